@@ -1,0 +1,101 @@
+/**
+ * What was wrong with an input, in parts that a program can use.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ */
+export interface InputProblem {
+  /** Path of the offending argument as the caller wrote it, such as `start.pressure`. */
+  readonly argument: string;
+  /** The value that was passed, with its unit where it has one. */
+  readonly value: string;
+  /** What would have been accepted, with units. */
+  readonly allowed: string;
+  /** What to do about it. */
+  readonly hint?: string;
+}
+
+/**
+ * An input that the library cannot use: a wrong kind of quantity, a value that is not finite, or one
+ * that no installation can have. The message names the argument, the value with its unit and what is
+ * allowed.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ *
+ * @example
+ * ```ts
+ * import { InvalidInputError, psia } from "hvac-install-math/quantity";
+ *
+ * let message = "";
+ * try {
+ *   psia(-3);
+ * } catch (error) {
+ *   message = (error as InvalidInputError).message;
+ * }
+ * message; // => psia: -3 psia is not allowed; allowed: 0 psia or more
+ * ```
+ */
+export class InvalidInputError extends Error {
+  override name = "InvalidInputError";
+  /** Path of the offending argument as the caller wrote it, such as `start.pressure`. */
+  readonly argument: string;
+  /** The value that was passed, with its unit where it has one. */
+  readonly value: string;
+  /** What would have been accepted, with units. */
+  readonly allowed: string;
+  /** What to do about it, or an empty string. */
+  readonly hint: string;
+
+  /** Makes the error and its message from the parts of the problem. */
+  constructor({ argument, value, allowed, hint = "" }: InputProblem) {
+    super(`${argument}: ${value} is not allowed; allowed: ${allowed}${hint && `. ${hint}`}`);
+    this.argument = argument;
+    this.value = value;
+    this.allowed = allowed;
+    this.hint = hint;
+  }
+}
+
+/**
+ * A sensible input that lies beyond the range of the model or table behind the function, such as a
+ * temperature above a refrigerant's critical point. `allowed` states the range in the caller's units.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ *
+ * @example
+ * ```ts
+ * import { OutOfRangeError, atmosphereAtAltitude, ft } from "hvac-install-math/quantity";
+ *
+ * let name = "";
+ * try {
+ *   atmosphereAtAltitude(ft(60_000));
+ * } catch (error) {
+ *   name = (error as OutOfRangeError).name;
+ * }
+ * name; // => OutOfRangeError
+ * ```
+ */
+export class OutOfRangeError extends InvalidInputError {
+  override name = "OutOfRangeError";
+}
+
+/**
+ * Tells whether something that was caught is an {@link InvalidInputError} or an
+ * {@link OutOfRangeError}, also when another copy of this package threw it (which `instanceof` would
+ * miss).
+ *
+ * @param error - Anything that was caught.
+ * @returns Whether the parts `argument`, `value`, `allowed` and `hint` can be read from it.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ *
+ * @example
+ * ```ts
+ * import { isInvalidInputError } from "hvac-install-math/quantity";
+ *
+ * isInvalidInputError(new TypeError("something else")); // => false
+ * ```
+ */
+export function isInvalidInputError(error: unknown): error is InvalidInputError {
+  const name = (error as { name?: unknown } | null)?.name;
+  return name === "InvalidInputError" || name === "OutOfRangeError";
+}

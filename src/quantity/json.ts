@@ -1,0 +1,93 @@
+// How does a quantity survive storage? The form {kind, value, unit} and the way back.
+// The format is the library's own; the unit catalogue is only pulled in by fromJSON.
+import { describe, requireKind } from "./check.ts";
+import { InvalidInputError } from "./errors.ts";
+import type { Kind } from "./kinds.ts";
+import type { Quantity, Unit } from "./quantity.ts";
+import * as catalogue from "./units/index.ts";
+
+/**
+ * A quantity whose kind is not known yet: test `kind` and the compiler narrows it.
+ *
+ * Source: none; the library's own type.
+ */
+export type AnyQuantity = { [K in Kind]: Quantity<K> }[Kind];
+
+/**
+ * Whether a value is a quantity of this library (of any copy of it), and of the kind when one is asked
+ * for. A structured clone or a parsed JSON object is not: read it with {@link fromJSON}.
+ *
+ * @param value - Anything.
+ * @param kind - The kind asked for; any kind when left out.
+ * @returns Whether it is.
+ *
+ * Source: none; the library's own type.
+ *
+ * @example
+ * ```ts
+ * import { isQuantity, psig } from "hvac-install-math/quantity";
+ *
+ * isQuantity(psig(118)); // => true
+ * isQuantity(psig(118), "absolutePressure"); // => false
+ * ```
+ */
+export function isQuantity(value: unknown): value is AnyQuantity;
+export function isQuantity<K extends Kind>(value: unknown, kind: K): value is Quantity<K>;
+export function isQuantity(value: unknown, kind?: Kind): boolean {
+  const given = value as Partial<Quantity<Kind>> | null | undefined;
+  return (
+    typeof given === "object" &&
+    given !== null &&
+    typeof given.unit === "function" &&
+    given.kind === (kind ?? given.unit.kind) &&
+    Number.isFinite(given.si)
+  );
+}
+
+/**
+ * Reads what {@link Quantity.toJSON} wrote. The value keeps twelve significant digits.
+ *
+ * @param json - An object with `kind`, `value` and `unit`; other properties are refused.
+ * @param kind - The kind that you expect; any kind when left out.
+ * @returns The quantity, in the unit that was written.
+ * @throws {@link InvalidInputError} when it is not such an object, the unit is not a unit of the kind,
+ * the kind is not the expected one, or the value is not finite.
+ *
+ * Source: none; the library's own format.
+ *
+ * @example
+ * ```ts
+ * import { fromJSON, psig } from "hvac-install-math/quantity";
+ *
+ * const text = JSON.stringify(psig(118)); // => {"kind":"gaugePressure","value":118,"unit":"psig"}
+ * fromJSON(JSON.parse(text), "gaugePressure").toString(); // => 118 psig
+ * ```
+ */
+export function fromJSON(json: unknown): AnyQuantity;
+export function fromJSON<K extends Kind>(json: unknown, kind: K): Quantity<K>;
+export function fromJSON(json: unknown, kind?: Kind): unknown {
+  const { kind: ownKind, value, unit: symbol } = fieldsOf(json);
+  const found = Object.values<Unit<never>>(catalogue as never).find(
+    (unit) => unit.kind === ownKind && unit.symbol === symbol,
+  );
+  if (!found) {
+    throw new InvalidInputError({
+      argument: "json.unit",
+      value: describe(symbol),
+      allowed: `a unit of ${describe(ownKind)}`,
+    });
+  }
+  const quantity: unknown = found(value as number);
+  if (kind) requireKind("json", quantity, kind);
+  return quantity;
+}
+
+function fieldsOf(json: unknown): Record<string, unknown> {
+  const keys = typeof json === "object" && json !== null ? Object.keys(json).sort().join() : "";
+  if (keys === "kind,unit,value") return json as Record<string, unknown>;
+  throw new InvalidInputError({
+    argument: "json",
+    value: keys ? `an object with ${keys.slice(0, 60)}` : describe(json),
+    allowed: "an object with kind, value and unit",
+  });
+}

@@ -1,0 +1,68 @@
+/**
+ * The closed set of kinds of quantity. Points on a scale (`temperature`, `gaugePressure`,
+ * `absolutePressure`) are kinds of their own, apart from the differences between two of them.
+ * Everything else is additive: its difference is of the same kind.
+ *
+ * The value is the coherent SI unit in which the `si` field of a quantity is kept.
+ *
+ * Source: ISO 80000-1:2022 for the coherent units; BIPM SI Brochure, 9th ed.
+ */
+export interface Kinds {
+  /** Thermodynamic temperature, a point. */
+  temperature: "K";
+  /** Pressure above the local atmosphere, a point. */
+  gaugePressure: "Pa";
+  /** Pressure above vacuum, a point. Vacuum gauge readings in micron are of this kind. */
+  absolutePressure: "Pa";
+  temperatureDifference: "K";
+  pressureDifference: "Pa";
+  length: "m";
+  area: "m2";
+  volume: "m3";
+  mass: "kg";
+  massPerLength: "kg/m";
+  density: "kg/m3";
+  duration: "s";
+  speed: "m/s";
+  angle: "rad";
+  /** A pure number with a meaning: relative humidity, slope, unbalance, mass fraction. */
+  ratio: "1";
+  massFlow: "kg/s";
+  volumeFlow: "m3/s";
+  /** Gas throughput, pressure times volume per time: the rate of a leak. */
+  throughput: "Pa.m3/s";
+  /** Rate of pressure rise or fall. */
+  pressureRate: "Pa/s";
+  voltage: "V";
+  current: "A";
+  resistance: "ohm";
+  resistancePerLength: "ohm/m";
+  power: "W";
+  torque: "N.m";
+  specificEnergy: "J/kg";
+  specificHeat: "J/(kg.K)";
+}
+
+/** The name of a kind of quantity, a key of {@link Kinds}. Source: none; the library's own names. */
+export type Kind = keyof Kinds;
+
+/**
+ * Which kind the difference of two points has.
+ *
+ * Source: ISO 80000-5:2019 distinguishes thermodynamic temperature from temperature difference, and
+ * ISO 80000-4:2019 gauge pressure from absolute pressure.
+ */
+export interface Differences {
+  temperature: "temperatureDifference";
+  gaugePressure: "pressureDifference";
+  absolutePressure: "pressureDifference";
+}
+
+/** A kind whose values are points on a scale and cannot be added to each other. Source: see {@link Differences}. */
+export type PointKind = keyof Differences;
+
+/** A kind whose values add and scale like plain numbers. Source: see {@link Differences}. */
+export type AdditiveKind = Exclude<Kind, PointKind>;
+
+/** The kind of the difference of two quantities of kind `K`. Source: see {@link Differences}. */
+export type DifferenceOf<K extends Kind> = K extends PointKind ? Differences[K] : K;
