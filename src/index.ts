@@ -4,4 +4,6 @@
  *
  * @module hvac-install-math
  */
+export * from "./assessment/index.ts";
 export * from "./quantity/index.ts";
+export * from "./sources/index.ts";

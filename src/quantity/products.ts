@@ -99,7 +99,7 @@ export function quotient<B extends keyof Products, C extends keyof Products[B] &
 }
 
 function requireProduct(first: AdditiveKind, second: AdditiveKind, result: AdditiveKind): void {
-  const row = (products as Record<string, Record<string, string>>)[first] ?? {};
+  const row = (products as unknown as Record<string, Record<string, string>>)[first] ?? {};
   if (Object.hasOwn(products, first) && Object.hasOwn(row, second) && row[second] === result)
     return;
   throw new InvalidInputError({

@@ -1,0 +1,109 @@
+// Pass, fail, or cannot tell? The decision rule for a measured value against its limits.
+// Follows JCGM 106:2012, clauses 7 and 8, with guard bands (ISO 14253-1:2017 uses the same idea).
+// Does not cover shared risk (simple acceptance), which passes half of what lies on the limit.
+import { numberOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Outcome } from "./assessment.ts";
+import { normalProbability, normalQuantile } from "./statistics.ts";
+
+/**
+ * A measured value, its uncertainty and the limits that it should keep.
+ *
+ * Source: JCGM 106:2012, 3.3.
+ */
+export interface ConformityInput<K extends Kind> {
+  /** The measured value. */
+  readonly value: Quantity<K>;
+  /** Its standard uncertainty (k = 1), 0 or more. */
+  readonly standardUncertainty: Quantity<DifferenceOf<K>>;
+  /** Smallest value that conforms. */
+  readonly lowerLimit?: Quantity<K>;
+  /** Largest value that conforms. */
+  readonly upperLimit?: Quantity<K>;
+  /** How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/**
+ * What the decision rule says.
+ *
+ * Source: JCGM 106:2012, 7.2 and 8.3.
+ */
+export interface Conformity {
+  /** `pass` inside the guarded limits, `fail` beyond them, `inconclusive` within a guard band. */
+  readonly outcome: Outcome;
+  /** Probability that the true value keeps the limits, 0 to 1. */
+  readonly conformanceProbability: number;
+}
+
+/**
+ * Judges a measured value against limits with guard bands: it passes only when the limit is kept even
+ * after allowing for the uncertainty, it fails only when it is broken even so, and otherwise the
+ * evidence cannot tell. Each guard band is k·u with the one-sided coverage factor of the confidence,
+ * 1.645 for 95 %.
+ *
+ * @param input - Value, uncertainty, one or two limits, confidence.
+ * @returns The outcome and the probability that the limits are kept.
+ * @throws {@link InvalidInputError} when no limit is given, the limits cross, the uncertainty is
+ * negative, the confidence is outside 0.5 to 1, or a kind does not fit.
+ *
+ * Source: JCGM 106:2012, 7.3 (conformance probability), 8.3.2 (guarded acceptance), 8.3.3 (guarded
+ * rejection).
+ *
+ * @example
+ * ```ts
+ * import { conformity } from "hvac-install-math/assessment";
+ * import { kPa, kPaa } from "hvac-install-math/quantity";
+ *
+ * const result = conformity({
+ *   value: kPaa(509.7),
+ *   standardUncertainty: kPa(8.6),
+ *   lowerLimit: kPaa(490),
+ * });
+ * result.outcome; // => pass
+ * result.conformanceProbability.toFixed(3); // => 0.989
+ * ```
+ */
+export function conformity<K extends Kind>(input: ConformityInput<K>): Conformity {
+  const { value, standardUncertainty, lowerLimit, upperLimit, confidence = 0.95 } = input;
+  const { kind } = value;
+  const y = siOf("value", value, kind);
+  const u = siOf("standardUncertainty", standardUncertainty, value.unit.difference.kind, {
+    min: 0,
+  });
+  const low = lowerLimit ? siOf("lowerLimit", lowerLimit, kind) : -Infinity;
+  const high = upperLimit ? siOf("upperLimit", upperLimit, kind) : Infinity;
+  if (low === -Infinity && high === Infinity) {
+    throw new InvalidInputError({
+      argument: "lowerLimit, upperLimit",
+      value: "nothing",
+      allowed: "at least one limit",
+    });
+  }
+  if (low > high) {
+    throw new InvalidInputError({
+      argument: "lowerLimit",
+      value: String(lowerLimit),
+      allowed: `at most the upper limit ${upperLimit}`,
+    });
+  }
+  const k = normalQuantile(numberOf("confidence", confidence, { min: 0.5, below: 1 }));
+  const guard = k * u;
+  const outcome =
+    y >= low + guard && y <= high - guard
+      ? "pass"
+      : y < low - guard || y > high + guard
+        ? "fail"
+        : "inconclusive";
+  return { outcome, conformanceProbability: probabilityInside(y, u, low, high) };
+}
+
+/** JCGM 106:2012, eq. 7: Φ((T_U − y)/u) − Φ((T_L − y)/u). */
+function probabilityInside(y: number, u: number, low: number, high: number): number {
+  if (u === 0) return y >= low && y <= high ? 1 : 0;
+  const below = (limit: number) =>
+    limit === Infinity ? 1 : limit === -Infinity ? 0 : normalProbability((limit - y) / u);
+  return below(high) - below(low);
+}

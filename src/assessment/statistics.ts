@@ -1,0 +1,136 @@
+// How likely is it? The normal and Student distributions that the decision rule needs.
+// Follows Abramowitz & Stegun (1964), 26.2 and 26.7; Marsaglia, J. Stat. Softw. 11(4) (2004);
+// NIST DLMF 8.17. Does not cover extreme tails: probabilities below 1e-300 come back as 0.
+import { numberOf } from "../quantity/check.ts";
+
+/**
+ * The probability that a standard normal variable is at most z.
+ *
+ * @param z - A finite number.
+ * @returns Φ(z), within 1e-15.
+ * @throws {@link InvalidInputError} when z is not finite.
+ *
+ * Source: Marsaglia, J. Stat. Softw. 11(4) (2004), doi:10.18637/jss.v011.i04, for the centre;
+ * Abramowitz & Stegun (1964), 26.2.14, for the tails.
+ *
+ * @example
+ * ```ts
+ * import { normalProbability } from "hvac-install-math/assessment";
+ *
+ * normalProbability(1.96).toFixed(4); // => 0.9750
+ * ```
+ */
+export function normalProbability(z: number): number {
+  numberOf("z", z);
+  const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  const size = Math.abs(z);
+  if (size < 3) {
+    // Φ = ½ + φ(z)(z + z³/3 + z⁵/(3·5) + …)
+    let term = z;
+    let sum = z;
+    for (let n = 3; Math.abs(term) > 1e-17 * Math.abs(sum); n += 2) {
+      term *= (z * z) / n;
+      sum += term;
+    }
+    return 0.5 + density * sum;
+  }
+  // 26.2.14: 1 − Φ = φ/(z + 1/(z + 2/(z + 3/(z + …))))
+  let fraction = size;
+  for (let n = 200; n >= 1; n--) fraction = size + n / fraction;
+  const tail = density / fraction;
+  return z < 0 ? tail : 1 - tail;
+}
+
+/**
+ * The value that a standard normal variable stays below with a given probability: 1.645 for 95 %.
+ *
+ * @param probability - Between 0 and 1, both excluded.
+ * @returns z with Φ(z) = probability, within 1e-12 relative for probabilities from 1e-12 to 1 − 1e-12.
+ * @throws {@link InvalidInputError} when the probability is not inside 0 to 1.
+ *
+ * Source: Abramowitz & Stegun (1964), 26.2.23 as the start, then Newton's method on Φ.
+ *
+ * @example
+ * ```ts
+ * import { normalQuantile } from "hvac-install-math/assessment";
+ *
+ * normalQuantile(0.95).toFixed(4); // => 1.6449
+ * ```
+ */
+export function normalQuantile(probability: number): number {
+  numberOf("probability", probability, { above: 0, below: 1 });
+  if (probability > 0.5) return -normalQuantile(1 - probability);
+  const t = Math.sqrt(-2 * Math.log(probability));
+  let z = (2.30753 + 0.27061 * t) / (1 + t * (0.99229 + 0.04481 * t)) - t; // 26.2.22
+  for (let step = 0; step < 8; step++) {
+    const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+    z -= (normalProbability(z) - probability) / density;
+  }
+  return z;
+}
+
+/**
+ * The value that a Student variable stays below with a given probability.
+ *
+ * @param probability - Between 0 and 1, both excluded.
+ * @param degreesOfFreedom - 1 or more; need not be whole.
+ * @returns t with that probability below it, within 1e-9 relative.
+ * @throws {@link InvalidInputError} when an argument is outside its range.
+ *
+ * Source: Abramowitz & Stegun (1964), 26.7.1 and 26.5.27; incomplete beta function by NIST DLMF 8.17.22.
+ *
+ * @example
+ * ```ts
+ * import { studentQuantile } from "hvac-install-math/assessment";
+ *
+ * studentQuantile(0.975, 10).toFixed(3); // => 2.228
+ * ```
+ */
+export function studentQuantile(probability: number, degreesOfFreedom: number): number {
+  numberOf("probability", probability, { above: 0, below: 1 });
+  const nu = numberOf("degreesOfFreedom", degreesOfFreedom, { min: 1 });
+  if (probability < 0.5) return -studentQuantile(1 - probability, nu);
+  // The tail probability falls as t grows: bracket, then halve.
+  const tail = 1 - probability;
+  const beyond = (t: number) => incompleteBeta(nu / (nu + t * t), nu / 2, 0.5) / 2; // 26.5.27
+  let high = 2;
+  while (beyond(high) > tail) high *= 2;
+  let low = 0;
+  for (let step = 0; step < 80 && high - low > 1e-14 * high; step++) {
+    const middle = (low + high) / 2;
+    if (beyond(middle) > tail) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** Regularised incomplete beta function I_x(a, b), DLMF 8.17.22 as a continued fraction. */
+function incompleteBeta(x: number, a: number, b: number): number {
+  if (x <= 0 || x >= 1) return x <= 0 ? 0 : 1;
+  if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a); // 8.17.4
+  const front = Math.exp(
+    a * Math.log(x) +
+      b * Math.log1p(-x) -
+      Math.log(a) +
+      logGamma(a + b) -
+      logGamma(a) -
+      logGamma(b),
+  );
+  let fraction = 1;
+  for (let m = 400; m >= 1; m--) {
+    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
+    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    fraction = 1 + even / (1 + odd / fraction);
+  }
+  return front / (1 + (-(a + b) * x) / (a + 1) / fraction);
+}
+
+/** ln Γ(x) for x > 0 by Stirling's series after shifting x above 15 (DLMF 5.11.1, 5.5.1). */
+function logGamma(x: number): number {
+  let shift = 0;
+  let y = x;
+  for (; y < 15; y++) shift -= Math.log(y);
+  const r = 1 / (y * y);
+  const series = (1 / 12 - r * (1 / 360 - r * (1 / 1260 - r / 1680))) / y;
+  return shift + (y - 0.5) * Math.log(y) - y + Math.log(2 * Math.PI) / 2 + series;
+}

@@ -1,0 +1,141 @@
+// How sure are we? Standard uncertainty of an instrument and its way through a formula.
+// Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
+// JCGM 101:2008 propagates distributions.
+import { numberOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+
+/**
+ * What is known of an instrument, all as differences of the kind that it reads.
+ *
+ * Source: JCGM 100:2008, 4.3.7 (limits) and F.2.2.1 (resolution).
+ */
+export interface Instrument<K extends Kind> {
+  /** Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution. */
+  readonly accuracy?: Quantity<DifferenceOf<K>>;
+  /** Smallest step that the display shows. */
+  readonly resolution?: Quantity<DifferenceOf<K>>;
+  /** Standard deviation of repeated readings of the same thing. */
+  readonly repeatability?: Quantity<DifferenceOf<K>>;
+}
+
+/**
+ * Standard uncertainty of one reading: accuracy limits a as a/√3, display step r as r/√12, and the
+ * standard deviation of repeated readings, added as squares.
+ *
+ * @param instrument - At least one of `accuracy`, `resolution`, `repeatability`, each 0 or more.
+ * @param unit - Unit of the answer.
+ * @returns The standard uncertainty (k = 1).
+ * @throws {@link InvalidInputError} when nothing is given, something is negative or of another kind.
+ *
+ * Source: JCGM 100:2008, 4.3.7, F.2.2.1 and 5.1.2.
+ *
+ * @example
+ * ```ts
+ * import { standardUncertainty } from "hvac-install-math/assessment";
+ * import { psi } from "hvac-install-math/quantity";
+ *
+ * standardUncertainty({ accuracy: psi(1), resolution: psi(0.5) }, psi).toString(psi, 3); // => 0.595 psi
+ * ```
+ */
+export function standardUncertainty<K extends Kind>(
+  instrument: Instrument<K>,
+  unit: Unit<DifferenceOf<K>>,
+): Quantity<DifferenceOf<K>> {
+  const parts = [
+    ["accuracy", 3],
+    ["resolution", 12],
+    ["repeatability", 1],
+  ] as const;
+  let variance = 0;
+  let given = 0;
+  for (const [name, divisor] of parts) {
+    const part = instrument[name];
+    if (part === undefined) continue;
+    given++;
+    variance += siOf(`instrument.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
+  }
+  if (given === 0) {
+    throw new InvalidInputError({
+      argument: "instrument",
+      value: "nothing",
+      allowed: "at least one of accuracy, resolution, repeatability",
+    });
+  }
+  return new Quantity(Math.sqrt(variance), unit);
+}
+
+/**
+ * An input of a formula with its standard uncertainty, as plain numbers in coherent units.
+ *
+ * Source: JCGM 100:2008, 4.1.
+ */
+export interface UncertainInput {
+  /** Best estimate. */
+  readonly value: number;
+  /** Standard uncertainty (k = 1), 0 or more. */
+  readonly uncertainty: number;
+}
+
+/**
+ * How strongly two inputs err together: positions of both in the list and the correlation, −1 to 1.
+ *
+ * Source: JCGM 100:2008, 5.2.2.
+ */
+export type Correlation = readonly [first: number, second: number, coefficient: number];
+
+/**
+ * Sends uncertainties through a formula, to first order: each input is moved by ± its uncertainty and
+ * half the change of the answer is that input's share.
+ *
+ * @param formula - A function of the inputs' values; called 1 + 2n times.
+ * @param inputs - The inputs with their standard uncertainties.
+ * @param correlations - Pairs that err together, such as two readings of one gauge; none when left out.
+ * @returns The answer and its combined standard uncertainty.
+ * @throws {@link InvalidInputError} when an uncertainty is negative, a correlation is outside −1 to 1,
+ * or the formula does not give a finite number.
+ *
+ * Source: JCGM 100:2008, 5.1.3 note 2 (numerical sensitivities), eq. 10 and eq. 16 (correlated inputs).
+ *
+ * @example
+ * ```ts
+ * import { propagate } from "hvac-install-math/assessment";
+ *
+ * const area = propagate(([width = 0, height = 0]) => width * height, [
+ *   { value: 3, uncertainty: 0.03 },
+ *   { value: 4, uncertainty: 0.04 },
+ * ]);
+ * area.uncertainty.toFixed(4); // => 0.1697
+ * ```
+ */
+export function propagate(
+  formula: (values: readonly number[]) => number,
+  inputs: readonly UncertainInput[],
+  correlations: readonly Correlation[] = [],
+): UncertainInput {
+  const values = inputs.map((input, i) => numberOf(`inputs[${i}].value`, input.value));
+  const value = numberOf("formula", formula(values));
+  const shares = inputs.map((input, i) => {
+    const u = numberOf(`inputs[${i}].uncertainty`, input.uncertainty, { min: 0 });
+    if (u === 0) return 0;
+    const moved = (by: number) => formula(values.map((v, j) => (i === j ? v + by : v)));
+    return (numberOf("formula", moved(u)) - numberOf("formula", moved(-u))) / 2;
+  });
+  let variance = shares.reduce((sum, share) => sum + share * share, 0);
+  correlations.forEach(([first, second, coefficient], i) => {
+    const r = numberOf(`correlations[${i}]`, coefficient, { min: -1, max: 1 });
+    variance += 2 * r * shareAt(shares, first, i) * shareAt(shares, second, i);
+  });
+  return { value, uncertainty: Math.sqrt(Math.max(0, variance)) };
+}
+
+function shareAt(shares: readonly number[], position: number, correlation: number): number {
+  const share = shares[position];
+  if (share !== undefined) return share;
+  throw new InvalidInputError({
+    argument: `correlations[${correlation}]`,
+    value: String(position),
+    allowed: `a position from 0 to ${shares.length - 1}`,
+  });
+}

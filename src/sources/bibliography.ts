@@ -1,0 +1,457 @@
+// Which standard, handbook or paper says so? Every work that the code cites, once.
+// Editions are those whose text or reproduction was used; local law may adopt another.
+// Does not cover clauses: those stand in the citation beside the rule.
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+
+/**
+ * A standard, handbook or paper.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Source {
+  /**
+   * How the figures were read: in a `reproduction` (another publication, an extract, an open data set),
+   * from `memory` and reproduced by calculation where possible, or `none` where there is no text.
+   * The paid text of the standards was not at hand: check a figure that matters against it.
+   */
+  readonly readAs: "reproduction" | "memory" | "none";
+  /** Title, with the authors of a paper. */
+  readonly title: string;
+  /** Edition, number or year. */
+  readonly edition: string;
+  /** Publisher, or journal with volume and page. */
+  readonly publisher: string;
+  /** Digital object identifier, where there is one. */
+  readonly doi?: string;
+}
+
+/**
+ * The bibliography: every work that a verdict or a doc comment cites, by its id.
+ *
+ * Source: the works themselves.
+ *
+ * @example
+ * ```ts
+ * import { bibliography } from "hvac-install-math/sources";
+ *
+ * bibliography["jcgm-106-2012"].edition; // => JCGM 106:2012
+ * ```
+ */
+export const bibliography = {
+  "abramowitz-stegun-1964": {
+    readAs: "memory",
+    title: "Handbook of Mathematical Functions (Abramowitz, M.; Stegun, I. A.)",
+    edition: "1964",
+    publisher: "U.S. National Bureau of Standards, AMS 55",
+  },
+  "ansi-c84-1-2020": {
+    readAs: "reproduction",
+    title: "Electric Power Systems Voltage Ratings (60 Hz)",
+    edition: "ANSI C84.1-2020",
+    publisher: "NEMA",
+  },
+  "ashrae-15-2022": {
+    readAs: "reproduction",
+    title: "Safety Standard for Refrigeration Systems",
+    edition: "ANSI/ASHRAE Standard 15-2022",
+    publisher: "ASHRAE",
+  },
+  "ashrae-34-2022": {
+    readAs: "reproduction",
+    title: "Designation and Safety Classification of Refrigerants",
+    edition: "ANSI/ASHRAE Standard 34-2022",
+    publisher: "ASHRAE",
+  },
+  "ashrae-fundamentals-2021": {
+    readAs: "memory",
+    title: "ASHRAE Handbook: Fundamentals",
+    edition: "2021",
+    publisher: "ASHRAE",
+  },
+  "ashrae-refrigeration-2022": {
+    readAs: "memory",
+    title: "ASHRAE Handbook: Refrigeration",
+    edition: "2022",
+    publisher: "ASHRAE",
+  },
+  "asme-b31-5-2022": {
+    readAs: "reproduction",
+    title: "Refrigeration Piping and Heat Transfer Components",
+    edition: "ASME B31.5-2022",
+    publisher: "ASME",
+  },
+  "astm-b280-2020": {
+    readAs: "reproduction",
+    title:
+      "Standard Specification for Seamless Copper Tube for Air Conditioning and Refrigeration Field Service",
+    edition: "ASTM B280",
+    publisher: "ASTM International",
+  },
+  "astm-e2930": {
+    readAs: "reproduction",
+    title: "Standard Practice for Pressure Decay Leak Test Method",
+    edition: "ASTM E2930",
+    publisher: "ASTM International",
+  },
+  "cec-part-1": {
+    readAs: "reproduction",
+    title: "Canadian Electrical Code, Part I, Section 28",
+    edition: "CSA C22.1",
+    publisher: "CSA Group",
+  },
+  "cfr-40-1065-644": {
+    readAs: "reproduction",
+    title: "Vacuum-decay leak rate, 40 CFR 1065.644",
+    edition: "as published",
+    publisher: "U.S. Environmental Protection Agency",
+  },
+  "common-practice": {
+    readAs: "none",
+    title: "Common practice of the trade, no source",
+    edition: "",
+    publisher: "",
+  },
+  "en-12735-1": {
+    readAs: "reproduction",
+    title:
+      "Copper and copper alloys: seamless, round tubes for air conditioning and refrigeration, Part 1",
+    edition: "EN 12735-1:2020",
+    publisher: "CEN",
+  },
+  "en-378-1": {
+    readAs: "reproduction",
+    title: "Refrigerating systems and heat pumps: safety and environmental requirements, Part 1",
+    edition: "EN 378-1:2016+A1:2020",
+    publisher: "CEN",
+  },
+  "en-378-2": {
+    readAs: "reproduction",
+    title: "Refrigerating systems and heat pumps: safety and environmental requirements, Part 2",
+    edition: "EN 378-2:2016",
+    publisher: "CEN",
+  },
+  "en-50160": {
+    readAs: "reproduction",
+    title: "Voltage characteristics of electricity supplied by public electricity networks",
+    edition: "EN 50160:2010+A3:2019",
+    publisher: "CENELEC",
+  },
+  "eu-517-2014": {
+    readAs: "reproduction",
+    title: "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, Annexes I to IV",
+    edition: "2014",
+    publisher: "European Union",
+  },
+  "from-memory": {
+    readAs: "memory",
+    title: "From memory, not checked against a source",
+    edition: "",
+    publisher: "",
+  },
+  "iapws-if97": {
+    readAs: "memory",
+    title: "Revised Release on the IAPWS Industrial Formulation 1997",
+    edition: "R7-97(2012)",
+    publisher: "IAPWS",
+  },
+  "iapws-r14-08": {
+    readAs: "memory",
+    title:
+      "Revised Release on the Pressure along the Melting and Sublimation Curves of Ordinary Water Substance",
+    edition: "R14-08(2011)",
+    publisher: "IAPWS",
+  },
+  "iec-60038": {
+    readAs: "reproduction",
+    title: "IEC standard voltages",
+    edition: "IEC 60038:2009",
+    publisher: "IEC",
+  },
+  "iec-60228": {
+    readAs: "reproduction",
+    title: "Conductors of insulated cables",
+    edition: "IEC 60228",
+    publisher: "IEC",
+  },
+  "iec-60335-2-40-2018": {
+    readAs: "reproduction",
+    title:
+      "Household appliances: safety, Part 2-40: heat pumps, air-conditioners and dehumidifiers",
+    edition: "IEC 60335-2-40:2018 (edition 6)",
+    publisher: "IEC",
+  },
+  "iec-60364-4-43": {
+    readAs: "reproduction",
+    title: "Low-voltage electrical installations, Part 4-43: protection against overcurrent",
+    edition: "IEC 60364-4-43:2008",
+    publisher: "IEC",
+  },
+  "iec-60364-5-52": {
+    readAs: "reproduction",
+    title: "Low-voltage electrical installations, Part 5-52: wiring systems",
+    edition: "IEC 60364-5-52:2009",
+    publisher: "IEC",
+  },
+  "iec-60898-1": {
+    readAs: "reproduction",
+    title: "Circuit-breakers for overcurrent protection for household installations",
+    edition: "IEC 60898-1:2015",
+    publisher: "IEC",
+  },
+  "imc-2021": {
+    readAs: "reproduction",
+    title: "International Mechanical Code",
+    edition: "2021",
+    publisher: "International Code Council",
+  },
+  "ipc-2021": {
+    readAs: "reproduction",
+    title: "International Plumbing Code",
+    edition: "2021",
+    publisher: "International Code Council",
+  },
+  "ipcc-ar4": {
+    readAs: "reproduction",
+    title: "Climate Change 2007: The Physical Science Basis (AR4), table 2.14",
+    edition: "2007",
+    publisher: "IPCC",
+  },
+  "ipcc-ar5": {
+    readAs: "reproduction",
+    title: "Climate Change 2013: The Physical Science Basis (AR5), table 8.A.1",
+    edition: "2013",
+    publisher: "IPCC",
+  },
+  "iso-14903": {
+    readAs: "memory",
+    title:
+      "Refrigerating systems and heat pumps: qualification of tightness of components and joints",
+    edition: "ISO 14903:2017",
+    publisher: "ISO",
+  },
+  "iso-5149-2": {
+    readAs: "memory",
+    title: "Refrigerating systems and heat pumps: safety and environmental requirements, Part 2",
+    edition: "ISO 5149-2:2014",
+    publisher: "ISO",
+  },
+  "iso-80000": {
+    readAs: "memory",
+    title: "Quantities and units",
+    edition: "ISO 80000-1:2022, 80000-4:2019, 80000-5:2019",
+    publisher: "ISO",
+  },
+  "jcgm-100-2008": {
+    readAs: "memory",
+    title: "Guide to the expression of uncertainty in measurement (GUM)",
+    edition: "JCGM 100:2008",
+    publisher: "BIPM",
+    doi: "10.59161/JCGM100-2008E",
+  },
+  "jcgm-106-2012": {
+    readAs: "memory",
+    title: "The role of measurement uncertainty in conformity assessment",
+    edition: "JCGM 106:2012",
+    publisher: "BIPM",
+    doi: "10.59161/JCGM106-2012",
+  },
+  "jis-h-3300": {
+    readAs: "memory",
+    title: "Copper and copper alloy seamless pipes and tubes",
+    edition: "JIS H 3300",
+    publisher: "JSA",
+  },
+  "lemmon-2003": {
+    readAs: "reproduction",
+    title:
+      "Pseudo-Pure Fluid Equations of State for the Refrigerant Blends R-410A, R-404A, R-507A, and R-407C (Lemmon, E. W.)",
+    edition: "2003",
+    publisher: "Int. J. Thermophys. 24, 991",
+    doi: "10.1023/A:1025048800563",
+  },
+  "manufacturer-manuals": {
+    readAs: "reproduction",
+    title: "Manufacturers' published installation manuals, brands withheld",
+    edition: "",
+    publisher: "",
+  },
+  "marsaglia-2004": {
+    readAs: "memory",
+    title: "Evaluating the Normal Distribution (Marsaglia, G.)",
+    edition: "2004",
+    publisher: "J. Stat. Softw. 11(4)",
+    doi: "10.18637/jss.v011.i04",
+  },
+  "murphy-koop-2005": {
+    readAs: "memory",
+    title:
+      "Review of the vapour pressures of ice and supercooled water for atmospheric applications (Murphy, D. M.; Koop, T.)",
+    edition: "2005",
+    publisher: "Q. J. R. Meteorol. Soc. 131, 1539",
+    doi: "10.1256/qj.04.94",
+  },
+  "nema-mg-1": {
+    readAs: "reproduction",
+    title: "Motors and Generators",
+    edition: "NEMA MG 1",
+    publisher: "NEMA",
+  },
+  "nfpa-70-2020": {
+    readAs: "reproduction",
+    title: "National Electrical Code",
+    edition: "NFPA 70, 2020 edition",
+    publisher: "NFPA",
+  },
+  "nfpa-70-2023": {
+    readAs: "reproduction",
+    title: "National Electrical Code",
+    edition: "NFPA 70, 2023 edition",
+    publisher: "NFPA",
+  },
+  "nfpa-70-2026": {
+    readAs: "reproduction",
+    title: "National Electrical Code",
+    edition: "NFPA 70, 2026 edition",
+    publisher: "NFPA",
+  },
+  "nist-dlmf": {
+    readAs: "memory",
+    title: "NIST Digital Library of Mathematical Functions",
+    edition: "online",
+    publisher: "NIST",
+  },
+  "nist-sp-811": {
+    readAs: "memory",
+    title: "Guide for the Use of the International System of Units",
+    edition: "NIST SP 811 (2008)",
+    publisher: "NIST",
+    doi: "10.6028/NIST.SP.811e2008",
+  },
+  "nist-strd": {
+    readAs: "reproduction",
+    title: "Statistical Reference Datasets: linear and nonlinear regression",
+    edition: "1999",
+    publisher: "NIST",
+    doi: "10.18434/T43G6C",
+  },
+  "sae-j513": {
+    readAs: "memory",
+    title: "Refrigeration Tube Fittings: General Specifications",
+    edition: "SAE J513",
+    publisher: "SAE International",
+  },
+  "si-brochure": {
+    readAs: "memory",
+    title: "The International System of Units (SI)",
+    edition: "9th edition (2019)",
+    publisher: "BIPM",
+  },
+  "span-2000": {
+    readAs: "reproduction",
+    title:
+      "A Reference Equation of State for the Thermodynamic Properties of Nitrogen (Span, R.; Lemmon, E. W.; Jacobsen, R. T.; Wagner, W.; Yokozeki, A.)",
+    edition: "2000",
+    publisher: "J. Phys. Chem. Ref. Data 29, 1361",
+    doi: "10.1063/1.1349047",
+  },
+  "tillner-roth-1997": {
+    readAs: "reproduction",
+    title:
+      "An international standard equation of state for difluoromethane (R-32) (Tillner-Roth, R.; Yokozeki, A.)",
+    edition: "1997",
+    publisher: "J. Phys. Chem. Ref. Data 26, 1273",
+    doi: "10.1063/1.556002",
+  },
+  "ufgs-15182": {
+    readAs: "reproduction",
+    title: "Unified Facilities Guide Specification: refrigerant piping (15182, 15652A)",
+    edition: "as published",
+    publisher: "U.S. Department of Defense",
+  },
+  "ufgs-15217n": {
+    readAs: "reproduction",
+    title: "Unified Facilities Guide Specification 15217N: compressed gas systems",
+    edition: "as published",
+    publisher: "U.S. Department of Defense",
+  },
+  "ufgs-15730n": {
+    readAs: "reproduction",
+    title: "Unified Facilities Guide Specification 15730N: unitary air conditioning equipment",
+    edition: "as published",
+    publisher: "U.S. Department of Defense",
+  },
+  "ufgs-15741n": {
+    readAs: "reproduction",
+    title: "Unified Facilities Guide Specification 15741N: refrigerant piping and equipment",
+    edition: "as published",
+    publisher: "U.S. Department of Defense",
+  },
+  "ul-1995": {
+    readAs: "reproduction",
+    title: "Heating and Cooling Equipment, clauses 37.14 and 37.15",
+    edition: "UL 1995 / CSA C22.2 No. 236, 4th edition",
+    publisher: "UL, CSA Group",
+  },
+  "ul-60335-2-40": {
+    readAs: "reproduction",
+    title: "Household appliances: safety, Part 2-40",
+    edition: "UL 60335-2-40, 3rd edition (2019)",
+    publisher: "UL",
+  },
+  "upc-2021": {
+    readAs: "reproduction",
+    title: "Uniform Plumbing Code",
+    edition: "2021",
+    publisher: "IAPMO",
+  },
+  "us-standard-atmosphere-1976": {
+    readAs: "memory",
+    title: "U.S. Standard Atmosphere, 1976",
+    edition: "NOAA-S/T 76-1562",
+    publisher: "NOAA, NASA, USAF",
+  },
+  "vacuum-handbook": {
+    readAs: "reproduction",
+    title:
+      "Vacuum technology know-how books and leak-testing handbooks of instrument makers, brands withheld",
+    edition: "",
+    publisher: "",
+  },
+  "wagner-pruss-2002": {
+    readAs: "memory",
+    title:
+      "The IAPWS Formulation 1995 for the Thermodynamic Properties of Ordinary Water Substance (Wagner, W.; Pruss, A.)",
+    edition: "2002",
+    publisher: "J. Phys. Chem. Ref. Data 31, 387",
+    doi: "10.1063/1.1461829",
+  },
+} as const;
+
+/** The id of a work in the {@link bibliography}. Source: none; the library's own names. */
+export type SourceId = keyof typeof bibliography;
+
+/**
+ * A work of the bibliography by its id, as a citation names it.
+ *
+ * @param id - An id of the bibliography.
+ * @returns The work.
+ * @throws {@link InvalidInputError} from JavaScript, when the id is not in the bibliography.
+ *
+ * Source: none; a look-up.
+ *
+ * @example
+ * ```ts
+ * import { sourceById } from "hvac-install-math/sources";
+ *
+ * sourceById("span-2000").doi; // => 10.1063/1.1349047
+ * ```
+ */
+export function sourceById(id: SourceId): Source {
+  if (Object.hasOwn(bibliography, id)) return bibliography[id];
+  throw new InvalidInputError({
+    argument: "id",
+    value: describe(id),
+    allowed: "an id of bibliography",
+  });
+}
