@@ -1,0 +1,152 @@
+// How does a real fluid differ from an ideal gas? The residual Helmholtz energy and its derivatives.
+// Follows Span, Multiparameter Equations of State (Springer 2000), ch. 3; term types of the papers
+// cited with each fluid. Does not cover third derivatives; none of the solvers needs one.
+import { addNonAnalytic, type NonAnalyticTerm } from "./non-analytic-term.ts";
+
+/**
+ * One block of terms of the residual Helmholtz energy, one row per term. The common factor of a row is
+ * n τ^t δ^d; the types differ in what multiplies it.
+ *
+ * Source: the paper of the fluid; `gao_b`: Gao et al. 2020; `gerg`: Kunz and Wagner 2012.
+ */
+export type ResidualBlock =
+  | {
+      /** n τ^t δ^d */
+      readonly type: "polynomial";
+      readonly terms: readonly (readonly [n: number, t: number, d: number])[];
+    }
+  | {
+      /** n τ^t δ^d exp(−δ^c) */
+      readonly type: "exponential";
+      readonly terms: readonly (readonly [n: number, t: number, d: number, c: number])[];
+    }
+  | {
+      /** n τ^t δ^d exp(−δ^c) exp(−τ^m) */
+      readonly type: "exponentialDeltaTau";
+      readonly terms: readonly (readonly [n: number, t: number, d: number, c: number, m: number])[];
+    }
+  | {
+      /** n τ^t δ^d exp(−η(δ−ε)² − β(τ−γ)²) */
+      readonly type: "gaussian";
+      readonly terms: readonly GaussianTerm[];
+    }
+  | {
+      /** n τ^t δ^d exp(−η(δ−ε)² − β(δ−γ)), departure functions only */
+      readonly type: "gerg";
+      readonly terms: readonly GaussianTerm[];
+    }
+  | {
+      /** n τ^t δ^d exp(−η(δ−ε)² + 1/(β(τ−γ)² + b)) */
+      readonly type: "gaoB";
+      readonly terms: readonly (readonly [...GaussianTerm, b: number])[];
+    }
+  | {
+      /** n Δ^b δ ψ, see non-analytic-term.ts */
+      readonly type: "nonAnalytic";
+      readonly terms: readonly NonAnalyticTerm[];
+    };
+
+type GaussianTerm = readonly [
+  n: number,
+  t: number,
+  d: number,
+  eta: number,
+  epsilon: number,
+  beta: number,
+  gamma: number,
+];
+
+/**
+ * A Helmholtz energy and its derivatives, each multiplied by the powers of δ and τ by which it is
+ * differentiated, because that is how every property needs them.
+ */
+export interface HelmholtzDerivatives {
+  /** α */
+  a: number;
+  /** δ ∂α/∂δ */
+  d: number;
+  /** δ² ∂²α/∂δ² */
+  dd: number;
+  /** τ ∂α/∂τ */
+  t: number;
+  /** τ² ∂²α/∂τ² */
+  tt: number;
+  /** δτ ∂²α/∂δ∂τ */
+  dt: number;
+}
+
+/** All zero: where sums start. */
+export function noDerivatives(): HelmholtzDerivatives {
+  return { a: 0, d: 0, dd: 0, t: 0, tt: 0, dt: 0 };
+}
+
+/** The residual Helmholtz energy αʳ(τ, δ) of a list of blocks. */
+export function residual(
+  blocks: readonly ResidualBlock[],
+  tau: number,
+  delta: number,
+): HelmholtzDerivatives {
+  const sum = noDerivatives();
+  const lnTau = Math.log(tau);
+  const lnDelta = Math.log(delta);
+  for (const block of blocks) {
+    if (block.type === "nonAnalytic") {
+      for (const term of block.terms) addNonAnalytic(sum, term, tau, delta);
+      continue;
+    }
+    // Every other term is n exp(t ln τ + d ln δ + f(δ) + g(τ)); only f and g depend on the type.
+    const type = block.type;
+    for (const row of block.terms as readonly (readonly number[])[]) {
+      const [n = 0, t = 0, d = 0, p3 = 0, p4 = 0, p5 = 0, p6 = 0, b = 0] = row;
+      let L = t * lnTau + d * lnDelta; // logarithm of the term
+      let Ld = d; // δ ∂L/∂δ
+      let Ldd = 0; // δ ∂(δ ∂L/∂δ)/∂δ
+      let Lt = t; // τ ∂L/∂τ
+      let Ltt = 0; // τ ∂(τ ∂L/∂τ)/∂τ
+      if (type === "exponential" || type === "exponentialDeltaTau") {
+        const f = delta ** p3;
+        L -= f;
+        Ld -= p3 * f;
+        Ldd -= p3 * p3 * f;
+        if (type === "exponentialDeltaTau") {
+          const g = tau ** p4;
+          L -= g;
+          Lt -= p4 * g;
+          Ltt -= p4 * p4 * g;
+        }
+      } else if (type !== "polynomial") {
+        const x = delta - p4; // δ − ε
+        L -= p3 * x * x;
+        Ld -= 2 * p3 * delta * x;
+        Ldd -= 2 * p3 * delta * (x + delta);
+        if (type === "gerg") {
+          L -= p5 * (delta - p6);
+          Ld -= p5 * delta;
+          Ldd -= p5 * delta;
+        } else {
+          const y = tau - p6; // τ − γ
+          if (type === "gaussian") {
+            L -= p5 * y * y;
+            Lt -= 2 * p5 * tau * y;
+            Ltt -= 2 * p5 * tau * (y + tau);
+          } else {
+            const q = 1 / (p5 * y * y + b);
+            const slope = -2 * p5 * y * q * q; // dq/dτ
+            const bend = 2 * q * q * p5 * (4 * p5 * y * y * q - 1); // d²q/dτ²
+            L += q;
+            Lt += tau * slope;
+            Ltt += tau * (slope + tau * bend);
+          }
+        }
+      }
+      const v = n * Math.exp(L);
+      sum.a += v;
+      sum.d += v * Ld;
+      sum.dd += v * (Ld * (Ld - 1) + Ldd);
+      sum.t += v * Lt;
+      sum.tt += v * (Lt * (Lt - 1) + Ltt);
+      sum.dt += v * Ld * Lt;
+    }
+  }
+  return sum;
+}
