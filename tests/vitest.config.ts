@@ -1,9 +1,9 @@
 import { fileURLToPath } from "node:url";
-import { defineConfig } from "vitest/config";
+import { defineConfig, type ViteUserConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
-export default defineConfig({
+const config: ViteUserConfig = defineConfig({
   root,
   resolve: {
     alias: [
@@ -18,3 +18,5 @@ export default defineConfig({
     testTimeout: 60_000,
   },
 });
+
+export default config;

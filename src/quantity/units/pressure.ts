@@ -1,9 +1,8 @@
 // Units of pressure: differences, gauge (above the local atmosphere), absolute (above vacuum), and the
 // rate of pressure change. SI Brochure, 9th ed.; NIST SP 811 (2008), B.8; ISO 80000-4:2019, 4-14.
 //
-// The torr is 101 325/760 Pa exactly; the conventional millimetre of mercury (13 595.1 kg/m³ × 9.80665
-// m/s²) is 1.4e-7 larger. One vague unit would hide that, so mercury units here are defined on the torr:
-// a micron is 1/1000 torr and an inch of mercury 25.4 torr.
+// The torr, and with it the micron, is 101 325/760 Pa exactly. The inch of mercury is the conventional
+// one, on mercury of 13 595.1 kg/m³: 25.4 torr is 1.4e-7 less.
 import { type Unit, unit } from "../quantity.ts";
 
 /** Difference of one pascal. Exact: the SI unit. Source: SI Brochure, 9th ed. */
@@ -48,11 +47,11 @@ export const psi: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   (0.45359237 * 9.80665) / 0.0254 ** 2,
 );
 
-/** Difference of one inch of mercury, taken as 25.4 torr (conventional inHg is 1.4e-7 larger). Source: NIST SP 811 (2008), B.8. */
+/** Difference of one inch of mercury, conventional: 13 595.1 kg/m³ × 9.80665 m/s² × 0.0254 m = 3386.389 Pa. Source: NIST SP 811 (2008), B.8. */
 export const inHg: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "inHg",
-  25.4 * (101_325 / 760),
+  13_595.1 * 9.80665 * 0.0254,
 );
 
 /** Difference of one inch of water, conventional: 1000 kg/m³ × 9.80665 m/s² × 0.0254 m = 249.089 Pa, exact. Source: NIST SP 811 (2008), B.8. */

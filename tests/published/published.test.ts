@@ -1,0 +1,40 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { type CheckFile, compare, type Evaluators } from "./check.ts";
+
+const files = readdirSync(import.meta.dirname).filter((name) => name.endsWith(".json"));
+const standings = ["published", "computed", "from memory", "common practice"];
+
+for (const file of files) {
+  const { module, checks }: CheckFile = JSON.parse(
+    readFileSync(`${import.meta.dirname}/${file}`, "utf8"),
+  );
+  const { evaluators }: { evaluators: Evaluators } = await import(`./${module}.evaluate.ts`);
+
+  describe(`${module} agrees with its published sources`, () => {
+    it.each(checks)("$id: $computes, $source", (check) => {
+      const evaluate = evaluators[check.computes];
+      expect(evaluate, `${module}.evaluate.ts has no ${check.computes}`).toBeDefined();
+      const ours = evaluate?.(check.input) as number | string | boolean;
+      const { deviation, ok } = compare(check, ours);
+      expect(ok, `ours ${ours}, source ${check.expected} ${check.unit}, off by ${deviation}`).toBe(
+        true,
+      );
+    });
+
+    it("names a source and a standing for every row, once per id", () => {
+      expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
+      for (const { source, standing } of checks) {
+        expect(source.length).toBeGreaterThan(3);
+        expect(standings).toContain(standing);
+      }
+    });
+  });
+}
+
+it("holds at least sixty checks", () => {
+  const count = files
+    .map((file) => JSON.parse(readFileSync(`${import.meta.dirname}/${file}`, "utf8")) as CheckFile)
+    .reduce((sum, { checks }) => sum + checks.length, 0);
+  expect(count).toBeGreaterThanOrEqual(60);
+});
