@@ -237,31 +237,51 @@ export interface QuantityJson<K extends Kind = Kind> {
   unit: string;
 }
 
+/** One factor, or several to be multiplied: the exact definition of a unit without any rounding. */
+type Factors = number | readonly number[];
+
 /**
- * Makes a unit of the catalogue. A unit of points names the unit of their difference; a unit of an
- * additive kind is its own.
+ * Makes a unit of an additive kind: `numerator / denominator` in the coherent SI unit. The factors are
+ * given as lists rather than as arithmetic so that a bundler can drop a unit that nobody uses.
  */
-export function unit<K extends AdditiveKind>(kind: K, symbol: string, scale: number): Unit<K>;
-export function unit<K extends PointKind>(
+export function unit<K extends AdditiveKind>(
+  kind: K,
+  symbol: string,
+  numerator: Factors,
+  denominator: Factors = 1,
+): Unit<K> {
+  return makeUnit<K>(kind, symbol, multiply(numerator) / multiply(denominator), 0);
+}
+
+/** Makes a unit of points from the unit of their differences; `zero` is how far its zero lies from the SI zero. */
+export function pointUnit<K extends PointKind>(
   kind: K,
   symbol: string,
   difference: Unit<DifferenceOf<K>>,
-  offset?: number,
-): Unit<K>;
-export function unit<K extends Kind>(
+  zero = 0,
+): Unit<K> {
+  return makeUnit<K>(kind, symbol, difference.scale, zero * difference.scale, difference);
+}
+
+function multiply(factors: Factors): number {
+  return typeof factors === "number"
+    ? factors
+    : factors.reduce((product, factor) => product * factor, 1);
+}
+
+function makeUnit<K extends Kind>(
   kind: K,
   symbol: string,
-  size: number | Unit<DifferenceOf<K>>,
-  offset = 0,
+  scale: number,
+  offset: number,
+  difference?: Unit<DifferenceOf<K>>,
 ): Unit<K> {
   const make = (value: number): Quantity<K> => {
     if (typeof value !== "number") {
       throw new InvalidInputError({ argument: symbol, value: typeof value, allowed: "a number" });
     }
-    return new Quantity(value * self.scale + offset, self);
+    return new Quantity(value * scale + offset, self);
   };
-  const scale = typeof size === "number" ? size : size.scale;
   const self = Object.assign(make, { kind, symbol, scale, offset }) as unknown as Unit<K>;
-  const difference = typeof size === "number" ? self : size;
-  return Object.freeze(Object.assign(self, { difference }));
+  return Object.freeze(Object.assign(self, { difference: difference ?? self }));
 }

@@ -21,7 +21,8 @@ export const ohmPerKm: Unit<"resistancePerLength"> = /* @__PURE__ */ unit(
 export const ohmPerKft: Unit<"resistancePerLength"> = /* @__PURE__ */ unit(
   "resistancePerLength",
   "Ω/kft",
-  1 / 304.8,
+  1,
+  304.8,
 );
 
 /** One watt. Exact: the SI unit. Source: SI Brochure, 9th ed. */
@@ -34,12 +35,14 @@ export const kW: Unit<"power"> = /* @__PURE__ */ unit("power", "kW", 1e3);
 export const btuPerHour: Unit<"power"> = /* @__PURE__ */ unit(
   "power",
   "Btu/h",
-  1055.05585262 / 3600,
+  1055.05585262,
+  3600,
 );
 
 /** One ton of refrigeration, 12 000 Btu/h. Source: NIST SP 811 (2008), B.8. */
 export const tonRefrigeration: Unit<"power"> = /* @__PURE__ */ unit(
   "power",
   "ton",
-  (12_000 * 1055.05585262) / 3600,
+  [12000, 1055.05585262],
+  3600,
 );

@@ -5,7 +5,7 @@ import { type Unit, unit } from "../quantity.ts";
 export const m3PerSecond: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFlow", "m³/s", 1);
 
 /** One cubic metre per hour. Source: SI Brochure, 9th ed. */
-export const m3PerHour: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFlow", "m³/h", 1 / 3600);
+export const m3PerHour: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFlow", "m³/h", 1, 3600);
 
 /** One litre per second. Source: SI Brochure, 9th ed. */
 export const literPerSecond: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFlow", "L/s", 1e-3);
@@ -14,18 +14,25 @@ export const literPerSecond: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFl
 export const literPerHour: Unit<"volumeFlow"> = /* @__PURE__ */ unit(
   "volumeFlow",
   "L/h",
-  1e-3 / 3600,
+  1e-3,
+  3600,
 );
 
 /** One U.S. gallon per hour. Source: NIST SP 811 (2008), B.8. */
 export const gallonPerHour: Unit<"volumeFlow"> = /* @__PURE__ */ unit(
   "volumeFlow",
   "gal/h",
-  (231 * 0.0254 ** 3) / 3600,
+  [231, 0.0254, 0.0254, 0.0254],
+  3600,
 );
 
 /** One cubic foot per minute. Source: NIST SP 811 (2008), B.8. */
-export const cfm: Unit<"volumeFlow"> = /* @__PURE__ */ unit("volumeFlow", "cfm", 0.3048 ** 3 / 60);
+export const cfm: Unit<"volumeFlow"> = /* @__PURE__ */ unit(
+  "volumeFlow",
+  "cfm",
+  [0.3048, 0.3048, 0.3048],
+  60,
+);
 
 /** One pascal cubic metre per second of gas throughput; states no temperature by itself. Source: ISO 3529-1:2019. */
 export const paM3PerS: Unit<"throughput"> = /* @__PURE__ */ unit("throughput", "Pa·m³/s", 1);
@@ -48,5 +55,6 @@ export const atmCm3PerSecond: Unit<"throughput"> = /* @__PURE__ */ unit(
 export const micronLiterPerSecond: Unit<"throughput"> = /* @__PURE__ */ unit(
   "throughput",
   "micron·L/s",
-  0.101325 / 760,
+  0.101325,
+  760,
 );

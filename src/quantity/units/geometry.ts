@@ -23,10 +23,10 @@ export const m2: Unit<"area"> = /* @__PURE__ */ unit("area", "m²", 1);
 export const mm2: Unit<"area"> = /* @__PURE__ */ unit("area", "mm²", 1e-6);
 
 /** One square foot, exactly (0.3048 m)². Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
-export const sqft: Unit<"area"> = /* @__PURE__ */ unit("area", "ft²", 0.3048 ** 2);
+export const sqft: Unit<"area"> = /* @__PURE__ */ unit("area", "ft²", [0.3048, 0.3048]);
 
 /** One square inch, exactly (0.0254 m)². Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
-export const sqin: Unit<"area"> = /* @__PURE__ */ unit("area", "in²", 0.0254 ** 2);
+export const sqin: Unit<"area"> = /* @__PURE__ */ unit("area", "in²", [0.0254, 0.0254]);
 
 /** One cubic metre. Source: SI Brochure, 9th ed. */
 export const m3: Unit<"volume"> = /* @__PURE__ */ unit("volume", "m³", 1);
@@ -38,16 +38,20 @@ export const liter: Unit<"volume"> = /* @__PURE__ */ unit("volume", "L", 1e-3);
 export const mL: Unit<"volume"> = /* @__PURE__ */ unit("volume", "mL", 1e-6);
 
 /** One cubic foot, exactly (0.3048 m)³. Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
-export const cuft: Unit<"volume"> = /* @__PURE__ */ unit("volume", "ft³", 0.3048 ** 3);
+export const cuft: Unit<"volume"> = /* @__PURE__ */ unit("volume", "ft³", [0.3048, 0.3048, 0.3048]);
 
 /** One cubic inch, exactly (0.0254 m)³. Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
-export const cuin: Unit<"volume"> = /* @__PURE__ */ unit("volume", "in³", 0.0254 ** 3);
+export const cuin: Unit<"volume"> = /* @__PURE__ */ unit("volume", "in³", [0.0254, 0.0254, 0.0254]);
 
 /** One U.S. gallon, exactly 231 in³. Source: NIST SP 811 (2008), B.8. */
-export const gallon: Unit<"volume"> = /* @__PURE__ */ unit("volume", "gal", 231 * 0.0254 ** 3);
+export const gallon: Unit<"volume"> = /* @__PURE__ */ unit(
+  "volume",
+  "gal",
+  [231, 0.0254, 0.0254, 0.0254],
+);
 
 /** One radian. Exact: the SI unit. Source: SI Brochure, 9th ed. */
 export const radian: Unit<"angle"> = /* @__PURE__ */ unit("angle", "rad", 1);
 
 /** One degree of arc, π/180 rad. Source: SI Brochure, 9th ed. */
-export const degreeAngle: Unit<"angle"> = /* @__PURE__ */ unit("angle", "°", Math.PI / 180);
+export const degreeAngle: Unit<"angle"> = /* @__PURE__ */ unit("angle", "°", Math.PI, 180);

@@ -14,7 +14,7 @@ export const mg: Unit<"mass"> = /* @__PURE__ */ unit("mass", "mg", 1e-6);
 export const lb: Unit<"mass"> = /* @__PURE__ */ unit("mass", "lb", 0.45359237);
 
 /** One avoirdupois ounce, exactly 1/16 lb. Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
-export const oz: Unit<"mass"> = /* @__PURE__ */ unit("mass", "oz", 0.45359237 / 16);
+export const oz: Unit<"mass"> = /* @__PURE__ */ unit("mass", "oz", 0.45359237, 16);
 
 /** One kilogram per metre. Source: SI Brochure, 9th ed. */
 export const kgPerM: Unit<"massPerLength"> = /* @__PURE__ */ unit("massPerLength", "kg/m", 1);
@@ -26,14 +26,16 @@ export const gPerM: Unit<"massPerLength"> = /* @__PURE__ */ unit("massPerLength"
 export const lbPerFt: Unit<"massPerLength"> = /* @__PURE__ */ unit(
   "massPerLength",
   "lb/ft",
-  0.45359237 / 0.3048,
+  0.45359237,
+  0.3048,
 );
 
 /** One ounce per foot. Source: NIST SP 811 (2008), B.8. */
 export const ozPerFt: Unit<"massPerLength"> = /* @__PURE__ */ unit(
   "massPerLength",
   "oz/ft",
-  0.45359237 / 16 / 0.3048,
+  0.45359237,
+  [16, 0.3048],
 );
 
 /** One kilogram per cubic metre. Source: SI Brochure, 9th ed. */
@@ -46,32 +48,36 @@ export const gPerM3: Unit<"density"> = /* @__PURE__ */ unit("density", "g/m³", 
 export const lbPerCuft: Unit<"density"> = /* @__PURE__ */ unit(
   "density",
   "lb/ft³",
-  0.45359237 / 0.3048 ** 3,
+  0.45359237,
+  [0.3048, 0.3048, 0.3048],
 );
 
 /** One pound per thousand cubic feet of room. Source: NIST SP 811 (2008), B.8. */
 export const lbPer1000Cuft: Unit<"density"> = /* @__PURE__ */ unit(
   "density",
   "lb/1000 ft³",
-  0.45359237 / 0.3048 ** 3 / 1000,
+  0.45359237,
+  [0.3048, 0.3048, 0.3048, 1000],
 );
 
 /** One kilogram per second. Source: SI Brochure, 9th ed. */
 export const kgPerSecond: Unit<"massFlow"> = /* @__PURE__ */ unit("massFlow", "kg/s", 1);
 
 /** One kilogram per hour. Source: SI Brochure, 9th ed. */
-export const kgPerHour: Unit<"massFlow"> = /* @__PURE__ */ unit("massFlow", "kg/h", 1 / 3600);
+export const kgPerHour: Unit<"massFlow"> = /* @__PURE__ */ unit("massFlow", "kg/h", 1, 3600);
 
 /** One pound per hour. Source: NIST SP 811 (2008), B.8. */
 export const lbPerHour: Unit<"massFlow"> = /* @__PURE__ */ unit(
   "massFlow",
   "lb/h",
-  0.45359237 / 3600,
+  0.45359237,
+  3600,
 );
 
 /** One gram per Julian year of 365.25 days. Source: IAU style manual (1989), 5.15, for the Julian year. */
 export const gPerYear: Unit<"massFlow"> = /* @__PURE__ */ unit(
   "massFlow",
   "g/yr",
-  1e-3 / (365.25 * 86_400),
+  1e-3,
+  [365.25, 86_400],
 );

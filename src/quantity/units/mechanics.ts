@@ -8,5 +8,5 @@ export const newtonMeter: Unit<"torque"> = /* @__PURE__ */ unit("torque", "N·m"
 export const ftLb: Unit<"torque"> = /* @__PURE__ */ unit(
   "torque",
   "ft·lb",
-  0.45359237 * 9.80665 * 0.3048,
+  [0.45359237, 9.80665, 0.3048],
 );

@@ -3,7 +3,7 @@
 //
 // The torr, and with it the micron, is 101 325/760 Pa exactly. The inch of mercury is the conventional
 // one, on mercury of 13 595.1 kg/m³: 25.4 torr is 1.4e-7 less.
-import { type Unit, unit } from "../quantity.ts";
+import { pointUnit, type Unit, unit } from "../quantity.ts";
 
 /** Difference of one pascal. Exact: the SI unit. Source: SI Brochure, 9th ed. */
 export const pascal: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
@@ -44,70 +44,87 @@ export const bar: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
 export const psi: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "psi",
-  (0.45359237 * 9.80665) / 0.0254 ** 2,
+  [0.45359237, 9.80665],
+  [0.0254, 0.0254],
 );
 
 /** Difference of one inch of mercury, conventional: 13 595.1 kg/m³ × 9.80665 m/s² × 0.0254 m = 3386.389 Pa. Source: NIST SP 811 (2008), B.8. */
 export const inHg: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "inHg",
-  13_595.1 * 9.80665 * 0.0254,
+  [13595.1, 9.80665, 0.0254],
 );
 
 /** Difference of one inch of water, conventional: 1000 kg/m³ × 9.80665 m/s² × 0.0254 m = 249.089 Pa, exact. Source: NIST SP 811 (2008), B.8. */
 export const inchWater: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "inH2O",
-  1000 * 9.80665 * 0.0254,
+  [1000, 9.80665, 0.0254],
 );
 
 /** Gauge pressure in pounds-force per square inch above the local atmosphere. Source: NIST SP 811 (2008), B.8. */
-export const psig: Unit<"gaugePressure"> = /* @__PURE__ */ unit("gaugePressure", "psig", psi);
+export const psig: Unit<"gaugePressure"> = /* @__PURE__ */ pointUnit("gaugePressure", "psig", psi);
 
 /** Gauge pressure in kilopascals above the local atmosphere. Source: SI Brochure, 9th ed. */
-export const kPag: Unit<"gaugePressure"> = /* @__PURE__ */ unit("gaugePressure", "kPag", kPa);
+export const kPag: Unit<"gaugePressure"> = /* @__PURE__ */ pointUnit("gaugePressure", "kPag", kPa);
 
 /** Gauge pressure in megapascals above the local atmosphere. Source: SI Brochure, 9th ed. */
-export const MPag: Unit<"gaugePressure"> = /* @__PURE__ */ unit("gaugePressure", "MPag", MPa);
+export const MPag: Unit<"gaugePressure"> = /* @__PURE__ */ pointUnit("gaugePressure", "MPag", MPa);
 
 /** Gauge pressure in bars above the local atmosphere. Source: NIST SP 811 (2008), B.8. */
-export const barg: Unit<"gaugePressure"> = /* @__PURE__ */ unit("gaugePressure", "barg", bar);
+export const barg: Unit<"gaugePressure"> = /* @__PURE__ */ pointUnit("gaugePressure", "barg", bar);
 
 /** Gauge pressure in inches of mercury: a compound gauge that shows 20 inches of vacuum reads −20. Source: NIST SP 811 (2008), B.8. */
-export const inHgGauge: Unit<"gaugePressure"> = /* @__PURE__ */ unit(
+export const inHgGauge: Unit<"gaugePressure"> = /* @__PURE__ */ pointUnit(
   "gaugePressure",
   "inHg gauge",
   inHg,
 );
 
 /** Absolute pressure in pascals. Source: SI Brochure, 9th ed. */
-export const pascalAbsolute: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
+export const pascalAbsolute: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
   "absolutePressure",
   "Pa abs",
   pascal,
 );
 
 /** Absolute pressure in kilopascals. Source: SI Brochure, 9th ed. */
-export const kPaa: Unit<"absolutePressure"> = /* @__PURE__ */ unit("absolutePressure", "kPaa", kPa);
+export const kPaa: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
+  "absolutePressure",
+  "kPaa",
+  kPa,
+);
 
 /** Absolute pressure in megapascals. Source: SI Brochure, 9th ed. */
-export const MPaa: Unit<"absolutePressure"> = /* @__PURE__ */ unit("absolutePressure", "MPaa", MPa);
+export const MPaa: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
+  "absolutePressure",
+  "MPaa",
+  MPa,
+);
 
 /** Absolute pressure in bars. Source: NIST SP 811 (2008), B.8. */
-export const bara: Unit<"absolutePressure"> = /* @__PURE__ */ unit("absolutePressure", "bara", bar);
+export const bara: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
+  "absolutePressure",
+  "bara",
+  bar,
+);
 
 /** Absolute pressure in millibars (hectopascals), as a barometer reads. Source: NIST SP 811 (2008), B.8. */
-export const mbara: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
+export const mbara: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
   "absolutePressure",
   "mbara",
   mbar,
 );
 
 /** Absolute pressure in pounds-force per square inch. Source: NIST SP 811 (2008), B.8. */
-export const psia: Unit<"absolutePressure"> = /* @__PURE__ */ unit("absolutePressure", "psia", psi);
+export const psia: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
+  "absolutePressure",
+  "psia",
+  psi,
+);
 
 /** Absolute pressure in inches of mercury, as a barometer reads. Source: NIST SP 811 (2008), B.8. */
-export const inHgAbsolute: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
+export const inHgAbsolute: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
   "absolutePressure",
   "inHg abs",
   inHg,
@@ -117,25 +134,27 @@ export const inHgAbsolute: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
 export const torrDifference: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "torr",
-  101_325 / 760,
+  101325,
+  760,
 );
 
 /** Difference of one micron of vacuum, exactly 1/1000 torr. Source: NIST SP 811 (2008), B.8. */
 export const micronDifference: Unit<"pressureDifference"> = /* @__PURE__ */ unit(
   "pressureDifference",
   "micron",
-  101.325 / 760,
+  101.325,
+  760,
 );
 
 /** Absolute pressure in torr, exactly 101 325/760 Pa. Source: NIST SP 811 (2008), B.8. */
-export const torr: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
+export const torr: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
   "absolutePressure",
   "torr",
   torrDifference,
 );
 
 /** Absolute pressure in microns of vacuum, exactly 1/1000 torr = 0.133 322 368… Pa. Source: NIST SP 811 (2008), B.8. */
-export const micron: Unit<"absolutePressure"> = /* @__PURE__ */ unit(
+export const micron: Unit<"absolutePressure"> = /* @__PURE__ */ pointUnit(
   "absolutePressure",
   "micron",
   micronDifference,
@@ -152,19 +171,22 @@ export const pascalPerSecond: Unit<"pressureRate"> = /* @__PURE__ */ unit(
 export const micronPerMinute: Unit<"pressureRate"> = /* @__PURE__ */ unit(
   "pressureRate",
   "micron/min",
-  101.325 / 760 / 60,
+  101.325,
+  [760, 60],
 );
 
 /** Rate of pressure change in pounds-force per square inch per hour. Source: NIST SP 811 (2008), B.8. */
 export const psiPerHour: Unit<"pressureRate"> = /* @__PURE__ */ unit(
   "pressureRate",
   "psi/h",
-  (0.45359237 * 9.80665) / 0.0254 ** 2 / 3600,
+  [0.45359237, 9.80665],
+  [0.0254, 0.0254, 3600],
 );
 
 /** Rate of pressure change in kilopascals per hour. Source: SI Brochure, 9th ed. */
 export const kPaPerHour: Unit<"pressureRate"> = /* @__PURE__ */ unit(
   "pressureRate",
   "kPa/h",
-  1e3 / 3600,
+  1e3,
+  3600,
 );

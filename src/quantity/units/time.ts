@@ -17,4 +17,4 @@ export const day: Unit<"duration"> = /* @__PURE__ */ unit("duration", "d", 86_40
 export const mPerSecond: Unit<"speed"> = /* @__PURE__ */ unit("speed", "m/s", 1);
 
 /** One foot per minute. Source: NIST SP 811 (2008), B.8. */
-export const ftPerMinute: Unit<"speed"> = /* @__PURE__ */ unit("speed", "ft/min", 0.3048 / 60);
+export const ftPerMinute: Unit<"speed"> = /* @__PURE__ */ unit("speed", "ft/min", 0.3048, 60);
