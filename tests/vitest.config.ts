@@ -2,20 +2,53 @@ import { fileURLToPath } from "node:url";
 import { defineConfig, type ViteUserConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
+const resolve = {
+  alias: [
+    { find: /^hvac-install-math$/, replacement: `${root}src/index.ts` },
+    { find: /^hvac-install-math\/(.+)$/, replacement: `${root}src/$1/index.ts` },
+  ],
+};
 
 const config: ViteUserConfig = defineConfig({
   root,
-  resolve: {
-    alias: [
-      { find: /^hvac-install-math$/, replacement: `${root}src/index.ts` },
-      { find: /^hvac-install-math\/(.+)$/, replacement: `${root}src/$1/index.ts` },
-    ],
-  },
+  resolve,
   test: {
-    include: ["tests/**/*.test.ts"],
-    exclude: ["tests/studies/**"],
-    typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"], tsconfig: "tsconfig.json" },
     testTimeout: 60_000,
+    projects: [
+      {
+        root,
+        resolve,
+        test: {
+          name: "library",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/package/published-package.test.ts", "tests/studies/**"],
+          typecheck: {
+            enabled: true,
+            include: ["tests/**/*.test-d.ts"],
+            tsconfig: "tsconfig.json",
+          },
+          testTimeout: 60_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: "package",
+          include: ["tests/package/published-package.test.ts"],
+          globalSetup: "tests/package/build.ts",
+          testTimeout: 120_000,
+        },
+      },
+      {
+        root,
+        resolve,
+        test: {
+          name: "studies",
+          include: ["tests/studies/**/*.study.test.ts"],
+          testTimeout: 1_800_000,
+        },
+      },
+    ],
   },
 });
 

@@ -1,0 +1,87 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
+import { describe, expect, it } from "vitest";
+
+const src = join(import.meta.dirname, "../../src");
+
+/** Layers from the ground up: a module may import from an earlier row, never from a later one. */
+const layers = [
+  ["quantity"],
+  ["sources"],
+  ["assessment"],
+  ["property-model"],
+  ["refrigerants"],
+  [
+    "line-set",
+    "pressure-test",
+    "vacuum-decay",
+    "circuit-protection",
+    "supply-voltage",
+    "flare-joint",
+    "condensate",
+    "charge-limit",
+    "operating-check",
+  ],
+];
+const layerOf = (module: string) => layers.findIndex((row) => row.includes(module));
+/** From here up a module is entered only through its index. */
+const firstDomainLayer = layerOf("refrigerants");
+
+interface Import {
+  readonly from: string;
+  readonly file: string;
+  readonly to: string;
+  readonly target: string;
+}
+
+const imports: Import[] = readdirSync(src, { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".ts") && file.includes(sep))
+  .flatMap((file) => {
+    const text = readFileSync(join(src, file), "utf8").replace(/^\s*\*.*$/gm, "");
+    return [...text.matchAll(/(?:from|import\()\s*"([^"]+)"/g)].map(([, target = ""]) => ({
+      from: file.split(sep)[0] ?? "",
+      file,
+      to: target.startsWith(".")
+        ? (relative(src, join(src, dirname(file), target)).split(sep)[0] ?? "")
+        : target,
+      target,
+    }));
+  });
+
+describe("imports", () => {
+  it("exist and point to files that exist", () => {
+    expect(imports.length).toBeGreaterThan(50);
+    for (const { file, target } of imports.filter((one) => one.target.startsWith("."))) {
+      expect(existsSync(join(src, dirname(file), target)), `${file} imports ${target}`).toBe(true);
+    }
+  });
+
+  it("point downwards only", () => {
+    const upward = imports.filter(({ from, to }) => {
+      if (from === to || layerOf(to) < 0) return false;
+      const sideways = layerOf(from) === layerOf(to) && layerOf(from) > firstDomainLayer;
+      return layerOf(to) > layerOf(from) || (layerOf(from) === layerOf(to) && !sideways);
+    });
+    expect(upward.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
+  });
+
+  it("enter a domain module through its index only", () => {
+    const inside = imports.filter(
+      ({ from, to, target }) =>
+        from !== to && layerOf(to) >= firstDomainLayer && !target.endsWith("/index.ts"),
+    );
+    expect(inside.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
+  });
+
+  it("need no package at run time", () => {
+    const packages = imports.filter(
+      ({ target, file }) => !target.startsWith(".") && !file.includes(`refrigerants${sep}generate`),
+    );
+    expect(packages.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
+  });
+});
+
+it("knows every module of the source", () => {
+  const folders = readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  for (const { name } of folders) expect(layerOf(name), name).toBeGreaterThanOrEqual(0);
+});

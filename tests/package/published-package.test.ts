@@ -1,0 +1,121 @@
+import { execFileSync } from "node:child_process";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, inject, it } from "vitest";
+
+const root = join(import.meta.dirname, "../..");
+const consumer = inject("consumer");
+const installed = join(consumer, "node_modules/hvac-install-math");
+const { exports: declared, ...manifest } = JSON.parse(
+  readFileSync(join(installed, "package.json"), "utf8"),
+) as { exports: Record<string, unknown>; dependencies?: object; scripts: Record<string, string> };
+const subpaths = Object.keys(declared)
+  .filter((name) => name !== "./package.json")
+  .map((name) => name.replace(/^\./, "hvac-install-math"));
+
+const run = (command: string, args: string[], cwd = consumer) =>
+  execFileSync(command, args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+
+describe("the packed package", () => {
+  it("holds the build, the licence, the readme and the changelog, and nothing else", () => {
+    const top = readdirSync(installed).sort();
+    expect(top).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "dist", "package.json"]);
+    const endings = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" })
+      .filter((name) => name.includes("."))
+      .map((name) => name.replace(/^[^.]*/, ""));
+    expect([...new Set(endings)].sort()).toEqual([".cjs", ".d.cts", ".d.ts", ".js"]);
+  });
+
+  it("has a subpath for every module and a module for every subpath", () => {
+    const modules = readdirSync(join(root, "src"), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => `hvac-install-math/${name}`);
+    expect(subpaths.sort()).toEqual(["hvac-install-math", ...modules].sort());
+  });
+
+  it("installs nothing else and runs no script at installation", () => {
+    expect(manifest.dependencies ?? {}).toEqual({});
+    for (const name of ["preinstall", "install", "postinstall", "prepare"]) {
+      expect(manifest.scripts[name]).toBeUndefined();
+    }
+  });
+
+  it("passes publint", () => {
+    expect(run("npx", ["publint", "--strict", installed], root)).toContain("All good!");
+  });
+
+  it("resolves its types under node16 and bundler for ESM and CommonJS", {
+    timeout: 120_000,
+  }, () => {
+    const tarball = readdirSync(consumer).find((name) => name.endsWith(".tgz")) ?? "";
+    const report = run("npx", ["attw", join(consumer, tarball), "--profile", "node16"], root);
+    expect(report).toContain("No problems found");
+  });
+
+  it.each(subpaths)("imports and requires %s with the same names", (subpath) => {
+    const names = `Object.keys(m).sort().join()`;
+    const esm = run("node", [
+      "--input-type=module",
+      "-e",
+      `import * as m from "${subpath}"; console.log(${names})`,
+    ]);
+    const cjs = run("node", ["-e", `const m = require("${subpath}"); console.log(${names})`]);
+    expect(esm.length).toBeGreaterThan(3);
+    expect(cjs).toBe(esm);
+  });
+
+  it("lets ESM and CommonJS copies understand each other's quantities", () => {
+    const code = `
+      import { createRequire } from "node:module";
+      import * as esm from "hvac-install-math/quantity";
+      const cjs = createRequire(import.meta.url)("hvac-install-math/quantity");
+      const rise = cjs.degF(95).minus(esm.degF(75));
+      console.log(esm.isQuantity(rise), esm.degF(60).plus(rise).in(cjs.degF),
+        esm.toAbsolute(cjs.psig(0), esm.standardAtmosphere).in(cjs.kPaa));`;
+    writeFileSync(join(consumer, "two-copies.mjs"), code);
+    expect(run("node", ["two-copies.mjs"]).trim()).toBe("true 80 101.325");
+  });
+
+  it.each([
+    ["nodenext", "esm.mts", "nodenext"],
+    ["nodenext", "commonjs.cts", "nodenext"],
+    ["esnext", "bundled.ts", "bundler"],
+  ])("type-checks a project with module %s, file %s, resolution %s", (module, file, resolution) => {
+    const imports = subpaths.map(
+      (name, i) => `import * as m${i} from "${name}"; export const k${i}: typeof m${i} = m${i};`,
+    );
+    const misuse = `import { psig, psia } from "hvac-install-math/quantity";
+// @ts-expect-error a gauge and an absolute pressure do not add
+psig(1).plus(psia(1));`;
+    writeFileSync(join(consumer, file), `${imports.join("\n")}\n${misuse}\n`);
+    const tsc = join(root, "node_modules/typescript/bin/tsc");
+    const flags = [
+      "--strict",
+      "--noEmit",
+      "--target",
+      "es2022",
+      "--module",
+      module,
+      "--moduleResolution",
+      resolution,
+      "--types",
+      "",
+    ];
+    expect(run("node", [tsc, ...flags, file])).toBe("");
+  });
+});
+
+describe("importing", () => {
+  const median = (code: string) => {
+    const times = Array.from({ length: 9 }, () => {
+      const timed = `const t = process.hrtime.bigint(); ${code} console.log(Number(process.hrtime.bigint() - t) / 1e6)`;
+      return Number(run("node", ["--input-type=module", "-e", timed]));
+    });
+    return times.sort((a, b) => a - b)[4] ?? Number.NaN;
+  };
+
+  it.each(subpaths)("%s takes at most 15 ms more than an empty module", (subpath) => {
+    const empty = median(`await import("data:text/javascript,");`);
+    expect(median(`await import("${subpath}");`) - empty).toBeLessThanOrEqual(15);
+  });
+});

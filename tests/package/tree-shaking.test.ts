@@ -1,0 +1,20 @@
+import { expect, it } from "vitest";
+import { bundle } from "./bundle.ts";
+
+it("carries only the unit that is used and the unit of its differences", async () => {
+  const { text } = await bundle(
+    `import { psig } from "hvac-install-math/quantity"; globalThis.used = psig(118);`,
+  );
+  const symbols = [...text.matchAll(/\("[a-zA-Z]+","([^"]+)"/g)].map((match) => match[1]);
+  expect(symbols.sort()).toEqual(["psi", "psig"]);
+});
+
+it("leaves nothing behind when nothing is used", async () => {
+  const { text } = await bundle(`import "hvac-install-math";`);
+  expect(text.trim()).toBe("");
+});
+
+it("never pulls a dependency into the root", async () => {
+  const { inputs } = await bundle(`export * from "hvac-install-math";`);
+  expect(inputs.filter((name) => name.includes("node_modules"))).toEqual([]);
+});
