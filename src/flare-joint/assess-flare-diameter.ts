@@ -1,0 +1,130 @@
+// Is the flare wide enough, and not too wide for its nut? Outside diameter against the manuals' limits.
+// Follows manufacturers' published manuals (flares for R410A and R32, and for R22).
+// Does not cover 5/16 in, nor other refrigerants: take those from the unit's manual.
+import { cite } from "../assessment/assessment.ts";
+import type { Instrument } from "../assessment/uncertainty.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { mm } from "../quantity/units/geometry.ts";
+import { type FlareRefrigerant, type FlareTube, figureOf, isHighPressure } from "./flare-tube.ts";
+import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
+
+type Range = readonly [low: number, high: number];
+
+// Outside diameter of the flare in mm.    R410A, R32     R22
+const diameters: Partial<Record<FlareTube, readonly [Range, Range]>> = {
+  "1/4": [
+    [8.7, 9.1],
+    [8.6, 9.0],
+  ],
+  "3/8": [
+    [12.8, 13.2],
+    [12.6, 13.0],
+  ],
+  "1/2": [
+    [16.2, 16.6],
+    [15.8, 16.2],
+  ],
+  "5/8": [
+    [19.3, 19.7],
+    [19.0, 19.4],
+  ],
+  "3/4": [
+    [23.6, 24.0],
+    [23.3, 23.7],
+  ],
+};
+
+/**
+ * The smallest and the largest outside diameter of a flare.
+ *
+ * @param joint - Tube and refrigerant.
+ * @returns The two limits, in mm.
+ * @throws {@link OutOfRangeError} for 5/16, for which nothing is published here.
+ * @throws {@link InvalidInputError} when the tube or the refrigerant is not in the table.
+ *
+ * Source: manufacturers' published manuals.
+ *
+ * @example
+ * ```ts
+ * import { flareDiameterLimits } from "hvac-install-math/flare-joint";
+ *
+ * const { low, high } = flareDiameterLimits({ tube: "3/8", refrigerant: "R32" });
+ * `${low} to ${high}`; // => 12.8 mm to 13.2 mm
+ * ```
+ */
+export function flareDiameterLimits(joint: {
+  /** Outside diameter of the tube in inches. */
+  readonly tube: FlareTube;
+  /** Refrigerant of the unit. */
+  readonly refrigerant: FlareRefrigerant;
+}): FlareLimits<"length"> {
+  const row = figureOf(diameters, joint.tube, "flare diameter");
+  const [low, high] = row[isHighPressure(joint.refrigerant) ? 0 : 1];
+  return { low: mm(low), high: mm(high) };
+}
+
+/**
+ * A measured flare.
+ *
+ * Source: none; the library's own type.
+ */
+export interface FlareDiameterInput {
+  /** Outside diameter of the tube in inches. */
+  readonly tube: FlareTube;
+  /** Refrigerant of the unit. */
+  readonly refrigerant: FlareRefrigerant;
+  /** Measured outside diameter of the flare, above 0. */
+  readonly diameter: Quantity<"length">;
+  /** The limits in the unit's manual; they decide alone. */
+  readonly manual?: FlareLimits<"length">;
+  /** What is known of the caliper; counted as exact when left out. */
+  readonly caliper?: Instrument<"length">;
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/** What is wrong with the diameter. Source: see {@link assessFlareDiameter}. */
+export type FlareDiameterCause = "flare-too-small" | "flare-too-large";
+
+/**
+ * Judges the outside diameter of a flare. Too small seats on too little copper and pulls through; too
+ * large binds in the nut and leaves its rim thin.
+ *
+ * @param input - Tube, refrigerant, diameter, caliper.
+ * @returns The verdict, with `cause` on a fail. Measure two diameters at right angles and judge both.
+ * @throws {@link OutOfRangeError} for 5/16 without the manual's limits.
+ * @throws {@link InvalidInputError} when the diameter is not above 0 or a kind does not fit.
+ *
+ * Cautions: look at the face too: burrs, scratches and cracks leak at any diameter.
+ *
+ * Source: manufacturers' published manuals; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { assessFlareDiameter } from "hvac-install-math/flare-joint";
+ * import { mm } from "hvac-install-math/quantity";
+ *
+ * const flare = { tube: "3/8", diameter: mm(13.1) } as const;
+ * assessFlareDiameter({ ...flare, refrigerant: "R410A" }).outcome; // => pass
+ * assessFlareDiameter({ ...flare, refrigerant: "R22" }).cause; // => flare-too-large
+ * ```
+ */
+export function assessFlareDiameter(
+  input: FlareDiameterInput,
+): FlareAssessment<"length", FlareDiameterCause> {
+  const { manual } = input;
+  const window = manual ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
+  return judge({
+    argument: "diameter",
+    value: input.diameter,
+    kind: "length",
+    instrument: input.caliper,
+    confidence: input.confidence,
+    sure: window,
+    possible: window,
+    below: "flare-too-small",
+    above: "flare-too-large",
+    cautions: flareCautions,
+    sources: [cite("manufacturer-manuals", "flare diameter"), cite("jcgm-106-2012", "8.3")],
+  });
+}

@@ -1,0 +1,133 @@
+// Was the nut tightened right? A torque reading against the manual's window, or what all sources share.
+// Follows JCGM 106:2012, 8.3; windows from flare-torque.ts.
+// Does not cover whether the joint is tight: a pressure test does.
+import { type Assumption, cite, statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
+import type { FlareTube } from "./flare-tube.ts";
+import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
+
+/**
+ * What is known of a torque wrench.
+ *
+ * Source: JCGM 100:2008, 4.3.7 and F.2.2.1.
+ */
+export interface TorqueWrench {
+  /** Limits of error as a fraction of the reading: `percent(4)`. */
+  readonly relativeAccuracy?: Quantity<"ratio">;
+  /** Limits of error as a torque, ±. */
+  readonly accuracy?: Quantity<"torque">;
+  /** Smallest step of the scale. */
+  readonly resolution?: Quantity<"torque">;
+}
+
+/**
+ * A tightened flare nut.
+ *
+ * Source: none; the library's own type.
+ */
+export interface FlareTorqueInput {
+  /** Outside diameter of the tube in inches. */
+  readonly tube: FlareTube;
+  /** The torque at which the wrench clicked or which it shows, above 0. */
+  readonly torque: Quantity<"torque">;
+  /** The window in the unit's manual. It decides alone; without it all published sources do. */
+  readonly manual?: FlareLimits<"torque">;
+  /** What is known of the wrench; counted as exact when left out, and the verdict says so. */
+  readonly wrench?: TorqueWrench;
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/** What is wrong with the torque. Source: see {@link assessFlareTorque}. */
+export type FlareTorqueCause = "under-tightened" | "over-tightened";
+
+/**
+ * The verdict on the torque of a flare nut.
+ *
+ * Source: see {@link assessFlareTorque}.
+ */
+export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTorqueCause> {
+  /** The published sources that conflict for this size; empty when the manual decided. */
+  readonly conflicts: readonly FlareTorqueConflict[];
+}
+
+/**
+ * Judges the torque of a flare nut. With the manual's window that window decides. Without it the
+ * torque passes where every published source allows it, fails where none does, and is `inconclusive`
+ * in between.
+ *
+ * @param input - Tube, torque, the manual's window, the wrench.
+ * @returns The verdict, with `cause` on a fail.
+ * @throws {@link InvalidInputError} when the torque is not above 0, a kind does not fit, or the manual's
+ * window is upside down.
+ *
+ * Cautions: a right torque does not prove a tight joint. Never tighten or loosen under pressure.
+ *
+ * Source: JCGM 106:2012, 8.3; windows: see {@link flareTorque}.
+ *
+ * @example
+ * ```ts
+ * import { assessFlareTorque } from "hvac-install-math/flare-joint";
+ * import { ftLb, newtonMeter, percent } from "hvac-install-math/quantity";
+ *
+ * const joint = { tube: "5/8", wrench: { relativeAccuracy: percent(4) } } as const;
+ * assessFlareTorque({ ...joint, torque: ftLb(53) }).outcome; // => pass
+ * assessFlareTorque({ ...joint, torque: newtonMeter(80) }).outcome; // => inconclusive
+ * assessFlareTorque({ ...joint, torque: newtonMeter(50) }).cause; // => under-tightened
+ * ```
+ */
+export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessment {
+  const { tube, torque, manual, wrench, confidence } = input;
+  const { windows, overlap, conflicts } = flareTorque(tube);
+  const decisive = manual && limitsOf("manual", manual, "torque");
+  const low = Math.min(...windows.map((window) => window.low.si));
+  const high = Math.max(...windows.map((window) => window.high.si));
+  const { unit } = overlap.low;
+  const assumptions: Assumption[] = decisive
+    ? []
+    : [
+        statement("published-windows", "Judged by {sources}: no window of the manual was given.", {
+          sources: windows.map(({ source }) => source).join(", "),
+        }),
+      ];
+  const verdict = judge({
+    argument: "torque",
+    value: torque,
+    kind: "torque",
+    instrument: wrench && wrenchErrors(torque, wrench),
+    confidence,
+    sure: decisive ?? overlap,
+    possible: decisive ?? { low: new Quantity(low, unit), high: new Quantity(high, unit) },
+    below: "under-tightened",
+    above: "over-tightened",
+    assumptions,
+    cautions: flareCautions,
+    sources: [
+      cite("jcgm-106-2012", "8.3"),
+      ...(decisive ? [] : windows.map(({ citation }) => citation)),
+    ],
+  });
+  return { ...verdict, conflicts: decisive ? [] : conflicts };
+}
+
+/** The wrench's limits of error at this reading, as one accuracy and a resolution. */
+function wrenchErrors(
+  torque: Quantity<"torque">,
+  wrench: TorqueWrench,
+): Omit<TorqueWrench, "relativeAccuracy"> {
+  const { relativeAccuracy, accuracy, resolution } = wrench;
+  if (!relativeAccuracy) return wrench;
+  if (accuracy) {
+    throw new InvalidInputError({
+      argument: "wrench",
+      value: "accuracy and relativeAccuracy",
+      allowed: "one of the two",
+    });
+  }
+  const part = siOf("wrench.relativeAccuracy", relativeAccuracy, "ratio", { min: 0, below: 1 });
+  const limits = new Quantity(siOf("torque", torque, "torque", { above: 0 }) * part, torque.unit);
+  return { accuracy: limits, ...(resolution && { resolution }) };
+}

@@ -1,0 +1,98 @@
+// Is the tube thick enough to flare? Wall thickness against what manuals ask for R410A and R32.
+// Follows manufacturers' published manuals: 0.7 to 0.8 mm for 1/4 to 1/2 in, 0.8 to 1.0 mm for 5/8 in.
+// Does not cover pressure strength, 3/4 in, nor R22: state the minimum of the manual there.
+import { cite } from "../assessment/assessment.ts";
+import type { Instrument } from "../assessment/uncertainty.ts";
+import { siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { mm } from "../quantity/units/geometry.ts";
+import {
+  type FlareRefrigerant,
+  type FlareTube,
+  figureOf,
+  isHighPressure,
+  requireTube,
+} from "./flare-tube.ts";
+import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
+
+// The least wall that manuals ask for R410A and R32, mm: the most lenient and the strictest of them.
+const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number]>> = {
+  "1/4": [0.7, 0.8],
+  "5/16": [0.7, 0.8],
+  "3/8": [0.7, 0.8],
+  "1/2": [0.7, 0.8],
+  "5/8": [0.8, 1.0],
+};
+
+/**
+ * A tube before it is flared.
+ *
+ * Source: none; the library's own type.
+ */
+export interface FlareWallInput {
+  /** Outside diameter in inches. */
+  readonly tube: FlareTube;
+  /** Refrigerant of the unit. */
+  readonly refrigerant: FlareRefrigerant;
+  /** Measured wall, above 0. */
+  readonly wall: Quantity<"length">;
+  /** The minimum in the unit's manual; it decides alone. Needed for 3/4 in and for R22. */
+  readonly manualMinimum?: Quantity<"length">;
+  /** What is known of the micrometer; counted as exact when left out. */
+  readonly micrometer?: Instrument<"length">;
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/**
+ * Judges whether a tube's wall is thick enough for a flare. Manuals differ: what the strictest of them
+ * allows passes, what the most lenient refuses fails, and between the two the unit's manual decides.
+ *
+ * @param input - Tube, refrigerant, wall, the manual's minimum.
+ * @returns The verdict, with `cause` on a fail.
+ * @throws {@link OutOfRangeError} for 3/4 in without `manualMinimum`.
+ * @throws {@link InvalidInputError} for R22 without `manualMinimum`, when the wall is not above 0, or a
+ * kind does not fit.
+ *
+ * Cautions: line-set tube on the market is often thinner than ASTM B280 (0.61 to 0.81 mm). A thin wall
+ * under the pressure of R410A or R32 splits at the flare.
+ *
+ * Source: manufacturers' published manuals; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { assessFlareWall } from "hvac-install-math/flare-joint";
+ * import { inch, mm } from "hvac-install-math/quantity";
+ *
+ * const tube = { tube: "3/8", refrigerant: "R410A" } as const;
+ * assessFlareWall({ ...tube, wall: inch(0.032) }).outcome; // => pass
+ * assessFlareWall({ ...tube, wall: mm(0.61) }).cause; // => wall-too-thin
+ * ```
+ */
+export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length", "wall-too-thin"> {
+  const { tube, refrigerant, manualMinimum } = input;
+  requireTube(tube);
+  if (!isHighPressure(refrigerant) && !manualMinimum) {
+    throw new InvalidInputError({
+      argument: "manualMinimum",
+      value: String(manualMinimum),
+      allowed: "a length; no minimum is published here for R22",
+    });
+  }
+  if (manualMinimum) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
+  const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube, "minimum wall");
+  return judge({
+    argument: "wall",
+    value: input.wall,
+    kind: "length",
+    instrument: input.micrometer,
+    confidence: input.confidence,
+    sure: { low: manualMinimum ?? mm(strict ?? 0) },
+    possible: { low: manualMinimum ?? mm(lenient ?? 0) },
+    below: "wall-too-thin",
+    above: "wall-too-thin",
+    cautions: flareCautions,
+    sources: [cite("manufacturer-manuals", "minimum wall"), cite("jcgm-106-2012", "8.3")],
+  });
+}

@@ -1,0 +1,16 @@
+/**
+ * Flare joints: how tight, how wide, which nut, which service-port adapter, and whether a measured
+ * joint keeps to it.
+ *
+ * @module flare-joint
+ */
+export * from "./assess-flare-cone.ts";
+export * from "./assess-flare-diameter.ts";
+export * from "./assess-flare-torque.ts";
+export * from "./assess-flare-turn.ts";
+export * from "./assess-flare-wall.ts";
+export * from "./flare-nut.ts";
+export * from "./flare-torque.ts";
+export { type FlareRefrigerant, type FlareTube, flareTube } from "./flare-tube.ts";
+export type { FlareAssessment, FlareLimits } from "./judge.ts";
+export * from "./service-port.ts";

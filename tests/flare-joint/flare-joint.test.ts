@@ -1,0 +1,228 @@
+import { explain } from "hvac-install-math/assessment";
+import * as flare from "hvac-install-math/flare-joint";
+import {
+  degreeAngle,
+  ftLb,
+  InvalidInputError,
+  inch,
+  mm,
+  newtonMeter,
+  OutOfRangeError,
+  percent,
+  psig,
+} from "hvac-install-math/quantity";
+import { describe, expect, test } from "vitest";
+
+// biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
+type Anything = any;
+
+function argumentOf(call: () => unknown): string {
+  try {
+    call();
+  } catch (error) {
+    expect((error as Error).name).toMatch(/InvalidInputError|OutOfRangeError/);
+    return (error as InvalidInputError).argument;
+  }
+  throw new Error("nothing was thrown");
+}
+
+describe("the torque of a flare nut", () => {
+  test("is judged by what all sources share, and is open where they disagree", () => {
+    const outcomeAt = (n: number) =>
+      flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(n) }).outcome;
+    expect([61, 62, 67.9, 68, 75.4, 75.5, 82, 82.1].map(outcomeAt)).toEqual([
+      "fail",
+      "inconclusive",
+      "inconclusive",
+      "pass",
+      "pass",
+      "inconclusive",
+      "inconclusive",
+      "fail",
+    ]);
+  });
+
+  test("says that the sources disagree and who decides", () => {
+    const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80) });
+    expect(verdict.reasons[0]?.code).toBe("sources-disagree");
+    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/68 to 75\.4 N·m.*manual/);
+    expect(verdict.conflicts).toHaveLength(2);
+    expect(verdict.cause).toBeUndefined();
+  });
+
+  test("is judged by the manual alone when its window is given", () => {
+    const manual = { low: newtonMeter(68), high: newtonMeter(82) };
+    const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80), manual });
+    expect(verdict.outcome).toBe("pass");
+    expect(verdict.conflicts).toEqual([]);
+    expect(verdict.assumptions.map(({ code }) => code)).toEqual(["exact-instrument"]);
+  });
+
+  test("stays open within the wrench's guard band and names the wrench that would decide", () => {
+    const joint = { tube: "1/4", torque: newtonMeter(16.9) } as const;
+    expect(flare.assessFlareTorque(joint).outcome).toBe("pass");
+    const verdict = flare.assessFlareTorque({ ...joint, wrench: { relativeAccuracy: percent(4) } });
+    expect(verdict.outcome).toBe("inconclusive");
+    // Limits ±0.676 N·m are 0.3903 N·m standard; the guard band is 1.645 times that.
+    expect(verdict.measured.standardUncertainty.in(newtonMeter)).toBeCloseTo(0.3903, 4);
+    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/±0\.31\d+ N·m or better/);
+    const better = { accuracy: newtonMeter(0.31) };
+    expect(flare.assessFlareTorque({ ...joint, wrench: better }).outcome).toBe("pass");
+  });
+
+  test("agrees between sources for the small sizes and conflicts at 5/8 and 3/4", () => {
+    const sizes = (["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] as const).filter(
+      (tube) => flare.flareTorque(tube).conflicts.length > 0,
+    );
+    expect(sizes).toEqual(["5/8", "3/4"]);
+  });
+
+  test("carries cautions, the instrument's assumption and its sources", () => {
+    const verdict = flare.assessFlareTorque({ tube: "3/8", torque: ftLb(27) });
+    expect(verdict.cautions.map(({ code }) => code)).toEqual([
+      "manual-decides",
+      "pressure",
+      "not-a-leak-test",
+    ]);
+    expect(verdict.assumptions.map(({ code }) => code)).toEqual([
+      "exact-instrument",
+      "published-windows",
+    ]);
+    expect(verdict.sources.map(({ source }) => source)).toContain("en-378-2");
+  });
+
+  test("names the bad argument", () => {
+    const joint = { tube: "3/8", torque: newtonMeter(38) } as const;
+    const assess = (more: Anything) => () => flare.assessFlareTorque({ ...joint, ...more });
+    expect(argumentOf(assess({ torque: newtonMeter(-1) }))).toBe("torque");
+    expect(argumentOf(assess({ torque: undefined }))).toBe("torque");
+    expect(argumentOf(assess({ torque: psig(38) }))).toBe("torque");
+    expect(argumentOf(assess({ tube: "7/8" }))).toBe("tube");
+    expect(argumentOf(assess({ tube: "toString" }))).toBe("tube");
+    expect(argumentOf(assess({ confidence: 1.2 }))).toBe("confidence");
+    expect(argumentOf(assess({ wrench: {} }))).toBe("instrument");
+    const both = { accuracy: newtonMeter(1), relativeAccuracy: percent(4) };
+    expect(argumentOf(assess({ wrench: both }))).toBe("wrench");
+    const upsideDown = { low: newtonMeter(40), high: newtonMeter(30) };
+    expect(argumentOf(assess({ manual: upsideDown }))).toBe("manual.low");
+    expect(argumentOf(assess({ manual: { low: newtonMeter(40) } }))).toBe("manual.high");
+    expect(argumentOf(() => newtonMeter(Number.NaN))).toBe("N·m");
+  });
+
+  test("leaves the caller's data as they were", () => {
+    const input = {
+      tube: "3/8",
+      torque: newtonMeter(38),
+      wrench: { relativeAccuracy: percent(4) },
+    } as const;
+    const before = JSON.stringify(input);
+    flare.assessFlareTorque(Object.freeze(input));
+    expect(JSON.stringify(input)).toBe(before);
+  });
+});
+
+type flareReason = Parameters<typeof explain>[0];
+
+describe("the flare itself", () => {
+  test("is refused below and above its diameter, with the cause", () => {
+    const at = (d: number) =>
+      flare.assessFlareDiameter({ tube: "1/2", refrigerant: "R32", diameter: mm(d) });
+    expect(at(16.1).cause).toBe("flare-too-small");
+    expect(at(16.2).outcome).toBe("pass");
+    expect(at(16.6).outcome).toBe("pass");
+    expect(at(16.7).cause).toBe("flare-too-large");
+  });
+
+  test("stays open when the caliper cannot tell", () => {
+    const verdict = flare.assessFlareDiameter({
+      tube: "1/4",
+      refrigerant: "R410A",
+      diameter: mm(9.08),
+      caliper: { accuracy: mm(0.05), resolution: mm(0.01) },
+    });
+    expect(verdict.outcome).toBe("inconclusive");
+    expect(verdict.reasons[0]?.code).toBe("instrument-cannot-tell");
+  });
+
+  test("of 5/16 has no published diameter but takes the manual's", () => {
+    const joint = { tube: "5/16", refrigerant: "R410A" } as const;
+    expect(() => flare.flareDiameterLimits(joint)).toThrow(OutOfRangeError);
+    const manual = { low: mm(10), high: mm(10.4) }; // invented
+    expect(flare.assessFlareDiameter({ ...joint, diameter: mm(10.2), manual }).outcome).toBe(
+      "pass",
+    );
+  });
+
+  test("needs a thick enough wall; B280 passes where manuals ask 0.8 mm, thin line-set tube fails", () => {
+    const at = (tube: flare.FlareTube, wall: ReturnType<typeof mm>) =>
+      flare.assessFlareWall({ tube, refrigerant: "R32", wall }).outcome;
+    expect(at("3/8", inch(0.032))).toBe("pass");
+    expect(at("1/4", inch(0.03))).toBe("inconclusive");
+    expect(at("5/8", inch(0.035))).toBe("inconclusive");
+    expect(at("5/8", mm(0.71))).toBe("fail");
+  });
+
+  test("takes its minimum wall from the manual for R22 and 3/4 in", () => {
+    const wall = mm(1.07);
+    const r22 = { tube: "3/8", refrigerant: "R22", wall } as const;
+    expect(argumentOf(() => flare.assessFlareWall(r22))).toBe("manualMinimum");
+    const large = { tube: "3/4", refrigerant: "R410A", wall } as const;
+    expect(() => flare.assessFlareWall(large)).toThrow(OutOfRangeError);
+    expect(flare.assessFlareWall({ ...large, manualMinimum: mm(1.2) }).cause).toBe("wall-too-thin");
+  });
+
+  test("with a 37° cone is called a hydraulic flare", () => {
+    const verdict = flare.assessFlareCone({ seatAngle: degreeAngle(37) });
+    expect(verdict.cause).toBe("cone-too-steep");
+    expect(verdict.reasons[1]?.code).toBe("hydraulic-flare");
+    expect(flare.assessFlareCone({ seatAngle: degreeAngle(48) }).cause).toBe("cone-too-flat");
+  });
+
+  test("tightened by angle passes, fails and has no figure for 5/16", () => {
+    const turned = (tube: flare.FlareTube, degrees: number) =>
+      flare.assessFlareTurn({ tube, turn: degreeAngle(degrees) }).outcome;
+    expect(turned("1/4", 60)).toBe("pass");
+    expect(turned("3/4", 36)).toBe("fail");
+    expect(() => turned("5/16", 60)).toThrow(OutOfRangeError);
+  });
+});
+
+describe("sizes, threads and ports", () => {
+  test("finds a tube by any of the ways its diameter is printed", () => {
+    expect(
+      [mm(6.35), mm(7.94), inch(0.312), mm(9.52), mm(15.88), mm(19.06)].map(flare.flareTube),
+    ).toEqual(["1/4", "5/16", "5/16", "3/8", "5/8", "3/4"]);
+  });
+
+  test("refuses metric tube and lengths that are none", () => {
+    expect(() => flare.flareTube(mm(10))).toThrow(OutOfRangeError);
+    expect(() => flare.flareTube(mm(0))).toThrow(InvalidInputError);
+  });
+
+  test("finds the thread of every tube and the tube of every thread", () => {
+    for (const tube of ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] as const) {
+      expect(flare.flareTubeOfThread(flare.flareThread(tube).name)).toBe(tube);
+    }
+    expect(() => flare.flareTubeOfThread("M10")).toThrow(/allowed: 7\/16-20, /);
+    expect(flare.flareThread("3/4").majorDiameter.toString(inch, 4)).toBe("1.0625 in");
+  });
+
+  test("needs an adapter only where port and hose differ", () => {
+    expect(flare.servicePortAdapter({ port: "1/4", hose: "1/4" }).needed).toBe(false);
+    const adapter = flare.servicePortAdapter({ port: "5/16", hose: "1/4" });
+    expect(adapter.needed).toBe(true);
+    expect(adapter.port.name).toBe("1/2-20");
+    expect(
+      argumentOf(() => flare.servicePortAdapter({ port: "3/8" as Anything, hose: "1/4" })),
+    ).toBe("port");
+  });
+
+  test("names what it has no figures for", () => {
+    const unknown = { tube: "1/4", refrigerant: "R290" as Anything } as const;
+    expect(argumentOf(() => flare.flareDiameterLimits(unknown))).toBe("refrigerant");
+    expect(() => flare.flareNutSize(unknown)).toThrow(/unit's manual/);
+    expect(() => flare.flareNutSize({ tube: "5/16", refrigerant: "R32" })).toThrow(OutOfRangeError);
+    const port = { refrigerant: "R290" as Anything, equipment: "mini-split" } as const;
+    expect(argumentOf(() => flare.usualServicePort(port))).toBe("refrigerant");
+  });
+});
