@@ -1,0 +1,119 @@
+// How much refrigerant does this run need beyond the factory charge? The nameplate's rule.
+// Follows manufacturers' published manuals, brands withheld: Δm = rate · max(0, L − L_pre), or without
+// the max. Does not cover a charge from tube volume: where the unit expands the liquid outdoors the line
+// carries two-phase flow and holds less.
+import { type Statement, statement } from "../assessment/assessment.ts";
+import { oneOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
+import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import { rounded } from "./rounded.ts";
+import { lengthOf } from "./tube.ts";
+
+/**
+ * What the manual says of a run shorter than the pre-charged length: `add-only` (nothing is taken
+ * out), `add-and-subtract`, or `not-stated`.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ */
+export type ShortLineRule = "add-only" | "add-and-subtract" | "not-stated";
+
+/**
+ * One liquid line and the rule for it.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ */
+export interface AdditionalChargeInput extends ChargeBounds {
+  /** Length of liquid line as installed, one way, with what is coiled up; 0 to 1000 m. */
+  readonly length: Quantity<"length">;
+  /** Length that the factory charge covers, from nameplate or manual. */
+  readonly preChargedLength: Quantity<"length">;
+  /** Mass per length for this size of liquid line, from nameplate or manual. */
+  readonly rate: ChargeRate;
+  /** What happens below `preChargedLength`, from the manual. */
+  readonly shortLineRule: ShortLineRule;
+}
+
+/** Kilograms to add for one line, and why. Internal. */
+export function chargeOfLine(
+  path: string,
+  input: Pick<AdditionalChargeInput, "length" | "preChargedLength" | "rate" | "shortLineRule">,
+): { exact: number; why: Statement; undecided: boolean; rate: Quantity<"massPerLength"> } {
+  const { length, preChargedLength } = input;
+  const rate = rateOf(`${path}rate`, input.rate);
+  const excess =
+    lengthOf(`${path}length`, length) - lengthOf(`${path}preChargedLength`, preChargedLength);
+  const rule = oneOf("shortLineRule", input.shortLineRule, [
+    "add-only",
+    "add-and-subtract",
+    "not-stated",
+  ]);
+  const exact = excess > 0 || rule === "add-and-subtract" ? rate.si * excess : 0;
+  const undecided = excess < 0 && rule === "not-stated";
+  const values = {
+    length,
+    preCharged: preChargedLength,
+    rate: rounded(rate),
+    charge: rounded(new Quantity(Math.abs(exact), massUnitOf(rate))),
+    difference: rounded(new Quantity(Math.abs(excess), length.unit)),
+  };
+  const why = undecided
+    ? statement(
+        "short-line-rule-not-stated",
+        "{length} is {difference} short of the {preCharged} pre-charged: ask the manual whether to take refrigerant out.",
+        values,
+      )
+    : exact === 0
+      ? statement(
+          "nothing-to-add",
+          "The factory charge covers {length} of line ({preCharged} pre-charged).",
+          values,
+        )
+      : statement(
+          exact > 0 ? "add" : "take-out",
+          `${exact > 0 ? "Add" : "Take out"} {charge}: {length} is {difference} ${exact > 0 ? "more" : "less"} than the {preCharged} pre-charged, at {rate}.`,
+          values,
+        );
+  return { exact, why, undecided, rate };
+}
+
+/**
+ * The refrigerant to add to a split system for the length of its liquid line, by the nameplate's rule,
+ * with the total for the label.
+ *
+ * Assumes that rate, pre-charged length and rule are those of the unit at hand: they differ from model
+ * to model. The length is that of the tube installed, coils included, not the distance.
+ *
+ * @param input - Length (0 to 1000 m), pre-charged length, rate (0 to 1 kg/m), rule for short runs, and
+ * the limits to hold it against.
+ * @returns The verdict with the charge in the unit of the scale's step, the factory charge or the rate,
+ * in that order. `inconclusive` when a short run's rule is not stated, or a limit on the total is given
+ * without the factory charge.
+ * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
+ * Cautions: weigh the charge, only into a tested and evacuated system; liquid refrigerant freezes skin;
+ * flammables (A2L, A2, A3) need tools rated for them and the room's charge limit; the nameplate decides.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ *
+ * @example
+ * ```ts
+ * import { additionalCharge } from "hvac-install-math/line-set";
+ * import { ft, lb, oz, ozPerFt } from "hvac-install-math/quantity";
+ *
+ * const result = additionalCharge({
+ *   length: ft(60),
+ *   preChargedLength: ft(40),
+ *   rate: ozPerFt(0.16),
+ *   shortLineRule: "add-only",
+ *   factoryCharge: oz(52),
+ *   maximumLength: ft(82),
+ * });
+ * result.outcome; // => pass
+ * result.additionalCharge.toString(); // => 3.2 oz
+ * result.totalCharge?.toString(lb, 2); // => 3.45 lb
+ * ```
+ */
+export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
+  const { exact, why, undecided, rate } = chargeOfLine("", input);
+  return judgeCharge(exact, input.length, [why], undecided, input, massUnitOf(rate));
+}

@@ -1,0 +1,137 @@
+// How much refrigerant do several indoor units on one outdoor unit need?
+// Follows manufacturers' published manuals, brands withheld: either each line has its own pre-charged
+// length, or one pre-charged length covers the sum of the lines; some manuals add a mass per indoor unit.
+// Does not cover branch-box systems whose manual asks for more than lengths.
+import { statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
+import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
+import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import { rounded } from "./rounded.ts";
+import { lengthOf } from "./tube.ts";
+
+/**
+ * The liquid line of one indoor unit.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ */
+export interface IndoorUnitLine {
+  /** Length of liquid line as installed, one way. */
+  readonly length: Quantity<"length">;
+  /** Mass per length for this size of liquid line. */
+  readonly rate: ChargeRate;
+  /** Length that the factory charge covers on this line; leave out when one covers the sum. */
+  readonly preChargedLength?: Quantity<"length">;
+  /** Mass that the manual adds for this indoor unit, whatever the length. */
+  readonly allowance?: Quantity<"mass">;
+}
+
+/**
+ * Several indoor units on one outdoor unit.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ */
+export interface MultiSplitChargeInput extends ChargeBounds {
+  /** One entry per indoor unit. */
+  readonly lines: readonly IndoorUnitLine[];
+  /** Length that the factory charge covers for the sum of all lines; needs one rate for all. */
+  readonly preChargedTotal?: Quantity<"length">;
+  /** What happens below the pre-charged length, from the manual. */
+  readonly shortLineRule: ShortLineRule;
+}
+
+/**
+ * The refrigerant to add to an outdoor unit with several indoor units, by the nameplate's rule.
+ *
+ * Assumes that all figures come from the manual of the outdoor unit.
+ *
+ * @param input - The lines, the rule and the limits; `maximumLength` and `minimumLength` are those of
+ * the sum.
+ * @returns The verdict, with the charge of all lines together.
+ * @throws {@link InvalidInputError} when there is no line, both or neither kind of pre-charged length is
+ * given, lines that share one pre-charged length have different rates, or an argument is impossible.
+ * Cautions: as for `additionalCharge`.
+ *
+ * Source: manufacturers' published manuals, brands withheld.
+ *
+ * @example
+ * ```ts
+ * import { multiSplitCharge } from "hvac-install-math/line-set";
+ * import { g, gPerM, m } from "hvac-install-math/quantity";
+ *
+ * const result = multiSplitCharge({
+ *   lines: [
+ *     { length: m(12), rate: gPerM(12) },
+ *     { length: m(15), rate: gPerM(12) },
+ *   ],
+ *   preChargedTotal: m(20),
+ *   shortLineRule: "add-only",
+ * });
+ * result.additionalCharge.toString(); // => 84 g
+ * ```
+ */
+export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment {
+  const { lines, preChargedTotal, shortLineRule } = input;
+  const first: IndoorUnitLine | undefined = Array.isArray(lines) ? lines[0] : undefined;
+  if (!first) {
+    throw new InvalidInputError({ argument: "lines", value: "none", allowed: "one or more lines" });
+  }
+  const rates = lines.map(({ rate }, i) => rateOf(`lines[${i}].rate`, rate));
+  const [rate] = rates as [Quantity<"massPerLength">];
+  const lengths = lines.map(({ length }, i) => lengthOf(`lines[${i}].length`, length));
+  const length = new Quantity(
+    lengths.reduce((sum, one) => sum + one),
+    first.length.unit,
+  );
+
+  lines.forEach(({ preChargedLength }, i) => {
+    if (!preChargedLength === !preChargedTotal) {
+      throw new InvalidInputError({
+        argument: `lines[${i}].preChargedLength`,
+        value: `${preChargedLength ?? "nothing"}`,
+        allowed: "either this on every line or preChargedTotal",
+      });
+    }
+    if (preChargedTotal && rates[i]?.si !== rate.si) {
+      throw new InvalidInputError({
+        argument: `lines[${i}].rate`,
+        value: String(rates[i]),
+        allowed: `${rate} as on lines[0]; else give each line its preChargedLength`,
+      });
+    }
+  });
+
+  const parts = preChargedTotal
+    ? [chargeOfLine("", { length, preChargedLength: preChargedTotal, rate, shortLineRule })]
+    : lines.map((line, i) =>
+        chargeOfLine(`lines[${i}].`, {
+          ...line,
+          preChargedLength: line.preChargedLength as Quantity<"length">,
+          shortLineRule,
+        }),
+      );
+  const allowances = lines.reduce(
+    (sum, { allowance }, i) =>
+      sum + (allowance ? siOf(`lines[${i}].allowance`, allowance, "mass", { min: 0 }) : 0),
+    0,
+  );
+  const unit = massUnitOf(rate);
+  const why = parts.map((part) => part.why);
+  if (allowances > 0) {
+    why.push(
+      statement("allowances", "The indoor units themselves take {mass}.", {
+        mass: rounded(new Quantity(allowances, unit)),
+      }),
+    );
+  }
+  return judgeCharge(
+    parts.reduce((sum, { exact }) => sum + exact, allowances),
+    length,
+    why,
+    parts.some(({ undecided }) => undecided),
+    input,
+    unit,
+  );
+}

@@ -1,0 +1,59 @@
+import { type MultiSplitChargeInput, multiSplitCharge } from "hvac-install-math/line-set";
+import { g, gPerM, m } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+const each: MultiSplitChargeInput = {
+  lines: [
+    { length: m(12), preChargedLength: m(7.5), rate: gPerM(15) },
+    { length: m(6), preChargedLength: m(7.5), rate: gPerM(30) },
+  ],
+  shortLineRule: "add-only",
+};
+
+describe("multiSplitCharge", () => {
+  it("treats every line by its own pre-charged length", () => {
+    const result = multiSplitCharge(each);
+    expect(result.additionalCharge.toString()).toBe("67.5 g");
+    expect(result.reasons.map(({ code }) => code)).toEqual(["add", "nothing-to-add"]);
+  });
+
+  it("adds the manual's mass per indoor unit", () => {
+    const [first, second] = each.lines;
+    const lines = [{ ...first, allowance: g(50) }, second] as MultiSplitChargeInput["lines"];
+    const result = multiSplitCharge({ ...each, lines });
+    expect(result.additionalCharge.toString()).toBe("117.5 g");
+    expect(result.reasons.at(-1)?.code).toBe("allowances");
+  });
+
+  it("holds the sum of the lines against the longest run", () => {
+    expect(multiSplitCharge({ ...each, maximumLength: m(17) }).outcome).toBe("fail");
+    expect(multiSplitCharge({ ...each, maximumLength: m(18) }).outcome).toBe("pass");
+  });
+
+  it("is undecided when one short line has no stated rule", () => {
+    expect(multiSplitCharge({ ...each, shortLineRule: "not-stated" }).outcome).toBe("inconclusive");
+  });
+
+  it("refuses a mixture that the manual cannot mean, by name", () => {
+    const bad = (change: object) => () =>
+      multiSplitCharge({ ...each, ...change } as MultiSplitChargeInput);
+    expect(bad({ lines: [] })).toThrow(/^lines: none/);
+    expect(bad({ lines: undefined })).toThrow(/^lines: none/);
+    expect(bad({ preChargedTotal: m(20) })).toThrow(/^lines\[0\]\.preChargedLength: 7.5 m/);
+    expect(bad({ lines: [{ length: m(3), rate: gPerM(15) }] })).toThrow(
+      /^lines\[0\]\.preChargedLength: nothing/,
+    );
+    expect(
+      bad({
+        preChargedTotal: m(20),
+        lines: [
+          { length: m(12), rate: gPerM(15) },
+          { length: m(12), rate: gPerM(30) },
+        ],
+      }),
+    ).toThrow(/^lines\[1\]\.rate: 30 g\/m is not allowed; allowed: 15 g\/m as on lines\[0\]/);
+    expect(bad({ lines: [{ length: m(-3), preChargedLength: m(2), rate: gPerM(15) }] })).toThrow(
+      /^lines\[0\]\.length: -3 m/,
+    );
+  });
+});
