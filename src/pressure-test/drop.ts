@@ -1,0 +1,115 @@
+// How large is the corrected drop, and how sure is it? Plain SI numbers.
+// Follows JCGM 100:2008, eq. 10, with the errors common to both readings moved together (5.2.4).
+// Does not cover a whole log: that is regression in fit-log.ts.
+import { chargeAt, pressureOf, zones } from "./charge.ts";
+import type { TestErrors } from "./instruments.ts";
+
+/** Two states of the test, everything in SI; pressures absolute. */
+export interface TwoStates {
+  readonly p1: number;
+  readonly T1: readonly number[];
+  readonly p2: number;
+  readonly T2: readonly number[];
+  /** Volumes of the zones; needed where there are several temperatures. */
+  readonly volumes: readonly number[];
+  readonly beta: number;
+}
+
+/** One line of the budget: what it is, and the standard uncertainty that it gives the drop. */
+export interface Share {
+  readonly part: UncertaintyPart;
+  readonly u: number;
+}
+
+/**
+ * A part of the uncertainty of the drop: reading the gauge, its wander, its common error, reading the
+ * thermometer, its common error, how well it follows the gas, the barometer, the walls, the volumes of
+ * the zones, the scatter of a log.
+ *
+ * Source: none; the library's own names.
+ */
+export type UncertaintyPart =
+  | "gauge reading"
+  | "gauge drift"
+  | "gauge error"
+  | "thermometer reading"
+  | "thermometer error"
+  | "gas temperature"
+  | "barometer"
+  | "wall expansion"
+  | "zone volumes"
+  | "scatter";
+
+/** Absolute pressure to expect in the second state. */
+export function expected({ p1, T1, T2, volumes, beta }: TwoStates): number {
+  return pressureOf(chargeAt(p1, zones(T1, volumes), beta), zones(T2, volumes), beta);
+}
+
+/** Corrected drop: what is missing at the second state, Pa. */
+export function drop(states: TwoStates): number {
+  return expected(states) - states.p2;
+}
+
+const shift = (list: readonly number[], by: number, at?: number) =>
+  list.map((v, i) => (at === undefined || at === i ? v + by : v));
+
+/** The budget of the drop: half the change of the answer when an error moves by ± its uncertainty. */
+export function budget(
+  states: TwoStates,
+  errors: TestErrors,
+  barometer: number,
+  expansion: number,
+): Share[] {
+  const { p1, p2, T1, T2, volumes, beta } = states;
+  const { pressure: p, temperature: T, volume } = errors;
+  const half = (move: (e: number) => Partial<TwoStates>, u: number) =>
+    u === 0 ? 0 : (drop({ ...states, ...move(u) }) - drop({ ...states, ...move(-u) })) / 2;
+  const root = (...shares: number[]) => Math.hypot(...shares);
+  /** Independent errors of every temperature of both readings. */
+  const temperatures = (u: number) =>
+    root(
+      ...T1.map((_, i) => half((e) => ({ T1: shift(T1, e, i) }), u)),
+      ...T2.map((_, i) => half((e) => ({ T2: shift(T2, e, i) }), u)),
+    );
+  const shares: Share[] = [
+    {
+      part: "gauge reading",
+      u: root(
+        half((e) => ({ p1: p1 + e }), p.each),
+        p.each,
+      ),
+    },
+    { part: "gauge drift", u: p.between },
+    {
+      // The common error may be an offset or a scale error: both nearly cancel.
+      part: "gauge error",
+      u: root(
+        half((e) => ({ p1: p1 + e, p2: p2 + e }), p.common),
+        half((e) => ({ p1: p1 + e, p2: p2 * (1 + e / p1) }), p.common),
+      ),
+    },
+    { part: "thermometer reading", u: temperatures(T.each) },
+    {
+      part: "thermometer error",
+      u: half((e) => ({ T1: shift(T1, e), T2: shift(T2, e) }), T.common),
+    },
+    { part: "gas temperature", u: temperatures(T.between) },
+    { part: "barometer", u: barometer },
+    { part: "wall expansion", u: half((e) => ({ beta: beta + e }), expansion) },
+    {
+      part: "zone volumes",
+      u: root(
+        ...volumes.map((v, i) => half((e) => ({ volumes: shift(volumes, e * v, i) }), volume)),
+      ),
+    },
+  ];
+  return shares
+    .map(({ part, u }) => ({ part, u: Math.abs(u) }))
+    .filter(({ u }) => u > 0)
+    .sort((a, b) => b.u - a.u);
+}
+
+/** Σ of the squares, then the root (JCGM 100:2008, eq. 10). */
+export function combined(shares: readonly Share[]): number {
+  return Math.hypot(...shares.map(({ u }) => u));
+}

@@ -1,0 +1,141 @@
+// What do the instruments leave open? The errors of a gauge and a thermometer that are read twice.
+// Follows JCGM 100:2008 (GUM), 4.3.7, 5.2 (common errors) and F.2.2.1 (resolution).
+// Does not cover a wrong reading: a thermometer that hangs in the sun has no stated error.
+import type { Assumption } from "../assessment/assessment.ts";
+import { statement } from "../assessment/assessment.ts";
+import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
+import { siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { DifferenceOf } from "../quantity/kinds.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { kPa } from "../quantity/units/pressure.ts";
+import { deltaK } from "../quantity/units/temperature.ts";
+
+/**
+ * The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution,
+ * its repeatability and what its zero wanders in between remain.
+ *
+ * Source: JCGM 100:2008, 5.2.
+ */
+export interface TestGauge extends Instrument<"gaugePressure"> {
+  /** How far zero and hysteresis may wander from the first to the last reading, ±. A quarter of the accuracy, at least one display step, is assumed when left out. */
+  readonly drift?: Quantity<"pressureDifference">;
+  /** Two different gauges read start and end, so that their errors do not cancel. */
+  readonly separateInstruments?: boolean;
+}
+
+/**
+ * The thermometer that stands for the gas temperature.
+ *
+ * Source: JCGM 100:2008, 5.2.
+ */
+export interface GasThermometer extends Instrument<"temperature"> {
+  /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag. 0.5 K is assumed when left out. */
+  readonly followsGasWithin?: Quantity<"temperatureDifference">;
+  /** Two different thermometers read start and end, so that their errors do not cancel. */
+  readonly separateInstruments?: boolean;
+}
+
+/**
+ * What the test was read with.
+ *
+ * Source: JCGM 100:2008, 4.1.
+ */
+export interface TestInstruments {
+  /** The gauge or pressure sensor. */
+  readonly pressure: TestGauge;
+  /** The thermometer. */
+  readonly temperature: GasThermometer;
+  /** Standard uncertainty of each volume as a fraction of it; taken as exact when left out. */
+  readonly volumeUncertainty?: Quantity<"ratio">;
+}
+
+/** Standard uncertainties in SI: of one reading, common to both, and of wandering in between. */
+export interface ReadingErrors {
+  readonly each: number;
+  readonly common: number;
+  readonly between: number;
+}
+
+/** Pressure, temperature (between: of each reading) and volume errors, and what was assumed for them. */
+export interface TestErrors {
+  readonly pressure: ReadingErrors;
+  readonly temperature: ReadingErrors;
+  readonly volume: number;
+  readonly assumptions: readonly Assumption[];
+}
+
+/** A rectangular distribution of limits ±a has the standard deviation a/√3 (JCGM 100:2008, 4.3.7). */
+const rectangular = (limit: number) => limit / Math.sqrt(3);
+
+/** Reads and checks the instruments. */
+export function errorsOf(instruments: TestInstruments): TestErrors {
+  const { pressure, temperature, volumeUncertainty } = required("instruments", instruments);
+  const assumptions: Assumption[] = [];
+
+  const gauge = required("instruments.pressure", pressure);
+  const p = parts<"gaugePressure">("instruments.pressure", gauge, kPa);
+  const step = gauge.resolution?.si ?? 0;
+  let drift = Math.max((gauge.accuracy?.si ?? 0) / 4, step); // common practice, no source
+  if (gauge.drift !== undefined) {
+    drift = siOf("instruments.pressure.drift", gauge.drift, "pressureDifference", { min: 0 });
+  } else if (gauge.separateInstruments) drift = 0;
+  else if (drift > 0) {
+    const { unit } = (gauge.accuracy ?? gauge.resolution) as Quantity<"pressureDifference">;
+    const shown = kPa(drift / 1e3).as(unit);
+    assumptions.push(
+      statement("gauge-drift", "The gauge's zero wandered by no more than ±{drift}.", {
+        drift: shown,
+      }),
+    );
+  }
+
+  const probe = required("instruments.temperature", temperature);
+  const path = "instruments.temperature";
+  const T = parts<"temperature">(path, probe, deltaK);
+  let follows = 0.5; // K; common practice, no source
+  if (probe.followsGasWithin !== undefined) {
+    const name = `${path}.followsGasWithin`;
+    follows = siOf(name, probe.followsGasWithin, "temperatureDifference", { min: 0 });
+  } else {
+    assumptions.push(
+      statement("follows-gas", "The thermometer followed the gas within ±{within}.", {
+        within: deltaK(follows),
+      }),
+    );
+  }
+  const volume =
+    volumeUncertainty === undefined
+      ? 0
+      : siOf("instruments.volumeUncertainty", volumeUncertainty, "ratio", { min: 0, below: 1 });
+  return {
+    pressure: { ...p, between: rectangular(drift) },
+    temperature: { ...T, between: rectangular(follows) },
+    volume,
+    assumptions,
+  };
+}
+
+/** Errors of each reading and common ones: the accuracy is common unless the instrument changed. */
+function parts<K extends "gaugePressure" | "temperature">(
+  path: string,
+  instrument: Instrument<K> & { readonly separateInstruments?: boolean },
+  unit: Unit<DifferenceOf<K>>,
+): { each: number; common: number } {
+  let all: number;
+  try {
+    all = standardUncertainty(instrument, unit).si;
+  } catch (error) {
+    const { argument, value, allowed, hint } = error as InvalidInputError;
+    const named = argument?.replace("instrument", path);
+    throw new InvalidInputError({ argument: named, value, allowed, hint });
+  }
+  const common = instrument.separateInstruments ? 0 : rectangular(instrument.accuracy?.si ?? 0);
+  return { each: Math.sqrt(Math.max(0, all * all - common * common)), common };
+}
+
+/** An object that has to be there. */
+export function required<T extends object>(argument: string, given: T): T {
+  if (typeof given === "object" && given !== null) return given;
+  throw new InvalidInputError({ argument, value: String(given), allowed: "an object" });
+}

@@ -1,0 +1,233 @@
+// Leak proven, tight to the stated limit, or undecided? From a drop and its uncertainty to the verdict.
+// Follows JCGM 106:2012, 8.3.2 and 8.3.3 (guarded acceptance and rejection); smallest leak and hold time
+// from Q = V Δp/Δt. Does not cover where the leak is: bubbles, tracer gas, sections do.
+import {
+  type Assessment,
+  type Assumption,
+  type Citation,
+  cite,
+  type Estimate,
+  type Reason,
+  statement,
+} from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { normalProbability, normalQuantile } from "../assessment/statistics.ts";
+import { numberOf } from "../quantity/check.ts";
+import type { AdditiveKind } from "../quantity/kinds.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { paM3PerS } from "../quantity/units/flow.ts";
+import { gPerYear } from "../quantity/units/mass.ts";
+import { hour } from "../quantity/units/time.ts";
+import { cautions } from "./cautions.ts";
+import type { Limit } from "./criterion.ts";
+import { combined, type Share, type UncertaintyPart } from "./drop.ts";
+
+/** What may be behind a verdict. Source: none; the library's own names. */
+export type PressureTestCause =
+  /** Pressure is missing that temperature and instruments do not explain. */
+  | "leak"
+  /** More pressure than temperature and instruments explain: gas fed in, or the thermometer misleads. */
+  | "unexplained rise";
+
+/**
+ * One part of the uncertainty of the drop.
+ *
+ * Source: JCGM 100:2008, 5.1.2.
+ */
+export interface UncertaintyShare {
+  /** Where it comes from. */
+  readonly part: UncertaintyPart;
+  /** Standard uncertainty that it gives the drop. */
+  readonly standardUncertainty: Quantity<"pressureDifference">;
+}
+
+/**
+ * The verdict on a pressure test. `fail` without a limit means that a leak is proven; with a limit, that
+ * the limit is proven broken. Without a limit nothing passes: {@link PressureTestAssessment.noLeakAbove}
+ * says what was seen.
+ *
+ * Source: JCGM 106:2012, 8.3; the shape is the library's own.
+ */
+export interface PressureTestAssessment extends Assessment<PressureTestCause> {
+  /** What is missing at the temperature of the last reading; negative when there is too much. */
+  readonly correctedDrop: Estimate<"pressureDifference">;
+  /** What makes up the uncertainty, the largest first. */
+  readonly uncertaintyBudget: readonly UncertaintyShare[];
+  /** The stated limit as a drop over this test. */
+  readonly limit?: Quantity<"pressureDifference">;
+  /** Probability that the true drop keeps the stated limit. */
+  readonly conformanceProbability?: number;
+  /** The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all. */
+  readonly smallestProvableDrop: Quantity<"pressureDifference">;
+  /** No drop above this was seen: the drop, or 0, plus the expanded uncertainty. */
+  readonly noLeakAbove: Quantity<"pressureDifference">;
+  /** Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known. */
+  readonly leakRate?: Estimate<"throughput">;
+  /** The same leak as mass of nitrogen, from the density of the real gas. */
+  readonly nitrogenLoss?: Estimate<"massFlow">;
+  /** The smallest leak that this test could have proven, where volume and time are known. */
+  readonly smallestProvableLeak?: Quantity<"throughput">;
+  /** How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help. */
+  readonly furtherHold?: Quantity<"duration">;
+}
+
+/** What the judge needs, in SI. */
+export interface Evidence {
+  readonly drop: number;
+  readonly shares: readonly Share[];
+  readonly limit: Limit | undefined;
+  readonly confidence: number | undefined;
+  /** Seconds and m³; 0 when unknown. */
+  readonly seconds: number;
+  readonly volume: number;
+  /** Relative standard uncertainty of the volume. */
+  readonly volumeError: number;
+  /** kg/m³ lost per Pa of drop. */
+  readonly densityPerPascal: number;
+  readonly assumptions: readonly Assumption[];
+  readonly unit: Unit<"pressureDifference">;
+}
+
+/** k = 2 decides, so that the verdict agrees with the ± that is shown; stricter than one-sided 95 %. */
+const defaultConfidence = /* @__PURE__ */ normalProbability(2);
+
+const week = 7 * 86_400;
+
+const sources: readonly Citation[] = /* @__PURE__ */ (() => [
+  cite("span-2000"),
+  cite("jcgm-100-2008", "5.1, 5.2"),
+  cite("jcgm-106-2012", "8.3"),
+  cite("ashrae-15-2022", "field leak test"),
+])();
+
+/** The confidence of the decision and its coverage factor. */
+export function coverage(confidence: number = defaultConfidence): { level: number; k: number } {
+  const level = numberOf("confidence", confidence, { min: 0.8, below: 1 });
+  return { level, k: normalQuantile(level) };
+}
+
+/** A quantity to four digits, for a sentence. */
+export function shown<K extends AdditiveKind>(si: number, unit: Unit<K>): Quantity<K> {
+  return unit(Number((si / unit.scale).toPrecision(4)));
+}
+
+/** The verdict. */
+export function judge(evidence: Evidence): PressureTestAssessment {
+  const { drop, shares, limit, seconds, volume, volumeError, unit } = evidence;
+  const { level, k } = coverage(evidence.confidence);
+  const u = combined(shares);
+  const estimate = <K extends "pressureDifference" | "throughput" | "massFlow">(
+    value: number,
+    standard: number,
+    of: Unit<K>,
+  ) =>
+    ({
+      value: new Quantity(value, of),
+      standardUncertainty: new Quantity(standard, of),
+      expandedUncertainty: new Quantity(k * standard, of),
+      coverageFactor: k,
+    }) as unknown as Estimate<K>;
+  const correctedDrop = estimate(drop, u, unit);
+  const psi = (si: number) => shown(si, unit);
+  const above = Math.max(drop, 0) + k * u;
+  // A limit on the leak rate hangs on the volume too.
+  const uLimit = limit?.isLeak ? Math.hypot(u, drop * volumeError) : u;
+  const ruling = conformity({
+    value: correctedDrop.value,
+    standardUncertainty: new Quantity(uLimit, unit),
+    upperLimit: new Quantity(limit?.drop ?? 0, unit),
+    confidence: level,
+  });
+  const isLeak = drop > k * u;
+  // Half as much again as the expanded uncertainty: 1 in 700 by chance.
+  const isRise = drop < -1.5 * k * u;
+  const outcome = isRise || (!limit && ruling.outcome === "pass") ? "inconclusive" : ruling.outcome;
+
+  const reasons: Reason[] = [];
+  const figures = { drop: psi(drop), uncertainty: psi(k * u), above: psi(above) };
+  const say = (code: string, text: string, values: Reason["values"] = {}) =>
+    reasons.push(statement(code, text, { ...figures, ...values }));
+  if (isRise) {
+    say(
+      "unexplained-rise",
+      "The pressure is {rise} ± {uncertainty} above what the temperature explains: gas came in, or the thermometer does not follow the gas.",
+      { rise: psi(-drop) },
+    );
+  }
+  if (limit) {
+    const values = { limit: psi(limit.drop) };
+    if (outcome === "pass") {
+      say("within-limit", "Drop {drop} + {uncertainty} stays within the limit {limit}.", values);
+    } else if (outcome === "fail") {
+      say("above-limit", "Drop {drop} − {uncertainty} exceeds the limit {limit}.", values);
+    } else if (!isRise) {
+      say(
+        "limit-undecided",
+        "Drop {drop} ± {uncertainty} reaches across the limit {limit}.",
+        values,
+      );
+    }
+  }
+  if (isLeak) say("leak-proven", "Drop {drop} exceeds its uncertainty ± {uncertainty}: a leak.");
+  else if (!isRise)
+    say("no-leak-above", "No drop above {above} was seen ({drop} ± {uncertainty}).");
+  if (!limit && outcome === "inconclusive") {
+    say("no-limit-stated", "That proves no tightness: a pass needs a stated limit.");
+  }
+
+  const furtherHold = outcome === "inconclusive" && !isRise ? hold(evidence, k * uLimit) : 0;
+  if (outcome === "inconclusive") {
+    const [largest] = shares;
+    if (furtherHold > 0) {
+      const further = shown(furtherHold, hour);
+      say("hold-longer", "About {further} more would decide, if it goes on like this.", {
+        further,
+      });
+    } else if (largest) {
+      const values = { part: largest.part, share: psi(largest.u) };
+      say("better-evidence", "Waiting alone will not decide: reduce the {part} ({share}).", values);
+    }
+  }
+
+  const rate = seconds > 0 && volume > 0 ? volume / seconds : 0;
+  const relative = Math.hypot(u, drop * volumeError);
+  if (rate > 0) {
+    const smallest = shown(k * u * rate, paM3PerS);
+    say("smallest-leak", "The smallest leak this test could prove is {smallest}.", { smallest });
+  } else say("smallest-leak", "The smallest drop this test could prove is {uncertainty}.");
+  const loss = rate * evidence.densityPerPascal;
+  return {
+    outcome,
+    ...(isRise ? { cause: "unexplained rise" as const } : isLeak ? { cause: "leak" as const } : {}),
+    correctedDrop,
+    uncertaintyBudget: shares.map(({ part, u }) => ({
+      part,
+      standardUncertainty: new Quantity(u, unit),
+    })),
+    ...(limit && {
+      limit: new Quantity(limit.drop, unit),
+      conformanceProbability: ruling.conformanceProbability,
+    }),
+    smallestProvableDrop: new Quantity(k * u, unit),
+    noLeakAbove: new Quantity(above, unit),
+    ...(rate > 0 && {
+      leakRate: estimate(drop * rate, relative * rate, paM3PerS),
+      nitrogenLoss: estimate(drop * loss, relative * loss, gPerYear),
+      smallestProvableLeak: new Quantity(k * u * rate, paM3PerS),
+    }),
+    ...(furtherHold > 0 && { furtherHold: new Quantity(furtherHold, hour) }),
+    reasons,
+    assumptions: evidence.assumptions,
+    cautions,
+    sources,
+  };
+}
+
+/** Seconds more until drop·(t/t0) leaves the guard band of ± U around the limit; 0 when it never does. */
+function hold({ drop, limit, seconds }: Evidence, U: number): number {
+  const apart = limit?.isRate ? Math.abs(limit.drop - drop) : drop;
+  const needed = limit && !limit.isRate ? limit.drop + U : U;
+  if (seconds <= 0 || apart <= 0) return 0;
+  const further = seconds * (needed / apart - 1);
+  return further <= week ? Math.max(0, further) : 0;
+}

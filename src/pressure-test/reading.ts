@@ -1,0 +1,120 @@
+// What was read, and in what order are zones given? The readings of a test, checked and turned into SI.
+// Follows the model of nitrogen-gas.ts for its range. Does not cover readings in other gases.
+import { nitrogenGasRange } from "../property-model/nitrogen-gas.ts";
+import { describe, requireKind, siOf } from "../quantity/check.ts";
+import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+
+/**
+ * A pressure as the instrument gives it: above the local atmosphere (a gauge) or above vacuum (an
+ * absolute sensor, which does not see the barometer change).
+ *
+ * Source: ISO 80000-4:2019, 4-14.
+ */
+export type TestPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
+
+/**
+ * The gas temperature: one, or one per zone in the order of the volumes.
+ *
+ * Source: none; the library's own type.
+ */
+export type TestTemperature = Quantity<"temperature"> | readonly Quantity<"temperature">[];
+
+/**
+ * The inner volume: of the whole, or one per zone in the order of the temperatures.
+ *
+ * Source: none; the library's own type.
+ */
+export type TestVolume = Quantity<"volume"> | readonly Quantity<"volume">[];
+
+/**
+ * One reading of a pressure test.
+ *
+ * Source: none; the library's own type.
+ */
+export interface TestReading {
+  /** What the gauge or absolute sensor shows; the same kind in all readings of a test. */
+  readonly pressure: TestPressure;
+  /** Gas temperature, per zone where zones differ, −40 °C to 70 °C. */
+  readonly temperature: TestTemperature;
+  /** Time since the test began; needed for a leak rate. */
+  readonly elapsed?: Quantity<"duration">;
+  /** Station pressure at this reading, where it differs from the one given for the whole test. */
+  readonly atmosphere?: Quantity<"absolutePressure">;
+}
+
+/** What the tubing is made of: how the inner volume grows with temperature; `rigid` leaves it out. */
+export type Wall = keyof typeof volumeExpansion;
+
+/**
+ * Cubic expansion, 1/K: three times the linear coefficient at 20 °C, 16.5e-6 copper, 23.1e-6 aluminum.
+ * From memory (handbook values).
+ */
+export const volumeExpansion = { rigid: 0, copper: 3 * 16.5e-6, aluminum: 3 * 23.1e-6 } as const;
+
+const { minTemperature: min, maxTemperature: max, maxPressure } = nitrogenGasRange;
+
+/** Absolute pressure, Pa, of either kind of reading. */
+export function absoluteSi(argument: string, pressure: TestPressure, atmosphere: number): number {
+  const kind = pressure?.kind === "absolutePressure" ? "absolutePressure" : "gaugePressure";
+  requireKind(argument, pressure, kind);
+  const offset = kind === "gaugePressure" ? atmosphere : 0;
+  const given = pressure as Quantity<typeof kind>;
+  siOf(argument, given, kind, { above: -offset });
+  siOf(argument, given, kind, { max: maxPressure - offset }, OutOfRangeError);
+  return given.si + offset;
+}
+
+/** Station pressure, Pa. */
+export function atmosphereSi(argument: string, atmosphere: Quantity<"absolutePressure">): number {
+  const hint = "The station pressure of the site: a barometer, or atmosphereAtAltitude";
+  return siOf(argument, atmosphere, "absolutePressure", { min: 20e3, max: 120e3, hint });
+}
+
+/** A gas temperature in K within the range of the model. */
+export function temperatureSi(argument: string, value: Quantity<"temperature">): number {
+  return siOf(argument, value, "temperature", { min, max }, OutOfRangeError);
+}
+
+/** One or several values of a list argument, each with its path. */
+export function each<T, R>(
+  argument: string,
+  given: T | readonly T[],
+  read: (argument: string, value: T) => R,
+): R[] {
+  if (!Array.isArray(given)) return [read(argument, given as T)];
+  if (given.length > 0) return given.map((value, i) => read(`${argument}[${i}]`, value));
+  throw new InvalidInputError({ argument, value: "an empty list", allowed: "at least one value" });
+}
+
+/** Volumes in m³, one per zone; empty when none were given. */
+export function volumesSi(volume: TestVolume | undefined): number[] {
+  if (volume === undefined) return [];
+  return each("volume", volume, (name, one) => siOf(name, one, "volume", { above: 0 }));
+}
+
+/** The temperatures of a reading in K: one for the whole, or one for each volume. */
+export function temperaturesSi(
+  argument: string,
+  temperature: TestTemperature,
+  volumes: readonly number[],
+): number[] {
+  const temperatures = each(argument, temperature, temperatureSi);
+  if (temperatures.length === 1 || temperatures.length === volumes.length) return temperatures;
+  throw new InvalidInputError({
+    argument,
+    value: `${temperatures.length} temperatures`,
+    allowed: `one, or one for each of the ${volumes.length} volumes`,
+    hint: "Zones at different temperatures need their volumes, in the same order",
+  });
+}
+
+/** Cubic expansion of a wall, 1/K. */
+export function betaOf(wall: Wall): number {
+  if (Object.hasOwn(volumeExpansion, wall)) return volumeExpansion[wall];
+  throw new InvalidInputError({
+    argument: "wall",
+    value: describe(wall),
+    allowed: Object.keys(volumeExpansion).join(", "),
+  });
+}

@@ -1,0 +1,283 @@
+import { explain } from "hvac-install-math/assessment";
+import { assessPressureTest, type PressureTest } from "hvac-install-math/pressure-test";
+import {
+  day,
+  degC,
+  degF,
+  deltaF,
+  deltaK,
+  hour,
+  kPaa,
+  liter,
+  minute,
+  paM3PerS,
+  percent,
+  psi,
+  psia,
+  psig,
+  standardAtmosphere,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+const night = (end: number, change: Partial<PressureTest> = {}): PressureTest => ({
+  start: { pressure: psig(500), temperature: degF(80) },
+  end: { pressure: psig(end), temperature: degF(60), elapsed: hour(12) },
+  volume: liter(3),
+  instruments: {
+    pressure: { accuracy: psi(2), resolution: psi(0.1) },
+    temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+  },
+  atmosphere: standardAtmosphere,
+  ...change,
+});
+const codes = (test: PressureTest) => assessPressureTest(test).reasons.map(({ code }) => code);
+const limit = { criterion: { maximumDrop: psi(3) } };
+
+describe("the verdict", () => {
+  it("passes when drop and uncertainty stay within a stated limit", () => {
+    const test = assessPressureTest(night(479, limit));
+    expect(test.outcome).toBe("pass");
+    expect(test.cause).toBeUndefined();
+    expect(test.limit?.in(psi)).toBe(3);
+    expect(test.conformanceProbability).toBeGreaterThan(0.99);
+    expect(codes(night(479, limit))[0]).toBe("within-limit");
+  });
+
+  it("fails when the limit is broken beyond the uncertainty", () => {
+    const test = assessPressureTest(night(470, limit));
+    expect(test.outcome).toBe("fail");
+    expect(test.cause).toBe("leak");
+  });
+
+  it("is undecided when the uncertainty reaches across the limit", () => {
+    const test = assessPressureTest(night(477, limit));
+    expect(test.outcome).toBe("inconclusive");
+    expect(codes(night(477, limit))).toContain("limit-undecided");
+  });
+
+  it("does not take an unproven leak for tightness when no limit is stated", () => {
+    const test = assessPressureTest(night(479.4));
+    expect(test.outcome).toBe("inconclusive");
+    expect(codes(night(479.4))).toEqual(
+      expect.arrayContaining(["no-leak-above", "no-limit-stated"]),
+    );
+    expect(test.noLeakAbove.in(psi)).toBeCloseTo(test.smallestProvableDrop.in(psi), 1);
+  });
+
+  it("calls a drop beyond its uncertainty a leak when no limit is stated", () => {
+    const test = assessPressureTest(night(475));
+    expect([test.outcome, test.cause]).toEqual(["fail", "leak"]);
+  });
+
+  it("passes a proven leak that keeps the limit, and says that there is one", () => {
+    const wide = night(476, { criterion: { maximumDrop: psi(10) } });
+    expect(assessPressureTest(wide)).toMatchObject({ outcome: "pass", cause: "leak" });
+    expect(codes(wide)).toContain("leak-proven");
+  });
+
+  it("passes nothing whose pressure rose more than the temperature explains", () => {
+    const test = assessPressureTest(night(485, limit));
+    expect([test.outcome, test.cause]).toEqual(["inconclusive", "unexplained rise"]);
+  });
+
+  it("is stricter at a higher confidence", () => {
+    const at = (confidence: number) => assessPressureTest(night(477.7, { ...limit, confidence }));
+    expect([at(0.9).outcome, at(0.999).outcome]).toEqual(["pass", "inconclusive"]);
+    expect(at(0.95).correctedDrop.coverageFactor).toBeCloseTo(1.645, 3);
+  });
+
+  it("takes a limit per time and a leak rate", () => {
+    const perDay = night(479, { criterion: { maximumDrop: psi(6), per: day(1) } });
+    expect(assessPressureTest(perDay).limit?.in(psi)).toBeCloseTo(3, 9);
+    const leak = night(479, { criterion: { maximumLeakRate: paM3PerS(1.5e-3) } });
+    // 1.5e-3 Pa·m³/s × 43 200 s / 3e-3 m³ = 21 600 Pa
+    expect(assessPressureTest(leak).limit?.si).toBeCloseTo(21_600, 6);
+  });
+});
+
+describe("the figures", () => {
+  it("gives the leak rate only when volume and time are known", () => {
+    const full = assessPressureTest(night(470));
+    expect(full.leakRate?.value.si).toBeCloseTo(
+      (full.correctedDrop.value.si * 3e-3) / (12 * 3600),
+      12,
+    );
+    const { volume: _, ...without } = night(470);
+    expect(assessPressureTest(without)).not.toHaveProperty("leakRate");
+    const { end } = night(470);
+    const timeless = night(470, { end: { pressure: end.pressure, temperature: end.temperature } });
+    expect(assessPressureTest(timeless)).not.toHaveProperty("leakRate");
+  });
+
+  it("lets the volume's uncertainty into the leak rate and its limit", () => {
+    const { instruments } = night(470);
+    const loose = night(470, { instruments: { ...instruments, volumeUncertainty: percent(20) } });
+    const { leakRate } = assessPressureTest(loose);
+    expect((leakRate?.standardUncertainty.si ?? 0) / (leakRate?.value.si ?? 1)).toBeCloseTo(
+      0.22,
+      1,
+    );
+  });
+
+  it("states the further hold that decides", () => {
+    const open = night(478);
+    const { furtherHold } = assessPressureTest(open);
+    const longer = 12 + (furtherHold?.in(hour) ?? 0) * 1.05;
+    const { correctedDrop } = assessPressureTest(open);
+    const later = night(0, {
+      end: {
+        pressure: psig(479.37 - (correctedDrop.value.in(psi) * longer) / 12),
+        temperature: degF(60),
+        elapsed: hour(longer),
+      },
+    });
+    expect(assessPressureTest(later).outcome).toBe("fail");
+  });
+
+  it("says which instrument to better when waiting does not help", () => {
+    const short = night(480, { criterion: { maximumDrop: psi(0.5) } });
+    const { reasons } = assessPressureTest(short);
+    const better = reasons.find(({ code }) => code === "better-evidence");
+    expect(better && explain(better)).toContain("reduce the gas temperature");
+  });
+
+  it("cancels the common error of one gauge, and not that of two", () => {
+    const pressure = { accuracy: psi(2), drift: psi(0) };
+    const temperature = { accuracy: deltaF(1), followsGasWithin: deltaF(0) };
+    const end = { ...night(479).end, atmosphere: standardAtmosphere };
+    const one = night(479, { end, wall: "copper", instruments: { pressure, temperature } });
+    expect(assessPressureTest(one).correctedDrop.standardUncertainty.in(psi)).toBeLessThan(0.08);
+    const two = {
+      pressure: { ...pressure, separateInstruments: true },
+      temperature: { ...temperature, separateInstruments: true },
+    };
+    // 2 psi/√3 at both readings; 1 °F/√3 at 1.0 psi/°F at both.
+    const both = assessPressureTest(night(479, { end, wall: "copper", instruments: two }));
+    expect(both.correctedDrop.standardUncertainty.in(psi)).toBeCloseTo(1.82, 1);
+  });
+
+  it("adds the budget up to the uncertainty, the largest share first", () => {
+    const { uncertaintyBudget, correctedDrop } = assessPressureTest(night(479));
+    const shares = uncertaintyBudget.map(({ standardUncertainty }) => standardUncertainty.si);
+    expect(Math.hypot(...shares)).toBeCloseTo(correctedDrop.standardUncertainty.si, 9);
+    expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  });
+
+  it("takes an absolute sensor, which the barometer does not move", () => {
+    const test = assessPressureTest({
+      ...night(0),
+      start: { pressure: psia(514.696), temperature: degF(80) },
+      end: { pressure: psia(494.065), temperature: degF(60), elapsed: hour(12) },
+    });
+    expect(Math.abs(test.correctedDrop.value.in(psi))).toBeLessThan(0.01);
+    expect(test.assumptions.map(({ code }) => code)).not.toContain("barometer-unchanged");
+    expect(test.expectedPressure.kind).toBe("absolutePressure");
+  });
+
+  it("takes a barometer reading of its own for each reading", () => {
+    const end = { ...night(479.37).end, atmosphere: kPaa(98.325) };
+    const test = assessPressureTest(night(479.37, { end }));
+    expect(test.correctedDrop.value.si).toBeCloseTo(3000, -1);
+  });
+
+  it("takes zones, and is surer of the volume-weighted whole", () => {
+    const test = assessPressureTest(
+      night(0, {
+        start: { pressure: psig(500), temperature: [degF(75), degF(80)] },
+        end: { pressure: psig(488.2), temperature: [degF(75), degF(60)], elapsed: hour(12) },
+        volume: [liter(1.2), liter(1.8)],
+        instruments: { ...night(0).instruments, volumeUncertainty: percent(10) },
+      }),
+    );
+    expect(Math.abs(test.correctedDrop.value.in(psi))).toBeLessThan(1);
+    expect(test.uncertaintyBudget.map(({ part }) => part)).toContain("zone volumes");
+  });
+
+  it("carries assumptions, cautions and sources", () => {
+    const test = assessPressureTest(night(479));
+    expect(test.assumptions.map(({ code }) => code)).toEqual([
+      "gauge-drift",
+      "follows-gas",
+      "rigid-walls",
+      "volume-exact",
+      "barometer-unchanged",
+    ]);
+    expect(test.cautions.map(({ code }) => code)).toContain("dry-nitrogen-only");
+    expect(test.sources.length).toBeGreaterThan(2);
+    for (const said of [...test.reasons, ...test.assumptions, ...test.cautions]) {
+      expect(explain(said)).not.toMatch(/[{}]|undefined|NaN/);
+    }
+  });
+});
+
+describe("bad input", () => {
+  const { start, end } = night(479);
+  it.each([
+    ["no test", undefined, "test"],
+    ["no start", { start: undefined }, "start"],
+    ["readings of two kinds", { end: { ...end, pressure: psia(494) } }, "end.pressure"],
+    ["an end before the start", { start: { ...start, elapsed: hour(13) } }, "end.elapsed"],
+    ["a time of zero", { end: { ...end, elapsed: minute(0) } }, "end.elapsed"],
+    ["no instruments", { instruments: undefined }, "instruments"],
+    [
+      "a gauge without any figure",
+      { instruments: { ...night(0).instruments, pressure: {} } },
+      "instruments.pressure",
+    ],
+    [
+      "a thermometer in psi",
+      { instruments: { ...night(0).instruments, temperature: { accuracy: psi(1) } } },
+      "instruments.temperature.accuracy",
+    ],
+    [
+      "a negative drift",
+      { instruments: { ...night(0).instruments, pressure: { accuracy: psi(1), drift: psi(-1) } } },
+      "instruments.pressure.drift",
+    ],
+    ["a limit of nothing", { criterion: { maximumDrop: psi(0) } }, "state a limit"],
+    ["an empty limit", { criterion: {} }, "maximumDrop or maximumLeakRate"],
+    [
+      "a leak limit without a volume",
+      { volume: undefined, criterion: { maximumLeakRate: paM3PerS(1e-4) } },
+      "volume",
+    ],
+    [
+      "a rate without a time",
+      {
+        end: { pressure: psig(479), temperature: degF(60) },
+        criterion: { maximumDrop: psi(1), per: day(1) },
+      },
+      "end.elapsed",
+    ],
+    ["no confidence at all", { confidence: 1 }, "confidence"],
+    ["no atmosphere", { atmosphere: undefined }, "atmosphere"],
+    ["a bare number as temperature", { end: { ...end, temperature: 60 } }, "end.temperature"],
+    [
+      "NaN as temperature following",
+      {
+        instruments: {
+          ...night(0).instruments,
+          temperature: { accuracy: deltaK(1), followsGasWithin: Number.NaN },
+        },
+      },
+      "followsGasWithin",
+    ],
+  ])("refuses %s", (_, change, says) => {
+    const call = () =>
+      assessPressureTest((change === undefined ? change : { ...night(479), ...change }) as never);
+    expect(call).toThrow(says);
+    expect(call).toThrow(expect.objectContaining({ name: "InvalidInputError" }));
+  });
+
+  it("names the range when the gas is too warm for the equation", () => {
+    const call = () => assessPressureTest(night(479, { end: { ...end, temperature: degC(80) } }));
+    expect(call).toThrow("end.temperature: 80 °C");
+  });
+
+  it("leaves what it was given as it was", () => {
+    const test = night(479, limit);
+    const before = JSON.stringify(test);
+    assessPressureTest(test);
+    expect(JSON.stringify(test)).toBe(before);
+  });
+});
