@@ -45,6 +45,14 @@ export const bibliography = {
     edition: "1964",
     publisher: "U.S. National Bureau of Standards, AMS 55",
   },
+  "akasaka-lemmon-2022": {
+    readAs: "reproduction",
+    title:
+      "An International Standard Formulation for trans-1-Chloro-3,3,3-trifluoroprop-1-ene [R1233zd(E)] Covering Temperatures from the Triple-point Temperature to 450 K and Pressures up to 100 MPa (Akasaka, R.; Lemmon, E. W.)",
+    edition: "2022",
+    publisher: "J. Phys. Chem. Ref. Data 51, 023101",
+    doi: "10.1063/5.0083026",
+  },
   "ansi-c84-1-2020": {
     readAs: "reproduction",
     title: "Electric Power Systems Voltage Ratings (60 Hz)",
@@ -93,6 +101,38 @@ export const bibliography = {
     title: "Standard Practice for Pressure Decay Leak Test Method",
     edition: "ASTM E2930",
     publisher: "ASTM International",
+  },
+  "bell-2022": {
+    readAs: "reproduction",
+    title:
+      "Mixture Models for Refrigerants R-1234yf/134a, R-1234yf/1234ze(E), and R-134a/1234ze(E) and Interim Models for R-125/1234yf, R-1234ze(E)/227ea, and R-1234yf/152a (Bell, I. H.)",
+    edition: "2022",
+    publisher: "J. Phys. Chem. Ref. Data 51, 013103",
+    doi: "10.1063/5.0086060",
+  },
+  "bell-2023": {
+    readAs: "reproduction",
+    title:
+      "Mixture Model for Refrigerant Pairs R-32/1234yf, R-32/1234ze(E), R-1234ze(E)/227ea, R-1234yf/152a, and R-125/1234yf (Bell, I. H.)",
+    edition: "2023",
+    publisher: "J. Phys. Chem. Ref. Data 52, 013101",
+    doi: "10.1063/5.0135368",
+  },
+  "bell-2025": {
+    readAs: "reproduction",
+    title:
+      "Modeling Mixtures Containing Refrigerants: Updated Interaction Parameters (Bell, I. H.)",
+    edition: "2025",
+    publisher: "J. Chem. Eng. Data",
+    doi: "10.1021/acs.jced.4c00699",
+  },
+  "buecker-wagner-2006": {
+    readAs: "reproduction",
+    title:
+      "Reference Equations of State for the Thermodynamic Properties of Fluid Phase n-Butane and Isobutane (Buecker, D.; Wagner, W.)",
+    edition: "2006",
+    publisher: "J. Phys. Chem. Ref. Data 35, 929-1019",
+    doi: "10.1063/1.1901687",
   },
   "cec-part-1": {
     readAs: "reproduction",
@@ -148,6 +188,14 @@ export const bibliography = {
     title: "From memory, not checked against a source",
     edition: "",
     publisher: "",
+  },
+  "gao-2020": {
+    readAs: "reproduction",
+    title:
+      "Thermodynamic Properties of Ammonia for Temperatures from the Melting Line to 725 K and Pressures to 1000 MPa (Gao, K.; Wu, J.; Bell, I. H.; Lemmon, E. W.)",
+    edition: "2020",
+    publisher: "J. Phys. Chem. Ref. Data 49, 013102",
+    doi: "10.1063/1.5128269",
   },
   "iapws-if97": {
     readAs: "memory",
@@ -262,6 +310,14 @@ export const bibliography = {
     edition: "JIS H 3300",
     publisher: "JSA",
   },
+  "kamei-1995": {
+    readAs: "reproduction",
+    title:
+      "Application of Nonlinear Regression in the Development of a Wide Range Formulation for HCFC-22 (Kamei, A.; Beyerlein, S. W.; Jacobsen, R. T)",
+    edition: "1995",
+    publisher: "Int. J. Thermophys. 16, 1155-1164",
+    doi: "10.1007/BF02081283",
+  },
   "lemmon-2003": {
     readAs: "reproduction",
     title:
@@ -269,6 +325,46 @@ export const bibliography = {
     edition: "2003",
     publisher: "Int. J. Thermophys. 24, 991",
     doi: "10.1023/A:1025048800563",
+  },
+  "lemmon-akasaka-2022": {
+    readAs: "reproduction",
+    title:
+      "Equation of State for the Thermodynamic Properties of 2,3,3,3-Tetrafluoroprop-1-ene (R1234yf) (Lemmon, E. W.; Akasaka, R.)",
+    edition: "2022",
+    publisher: "Int. J. Thermophys. 43, 119",
+    doi: "10.1007/s10765-022-03015-y",
+  },
+  "lemmon-jacobsen-2000": {
+    readAs: "reproduction",
+    title:
+      "An International Standard Formulation for the Thermodynamic Properties of 1,1,1-Trifluoroethane (HFC-143a) for Temperatures From 161 to 450 K and Pressures to 50 MPa (Lemmon, E. W.; Jacobsen, R. T)",
+    edition: "2000",
+    publisher: "J. Phys. Chem. Ref. Data 29, 521-552",
+    doi: "10.1063/1.1318909",
+  },
+  "lemmon-jacobsen-2004": {
+    readAs: "reproduction",
+    title:
+      "Equations of State for Mixtures of R-32, R-125, R-134a, R-143a, and R-152a (Lemmon, E. W.; Jacobsen, R. T)",
+    edition: "2004",
+    publisher: "J. Phys. Chem. Ref. Data 33, 593-620",
+    doi: "10.1063/1.1649997",
+  },
+  "lemmon-jacobsen-2005": {
+    readAs: "reproduction",
+    title:
+      "A New Functional Form and New Fitting Techniques for Equations of State with Application to Pentafluoroethane (HFC-125) (Lemmon, E. W.; Jacobsen, R. T)",
+    edition: "2005",
+    publisher: "J. Phys. Chem. Ref. Data 34, 69-108",
+    doi: "10.1063/1.1797813",
+  },
+  "lemmon-mclinden-wagner-2009": {
+    readAs: "reproduction",
+    title:
+      "Thermodynamic Properties of Propane. III. A Reference Equation of State for Temperatures from the Melting Line to 650 K and Pressures up to 1000 MPa (Lemmon, E. W.; McLinden, M. O.; Wagner, W.)",
+    edition: "2009",
+    publisher: "J. Chem. Eng. Data 54, 3141-3180",
+    doi: "10.1021/je900217v",
   },
   "manufacturer-manuals": {
     readAs: "reproduction",
@@ -355,6 +451,22 @@ export const bibliography = {
     publisher: "J. Phys. Chem. Ref. Data 29, 1361",
     doi: "10.1063/1.1349047",
   },
+  "span-wagner-1996": {
+    readAs: "reproduction",
+    title:
+      "A New Equation of State for Carbon Dioxide Covering the Fluid Region from the Triple Point Temperature to 1100 K at Pressures up to 800 MPa (Span, R.; Wagner, W.)",
+    edition: "1996",
+    publisher: "J. Phys. Chem. Ref. Data 25, 1509-1596",
+    doi: "10.1063/1.555991",
+  },
+  "thol-lemmon-2016": {
+    readAs: "reproduction",
+    title:
+      "Equation of State for the Thermodynamic Properties of trans-1,3,3,3-Tetrafluoropropene [R-1234ze(E)] (Thol, M.; Lemmon, E. W.)",
+    edition: "2016",
+    publisher: "Int. J. Thermophys. 37, 1-16",
+    doi: "10.1007/s10765-016-2040-6",
+  },
   "tillner-roth-1997": {
     readAs: "reproduction",
     title:
@@ -362,6 +474,14 @@ export const bibliography = {
     edition: "1997",
     publisher: "J. Phys. Chem. Ref. Data 26, 1273",
     doi: "10.1063/1.556002",
+  },
+  "tillner-roth-baehr-1994": {
+    readAs: "reproduction",
+    title:
+      "An International Standard Formulation for the Thermodynamic Properties of 1,1,1,2-Tetrafluoroethane (HFC-134a) for Temperatures from 170 K to 455 K and Pressures up to 70 MPa (Tillner-Roth, R.; Baehr, H. D.)",
+    edition: "1994",
+    publisher: "J. Phys. Chem. Ref. Data 23, 657-729",
+    doi: "10.1063/1.555958",
   },
   "ufgs-15182": {
     readAs: "reproduction",
