@@ -21,33 +21,44 @@ const points: Record<PointKind, true> = {
   absolutePressure: true,
 };
 
-/** What was passed, in words for an error message, never longer than a line. */
+/** What was passed, in words for an error message, never longer than a line; never throws. */
 export function describe(value: unknown): string {
-  if (value === null || value === undefined) return String(value);
-  const kind = (value as { kind?: unknown }).kind;
-  if (typeof kind === "string") {
-    return typeof value === "function" ? `a unit of ${kind}` : `${kind} ${shown(value)}`;
-  }
-  if (typeof value === "string") return `the text "${value.slice(0, 40)}"`;
-  if (typeof value === "number" || typeof value === "boolean") return String(value);
-  return Array.isArray(value)
-    ? "an array"
-    : `${/^[aeiou]/.test(typeof value) ? "an" : "a"} ${typeof value}`;
-}
-
-function shown(value: object): string {
+  const type = typeof value;
   try {
-    return String(`${value}`).slice(0, 40);
+    if (typeof value === "string") return `the text ${JSON.stringify(value.slice(0, 40))}`;
+    const kind = (value as { kind?: unknown } | null | undefined)?.kind;
+    if (typeof kind === "string") {
+      const text = type === "function" ? `a unit of ${kind}` : `${kind} ${value}`;
+      return text.replace(/\s+/g, " ").slice(0, 60);
+    }
+    if (Array.isArray(value)) return "an array";
+  } catch {} // a getter or a toString that throws
+  if (value === null || ["undefined", "number", "boolean"].includes(type)) return String(value);
+  return `${type === "object" ? "an" : "a"} ${type}`;
+}
+
+/** Whether `value` is a quantity, of any copy of the package, and of the kind when one is asked for. */
+export function isOfKind(value: unknown, kind?: Kind): boolean {
+  try {
+    const { unit, plus, si, kind: own } = value as Quantity<Kind>;
+    const whole = typeof unit === "function" && typeof plus === "function" && Number.isFinite(si);
+    return whole && own === (kind ?? unit.kind);
   } catch {
-    return "";
+    return false; // null, undefined, a getter that throws
   }
 }
 
-/** Throws unless `value` is a quantity or a unit of the kind. */
-export function requireKind(argument: string, value: unknown, kind: Kind): void {
-  const given = value as Quantity<Kind> | Unit<Kind> | null | undefined;
-  if (given?.kind === kind && (typeof given === "function" || Number.isFinite(given.si))) return;
-  throw new InvalidInputError({ argument, value: describe(value), allowed: `the kind ${kind}` });
+/** Throws unless `value` is a quantity, of the kind when one is asked for. */
+export function requireKind(argument: string, value: unknown, kind?: Kind): void {
+  if (isOfKind(value, kind)) return;
+  const allowed = kind ? `the kind ${kind}` : "a quantity";
+  throw new InvalidInputError({ argument, value: describe(value), allowed });
+}
+
+/** Throws unless `value` is a unit of the kind. */
+export function requireUnit(argument: string, value: unknown, kind: Kind): void {
+  if (typeof value === "function" && (value as Unit<Kind>).kind === kind) return;
+  throw new InvalidInputError({ argument, value: describe(value), allowed: `a unit of ${kind}` });
 }
 
 /** Throws unless `value` is a quantity whose values add. */
@@ -60,7 +71,10 @@ export function requireAdditive(argument: string, value: { readonly kind: Kind }
   });
 }
 
-/** The SI value of an argument of the kind within the limits; the message speaks the caller's unit. */
+/**
+ * The SI value of an argument of the kind within the limits; the message speaks the caller's unit. Where
+ * any kind will do, pass the argument's own: `siOf("a", a, a?.kind)`.
+ */
 export function siOf<K extends Kind>(
   argument: string,
   value: Quantity<K>,

@@ -27,6 +27,6 @@ export function equals<K extends Kind>(
   b: Quantity<K>,
   tolerance: Quantity<DifferenceOf<K>>,
 ): boolean {
-  const difference = siOf("a", a, a.kind) - siOf("b", b, a.kind);
+  const difference = siOf("a", a, a?.kind) - siOf("b", b, a.kind);
   return Math.abs(difference) <= siOf("tolerance", tolerance, a.unit.difference.kind, { min: 0 });
 }

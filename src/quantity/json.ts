@@ -1,6 +1,6 @@
 // How does a quantity survive storage? The form {kind, value, unit} and the way back.
 // The format is the library's own; the unit catalogue is only pulled in by fromJSON.
-import { describe, requireKind } from "./check.ts";
+import { describe, isOfKind, requireKind } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -14,11 +14,9 @@ import * as catalogue from "./units/index.ts";
 export type AnyQuantity = { [K in Kind]: Quantity<K> }[Kind];
 
 /**
- * Whether a value is a quantity of this library (of any copy of it), and of the kind when one is asked
- * for. A structured clone or a parsed JSON object is not: read it with {@link fromJSON}.
+ * Whether a value is a quantity of this library (of any copy of it). A parsed JSON object or a spread copy is not: read JSON with {@link fromJSON}.
  *
  * @param value - Anything.
- * @param kind - The kind asked for; any kind when left out.
  * @returns Whether it is.
  *
  * Source: none; the library's own type.
@@ -32,26 +30,27 @@ export type AnyQuantity = { [K in Kind]: Quantity<K> }[Kind];
  * ```
  */
 export function isQuantity(value: unknown): value is AnyQuantity;
+/**
+ * Whether a value is a quantity of one kind.
+ *
+ * @param value - Anything.
+ * @param kind - The kind asked for.
+ * @returns Whether it is.
+ *
+ * Source: none; the library's own type.
+ */
 export function isQuantity<K extends Kind>(value: unknown, kind: K): value is Quantity<K>;
 export function isQuantity(value: unknown, kind?: Kind): boolean {
-  const given = value as Partial<Quantity<Kind>> | null | undefined;
-  return (
-    typeof given === "object" &&
-    given !== null &&
-    typeof given.unit === "function" &&
-    given.kind === (kind ?? given.unit.kind) &&
-    Number.isFinite(given.si)
-  );
+  return isOfKind(value, kind);
 }
 
 /**
  * Reads what {@link Quantity.toJSON} wrote. The value keeps twelve significant digits.
  *
  * @param json - An object with `kind`, `value` and `unit`; other properties are refused.
- * @param kind - The kind that you expect; any kind when left out.
  * @returns The quantity, in the unit that was written.
  * @throws {@link InvalidInputError} when it is not such an object, the unit is not a unit of the kind,
- * the kind is not the expected one, or the value is not finite.
+ * or the value is not finite.
  *
  * Source: none; the library's own format.
  *
@@ -64,6 +63,16 @@ export function isQuantity(value: unknown, kind?: Kind): boolean {
  * ```
  */
 export function fromJSON(json: unknown): AnyQuantity;
+/**
+ * Reads a quantity of an expected kind.
+ *
+ * @param json - An object with `kind`, `value` and `unit`; other properties are refused.
+ * @param kind - The kind that you expect.
+ * @returns The quantity, in the unit that was written.
+ * @throws {@link InvalidInputError} as above, and when the kind is not the expected one.
+ *
+ * Source: none; the library's own format.
+ */
 export function fromJSON<K extends Kind>(json: unknown, kind: K): Quantity<K>;
 export function fromJSON(json: unknown, kind?: Kind): unknown {
   const { kind: ownKind, value, unit: symbol } = fieldsOf(json);

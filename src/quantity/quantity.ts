@@ -1,7 +1,7 @@
 // What does a number mean? A value with its kind and the unit in which it was entered.
 // Follows ISO 80000-1:2022 (quantities and units) and the SI Brochure, 9th ed.
 // Does not cover general dimensional algebra: products that the trade needs are in products.ts.
-import { requireAdditive, requireKind } from "./check.ts";
+import { numberOf, requireAdditive, requireKind, requireUnit } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { AdditiveKind, DifferenceOf, Kind, PointKind } from "./kinds.ts";
 
@@ -48,8 +48,10 @@ function clean(value: number, offset: number): number {
  * Make one with a unit, `psig(118)`; read it with {@link Quantity.in}; calculate with
  * {@link Quantity.plus}, {@link Quantity.minus}, {@link Quantity.times}, {@link Quantity.dividedBy};
  * compare with `<` and `>`, which also sort. A point and a difference are different kinds:
- * `degF(95).minus(degF(75))` is a `temperatureDifference`, and two points cannot be added. `+` and a
- * comparison with a bare number throw, because their answer would depend on the unit.
+ * `degF(95).minus(degF(75))` is a `temperatureDifference`, and two points cannot be added. `+` throws,
+ * and so does `==` with a bare number, because their answer would depend on the unit. The compiler also
+ * refuses `-`, `*`, `/` and a comparison with a bare number or another kind; in plain JavaScript these
+ * see the SI value, and `==` between two quantities asks whether they are the same object.
  *
  * Two copies of the package (ESM and CommonJS) understand each other's quantities.
  *
@@ -100,11 +102,13 @@ export class Quantity<in out K extends Kind> {
    *
    * @param unit - A unit of this quantity's kind.
    * @returns The number.
-   * @throws {@link InvalidInputError} from JavaScript, when the unit measures another kind.
+   * @throws {@link InvalidInputError} when the number is too large to hold in that unit, and from
+   * JavaScript, when the unit measures another kind.
    */
   in(unit: Unit<K>): number {
-    requireKind("unit", unit, this.kind);
-    return clean((this.si - unit.offset) / unit.scale, Math.abs(unit.offset / unit.scale));
+    requireUnit("unit", unit, this.kind);
+    const value = numberOf(unit.symbol, (this.si - unit.offset) / unit.scale);
+    return clean(value, unit.offset / unit.scale);
   }
 
   /**
@@ -115,7 +119,7 @@ export class Quantity<in out K extends Kind> {
    * @throws {@link InvalidInputError} from JavaScript, when the unit measures another kind.
    */
   as(unit: Unit<K>): Quantity<K> {
-    requireKind("unit", unit, this.kind);
+    requireUnit("unit", unit, this.kind);
     return new Quantity(this.si, unit);
   }
 
@@ -157,7 +161,7 @@ export class Quantity<in out K extends Kind> {
    */
   times(this: Quantity<K & AdditiveKind>, factor: number): Quantity<K & AdditiveKind> {
     requireAdditive("times", this);
-    return new Quantity(this.si * factor, this.unit);
+    return new Quantity(this.si * numberOf("times", factor), this.unit);
   }
 
   /**
@@ -166,7 +170,8 @@ export class Quantity<in out K extends Kind> {
    *
    * @param divisor - A finite number other than 0, or a quantity of the same kind other than 0.
    * @returns The quotient.
-   * @throws {@link InvalidInputError} when the divisor is 0 or not finite, and from JavaScript for a point.
+   * @throws {@link InvalidInputError} when the divisor is 0 or not finite, when the quotient is too
+   * large for a number, and from JavaScript for a point.
    */
   dividedBy(this: Quantity<K & AdditiveKind>, divisor: number): Quantity<K & AdditiveKind>;
   dividedBy(this: Quantity<K & AdditiveKind>, divisor: Quantity<K & AdditiveKind>): number;
@@ -176,11 +181,13 @@ export class Quantity<in out K extends Kind> {
   ): unknown {
     requireAdditive("dividedBy", this);
     if (typeof divisor !== "number") requireKind("dividedBy", divisor, this.kind);
-    const by = typeof divisor === "number" ? divisor : divisor.si;
+    const by = typeof divisor === "number" ? numberOf("dividedBy", divisor) : divisor.si;
     if (by === 0) {
       throw new InvalidInputError({ argument: "dividedBy", value: "0", allowed: "not 0" });
     }
-    return typeof divisor === "number" ? new Quantity(this.si / by, this.unit) : this.si / by;
+    return typeof divisor === "number"
+      ? new Quantity(this.si / by, this.unit)
+      : numberOf("dividedBy", this.si / by);
   }
 
   /**
@@ -189,10 +196,13 @@ export class Quantity<in out K extends Kind> {
    * @param unit - The unit to print in; the remembered one when left out.
    * @param decimals - How many decimals, 0 to 12; as many as twelve digits need when left out.
    * @returns For example `118 psig`.
+   * @throws {@link InvalidInputError} when `decimals` is outside its range or the unit is of another kind.
    */
   toString(unit: Unit<K> = this.unit, decimals?: number): string {
     const value = this.in(unit);
-    return `${decimals === undefined ? value : value.toFixed(decimals)} ${unit.symbol}`;
+    if (decimals === undefined) return `${value} ${unit.symbol}`;
+    numberOf("decimals", decimals, { min: 0, max: 12 });
+    return `${(Number(value.toFixed(decimals)) + 0).toFixed(decimals)} ${unit.symbol}`; // no −0.0
   }
 
   /**
