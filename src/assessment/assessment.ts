@@ -1,6 +1,7 @@
 // What do the readings prove? The shape of every verdict of the library.
 // Outcomes follow JCGM 106:2012; statements carry a code for programs and a sentence for people.
 // Does not cover translation: an app keys its own wording on the codes.
+import { oneOf } from "../quantity/check.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -131,6 +132,7 @@ export function explain(
  *
  * @param outcomes - The outcomes of the parts.
  * @returns The outcome of the whole.
+ * @throws {@link InvalidInputError} from JavaScript, when one is none of the three words.
  *
  * Source: common practice, no source.
  *
@@ -142,6 +144,9 @@ export function explain(
  * ```
  */
 export function overallOutcome(outcomes: readonly Outcome[]): Outcome {
+  outcomes.forEach((outcome, i) => {
+    oneOf(`outcomes[${i}]`, outcome, ["pass", "fail", "inconclusive"]);
+  });
   if (outcomes.includes("fail")) return "fail";
   return outcomes.length === 0 || outcomes.includes("inconclusive") ? "inconclusive" : "pass";
 }

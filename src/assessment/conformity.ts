@@ -68,8 +68,8 @@ export interface Conformity {
  */
 export function conformity<K extends Kind>(input: ConformityInput<K>): Conformity {
   const { value, standardUncertainty, lowerLimit, upperLimit, confidence = 0.95 } = input;
+  const y = siOf("value", value, value?.kind);
   const { kind } = value;
-  const y = siOf("value", value, kind);
   const u = siOf("standardUncertainty", standardUncertainty, value.unit.difference.kind, {
     min: 0,
   });
@@ -103,7 +103,9 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
 /** JCGM 106:2012, eq. 7: Φ((T_U − y)/u) − Φ((T_L − y)/u). */
 function probabilityInside(y: number, u: number, low: number, high: number): number {
   if (u === 0) return y >= low && y <= high ? 1 : 0;
-  const below = (limit: number) =>
-    limit === Infinity ? 1 : limit === -Infinity ? 0 : normalProbability((limit - y) / u);
-  return below(high) - below(low);
+  const below = (limit: number) => {
+    const z = (limit - y) / u;
+    return z === Infinity ? 1 : z === -Infinity ? 0 : normalProbability(z);
+  };
+  return Math.max(0, below(high) - below(low));
 }

@@ -77,7 +77,8 @@ export function normalQuantile(probability: number): number {
  * @returns t with that probability below it, within 1e-9 relative.
  * @throws {@link InvalidInputError} when an argument is outside its range.
  *
- * Source: Abramowitz & Stegun (1964), 26.7.1 and 26.5.27; incomplete beta function by NIST DLMF 8.17.22.
+ * Source: Abramowitz & Stegun (1964), 26.7.1, 26.5.27 and, above 100 000 degrees of freedom, 26.7.5;
+ * incomplete beta function by NIST DLMF 8.17.22.
  *
  * @example
  * ```ts
@@ -89,9 +90,13 @@ export function normalQuantile(probability: number): number {
 export function studentQuantile(probability: number, degreesOfFreedom: number): number {
   numberOf("probability", probability, { above: 0, below: 1 });
   const nu = numberOf("degreesOfFreedom", degreesOfFreedom, { min: 1 });
-  if (probability < 0.5) return -studentQuantile(1 - probability, nu);
+  if (nu > 1e5) {
+    // 26.7.5: the next term is below 1e-10 of t for probabilities from 1e-15 to 1 − 1e-15
+    const z = normalQuantile(probability);
+    return z + (z ** 3 + z) / (4 * nu) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * nu * nu);
+  }
   // The tail probability falls as t grows: bracket, then halve.
-  const tail = 1 - probability;
+  const tail = Math.min(probability, 1 - probability);
   const beyond = (t: number) => incompleteBeta(nu / (nu + t * t), nu / 2, 0.5) / 2; // 26.5.27
   let high = 2;
   while (beyond(high) > tail) high *= 2;
@@ -101,7 +106,7 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
     if (beyond(middle) > tail) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  return (Math.sign(probability - 0.5) * (low + high)) / 2;
 }
 
 /** Regularised incomplete beta function I_x(a, b), DLMF 8.17.22 as a continued fraction. */

@@ -94,7 +94,7 @@ export type Correlation = readonly [first: number, second: number, coefficient: 
  * @param correlations - Pairs that err together, such as two readings of one gauge; none when left out.
  * @returns The answer and its combined standard uncertainty.
  * @throws {@link InvalidInputError} when an uncertainty is negative, a correlation is outside −1 to 1,
- * or the formula does not give a finite number.
+ * names a pair twice or contradicts the others, or the formula does not give a finite number.
  *
  * Source: JCGM 100:2008, 5.1.3 note 2 (numerical sensitivities), eq. 10 and eq. 16 (correlated inputs).
  *
@@ -122,11 +122,29 @@ export function propagate(
     const moved = (by: number) => formula(values.map((v, j) => (i === j ? v + by : v)));
     return (numberOf("formula", moved(u)) - numberOf("formula", moved(-u))) / 2;
   });
-  let variance = shares.reduce((sum, share) => sum + share * share, 0);
+  const independent = shares.reduce((sum, share) => sum + share * share, 0); // eq. 10
+  let variance = independent;
+  const pairs = new Set<string>();
   correlations.forEach(([first, second, coefficient], i) => {
     const r = numberOf(`correlations[${i}]`, coefficient, { min: -1, max: 1 });
-    variance += 2 * r * shareAt(shares, first, i) * shareAt(shares, second, i);
+    variance += 2 * r * shareAt(shares, first, i) * shareAt(shares, second, i); // eq. 16
+    const pair = [first, second].sort().join();
+    if (first === second || pairs.has(pair)) {
+      throw new InvalidInputError({
+        argument: `correlations[${i}]`,
+        value: `the pair ${pair}`,
+        allowed: "each pair of two different inputs once",
+      });
+    }
+    pairs.add(pair);
   });
+  if (variance < -1e-12 * independent) {
+    throw new InvalidInputError({
+      argument: "correlations",
+      value: "a set that gives a variance below 0",
+      allowed: "coefficients that can hold at the same time",
+    });
+  }
   return { value, uncertainty: Math.sqrt(Math.max(0, variance)) };
 }
 
