@@ -1,0 +1,233 @@
+// Which readings count? Takes them one at a time, sets aside what is not evidence with its reason, sees a
+// valve that was opened, and bins the rest. Memory does not grow with the log but for the logarithm.
+// Common practice of logging, no source. Does not cover the fit: evidence.ts.
+import { type Bin, binIndex } from "./binning.ts";
+import { addPoint, copyGram, emptyGram, type Gram } from "./gram.ts";
+import type { Settings } from "./settings.ts";
+
+/**
+ * Why a reading is not part of the evidence.
+ *
+ * Source: none; the library's own words.
+ */
+export type ExclusionReason =
+  | "zero"
+  | "over-range"
+  | "before-isolation"
+  | "repeated-time"
+  | "out-of-order"
+  | "spike"
+  | "unconfirmed-jump"
+  | "other-side-of-step";
+
+/** A reading that was set aside, in SI units. */
+export interface ExcludedRow {
+  readonly row: number;
+  readonly t: number;
+  readonly p: number;
+  readonly reason: ExclusionReason;
+}
+
+/** A stretch of the log without a step. */
+export interface Segment {
+  readonly start: number;
+  readonly origin: number;
+  readonly gram: Gram;
+  readonly t: number[];
+  readonly p: number[];
+  readonly w: number[];
+  open: Bin | undefined;
+  last: number;
+  lastP: number;
+  rows: number;
+}
+
+/** Everything that is kept of a log. */
+export interface Collector {
+  readonly settings: Settings;
+  readonly shared: Float64Array;
+  readonly keep: number;
+  segment: Segment | undefined;
+  longest: Segment | undefined;
+  readonly excluded: ExcludedRow[];
+  readonly excludedCount: Partial<Record<ExclusionReason, number>>;
+  readonly steps: { t: number; change: number }[];
+  suspect: { t: number; p: number; row: number } | undefined;
+  /** Latest reading above the gauge's range, s; −1 for none. */
+  overRangeAt: number;
+  rows: number;
+  /** Running variance of one reading about the line through its two predecessors, Pa². */
+  noise: number;
+  noiseCount: number;
+  slope: number;
+  spacing: number;
+  step: number;
+}
+
+export function createCollector(settings: Settings, keep: number): Collector {
+  return {
+    settings,
+    shared: new Float64Array(12),
+    keep,
+    segment: undefined,
+    longest: undefined,
+    excluded: [],
+    excludedCount: {},
+    steps: [],
+    suspect: undefined,
+    overRangeAt: -1,
+    rows: 0,
+    noise: 0,
+    noiseCount: 0,
+    slope: 0,
+    spacing: 0,
+    step: Number.NaN,
+  };
+}
+
+function exclude(log: Collector, row: number, t: number, p: number, reason: ExclusionReason): void {
+  log.excludedCount[reason] = (log.excludedCount[reason] ?? 0) + 1;
+  if (log.excluded.length < log.keep) log.excluded.push({ row, t, p, reason });
+}
+
+/** Takes one reading: elapsed time in s, pressure in Pa, its place in the caller's log. */
+export function collect(log: Collector, t: number, p: number, row: number): void {
+  log.rows++;
+  const reason = unusable(log, t, p);
+  if (reason) {
+    exclude(log, row, t, p, reason);
+    if (reason === "over-range") log.overRangeAt = t;
+    return;
+  }
+  const { segment, suspect } = log;
+  log.suspect = undefined;
+  if (!segment) {
+    begin(log, t, p);
+    return;
+  }
+  if (suspect) {
+    const expected = segment.lastP + log.slope * (t - segment.start - segment.last);
+    if (Math.abs(p - expected) < Math.abs(p - suspect.p)) {
+      exclude(log, suspect.row, suspect.t, suspect.p, "spike");
+    } else {
+      log.steps.push({ t: suspect.t, change: suspect.p - expected });
+      if (!log.longest || segment.last > log.longest.last) log.longest = segment;
+      begin(log, suspect.t, suspect.p);
+    }
+  } else if (jumps(log, segment, t, p)) {
+    log.suspect = { t, p, row };
+    return;
+  }
+  take(log, log.segment as Segment, t, p);
+}
+
+function unusable({ segment, suspect, settings }: Collector, t: number, p: number) {
+  const last = suspect?.t ?? (segment ? segment.start + segment.last : -1);
+  if (t < 0) return "before-isolation";
+  if (t <= last) return t < last ? "out-of-order" : "repeated-time";
+  if (p <= 0) return "zero";
+  return p >= settings.range ? "over-range" : undefined;
+}
+
+/** Whether the pressure left its course between two readings: a valve, a hose or a spike. */
+function jumps(log: Collector, segment: Segment, t: number, p: number): boolean {
+  const step = t - segment.start - segment.last;
+  if (segment.last < 120 || segment.rows < 8) return false; // equalisation moves fast too
+  const off = Math.abs(p - segment.lastP - log.slope * step);
+  const patience = Math.max(1, step / log.spacing); // after a gap the course is less certain
+  return (
+    off >
+    Math.max(
+      12 * Math.sqrt(log.noise),
+      6 * (resolution(log, p) || 0),
+      0.06 * segment.lastP,
+      2 * Math.abs(log.slope) * step,
+    ) *
+      patience
+  );
+}
+
+function begin(log: Collector, t: number, p: number): void {
+  log.segment = {
+    start: log.steps.length ? t : 0,
+    origin: p,
+    gram: emptyGram(),
+    t: [],
+    p: [],
+    w: [],
+    open: undefined,
+    last: 0,
+    lastP: p,
+    rows: 0,
+  };
+  log.slope = 0;
+  take(log, log.segment, t, p);
+}
+
+function take(log: Collector, segment: Segment, t: number, p: number): void {
+  const at = t - segment.start;
+  if (segment.rows > 0) {
+    const step = at - segment.last;
+    const change = p - segment.lastP;
+    if (segment.rows > 1 && step < 3 * log.spacing) {
+      // scatter about the course of the last few readings, large values clipped
+      const error = change - log.slope * step;
+      const square = (error * error) / 1.5;
+      log.noiseCount = Math.min(log.noiseCount + 1, 40);
+      const clipped = log.noiseCount > 10 ? Math.min(square, 9 * log.noise + 1e-12) : square;
+      log.noise += (clipped - log.noise) / log.noiseCount;
+    }
+    log.slope += (change / step - log.slope) * Math.min(1, Math.max(0.2, 1 / segment.rows));
+    log.spacing += (step - log.spacing) / Math.min(segment.rows, 20);
+    const size = Math.abs(change);
+    if (size > 1e-7 * p) {
+      // the smallest change seen lately is the display's step, or less
+      log.step = log.step > 0 ? Math.min(log.step * 1.02, size) : size;
+    }
+  }
+  const index = binIndex(at);
+  if (segment.open && segment.open.index !== index) {
+    closeBin(log, segment, segment.open, segment.gram);
+    segment.t.push(segment.open.t / segment.open.n);
+    segment.p.push(segment.open.p / segment.open.n);
+    segment.w.push(binWeight(log, segment, segment.open));
+    segment.open = undefined;
+  }
+  segment.open ??= { index, n: 0, t: 0, p: 0 };
+  segment.open.n++;
+  segment.open.t += at;
+  segment.open.p += p - segment.origin;
+  segment.last = at;
+  segment.lastP = p;
+  segment.rows++;
+}
+
+/** Smallest step of the display at a pressure: as stated, or as seen. */
+export function resolution(log: Collector, p: number): number {
+  const stated = log.settings.resolutionAt(p);
+  return stated >= 0 ? stated : log.step || 0;
+}
+
+/**
+ * 1/variance of a bin: noise, averaged as far as a logger with a memory of about 10 s lets it; the
+ * display's step²/12, which does not average out (JCGM 100:2008, F.2.2.1); and a tenth of the gauge's
+ * error limits on what has risen since the start, which bends a strong rise.
+ */
+export function binWeight(log: Collector, segment: Segment, { n, p }: Bin): number {
+  const memory = 20;
+  const rise = p / n;
+  const bend = 0.05 * log.settings.accuracy * rise;
+  const average = memory / (memory + (n - 1) * log.spacing);
+  const r = resolution(log, segment.origin + rise);
+  return 1 / (log.noise * average + (r * r) / 12 + bend * bend + 1e-6);
+}
+
+function closeBin(log: Collector, segment: Segment, bin: Bin, gram: Gram): void {
+  addPoint(gram, log.shared, bin.t / bin.n, bin.p / bin.n, binWeight(log, segment, bin));
+}
+
+/** The table of a segment with its open bin, in scratch memory. */
+export function wholeGram(log: Collector, segment: Segment, into: Gram): void {
+  copyGram(segment.gram, into);
+  if (segment.open) closeBin(log, segment, segment.open, into);
+}

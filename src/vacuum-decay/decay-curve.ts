@@ -1,0 +1,87 @@
+// What does the fitted curve look like? The best model as plain data, and its points for plotting.
+// Follows the shapes of shapes.ts. Does not cover the averaged forecast, which is in the assessment.
+import { numberOf, siOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { micron } from "../quantity/units/pressure.ts";
+import { second } from "../quantity/units/time.ts";
+import type { DecayReading } from "./assessment.ts";
+import type { Segment } from "./collect.ts";
+import { type Component, componentAt } from "./evidence.ts";
+import { type SlowShape, slowShapes } from "./shapes.ts";
+
+/**
+ * A fitted model as plain data: constant + equalisation + line + slow shape.
+ *
+ * Source: none; the library's own type.
+ */
+export interface DecayFit {
+  /** Slow shape; missing for a constant or a line. */
+  readonly shape?: SlowShape;
+  /** Time constant of the slow shape. */
+  readonly timeConstant?: Quantity<"duration">;
+  /** Whether it has a line: a leak. */
+  readonly line: boolean;
+  /** Whether it has an equalisation right after isolation. */
+  readonly equalisation: boolean;
+  /** Akaike's criterion with small-sample correction; only differences within one log mean anything. */
+  readonly aicc: number;
+  /** Start of the stretch that was fitted. */
+  readonly from: Quantity<"duration">;
+  /** End of the stretch that was fitted. */
+  readonly to: Quantity<"duration">;
+  /** Coefficients in SI units for {@link decayCurve}; not for reading. */
+  readonly coefficients: Omit<Component, "weight"> & { readonly origin: number };
+}
+
+export function fitOf(best: Component, segment: Segment): DecayFit {
+  const { weight: _, ...rest } = best;
+  const shape = slowShapes[best.shape];
+  return {
+    ...(shape && { shape, timeConstant: second(best.tau) }),
+    line: best.line,
+    equalisation: best.fast >= 0,
+    aicc: best.aicc,
+    from: second(segment.start),
+    to: second(segment.start + segment.last),
+    coefficients: { ...rest, origin: segment.origin },
+  };
+}
+
+/**
+ * Points of a fitted curve, evenly spaced in time, for plotting.
+ *
+ * @param fit - The `fit` of an assessment.
+ * @param options - How many `points`, 2 to 10 000, and until when; the end of the log when left out.
+ * @returns The points from the start of the fitted stretch.
+ * @throws {@link InvalidInputError} when an argument is outside its range.
+ *
+ * Source: the shapes of {@link SlowShape}.
+ *
+ * @example
+ * ```ts
+ * import { degC, micron, minute, second } from "hvac-install-math/quantity";
+ * import { acceptancePolicies, assessVacuumDecay, decayCurve } from "hvac-install-math/vacuum-decay";
+ *
+ * const readings = Array.from({ length: 61 }, (_, i) => ({
+ *   elapsed: second(10 * i),
+ *   pressure: micron(300 + 5 * i),
+ * }));
+ * const policy = acceptancePolicies.commonPractice500;
+ * const { fit } = assessVacuumDecay({ readings, ambient: degC(20), policy });
+ * const curve = fit ? decayCurve(fit, { points: 3, until: minute(20) }) : [];
+ * curve.map(({ pressure }) => pressure.toString(micron, 0)).join(); // => 300 micron,600 micron,900 micron
+ * ```
+ */
+export function decayCurve(
+  fit: DecayFit,
+  { points, until = fit.to }: { readonly points: number; readonly until?: Quantity<"duration"> },
+): DecayReading[] {
+  const count = numberOf("points", points, { min: 2, max: 10_000 });
+  const end = siOf("until", until, "duration", { above: fit.from.si });
+  const { coefficients, from } = fit;
+  return Array.from({ length: Math.floor(count) }, (_, i) => {
+    const t = ((end - from.si) * i) / (count - 1);
+    const p = coefficients.origin + componentAt({ ...coefficients, weight: 1 }, t);
+    return { elapsed: second(from.si + t), pressure: new Quantity(Math.max(0, p), micron) };
+  });
+}

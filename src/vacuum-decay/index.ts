@@ -1,0 +1,21 @@
+/**
+ * Evacuation and vacuum decay: is the system dry and tight, wet, leaking, or can't one tell yet?
+ *
+ * @module vacuum-decay
+ */
+export { assessVacuumDecay, type VacuumDecayInput } from "./assess.ts";
+export type {
+  DecayReading,
+  DecayStep,
+  Exclusion,
+  Plateau,
+  VacuumDecayAssessment,
+} from "./assessment.ts";
+export type { ExclusionReason } from "./collect.ts";
+export { type DecayFit, decayCurve } from "./decay-curve.ts";
+export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
+export * from "./policies.ts";
+export type { GaugeRange, VacuumDecayOptions, VacuumGauge } from "./settings.ts";
+export type { SlowShape } from "./shapes.ts";
+export type { DecayCause } from "./verdict.ts";
+export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";

@@ -1,0 +1,250 @@
+// When is a vacuum good enough? Acceptance policies as guide specifications and manuals print them.
+// Follows the source named at each policy; where a figure is from memory or common practice, it says so.
+// Does not rank them: the thresholds differ by a factor of ten, so the caller chooses and names one.
+import { type Citation, cite } from "../assessment/assessment.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { micron, micronDifference, pascalAbsolute, torr } from "../quantity/units/pressure.ts";
+import { hour, minute } from "../quantity/units/time.ts";
+
+/**
+ * How sure the figures of a policy are: `published` in a source that was read, `memory`, or `practice`
+ * of the trade without a source.
+ *
+ * Source: none; the library's own words.
+ */
+export type PolicyStanding = "published" | "memory" | "practice";
+
+/**
+ * What has to hold at a time after isolation: a ceiling, or a rise above the pressure at isolation.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Checkpoint {
+  /** Time after isolation. */
+  readonly at: Quantity<"duration">;
+  /** Largest pressure that is accepted then. */
+  readonly limit?: Quantity<"absolutePressure">;
+  /** Largest rise since isolation that is accepted then; zero means none that the gauge could show. */
+  readonly rise?: Quantity<"pressureDifference">;
+  /** From here on the source calls it wet or leaking; between the limit and here it is doubtful. */
+  readonly failAbove?: Quantity<"absolutePressure">;
+}
+
+/**
+ * An acceptance policy: evacuate to the target, isolate, watch for the hold.
+ *
+ * Source: none; the library's own type.
+ */
+export interface AcceptancePolicy {
+  /** Name in kebab case. */
+  readonly name: string;
+  /** Pressure to reach before isolation. */
+  readonly target: Quantity<"absolutePressure">;
+  /** What has to hold, in order of time; the last one ends the hold. */
+  readonly checkpoints: readonly Checkpoint[];
+  /** Whether a pass may be given before the hold is over, once the readings prove it. */
+  readonly earlyPass: boolean;
+  /** How sure the figures are. */
+  readonly standing: PolicyStanding;
+  /** Where it comes from. */
+  readonly source: Citation;
+}
+
+/** Names of the {@link acceptancePolicies}. Source: none; the library's own names. */
+export type PolicyName =
+  | "guideSpec15182"
+  | "guideSpec15741N"
+  | "splitManualA"
+  | "splitManualB"
+  | "closeControlManual"
+  | "multiSplitManualC"
+  | "multiSplitManualD"
+  | "distributorAdvice"
+  | "ashrae15Memory"
+  | "commonPractice500"
+  | "provenEarly500";
+
+/**
+ * The policies by name. None of them is "the" right one: the nameplate, the manufacturer's instructions
+ * and the local code say which applies.
+ *
+ * Source: each names its own.
+ *
+ * @example
+ * ```ts
+ * import { acceptancePolicies } from "hvac-install-math/vacuum-decay";
+ *
+ * acceptancePolicies.guideSpec15182.checkpoints[0]?.limit?.toString(); // => 500 micron
+ * ```
+ */
+export const acceptancePolicies: Readonly<Record<PolicyName, AcceptancePolicy>> = {
+  /** 300 micron; isolated 1 h, not above 500 micron. Source: UFGS 15182. */
+  guideSpec15182: {
+    name: "guide-spec-15182",
+    target: /* @__PURE__ */ micron(300),
+    checkpoints: [{ at: /* @__PURE__ */ hour(1), limit: /* @__PURE__ */ micron(500) }],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("ufgs-15182"),
+  },
+  /** 300 micron by triple evacuation, held for 2 h. Source: UFGS 15741N. */
+  guideSpec15741N: {
+    name: "guide-spec-15741n",
+    target: /* @__PURE__ */ micron(300),
+    checkpoints: [{ at: /* @__PURE__ */ hour(2), limit: /* @__PURE__ */ micron(300) }],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("ufgs-15741n"),
+  },
+  /** 500 micron; after 15 min below 700 micron, from 800 micron on wet or leaking. Source: a split manual. */
+  splitManualA: {
+    name: "split-manual-a",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [
+      {
+        at: /* @__PURE__ */ minute(15),
+        limit: /* @__PURE__ */ micron(700),
+        failAbove: /* @__PURE__ */ micron(800),
+      },
+    ],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "split A"),
+  },
+  /** 500 micron; not above it after 20 min. Source: a split manual. */
+  splitManualB: {
+    name: "split-manual-b",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [{ at: /* @__PURE__ */ minute(20), limit: /* @__PURE__ */ micron(500) }],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "split B"),
+  },
+  /** 500 micron; 30 min not above 500, another 30 min not above 750 micron. Source: a close-control unit's manual. */
+  closeControlManual: {
+    name: "close-control-manual",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [
+      { at: /* @__PURE__ */ minute(30), limit: /* @__PURE__ */ micron(500) },
+      { at: /* @__PURE__ */ hour(1), limit: /* @__PURE__ */ micron(750) },
+    ],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "close-control unit"),
+  },
+  /** 500 micron for 2 h; isolated 1 h without increase. Source: a multi-split manual. */
+  multiSplitManualC: {
+    name: "multi-split-manual-c",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [{ at: /* @__PURE__ */ hour(1), rise: /* @__PURE__ */ micronDifference(0) }],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "multi-split C"),
+  },
+  /** 5 torr (−755 mmHg at sea level) for 1 to 2 h; isolated 1 h, no rise on the gauge; ten times weaker than 500 micron. Source: multi-split manuals. */
+  multiSplitManualD: {
+    name: "multi-split-manual-d",
+    target: /* @__PURE__ */ torr(5),
+    checkpoints: [{ at: /* @__PURE__ */ hour(1), rise: /* @__PURE__ */ micronDifference(0) }],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "multi-split D, E"),
+  },
+  /** 250 micron; after 10 min steady at 1000 micron or less, above 2000 micron a leak. Source: advice of a parts distributor. */
+  distributorAdvice: {
+    name: "distributor-advice",
+    target: /* @__PURE__ */ micron(250),
+    checkpoints: [
+      {
+        at: /* @__PURE__ */ minute(10),
+        limit: /* @__PURE__ */ micron(1000),
+        failAbove: /* @__PURE__ */ micron(2000),
+      },
+    ],
+    earlyPass: false,
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "distributor's advice"),
+  },
+  /** 500 micron, isolated rise to no more than 1500 micron in 10 min. Source: ASHRAE 15-2022, from memory with low confidence: verify before use. */
+  ashrae15Memory: {
+    name: "ashrae-15-2022-from-memory",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [{ at: /* @__PURE__ */ minute(10), limit: /* @__PURE__ */ micron(1500) }],
+    earlyPass: false,
+    standing: "memory",
+    source: /* @__PURE__ */ cite("ashrae-15-2022"),
+  },
+  /** 500 micron, a rise of less than 500 micron in 10 min; the hold has to be kept to the end. Source: common practice, no source. */
+  commonPractice500: {
+    name: "common-practice-500",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [{ at: /* @__PURE__ */ minute(10), rise: /* @__PURE__ */ micronDifference(500) }],
+    earlyPass: false,
+    standing: "practice",
+    source: /* @__PURE__ */ cite("common-practice"),
+  },
+  /** 500 micron, a rise of less than 500 micron in 10 min, decided as soon as the readings prove it. Source: the figures are common practice, no source; the early decision is the library's own. */
+  provenEarly500: {
+    name: "proven-early-500",
+    target: /* @__PURE__ */ micron(500),
+    checkpoints: [{ at: /* @__PURE__ */ minute(10), rise: /* @__PURE__ */ micronDifference(500) }],
+    earlyPass: true,
+    standing: "practice",
+    source: /* @__PURE__ */ cite("common-practice"),
+  },
+};
+
+/**
+ * A target for the pump-down alone, without a hold.
+ *
+ * Source: none; the library's own type.
+ */
+export interface EvacuationTarget {
+  /** Pressure to reach. */
+  readonly target: Quantity<"absolutePressure">;
+  /** How sure the figure is. */
+  readonly standing: PolicyStanding;
+  /** Where it comes from. */
+  readonly source: Citation;
+}
+
+/**
+ * Targets that come without a rule for the decay.
+ *
+ * Source: each names its own.
+ *
+ * @example
+ * ```ts
+ * import { evacuationTargets } from "hvac-install-math/vacuum-decay";
+ *
+ * evacuationTargets.en378.target.toString(); // => 270 Pa abs
+ * ```
+ */
+export const evacuationTargets: Readonly<
+  Record<"guideSpec15730N" | "fieldChecklist" | "en378" | "factory", EvacuationTarget>
+> = {
+  /** Pump able to reach 1 torr (133 Pa), triple evacuation. Source: UFGS 15730N. */
+  guideSpec15730N: {
+    target: /* @__PURE__ */ torr(1),
+    standing: "published",
+    source: /* @__PURE__ */ cite("ufgs-15730n"),
+  },
+  /** Below 1000 micron (132 Pa) after an air test. Source: a city's field checklist to ASHRAE 15. */
+  fieldChecklist: {
+    target: /* @__PURE__ */ micron(1000),
+    standing: "published",
+    source: /* @__PURE__ */ cite("ashrae-15-2022", "field checklist"),
+  },
+  /** Below 270 Pa (2025 micron) for larger systems. Source: EN 378-2, from memory. */
+  en378: {
+    target: /* @__PURE__ */ pascalAbsolute(270),
+    standing: "memory",
+    source: /* @__PURE__ */ cite("en-378-2"),
+  },
+  /** 50 micron for small factory-built systems. Source: a public refrigeration reference. */
+  factory: {
+    target: /* @__PURE__ */ micron(50),
+    standing: "published",
+    source: /* @__PURE__ */ cite("manufacturer-manuals", "refrigeration reference"),
+  },
+};
