@@ -1,5 +1,6 @@
 /**
- * Line sets: tubing, the nameplate's added charge, and whether it can be right.
+ * Line sets: tubing, the nameplate's added charge and whether it can be right, limits of the run, stock
+ * lengths, pressure losses, oil return, recovery, and whether all of it fits the duct.
  *
  * @module line-set
  */
@@ -11,11 +12,26 @@ export {
 export * from "./astm-b280.ts";
 export type { ChargeRate, MassPerStep } from "./charge-rate.ts";
 export type { ChargeAssessment, ChargeBounds } from "./charge-verdict.ts";
+export * from "./friction-factor.ts";
+export {
+  type FrictionLoss,
+  type FrictionLossInput,
+  frictionLoss,
+  lineVelocity,
+  type TubeFlow,
+} from "./friction-loss.ts";
 export { type FilledTube, fullLineMass, fullLineRate } from "./full-line.ts";
+export * from "./identify-lines.ts";
 export type { SafetyClass } from "./line-cautions.ts";
+export * from "./line-fit.ts";
+export * from "./line-run.ts";
 export * from "./liquid-charge-plausibility.ts";
+export * from "./liquid-subcooling.ts";
 export * from "./metric-tubes.ts";
 export * from "./multi-split-charge.ts";
+export * from "./recovery.ts";
+export * from "./static-head.ts";
+export * from "./stock-length.ts";
 export {
   boreArea,
   copperMassPerLength,
@@ -24,3 +40,4 @@ export {
   type TubeSize,
   tubeVolume,
 } from "./tube.ts";
+export * from "./vapor-line.ts";

@@ -146,6 +146,14 @@ export const bibliography = {
     edition: "as published",
     publisher: "U.S. Environmental Protection Agency",
   },
+  "colebrook-1939": {
+    readAs: "memory",
+    title:
+      "Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws (Colebrook, C. F.)",
+    edition: "1939",
+    publisher: "J. Inst. Civil Eng. 11(4), 133",
+    doi: "10.1680/ijoti.1939.13150",
+  },
   "common-practice": {
     readAs: "none",
     title: "Common practice of the trade, no source",
@@ -289,6 +297,13 @@ export const bibliography = {
     title: "Quantities and units",
     edition: "ISO 80000-1:2022, 80000-4:2019, 80000-5:2019",
     publisher: "ISO",
+  },
+  "jacobs-1976": {
+    readAs: "memory",
+    title:
+      "Oil entrainment by refrigerant vapors in suction and hot gas risers (Jacobs, M. L.; Scheidecker, F. A.; Elphick, S. M.)",
+    edition: "1976",
+    publisher: "ASHRAE Transactions 82(2)",
   },
   "jcgm-100-2008": {
     readAs: "memory",

@@ -1,0 +1,49 @@
+// Which of the two lines is which? The smaller tube carries the liquid, the larger the vapour.
+// Follows common practice of split systems, no source. Does not cover three-pipe heat-recovery systems.
+import { InvalidInputError } from "../quantity/errors.ts";
+import { diametersOf, type TubeSize } from "./tube.ts";
+
+/**
+ * The liquid and the vapour line of a line set. The vapour line is the suction line in cooling and
+ * carries hot gas at high pressure in heating.
+ *
+ * Source: common practice, no source.
+ */
+export interface LinePair<T extends TubeSize> {
+  /** The smaller tube. */
+  readonly liquid: T;
+  /** The larger tube. */
+  readonly vapor: T;
+}
+
+/**
+ * Tells the liquid line from the vapour line by outside diameter.
+ *
+ * @param a - One of the two tubes.
+ * @param b - The other.
+ * @returns The two by what they carry.
+ * @throws {@link InvalidInputError} when both have the same outside diameter, or a dimension is impossible.
+ * Caution: in heating the larger line holds discharge pressure; look at the mode before you connect a gauge.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { astmB280Tube, identifyLines } from "hvac-install-math/line-set";
+ *
+ * const big = astmB280Tube({ size: "1/2", temper: "annealed" });
+ * const small = astmB280Tube({ size: "1/4", temper: "annealed" });
+ * identifyLines(big, small).liquid.designation; // => 1/4 in
+ * ```
+ */
+export function identifyLines<T extends TubeSize>(a: T, b: T): LinePair<T> {
+  const difference = diametersOf("a", a).outside - diametersOf("b", b).outside;
+  if (difference === 0) {
+    throw new InvalidInputError({
+      argument: "b.outsideDiameter",
+      value: String(b.outsideDiameter),
+      allowed: `other than that of a: ${a.outsideDiameter}`,
+    });
+  }
+  return difference < 0 ? { liquid: a, vapor: b } : { liquid: b, vapor: a };
+}

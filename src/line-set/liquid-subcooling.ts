@@ -1,0 +1,158 @@
+// How far must the liquid be subcooled so that it reaches the indoor unit without flashing?
+// Follows hydrostatics and saturation: riser loss + friction loss + margin, read on the bubble curve.
+// Does not cover units that expand the liquid outdoors: their liquid line carries two phases by design.
+import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { describe, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { deltaK } from "../quantity/units/temperature.ts";
+import { manualDecides, underPressure } from "./line-cautions.ts";
+import { rounded } from "./rounded.ts";
+
+/**
+ * The liquid line of a unit that expands the liquid at its far end.
+ *
+ * Source: none; the library's own type.
+ */
+export interface LiquidSubcoolingInput {
+  /** Absolute pressure where the liquid leaves the outdoor unit. */
+  readonly liquidPressure: Quantity<"absolutePressure">;
+  /** Bubble temperature of the refrigerant at an absolute pressure, for instance `(p) => bubbleTemperature(R410A, p)`. */
+  readonly bubbleTemperature: (pressure: Quantity<"absolutePressure">) => Quantity<"temperature">;
+  /** Every loss on the way: static head (negative where the liquid falls), friction, drier, valve. */
+  readonly losses: readonly Quantity<"pressureDifference">[];
+  /** Subcooling that shall be left at the expansion device, 0 or more. */
+  readonly margin: Quantity<"temperatureDifference">;
+  /** Subcooling found or promised at the outdoor unit. */
+  readonly available?: Quantity<"temperatureDifference">;
+  /** Standard uncertainty (k = 1) of `available`, 0 when left out. */
+  readonly standardUncertainty?: Quantity<"temperatureDifference">;
+}
+
+/**
+ * The verdict on the subcooling.
+ *
+ * Source: none; the library's own type.
+ */
+export interface LiquidSubcoolingAssessment extends Assessment {
+  /** Sum of the losses. */
+  readonly pressureLoss: Quantity<"pressureDifference">;
+  /** What the losses cost in bubble temperature; negative for a gain. */
+  readonly temperatureLoss: Quantity<"temperatureDifference">;
+  /** Loss, where it is one, plus margin. */
+  readonly neededSubcooling: Quantity<"temperatureDifference">;
+}
+
+/**
+ * Subcooling that the liquid needs at the outdoor unit so that it arrives as liquid, and whether what
+ * is there is enough.
+ *
+ * Assumes that the line takes up no heat. A gain in pressure does not lower the need below the margin.
+ *
+ * @param input - Pressure, bubble curve, losses, margin, and what is available.
+ * @returns The verdict with losses and need, in the unit of the margin. `inconclusive` when nothing is
+ * said to be available or it is too near the need for its uncertainty.
+ * @throws {@link InvalidInputError} when an argument is missing or of another kind, or the losses are
+ * more than the pressure.
+ * Cautions: never charge more to make up for a line that is too long or too high; the manual decides.
+ *
+ * Source: hydrostatics; published losses per 10 ft of riser in a manufacturer's piping manual agree
+ * with it. JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { liquidLineSubcooling, staticHead } from "hvac-install-math/line-set";
+ * import { degC, deltaK, kgPerM3, kPa, m, MPa, MPaa } from "hvac-install-math/quantity";
+ *
+ * const verdict = liquidLineSubcooling({
+ *   liquidPressure: MPaa(2.6),
+ *   // A straight line in place of a refrigerant, invented for this example: 42 °C, 17 K per MPa.
+ *   bubbleTemperature: (p) => degC(42).plus(deltaK(17 * (p.in(MPaa) - 2.6))),
+ *   losses: [staticHead({ density: kgPerM3(970), lift: m(6) }), kPa(40)],
+ *   margin: deltaK(2),
+ *   available: deltaK(6),
+ * });
+ * verdict.outcome; // => pass
+ * verdict.neededSubcooling.toString(deltaK, 1); // => 3.7 K
+ * ```
+ */
+export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
+  const { liquidPressure, bubbleTemperature, losses, margin, available } = input;
+  const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
+  const [first] = Array.isArray(losses) ? losses : [];
+  if (!first) {
+    throw new InvalidInputError({
+      argument: "losses",
+      value: "none",
+      allowed: "one or more losses",
+    });
+  }
+  const loss = losses.reduce(
+    (sum, one, i) => sum + siOf(`losses[${i}]`, one, "pressureDifference"),
+    0,
+  );
+  const pressureLoss = new Quantity<"pressureDifference">(loss, first.unit);
+  if (loss >= p) {
+    throw new InvalidInputError({
+      argument: "losses",
+      value: String(pressureLoss),
+      allowed: `less than the pressure ${liquidPressure}`,
+    });
+  }
+  const left = siOf("margin", margin, "temperatureDifference", { min: 0 });
+  if (typeof bubbleTemperature !== "function") {
+    throw new InvalidInputError({
+      argument: "bubbleTemperature",
+      value: describe(bubbleTemperature),
+      allowed: "a function of the absolute pressure",
+    });
+  }
+  const bubble = (pressure: number) =>
+    siOf(
+      "bubbleTemperature",
+      bubbleTemperature(new Quantity(pressure, liquidPressure.unit)),
+      "temperature",
+    );
+  const cost = bubble(p) - bubble(p - loss);
+  const neededSubcooling = new Quantity(Math.max(0, cost) + left, margin.unit);
+  const values = { needed: rounded(neededSubcooling), loss: rounded(pressureLoss) };
+
+  let outcome: Assessment["outcome"] = "inconclusive";
+  let reason = statement(
+    "subcooling-not-given",
+    "Measure the subcooling: {needed} is needed.",
+    values,
+  );
+  if (available) {
+    siOf("available", available, "temperatureDifference");
+    outcome = conformity<"temperatureDifference">({
+      value: available,
+      standardUncertainty: input.standardUncertainty ?? deltaK(0),
+      lowerLimit: neededSubcooling,
+    }).outcome;
+    const found = {
+      pass: "enough",
+      fail: "not enough: liquid flashes",
+      inconclusive: "too close to call",
+    };
+    reason = statement(
+      "subcooling",
+      `{available} is ${found[outcome]}; {needed} is needed for {loss}.`,
+      { ...values, available },
+    );
+  }
+  return {
+    outcome,
+    reasons: [reason],
+    assumptions: [
+      statement("no-heat-gain", "The liquid line takes up no heat."),
+      statement("expansion-indoors", "The liquid is expanded at the indoor unit."),
+    ],
+    cautions: [manualDecides, underPressure],
+    sources: [cite("manufacturer-manuals"), cite("jcgm-106-2012", "8.3")],
+    pressureLoss,
+    temperatureLoss: new Quantity(cost, margin.unit),
+    neededSubcooling,
+  };
+}

@@ -1,0 +1,190 @@
+// How much refrigerant has to come out, how much may stay, and does it fit the cylinder?
+// Follows the total on the label and the mass that the lines hold; common practice, no source.
+// Does not cover recovery levels that the law asks for, nor cylinder limits other than the one marked.
+import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { g, oz } from "../quantity/units/mass.ts";
+import { type FilledTube, fillOf } from "./full-line.ts";
+import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
+import { rounded } from "./rounded.ts";
+import { isImperial, lengthOf } from "./tube.ts";
+
+/**
+ * What the two lines hold.
+ *
+ * Source: plane geometry.
+ */
+export interface LineContents {
+  /** Mass in the liquid line. */
+  readonly liquid: Quantity<"mass">;
+  /** Mass in the vapour line. */
+  readonly vapor: Quantity<"mass">;
+  /** Both. */
+  readonly total: Quantity<"mass">;
+}
+
+/**
+ * Mass of refrigerant in the two lines, each full of fluid of one density: what opening them would let
+ * out. After a pump-down take the density of vapour at the pressure left for both.
+ *
+ * @param input - Liquid line, vapour line, their `length` of 0 to 1000 m.
+ * @returns The masses, in ounces for a length in feet or inches, else in grams.
+ * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
+ * Caution: recover it before you open a line; never vent.
+ *
+ * Source: plane geometry.
+ *
+ * @example
+ * ```ts
+ * import { jisH3300Tube, lineContents } from "hvac-install-math/line-set";
+ * import { g, kgPerM3, m } from "hvac-install-math/quantity";
+ *
+ * const held = lineContents({
+ *   liquid: { tube: jisH3300Tube("6.35"), density: kgPerM3(961) },
+ *   vapor: { tube: jisH3300Tube("9.52"), density: kgPerM3(28) },
+ *   length: m(8),
+ * });
+ * held.total.toString(g, 0); // => 147 g
+ * ```
+ */
+export function lineContents(input: {
+  /** Liquid line. */ readonly liquid: FilledTube;
+  /** Vapour line. */ readonly vapor: FilledTube;
+  /** Length of both, one way. */ readonly length: Quantity<"length">;
+}): LineContents {
+  const length = lengthOf("length", input.length);
+  const unit = isImperial(input.length) ? oz : g;
+  const liquid = fillOf(input.liquid, "liquid.") * length;
+  const vapor = fillOf(input.vapor, "vapor.") * length;
+  return {
+    liquid: new Quantity(liquid, unit),
+    vapor: new Quantity(vapor, unit),
+    total: new Quantity(liquid + vapor, unit),
+  };
+}
+
+/**
+ * A system that is opened, moved or taken away.
+ *
+ * Source: none; the library's own type.
+ */
+export interface RecoveryInput {
+  /** Total charge by the label; leave out when it is not known or some has leaked. */
+  readonly chargeInSystem?: Quantity<"mass">;
+  /** Charge that the system shall have afterwards: 0 to take it away, the new total for another line length. */
+  readonly chargeToKeep: Quantity<"mass">;
+  /** Recovery cylinder. */
+  readonly cylinder?: {
+    /** Most refrigerant that may be in it, as marked for this refrigerant. */
+    readonly maximumFill: Quantity<"mass">;
+    /** What is in it already. */
+    readonly contents: Quantity<"mass">;
+  };
+  /** Safety class of the refrigerant, for the cautions. */
+  readonly safetyClass?: SafetyClass;
+}
+
+/**
+ * The verdict on a recovery.
+ *
+ * Source: none; the library's own type.
+ */
+export interface RecoveryAssessment extends Assessment {
+  /** Mass to take out; absent when the charge is not known. */
+  readonly toRecover?: Quantity<"mass">;
+  /** Mass to add where the system shall hold more; absent when the charge is not known. */
+  readonly toAdd?: Quantity<"mass">;
+  /** What the cylinder still takes, where one was given. */
+  readonly cylinderRoom?: Quantity<"mass">;
+}
+
+/**
+ * Mass of refrigerant to recover, or to add, so that the system holds what it shall, and whether the
+ * cylinder takes it.
+ *
+ * Assumes that the label's total is what is in the system. When it is not known, the answer is to
+ * recover everything and weigh it.
+ *
+ * @param input - Charge in the system, charge to keep, cylinder.
+ * @returns The verdict. `fail` when the cylinder would be overfilled, `inconclusive` when the charge is
+ * not known.
+ * @throws {@link InvalidInputError} when an argument is missing, of another kind or negative, or the
+ * cylinder holds more than its marked fill.
+ * Cautions: an overfilled cylinder bursts when it warms up; never mix refrigerants; recovery machine and
+ * cylinder rated for flammables where the refrigerant burns; licensed practice.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { assessRecovery } from "hvac-install-math/line-set";
+ * import { g, kg } from "hvac-install-math/quantity";
+ *
+ * const recovery = assessRecovery({
+ *   chargeInSystem: g(1100),
+ *   chargeToKeep: g(0),
+ *   cylinder: { maximumFill: kg(9), contents: kg(8.2) },
+ * });
+ * recovery.outcome; // => fail
+ * recovery.toRecover?.toString(); // => 1100 g
+ * ```
+ */
+export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
+  const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = input;
+  const keep = siOf("chargeToKeep", chargeToKeep, "mass", { min: 0 });
+  const unit = chargeInSystem?.unit ?? chargeToKeep.unit;
+  let room: number | undefined;
+  if (cylinder) {
+    const most = siOf("cylinder.maximumFill", cylinder.maximumFill, "mass", { above: 0 });
+    room = most - siOf("cylinder.contents", cylinder.contents, "mass", { min: 0, max: most });
+  }
+  const cylinderRoom = room === undefined ? undefined : new Quantity(room, unit);
+  const base = {
+    assumptions: cylinder
+      ? []
+      : [statement("cylinder-not-given", "The room in the cylinder was not checked.")],
+    cautions: [
+      ...refrigerantCautions(safetyClass),
+      statement(
+        "recovery",
+        "Weigh the cylinder, never overfill it, never mix refrigerants, never vent; licensed practice.",
+      ),
+    ],
+    sources: [cite("common-practice")],
+    ...(cylinderRoom && { cylinderRoom }),
+  };
+  if (!chargeInSystem) {
+    const reasons = [
+      statement(
+        "charge-not-known",
+        "Recover everything, weigh it, and charge {keep} anew by weight.",
+        { keep: chargeToKeep },
+      ),
+    ];
+    return { outcome: "inconclusive", reasons, ...base };
+  }
+  const difference = siOf("chargeInSystem", chargeInSystem, "mass", { above: 0 }) - keep;
+  const toRecover = new Quantity(Math.max(0, difference), unit);
+  const toAdd = new Quantity(Math.max(0, -difference), unit);
+  const over = room !== undefined && toRecover.si > room;
+  const reasons: Statement[] = [
+    difference < 0
+      ? statement("add", "Add {mass}, so that {keep} is in.", {
+          mass: rounded(toAdd),
+          keep: chargeToKeep,
+        })
+      : statement("recover", "Recover {mass}, so that {keep} stays in.", {
+          mass: rounded(toRecover),
+          keep: chargeToKeep,
+        }),
+  ];
+  if (over && cylinderRoom) {
+    reasons.unshift(
+      statement("cylinder-too-small", "The cylinder takes only {room} more: use another.", {
+        room: rounded(cylinderRoom),
+      }),
+    );
+  }
+  return { outcome: over ? "fail" : "pass", reasons, ...base, toRecover, toAdd };
+}

@@ -1,0 +1,231 @@
+import { explain } from "hvac-install-math/assessment";
+import {
+  assessVaporLine,
+  astmB280Tube,
+  type FrictionLossInput,
+  frictionFactor,
+  frictionLoss,
+  identifyLines,
+  type LiquidSubcoolingInput,
+  lineVelocity,
+  liquidLineSubcooling,
+  oilEntrainmentVelocity,
+  refrigerantMassFlow,
+  staticHead,
+  type VaporLineInput,
+} from "hvac-install-math/line-set";
+import {
+  btuPerHour,
+  btuPerLb,
+  degC,
+  deltaK,
+  ft,
+  ftPerMinute,
+  kgPerHour,
+  kgPerM3,
+  kgPerSecond,
+  kJPerKg,
+  kPa,
+  kW,
+  lbPerHour,
+  MPaa,
+  m,
+  mPerSecond,
+  psi,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+const quarter = astmB280Tube({ size: "1/4", temper: "annealed" });
+const threeEighths = astmB280Tube({ size: "3/8", temper: "annealed" });
+
+describe("identifyLines", () => {
+  it("calls the smaller tube the liquid line, whatever the order", () => {
+    expect(identifyLines(threeEighths, quarter)).toEqual({ liquid: quarter, vapor: threeEighths });
+    expect(identifyLines(quarter, threeEighths)).toEqual({ liquid: quarter, vapor: threeEighths });
+  });
+  it("does not guess between two tubes of one size", () => {
+    expect(() => identifyLines(quarter, quarter)).toThrow(/^b\.outsideDiameter: 0.25 in/);
+  });
+});
+
+describe("staticHead", () => {
+  it("is a gain where the liquid falls", () => {
+    expect(staticHead({ density: kgPerM3(1000), lift: m(-10) }).toString(kPa, 2)).toBe(
+      "-98.07 kPa",
+    );
+  });
+  it("names what it cannot use", () => {
+    expect(() => staticHead({ density: kgPerM3(0), lift: m(1) })).toThrow(/^density: 0 kg/);
+    expect(() => staticHead({ density: kgPerM3(1000), lift: m(1e4) })).toThrow(/^lift: 10000 m/);
+  });
+});
+
+describe("frictionFactor", () => {
+  it("solves Colebrook's equation to the last digits", () => {
+    for (const reynolds of [2300, 4e3, 1e4, 1e5, 1e6, 1e8]) {
+      for (const relativeRoughness of [0, 1e-6, 1e-4, 1e-2, 0.05]) {
+        const x = 1 / Math.sqrt(frictionFactor({ reynolds, relativeRoughness }));
+        const right = -2 * Math.log10(relativeRoughness / 3.7 + (2.51 * x) / reynolds);
+        expect(Math.abs(x - right)).toBeLessThan(1e-12 * x);
+      }
+    }
+  });
+  it("is 64/Re for laminar flow", () => {
+    expect(frictionFactor({ reynolds: 1600, relativeRoughness: 0.01 })).toBe(0.04);
+  });
+  it("names what it cannot use", () => {
+    expect(() => frictionFactor({ reynolds: 0, relativeRoughness: 0 })).toThrow(/^reynolds: 0/);
+    expect(() => frictionFactor({ reynolds: 1e5, relativeRoughness: 0.2 })).toThrow(
+      /^relativeRoughness: 0.2/,
+    );
+  });
+});
+
+describe("frictionLoss", () => {
+  const flow: FrictionLossInput = {
+    tube: quarter,
+    length: m(10),
+    massFlow: kgPerHour(60),
+    density: kgPerM3(980),
+    viscosityMicropascalSecond: 100,
+  };
+  it("grows with the length in proportion", () => {
+    const one = frictionLoss(flow).pressureLoss.si;
+    expect(frictionLoss({ ...flow, length: m(20) }).pressureLoss.si).toBeCloseTo(2 * one, 6);
+  });
+  it("is Hagen and Poiseuille's for laminar flow: Δp = 128·μ·L·V̇/(π·d⁴)", () => {
+    const slow = frictionLoss({ ...flow, massFlow: kgPerHour(1) });
+    const d = 0.19 * 0.0254;
+    const expected = (128 * 100e-6 * 10 * (1 / 3600 / 980)) / (Math.PI * d ** 4);
+    expect(slow.pressureLoss.si).toBeCloseTo(expected, 9);
+  });
+  it("is nothing where nothing flows", () => {
+    const still = frictionLoss({ ...flow, massFlow: kgPerHour(0) });
+    expect([
+      still.pressureLoss.si,
+      still.velocity.si,
+      still.reynolds,
+      still.frictionFactor,
+    ]).toEqual([0, 0, 0, 0]);
+  });
+  it("answers in psi and ft/min for a length in feet", () => {
+    const { pressureLoss, velocity } = frictionLoss({ ...flow, length: ft(30) });
+    expect([pressureLoss.unit, velocity.unit]).toEqual([psi, ftPerMinute]);
+  });
+  it("names a viscosity in the wrong unit and other slips", () => {
+    const bad = (change: object) => () => frictionLoss({ ...flow, ...change });
+    expect(bad({ viscosityMicropascalSecond: 1e-4 })).toThrow(/In µPa·s/);
+    expect(bad({ massFlow: kgPerSecond(60) })).toThrow(/^massFlow: 60 kg\/s/);
+    expect(bad({ roughness: m(0.1) })).toThrow(/^roughness: 0.1 m/);
+    expect(bad({ tube: {} })).toThrow(/^tube\.outsideDiameter/);
+  });
+});
+
+describe("liquidLineSubcooling", () => {
+  const line: LiquidSubcoolingInput = {
+    liquidPressure: MPaa(2.6),
+    bubbleTemperature: (p) => degC(42).plus(deltaK(20 * (p.in(MPaa) - 2.6))),
+    losses: [kPa(60), kPa(40)],
+    margin: deltaK(2),
+  };
+  it("turns the losses into degrees on the bubble curve and adds the margin", () => {
+    const result = liquidLineSubcooling(line);
+    expect(result.pressureLoss.toString()).toBe("100 kPa");
+    expect(result.temperatureLoss.toString(deltaK, 3)).toBe("2.000 K");
+    expect(result.neededSubcooling.toString(deltaK, 3)).toBe("4.000 K");
+    expect(result.outcome).toBe("inconclusive");
+  });
+  it("judges what is there, with its uncertainty", () => {
+    const outcome = (k: number, u = 0) =>
+      liquidLineSubcooling({ ...line, available: deltaK(k), standardUncertainty: deltaK(u) })
+        .outcome;
+    expect([outcome(5), outcome(3), outcome(4.5, 0.5), outcome(5.5, 0.5)]).toEqual([
+      "pass",
+      "fail",
+      "inconclusive",
+      "pass",
+    ]);
+    const { reasons } = liquidLineSubcooling({ ...line, available: deltaK(3) });
+    expect(explain(reasons[0] as never)).toBe(
+      "3 K is not enough: liquid flashes; 4 K is needed for 100 kPa.",
+    );
+  });
+  it("keeps the margin where the liquid falls", () => {
+    const result = liquidLineSubcooling({ ...line, losses: [kPa(-50)] });
+    expect(result.neededSubcooling.toString()).toBe("2 K");
+    expect(result.temperatureLoss < deltaK(0)).toBe(true);
+  });
+  it("names what it cannot use", () => {
+    const bad = (change: object) => () => liquidLineSubcooling({ ...line, ...change });
+    expect(bad({ losses: [] })).toThrow(/^losses: none/);
+    expect(bad({ losses: [kPa(2600)] })).toThrow(/^losses: 2600 kPa/);
+    expect(bad({ losses: [kPa(1), m(1)] })).toThrow(/^losses\[1\]: length 1 m/);
+    expect(bad({ margin: deltaK(-1) })).toThrow(/^margin: -1 K/);
+    expect(bad({ bubbleTemperature: () => 42 })).toThrow(/^bubbleTemperature: 42/);
+    expect(bad({ bubbleTemperature: undefined })).toThrow(/^bubbleTemperature: undefined/);
+  });
+});
+
+describe("refrigerantMassFlow and lineVelocity", () => {
+  it("follow the units that they are given", () => {
+    const metric = refrigerantMassFlow({ capacity: kW(3.6), enthalpyDifference: kJPerKg(160) });
+    expect(metric.toString(kgPerHour, 1)).toBe("81.0 kg/h");
+    const us = refrigerantMassFlow({
+      capacity: btuPerHour(12_000),
+      enthalpyDifference: btuPerLb(70),
+    });
+    expect(us.unit).toBe(lbPerHour);
+    const tube = { outsideDiameter: m(0.012), wall: m(0.001) };
+    const flow = { tube, massFlow: kgPerSecond(0.025 * Math.PI * 1e-2), density: kgPerM3(10) };
+    expect(lineVelocity(flow).toString(mPerSecond, 6)).toBe("1.000000 m/s");
+  });
+  it("name what they cannot use", () => {
+    expect(() => refrigerantMassFlow({ capacity: kW(3), enthalpyDifference: kJPerKg(1) })).toThrow(
+      /^enthalpyDifference: 1 kJ\/kg is not allowed; allowed: at least 10 kJ\/kg/,
+    );
+  });
+});
+
+describe("assessVaporLine", () => {
+  const line: VaporLineInput = {
+    tube: threeEighths,
+    direction: "riser",
+    fullMassFlow: kgPerHour(78),
+    minimumMassFlow: kgPerHour(40),
+    vaporDensity: kgPerM3(33),
+    oilDensity: kgPerM3(980),
+  };
+  const judge = (change: Partial<VaporLineInput>) => assessVaporLine({ ...line, ...change });
+
+  it("passes a riser that keeps the guide's velocity at least capacity", () => {
+    expect(judge({}).outcome).toBe("pass");
+  });
+  it("leaves it to the manual between the oil's limit and the guide's", () => {
+    expect(judge({ minimumMassFlow: kgPerHour(20) }).outcome).toBe("inconclusive");
+  });
+  it("fails a riser in which oil stays behind, but not a level line", () => {
+    expect(judge({ minimumMassFlow: kgPerHour(5) }).outcome).toBe("fail");
+    expect(judge({ minimumMassFlow: kgPerHour(5), direction: "horizontal" }).outcome).toBe(
+      "inconclusive",
+    );
+  });
+  it("fails what is loud, and says so first", () => {
+    const loud = judge({ fullMassFlow: kgPerHour(200) });
+    expect([loud.outcome, loud.reasons[0]?.code]).toEqual(["fail", "noise"]);
+  });
+  it("prefers the manual's velocities", () => {
+    const own = judge({ minimumVelocity: mPerSecond(8), maximumVelocity: mPerSecond(9) });
+    expect(own.outcome).not.toBe("pass");
+    expect(own.assumptions.map(({ code }) => code)).toEqual(["same-density"]);
+  });
+  it("lifts oil more easily in a smaller riser", () => {
+    const least = (tube: VaporLineInput["tube"]) => oilEntrainmentVelocity({ ...line, tube }).si;
+    expect(least(quarter)).toBeLessThan(least(threeEighths));
+  });
+  it("names what it cannot use", () => {
+    expect(() => judge({ minimumMassFlow: kgPerHour(90) })).toThrow(/^minimumMassFlow: 90 kg\/h/);
+    expect(() => judge({ oilDensity: kgPerM3(20) })).toThrow(/^oilDensity: 20/);
+    expect(() => judge({ direction: "up" as "riser" })).toThrow(/^direction:/);
+    expect(() => judge({ maximumVelocity: mPerSecond(1) })).toThrow(/^maximumVelocity: 1 m\/s/);
+  });
+});

@@ -1,0 +1,98 @@
+import { explain } from "hvac-install-math/assessment";
+import { assessLineRun, type LineRunInput } from "hvac-install-math/line-set";
+import { ft, m, mL, psi } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+const run: LineRunInput = {
+  length: m(20),
+  lift: m(8),
+  outdoorUnit: "above",
+  bends: 6,
+  limits: { maximumLength: m(25), minimumLength: m(3), maximumLift: m(10), maximumBends: 10 },
+};
+const outcome = (change: object) => assessLineRun({ ...run, ...change } as LineRunInput).outcome;
+
+describe("assessLineRun", () => {
+  it("passes a run that keeps every limit of the manual", () => {
+    const result = assessLineRun(run);
+    expect(result.outcome).toBe("pass");
+    expect(result.reasons.map(({ code }) => code)).toEqual([
+      "maximumLength",
+      "minimumLength",
+      "maximumLift",
+      "maximumBends",
+    ]);
+    expect(result.cautions.map(({ code }) => code)).toContain("height");
+  });
+
+  it("puts the broken limit first", () => {
+    const result = assessLineRun({ ...run, lift: m(12) });
+    expect(result.outcome).toBe("fail");
+    expect(explain(result.reasons[0] as never)).toBe("12 m breaks the 10 m of the maximumLift.");
+  });
+
+  it("fails too short, too long and too many bends", () => {
+    expect(outcome({ length: m(2), lift: m(1) })).toBe("fail");
+    expect(outcome({ length: ft(83) })).toBe("fail");
+    expect(outcome({ length: ft(82) })).toBe("pass");
+    expect(outcome({ bends: 11 })).toBe("fail");
+    expect(outcome({ bends: undefined })).toBe("inconclusive");
+  });
+
+  it("counts bends as length where the manual gives their equivalent", () => {
+    const limits = { ...run.limits, bendEquivalentLength: m(1) };
+    const result = assessLineRun({ ...run, limits });
+    expect(result.equivalentLength.toString()).toBe("26 m");
+    expect(result.outcome).toBe("fail");
+  });
+
+  it("takes the lift limit that belongs to the unit's place", () => {
+    const limits = { ...run.limits, maximumLiftOutdoorAbove: m(5) };
+    expect(outcome({ limits })).toBe("fail");
+    expect(outcome({ limits, outdoorUnit: "below" })).toBe("pass");
+  });
+
+  it("is undecided where the tape is not good enough", () => {
+    const standardUncertainty = m(0.3);
+    expect(outcome({ length: m(24.9), standardUncertainty })).toBe("inconclusive");
+    expect(outcome({ length: m(24.4), standardUncertainty })).toBe("pass");
+    expect(outcome({ length: m(25.6), standardUncertainty })).toBe("fail");
+  });
+
+  it("counts oil traps only where vapour rises far", () => {
+    const oilTraps = { above: m(10), spacing: m(6) };
+    const limits = { maximumLength: m(40), oilTraps };
+    const traps = (lift: number, outdoorUnit: LineRunInput["outdoorUnit"] = "above") =>
+      assessLineRun({ length: m(30), lift: m(lift), outdoorUnit, limits }).oilTraps;
+    expect([traps(10), traps(11), traps(12), traps(12.1), traps(18), traps(20)]).toEqual([
+      0, 1, 1, 2, 2, 3,
+    ]);
+    expect(traps(20, "below")).toBe(0);
+  });
+
+  it("adds oil for every started step beyond the factory's oil", () => {
+    const extraOil = { beyond: m(10), per: m(5), volume: mL(5) };
+    const limits = { maximumLength: m(40), extraOil };
+    const oil = (length: number) =>
+      assessLineRun({ length: m(length), lift: m(0), outdoorUnit: "level", limits }).extraOil.in(
+        mL,
+      );
+    expect([oil(5), oil(10), oil(10.1), oil(15), oil(15.1)]).toEqual([0, 0, 5, 5, 10]);
+  });
+
+  it("names what it cannot use", () => {
+    const bad = (change: object) => () => outcome(change);
+    expect(bad({ limits: {} })).toThrow(/^limits: nothing is not allowed; allowed: at least one/);
+    expect(bad({ limits: undefined })).toThrow(/^limits: nothing/);
+    expect(bad({ lift: m(21) })).toThrow(/^lift: 21 m is not allowed; allowed: at most the length/);
+    expect(bad({ lift: m(-1) })).toThrow(/^lift: -1 m/);
+    expect(bad({ outdoorUnit: "roof" })).toThrow(/^outdoorUnit:/);
+    expect(bad({ bends: Number.NaN })).toThrow(/^bends: NaN/);
+    expect(bad({ bends: -1 })).toThrow(/^bends: -1/);
+    expect(bad({ limits: { maximumLength: psi(3) } })).toThrow(/^limits\.maximumLength:/);
+    expect(bad({ limits: { ...run.limits, oilTraps: { above: m(10), spacing: m(0) } } })).toThrow(
+      /^limits\.oilTraps\.spacing: 0 m/,
+    );
+    expect(bad({ standardUncertainty: m(-1) })).toThrow(/standardUncertainty/);
+  });
+});
