@@ -17,7 +17,7 @@ import { diametersOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 export interface TubeFlow {
   /** Outside diameter and wall. */
   readonly tube: TubeSize;
-  /** Mass flow of refrigerant, 0 to 10 kg/s. */
+  /** Mass flow of refrigerant, 0 to 200 kg/s. */
   readonly massFlow: Quantity<"massFlow">;
   /** Density in the line, up to 3000 kg/m³. */
   readonly density: Quantity<"density">;
@@ -60,7 +60,7 @@ export function flowOf(
 ): { v: number; d: number; rho: number; G: number } {
   const d = diametersOf(`${path}tube`, flow?.tube).inside;
   const rho = siOf(`${path}density`, flow.density, "density", { above: 0, max: 3000 });
-  const massFlow = siOf(`${path}massFlow`, flow.massFlow, "massFlow", { min: 0, max: 10 });
+  const massFlow = siOf(`${path}massFlow`, flow.massFlow, "massFlow", { min: 0, max: 200 });
   const G = massFlow / ((Math.PI / 4) * d ** 2);
   return { v: G / rho, d, rho, G };
 }

@@ -15,7 +15,7 @@ import { kgPerM } from "../quantity/units/mass.ts";
  * Source: none; the library's own type.
  */
 export interface TubeSize {
-  /** Outside diameter, 1 mm to 200 mm. */
+  /** Outside diameter, 1 mm to 300 mm. */
   readonly outsideDiameter: Quantity<"length">;
   /** Wall thickness, more than 0 and less than half the outside diameter. */
   readonly wall: Quantity<"length">;
@@ -37,7 +37,7 @@ export interface Tube extends TubeSize {
 export function diametersOf(argument: string, tube: TubeSize): { outside: number; inside: number } {
   const outside = siOf(`${argument}.outsideDiameter`, tube?.outsideDiameter, "length", {
     min: 1e-3,
-    max: 0.2,
+    max: 0.3,
   });
   const wall = siOf(`${argument}.wall`, tube.wall, "length", { above: 0, below: outside / 2 });
   return { outside, inside: outside - 2 * wall };

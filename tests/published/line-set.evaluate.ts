@@ -1,4 +1,5 @@
 import * as lineSet from "hvac-install-math/line-set";
+import * as properties from "hvac-install-math/property-model";
 import * as q from "hvac-install-math/quantity";
 import type { Evaluators } from "./check.ts";
 
@@ -13,6 +14,28 @@ const tubeOf = ({ size, temper, wallIn }: TubeInput) =>
 
 const unitNamed = (name: string) =>
   (q as unknown as Record<string, q.Unit<"massPerLength">>)[name] as q.Unit<"massPerLength">;
+
+interface PipeFlow {
+  readonly boreM: number;
+  readonly lengthM: number;
+  readonly speedMps: number;
+  readonly kgPerM3: number;
+  readonly uPaS: number;
+  readonly roughnessM: number;
+}
+
+const pipeLoss = (input: PipeFlow) =>
+  lineSet.frictionLoss({
+    tube: { outsideDiameter: q.m(input.boreM + 0.01), wall: q.m(0.005) },
+    length: q.m(input.lengthM),
+    massFlow: q.kgPerSecond(input.speedMps * (Math.PI / 4) * input.boreM ** 2 * input.kgPerM3),
+    density: q.kgPerM3(input.kgPerM3),
+    viscosityMicropascalSecond: input.uPaS,
+    roughness: q.m(input.roughnessM),
+  });
+
+const { R134a, R22, R404A, R407C } = properties;
+const fluids = { R134a, R22, R404A, R407C };
 
 export const evaluators: Evaluators = {
   insideDiameter: (input: TubeInput) => lineSet.insideDiameter(tubeOf(input)).in(q.inch),
@@ -69,4 +92,74 @@ export const evaluators: Evaluators = {
       density: q.kgPerM3(input.kgPerM3),
       expansionDevice: input.device,
     }).outcome,
+  staticHead: ({ ft, kgPerM3 }: { ft: number; kgPerM3: number }) =>
+    lineSet.staticHead({ density: q.kgPerM3(kgPerM3), lift: q.ft(ft) }).in(q.psi),
+  riserSubcooling: (input: {
+    refrigerant: keyof typeof fluids;
+    ft: number;
+    kgPerM3: number;
+    degF: number;
+  }) => {
+    const fluid = fluids[input.refrigerant];
+    return lineSet
+      .liquidLineSubcooling({
+        liquidPressure: properties.bubblePoint(fluid, { temperature: q.degF(input.degF) }).pressure,
+        bubbleTemperature: (pressure) => properties.bubblePoint(fluid, { pressure }).temperature,
+        losses: [lineSet.staticHead({ density: q.kgPerM3(input.kgPerM3), lift: q.ft(input.ft) })],
+        margin: q.deltaF(0),
+      })
+      .neededSubcooling.in(q.deltaF);
+  },
+  frictionFactor: (input: lineSet.FlowCondition) => lineSet.frictionFactor(input),
+  frictionLossLbfPerSqft: (input: PipeFlow) => pipeLoss(input).pressureLoss.in(q.psi) * 144,
+  reynolds: (input: PipeFlow) => pipeLoss(input).reynolds,
+  frictionFactorOf: (input: PipeFlow) => pipeLoss(input).frictionFactor,
+  headLossM: (input: PipeFlow) =>
+    pipeLoss(input).pressureLoss.in(q.pascal) / (input.kgPerM3 * 9.80665),
+  oilCapacityKw: (input: {
+    boreMm: number;
+    vaporKgPerM3: number;
+    oilKgPerM3: number;
+    kJPerKg: number;
+  }) => {
+    const tube = { outsideDiameter: q.mm(input.boreMm + 2), wall: q.mm(1) };
+    const speed = lineSet.oilEntrainmentVelocity({
+      tube,
+      vaporDensity: q.kgPerM3(input.vaporKgPerM3),
+      oilDensity: q.kgPerM3(input.oilKgPerM3),
+    });
+    return speed.si * lineSet.boreArea(tube).si * input.vaporKgPerM3 * input.kJPerKg;
+  },
+  smallestSleeve: ({ mm }: { mm: number[] }) =>
+    lineSet.smallestSleeve(mm.map((d) => ({ label: "", diameter: q.mm(d) }))).in(q.mm),
+  speedFpm: ({ mPerS }: { mPerS: number }) => q.mPerSecond(mPerS).in(q.ftPerMinute),
+  liftVerdict: ({ maximumM, liftM }: { maximumM: number; liftM: number }) =>
+    lineSet.assessLineRun({
+      length: q.m(30),
+      lift: q.m(liftM),
+      outdoorUnit: "above",
+      limits: { maximumLift: q.m(maximumM) },
+    }).outcome,
+  oilTraps: (input: { liftM: number; aboveM: number; spacingM: number }) =>
+    lineSet.assessLineRun({
+      length: q.m(30),
+      lift: q.m(input.liftM),
+      outdoorUnit: "above",
+      limits: {
+        maximumLength: q.m(30),
+        oilTraps: { above: q.m(input.aboveM), spacing: q.m(input.spacingM) },
+      },
+    }).oilTraps,
+  extraOilMl: (input: { lengthM: number; beyondM: number; perM: number; mL: number }) =>
+    lineSet
+      .assessLineRun({
+        length: q.m(input.lengthM),
+        lift: q.m(0),
+        outdoorUnit: "level",
+        limits: {
+          maximumLength: q.m(30),
+          extraOil: { beyond: q.m(input.beyondM), per: q.m(input.perM), volume: q.mL(input.mL) },
+        },
+      })
+      .extraOil.in(q.mL),
 };
