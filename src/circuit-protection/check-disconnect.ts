@@ -1,0 +1,69 @@
+// Does the fitted disconnect pass, and does it stand where it should?
+// Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A).
+// Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
+import { statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import type { FittedDisconnect } from "./circuit-input.ts";
+import { type Findings, judge } from "./findings.ts";
+import type { RequiredDisconnect } from "./required-disconnect.ts";
+
+/** Judges the disconnect; `spaceRequired` tells whether working space binds or is advice. */
+export function checkDisconnect(
+  findings: Findings,
+  fitted: FittedDisconnect,
+  required: RequiredDisconnect,
+  maximum: number,
+  spaceRequired: boolean,
+): void {
+  const at = "installed.disconnect";
+  const { minimumRating, withinSight, workingSpace } = required;
+  const rating = siOf(`${at}.rating`, fitted.rating, "current", { above: 0 });
+  judge(
+    findings,
+    rating >= minimumRating.si - 1e-9,
+    "disconnect-rating",
+    "Disconnect {rating}, at least {needed}.",
+    { rating: fitted.rating, needed: minimumRating },
+  );
+  if (fitted.fuse !== undefined) {
+    judge(
+      findings,
+      siOf(`${at}.fuse`, fitted.fuse, "current", { above: 0 }) <= Math.min(maximum, rating),
+      "disconnect-fuse",
+      "Fuses {fuse}, at most {limit}.",
+      { fuse: fitted.fuse, limit: ampere(Math.min(maximum, rating)) },
+    );
+  }
+  const { visible, distance, readilyAccessible, inTheWay, workingSpace: space } = fitted;
+  const far =
+    distance !== undefined &&
+    siOf(`${at}.distance`, distance, "length", { min: 0 }) > (withinSight?.si ?? Infinity);
+  if ([visible, distance, readilyAccessible, inTheWay].some((known) => known !== undefined)) {
+    judge(
+      findings,
+      visible !== false && !far && readilyAccessible !== false && !inTheWay,
+      "disconnect-place",
+      "Within sight of the unit, readily accessible, not over the nameplate or an access panel.",
+    );
+  }
+  if (space && workingSpace) {
+    const width = Math.max(
+      workingSpace.width.si,
+      space.equipmentWidth
+        ? siOf(`${at}.workingSpace.equipmentWidth`, space.equipmentWidth, "length")
+        : 0,
+    );
+    const min = { min: 0 };
+    const enough =
+      siOf(`${at}.workingSpace.depth`, space.depth, "length", min) >=
+        workingSpace.depth.si - 1e-9 &&
+      siOf(`${at}.workingSpace.width`, space.width, "length", min) >= width - 1e-9 &&
+      siOf(`${at}.workingSpace.height`, space.height, "length", min) >=
+        workingSpace.height.si - 1e-9;
+    const text = "Working space {depth} deep, {width} wide, {height} high.";
+    const values = { ...workingSpace };
+    if (enough || spaceRequired) judge(findings, enough, "working-space", text, values);
+    else findings.cautions.push(statement("working-space-short", text, values));
+  }
+}

@@ -1,0 +1,119 @@
+// What is the conductor's resistance, hot, and its reactance in conduit?
+// Follows NFPA 70 (2023), chapter 9, tables 8 and 9; IEC 60228 at 20 °C.
+// Does not cover reactance of metric cables, negligible up to 16 mm².
+import { oneOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Material } from "./conductor-size.ts";
+import type { CircuitRules, PrintedTable, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import { cell, sizesOf } from "./table.ts";
+
+/**
+ * A conductor whose resistance is asked for.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ConductorInput<F extends RuleFamily> {
+  /** The rule set. */
+  readonly rules: CircuitRules<F>;
+  /** The size. */
+  readonly size: SizeOf<F>;
+  /** The material. */
+  readonly material: Material;
+}
+
+/** A cell, or an error that names the size and the column. */
+function cellOf<Size extends string>(
+  table: PrintedTable<Size> | undefined,
+  size: Size,
+  column: string,
+  sizes: readonly Size[],
+): number {
+  oneOf("size", size, sizes);
+  const found = table && cell(table, size, column);
+  if (found) return found;
+  throw new InvalidInputError({
+    argument: "size",
+    value: `${size}, ${column}`,
+    allowed: `the columns ${table ? table.columns.join(", ") : "of no table in these rules"}`,
+  });
+}
+
+/**
+ * Direct-current resistance of a conductor at its temperature.
+ *
+ * Assumes stranded copper or aluminum (8 AWG and smaller also come solid), and 75 °C (70 °C in metric rules)
+ * where nothing else is stated.
+ *
+ * @param input - Rules, size, material, stranding, and a temperature from −50 to 250 °C.
+ * @returns The resistance per length.
+ * @throws {@link InvalidInputError} when the table has no such conductor or the temperature is outside its
+ * range.
+ *
+ * Source: NFPA 70 (2023), chapter 9, table 8 and its note 2 (the coefficients from memory); IEC 60228.
+ *
+ * @example
+ * ```ts
+ * import { conductorResistance, nec2023 } from "hvac-install-math/circuit-protection";
+ * import { degC, ohmPerKft } from "hvac-install-math/quantity";
+ *
+ * const cool = { rules: nec2023, size: "8 AWG", material: "copper", temperature: degC(60) } as const;
+ * conductorResistance(cool).toString(ohmPerKft, 3); // => 0.740 Ω/kft
+ * ```
+ */
+export function conductorResistance<F extends RuleFamily>(
+  input: ConductorInput<F> & {
+    /** Solid or stranded. */
+    readonly stranding?: "solid" | "stranded";
+    /** Temperature of the conductor. */
+    readonly temperature?: Quantity<"temperature">;
+  },
+): Quantity<"resistancePerLength"> {
+  const { rules, size, material, stranding = "stranded", temperature } = input;
+  oneOf("stranding", stranding, ["solid", "stranded"]);
+  oneOf("material", material, ["copper", "aluminum"]);
+  const table = cellOf(rules.conductors, size, `${material} ${stranding}`, sizesOf(rules));
+  const celsius = temperature
+    ? siOf("temperature", temperature, "temperature", { min: 223.15, max: 523.15 }) - 273.15
+    : rules.operatingTemperature;
+  const coefficient = rules.temperatureCoefficient[material] ?? 0;
+  return rules.resistanceUnit(table * (1 + coefficient * (celsius - rules.resistanceAt)));
+}
+
+/**
+ * Resistance and reactance to neutral of a conductor in conduit, alternating current at 60 Hz and 75 °C.
+ *
+ * Assumes three single conductors in the conduit.
+ *
+ * @param input - Rules, size, material and conduit.
+ * @returns Resistance and reactance per length.
+ * @throws {@link InvalidInputError} when the rules have no such table, size or material.
+ *
+ * Source: NFPA 70 (2023), chapter 9, table 9.
+ *
+ * @example
+ * ```ts
+ * import { conduitImpedance, nec2023 } from "hvac-install-math/circuit-protection";
+ *
+ * const steel = { rules: nec2023, size: "250 kcmil", material: "copper", conduit: "steel" } as const;
+ * conduitImpedance(steel).reactance.toString(); // => 0.052 Ω/kft
+ * ```
+ */
+export function conduitImpedance<F extends RuleFamily>(
+  input: ConductorInput<F> & {
+    /** The conduit. */
+    readonly conduit: "PVC" | "aluminum" | "steel";
+  },
+): {
+  /** Resistance per length. */
+  readonly resistance: Quantity<"resistancePerLength">;
+  /** Reactance per length. */
+  readonly reactance: Quantity<"resistancePerLength">;
+} {
+  const { rules, size, material } = input;
+  const conduit = oneOf("conduit", input.conduit, ["PVC", "aluminum", "steel"]);
+  oneOf("material", material, ["copper", "aluminum"]);
+  const value = (what: string) =>
+    rules.resistanceUnit(cellOf(rules.impedance, size, `${what} ${conduit}`, sizesOf(rules)));
+  return { resistance: value(material), reactance: value("reactance") };
+}

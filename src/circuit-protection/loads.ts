@@ -1,0 +1,107 @@
+// What is inside the unit? The loads from which its nameplate is made.
+// Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15.
+// Does not cover loads that are fed by another circuit.
+import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+
+/** When a load runs. Source: none; the library's own names. */
+export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defrost";
+
+/**
+ * One load of a unit, or several alike.
+ *
+ * Source: UL 1995, 37.14; NFPA 70 (2023), 440.6.
+ */
+export interface Load {
+  /** Compressor, fan or other motor, electric heater, or anything else. */
+  readonly kind: "compressor" | "motor" | "heater" | "other";
+  /** Rated-load current of a compressor, full-load current of a motor, current of the rest; above 0. */
+  readonly current: Quantity<"current">;
+  /** Branch-circuit selection current, where one is marked: it takes the place of the rated-load current. */
+  readonly branchCircuitSelectionCurrent?: Quantity<"current">;
+  /** Locked-rotor current, where it is marked. */
+  readonly lockedRotorCurrent?: Quantity<"current">;
+  /** Power of a heater; from 50 kW in all another formula holds. */
+  readonly power?: Quantity<"power">;
+  /** How many alike; 1 when left out. */
+  readonly count?: number;
+  /** Modes in which it runs; every mode when left out. Loads that share no mode never add up. */
+  readonly runsIn?: readonly OperatingMode[];
+}
+
+/** What runs in one mode, in A. `motors` holds compressors too, largest first. */
+export interface ModeLoads {
+  readonly mode: OperatingMode | "any";
+  readonly compressors: readonly number[];
+  readonly motors: readonly number[];
+  readonly heaters: number;
+  readonly heaterPower: number;
+  readonly others: number;
+  /** Of the largest compressor. */
+  readonly lockedRotor: number | undefined;
+}
+
+const modes: readonly OperatingMode[] = ["cooling", "heating", "emergency heating", "defrost"];
+
+/** Sorts the loads by the modes in which they run together. */
+export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
+  if (!Array.isArray(loads) || loads.length === 0) {
+    throw new InvalidInputError({
+      argument: "loads",
+      value: Array.isArray(loads) ? "an empty list" : String(loads),
+      allowed: "a list of at least one load",
+    });
+  }
+  const checked = (loads as readonly Load[]).map((load, i) => {
+    const at = `loads[${i}]`;
+    const above = { above: 0 };
+    const kind = oneOf(`${at}.kind`, load?.kind, ["compressor", "motor", "heater", "other"]);
+    const rated = siOf(`${at}.current`, load.current, "current", above);
+    const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
+    const count = numberOf(`${at}.count`, load.count ?? 1, { min: 1 });
+    if (!Number.isInteger(count)) {
+      throw new InvalidInputError({
+        argument: `${at}.count`,
+        value: String(count),
+        allowed: "a whole number",
+      });
+    }
+    for (const mode of load.runsIn ?? []) oneOf(`${at}.runsIn`, mode, modes);
+    return {
+      kind,
+      // 440.6(A): the selection current, which is never below the rated-load current, takes its place.
+      current: selection
+        ? siOf(`${at}.branchCircuitSelectionCurrent`, selection, "current", { min: rated })
+        : rated,
+      lockedRotor: locked && siOf(`${at}.lockedRotorCurrent`, locked, "current", { min: rated }),
+      power: power ? siOf(`${at}.power`, power, "power", above) * count : 0,
+      count,
+      runsIn: load.runsIn,
+    };
+  });
+  const named = modes.filter((mode) => checked.some(({ runsIn }) => runsIn?.includes(mode)));
+  return (named.length ? named : (["any"] as const)).map((mode) => {
+    const running = checked.filter(
+      ({ runsIn }) => !runsIn || (runsIn as readonly string[]).includes(mode),
+    );
+    const each = (...kinds: Load["kind"][]) =>
+      running
+        .filter(({ kind }) => kinds.includes(kind))
+        .flatMap(({ current, count }) => Array<number>(count).fill(current))
+        .sort((a, b) => b - a);
+    const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+    const largest = running
+      .filter(({ kind }) => kind === "compressor")
+      .sort((a, b) => b.current - a.current)[0];
+    return {
+      mode,
+      compressors: each("compressor"),
+      motors: each("compressor", "motor"),
+      heaters: sum(each("heater")),
+      heaterPower: sum(running.filter(({ kind }) => kind === "heater").map(({ power }) => power)),
+      others: sum(each("other").filter((current) => current >= 1)), // L4: 1.0 A or more
+      lockedRotor: largest?.lockedRotor,
+    };
+  });
+}

@@ -1,0 +1,15 @@
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+
+/** The error of a plate whose figures cannot belong together. */
+export function maximumBelowAmpacity(
+  mca: Quantity<"current">,
+  mop: Quantity<"current">,
+): InvalidInputError {
+  return new InvalidInputError({
+    argument: "maximumOvercurrentProtection",
+    value: `${mop}`,
+    allowed: `at least the minimum circuit ampacity, ${mca}`,
+    hint: "MOP below MCA: the plate is misread, or the figures belong to two units",
+  });
+}

@@ -1,0 +1,217 @@
+// What should the nameplate say? Minimum circuit ampacity and largest overcurrent protection from the loads.
+// Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B), 440.12(B).
+// Does not cover a maker's reasons to mark less than the largest protection that the formula allows.
+import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import { type Load, loadsByMode, type ModeLoads, type OperatingMode } from "./loads.ts";
+import { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./standard-ratings.ts";
+import { workCautions } from "./work-cautions.ts";
+
+/**
+ * The nameplate figures of one operating mode.
+ *
+ * Source: UL 1995, 37.14 and 37.15.
+ */
+export interface NameplateMode {
+  /** The mode; `any` when no load names one. */
+  readonly mode: OperatingMode | "any";
+  /** Minimum circuit ampacity, unrounded. */
+  readonly minimumCircuitAmpacity: Quantity<"current">;
+  /** 2.25 × largest motor + everything else, before rounding to a standard size. */
+  readonly calculatedProtection: Quantity<"current">;
+  /** Largest standard size of overcurrent protection. */
+  readonly maximumOvercurrentProtection: Quantity<"current">;
+  /** Sum of the currents at rated load, without the small loads that do not count. */
+  readonly ratedLoadCurrent: Quantity<"current">;
+  /** How the size was come by. */
+  readonly steps: readonly Statement[];
+}
+
+/**
+ * Nameplate figures from the parts of a unit.
+ *
+ * Source: UL 1995, 37.14 and 37.15.
+ */
+export interface NameplateFromParts
+  extends Pick<Assessment, "assumptions" | "cautions" | "sources"> {
+  /** The largest of the modes. A maker prints it rounded to 0.1 A or 1 A. */
+  readonly minimumCircuitAmpacity: Quantity<"current">;
+  /** The largest of the modes. A maker may mark less. */
+  readonly maximumOvercurrentProtection: Quantity<"current">;
+  /** Smallest disconnect: 115 % of the largest sum of rated-load currents. */
+  readonly disconnectRating: Quantity<"current">;
+  /** Each mode by itself. */
+  readonly modes: readonly NameplateMode[];
+}
+
+/** UL 1995, 37.14 and 37.15, for what runs together. */
+function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads): NameplateMode {
+  const [largest = 0, ...rest] = motors; // L1 and what makes L2
+  const remaining = rest.reduce((a, b) => a + b, 0) + others; // L2 + L4
+  const withFactor = heaterPower < 50_000 ? heaters : 0;
+  const ampacity = tidy(
+    heaters
+      ? 1.25 * (largest + remaining + withFactor) + heaters - withFactor
+      : 1.25 * largest + remaining,
+  );
+  const calculated = tidy(2.25 * largest + remaining + heaters);
+  const steps: Statement[] = [];
+  let rating = ratingAtMost(calculated, standardRatings) ?? 0;
+  const raise = (code: string, text: string, to: number | undefined) => {
+    if (to === undefined) {
+      throw new OutOfRangeError({
+        argument: "loads",
+        value: `a minimum circuit ampacity of ${ampacity} A`,
+        allowed: "at most 800 A",
+      });
+    }
+    rating = to;
+    steps.push(statement(code, text, { rating: ampere(to) }));
+  };
+  if (rating !== calculated) {
+    steps.push(
+      statement("next-size-down", "{calculated} is not a standard size: next size down.", {
+        calculated: ampere(calculated),
+      }),
+    );
+  }
+  if (heaters && rating < 1.25 * heaters) {
+    raise(
+      "heater-needs-more",
+      "Below 125 % of the heater: next size up, {rating}.",
+      ratingAtLeast(calculated, standardRatings),
+    );
+  }
+  if (rating < ampacity) {
+    raise(
+      "ampacity-needs-more",
+      "Below the minimum circuit ampacity: {rating}.",
+      ratingAtLeast(
+        ampacity,
+        standardRatings.filter((r) => r <= 800),
+      ),
+    );
+  }
+  if (rating < 15) raise("fifteen-ampere-floor", "Never below {rating}.", 15);
+  return {
+    mode,
+    minimumCircuitAmpacity: ampere(ampacity),
+    calculatedProtection: ampere(calculated),
+    maximumOvercurrentProtection: ampere(rating),
+    ratedLoadCurrent: ampere(tidy(largest + remaining + heaters)),
+    steps,
+  };
+}
+
+/**
+ * Nameplate figures of a unit from its loads, mode by mode: to read an unreadable plate, or to check a
+ * readable one.
+ *
+ * With L1 the largest motor or compressor, L2 the other motors, L3 the heaters, L4 other loads of 1 A or more:
+ * MCA = 1.25·L1 + L2 + L4 without heat, 1.25·(L1 + L2 + L3 + L4) with heat below 50 kW,
+ * 1.25·(L1 + L2 + L4) + L3 from 50 kW; MOP = 2.25·L1 + L2 + L3 + L4, rounded down to a standard size, but up
+ * where it is below 125 % of the heaters, to the minimum circuit ampacity at least, and 15 A at least.
+ *
+ * Assumes heaters below 50 kW when no power is given, which asks for more.
+ *
+ * @param loads - The loads; at least one, each with a current above 0.
+ * @returns The figures, each mode, and how the size was come by.
+ * @throws {@link InvalidInputError} for an empty list or a load that is not one; {@link OutOfRangeError}
+ * above 800 A.
+ *
+ * Cautions: a calculated figure is a cross-check or a stopgap, no substitute for the nameplate; the marked
+ * maximum rules (440.22(C)).
+ *
+ * Source: UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15, as restated in makers' manuals.
+ *
+ * @example
+ * ```ts
+ * import { nameplateFromParts } from "hvac-install-math/circuit-protection";
+ * import { ampere } from "hvac-install-math/quantity";
+ *
+ * const heat = nameplateFromParts([
+ *   { kind: "heater", current: ampere(40) },
+ *   { kind: "motor", current: ampere(3) },
+ * ]);
+ * heat.minimumCircuitAmpacity.toString(); // => 53.75 A
+ * heat.maximumOvercurrentProtection.toString(); // => 60 A
+ * ```
+ */
+export function nameplateFromParts(loads: readonly Load[]): NameplateFromParts {
+  const together = loadsByMode(loads);
+  const modes = together.map(modeFigures);
+  const largest = (
+    of: "minimumCircuitAmpacity" | "maximumOvercurrentProtection" | "ratedLoadCurrent",
+  ) => Math.max(...modes.map((mode) => mode[of].si));
+  const unknownPower = together.some(({ heaters, heaterPower }) => heaters && !heaterPower);
+  return {
+    minimumCircuitAmpacity: ampere(largest("minimumCircuitAmpacity")),
+    maximumOvercurrentProtection: ampere(largest("maximumOvercurrentProtection")),
+    disconnectRating: ampere(tidy(1.15 * largest("ratedLoadCurrent"))), // 440.12(B)
+    modes,
+    assumptions: unknownPower
+      ? [statement("heater-below-50-kw", "The heaters are taken as below 50 kW in all.")]
+      : [],
+    cautions: [
+      statement("calculated-not-marked", "Calculated: no substitute for the nameplate."),
+      ...workCautions,
+    ],
+    sources: [cite("ul-1995", "37.14, 37.15"), cite("nfpa-70-2023", "440.4(B), 440.6, 440.12(B)")],
+  };
+}
+
+/**
+ * Minimum circuit ampacity of a unit from its loads: the largest of its operating modes.
+ *
+ * Assumes what {@link nameplateFromParts} assumes, which shows every mode.
+ *
+ * @param loads - The loads; at least one, each with a current above 0.
+ * @returns The ampacity, unrounded. It already holds the 125 %.
+ * @throws {@link InvalidInputError} and {@link OutOfRangeError} as {@link nameplateFromParts}.
+ *
+ * Cautions: no substitute for the nameplate.
+ *
+ * Source: UL 1995, 37.14; NFPA 70 (2023), 440.33 to 440.35.
+ *
+ * @example
+ * ```ts
+ * import { minimumCircuitAmpacity } from "hvac-install-math/circuit-protection";
+ * import { ampere } from "hvac-install-math/quantity";
+ *
+ * const compressor = { kind: "compressor", current: ampere(17.6) } as const;
+ * const fan = { kind: "motor", current: ampere(1.5) } as const;
+ * minimumCircuitAmpacity([compressor, fan]).toString(); // => 23.5 A
+ * ```
+ */
+export function minimumCircuitAmpacity(loads: readonly Load[]): Quantity<"current"> {
+  return nameplateFromParts(loads).minimumCircuitAmpacity;
+}
+
+/**
+ * Largest overcurrent protection of a unit from its loads: the largest of its operating modes.
+ *
+ * Assumes what {@link nameplateFromParts} assumes, which shows every mode and how it was rounded.
+ *
+ * @param loads - The loads; at least one, each with a current above 0.
+ * @returns A standard rating, 15 A or more.
+ * @throws {@link InvalidInputError} and {@link OutOfRangeError} as {@link nameplateFromParts}.
+ *
+ * Cautions: no substitute for the nameplate; a maker may mark less, and the marked maximum rules.
+ *
+ * Source: UL 1995, 37.15; NFPA 70 (2023), 440.22.
+ *
+ * @example
+ * ```ts
+ * import { maximumOvercurrentProtection } from "hvac-install-math/circuit-protection";
+ * import { ampere } from "hvac-install-math/quantity";
+ *
+ * const compressor = { kind: "compressor", current: ampere(17.6) } as const;
+ * const fan = { kind: "motor", current: ampere(1.5) } as const;
+ * maximumOvercurrentProtection([compressor, fan]).toString(); // => 40 A
+ * ```
+ */
+export function maximumOvercurrentProtection(loads: readonly Load[]): Quantity<"current"> {
+  return nameplateFromParts(loads).maximumOvercurrentProtection;
+}

@@ -1,0 +1,54 @@
+// Which breakers or fuses may stand ahead of the unit?
+// Follows NFPA 70 (2023), 240.6(A), 440.22(C); IEC 60364-4-43:2008, 433.1 (Ib ≤ In).
+// Does not cover interrupting ratings or selectivity.
+
+import { OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import type { ProtectionMarking } from "./circuit-input.ts";
+import type { CircuitRules } from "./rules/circuit-rules.ts";
+import { ratingAtMost } from "./standard-ratings.ts";
+
+/**
+ * The devices that the plate and the rules permit.
+ *
+ * Source: NFPA 70 (2023), 440.22(C); UL Marking Guide.
+ */
+export interface PermittedDevices {
+  /** The one proposed: the largest standard size that the plate allows, or the smallest under metric rules. */
+  readonly rating: Quantity<"current">;
+  /** Every standard size from the minimum circuit ampacity up to the marked maximum; empty where none lies between. */
+  readonly ratings: readonly Quantity<"current">[];
+  /** What the plate asks for. */
+  readonly kind: "fuse" | "fuse or breaker";
+}
+
+/** The window of standard ratings between the two figures of the plate. */
+export function permittedDevices(
+  rules: CircuitRules,
+  ampacity: number,
+  maximum: number,
+  marking: ProtectionMarking,
+): PermittedDevices {
+  const fuseOnly = marking === "fuse only";
+  const { breaker, fuse } = rules.ratings;
+  const list = fuseOnly ? fuse : breaker;
+  const least = Math.max(ampacity, Math.min(rules.smallestRating, maximum));
+  const ratings = list.filter((rating) => rating >= least && rating <= maximum);
+  const rating =
+    (rules.proposes === "largest" ? ratings.at(-1) : ratings[0]) ??
+    ratingAtMost(maximum, list) ??
+    ratingAtMost(maximum, fuse);
+  if (rating === undefined) {
+    throw new OutOfRangeError({
+      argument: "maximumOvercurrentProtection",
+      value: `${ampere(maximum)}`,
+      allowed: `at least the smallest standard fuse, ${ampere(fuse[0] ?? 0)}`,
+    });
+  }
+  return {
+    rating: ampere(rating),
+    ratings: ratings.map((r) => ampere(r)),
+    kind: fuseOnly ? "fuse" : "fuse or breaker",
+  };
+}

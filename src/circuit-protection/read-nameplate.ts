@@ -1,0 +1,71 @@
+// Is the plate read right? Checks of the two figures against each other.
+// Follows NFPA 70 (2023), 440.4(B), 240.6(A); UL 1995, 37.14 and 37.15, for the ceiling.
+// Does not cover the short-circuit current rating on the plate.
+import { statement } from "../assessment/assessment.ts";
+import { oneOf, siOf } from "../quantity/check.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import type { CircuitInput, ProtectionMarking } from "./circuit-input.ts";
+import type { Findings } from "./findings.ts";
+import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
+import { ratingAtLeast } from "./standard-ratings.ts";
+
+const markings: readonly ProtectionMarking[] = [
+  "fuse only",
+  "fuse or HACR breaker",
+  "max overcurrent protection",
+];
+
+/** The plate's figures in A, checked against each other. */
+export function readNameplate(
+  input: CircuitInput,
+  { assumptions, cautions }: Findings,
+): { ampacity: number; maximum: number; marking: ProtectionMarking } {
+  const { rules, minimumCircuitAmpacity, maximumOvercurrentProtection, protectionMarking } = input;
+  const above = { above: 0 };
+  const ampacity = siOf("minimumCircuitAmpacity", minimumCircuitAmpacity, "current", above);
+  const maximum = siOf(
+    "maximumOvercurrentProtection",
+    maximumOvercurrentProtection,
+    "current",
+    above,
+  );
+  if (maximum < ampacity) {
+    throw maximumBelowAmpacity(minimumCircuitAmpacity, maximumOvercurrentProtection);
+  }
+  const marking = oneOf(
+    "protectionMarking",
+    protectionMarking ?? "max overcurrent protection",
+    markings,
+  );
+  if (!protectionMarking) {
+    assumptions.push(statement("protection-marking", "The plate does not say fuse only."));
+  }
+  const { breaker, fuse } = rules.ratings;
+  if (!breaker.includes(maximum) && !fuse.includes(maximum)) {
+    cautions.push(
+      statement("not-a-standard-size", "{maximum} is not a standard size: read the plate again.", {
+        maximum: ampere(maximum),
+      }),
+    );
+  }
+  // From MOP ≤ 2.25·L1 + rest and MCA ≥ 1.25·L1 + rest: MOP ≤ 1.8·MCA, or the floors of UL 1995, 37.15.
+  const { compressorProtection: rule, ampacityFactor, smallestRating } = rules;
+  if (rule) {
+    const factor = rule.ifItWillNotStart ?? rule.normal * (rule.lockedRotorMultiple ?? 1);
+    const ceiling = Math.max(
+      (factor / ampacityFactor) * (ampacity + 0.5),
+      ratingAtLeast(ampacity, breaker) ?? 0,
+      smallestRating,
+    );
+    if (maximum > ceiling) {
+      cautions.push(
+        statement(
+          "maximum-too-high",
+          "{maximum} is more than {ampacity} can belong to: read the plate again.",
+          { maximum: ampere(maximum), ampacity: ampere(ampacity) },
+        ),
+      );
+    }
+  }
+  return { ampacity, maximum, marking };
+}

@@ -1,0 +1,193 @@
+// Which conductor carries it? Usable ampacity with its steps, and the smallest size that is enough.
+// Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80, 440.35; IEC 60364-4-43:2008, 433.1; 60364-5-52:2009, 523.
+// Does not cover parallel conductors, cables in the ground or in free air.
+import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import { degC } from "../quantity/units/temperature.ts";
+import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
+import { tidy } from "./standard-ratings.ts";
+import { cell, sizesOf, step } from "./table.ts";
+import type { AwgWiring, MetricWiring } from "./wiring.ts";
+
+/**
+ * What a conductor carries, with the steps: usable = min(table × ambient × adjustment, termination limit).
+ *
+ * Source: NFPA 70 (2023), 110.14(C), 310.15.
+ */
+export interface UsableAmpacity<F extends RuleFamily = RuleFamily> {
+  /** The size. */
+  readonly size: SizeOf<F>;
+  /** Column of the ampacity table that was read. */
+  readonly column: string;
+  /** Value in the ampacity table. */
+  readonly tableAmpacity: Quantity<"current">;
+  /** Temperature for which the ambient factor was read, with any addition for a roof. */
+  readonly ambient: Quantity<"temperature">;
+  /** Correction for ambient temperature. */
+  readonly ambientFactor: number;
+  /** Adjustment for conductors or circuits that run together. */
+  readonly adjustmentFactor: number;
+  /** Table value times both factors. */
+  readonly derated: Quantity<"current">;
+  /** The unfactored value of the termination's or cable's column, where the rules have that limit. */
+  readonly terminationLimit?: Quantity<"current">;
+  /** What may be used. */
+  readonly usable: Quantity<"current">;
+}
+
+/**
+ * A size and how it runs.
+ *
+ * Source: none; the library's own type.
+ */
+export interface AmpacityInput<F extends RuleFamily> {
+  /** The rule set. */
+  readonly rules: CircuitRules<F>;
+  /** How the cable runs. */
+  readonly wiring: WiringOf<F>;
+  /** Phases that feed the unit: two or three loaded conductors in metric tables. */
+  readonly phases: 1 | 3;
+  /** Rating of the device ahead, more than 0; decides the termination column where it is not marked. */
+  readonly deviceRating?: Quantity<"current">;
+}
+
+/** Wiring of either family. */
+export type AnyWiring = Omit<AwgWiring, "insulation"> &
+  Omit<MetricWiring, "material" | "insulation"> & { readonly insulation: string };
+
+const insulations = ["60 °C", "75 °C", "90 °C"] as const;
+
+/**
+ * Ampacity of a conductor as it runs: corrected and adjusted from its own insulation's column, then capped
+ * by the column of the terminations (and by 60 °C for NM cable).
+ *
+ * Assumes 30 °C, up to three loaded conductors (one circuit in metric rules) and unmarked terminations where
+ * nothing else is stated.
+ *
+ * @param input - Rules, wiring, phases, a size of the rules' family, and the device rating.
+ * @returns The usable ampacity and every step.
+ * @throws {@link InvalidInputError} when the table has no such size, material or method;
+ * {@link OutOfRangeError} when it is too hot for the insulation or too many circuits run together.
+ *
+ * Cautions: for a licensed electrician; the adopted code and the equipment's markings come first.
+ *
+ * Source: NFPA 70 (2023), 110.14(C), tables 310.16, 310.15(B)(1), 310.15(C)(1), 334.80; IEC
+ * 60364-5-52:2009, annex B.
+ *
+ * @example
+ * ```ts
+ * import { nec2023, usableAmpacity } from "hvac-install-math/circuit-protection";
+ * import { degC } from "hvac-install-math/quantity";
+ *
+ * const hot = usableAmpacity({
+ *   rules: nec2023,
+ *   size: "12 AWG",
+ *   wiring: { material: "copper", insulation: "90 °C", terminations: "75 °C", ambient: degC(55) },
+ *   phases: 1,
+ * });
+ * hot.ambientFactor; // => 0.76
+ * hot.usable.toString(); // => 22.8 A
+ * ```
+ */
+export function usableAmpacity<F extends RuleFamily>(
+  input: AmpacityInput<F> & {
+    /** The size. */
+    readonly size: SizeOf<F>;
+  },
+): UsableAmpacity<F> {
+  const { rules } = input;
+  const size = oneOf("size", input.size, sizesOf(rules));
+  const { column } = routeOf(input);
+  const found = ampacities(input).find((ampacity) => ampacity.size === size);
+  if (found) return found;
+  throw new InvalidInputError({
+    argument: "size",
+    value: `${size} in the column ${column}`,
+    allowed: "a size that the ampacity table gives in this column",
+  });
+}
+
+/** Usable ampacity of every size that the table gives for the wiring, rising. */
+export function ampacities<F extends RuleFamily>(input: AmpacityInput<F>): UsableAmpacity<F>[] {
+  const { ampacity } = input.rules;
+  const { column, limitColumn, celsius, ambientFactor, adjustmentFactor } = routeOf(input);
+  return sizesOf(input.rules).flatMap((size) => {
+    const table = cell(ampacity, size, column);
+    if (table === null) return [];
+    const derated = tidy(table * ambientFactor * adjustmentFactor);
+    const limit = cell(ampacity, size, limitColumn);
+    return {
+      size,
+      column,
+      tableAmpacity: ampere(table),
+      ambient: degC(celsius),
+      ambientFactor,
+      adjustmentFactor,
+      derated: ampere(derated),
+      ...(limit !== null && { terminationLimit: ampere(limit) }),
+      usable: ampere(Math.min(derated, limit ?? derated)),
+    };
+  });
+}
+
+/** What the wiring means in the tables of its family. */
+function routeOf<F extends RuleFamily>({ rules, wiring, phases, deviceRating }: AmpacityInput<F>) {
+  const either = wiring as AnyWiring;
+  oneOf("wiring.material", either?.material, ["copper", "aluminum"]);
+  oneOf("wiring.insulation", either.insulation, rules.ambient.columns);
+  const limits: string[] = [];
+  const { ambient = degC(30) } = either;
+  let celsius = siOf("wiring.ambient", ambient, "temperature") - 273.15;
+  let column = `${either.material} `;
+  let together: number;
+  if (rules.family === "awg") {
+    column += either.insulation;
+    const rating = deviceRating
+      ? siOf("deviceRating", deviceRating, "current", { above: 0 })
+      : rules.smallestRating;
+    const terminations =
+      either.terminations ?? step("deviceRating", rules.terminations ?? [], rating);
+    limits.push(oneOf("wiring.terminations", terminations, ["60 °C", "75 °C"]));
+    limits.push(either.insulation); // the cap never reads a hotter column than the insulation's
+    if (oneOf("wiring.cable", either.cable ?? "other", ["NM", "other"]) === "NM") {
+      limits.push("60 °C"); // 334.80
+    }
+    if (either.aboveRoof !== undefined && rules.rooftop) {
+      const height = siOf("wiring.aboveRoof", either.aboveRoof, "length", { min: 0 });
+      if (height < rules.rooftop.below) celsius += rules.rooftop.adder;
+    }
+    together = countOf("wiring.currentCarryingConductors", either.currentCarryingConductors ?? 3);
+  } else {
+    const method = oneOf("wiring.method", either.method, ["A1", "A2", "B1", "B2", "C"]);
+    column += `${method} ${oneOf("phases", phases, [1, 3]) === 3 ? 3 : 2}`;
+    together = countOf("wiring.groupedCircuits", either.groupedCircuits ?? 1);
+  }
+  return {
+    column,
+    limitColumn: `${either.material} ${insulations.find((i) => limits.includes(i))}`,
+    celsius,
+    ambientFactor: ambientFactorAt(rules, either.insulation, celsius),
+    adjustmentFactor: step("wiring.groupedCircuits", rules.adjustment, together),
+  };
+}
+
+function countOf(argument: string, count: number): number {
+  if (Number.isInteger(numberOf(argument, count, { min: 1 }))) return count;
+  throw new InvalidInputError({ argument, value: String(count), allowed: "a whole number" });
+}
+
+/** The factor of the first row that reaches the temperature. */
+function ambientFactorAt(rules: CircuitRules, insulation: string, celsius: number): number {
+  const rows = rules.ambient.rows.filter(
+    ([edge]) => cell(rules.ambient, edge, insulation) !== null,
+  );
+  const edge = rows.find(([upTo]) => tidy(celsius) <= upTo)?.[0];
+  if (edge !== undefined) return cell(rules.ambient, edge, insulation) ?? 0;
+  throw new OutOfRangeError({
+    argument: "wiring.ambient",
+    value: `${tidy(celsius)} °C`,
+    allowed: `at most ${rows.at(-1)?.[0]} °C for ${insulation} insulation`,
+  });
+}
