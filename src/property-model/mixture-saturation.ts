@@ -50,19 +50,28 @@ export function mixtureSaturationAtPressure(
   side: SaturationSide,
   p: number,
 ): MixtureEquilibrium | undefined {
-  let T = lowestCritical(model) * 0.75;
-  let point = mixtureSaturation(model, side, T);
-  // Secant on ln p over 1/T keeps the way short; Newton at fixed pressure finishes it.
-  for (let i = 0; i < 60 && point !== undefined; i++) {
+  let point = mixtureSaturation(model, side, lowestCritical(model) * 0.75);
+  // Newton on ln p over 1/T with the slope of the last step keeps the way short; Newton at fixed pressure
+  // finishes it. A step that leads beyond the curve's end is halved.
+  let slope = 11 * lowestCritical(model); // −d ln p/d(1/T), K, Trouton's rule
+  let reach = 0.08;
+  for (let i = 0; i < 80 && point !== undefined && reach > 1e-6; i++) {
     const distance = Math.log(p / point.pressure);
-    if (Math.abs(distance) < 0.3) {
+    if (Math.abs(distance) < 0.02) {
       const found = refineEquilibrium(model, side, point, p);
-      return found !== undefined && near(point, found) ? found : undefined;
+      if (found !== undefined && near(point, found)) return found;
     }
-    // d ln p/d(1/T) of refrigerants lies near −10 Tr (Trouton's rule); damped it only has to approach.
-    T *= Math.exp(Math.max(-0.15, Math.min(0.05, distance / 12)));
+    const change = (distance * point.temperature) / slope;
+    const T = point.temperature * (1 + Math.max(-reach, Math.min(reach, change)));
     if (T < 0.2 * lowestCritical(model)) return undefined;
-    point = mixtureSaturation(model, side, T, point);
+    const next = mixtureSaturation(model, side, T, point);
+    if (next === undefined || next.temperature === point.temperature) {
+      reach /= 2;
+      continue;
+    }
+    slope =
+      Math.log(next.pressure / point.pressure) / (1 / point.temperature - 1 / next.temperature);
+    point = next;
   }
   return undefined;
 }

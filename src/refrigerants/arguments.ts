@@ -1,0 +1,119 @@
+// Is this argument one that the curves can answer? Range checks in the caller's own units. Internal.
+// Does not cover anything but refrigerant, temperature and pressure.
+import { describe, requireKind, siOf } from "../quantity/check.ts";
+import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { kPaa, psia } from "../quantity/units/pressure.ts";
+import { degC, degF } from "../quantity/units/temperature.ts";
+import type { Refrigerant } from "./refrigerant.ts";
+import { pressureAt, type Side, temperatureAt } from "./saturation-curve.ts";
+
+/** A pressure that a gauge or an absolute transducer shows. */
+export type ReadPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
+
+/** What the ends of a range may be missed by, K: rounding of units and of the inverse series. */
+const slack = 1e-6;
+
+/** The refrigerant, or an error where something else was passed. */
+export function checked(refrigerant: Refrigerant): Refrigerant {
+  if (refrigerant?.saturation?.bubble) return refrigerant;
+  throw new InvalidInputError({
+    argument: "refrigerant",
+    value: describe(refrigerant),
+    allowed: "a refrigerant of this module, such as R410A",
+  });
+}
+
+/** A temperature in K within the refrigerant's range. */
+export function temperatureOf(
+  refrigerant: Refrigerant,
+  temperature: Quantity<"temperature">,
+  argument = "temperature",
+): number {
+  const { range, designation } = checked(refrigerant);
+  const T = temperature?.kind === "temperature" ? temperature.si : Number.NaN;
+  if (T > range.min.si - slack && T < range.max.si + slack) return T;
+  const limits = {
+    min: range.min.si,
+    max: range.max.si,
+    hint: `This is the range of ${designation}`,
+  };
+  return siOf(argument, temperature, "temperature", limits, OutOfRangeError);
+}
+
+/** A pressure in Pa absolute; a gauge pressure needs the atmosphere. */
+export function absoluteOf(
+  pressure: ReadPressure,
+  atmosphere: Quantity<"absolutePressure"> | undefined,
+): number {
+  if (pressure?.kind !== "gaugePressure") {
+    requireKind("pressure", pressure, "absolutePressure");
+    return pressure.si;
+  }
+  return siOf("pressure", pressure, "gaugePressure") + ambientOf(pressure, atmosphere);
+}
+
+function ambientOf(
+  pressure: ReadPressure,
+  atmosphere: Quantity<"absolutePressure"> | undefined,
+): number {
+  if (pressure.kind !== "gaugePressure") return 0;
+  if (atmosphere === undefined) {
+    throw new InvalidInputError({
+      argument: "atmosphere",
+      value: "undefined",
+      allowed: "an absolutePressure",
+      hint: "A gauge reads above the air around it: give standardAtmosphere, atmosphereAtAltitude(…) or a barometer's reading",
+    });
+  }
+  return siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
+}
+
+/** Saturation temperature in K at a pressure that must lie within the refrigerant's range. */
+export function saturationTemperatureOf(
+  refrigerant: Refrigerant,
+  side: Side,
+  pressure: ReadPressure,
+  atmosphere: Quantity<"absolutePressure"> | undefined,
+): number {
+  const { saturation, range, designation } = checked(refrigerant);
+  const p = absoluteOf(pressure, atmosphere);
+  const [low, high] = (side === "bubble" ? saturation.bubbleInverse : saturation.dewInverse).s;
+  const s = Math.sqrt(Math.log(saturation.pressure / p));
+  if (s >= low && s <= high) {
+    const T = temperatureAt(saturation, side, p);
+    if (T > range.min.si - slack && T < range.max.si + slack) return T;
+  }
+  const ambient = ambientOf(pressure, atmosphere);
+  throw outOfPressureRange(
+    pressure,
+    pressureAt(saturation, side, range.min.si) - ambient,
+    pressureAt(saturation, side, range.max.si) - ambient,
+    designation,
+  );
+}
+
+function outOfPressureRange(
+  { unit, ...pressure }: ReadPressure,
+  min: number,
+  max: number,
+  designation: string,
+): OutOfRangeError {
+  const shown = (si: number) => `${Number((si / unit.scale).toPrecision(6))} ${unit.symbol}`;
+  return new OutOfRangeError({
+    argument: "pressure",
+    value: shown(pressure.si),
+    allowed: `at least ${shown(min)} and at most ${shown(max)}`,
+    hint: `This is the saturation range of ${designation}`,
+  });
+}
+
+/** psia for a caller who thinks in °F, kPaa otherwise. */
+export function pressureUnitFor({ unit }: Quantity<"temperature">): Unit<"absolutePressure"> {
+  return unit.symbol === "°F" ? psia : kPaa;
+}
+
+/** °F for a caller who thinks in psi, °C otherwise. */
+export function temperatureUnitFor({ unit }: ReadPressure): Unit<"temperature"> {
+  return unit.symbol.startsWith("psi") ? degF : degC;
+}

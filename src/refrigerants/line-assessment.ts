@@ -1,0 +1,272 @@
+// Is superheat or subcooling on target, or can the probes not tell? A verdict with its uncertainty.
+// Follows JCGM 100:2008 for the uncertainty and JCGM 106:2012, 8.3, for the decision.
+// Does not cover what the target should be: it stands on the nameplate or in the manufacturer's chart.
+import {
+  type Assessment,
+  type Assumption,
+  type Caution,
+  cite,
+  type Estimate,
+  estimate,
+  type Reason,
+  statement,
+} from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { normalQuantile } from "../assessment/statistics.ts";
+import { type Instrument, propagate, standardUncertainty } from "../assessment/uncertainty.ts";
+import { siOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { pascal } from "../quantity/units/pressure.ts";
+import { fraction } from "../quantity/units/ratio.ts";
+import { deltaK } from "../quantity/units/temperature.ts";
+import { absoluteOf, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
+import type { LineReading } from "./line-reading.ts";
+import type { Refrigerant } from "./refrigerant.ts";
+import { type Side, temperatureAt } from "./saturation-curve.ts";
+
+/**
+ * A reading with its target and its instruments.
+ *
+ * Source: none; the library's own shape.
+ */
+export type LineAssessmentInput = LineReading & {
+  /** The superheat or subcooling that the nameplate or the manufacturer's chart asks for. */
+  readonly target: Quantity<"temperatureDifference">;
+  /** How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F. */
+  readonly tolerance: Quantity<"temperatureDifference">;
+  /** What the two probes can do; `atmosphere` where the barometer is uncertain too. */
+  readonly instruments: {
+    readonly pressure: Instrument<"gaugePressure">;
+    readonly temperature: Instrument<"temperature">;
+    readonly atmosphere?: Instrument<"absolutePressure">;
+  };
+  /** How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out. */
+  readonly confidence?: number;
+};
+
+/**
+ * The verdict on superheat or subcooling. `cause` says on which side of the target it is when it fails.
+ *
+ * Source: JCGM 106:2012, 8.3; the shape is the library's own.
+ */
+export interface LineAssessment extends Assessment<"low" | "high"> {
+  /** Superheat or subcooling with its uncertainty. */
+  readonly result: Estimate<"temperatureDifference">;
+  /** Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty. */
+  readonly saturationTemperature: Estimate<"temperature">;
+  /** Probability that the true value lies within the tolerance of the target, 0 to 1. */
+  readonly conformanceProbability: number;
+}
+
+/**
+ * Judges superheat against a target, given what the probes can do. It passes only where the tolerance is
+ * kept even after allowing for the uncertainty, and says so when the probes cannot tell.
+ *
+ * The uncertainty holds the pressure probe, the temperature probe, the atmosphere where its instrument is
+ * given, and the equation of state (standard uncertainty 0.05 % of the pressure for a pure substance,
+ * 0.25 % for a blend). Contact and insulation of the probe are not in it. Readings have to be steady.
+ *
+ * Refrigerant under pressure burns and freezes; A2L and A3 refrigerants can ignite and B classes are
+ * toxic: the cautions of the result say which applies. Inverter and electronic-valve systems are
+ * charged by weight, whatever the superheat.
+ *
+ * @param refrigerant - Such as `R410A`.
+ * @param input - The reading, the target with its tolerance, the instruments.
+ * @returns The verdict with the superheat, the dew temperature and their uncertainty.
+ * @throws {@link OutOfRangeError} when the pressure has no saturation temperature in the range.
+ * @throws {@link InvalidInputError} when an argument is missing or of another kind.
+ *
+ * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { deltaF, degF, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
+ * import { R410A, assessSuperheat } from "hvac-install-math/refrigerants";
+ *
+ * const verdict = assessSuperheat(R410A, {
+ *   pressure: psig(118),
+ *   lineTemperature: degF(52),
+ *   atmosphere: standardAtmosphere,
+ *   target: deltaF(12),
+ *   tolerance: deltaF(5),
+ *   instruments: { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(1) } },
+ * });
+ * verdict.outcome; // => pass
+ * verdict.result.expandedUncertainty.toString(deltaF, 1); // => 1.3 Δ°F
+ * ```
+ */
+export function assessSuperheat(
+  refrigerant: Refrigerant,
+  input: LineAssessmentInput,
+): LineAssessment {
+  return assess(refrigerant, input, "dew", 1);
+}
+
+/**
+ * Judges subcooling against a target, given what the probes can do; see {@link assessSuperheat}.
+ *
+ * Refrigerant under pressure burns and freezes; A2L and A3 refrigerants can ignite and B classes are
+ * toxic: the cautions of the result say which applies.
+ *
+ * @param refrigerant - Such as `R410A`.
+ * @param input - The reading, the target with its tolerance, the instruments.
+ * @returns The verdict with the subcooling, the bubble temperature and their uncertainty.
+ * @throws {@link OutOfRangeError} when the pressure has no saturation temperature in the range.
+ * @throws {@link InvalidInputError} when an argument is missing or of another kind.
+ *
+ * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { deltaF, degF, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
+ * import { R410A, assessSubcooling } from "hvac-install-math/refrigerants";
+ *
+ * const verdict = assessSubcooling(R410A, {
+ *   pressure: psig(355),
+ *   lineTemperature: degF(95),
+ *   atmosphere: standardAtmosphere,
+ *   target: deltaF(10),
+ *   tolerance: deltaF(3),
+ *   instruments: { pressure: { accuracy: psi(8) }, temperature: { accuracy: deltaF(2) } },
+ * });
+ * verdict.outcome; // => inconclusive
+ * ```
+ */
+export function assessSubcooling(
+  refrigerant: Refrigerant,
+  input: LineAssessmentInput,
+): LineAssessment {
+  return assess(refrigerant, input, "bubble", -1);
+}
+
+function assess(
+  refrigerant: Refrigerant,
+  input: LineAssessmentInput,
+  side: Side,
+  sign: 1 | -1,
+): LineAssessment {
+  const { pressure, lineTemperature, atmosphere, instruments, confidence = 0.95 } = input;
+  const line = siOf("lineTemperature", lineTemperature, "temperature");
+  const target = siOf("target", input.target, "temperatureDifference");
+  const tolerance = siOf("tolerance", input.tolerance, "temperatureDifference", { above: 0 });
+  const saturated = saturationTemperatureOf(refrigerant, side, pressure, atmosphere);
+  const p = absoluteOf(pressure, atmosphere);
+  const gauge = pressure.kind === "gaugePressure";
+  const model = refrigerant.model === "pure" ? 0.0005 : 0.0025; // half of the papers' 0.1 % and 0.5 %
+  const parts = {
+    pressure: standardUncertainty(instruments?.pressure ?? {}, pascal).si,
+    atmosphere:
+      gauge && instruments.atmosphere ? standardUncertainty(instruments.atmosphere, pascal).si : 0,
+    model: model * p,
+    temperature: standardUncertainty(instruments?.temperature ?? {}, deltaK).si,
+  };
+  const curve = (at: number) => temperatureAt(refrigerant.saturation, side, at);
+  // Sensitivity dT/dp from a step inside the range; the uncertainties themselves may lead out of it.
+  const step = 1e-4 * p * (curve(p * 0.9999) > refrigerant.range.min.si ? -1 : 1);
+  const kelvinPerPascal = (curve(p + step) - saturated) / step;
+  const shares = [parts.pressure, parts.atmosphere, parts.model].map((u) => u * kelvinPerPascal);
+  const total = propagate(
+    ([T = 0, ...errors]) => sign * (T - saturated - errors.reduce((sum, e) => sum + e, 0)),
+    [
+      { value: line, uncertainty: parts.temperature },
+      ...shares.map((uncertainty) => ({ value: 0, uncertainty })),
+    ],
+  );
+  const unit = lineTemperature.unit.difference;
+  const value = new Quantity(total.value, unit);
+  const limits = [target - tolerance, target + tolerance].map((si) => new Quantity(si, unit));
+  const { outcome, conformanceProbability } = conformity({
+    value,
+    standardUncertainty: new Quantity(total.uncertainty, unit),
+    lowerLimit: limits[0] as Quantity<"temperatureDifference">,
+    upperLimit: limits[1] as Quantity<"temperatureDifference">,
+    confidence,
+  });
+  const cause = total.value > target ? "high" : "low";
+  const what = side === "dew" ? "superheat" : "subcooling";
+  const result = estimate(value, total.uncertainty);
+  const figures = {
+    value,
+    target: input.target,
+    tolerance: input.tolerance,
+    uncertainty: result.expandedUncertainty,
+  };
+  const said = {
+    pass: `The ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
+    fail: `The ${what} of {value} ± {uncertainty} is ${cause}: more than {tolerance} from {target}.`,
+    inconclusive: `The probes cannot tell whether the ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
+  };
+  const reasons: Reason[] = [statement(`${what}-${outcome}`, said[outcome], figures)];
+  if (outcome === "inconclusive") {
+    const fromPressure = Math.hypot(shares[0] as number, shares[1] as number);
+    const probe = fromPressure > parts.temperature ? "pressure" : "temperature";
+    // Half-width of the window less the distance from its middle, over the one-sided coverage factor.
+    const room = tolerance - Math.abs(total.value - target);
+    const needed = Math.abs(room) / normalQuantile(confidence);
+    reasons.push(
+      statement(
+        `${probe}-probe-decides`,
+        `Most of the uncertainty comes from the ${probe} probe. A standard uncertainty of {needed} instead of {now} would decide.`,
+        { needed: new Quantity(needed, unit), now: result.standardUncertainty },
+      ),
+    );
+  }
+  const saturation = new Quantity(saturated, temperatureUnitFor(pressure));
+  return {
+    outcome,
+    ...(outcome === "fail" && { cause }),
+    reasons,
+    assumptions: assumptionsOf(gauge && !instruments.atmosphere, model),
+    cautions: cautionsOf(refrigerant, what),
+    sources: [
+      ...refrigerant.sources.slice(0, -2), // without the reports on warming potential
+      cite("jcgm-100-2008", "5.1.2"),
+      cite("jcgm-106-2012", "8.3"),
+    ],
+    result,
+    saturationTemperature: estimate(saturation, Math.hypot(...shares)),
+    conformanceProbability,
+  };
+}
+
+function assumptionsOf(exactAtmosphere: boolean, model: number): Assumption[] {
+  return [
+    statement("steady", "The system runs steadily; the probe is clean, tight and insulated."),
+    statement("nominal-composition", "The refrigerant is pure or has its nominal composition."),
+    statement("model", "The saturation pressure itself has a standard uncertainty of {share}.", {
+      share: fraction(model),
+    }),
+    ...(exactAtmosphere ? [statement("atmosphere", "The atmosphere is known exactly.")] : []),
+  ];
+}
+
+function cautionsOf({ safetyClass, designation }: Refrigerant, what: string): Caution[] {
+  const cautions = [
+    statement(
+      "pressure",
+      "Refrigerant under pressure burns and freezes: wear gloves and eye protection; licensed work.",
+    ),
+    statement(
+      "instructions",
+      `Nameplate and manufacturer's charging instructions go before this figure; inverter and electronic-valve systems have no ${what} to charge by unless their manual says so.`,
+    ),
+  ];
+  if (safetyClass !== "A1" && safetyClass !== "B1") {
+    cautions.push(
+      statement(
+        "flammable",
+        "{designation} ({safetyClass}) can ignite: no flames or sparks, ventilate.",
+        {
+          designation,
+          safetyClass,
+        },
+      ),
+    );
+  }
+  if (safetyClass.startsWith("B")) {
+    cautions.push(
+      statement("toxic", "{designation} is toxic: breathing protection.", { designation }),
+    );
+  }
+  return cautions;
+}

@@ -1,0 +1,141 @@
+import { explain } from "hvac-install-math/assessment";
+import {
+  standardAtmosphere as atmosphere,
+  degF,
+  deltaF,
+  inHg,
+  kPaa,
+  psi,
+  psig,
+} from "hvac-install-math/quantity";
+import {
+  assessSubcooling,
+  assessSuperheat,
+  R32,
+  R410A,
+  R717,
+  superheat,
+} from "hvac-install-math/refrigerants";
+import { describe, expect, test } from "vitest";
+
+// All readings are invented.
+const reading = { pressure: psig(118), lineTemperature: degF(52), atmosphere };
+const good = { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(1) } };
+const coarse = { pressure: { accuracy: psi(10) }, temperature: { accuracy: deltaF(1) } };
+
+describe("the verdict on superheat", () => {
+  test("passes inside the guarded window and carries the value with its uncertainty", () => {
+    const verdict = assessSuperheat(R410A, {
+      ...reading,
+      target: deltaF(12),
+      tolerance: deltaF(5),
+      instruments: good,
+    });
+    expect(verdict.outcome).toBe("pass");
+    expect("cause" in verdict).toBe(false);
+    expect(verdict.result.value.si).toBeCloseTo(superheat(R410A, reading).si, 9);
+    expect(verdict.saturationTemperature.value.in(degF)).toBeCloseTo(39.8, 1);
+    expect(verdict.conformanceProbability).toBeGreaterThan(0.99);
+    expect(explain(verdict.reasons[0] as never)).toMatch(/^The superheat of 12\.\d+ Δ°F/);
+    expect(verdict.sources.map(({ source }) => source)).toEqual([
+      "lemmon-2003",
+      "jcgm-100-2008",
+      "jcgm-106-2012",
+    ]);
+  });
+
+  test("fails with the side on which the target is missed", () => {
+    const input = { ...reading, tolerance: deltaF(3), instruments: good };
+    const low = assessSuperheat(R410A, { ...input, target: deltaF(25) });
+    expect([low.outcome, low.cause]).toEqual(["fail", "low"]);
+    const high = assessSuperheat(R410A, { ...input, target: deltaF(4) });
+    expect([high.outcome, high.cause]).toEqual(["fail", "high"]);
+  });
+
+  test("says that the probes cannot tell, which of them, and how good it would have to be", () => {
+    const verdict = assessSuperheat(R410A, {
+      ...reading,
+      target: deltaF(12),
+      tolerance: deltaF(3),
+      instruments: coarse,
+    });
+    expect(verdict.outcome).toBe("inconclusive");
+    expect(verdict.reasons.map(({ code }) => code)).toEqual([
+      "superheat-inconclusive",
+      "pressure-probe-decides",
+    ]);
+    const thermometer = assessSuperheat(R410A, {
+      ...reading,
+      target: deltaF(12),
+      tolerance: deltaF(3),
+      instruments: { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(6) } },
+    });
+    expect(thermometer.reasons[1]?.code).toBe("temperature-probe-decides");
+  });
+
+  test("counts the barometer when its instrument is given, and says when it does not", () => {
+    const input = { ...reading, target: deltaF(12), tolerance: deltaF(5) };
+    const exact = assessSuperheat(R410A, { ...input, instruments: good });
+    const unsure = assessSuperheat(R410A, {
+      ...input,
+      instruments: { ...good, atmosphere: { accuracy: inHg(1) } },
+    });
+    expect(unsure.result.standardUncertainty > exact.result.standardUncertainty).toBe(true);
+    expect(exact.assumptions.map(({ code }) => code)).toContain("atmosphere");
+    expect(unsure.assumptions.map(({ code }) => code)).not.toContain("atmosphere");
+  });
+
+  test("warns of what can burn and of what is toxic", () => {
+    const input = {
+      pressure: kPaa(600),
+      lineTemperature: degF(75),
+      target: deltaF(10),
+      tolerance: deltaF(5),
+      instruments: good,
+    };
+    const codes = (refrigerant: typeof R32) =>
+      assessSuperheat(refrigerant, input).cautions.map(({ code }) => code);
+    expect(codes(R410A)).toEqual(["pressure", "instructions"]);
+    expect(codes(R32)).toContain("flammable");
+    expect(codes(R717)).toEqual(["pressure", "instructions", "flammable", "toxic"]);
+  });
+
+  test("works up to the ends of the range", () => {
+    for (const T of [R32.range.min, R32.range.max]) {
+      const pressure = kPaa(T === R32.range.min ? 65 : 5739);
+      const verdict = assessSubcooling(R32, {
+        pressure,
+        lineTemperature: T,
+        target: deltaF(0),
+        tolerance: deltaF(5),
+        instruments: coarse,
+      });
+      expect(Number.isFinite(verdict.result.standardUncertainty.si)).toBe(true);
+    }
+  });
+
+  test("asks for target, tolerance and both instruments", () => {
+    const input = { ...reading, target: deltaF(12), tolerance: deltaF(5), instruments: good };
+    const without = (name: string) => ({ ...input, [name]: undefined }) as never;
+    expect(() => assessSuperheat(R410A, without("target"))).toThrow(/target/);
+    expect(() => assessSuperheat(R410A, without("tolerance"))).toThrow(/tolerance/);
+    expect(() => assessSuperheat(R410A, without("instruments"))).toThrow(/instrument/);
+    expect(() => assessSuperheat(R410A, without("atmosphere"))).toThrow(/atmosphere/);
+    expect(() => assessSuperheat(R410A, { ...input, tolerance: deltaF(0) })).toThrow(/tolerance/);
+    expect(() => assessSuperheat(R410A, { ...input, confidence: 1 })).toThrow(/confidence/);
+  });
+});
+
+test("subcooling is judged the same way", () => {
+  const verdict = assessSubcooling(R410A, {
+    pressure: psig(355),
+    lineTemperature: degF(95),
+    atmosphere,
+    target: deltaF(12),
+    tolerance: deltaF(4),
+    instruments: good,
+  });
+  expect(verdict.outcome).toBe("pass");
+  expect(verdict.result.value.in(deltaF)).toBeCloseTo(12.7, 1);
+  expect(verdict.reasons[0]?.code).toBe("subcooling-pass");
+});
