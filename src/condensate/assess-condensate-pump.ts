@@ -1,0 +1,150 @@
+// Does this pump keep up? Its flow at the lift against the condensate.
+// Follows the pump's own curve, straight between its printed points; margin by common practice.
+// Does not cover friction in long hoses: add what the pump's manual says to the lift.
+import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { type Limits, numberOf, siOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { minute } from "../quantity/units/time.ts";
+import { requireList } from "./arguments.ts";
+import { drainCautions } from "./drain-cautions.ts";
+
+/**
+ * A point of a pump's curve.
+ *
+ * Source: the pump's data sheet.
+ */
+export interface PumpPoint {
+  /** Lift, 0 or more. */
+  readonly lift: Quantity<"length">;
+  /** Flow at that lift, 0 or more. */
+  readonly flow: Quantity<"volumeFlow">;
+}
+
+/**
+ * A condensate pump and what it has to do.
+ *
+ * Source: none; the library's own type.
+ */
+export interface CondensatePumpInput {
+  /** Water that comes, above 0: from `condensateRate`, at the wettest conditions. */
+  readonly condensate: Quantity<"volumeFlow">;
+  /** Height from the water to the highest point of the hose, 0 or more. */
+  readonly lift: Quantity<"length">;
+  /** At least two points, by rising lift, the flow not rising. */
+  readonly curve: readonly PumpPoint[];
+  /** Volume between the switch points of its float, above 0. */
+  readonly reservoir?: Quantity<"volume">;
+  /** How many times the condensate the pump has to move, 1 or more; 2 when left out. */
+  readonly margin?: number;
+}
+
+/** What is wrong with a pump. Source: see {@link assessCondensatePump}. */
+export type CondensatePumpCause = "lift-too-high" | "too-slow";
+
+/**
+ * The verdict on a condensate pump.
+ *
+ * Source: see {@link assessCondensatePump}.
+ */
+export interface CondensatePumpAssessment extends Assessment<CondensatePumpCause> {
+  /** Flow at the lift; 0 beyond the curve. */
+  readonly flowAtLift: Quantity<"volumeFlow">;
+  /** Flow that is needed: margin times condensate. */
+  readonly requiredFlow: Quantity<"volumeFlow">;
+  /** Share of the time that the pump runs; only where it keeps up. */
+  readonly dutyCycle?: Quantity<"ratio">;
+  /** Time from start to start; only where a reservoir was given and the pump keeps up. */
+  readonly startInterval?: Quantity<"duration">;
+}
+
+/**
+ * Judges whether a pump lifts the condensate away, and how often it runs.
+ *
+ * @param input - Condensate, lift, the pump's curve, its reservoir, the margin.
+ * @returns The verdict with the duty point, duty cycle and time between starts.
+ * @throws {@link InvalidInputError} when the curve has fewer than two points, does not rise in lift or
+ * rises in flow, or a kind or range does not fit.
+ *
+ * Cautions: isolate before opening the pump. Wire its level switch so that the unit stops.
+ *
+ * Source: the pump's curve; the margin of 2 is common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { assessCondensatePump } from "hvac-install-math/condensate";
+ * import { literPerHour, m, mL } from "hvac-install-math/quantity";
+ *
+ * const curve = [
+ *   { lift: m(0), flow: literPerHour(15) },
+ *   { lift: m(10), flow: literPerHour(5) },
+ * ]; // an invented pump
+ * const pump = assessCondensatePump({ condensate: literPerHour(2), lift: m(6), curve, reservoir: mL(30) });
+ * pump.outcome; // => pass
+ * pump.flowAtLift.toString(); // => 9 L/h
+ * pump.dutyCycle?.toString(undefined, 0); // => 22 %
+ * pump.startInterval?.toString(undefined, 2); // => 1.16 min
+ * ```
+ */
+export function assessCondensatePump(input: CondensatePumpInput): CondensatePumpAssessment {
+  const { condensate, lift, reservoir } = input;
+  const margin = numberOf("margin", input.margin ?? 2, { min: 1 });
+  const inflow = siOf("condensate", condensate, "volumeFlow", { above: 0 });
+  const h = siOf("lift", lift, "length", { min: 0 });
+  const volume = reservoir && siOf("reservoir", reservoir, "volume", { above: 0 });
+  const curve = curveOf(input.curve);
+  const flow = flowAt(curve, h);
+  const beyond = h > (curve.at(-1)?.[0] ?? 0);
+  const required = margin * inflow;
+  const slow = flow < required * (1 - 1e-12);
+  const cause = beyond ? "lift-too-high" : slow ? "too-slow" : undefined;
+  const figures = {
+    flowAtLift: new Quantity(flow, condensate.unit),
+    requiredFlow: new Quantity(required, condensate.unit),
+  };
+  const keepsUp = flow > inflow;
+  // Fills in V/inflow, empties in V/(flow − inflow).
+  const interval = volume && keepsUp ? volume / inflow + volume / (flow - inflow) : undefined;
+  return {
+    outcome: cause ? "fail" : "pass",
+    ...(cause && { cause }),
+    reasons: [
+      statement(
+        cause ?? "keeps-up",
+        "At {lift} the pump moves {flowAtLift}; {requiredFlow} is needed.",
+        { ...figures, lift },
+      ),
+    ],
+    assumptions: [
+      statement("margin", "{margin} times the condensate, on a straight curve.", { margin }),
+    ],
+    cautions: drainCautions({ pumped: true }),
+    sources: [cite("common-practice")],
+    ...figures,
+    ...(keepsUp && { dutyCycle: percent((100 * inflow) / flow) }),
+    ...(interval && { startInterval: minute(interval / 60) }),
+  };
+}
+
+type Point = readonly [lift: number, flow: number];
+
+function curveOf(curve: readonly PumpPoint[]): Point[] {
+  requireList("curve", curve, 2);
+  let limits: Limits = { min: 0 };
+  let most: Limits = { min: 0 };
+  return curve.map((point, i) => {
+    const lift = siOf(`curve[${i}].lift`, point?.lift, "length", limits);
+    const flow = siOf(`curve[${i}].flow`, point.flow, "volumeFlow", most);
+    limits = { above: lift };
+    most = { min: 0, max: flow };
+    return [lift, flow];
+  });
+}
+
+/** Below the first point its flow; between two points a straight line; beyond the last nothing. */
+function flowAt(curve: readonly Point[], h: number): number {
+  const next = curve.findIndex(([lift]) => lift >= h);
+  const [point, before] = [curve[next], curve[next - 1]];
+  if (!point || !before) return point?.[1] ?? 0;
+  return before[1] + ((point[1] - before[1]) * (h - before[0])) / (point[0] - before[0]);
+}

@@ -1,0 +1,99 @@
+// Does this drain fall enough? A measured slope against 1/8 in per foot.
+// Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1; decision by JCGM 106:2012, 8.3.
+// Does not cover sags: water stands in them at any average slope.
+import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { slopeAssumptions, slopeCitations, slopeOutcome, tooNear } from "./arguments.ts";
+import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
+import { codeDrainSlope, missingFall, type SlopeReading, slopeOf } from "./drain-slope.ts";
+
+/**
+ * A drain and its measured slope.
+ *
+ * Source: none; the library's own type.
+ */
+export interface DrainSlopeInput {
+  /** The measured slope, positive where it falls in the direction of flow. */
+  readonly reading: SlopeReading;
+  /** The slope asked for. When left out: 1/8 in per foot passes, less than 1 % fails. */
+  readonly required?: Quantity<"ratio">;
+  /** Horizontal length of the drain; with it the verdict says how much fall is missing. */
+  readonly run?: Quantity<"length">;
+  /** Where it runs, for the cautions. */
+  readonly route?: DrainRoute;
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/** What is wrong with the slope. Source: see {@link assessDrainSlope}. */
+export type DrainSlopeCause = "rises" | "too-flat";
+
+/**
+ * The verdict on the slope of a drain.
+ *
+ * Source: see {@link assessDrainSlope}.
+ */
+export interface DrainSlopeAssessment extends Assessment<DrainSlopeCause> {
+  /** The slope found; positive falls. */
+  readonly slope: Estimate<"ratio">;
+  /** The slope asked for. */
+  readonly required: Quantity<"ratio">;
+  /** How much more the drain has to fall over the run; only where a run was given. */
+  readonly missingFall?: Quantity<"length">;
+}
+
+/**
+ * Judges the slope of a drain. Codes ask for 1/8 in per foot, which is 1.0417 %, and UPC prints 1 %
+ * beside it: between the two the answer is `inconclusive` unless you say which figure applies.
+ *
+ * @param input - Reading, slope asked for, run.
+ * @returns The verdict, with the slope found and the fall that is missing.
+ * @throws {@link InvalidInputError} when the reading is none of the four ways, or a kind or range does
+ * not fit.
+ *
+ * Cautions: see {@link drainCautions}.
+ *
+ * Source: IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { assessDrainSlope } from "hvac-install-math/condensate";
+ * import { ft, inch, mm } from "hvac-install-math/quantity";
+ *
+ * const reading = { heightAtStart: inch(40), heightAtEnd: inch(38), run: ft(20) };
+ * const { outcome, missingFall } = assessDrainSlope({ reading, run: ft(20) });
+ * outcome; // => fail
+ * missingFall?.toString(); // => 0.5 in
+ * ```
+ */
+export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
+  const { reading, required, run, route, confidence } = input;
+  if (required) siOf("required", required, "ratio", { above: 0, below: 1 });
+  const slope = slopeOf(reading);
+  const strict = required ?? codeDrainSlope;
+  const values = { slope: slope.value, required: strict, u: slope.expandedUncertainty };
+  const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";
+  const fails = slopeOutcome(slope, required ?? percent(1), undefined, confidence) === "fail";
+  const between = !passes && !required && slope.value.si >= 0.01 && slope.value.si < strict.si;
+  return {
+    outcome: passes ? "pass" : fails ? "fail" : "inconclusive",
+    ...(fails && { cause: slope.value.si < 0 ? "rises" : "too-flat" }),
+    reasons: [
+      passes || fails
+        ? statement(passes ? "falls-enough" : "falls-too-little", `${found}.`, values)
+        : between
+          ? statement("codes-differ", `${found}, or 1 %: ask which.`, values)
+          : statement("instrument-cannot-tell", `${found}: ${tooNear}.`, values),
+    ],
+    assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
+    cautions: drainCautions(route),
+    sources: [...slopeCitations(), cite("jcgm-106-2012", "8.3")],
+    slope,
+    required: strict,
+    ...(run && { missingFall: missingFall(slope.value.si, strict.si, run) }),
+  };
+}
+
+const found = "It falls {slope} ± {u}; {required} is asked for";

@@ -1,0 +1,159 @@
+// How much must a drain fall, and how much does it? Slopes from a level, an angle or two heights.
+// Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1: 1/8 in per foot.
+// Does not cover sags between the two ends: look along the pipe.
+import { type Estimate, estimate } from "../assessment/assessment.ts";
+import { describe, type Limits, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { inch } from "../quantity/units/geometry.ts";
+import { percent } from "../quantity/units/ratio.ts";
+
+/**
+ * The least slope that the codes ask for: 1/8 in per foot, 1.0417 %, 10.42 mm per metre. UPC prints 1 %
+ * beside it, which is 4 % less.
+ *
+ * Source: IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1.
+ *
+ * @example
+ * ```ts
+ * import { codeDrainSlope } from "hvac-install-math/condensate";
+ *
+ * codeDrainSlope.toString(undefined, 3); // => 1.042 %
+ * ```
+ */
+export const codeDrainSlope: Quantity<"ratio"> = /* @__PURE__ */ percent(100 / 8 / 12);
+
+/**
+ * The slope that installers aim at, so that a sag does not stop the water: 1/4 in per foot.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { usualDrainSlope } from "hvac-install-math/condensate";
+ *
+ * usualDrainSlope.toString(undefined, 2); // => 2.08 %
+ * ```
+ */
+export const usualDrainSlope: Quantity<"ratio"> = /* @__PURE__ */ percent(100 / 4 / 12);
+
+/**
+ * How far a drain has to fall over a run.
+ *
+ * @param drain - Horizontal run, 0 or more, and the slope, above 0; 1/8 in per foot when left out.
+ * @returns The fall, in the unit of the run's inches or millimetres as the run was given.
+ * @throws {@link InvalidInputError} when the run is negative or the slope not above 0.
+ *
+ * Source: IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1.
+ *
+ * @example
+ * ```ts
+ * import { minimumFall } from "hvac-install-math/condensate";
+ * import { ft, inch, m, mm } from "hvac-install-math/quantity";
+ *
+ * minimumFall({ run: ft(30) }).toString(inch); // => 3.75 in
+ * minimumFall({ run: m(10) }).toString(mm, 1); // => 104.2 mm
+ * ```
+ */
+export function minimumFall(drain: {
+  /** Horizontal length of the drain. */
+  readonly run: Quantity<"length">;
+  /** Slope asked for. */
+  readonly slope?: Quantity<"ratio">;
+}): Quantity<"length"> {
+  const run = siOf("run", drain.run, "length", { min: 0 });
+  const slope = siOf("slope", drain.slope ?? codeDrainSlope, "ratio", { above: 0, below: 1 });
+  return new Quantity(run * slope, drain.run.unit);
+}
+
+/**
+ * A slope as it is measured. Positive falls in the direction of flow (of a drain) or towards the drain
+ * side (of a unit). `accuracy` is the limit of error, ±; a reading without it counts as exact.
+ *
+ * - `slope`: a digital level that shows percent or mm/m.
+ * - `angle`: a digital level that shows degrees.
+ * - `gap` over `levelLength`: the gap below a spirit level of that length when its bubble is centred.
+ * - `heightAtStart`, `heightAtEnd` over `run`: two heights from one datum such as a laser line, where the
+ *   water starts and where it leaves.
+ *
+ * Source: none; the library's own type.
+ */
+export type SlopeReading =
+  | { readonly slope: Quantity<"ratio">; readonly accuracy?: Quantity<"ratio"> }
+  | { readonly angle: Quantity<"angle">; readonly accuracy?: Quantity<"angle"> }
+  | {
+      readonly gap: Quantity<"length">;
+      readonly levelLength: Quantity<"length">;
+      readonly accuracy?: Quantity<"length">;
+    }
+  | {
+      readonly heightAtStart: Quantity<"length">;
+      readonly heightAtEnd: Quantity<"length">;
+      readonly run: Quantity<"length">;
+      readonly accuracy?: Quantity<"length">;
+    };
+
+/**
+ * The slope behind a reading, with its uncertainty.
+ *
+ * @param reading - One of the four ways to measure a slope; slopes of less than 45° (100 %).
+ * @returns The slope in percent; positive falls.
+ * @throws {@link InvalidInputError} when it is none of the four, a kind does not fit, a length is not
+ * above 0, or the slope is beyond ±100 %.
+ *
+ * Source: geometry; JCGM 100:2008, 4.3.7, for limits of error.
+ *
+ * @example
+ * ```ts
+ * import { slopeOf } from "hvac-install-math/condensate";
+ * import { ft, inch } from "hvac-install-math/quantity";
+ *
+ * slopeOf({ gap: inch(1 / 4), levelLength: ft(2) }).value.toString(undefined, 2); // => 1.04 %
+ * ```
+ */
+export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
+  const given = (reading ?? {}) as unknown as {
+    readonly [name: string]: Quantity<never> | undefined;
+  };
+  const read = <K extends "ratio" | "angle" | "length">(name: string, kind: K, limits?: Limits) =>
+    siOf(`reading.${name}`, given[name] as unknown as Quantity<K>, kind, limits);
+  const accuracy = (kind: "ratio" | "angle" | "length") =>
+    given.accuracy ? read("accuracy", kind, { min: 0 }) : 0;
+  let slope: number;
+  let error: number;
+  if (given.slope) {
+    slope = read("slope", "ratio");
+    error = accuracy("ratio");
+  } else if (given.angle) {
+    // 1 rad at most, so that the tangent is not that of a turned level.
+    slope = Math.tan(read("angle", "angle", { above: -1, below: 1 }));
+    error = accuracy("angle") * (1 + slope * slope); // d tan a = (1 + tan² a) da
+  } else if (given.gap) {
+    const length = read("levelLength", "length", { above: 0 });
+    slope = read("gap", "length") / length;
+    error = accuracy("length") / length;
+  } else if (given.heightAtStart) {
+    const run = read("run", "length", { above: 0 });
+    slope = (read("heightAtStart", "length") - read("heightAtEnd", "length")) / run;
+    error = (Math.SQRT2 * accuracy("length")) / run; // two independent heights
+  } else {
+    throw new InvalidInputError({
+      argument: "reading",
+      value: describe(reading),
+      allowed: "slope, angle, gap or heightAtStart",
+    });
+  }
+  const value = percent(slope * 100);
+  siOf("reading", value, "ratio", { above: -1, below: 1 });
+  return estimate(value, error / Math.sqrt(3)); // JCGM 100:2008, 4.3.7
+}
+
+/** The fall that a slope lacks over a run, in inches or in the run's own unit. */
+export function missingFall(
+  slope: number,
+  required: number,
+  run: Quantity<"length">,
+): Quantity<"length"> {
+  const missing = Math.max(0, required - slope) * siOf("run", run, "length", { above: 0 });
+  return new Quantity(missing, run.unit.symbol === "ft" ? inch : run.unit);
+}
