@@ -87,8 +87,8 @@ export function chargeOfLine(
  * @param input - Length (0 to 1000 m), pre-charged length, rate (0 to 1 kg/m), rule for short runs, and
  * the limits to hold it against.
  * @returns The verdict with the charge in the unit of the scale's step, the factory charge or the rate,
- * in that order. `inconclusive` when a short run's rule is not stated, or a limit on the total is given
- * without the factory charge.
+ * in that order. `inconclusive` when a short run's rule is not stated, a limit on the total is given
+ * without the factory charge, or a limit is nearer than the uncertainty lets one tell.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  * Cautions: weigh the charge, only into a tested and evacuated system; liquid refrigerant freezes skin;
  * flammables (A2L, A2, A3) need tools rated for them and the room's charge limit; the nameplate decides.
@@ -115,5 +115,6 @@ export function chargeOfLine(
  */
 export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
   const { exact, why, undecided, rate } = chargeOfLine("", input);
-  return judgeCharge(exact, input.length, [why], undecided, input, massUnitOf(rate));
+  const slope = exact === 0 ? 0 : rate.si;
+  return judgeCharge(exact, slope, input.length, [why], undecided, input, massUnitOf(rate));
 }

@@ -1,7 +1,15 @@
 // Is the added charge within what the unit and the room allow? The part that one line and many share.
-// Follows manufacturers' published manuals: length limits, rounding on the scale, total on the label.
+// Follows manufacturers' published manuals: length limits, rounding on the scale, total on the label; limits
+// with uncertainty by JCGM 106:2012, 8.3.
 // Does not cover the room limit itself: charge-limit computes it.
-import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import {
+  type Assessment,
+  cite,
+  type Outcome,
+  type Statement,
+  statement,
+} from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -25,6 +33,8 @@ export interface ChargeBounds {
   readonly maximumCharge?: Quantity<"mass">;
   /** Smallest step of the scale; the answer is rounded to it. */
   readonly scaleResolution?: Quantity<"mass">;
+  /** Standard uncertainty (k = 1) of each length; taken as exact when left out. */
+  readonly lengthUncertainty?: Quantity<"length">;
   /** Safety class of the refrigerant, for the cautions. */
   readonly safetyClass?: SafetyClass;
 }
@@ -41,11 +51,35 @@ export interface ChargeAssessment extends Assessment {
   readonly unroundedCharge: Quantity<"mass">;
   /** Factory charge plus `additionalCharge`, for the label; only where the factory charge was given. */
   readonly totalCharge?: Quantity<"mass">;
+  /**
+   * Expanded uncertainty (k = 2) of the charge from the lengths and the scale's step (JCGM 100:2008, 5.1.2
+   * and F.2.2.1); only where one of them was given.
+   */
+  readonly expandedUncertainty?: Quantity<"mass">;
 }
 
-/** Judges an added charge of `exact` kilograms for `run` of line. Internal. */
+/** Holds a value against limits; a hair of binary arithmetic breaks none. */
+function holds<K extends "length" | "mass">(
+  value: Quantity<K>,
+  uncertainty: number,
+  side: "lowerLimit" | "upperLimit",
+  limit: Quantity<K>,
+): Outcome {
+  const hair = side === "lowerLimit" ? 1 - 1e-12 : 1 + 1e-12;
+  return conformity<K>({
+    value,
+    standardUncertainty: new Quantity(uncertainty, value.unit) as never,
+    [side]: new Quantity(limit.si * hair, limit.unit),
+  }).outcome;
+}
+
+/**
+ * Judges an added charge of `exact` kilograms for `run` of line, of which a metre more would add `slope`
+ * kilograms. Internal.
+ */
 export function judgeCharge(
   exact: number,
+  slope: number,
   run: Quantity<"length">,
   why: readonly Statement[],
   undecided: boolean,
@@ -53,61 +87,80 @@ export function judgeCharge(
   rateUnit: Unit<"mass">,
 ): ChargeAssessment {
   const { factoryCharge, maximumLength, minimumLength, maximumCharge, scaleResolution } = bounds;
-  const failures: Statement[] = [];
-  const open: Statement[] = undecided ? [...why] : [];
+  const { lengthUncertainty, safetyClass } = bounds;
+  const uLength = lengthUncertainty
+    ? siOf("lengthUncertainty", lengthUncertainty, "length", { min: 0 })
+    : 0;
+  const said: Record<Outcome, Statement[]> = {
+    fail: [],
+    inconclusive: undecided ? [...why] : [],
+    pass: undecided ? [] : [...why],
+  };
   const assumptions: Statement[] = [];
   const assume = (code: string, what: string) =>
     assumptions.push(statement(code, `${what} was not given and not checked.`));
+  const limitLength = (
+    code: string,
+    side: "lowerLimit" | "upperLimit",
+    limit: Quantity<"length">,
+    text: string,
+  ) => {
+    const outcome = holds(run, uLength, side, limit);
+    if (outcome === "pass") return;
+    const verb = outcome === "fail" ? "is" : "may be";
+    said[outcome].push(statement(code, `{length} ${verb} ${text}`, { length: run, limit }));
+  };
 
-  if (!maximumLength) assume("maximum-length-not-given", "The manual's longest run");
-  else if (run.si > siOf("maximumLength", maximumLength, "length", { above: 0 })) {
-    failures.push(
-      statement(
-        "too-long",
-        "{length} is longer than the {limit} allowed: no charge makes up for it.",
-        {
-          length: run,
-          limit: maximumLength,
-        },
-      ),
+  if (maximumLength) {
+    siOf("maximumLength", maximumLength, "length", { above: 0 });
+    limitLength(
+      "too-long",
+      "upperLimit",
+      maximumLength,
+      "longer than the {limit} allowed: no charge makes up for it.",
     );
-  }
-  if (!minimumLength) assume("minimum-length-not-given", "The manual's shortest run");
-  else if (run.si < siOf("minimumLength", minimumLength, "length", { min: 0 })) {
-    failures.push(
-      statement(
-        "too-short",
-        "{length} is shorter than the {limit} needed: noise, vibration, liquid return.",
-        { length: run, limit: minimumLength },
-      ),
+  } else assume("maximum-length-not-given", "The manual's longest run");
+  if (minimumLength) {
+    siOf("minimumLength", minimumLength, "length", { min: 0 });
+    limitLength(
+      "too-short",
+      "lowerLimit",
+      minimumLength,
+      "shorter than the {limit} needed: noise, vibration, liquid return.",
     );
-  }
+  } else assume("minimum-length-not-given", "The manual's shortest run");
 
   const unit = scaleResolution?.unit ?? factoryCharge?.unit ?? rateUnit;
-  let charge = exact;
-  if (scaleResolution) {
-    const step = siOf("scaleResolution", scaleResolution, "mass", { above: 0, max: 10 });
-    charge = Math.round(exact / step) * step;
-  }
+  const step = scaleResolution
+    ? siOf("scaleResolution", scaleResolution, "mass", { above: 0, max: 10 })
+    : 0;
+  const charge = step ? Math.round(exact / step) * step : exact;
+  const u = Math.hypot(slope * uLength, step / Math.sqrt(12));
   const additionalCharge = new Quantity(charge, unit);
   let total: Quantity<"mass"> | undefined;
   if (factoryCharge) {
-    total = new Quantity(siOf("factoryCharge", factoryCharge, "mass", { above: 0 }) + charge, unit);
-    if (total.si <= 0) {
+    const factory = siOf("factoryCharge", factoryCharge, "mass", { above: 0 });
+    if (factory + charge <= 0) {
       throw new InvalidInputError({
         argument: "factoryCharge",
         value: String(factoryCharge),
         allowed: `more than the ${rounded(new Quantity(-charge, unit))} that the rule takes out`,
       });
     }
+    total = new Quantity(factory + charge, unit);
   }
   if (maximumCharge) {
-    const most = siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
-    const values = { limit: maximumCharge, charge: rounded(total ?? additionalCharge) };
-    if ((total ?? additionalCharge).si > most) {
-      failures.push(statement("over-limit", "{charge} is more than the {limit} allowed.", values));
+    siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
+    const value = total ?? additionalCharge;
+    const outcome = holds(value, u, "upperLimit", maximumCharge);
+    const values = { limit: maximumCharge, charge: rounded(value) };
+    if (outcome !== "pass") {
+      const verb = outcome === "fail" ? "is" : "may be";
+      said[outcome].push(
+        statement("over-limit", `{charge} ${verb} more than the {limit} allowed.`, values),
+      );
     } else if (!total) {
-      open.push(
+      said.inconclusive.push(
         statement(
           "total-unknown",
           "State the factory charge to hold the total to {limit}.",
@@ -115,24 +168,25 @@ export function judgeCharge(
         ),
       );
     }
-  } else if (bounds.safetyClass && !bounds.safetyClass.endsWith("1")) {
+  } else if (safetyClass && !safetyClass.endsWith("1")) {
     assume("room-limit-not-given", "The charge limit of the room");
   }
 
   return {
-    outcome: failures.length ? "fail" : open.length ? "inconclusive" : "pass",
-    reasons: [...failures, ...open, ...(undecided ? [] : why)],
+    outcome: said.fail.length ? "fail" : said.inconclusive.length ? "inconclusive" : "pass",
+    reasons: [...said.fail, ...said.inconclusive, ...said.pass],
     assumptions,
     cautions: [
       statement(
         "weigh",
         "Weigh the charge; only into a system that has passed its pressure test and evacuation.",
       ),
-      ...refrigerantCautions(bounds.safetyClass),
+      ...refrigerantCautions(safetyClass),
     ],
-    sources: [manuals, ...(bounds.safetyClass ? [cite("ashrae-34-2022", "6.1")] : [])],
+    sources: [manuals, ...(safetyClass ? [cite("ashrae-34-2022", "6.1")] : [])],
     additionalCharge,
     unroundedCharge: new Quantity(exact, unit),
     ...(total && { totalCharge: total }),
+    ...(u > 0 && { expandedUncertainty: new Quantity(2 * u, unit) }),
   };
 }

@@ -27,6 +27,7 @@ export * from "./line-fit.ts";
 export * from "./line-run.ts";
 export * from "./liquid-charge-plausibility.ts";
 export * from "./liquid-subcooling.ts";
+export * from "./liquid-velocity.ts";
 export * from "./metric-tubes.ts";
 export * from "./multi-split-charge.ts";
 export * from "./recovery.ts";

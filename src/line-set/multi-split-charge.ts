@@ -128,6 +128,7 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   }
   return judgeCharge(
     parts.reduce((sum, { exact }) => sum + exact, allowances),
+    Math.hypot(...parts.map(({ exact, rate: one }) => (exact === 0 ? 0 : one.si))),
     length,
     why,
     parts.some(({ undecided }) => undecided),

@@ -79,6 +79,25 @@ describe("additionalCharge", () => {
     expect(additionalCharge({ ...run, maximumCharge: oz(3) }).outcome).toBe("fail");
   });
 
+  it("carries the uncertainty of the tape and the scale into the charge and its limits", () => {
+    const tape = { ...run, lengthUncertainty: ft(0.5), factoryCharge: oz(40) };
+    // 2 · 0.16 oz/ft · 0.5 ft
+    expect(additionalCharge(tape).expandedUncertainty?.toString(oz, 3)).toBe("0.160 oz");
+    expect(additionalCharge(run).expandedUncertainty).toBeUndefined();
+    expect(additionalCharge({ ...tape, maximumLength: ft(60.5) }).outcome).toBe("inconclusive");
+    expect(additionalCharge({ ...tape, maximumLength: ft(61) }).outcome).toBe("pass");
+    expect(additionalCharge({ ...tape, maximumLength: ft(59) }).outcome).toBe("fail");
+    const near = additionalCharge({ ...tape, maximumCharge: oz(43.25) });
+    expect([near.outcome, near.reasons[0]?.code]).toEqual(["inconclusive", "over-limit"]);
+    const coarse = additionalCharge({ ...run, scaleResolution: oz(0.5) });
+    expect(coarse.expandedUncertainty?.toString(oz, 3)).toBe("0.289 oz");
+  });
+
+  it("does not let a hair of binary arithmetic break a limit that is met exactly", () => {
+    const exact = { ...run, factoryCharge: oz(44.8), maximumCharge: lb(3), maximumLength: ft(60) };
+    expect(additionalCharge(exact).outcome).toBe("pass");
+  });
+
   it("lists what was not given", () => {
     const given = { maximumLength: ft(82), minimumLength: ft(10) };
     expect(additionalCharge(run).assumptions.map(({ code }) => code)).toEqual([
@@ -128,6 +147,7 @@ describe("additionalCharge", () => {
     expect(bad({ shortLineRule: "both" })).toThrow(/^shortLineRule: the text "both"/);
     expect(bad({ maximumLength: m(0) })).toThrow(/^maximumLength: 0 m/);
     expect(bad({ scaleResolution: g(0) })).toThrow(/^scaleResolution: 0 g/);
+    expect(bad({ lengthUncertainty: ft(-1) })).toThrow(/^lengthUncertainty: -1 ft/);
     expect(bad({ safetyClass: "A4" })).toThrow(/^safetyClass: the text "A4"/);
     expect(bad({ length: { kind: "length", si: Number.NaN, unit: m } })).toThrow(/^length:/);
   });

@@ -1,10 +1,12 @@
 import { explain } from "hvac-install-math/assessment";
 import {
+  assessLiquidVelocity,
   assessVaporLine,
   astmB280Tube,
   type FrictionLossInput,
   frictionFactor,
   frictionLoss,
+  guideLosses,
   identifyLines,
   type LiquidSubcoolingInput,
   lineVelocity,
@@ -163,6 +165,41 @@ describe("liquidLineSubcooling", () => {
     expect(bad({ margin: deltaK(-1) })).toThrow(/^margin: -1 K/);
     expect(bad({ bubbleTemperature: () => 42 })).toThrow(/^bubbleTemperature: 42/);
     expect(bad({ bubbleTemperature: undefined })).toThrow(/^bubbleTemperature: undefined/);
+  });
+});
+
+describe("assessLiquidVelocity", () => {
+  const line = {
+    tube: quarter,
+    massFlow: kgPerHour(78),
+    density: kgPerM3(980),
+    solenoidValve: false,
+  };
+  it("keeps the guides' window, tighter with a solenoid valve", () => {
+    const outcome = (kgh: number, solenoidValve = false) =>
+      assessLiquidVelocity({ ...line, massFlow: kgPerHour(kgh), solenoidValve }).outcome;
+    expect([outcome(78), outcome(20), outcome(140), outcome(120)]).toEqual([
+      "pass",
+      "inconclusive",
+      "fail",
+      "pass",
+    ]);
+    expect(outcome(120, true)).toBe("fail");
+  });
+  it("holds the loss against a limit, and asks for it where it is missing", () => {
+    const maximumLoss = psi(guideLosses.R410A.liquid);
+    const outcome = (loss?: number) =>
+      assessLiquidVelocity({
+        ...line,
+        maximumLoss,
+        ...(loss !== undefined && { pressureLoss: psi(loss) }),
+      }).outcome;
+    expect([outcome(59), outcome(61), outcome()]).toEqual(["pass", "fail", "inconclusive"]);
+  });
+  it("names what it cannot use", () => {
+    const bad = (change: object) => () => assessLiquidVelocity({ ...line, ...change });
+    expect(bad({ tube: undefined })).toThrow(/^tube\.outsideDiameter: undefined/);
+    expect(bad({ maximumLoss: psi(0) })).toThrow(/^maximumLoss: 0 psi/);
   });
 });
 
