@@ -2,8 +2,8 @@
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B).
 // Does not cover which of two figures is wrong.
 import { type Assessment, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { amperesOf } from "./checks.ts";
 import type { Load } from "./loads.ts";
 import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
 import { type NameplateFromParts, nameplateFromParts } from "./nameplate-from-parts.ts";
@@ -62,8 +62,8 @@ export function assessNameplate(input: {
   readonly maximumOvercurrentProtection: Quantity<"current">;
 }): NameplateAssessment {
   const { loads, minimumCircuitAmpacity: mca, maximumOvercurrentProtection: mop } = input;
-  const marked = siOf("minimumCircuitAmpacity", mca, "current", { above: 0 });
-  const maximum = siOf("maximumOvercurrentProtection", mop, "current", { above: 0 });
+  const marked = amperesOf("minimumCircuitAmpacity", mca);
+  const maximum = amperesOf("maximumOvercurrentProtection", mop);
   if (maximum < marked) throw maximumBelowAmpacity(mca, mop);
   const calculated = nameplateFromParts(loads);
   const ampacity = calculated.minimumCircuitAmpacity;

@@ -6,7 +6,8 @@ export function assumedWiring<F extends RuleFamily>(
   rules: CircuitRules<F>,
   wiring: WiringOf<F>,
 ): string {
-  const { ambient, terminations, currentCarryingConductors, groupedCircuits } = wiring as AnyWiring;
+  const { ambient, terminations, currentCarryingConductors, groupedCircuits } = (wiring ??
+    {}) as AnyWiring;
   const list = [!ambient && "30 °C around it"];
   if (rules.family === "awg") {
     list.push(!terminations && "terminations not marked 75 °C");

@@ -2,8 +2,9 @@
 // Follows NFPA 70 (2023), 440.22(C), 240.15(B), 240.85; IEC 60364-4-43:2008, 433.1.
 // Does not cover the device's condition, its brand in the panel, or its interrupting rating.
 import { type Statement, statement } from "../assessment/assessment.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { amperesOf } from "./checks.ts";
 import type { CircuitInput, FittedDevice, ProtectionMarking } from "./circuit-input.ts";
 import type { Connection } from "./connection.ts";
 import { type Findings, judge } from "./findings.ts";
@@ -19,7 +20,7 @@ export function checkDevice(
   fuse: number | undefined,
 ): void {
   const { ampacity, maximum, marking } = plate;
-  const rating = siOf("installed.device.rating", device.rating, "current", { above: 0 });
+  const rating = amperesOf("installed.device.rating", device.rating);
   const kind = oneOf("installed.device.kind", device.kind, ["breaker", "fuse"]);
   const limit = ampere(maximum);
   const fusesDoIt = fuse !== undefined && fuse <= maximum;

@@ -4,6 +4,7 @@
 import { statement } from "../assessment/assessment.ts";
 import { siOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { amperesOf } from "./checks.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
 import { type Findings, judge } from "./findings.ts";
 import type { RequiredDisconnect } from "./required-disconnect.ts";
@@ -18,7 +19,7 @@ export function checkDisconnect(
 ): void {
   const at = "installed.disconnect";
   const { minimumRating, withinSight, workingSpace } = required;
-  const rating = siOf(`${at}.rating`, fitted.rating, "current", { above: 0 });
+  const rating = amperesOf(`${at}.rating`, fitted.rating);
   judge(
     findings,
     rating >= minimumRating.si - 1e-9,
@@ -29,7 +30,7 @@ export function checkDisconnect(
   if (fitted.fuse !== undefined) {
     judge(
       findings,
-      siOf(`${at}.fuse`, fitted.fuse, "current", { above: 0 }) <= Math.min(maximum, rating),
+      amperesOf(`${at}.fuse`, fitted.fuse) <= Math.min(maximum, rating),
       "disconnect-fuse",
       "Fuses {fuse}, at most {limit}.",
       { fuse: fitted.fuse, limit: ampere(Math.min(maximum, rating)) },

@@ -8,8 +8,9 @@ import { ampere } from "../quantity/units/electricity.ts";
 import { assumedWiring } from "./assumed-wiring.ts";
 import { checkDevice } from "./check-device.ts";
 import { checkDisconnect } from "./check-disconnect.ts";
+import { amperesOf } from "./checks.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
-import type { CircuitInput } from "./circuit-input.ts";
+import type { CircuitInput, InstalledCircuit } from "./circuit-input.ts";
 import { breakerConnection, type Connection } from "./connection.ts";
 import { type EquipmentGrounding, equipmentGrounding } from "./equipment-grounding.ts";
 import { type CircuitPart, judge, noFindings, verdict } from "./findings.ts";
@@ -88,7 +89,8 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
 export function circuitFromNameplate<F extends RuleFamily>(
   input: CircuitInput<F>,
 ): CircuitAssessment<F> {
-  const { rules, supply, wiring, equipment, installed = {}, ratedLoadCurrent } = input;
+  const { rules, supply, wiring, equipment, ratedLoadCurrent } = input ?? {};
+  const installed: InstalledCircuit<F> = input?.installed ?? {};
   if (!Array.isArray(rules?.systems)) {
     throw new InvalidInputError({
       argument: "rules",
@@ -98,14 +100,14 @@ export function circuitFromNameplate<F extends RuleFamily>(
   }
   const findings = noFindings();
   const { assumptions, cautions } = findings;
+  if (input.lockedRotorCurrent) amperesOf("lockedRotorCurrent", input.lockedRotorCurrent);
   const plate = readNameplate(input, findings);
   const { ampacity, maximum, marking } = plate;
   const connection = breakerConnection({ rules, supply });
   const { phases } = supply;
   const permitted = permittedDevices(rules, ampacity, maximum, marking);
   const { device, conductor: fitted, equipmentGrounding: fittedGrounding, disconnect } = installed;
-  const fuse =
-    disconnect?.fuse && siOf("installed.disconnect.fuse", disconnect.fuse, "current", { above: 0 });
+  const fuse = disconnect?.fuse && amperesOf("installed.disconnect.fuse", disconnect.fuse);
 
   if (!supply.system) {
     assumptions.push(
@@ -125,9 +127,9 @@ export function circuitFromNameplate<F extends RuleFamily>(
   }
 
   // A breaker above the marked maximum may feed fuses that keep it; then it protects the wire by 240.4.
-  const deviceRating = device?.rating ?? permitted.rating;
-  const feeder = fuse !== undefined && fuse <= maximum && deviceRating.si > maximum;
-  const kind = equipment ?? "motor-compressor";
+  const tooLarge = device !== undefined && device.rating.si > maximum;
+  const feeder = tooLarge && fuse !== undefined && fuse <= maximum;
+  const deviceRating = device && (!tooLarge || feeder) ? device.rating : permitted.rating;
   const demand = {
     rules,
     wiring,
@@ -135,14 +137,16 @@ export function circuitFromNameplate<F extends RuleFamily>(
     deviceRating,
     ampacity: input.minimumCircuitAmpacity,
     device: device?.kind ?? (marking === "fuse only" ? "fuse" : "breaker"),
-    equipment: feeder ? "other" : kind,
+    equipment: feeder ? "other" : (equipment ?? "motor-compressor"),
   } as const;
   const conductor = minimumConductor(demand);
-  const fittedConductor = fitted && usableAmpacity({ ...demand, size: fitted });
+  const sizes = sizesOf(rules);
+  const fittedConductor =
+    fitted && usableAmpacity({ ...demand, size: oneOf("installed.conductor", fitted, sizes) });
   if (fittedConductor) {
     judge(
       findings,
-      isEnough(demand, fittedConductor),
+      isEnough(demand, fittedConductor.size, fittedConductor.usable.si),
       "conductor",
       "{size} carries {usable} here; {ampacity} needed, behind {rating}.",
       {
@@ -166,7 +170,6 @@ export function circuitFromNameplate<F extends RuleFamily>(
     conductor: fitted ?? conductor.size,
   });
   if (fittedGrounding) {
-    const sizes = sizesOf(rules);
     judge(
       findings,
       sizes.indexOf(oneOf("installed.equipmentGrounding", fittedGrounding, sizes)) >=
@@ -197,7 +200,11 @@ export function circuitFromNameplate<F extends RuleFamily>(
       nonFusedAllowed,
       toGround: connection.voltsToGround,
     },
-    disconnect?.workingSpace?.condition,
+    oneOf(
+      "installed.disconnect.workingSpace.condition",
+      disconnect?.workingSpace?.condition ?? 3,
+      [1, 2, 3],
+    ),
   );
   if (disconnect) {
     checkDisconnect(findings, disconnect, required, maximum, rules.workingSpace?.required === true);

@@ -14,12 +14,16 @@ import type {
 } from "./rules/circuit-rules.ts";
 
 /**
- * How the plate words the largest protection. "fuse only": a breaker alone is not enough; the other two allow
+ * How the plate words the largest protection. "fuse only": a breaker alone is not enough; the others allow
  * either.
  *
  * Source: UL Marking Guide, heating and cooling equipment, as quoted in trade forums.
  */
-export type ProtectionMarking = "fuse only" | "fuse or HACR breaker" | "max overcurrent protection";
+export type ProtectionMarking =
+  | "fuse only"
+  | "fuse or HACR breaker"
+  | "fuse or breaker"
+  | "max overcurrent protection";
 
 /**
  * The breaker or the fuses at the start of the circuit.

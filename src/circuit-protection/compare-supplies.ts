@@ -64,13 +64,13 @@ export interface SupplyOption<F extends RuleFamily = RuleFamily> {
  *     { voltage: volt(120), phases: 1 },
  *     { voltage: volt(240), phases: 1 },
  *   ],
- *   wiring: { material: "copper", insulation: "75 °C", length: ft(60) },
+ *   wiring: { material: "copper", insulation: "75 °C", length: ft(80) },
  *   conductor: "12 AWG",
  * });
  * low?.current.toString(); // => 12.5 A
  * high?.current.toString(); // => 6.25 A
- * low?.dropWithSameConductor?.ratio.toString(percent, 2); // => 2.47 %
- * high?.dropWithSameConductor?.ratio.toString(percent, 2); // => 0.62 %
+ * low?.dropWithSameConductor?.ratio.toString(percent, 1); // => 3.3 %
+ * high?.dropWithSameConductor?.ratio.toString(percent, 3); // => 0.825 %
  * ```
  */
 export function compareSupplies<F extends RuleFamily>(input: {

@@ -4,6 +4,7 @@
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { materialOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
 import type { CircuitRules, PrintedTable, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
 import { cell, sizesOf } from "./table.ts";
@@ -71,7 +72,7 @@ export function conductorResistance<F extends RuleFamily>(
 ): Quantity<"resistancePerLength"> {
   const { rules, size, material, stranding = "stranded", temperature } = input;
   oneOf("stranding", stranding, ["solid", "stranded"]);
-  oneOf("material", material, ["copper", "aluminum"]);
+  materialOf("material", material);
   const table = cellOf(rules.conductors, size, `${material} ${stranding}`, sizesOf(rules));
   const celsius = temperature
     ? siOf("temperature", temperature, "temperature", { min: 223.15, max: 523.15 }) - 273.15
@@ -112,7 +113,7 @@ export function conduitImpedance<F extends RuleFamily>(
 } {
   const { rules, size, material } = input;
   const conduit = oneOf("conduit", input.conduit, ["PVC", "aluminum", "steel"]);
-  oneOf("material", material, ["copper", "aluminum"]);
+  materialOf("material", material);
   const value = (what: string) =>
     rules.resistanceUnit(cellOf(rules.impedance, size, `${what} ${conduit}`, sizesOf(rules)));
   return { resistance: value(material), reactance: value("reactance") };

@@ -1,8 +1,9 @@
 // Which equipment grounding (protective) conductor? By the device, then by the conductors.
 // Follows NFPA 70 (2023), table 250.122, 250.122(A) and (B); IEC 60364-5-54, table 54.2, up to 16 mm².
 // Does not cover raceways as grounding path, parallel circuits, or metal mixes in one circuit.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { amperesOf, materialOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
 import type { CircuitRules, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
 import { cell, sizesOf, step } from "./table.ts";
@@ -69,8 +70,8 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
 }): EquipmentGrounding<F> {
   const { rules } = input;
   const sizes = sizesOf(rules);
-  const material = oneOf("material", input.material, ["copper", "aluminum"]);
-  const rating = siOf("deviceRating", input.deviceRating, "current", { above: 0 });
+  const material = materialOf("material", input.material);
+  const rating = amperesOf("deviceRating", input.deviceRating);
   const minimum = oneOf("minimumConductor", input.minimumConductor, sizes);
   const conductor = oneOf("conductor", input.conductor ?? minimum, sizes);
   const area = (size: SizeOf<F>) => cell(rules.conductors, size, "area") ?? 0;

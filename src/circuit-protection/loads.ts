@@ -1,9 +1,10 @@
 // What is inside the unit? The loads from which its nameplate is made.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15.
 // Does not cover loads that are fed by another circuit.
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { amperesOf, countOf } from "./checks.ts";
 
 /** When a load runs. Source: none; the library's own names. */
 export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defrost";
@@ -57,16 +58,9 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     const at = `loads[${i}]`;
     const above = { above: 0 };
     const kind = oneOf(`${at}.kind`, load?.kind, ["compressor", "motor", "heater", "other"]);
-    const rated = siOf(`${at}.current`, load.current, "current", above);
+    const rated = amperesOf(`${at}.current`, load.current);
     const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
-    const count = numberOf(`${at}.count`, load.count ?? 1, { min: 1 });
-    if (!Number.isInteger(count)) {
-      throw new InvalidInputError({
-        argument: `${at}.count`,
-        value: String(count),
-        allowed: "a whole number",
-      });
-    }
+    const count = countOf(`${at}.count`, load.count ?? 1);
     for (const mode of load.runsIn ?? []) oneOf(`${at}.runsIn`, mode, modes);
     return {
       kind,

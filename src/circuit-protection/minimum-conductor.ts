@@ -1,15 +1,22 @@
 // Which is the smallest conductor, and how large a device may stand ahead of it?
 // Follows NFPA 70 (2023), 240.4(B), (D), (G), 440.35; IEC 60364-4-43:2008, 433.1.
 // Does not cover motor circuits of Article 430, taps, or parallel conductors.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { amperesOf, materialOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
-import type { CircuitRules, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
 import { cell, sizesOf, step } from "./table.ts";
-import { type AmpacityInput, ampacities, type UsableAmpacity } from "./usable-ampacity.ts";
+import {
+  type AmpacityInput,
+  ampacityOn,
+  routeOf,
+  type UsableAmpacity,
+  usableAmpacity,
+} from "./usable-ampacity.ts";
 
 /**
  * `motor-compressor`: Article 440, where the unit's own overload protects the conductors. `other`: heaters,
@@ -59,22 +66,36 @@ export function largestDeviceOnConductor<F extends RuleFamily>(input: {
   /** Fuse or breaker. */
   readonly device?: DeviceKind;
 }): Quantity<"current"> {
-  const { rules, material, device = "breaker" } = input;
-  const usable = siOf("usable", input.usable, "current", { above: 0 });
+  const { rules, device = "breaker" } = input;
+  const usable = amperesOf("usable", input.usable);
   const size = oneOf("size", input.size, sizesOf(rules));
-  const { ampacityPerRating, smallConductors, nextSizeUpTo = 0 } = rules;
-  const list = rules.ratings[oneOf("device", device, ["breaker", "fuse"])];
-  if (ampacityPerRating) {
-    const fits = list.filter(
-      (r) => r * step("device", ampacityPerRating[device], r) <= usable + 1e-9,
-    );
-    return ampere(fits.at(-1) ?? 0);
-  }
-  const up = ratingAtLeast(usable, list) ?? Number.POSITIVE_INFINITY;
-  const rating = up <= nextSizeUpTo ? up : (ratingAtMost(usable, list) ?? 0);
-  const small = smallConductors && cell(smallConductors, size, material);
-  return ampere(Math.min(rating, small ?? Number.POSITIVE_INFINITY));
+  const material = materialOf("material", input.material);
+  oneOf("device", device, ["breaker", "fuse"]);
+  return ampere(deviceLimit(rules, size, material, usable, device));
 }
+
+/** The rating in A. */
+function deviceLimit<F extends RuleFamily>(
+  rules: CircuitRules<F>,
+  size: SizeOf<F>,
+  material: Material,
+  usable: number,
+  device: DeviceKind,
+): number {
+  const { smallConductors, nextSizeUpTo = 0, ampacityPerRating } = rules;
+  const list = rules.ratings[device];
+  if (ampacityPerRating) {
+    return list.filter((r) => protects(ampacityPerRating[device], r, usable)).at(-1) ?? 0;
+  }
+  const up = ratingAtLeast(usable, list) ?? Infinity;
+  const rating = up <= nextSizeUpTo ? up : (ratingAtMost(usable, list) ?? 0); // 240.4(B)
+  const small = smallConductors && cell(smallConductors, size, material); // 240.4(D)
+  return Math.min(rating, small ?? Infinity);
+}
+
+/** IEC 60364-4-43, 433.1: In ≤ Iz for a breaker, with a margin for a fuse. */
+const protects = (margins: Steps<number>, rating: number, usable: number) =>
+  rating * step("deviceRating", margins, rating) <= usable + 1e-9;
 
 /**
  * Smallest conductor whose usable ampacity is at least the one asked for and, where the device has to
@@ -110,13 +131,17 @@ export function largestDeviceOnConductor<F extends RuleFamily>(input: {
 export function minimumConductor<F extends RuleFamily>(
   input: AmpacityInput<F> & ConductorDemand,
 ): UsableAmpacity<F> {
-  siOf("ampacity", input.ampacity, "current", { above: 0 });
-  const found = ampacities(input).find((ampacity) => isEnough(input, ampacity));
-  if (found) return found;
+  amperesOf("ampacity", input.ampacity);
+  const { rules } = input;
+  const route = routeOf(input);
+  const size = sizesOf(rules).find((one) =>
+    isEnough(input, one, ampacityOn(rules, route, one).usable),
+  );
+  if (size) return usableAmpacity({ ...input, size });
   throw new OutOfRangeError({
     argument: "ampacity",
     value: `${input.ampacity}${input.deviceRating ? ` behind ${input.deviceRating}` : ""}`,
-    allowed: `what ${sizesOf(input.rules).at(-1)} carries under these conditions`,
+    allowed: `what ${sizesOf(rules).at(-1)} carries under these conditions`,
   });
 }
 
@@ -137,27 +162,14 @@ export interface ConductorDemand {
 /** Whether a conductor carries the demand and is protected by its device where that is asked for. */
 export function isEnough<F extends RuleFamily>(
   input: AmpacityInput<F> & ConductorDemand,
-  { size, usable }: UsableAmpacity<F>,
-): boolean {
-  const { rules, deviceRating, device = "breaker", equipment = "motor-compressor" } = input;
-  if (usable.si < input.ampacity.si - 1e-9) return false;
-  oneOf("equipment", equipment, ["motor-compressor", "other"]);
-  if (!deviceRating || (equipment !== "other" && !rules.deviceProtectsConductor)) return true;
-  const { material } = input.wiring;
-  if (rules.ampacityPerRating) return protects(rules, device, deviceRating.si, usable.si);
-  return deviceRating.si <= largestDeviceOnConductor({ rules, size, material, usable, device }).si;
-}
-
-/** IEC 60364-4-43, 433.1: In ≤ Iz for a breaker, a margin more for a fuse. */
-function protects(
-  rules: CircuitRules,
-  device: DeviceKind,
-  rating: number,
+  size: SizeOf<F>,
   usable: number,
 ): boolean {
+  const { rules, wiring, deviceRating, device = "breaker", equipment = "motor-compressor" } = input;
+  oneOf("equipment", equipment, ["motor-compressor", "other"]);
+  if (usable < input.ampacity.si - 1e-9) return false;
+  if (!deviceRating || (equipment !== "other" && !rules.deviceProtectsConductor)) return true;
   const { ampacityPerRating } = rules;
-  return (
-    !ampacityPerRating ||
-    rating * step("device", ampacityPerRating[device], rating) <= usable + 1e-9
-  );
+  if (ampacityPerRating) return protects(ampacityPerRating[device], deviceRating.si, usable);
+  return deviceRating.si <= deviceLimit(rules, size, wiring.material, usable, device);
 }

@@ -49,6 +49,6 @@ export function permittedDevices(
   return {
     rating: ampere(rating),
     ratings: ratings.map((r) => ampere(r)),
-    kind: fuseOnly ? "fuse" : "fuse or breaker",
+    kind: fuseOnly || !breaker.includes(rating) ? "fuse" : "fuse or breaker",
   };
 }

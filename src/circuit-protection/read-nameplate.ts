@@ -2,8 +2,9 @@
 // Follows NFPA 70 (2023), 440.4(B), 240.6(A); UL 1995, 37.14 and 37.15, for the ceiling.
 // Does not cover the short-circuit current rating on the plate.
 import { statement } from "../assessment/assessment.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { amperesOf } from "./checks.ts";
 import type { CircuitInput, ProtectionMarking } from "./circuit-input.ts";
 import type { Findings } from "./findings.ts";
 import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
@@ -12,6 +13,7 @@ import { ratingAtLeast } from "./standard-ratings.ts";
 const markings: readonly ProtectionMarking[] = [
   "fuse only",
   "fuse or HACR breaker",
+  "fuse or breaker",
   "max overcurrent protection",
 ];
 
@@ -21,14 +23,8 @@ export function readNameplate(
   { assumptions, cautions }: Findings,
 ): { ampacity: number; maximum: number; marking: ProtectionMarking } {
   const { rules, minimumCircuitAmpacity, maximumOvercurrentProtection, protectionMarking } = input;
-  const above = { above: 0 };
-  const ampacity = siOf("minimumCircuitAmpacity", minimumCircuitAmpacity, "current", above);
-  const maximum = siOf(
-    "maximumOvercurrentProtection",
-    maximumOvercurrentProtection,
-    "current",
-    above,
-  );
+  const ampacity = amperesOf("minimumCircuitAmpacity", minimumCircuitAmpacity);
+  const maximum = amperesOf("maximumOvercurrentProtection", maximumOvercurrentProtection);
   if (maximum < ampacity) {
     throw maximumBelowAmpacity(minimumCircuitAmpacity, maximumOvercurrentProtection);
   }
@@ -41,9 +37,9 @@ export function readNameplate(
     assumptions.push(statement("protection-marking", "The plate does not say fuse only."));
   }
   const { breaker, fuse } = rules.ratings;
-  if (!breaker.includes(maximum) && !fuse.includes(maximum)) {
+  if (![...breaker, ...fuse].includes(maximum) || maximum < rules.smallestRating) {
     cautions.push(
-      statement("not-a-standard-size", "{maximum} is not a standard size: read the plate again.", {
+      statement("not-a-usual-size", "{maximum} is not a usual size: read the plate again.", {
         maximum: ampere(maximum),
       }),
     );

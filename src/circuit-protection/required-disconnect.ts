@@ -42,7 +42,7 @@ export interface RequiredDisconnect {
 export function requiredDisconnect(
   rules: CircuitRules,
   input: { current: number; fuses: number; nonFusedAllowed: boolean; toGround: number },
-  condition: 1 | 2 | 3 = 3,
+  condition: 1 | 2 | 3,
 ): RequiredDisconnect {
   const { disconnect, workingSpace: space, lengthUnit } = rules;
   const minimum = tidy(disconnect.factor * input.current); // 440.12(A), (B)

@@ -1,10 +1,11 @@
 // When does a miniature breaker trip? Its conventional currents and its instantaneous band.
 // Follows IEC 60898-1:2015, tables 2 and 7.
 // Does not cover ambient temperature, grouping of breakers, or moulded-case breakers (IEC 60947-2).
-import { oneOf, siOf } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { amperesOf } from "./checks.ts";
 import type { CircuitRules, TripCurve } from "./rules/circuit-rules.ts";
 
 /**
@@ -60,7 +61,7 @@ export function tripBand(input: {
       allowed: "rules with trip curves",
     });
   }
-  const rating = siOf("rating", input.rating, "current", { above: 0 });
+  const rating = amperesOf("rating", input.rating);
   const [from, to] = tripping.curves[oneOf("curve", input.curve, ["B", "C", "D"])];
   return {
     noTrip: ampere(rating * tripping.noTrip),

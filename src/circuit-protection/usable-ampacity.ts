@@ -1,11 +1,12 @@
 // Which conductor carries it? Usable ampacity with its steps, and the smallest size that is enough.
 // Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80, 440.35; IEC 60364-4-43:2008, 433.1; 60364-5-52:2009, 523.
 // Does not cover parallel conductors, cables in the ground or in free air.
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
+import { amperesOf, countOf, materialOf } from "./checks.ts";
 import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
 import { tidy } from "./standard-ratings.ts";
 import { cell, sizesOf, step } from "./table.ts";
@@ -99,43 +100,59 @@ export function usableAmpacity<F extends RuleFamily>(
 ): UsableAmpacity<F> {
   const { rules } = input;
   const size = oneOf("size", input.size, sizesOf(rules));
-  const { column } = routeOf(input);
-  const found = ampacities(input).find((ampacity) => ampacity.size === size);
-  if (found) return found;
-  throw new InvalidInputError({
-    argument: "size",
-    value: `${size} in the column ${column}`,
-    allowed: "a size that the ampacity table gives in this column",
-  });
+  const route = routeOf(input);
+  const { column, celsius, ambientFactor, adjustmentFactor } = route;
+  const { table, derated, limit, usable } = ampacityOn(rules, route, size);
+  if (table === null) {
+    throw new InvalidInputError({
+      argument: "size",
+      value: `${size} in the column ${column}`,
+      allowed: "a size that the ampacity table gives in this column",
+    });
+  }
+  return {
+    size,
+    column,
+    tableAmpacity: ampere(table),
+    ambient: degC(celsius),
+    ambientFactor,
+    adjustmentFactor,
+    derated: ampere(derated),
+    ...(limit && { terminationLimit: ampere(limit) }),
+    usable: ampere(usable),
+  };
 }
 
-/** Usable ampacity of every size that the table gives for the wiring, rising. */
-export function ampacities<F extends RuleFamily>(input: AmpacityInput<F>): UsableAmpacity<F>[] {
-  const { ampacity } = input.rules;
-  const { column, limitColumn, celsius, ambientFactor, adjustmentFactor } = routeOf(input);
-  return sizesOf(input.rules).flatMap((size) => {
-    const table = cell(ampacity, size, column);
-    if (table === null) return [];
-    const derated = tidy(table * ambientFactor * adjustmentFactor);
-    const limit = cell(ampacity, size, limitColumn);
-    return {
-      size,
-      column,
-      tableAmpacity: ampere(table),
-      ambient: degC(celsius),
-      ambientFactor,
-      adjustmentFactor,
-      derated: ampere(derated),
-      ...(limit !== null && { terminationLimit: ampere(limit) }),
-      usable: ampere(Math.min(derated, limit ?? derated)),
-    };
-  });
+/** Table value, derated value, termination limit and usable ampacity in A; 0 usable without a table value. */
+export function ampacityOn<F extends RuleFamily>(
+  { ampacity }: CircuitRules<F>,
+  { column, limitColumn, ambientFactor, adjustmentFactor }: Route,
+  size: SizeOf<F>,
+): { table: number | null; derated: number; limit: number | null; usable: number } {
+  const table = cell(ampacity, size, column);
+  const limit = cell(ampacity, size, limitColumn);
+  const derated = tidy((table ?? 0) * ambientFactor * adjustmentFactor);
+  return { table, derated, limit, usable: Math.min(derated, limit ?? derated) };
+}
+
+/** Where the wiring reads the tables. */
+interface Route {
+  readonly column: string;
+  readonly limitColumn: string;
+  readonly celsius: number;
+  readonly ambientFactor: number;
+  readonly adjustmentFactor: number;
 }
 
 /** What the wiring means in the tables of its family. */
-function routeOf<F extends RuleFamily>({ rules, wiring, phases, deviceRating }: AmpacityInput<F>) {
+export function routeOf<F extends RuleFamily>({
+  rules,
+  wiring,
+  phases,
+  deviceRating,
+}: AmpacityInput<F>): Route {
   const either = wiring as AnyWiring;
-  oneOf("wiring.material", either?.material, ["copper", "aluminum"]);
+  materialOf("wiring.material", either?.material);
   oneOf("wiring.insulation", either.insulation, rules.ambient.columns);
   const limits: string[] = [];
   const { ambient = degC(30) } = either;
@@ -144,9 +161,7 @@ function routeOf<F extends RuleFamily>({ rules, wiring, phases, deviceRating }: 
   let together: number;
   if (rules.family === "awg") {
     column += either.insulation;
-    const rating = deviceRating
-      ? siOf("deviceRating", deviceRating, "current", { above: 0 })
-      : rules.smallestRating;
+    const rating = deviceRating ? amperesOf("deviceRating", deviceRating) : 0;
     const terminations =
       either.terminations ?? step("deviceRating", rules.terminations ?? [], rating);
     limits.push(oneOf("wiring.terminations", terminations, ["60 °C", "75 °C"]));
@@ -173,18 +188,12 @@ function routeOf<F extends RuleFamily>({ rules, wiring, phases, deviceRating }: 
   };
 }
 
-function countOf(argument: string, count: number): number {
-  if (Number.isInteger(numberOf(argument, count, { min: 1 }))) return count;
-  throw new InvalidInputError({ argument, value: String(count), allowed: "a whole number" });
-}
-
 /** The factor of the first row that reaches the temperature. */
 function ambientFactorAt(rules: CircuitRules, insulation: string, celsius: number): number {
-  const rows = rules.ambient.rows.filter(
-    ([edge]) => cell(rules.ambient, edge, insulation) !== null,
-  );
-  const edge = rows.find(([upTo]) => tidy(celsius) <= upTo)?.[0];
-  if (edge !== undefined) return cell(rules.ambient, edge, insulation) ?? 0;
+  const at = rules.ambient.columns.indexOf(insulation) + 1;
+  const rows = rules.ambient.rows.filter((row) => row[at] !== null);
+  const row = rows.find(([upTo]) => tidy(celsius) <= upTo);
+  if (row) return Number(row[at]);
   throw new OutOfRangeError({
     argument: "wiring.ambient",
     value: `${tidy(celsius)} °C`,

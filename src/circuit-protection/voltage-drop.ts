@@ -7,6 +7,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { percent } from "../quantity/units/ratio.ts";
+import { amperesOf } from "./checks.ts";
 
 /**
  * A run and the current in it.
@@ -46,7 +47,7 @@ export interface VoltageDrop {
 
 /** Volts lost per metre: 2·I·Ze or √3·I·Ze with Ze = R·cos φ + X·sin φ (table 9, note 2). */
 function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): number {
-  const current = siOf("current", input.current, "current", { above: 0 });
+  const current = amperesOf("current", input.current);
   const factor = oneOf("phases", input.phases, [1, 3]) === 3 ? Math.sqrt(3) : 2;
   const resistance = siOf("resistance", input.resistance, "resistancePerLength", { above: 0 });
   const reactance = input.reactance
