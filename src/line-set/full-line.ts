@@ -1,9 +1,10 @@
 // How much refrigerant would fill the line? Bore times density, as a mass and as a rate per length.
-// Follows plane geometry; densities come from the caller's refrigerant data.
+// Follows plane geometry; the density is the caller's or that of the refrigerant's saturated liquid.
 // Does not cover what a unit needs: only the nameplate's rate does. Use this as a plausibility check.
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, gPerM, oz, ozPerFt } from "../quantity/units/mass.ts";
+import { type Refrigerant, saturatedLiquidDensity } from "../refrigerants/index.ts";
 import { boreOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -18,10 +19,28 @@ export interface FilledTube {
   readonly density: Quantity<"density">;
 }
 
+/**
+ * A tube full of a refrigerant's saturated liquid.
+ *
+ * Source: none; the library's own type.
+ */
+export interface LiquidFilledTube {
+  /** Outside diameter and wall. */
+  readonly tube: TubeSize;
+  /** A refrigerant of `hvac-install-math/refrigerants`. */
+  readonly refrigerant: Refrigerant;
+  /** Temperature of the liquid, within the refrigerant's range. */
+  readonly temperature: Quantity<"temperature">;
+}
+
 /** Mass per metre in kg/m. Internal. */
-export function fillOf({ tube, density }: FilledTube, path = ""): number {
+export function fillOf(filled: FilledTube | LiquidFilledTube, path = ""): number {
+  const density =
+    filled && "refrigerant" in filled
+      ? saturatedLiquidDensity(filled.refrigerant, filled.temperature)
+      : filled?.density;
   return (
-    boreOf(`${path}tube`, tube) *
+    boreOf(`${path}tube`, filled?.tube) *
     siOf(`${path}density`, density, "density", { above: 0, max: 3000 })
   );
 }
@@ -29,9 +48,10 @@ export function fillOf({ tube, density }: FilledTube, path = ""): number {
 /**
  * Mass per length of a tube full of refrigerant.
  *
- * @param filled - Tube and density.
+ * @param filled - Tube and density, or tube, refrigerant and temperature of the liquid.
  * @returns The mass per length, in oz/ft for a tube in inches, else in g/m.
- * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
+ * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible;
+ * {@link OutOfRangeError} for a temperature outside the refrigerant's range.
  * Caution: an upper bound for a liquid line, never the nameplate's rate.
  *
  * Source: plane geometry.
@@ -39,20 +59,22 @@ export function fillOf({ tube, density }: FilledTube, path = ""): number {
  * @example
  * ```ts
  * import { astmB280Tube, fullLineRate } from "hvac-install-math/line-set";
- * import { gPerM, kgPerM3 } from "hvac-install-math/quantity";
+ * import { degF, gPerM, kgPerM3 } from "hvac-install-math/quantity";
+ * import { R410A } from "hvac-install-math/refrigerants";
  *
  * const tube = astmB280Tube({ size: "1/4", temper: "annealed" });
+ * fullLineRate({ tube, refrigerant: R410A, temperature: degF(105) }).toString(gPerM, 1); // => 17.8 g/m
  * fullLineRate({ tube, density: kgPerM3(972.3) }).toString(gPerM, 1); // => 17.8 g/m
  * ```
  */
-export function fullLineRate(filled: FilledTube): Quantity<"massPerLength"> {
+export function fullLineRate(filled: FilledTube | LiquidFilledTube): Quantity<"massPerLength"> {
   return new Quantity(fillOf(filled), isImperial(filled.tube.outsideDiameter) ? ozPerFt : gPerM);
 }
 
 /**
  * Mass of refrigerant that fills a length of tube.
  *
- * @param filled - Tube, density and `length`, 0 to 1000 m.
+ * @param filled - Tube, density (or refrigerant and temperature of the liquid) and `length`, 0 to 1000 m.
  * @returns The mass, in ounces for a length in feet or inches, else in grams.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  * Caution: an upper bound for a liquid line, never the mass to charge.
@@ -69,7 +91,7 @@ export function fullLineRate(filled: FilledTube): Quantity<"massPerLength"> {
  * ```
  */
 export function fullLineMass(
-  filled: FilledTube & {
+  filled: (FilledTube | LiquidFilledTube) & {
     /** Length of tube. */ readonly length: Quantity<"length">;
   },
 ): Quantity<"mass"> {

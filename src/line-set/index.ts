@@ -20,7 +20,7 @@ export {
   lineVelocity,
   type TubeFlow,
 } from "./friction-loss.ts";
-export { type FilledTube, fullLineMass, fullLineRate } from "./full-line.ts";
+export { type FilledTube, fullLineMass, fullLineRate, type LiquidFilledTube } from "./full-line.ts";
 export * from "./identify-lines.ts";
 export type { SafetyClass } from "./line-cautions.ts";
 export * from "./line-fit.ts";

@@ -6,7 +6,7 @@ import { type Assessment, type Outcome, statement } from "../assessment/assessme
 import { oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
-import { type FilledTube, fillOf } from "./full-line.ts";
+import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 
@@ -30,12 +30,12 @@ export type RateSlip = "per-foot-taken-as-per-metre" | "per-metre-taken-as-per-f
  *
  * Source: none; the library's own type.
  */
-export interface LiquidChargePlausibilityInput extends FilledTube {
+export type LiquidChargePlausibilityInput = (FilledTube | LiquidFilledTube) & {
   /** The nameplate's rate for this size of liquid line. */
   readonly rate: ChargeRate;
   /** Where the unit expands the liquid in cooling. */
   readonly expansionDevice: ExpansionDevice;
-}
+};
 
 /**
  * The verdict on a rate: `pass` plausible, `inconclusive` plausible only with the device elsewhere,
@@ -61,11 +61,13 @@ const windows = { outdoor: [0.4, 1.1], indoor: [0.9, 1.9], "not-known": [0.4, 1.
  * Holds a nameplate's charge rate against the mass of a liquid line full of liquid, and says why it may
  * well be lower: the unit expands the liquid outdoors, so that the line carries flashing liquid.
  *
- * Assumes saturated liquid of the density given; 10 °F of subcooling adds about 4 % for R410A.
+ * Assumes saturated liquid, of the density given or of the refrigerant at the temperature given; 10 °F of subcooling adds about 4 % for R410A.
  *
- * @param input - Rate, tube, liquid density at the line's temperature, place of the expansion device.
+ * @param input - Rate, tube, liquid density (or refrigerant and liquid temperature), place of the
+ * expansion device.
  * @returns The verdict, the full line's rate and the ratio. Never a charge.
- * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
+ * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible;
+ * {@link OutOfRangeError} for a temperature outside the refrigerant's range.
  * Caution: charge by the nameplate and by weight, never by the geometric figure.
  *
  * Source: manufacturers' published rate tables, brands withheld; plane geometry.
@@ -73,12 +75,14 @@ const windows = { outdoor: [0.4, 1.1], indoor: [0.9, 1.9], "not-known": [0.4, 1.
  * @example
  * ```ts
  * import { astmB280Tube, liquidChargePlausibility } from "hvac-install-math/line-set";
- * import { gPerM, kgPerM3 } from "hvac-install-math/quantity";
+ * import { degF, gPerM } from "hvac-install-math/quantity";
+ * import { R410A } from "hvac-install-math/refrigerants";
  *
  * const check = liquidChargePlausibility({
  *   rate: gPerM(15),
  *   tube: astmB280Tube({ size: "1/4", temper: "annealed" }),
- *   density: kgPerM3(972.3), // R410A liquid at 105 °F
+ *   refrigerant: R410A,
+ *   temperature: degF(105),
  *   expansionDevice: "outdoor",
  * });
  * check.outcome; // => pass
@@ -147,7 +151,7 @@ export function liquidChargePlausibility(
     ...(slip && { cause: slip }),
     reasons,
     assumptions: [
-      statement("saturated-liquid", "The density given is that of the liquid in the line."),
+      statement("saturated-liquid", "The line is full of saturated liquid at its temperature."),
     ],
     cautions: [manualDecides],
     sources: [manuals],

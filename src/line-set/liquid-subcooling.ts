@@ -63,18 +63,18 @@ export interface LiquidSubcoolingAssessment extends Assessment {
  * @example
  * ```ts
  * import { liquidLineSubcooling, staticHead } from "hvac-install-math/line-set";
- * import { degC, deltaK, kgPerM3, kPa, m, MPa, MPaa } from "hvac-install-math/quantity";
+ * import { degC, deltaK, kgPerM3, kPa, m } from "hvac-install-math/quantity";
+ * import { bubblePressure, bubbleTemperature, R410A } from "hvac-install-math/refrigerants";
  *
  * const verdict = liquidLineSubcooling({
- *   liquidPressure: MPaa(2.6),
- *   // A straight line in place of a refrigerant, invented for this example: 42 °C, 17 K per MPa.
- *   bubbleTemperature: (p) => degC(42).plus(deltaK(17 * (p.in(MPaa) - 2.6))),
- *   losses: [staticHead({ density: kgPerM3(970), lift: m(6) }), kPa(40)],
+ *   liquidPressure: bubblePressure(R410A, degC(42)),
+ *   bubbleTemperature: (pressure) => bubbleTemperature(R410A, pressure),
+ *   losses: [staticHead({ density: kgPerM3(962), lift: m(6) }), kPa(40)],
  *   margin: deltaK(2),
  *   available: deltaK(6),
  * });
  * verdict.outcome; // => pass
- * verdict.neededSubcooling.toString(deltaK, 1); // => 3.7 K
+ * verdict.neededSubcooling.toString(deltaK, 1); // => 3.6 K
  * ```
  */
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {

@@ -5,7 +5,7 @@ import { type Assessment, cite, type Statement, statement } from "../assessment/
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
-import { type FilledTube, fillOf } from "./full-line.ts";
+import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
 import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { isImperial, lengthOf } from "./tube.ts";
@@ -49,7 +49,7 @@ export interface LineContents {
  * ```
  */
 export function lineContents(input: {
-  /** Liquid line. */ readonly liquid: FilledTube;
+  /** Liquid line. */ readonly liquid: FilledTube | LiquidFilledTube;
   /** Vapour line. */ readonly vapor: FilledTube;
   /** Length of both, one way. */ readonly length: Quantity<"length">;
 }): LineContents {

@@ -1,13 +1,15 @@
 import { explain } from "hvac-install-math/assessment";
 import {
   astmB280Tube,
+  type FilledTube,
   type LiquidChargePlausibilityInput,
   liquidChargePlausibility,
 } from "hvac-install-math/line-set";
-import { g, gPerM, kgPerM3, m, ozPerFt } from "hvac-install-math/quantity";
+import { degF, g, gPerM, kgPerM3, m, ozPerFt, type Quantity } from "hvac-install-math/quantity";
+import { R410A } from "hvac-install-math/refrigerants";
 import { describe, expect, it } from "vitest";
 
-const line: LiquidChargePlausibilityInput = {
+const line: LiquidChargePlausibilityInput & FilledTube = {
   rate: gPerM(15),
   tube: astmB280Tube({ size: "1/4", temper: "annealed" }),
   density: kgPerM3(972.3),
@@ -48,6 +50,21 @@ describe("liquidChargePlausibility", () => {
   it("answers in the unit of the rate", () => {
     const { fullLineRate } = liquidChargePlausibility({ ...line, rate: ozPerFt(0.16) });
     expect(fullLineRate.toString(ozPerFt, 3)).toBe("0.191 oz/ft");
+  });
+
+  it("takes a refrigerant and the temperature of its liquid in place of a density", () => {
+    const { density: _, ...without } = line;
+    const at = (temperature: Quantity<"temperature">) =>
+      liquidChargePlausibility({ ...without, refrigerant: R410A, temperature });
+    expect(at(degF(105)).ratio).toBeCloseTo(liquidChargePlausibility(line).ratio, 3);
+    expect(() => at(degF(500))).toThrow(/^temperature: 500 °F is not allowed/);
+    expect(() =>
+      liquidChargePlausibility({
+        ...without,
+        refrigerant: "R410A" as never,
+        temperature: degF(105),
+      }),
+    ).toThrow(/^refrigerant:/);
   });
 
   it("names what it cannot use", () => {

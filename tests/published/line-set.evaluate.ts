@@ -1,6 +1,7 @@
 import * as lineSet from "hvac-install-math/line-set";
 import * as properties from "hvac-install-math/property-model";
 import * as q from "hvac-install-math/quantity";
+import { refrigerantByDesignation, saturatedLiquidDensity } from "hvac-install-math/refrigerants";
 import type { Evaluators } from "./check.ts";
 
 interface TubeInput {
@@ -162,4 +163,14 @@ export const evaluators: Evaluators = {
         },
       })
       .extraOil.in(q.mL),
+  liquidDensity: ({ refrigerant, degF }: { refrigerant: string; degF: number }) =>
+    saturatedLiquidDensity(refrigerantByDesignation(refrigerant), q.degF(degF)).in(q.kgPerM3),
+  fullLineOf: (input: TubeInput & { refrigerant: string; degF: number; unit: string }) =>
+    lineSet
+      .fullLineRate({
+        tube: tubeOf(input),
+        refrigerant: refrigerantByDesignation(input.refrigerant),
+        temperature: q.degF(input.degF),
+      })
+      .in(unitNamed(input.unit)),
 };
