@@ -1,0 +1,137 @@
+// Did the public supply keep its voltage for a week? The 95 % rule on ten-minute means.
+// Follows EN 50160:2010, 4.2.2.2: 95 % of the ten-minute means of a week within ±10 %, all within +10 % and
+// −15 %; the means as IEC 61000-4-30 forms them (root of the mean square; from memory).
+// Does not cover supplies that are not linked to a network, remote ones, flicker, dips and interruptions.
+import { type Assessment, cite, type Reason, statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { day } from "../quantity/units/time.ts";
+import { cautions } from "./supply-cautions.ts";
+import { columnsOf, type LoggedVoltage } from "./voltage-log.ts";
+
+/**
+ * The verdict on a week of a public supply.
+ *
+ * Source: EN 50160:2010, 4.2.2.2.
+ */
+export interface SupplyWeekAssessment extends Assessment {
+  /** Ten-minute means that count: whole intervals without a gap above a minute and without interruption. */
+  readonly means: number;
+  /** Of these, outside ±10 %. */
+  readonly outside10: number;
+  /** Of these, outside +10 % and −15 %. */
+  readonly outside15: number;
+  /** Share of the means within ±10 %, in the worst week. */
+  readonly shareWithin10: Quantity<"ratio">;
+}
+
+const perWeek = 7 * 24 * 6; // ten-minute intervals
+const tenMinutes = 600; // s
+
+/**
+ * Judges a log of one voltage at the supply terminals by EN 50160. A week decides; a shorter log can fail
+ * (one mean outside +10 % and −15 %, or more outside ±10 % than the whole week may have) but not pass.
+ *
+ * @param input - Nominal voltage above 0 and the log: readings no more than a minute apart, in order.
+ * @returns The outcome, with the counts behind it.
+ * @throws {@link InvalidInputError} when there are fewer than two readings or the times do not grow.
+ *
+ * Cautions: measured at live terminals; a logger is installed by a licensed electrician.
+ *
+ * Source: EN 50160:2010, 4.2.2.2, by reproduction.
+ *
+ * @example
+ * ```ts
+ * import { minute, volt } from "hvac-install-math/quantity";
+ * import { assessSupplyWeek } from "hvac-install-math/supply-voltage";
+ *
+ * const readings = Array.from({ length: 10_081 }, (_, i) => ({ elapsed: minute(i), voltage: volt(231) }));
+ * const week = assessSupplyWeek({ nominal: volt(230), readings });
+ * `${week.outcome}, ${week.means} means`; // => pass, 1008 means
+ * ```
+ */
+export function assessSupplyWeek(input: {
+  /** Nominal voltage of what was logged. */
+  readonly nominal: Quantity<"voltage">;
+  /** The log. */
+  readonly readings: readonly LoggedVoltage[];
+}): SupplyWeekAssessment {
+  const nominal = siOf("nominal", input.nominal, "voltage", { above: 0 });
+  const { times, volts } = columnsOf(input.readings);
+  const means = tenMinuteMeans(times, volts, nominal);
+
+  // Each full week on its own; without one, what there is. The worst decides.
+  const weeks = Math.floor(((times.at(-1) ?? 0) - (times[0] ?? 0)) / (perWeek * tenMinutes));
+  let worst = { means: 0, outside10: 0, outside15: 0, within: 1 };
+  for (let week = 0; week < Math.max(1, weeks); week++) {
+    const own = means.filter((_, i) => Math.floor(i / perWeek) === week).filter((v) => v >= 0);
+    const outside = (low: number) =>
+      own.filter((v) => v < low * nominal - 1e-9 || v > 1.1 * nominal + 1e-9).length;
+    const [outside10, outside15] = [outside(0.9), outside(0.85)];
+    const within = own.length ? 1 - outside10 / own.length : 0;
+    if (week === 0 || outside15 > worst.outside15 || within < worst.within) {
+      worst = { means: own.length, outside10, outside15, within };
+    }
+  }
+  const { means: count, outside10, outside15, within } = worst;
+  const fails = outside15 > 0 || outside10 > 0.05 * (weeks ? count : perWeek);
+  const outcome = fails ? "fail" : weeks && count > perWeek / 2 ? "pass" : "inconclusive";
+  const values = {
+    means: count,
+    outside10,
+    outside15,
+    within: percent(Number((100 * within).toFixed(2))),
+  };
+  const reasons: Reason[] = [
+    statement(
+      fails ? "week-outside" : "week-within",
+      "{within} of {means} ten-minute means lie within ±10 % ({outside10} do not); {outside15} lie outside +10/−15 %.",
+      values,
+    ),
+  ];
+  if (outcome === "inconclusive") {
+    reasons.unshift(
+      statement("week-incomplete", "Log {missing} more, at least every minute: a week decides.", {
+        missing: day(Number((7 - (count * tenMinutes) / 86_400).toFixed(2))),
+      }),
+    );
+  }
+  return {
+    outcome,
+    reasons,
+    assumptions: [],
+    cautions,
+    sources: [cite("en-50160", "4.2.2.2")],
+    means: count,
+    outside10,
+    outside15,
+    shareWithin10: percent(100 * within),
+  };
+}
+
+/** Root mean square per interval from the first reading on; −1 where it is interrupted or has a gap. */
+function tenMinuteMeans(
+  times: readonly number[],
+  volts: readonly number[],
+  nominal: number,
+): number[] {
+  const start = times[0] ?? 0;
+  const end = times.at(-1) ?? 0;
+  const means: number[] = [];
+  let next = 0;
+  for (let from = start; from + tenMinutes <= end + 1e-6; from += tenMinutes) {
+    let [squares, n, last, whole] = [0, 0, from, true];
+    for (; (times[next] ?? Number.POSITIVE_INFINITY) < from + tenMinutes - 1e-6; next++) {
+      const v = volts[next] ?? 0;
+      const at = times[next] ?? 0;
+      whole &&= at - last <= 60 + 1e-6 && v >= 0.05 * nominal; // below 5 %: an interruption
+      squares += v * v;
+      n++;
+      last = at;
+    }
+    whole &&= from + tenMinutes - last <= 60 + 1e-6;
+    means.push(whole && n ? Math.sqrt(squares / n) : -1);
+  }
+  return means;
+}

@@ -1,0 +1,100 @@
+// Do the readings keep what the standard lets the utility supply?
+// Follows ANSI C84.1-2020, table 1, or IEC 60038:2009 with EN 50160 for a log at the service.
+// Does not cover what the unit bears: judge-nameplate.ts.
+import { type Outcome, overallOutcome, statement } from "../assessment/assessment.ts";
+import { volt } from "../quantity/units/electricity.ts";
+import { second } from "../quantity/units/time.ts";
+import { assessSupplyWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
+import { extremes, keeps } from "./judge-nameplate.ts";
+import { type SupplyEvidence, type SupplyFindings, say } from "./supply-findings.ts";
+import { type PlainReading, rounded } from "./voltage-reading.ts";
+import { type SupplyRange, standardOf, supplyVoltageRanges } from "./voltage-standard.ts";
+
+/** Judges the extremes by the ranges of the standard; a week's log by EN 50160. */
+export function judgeStandard(
+  evidence: SupplyEvidence,
+  found: SupplyFindings,
+): {
+  readonly outcome: Outcome;
+  readonly range: SupplyRange | undefined;
+  readonly week: SupplyWeekAssessment | undefined;
+} {
+  const { input, readings, low, high, nominal } = evidence;
+  const { supply, measuredAt } = input;
+  const { standard } = standardOf(supply);
+  const ranges = supplyVoltageRanges(supply, measuredAt);
+  const range = ranges.find(({ minimum, maximum }) => low >= minimum.si && high <= maximum.si);
+  const widest = range ?? (ranges.at(-1) as SupplyRange);
+  const service = measuredAt === "service";
+  const week = service && standard.source === "iec-60038" ? weekOf(readings, nominal) : undefined;
+
+  // A range that is left for a moment is no breach of EN 50160; a whole week of means decides.
+  const last = ranges.at(-1) as SupplyRange;
+  let outcome = overallOutcome([keeps(evidence, low, last), keeps(evidence, high, last)]);
+  if (week && (week.outcome !== "inconclusive" || outcome === "fail")) outcome = week.outcome;
+
+  const values = { ...extremes(evidence), ...widest, standard: standard.name };
+  const text = "{low} to {high} is in {name} of {standard}, {minimum} to {maximum}";
+  if (!range) {
+    say(
+      found,
+      outcome,
+      "outside-standard",
+      `${text.replace("is in", "leaves")}: tell the utility.`,
+      values,
+    );
+  } else if (outcome === "inconclusive") {
+    say(found, outcome, "standard-undecided", `${text}, too near a limit for this meter.`, values);
+  } else say(found, outcome, "within-standard", `${text}.`, values);
+  if (outcome === "fail") found.causes.push("outside-standard");
+  for (const reason of week?.reasons ?? []) found.said.push([outcome, reason]);
+  found.sources.push(
+    { source: standard.source, clause: standard.clause },
+    ...(week?.sources ?? []),
+  );
+
+  const { cautions, assumptions } = found;
+  if (range && range !== ranges[0]) {
+    cautions.push(
+      statement("correct-soon", "{name} is for a limited time: have it corrected.", {
+        name: range.name,
+      }),
+    );
+  }
+  if (service) {
+    cautions.push(
+      statement("drop-to-unit", "The wiring to the unit takes its share; 3 % is {drop}.", {
+        drop: volt(rounded(0.03 * low, 1)),
+      }),
+    );
+  }
+  if (!supply.standard) {
+    assumptions.push(
+      statement("standard", "{standard} was taken for {nominal}.", {
+        standard: standard.name,
+        nominal: supply.voltage,
+      }),
+    );
+  }
+  return { outcome, range, week };
+}
+
+/** EN 50160 line by line, where the log has times; the worst line speaks. */
+function weekOf(
+  readings: readonly PlainReading[],
+  nominal: number,
+): SupplyWeekAssessment | undefined {
+  if (!(readings.length > 1 && readings.every(({ at }) => at >= 0))) return undefined;
+  const rank = { fail: 0, inconclusive: 1, pass: 2 };
+  return (readings[0]?.volts ?? [])
+    .map((_, line) =>
+      assessSupplyWeek({
+        nominal: volt(nominal),
+        readings: readings.map(({ volts, at }) => ({
+          elapsed: second(at),
+          voltage: volt(volts[line] ?? 0),
+        })),
+      }),
+    )
+    .sort((a, b) => rank[a.outcome] - rank[b.outcome])[0];
+}

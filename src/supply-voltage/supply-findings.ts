@@ -1,0 +1,49 @@
+// What the parts of the verdict add up in: what was taken in, and what each part found. Internal.
+import {
+  type Assumption,
+  type Caution,
+  type Citation,
+  type Outcome,
+  type Reason,
+  type Statement,
+  statement,
+} from "../assessment/assessment.ts";
+import type { NameplateVoltageRange } from "./nameplate-voltage-range.ts";
+import type { SupplyVoltageCause, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
+import type { meterErrors, PlainReading } from "./voltage-reading.ts";
+
+/** What the parts look at: readings without those while starting, extremes in volts. */
+export interface SupplyEvidence {
+  readonly input: SupplyVoltageInput;
+  readonly plate: NameplateVoltageRange;
+  readonly readings: readonly PlainReading[];
+  readonly low: number;
+  readonly high: number;
+  readonly nominal: number;
+  readonly confidence: number;
+  readonly errors: ReturnType<typeof meterErrors>;
+}
+
+/** What the parts found; the first cause is the one that counts. */
+export interface SupplyFindings {
+  readonly said: [Outcome, Reason][];
+  readonly causes: SupplyVoltageCause[];
+  readonly assumptions: Assumption[];
+  readonly cautions: Caution[];
+  readonly sources: Citation[];
+}
+
+/** Says why, and names the cause when it is one; one reading is not said as a span. */
+export function say(
+  found: SupplyFindings,
+  outcome: Outcome,
+  code: string,
+  text: string,
+  values: Statement["values"],
+  cause?: SupplyVoltageCause,
+): void {
+  const { low, high } = values;
+  const said = low && low === high ? text.replace("{low} to {high}", "{low}") : text;
+  found.said.push([outcome, statement(code, said, values)]);
+  if (cause) found.causes.push(cause);
+}

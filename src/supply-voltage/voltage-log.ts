@@ -1,0 +1,138 @@
+// What did a log see? Extremes, percentiles and the time outside a range, weighted by time.
+// Each reading stands for half the time to its neighbours. Common practice, no source.
+// Does not cover judging: assess-supply-voltage.ts and assess-supply-week.ts do.
+import { requireKind, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { volt } from "../quantity/units/electricity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { second } from "../quantity/units/time.ts";
+import type { VoltageRange } from "./voltage-standard.ts";
+
+/**
+ * A reading of a log.
+ *
+ * Source: none; the library's own type.
+ */
+export interface LoggedVoltage {
+  /** Time since the start of the log. */
+  readonly elapsed: Quantity<"duration">;
+  /** The voltage, 0 or more. */
+  readonly voltage: Quantity<"voltage">;
+}
+
+/**
+ * What a log of one voltage saw.
+ *
+ * Source: none; the library's own type.
+ */
+export interface VoltageLogStatistics {
+  /** Readings in the log. */
+  readonly count: number;
+  /** From the first reading to the last. */
+  readonly duration: Quantity<"duration">;
+  /** Lowest reading. */
+  readonly minimum: Quantity<"voltage">;
+  /** Highest reading. */
+  readonly maximum: Quantity<"voltage">;
+  /** Mean over time. */
+  readonly mean: Quantity<"voltage">;
+  /** Stayed at or below it for 5 % of the time. */
+  readonly percentile5: Quantity<"voltage">;
+  /** Stayed at or below it for half of the time. */
+  readonly median: Quantity<"voltage">;
+  /** Stayed at or below it for 95 % of the time. */
+  readonly percentile95: Quantity<"voltage">;
+  /** Time below the range. */
+  readonly timeBelow: Quantity<"duration">;
+  /** Time above the range. */
+  readonly timeAbove: Quantity<"duration">;
+  /** Share of the time outside the range. */
+  readonly shareOutside: Quantity<"ratio">;
+}
+
+/**
+ * Statistics of a log of one voltage over time: each reading stands for half the time to its neighbours.
+ *
+ * @param input - At least two readings in order of time, and the range that the voltage should keep.
+ * @returns Extremes, mean, percentiles and time outside the range.
+ * @throws {@link InvalidInputError} when there are fewer than two readings, or the times do not grow.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { minute, volt } from "hvac-install-math/quantity";
+ * import { voltageLogStatistics } from "hvac-install-math/supply-voltage";
+ *
+ * const readings = [231, 229, 206, 230, 231].map((v, i) => ({ elapsed: minute(i), voltage: volt(v) }));
+ * const seen = voltageLogStatistics({ readings, range: { minimum: volt(207), maximum: volt(253) } });
+ * seen.timeBelow.toString(minute); // => 1 min
+ * ```
+ */
+export function voltageLogStatistics(input: {
+  /** The log. */
+  readonly readings: readonly LoggedVoltage[];
+  /** The range that the voltage should keep. */
+  readonly range: VoltageRange;
+}): VoltageLogStatistics {
+  const { readings, range } = input;
+  const low = siOf("range.minimum", range?.minimum, "voltage");
+  const high = siOf("range.maximum", range.maximum, "voltage", { min: low });
+  const { times, volts } = columnsOf(readings);
+  const end = times.length - 1;
+  const weights = times.map(
+    (_, i) => ((times[Math.min(i + 1, end)] ?? 0) - (times[Math.max(i - 1, 0)] ?? 0)) / 2,
+  );
+  const total = (times[end] ?? 0) - (times[0] ?? 0);
+  const timeOf = (holds: (v: number) => boolean) =>
+    weights.reduce((sum, w, i) => sum + (holds(volts[i] ?? 0) ? w : 0), 0);
+  const order = volts.map((_, i) => i).sort((a, b) => (volts[a] ?? 0) - (volts[b] ?? 0));
+  const percentile = (share: number) => {
+    let left = share * total * (1 - 1e-12);
+    const at = order.find((i) => {
+      left -= weights[i] ?? 0;
+      return left <= 0;
+    });
+    return volt(volts[at ?? order[end] ?? 0] ?? 0);
+  };
+  const below = timeOf((v) => v < low);
+  const above = timeOf((v) => v > high);
+  return {
+    count: readings.length,
+    duration: second(total),
+    minimum: volt(volts[order[0] ?? 0] ?? 0),
+    maximum: volt(volts[order[end] ?? 0] ?? 0),
+    mean: volt(weights.reduce((sum, w, i) => sum + w * (volts[i] ?? 0), 0) / total),
+    percentile5: percentile(0.05),
+    median: percentile(0.5),
+    percentile95: percentile(0.95),
+    timeBelow: second(below),
+    timeAbove: second(above),
+    shareOutside: percent((100 * (below + above)) / total),
+  };
+}
+
+/** Times and voltages of a log in SI, checked. */
+export function columnsOf(readings: readonly LoggedVoltage[]): {
+  readonly times: readonly number[];
+  readonly volts: readonly number[];
+} {
+  if (!Array.isArray(readings) || readings.length < 2) {
+    throw new InvalidInputError({
+      argument: "readings",
+      value: `${Array.isArray(readings) ? readings.length : "no"} readings`,
+      allowed: "at least two readings",
+    });
+  }
+  const times: number[] = [];
+  const volts: number[] = [];
+  for (const [i, reading] of readings.entries()) {
+    const path = `readings[${i}]`;
+    requireKind(`${path}.elapsed`, reading?.elapsed, "duration");
+    const before = times[i - 1] ?? Number.NEGATIVE_INFINITY;
+    times.push(siOf(`${path}.elapsed`, reading.elapsed, "duration", { above: before }));
+    volts.push(siOf(`${path}.voltage`, reading.voltage, "voltage", { min: 0 }));
+  }
+  return { times, volts };
+}
