@@ -7,6 +7,7 @@ import { oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import { given } from "./given.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
@@ -39,7 +40,7 @@ export function chargeOfLine(
   path: string,
   input: Pick<AdditionalChargeInput, "length" | "preChargedLength" | "rate" | "shortLineRule">,
 ): { exact: number; why: Statement; undecided: boolean; rate: Quantity<"massPerLength"> } {
-  const { length, preChargedLength } = input;
+  const { length, preChargedLength } = given(input);
   const rate = rateOf(`${path}rate`, input.rate);
   const excess =
     lengthOf(`${path}length`, length) - lengthOf(`${path}preChargedLength`, preChargedLength);

@@ -28,7 +28,7 @@ export type ChargeRate = Quantity<"massPerLength"> | MassPerStep;
 /** The rate as one quantity, 0 to 1 kg/m: 20 times what any small split prints. Internal. */
 export function rateOf(argument: string, rate: ChargeRate): Quantity<"massPerLength"> {
   let one = rate as Quantity<"massPerLength">;
-  if (rate && "per" in rate) {
+  if (typeof rate === "object" && rate && "per" in rate) {
     const per = siOf(`${argument}.per`, rate.per, "length", { above: 0, max: 1000 });
     const mass = siOf(`${argument}.mass`, rate.mass, "mass", { min: 0 });
     one = new Quantity(mass / per, isImperial(rate.per) ? ozPerFt : gPerM);

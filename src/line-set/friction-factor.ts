@@ -3,6 +3,7 @@
 // digit from Haaland's (1983) start. Does not cover two-phase flow and the critical zone: between 2300 and
 // 4000, where flow may be either, the turbulent value is returned, which is the larger.
 import { numberOf } from "../quantity/check.ts";
+import { given } from "./given.ts";
 
 /**
  * Reynolds number and roughness of a flow.
@@ -33,7 +34,8 @@ export interface FlowCondition {
  * frictionFactor({ reynolds: 1e5, relativeRoughness: 0 }).toFixed(4); // => 0.0180
  * ```
  */
-export function frictionFactor({ reynolds, relativeRoughness }: FlowCondition): number {
+export function frictionFactor(condition: FlowCondition): number {
+  const { reynolds, relativeRoughness } = given(condition);
   const Re = numberOf("reynolds", reynolds, { above: 0, max: 1e9 });
   const rough = numberOf("relativeRoughness", relativeRoughness, { min: 0, max: 0.05 }) / 3.7;
   if (Re < 2300) return 64 / Re;

@@ -5,6 +5,7 @@ import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, gPerM, oz, ozPerFt } from "../quantity/units/mass.ts";
 import { type Refrigerant, saturatedLiquidDensity } from "../refrigerants/index.ts";
+import { given } from "./given.ts";
 import { boreOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -35,12 +36,13 @@ export interface LiquidFilledTube {
 
 /** Mass per metre in kg/m. Internal. */
 export function fillOf(filled: FilledTube | LiquidFilledTube, path = ""): number {
+  given(filled, path.slice(0, -1) || "input");
   const density =
-    filled && "refrigerant" in filled
+    "refrigerant" in filled
       ? saturatedLiquidDensity(filled.refrigerant, filled.temperature)
-      : filled?.density;
+      : filled.density;
   return (
-    boreOf(`${path}tube`, filled?.tube) *
+    boreOf(`${path}tube`, filled.tube) *
     siOf(`${path}density`, density, "density", { above: 0, max: 3000 })
   );
 }

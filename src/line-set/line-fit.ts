@@ -11,6 +11,7 @@ import {
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { given } from "./given.ts";
 import { workAtHeight } from "./line-cautions.ts";
 import { leastRadius, packCircles, tooLargeForRectangle } from "./pack-circles.ts";
 import { rounded } from "./rounded.ts";
@@ -116,8 +117,8 @@ function radiiOf(
   }
   const half = clearance ? siOf("clearance", clearance, "length", { min: 0, max: 0.1 }) / 2 : 0;
   const radii = (items as readonly RoundItem[]).map(
-    ({ diameter }, i) =>
-      siOf(`items[${i}].diameter`, diameter, "length", { above: 0, max: 1 }) / 2 + half,
+    (item, i) =>
+      siOf(`items[${i}].diameter`, item?.diameter, "length", { above: 0, max: 1 }) / 2 + half,
   );
   return { radii, half };
 }
@@ -203,7 +204,7 @@ export function smallestSleeve(
  * ```
  */
 export function assessLineFit(input: LineFitInput): LineFitAssessment {
-  const { items, opening, clearance } = input;
+  const { items, opening, clearance } = given(input);
   const { radii, half } = radiiOf(items, clearance);
   const dimension = (name: string, value: Quantity<"length">) =>
     siOf(`opening.${name}`, value, "length", { above: 2 * half, max: 10 });

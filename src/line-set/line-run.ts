@@ -7,6 +7,7 @@ import { numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
+import { given } from "./given.ts";
 import { manualDecides, manuals, workAtHeight } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
@@ -119,7 +120,7 @@ export interface LineRunAssessment extends Assessment {
  * ```
  */
 export function assessLineRun(input: LineRunInput): LineRunAssessment {
-  const { length, lift, limits, bends } = input;
+  const { length, lift, limits, bends } = given(input);
   const run = lengthOf("length", length);
   const height = siOf("lift", lift, "length", { min: 0 });
   const above = oneOf("outdoorUnit", input.outdoorUnit, ["above", "below", "level"]) === "above";

@@ -7,6 +7,7 @@ import { oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
+import { given } from "./given.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 
@@ -92,7 +93,7 @@ const windows = { outdoor: [0.4, 1.1], indoor: [0.9, 1.9], "not-known": [0.4, 1.
 export function liquidChargePlausibility(
   input: LiquidChargePlausibilityInput,
 ): LiquidChargePlausibility {
-  const rate = rateOf("rate", input.rate);
+  const rate = rateOf("rate", given(input).rate);
   const full = fillOf(input);
   const device = oneOf("expansionDevice", input.expansionDevice, [
     "indoor",

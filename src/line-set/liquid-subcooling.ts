@@ -7,6 +7,7 @@ import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
+import { given } from "./given.ts";
 import { manualDecides, underPressure } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 
@@ -78,7 +79,7 @@ export interface LiquidSubcoolingAssessment extends Assessment {
  * ```
  */
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
-  const { liquidPressure, bubbleTemperature, losses, margin, available } = input;
+  const { liquidPressure, bubbleTemperature, losses, margin, available } = given(input);
   const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
   const [first] = Array.isArray(losses) ? losses : [];
   if (!first) {

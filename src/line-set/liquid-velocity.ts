@@ -11,6 +11,7 @@ import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { flowOf, type TubeFlow } from "./friction-loss.ts";
+import { flag, given } from "./given.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { isImperial } from "./tube.ts";
@@ -91,7 +92,8 @@ export interface LiquidVelocityAssessment extends Assessment {
  * ```
  */
 export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocityAssessment {
-  const { pressureLoss, maximumLoss, solenoidValve } = input;
+  const { pressureLoss, maximumLoss } = given(input);
+  const solenoidValve = flag("solenoidValve", input.solenoidValve);
   const { v } = flowOf(input);
   const unit = isImperial(input.tube.outsideDiameter) ? ftPerMinute : mPerSecond;
   const velocity = new Quantity(v, unit);

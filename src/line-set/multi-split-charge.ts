@@ -9,6 +9,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import { given } from "./given.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
@@ -73,12 +74,12 @@ export interface MultiSplitChargeInput extends ChargeBounds {
  * ```
  */
 export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment {
-  const { lines, preChargedTotal, shortLineRule } = input;
+  const { lines, preChargedTotal, shortLineRule } = given(input);
   const first: IndoorUnitLine | undefined = Array.isArray(lines) ? lines[0] : undefined;
   if (!first) {
     throw new InvalidInputError({ argument: "lines", value: "none", allowed: "one or more lines" });
   }
-  const rates = lines.map(({ rate }, i) => rateOf(`lines[${i}].rate`, rate));
+  const rates = lines.map((line, i) => rateOf(`lines[${i}].rate`, given(line, `lines[${i}]`).rate));
   const [rate] = rates as [Quantity<"massPerLength">];
   const lengths = lines.map(({ length }, i) => lengthOf(`lines[${i}].length`, length));
   const length = new Quantity(

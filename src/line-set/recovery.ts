@@ -6,6 +6,7 @@ import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
+import { given } from "./given.ts";
 import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { isImperial, lengthOf } from "./tube.ts";
@@ -53,7 +54,7 @@ export function lineContents(input: {
   /** Vapour line. */ readonly vapor: FilledTube;
   /** Length of both, one way. */ readonly length: Quantity<"length">;
 }): LineContents {
-  const length = lengthOf("length", input.length);
+  const length = lengthOf("length", given(input).length);
   const unit = isImperial(input.length) ? oz : g;
   const liquid = fillOf(input.liquid, "liquid.") * length;
   const vapor = fillOf(input.vapor, "vapor.") * length;
@@ -131,7 +132,7 @@ export interface RecoveryAssessment extends Assessment {
  * ```
  */
 export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
-  const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = input;
+  const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = given(input);
   const keep = siOf("chargeToKeep", chargeToKeep, "mass", { min: 0 });
   const unit = chargeInSystem?.unit ?? chargeToKeep.unit;
   let room: number | undefined;

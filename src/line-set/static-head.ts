@@ -4,6 +4,7 @@
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPa, psi } from "../quantity/units/pressure.ts";
+import { given } from "./given.ts";
 import { isImperial } from "./tube.ts";
 
 /**
@@ -36,7 +37,8 @@ export interface LiquidColumn {
  * staticHead({ density: kgPerM3(1113.6), lift: ft(10) }).toString(psi, 2); // => 4.83 psi
  * ```
  */
-export function staticHead({ density, lift }: LiquidColumn): Quantity<"pressureDifference"> {
+export function staticHead(column: LiquidColumn): Quantity<"pressureDifference"> {
+  const { density, lift } = given(column);
   const rho = siOf("density", density, "density", { above: 0, max: 3000 });
   const height = siOf("lift", lift, "length", { min: -300, max: 300 });
   return new Quantity(rho * 9.80665 * height, isImperial(lift) ? psi : kPa);

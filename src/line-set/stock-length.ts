@@ -5,6 +5,7 @@ import { type Assessment, cite, type Statement, statement } from "../assessment/
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { flag, given } from "./given.ts";
 import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
@@ -82,7 +83,8 @@ export interface StockLengthAssessment extends Assessment {
  * ```
  */
 export function chooseStockLength(input: StockLengthInput): StockLengthAssessment {
-  const { run, slack, serviceLoop, stock, cuttable, minimumLength, maximumLength } = input;
+  const { run, slack, serviceLoop, stock, minimumLength, maximumLength } = given(input);
+  const cuttable = flag("cuttable", input.cuttable);
   siOf("run", run, "length", { above: 0, max: 1000 });
   const { unit } = run;
   if (!Array.isArray(stock) || stock.length === 0) {
