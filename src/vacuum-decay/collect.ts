@@ -2,7 +2,7 @@
 // valve that was opened, and bins the rest. Memory does not grow with the log but for the logarithm.
 // Common practice of logging, no source. Does not cover the fit: evidence.ts.
 import { type Bin, binIndex } from "./binning.ts";
-import { addPoint, copyGram, emptyGram, type Gram } from "./gram.ts";
+import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
 import type { Settings } from "./settings.ts";
 
 /**
@@ -45,7 +45,7 @@ export interface Segment {
 /** Everything that is kept of a log. */
 export interface Collector {
   readonly settings: Settings;
-  readonly shared: Float64Array;
+  readonly scratch: Scratch;
   readonly keep: number;
   segment: Segment | undefined;
   longest: Segment | undefined;
@@ -67,7 +67,7 @@ export interface Collector {
 export function createCollector(settings: Settings, keep: number): Collector {
   return {
     settings,
-    shared: new Float64Array(12),
+    scratch: createScratch(),
     keep,
     segment: undefined,
     longest: undefined,
@@ -223,7 +223,7 @@ export function binWeight(log: Collector, segment: Segment, { n, p }: Bin): numb
 }
 
 function closeBin(log: Collector, segment: Segment, bin: Bin, gram: Gram): void {
-  addPoint(gram, log.shared, bin.t / bin.n, bin.p / bin.n, binWeight(log, segment, bin));
+  addPoint(gram, log.scratch, bin.t / bin.n, bin.p / bin.n, binWeight(log, segment, bin));
 }
 
 /** The table of a segment with its open bin, in scratch memory. */

@@ -15,7 +15,7 @@ import {
   timeUnit,
   yAt,
 } from "./gram.ts";
-import { fastTaus, slowCount, slowShape, slowTau } from "./shapes.ts";
+import { fastTaus, levelling, slowCount, slowShape, slowTau } from "./shapes.ts";
 
 /** One fitted model at one time constant; pressures relative to the origin of the segment, in Pa. */
 export interface Component {
@@ -49,7 +49,7 @@ interface Candidate {
   column: number;
 }
 
-const families = 12; // constant, line, 5 slow, 5 line + slow
+const families = 16; // constant, line, 7 slow, 7 line + slow
 const size = 5; // 1, two fast, line, slow
 
 /** Scratch memory of one analysis, so that a live reading allocates next to nothing. */
@@ -119,6 +119,8 @@ function project({ L, q, gram, indices }: Workspace, column: number): void {
 export interface Limits {
   /** Largest amplitude of water: saturation at the ambient less the start, Pa. */
   readonly waterMax: number;
+  /** Largest rise of outgassing until `aheadTime`, Pa. */
+  readonly outgassingMax: number;
   /** Sum of weighted squares that resolution alone would leave, per bin. */
   readonly floor: number;
   /** Share of ΔAICc that counts: below 1 because neighbouring bins err together. */
@@ -127,10 +129,17 @@ export interface Limits {
   readonly aheadTime: number;
 }
 
+/** −2 ln of the odds that a leak comes together with water, and with outgassing; common sense, no source. */
+const withWater: number = /* @__PURE__ */ (() => -2 * Math.log(0.4))();
+const withOutgassing: number = /* @__PURE__ */ (() => -2 * Math.log(0.1))();
+
+/** Odds of a slow time constant before any reading: even, falling beyond 1.5 h; common practice, no source. */
+const tauPrior = (k: number): number => 1 / (1 + (slowTau(k) / 5400) ** 2);
+
 /** All models with a share of the evidence above 0.1 %, their scale of variance first. */
 export function weighModels(
   work: Workspace,
-  { waterMax, floor, temper, aheadTime }: Limits,
+  { waterMax, outgassingMax, floor, temper, aheadTime }: Limits,
 ): { components: Component[]; variance: number; best: Component | undefined } {
   const { gram, L, q, qy, profiles } = work;
   const { n } = gram;
@@ -170,7 +179,8 @@ export function weighModels(
         e -= (q[i] as number) * (qy[i] as number);
       }
       const shape = Math.floor(column / slowCount);
-      const most = shape < 3 ? waterMax : Infinity;
+      const most =
+        shape < levelling ? waterMax : outgassingMax / slowShape(shape, aheadTime, slowTau(k));
       const at = (fast + 1) * slowColumns + column;
       if (d > 1e-9 * self && e > 0 && e / d < most) {
         const rss = rssC - (e * e) / d;
@@ -183,7 +193,7 @@ export function weighModels(
       if (d1 > 1e-9 * self && e1 > 0 && A < most && (yt - A * (q[m] as number)) / Ltt > 0) {
         const rss = rssL - (e1 * e1) / d1;
         profiles[2 * at + 1] = rss;
-        offer(7 + shape, fast, rss, column);
+        offer(9 + shape, fast, rss, column);
       }
     }
   }
@@ -194,7 +204,7 @@ export function weighModels(
     const fast = i >= families;
     const family = i % families;
     const slow = family > 1 ? 2 : 0;
-    const K = 2 + (fast ? 2 : 0) + (family === 1 || family > 6 ? 1 : 0) + slow;
+    const K = 2 + (fast ? 2 : 0) + (family === 1 || family > 8 ? 1 : 0) + slow;
     if (rss === Infinity || n < K + 2) {
       aiccs.push(Infinity);
       scores.push(Infinity);
@@ -204,7 +214,12 @@ export function weighModels(
     const penalty = (k: number) => 2 * k + (2 * k * (k + 1)) / (n - k - 1);
     aiccs.push(misfit + penalty(K));
     // the slow time constant is averaged over with equal odds on the grid instead of penalised
-    scores.push(temper * misfit + penalty(slow ? K - 1 : K) + (slow ? 2 * Math.log(5) : 0));
+    scores.push(
+      temper * misfit +
+        penalty(slow ? K - 1 : K) +
+        (slow ? 2 * Math.log(7) : 0) +
+        (family < 9 ? 0 : family < 9 + levelling ? withWater : withOutgassing),
+    );
   }
   const bestAt = aiccs.indexOf(Math.min(...aiccs));
   const leastScore = Math.min(...scores);
@@ -223,7 +238,7 @@ export function weighModels(
     if (!(weight > 2e-3)) continue;
     factor(work, fast);
     const family = i % families;
-    const line = family === 1 || family > 6;
+    const line = family === 1 || family > 8;
     const aicc = aiccs[i] as number;
     if (column < 0) {
       total += weight;
@@ -239,7 +254,7 @@ export function weighModels(
     let sum = 0;
     const shares: number[] = [];
     for (let k = 0; k < slowCount; k++) {
-      const share = Math.exp((-temper * (at(k) - rss)) / (2 * variance));
+      const share = tauPrior(k) * Math.exp((-temper * (at(k) - rss)) / (2 * variance));
       shares.push(share > 0.02 ? share : 0);
       sum += shares[k] as number;
     }
@@ -252,6 +267,13 @@ export function weighModels(
         );
       }
     }
+  }
+  total = 0;
+  for (const component of components) {
+    // one equalisation has one sign
+    const { fast1, fast2 } = component;
+    if (Math.abs(fast1 + fast2) < 0.5 * (Math.abs(fast1) + Math.abs(fast2))) component.weight /= 20;
+    total += component.weight;
   }
   for (const component of components) component.weight /= total;
   let best = components[0];

@@ -2,15 +2,15 @@
 // added up bin by bin: the normal equations of every model of the set are parts of this one table.
 // Follows the textbook normal equations of weighted linear least squares, solved by Cholesky.
 // Does not cover free time constants: they sit on the grid of shapes.ts.
-import { fastTaus, slowCount, slowShape, slowTau } from "./shapes.ts";
+import { fastTaus, slowColumnsAt, slowCount, slowShapes } from "./shapes.ts";
 
 /** Columns shared by all models: 1, the fast exponentials, t, and the pressure itself. */
 export const fastAt = 1;
 export const timeAt: number = /* @__PURE__ */ (() => fastAt + fastTaus.length)();
 export const yAt: number = /* @__PURE__ */ (() => timeAt + 1)();
 const width = /* @__PURE__ */ (() => yAt + 1)();
-/** Slow columns: five shapes times the grid of time constants. */
-export const slowColumns: number = 5 * slowCount;
+/** Slow columns: the shapes times the grid of time constants. */
+export const slowColumns: number = /* @__PURE__ */ (() => slowShapes.length * slowCount)();
 const row = /* @__PURE__ */ (() => width + 1)();
 
 /** The time column counts in units of 600 s, which keeps the table well scaled. */
@@ -27,6 +27,17 @@ export interface Gram {
 export const baseIndex = (i: number, j: number): number => i * width + j;
 export const slowIndex = (column: number, j: number): number => column * row + j;
 export const selfAt: number = width;
+
+/** Scratch memory of {@link addPoint}. */
+export interface Scratch {
+  readonly shared: Float64Array;
+  readonly values: Float64Array;
+}
+
+export const createScratch = (): Scratch => ({
+  shared: new Float64Array(width),
+  values: new Float64Array(slowColumns),
+});
 
 export function emptyGram(): Gram {
   return {
@@ -51,8 +62,14 @@ export function copyGram(from: Gram, to: Gram): void {
   to.n = from.n;
 }
 
-/** Adds a point at time t with the value y and the weight w; `shared` is scratch memory for 12 values. */
-export function addPoint(gram: Gram, shared: Float64Array, t: number, y: number, w: number): void {
+/** Adds a point at time t with the value y and the weight w; the scratch memory is overwritten. */
+export function addPoint(
+  gram: Gram,
+  { shared, values }: Scratch,
+  t: number,
+  y: number,
+  w: number,
+): void {
   sharedColumns(t, shared);
   shared[yAt] = y;
   const { base, slow } = gram;
@@ -61,16 +78,16 @@ export function addPoint(gram: Gram, shared: Float64Array, t: number, y: number,
     for (let j = 0; j <= i; j++)
       base[i * width + j] = (base[i * width + j] as number) + wi * (shared[j] as number);
   }
+  slowColumnsAt(t, values);
   let at = 0;
-  for (let shape = 0; shape < 5; shape++) {
-    for (let k = 0; k < slowCount; k++) {
-      const f = slowShape(shape, t, slowTau(k));
-      const wf = w * f;
-      for (let j = 0; j < width; j++)
-        slow[at + j] = (slow[at + j] as number) + wf * (shared[j] as number);
-      slow[at + width] = (slow[at + width] as number) + wf * f;
-      at += row;
+  for (let column = 0; column < slowColumns; column++) {
+    const f = values[column] as number;
+    const wf = w * f;
+    for (let j = 0; j < width; j++) {
+      slow[at + j] = (slow[at + j] as number) + wf * (shared[j] as number);
     }
+    slow[at + width] = (slow[at + width] as number) + wf * f;
+    at += row;
   }
   gram.n++;
 }

@@ -4,53 +4,83 @@
 // 1/√t (polymer), vacuum handbooks §1.3.3, of which `logarithmic` and `squareRoot` are the integrals.
 // Does not cover leaks from a refrigerant side or a bend near atmospheric pressure.
 
-/** The slow shapes, each 0 at t = 0 with the initial slope 1/τ. */
+/** The slow shapes, each 0 at t = 0. */
 export const slowShapes = [
   "saturating",
+  "spread",
   "hyperbolic",
   "halfOrder",
   "logarithmic",
+  "mixed",
   "squareRoot",
 ] as const;
 
 /**
  * The time shape of a slow rise: `saturating` A(1 − e^(−t/τ)), first-order approach to a balance;
- * `hyperbolic` A·t/(t + τ), second order; `halfOrder` A(1 − (1 − t/2τ)²) up to t = 2τ, a limited amount
- * of water that runs out; `logarithmic` A·ln(1 + t/τ); `squareRoot` 2A(√(1 + t/τ) − 1).
+ * `spread` the same from sites of unlike binding, ¼ at τ/2.44, ½ at τ, ¼ at 2.44 τ; `hyperbolic` A·t/(t + τ), second order; `halfOrder` A(1 − (1 − t/2τ)²) up to t = 2τ, a limited amount
+ * of water that runs out; `logarithmic` A·ln(1 + t/τ), desorption from metal; `squareRoot`
+ * 2A(√(1 + t/τ) − 1), desorption from polymer; `mixed` the mean of these two, metal and polymer together.
  *
  * Source: vacuum handbooks §1.3.3 for the desorption laws; the rest are kinetics of order 1, 2 and ½.
  */
 export type SlowShape = (typeof slowShapes)[number];
 
+/** Ratio of the time constants of the spread shape: four steps of the grid; common practice, no source. */
+const apart: number = /* @__PURE__ */ (() => 1.25 ** 4)();
+
+/** Shapes below this index level off: water; the others keep rising: outgassing. */
+export const levelling = 4;
+
 /** Value of a slow shape. */
 export function slowShape(shape: number, t: number, tau: number): number {
   const x = t / tau;
   if (shape === 0) return -Math.expm1(-x);
-  if (shape === 1) return x / (1 + x);
-  if (shape === 2) return x < 2 ? x * (1 - x / 4) : 1;
-  return shape === 3 ? Math.log1p(x) : 2 * (Math.sqrt(1 + x) - 1);
+  if (shape === 1) return 1 - (Math.exp(-x * apart) + 2 * Math.exp(-x) + Math.exp(-x / apart)) / 4;
+  if (shape === 2) return x / (1 + x);
+  if (shape === 3) return x < 2 ? x * (1 - x / 4) : 1;
+  if (shape === 4) return Math.log1p(x);
+  const root = 2 * (Math.sqrt(1 + x) - 1);
+  return shape === 6 ? root : (Math.log1p(x) + root) / 2;
 }
 
 /** What a slow shape has risen by t beyond its final slope kept from the start: its bend, f(t) − t·f′(t). */
 export function slowBend(shape: number, t: number, tau: number): number {
   const x = t / tau;
-  const slope = // τ·f′(t)
-    shape === 0
-      ? Math.exp(-x)
-      : shape === 1
-        ? (1 + x) ** -2
-        : shape === 2
-          ? Math.max(0, 1 - x / 2)
-          : shape === 3
-            ? 1 / (1 + x)
-            : 1 / Math.sqrt(1 + x);
-  return slowShape(shape, t, tau) - x * slope;
+  const f = slowShape(shape, t, tau);
+  if (shape === 0) return f - x * Math.exp(-x);
+  if (shape === 1) {
+    const part = (r: number) => r * Math.exp(-x * r);
+    return f - (x / 4) * (part(apart) + 2 * part(1) + part(1 / apart));
+  }
+  if (shape === 2) return f - x / (1 + x) ** 2;
+  if (shape === 3) return f - x * Math.max(0, 1 - x / 2);
+  const [metal, polymer] = [x / (1 + x), x / Math.sqrt(1 + x)];
+  return f - (shape === 4 ? metal : shape === 6 ? polymer : (metal + polymer) / 2);
 }
 
 /** Slow time constants in s: 60 s to 2.8 h in steps of 25 %, interpolated between. */
 export const slowCount = 24;
 export const slowStep: number = /* @__PURE__ */ Math.log(1.25);
 export const slowTau = (k: number): number => 60 * Math.exp(slowStep * k);
+
+const taus: readonly number[] = /* @__PURE__ */ Array.from({ length: slowCount + 8 }, (_, k) =>
+  slowTau(k - 4),
+);
+
+/** All slow shapes at all time constants of the grid at t, shape after shape. */
+export function slowColumnsAt(t: number, into: Float64Array): void {
+  const left = taus.map((tau) => Math.exp(-t / tau));
+  for (let k = 0; k < slowCount; k++) {
+    const tau = taus[k + 4] as number;
+    const middle = left[k + 4] as number;
+    into[k] = 1 - middle;
+    into[slowCount + k] = 1 - ((left[k] as number) + 2 * middle + (left[k + 8] as number)) / 4;
+    for (let shape = 2; shape < 5; shape++) into[shape * slowCount + k] = slowShape(shape, t, tau);
+    const root = 2 * (Math.sqrt(1 + t / tau) - 1);
+    into[5 * slowCount + k] = ((into[4 * slowCount + k] as number) + root) / 2;
+    into[6 * slowCount + k] = root;
+  }
+}
 
 /** Time constants of the equalisation right after isolation in s; neighbours mix to any value between. */
 export const fastTaus: readonly number[] = [2, 3.2, 5, 8, 12.5, 20, 32, 50, 80];

@@ -13,7 +13,7 @@ import { type Component, componentAt, type Workspace, weighModels } from "./evid
 import { timeUnit } from "./gram.ts";
 import { boundOf, meanOf } from "./mixture.ts";
 import { materialRise } from "./settings.ts";
-import { slowBend, slowShape } from "./shapes.ts";
+import { levelling, slowBend, slowShape } from "./shapes.ts";
 
 /**
  * What is behind the decay. `moisture-leak-not-excluded`: moisture is proven, and a leak could hide
@@ -51,8 +51,11 @@ export interface Finding {
 export const tuning = {
   temper: 0.5,
   floor: 0.1,
-  discrepancy: 0.02,
-  sure: 0.9,
+  discrepancy: 0.07,
+  bend: 0.05,
+  sure: 0.8,
+  notExcluded: 0.01,
+  outgassing: 0.25,
   excluded: 0.35,
 };
 
@@ -65,6 +68,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   wholeGram(log, segment, work.gram);
   const { components, variance, best } = weighModels(work, {
     waterMax: settings.waterMax - segment.origin,
+    outgassingMax: 2000 * micron.scale, // common practice, no source
     floor: tuning.floor,
     temper: tuning.temper,
     aheadTime: hold,
@@ -86,7 +90,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const slope = (one: Component) =>
     [
       Math.max(0, one.slope),
-      Math.hypot(one.slopeU, feigned(one), (accuracy / 4) * one.slope),
+      Math.hypot(one.slopeU, feigned(one), (accuracy / Math.sqrt(3)) * one.slope),
     ] as const;
   const leak = meanOf(components, slope);
   const leakLow = Math.max(0, boundOf(components, slope, 0.025, 0));
@@ -100,21 +104,23 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const shares = { steady: 0, leak: 0, moisture: 0, outgassing: 0, both: 0 };
   for (const one of components) {
     const leaks = one.slope > materialRate;
-    const slow = one.shape < 0 ? 0 : one.amplitude * slowShape(one.shape, T, one.tau);
-    const bent = one.shape >= 0 && one.amplitude * slowBend(one.shape, T, one.tau) > material;
+    const slow = one.shape < 0 ? 0 : one.amplitude * slowShape(one.shape, hold, one.tau);
+    const rise = componentAt(one, T) - one.constant;
+    const bend = one.shape < 0 ? 0 : one.amplitude * slowBend(one.shape, T, one.tau);
+    const bent = bend > Math.max(material, tuning.bend * rise);
     const kind = leaks
       ? bent
         ? "both"
         : "leak"
       : slow < material
         ? "steady"
-        : one.shape < 3
+        : one.shape < levelling
           ? "moisture"
           : "outgassing";
     shares[kind] += one.weight;
   }
   const wet = components.filter(
-    (one) => one.shape >= 0 && one.shape < 3 && one.amplitude > material,
+    (one) => one.shape >= 0 && one.shape < levelling && one.amplitude > material,
   );
   const plateau = wet.length
     ? meanOf(wet, (one) => [
@@ -245,20 +251,23 @@ function nothing({ overRangeAt }: Collector): Finding {
   };
 }
 
+/**
+ * Names the cause. Moisture needs a levelling that is seen: laws that never level off have to be excluded;
+ * where one of them explains the readings alone, it is outgassing.
+ */
 function causeOf(
   { steady, leak, moisture, outgassing, both }: Finding["shares"],
   leakProven: boolean,
   leakExcluded: boolean,
 ): DecayCause {
-  const { sure } = tuning;
+  const { sure, notExcluded } = tuning;
   const curved = moisture + outgassing + both;
   if (steady > sure) return "dry-and-tight";
   if (leak > sure) return "leak";
-  if (curved > sure) {
-    if (leakProven) return "leak-and-moisture";
-    if (outgassing > sure) return "outgassing";
-    if (leakExcluded && moisture > sure) return "moisture";
-    return moisture + both > 0.5 ? "moisture-leak-not-excluded" : "undecided";
+  if (curved < sure) return "undecided";
+  if (outgassing > notExcluded) {
+    return outgassing > Math.max(tuning.outgassing, moisture) ? "outgassing" : "undecided";
   }
-  return "undecided";
+  if (leakProven) return "leak-and-moisture";
+  return leakExcluded ? "moisture" : "moisture-leak-not-excluded";
 }
