@@ -100,7 +100,7 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
  * });
  * test.outcome; // => pass
  * test.expectedPressure.toString(undefined, 1); // => 479.4 psig
- * test.correctedDrop.value.toString(psi, 2); // => 0.38 psi
+ * test.correctedDrop.value.toString(psi, 2); // => 0.37 psi
  * ```
  */
 export function assessPressureTest(test: PressureTest): TwoReadingAssessment {

@@ -25,7 +25,7 @@ export function chargeAt(pressure: number, zones: readonly Zone[], beta: number)
 export function pressureOf(charge: number, zones: readonly Zone[], beta: number): number {
   // ρ is proportional to p within a few per cent, so that each step gains one to two digits.
   let p = 1e6;
-  for (let step = 0; step < 14; step++) p *= charge / chargeAt(p, zones, beta);
+  for (let step = 0; step < 10; step++) p *= charge / chargeAt(p, zones, beta);
   return p;
 }
 

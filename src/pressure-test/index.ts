@@ -5,6 +5,13 @@
  * @module pressure-test
  */
 export {
+  assessPressureLog,
+  type CorrectedPoint,
+  type LogAssessment,
+  type LogReading,
+  type PressureTestLog,
+} from "./assess-pressure-log.ts";
+export {
   assessPressureTest,
   type PressureTest,
   type PressureTestSetup,
@@ -18,10 +25,30 @@ export {
   type GaugeChange,
   type TemperatureChange,
 } from "./expected-test-pressure.ts";
+export { type HoldRule, holdRules, type RuleStanding } from "./hold-rules.ts";
+export { type HoldPlan, type HoldTime, holdTime } from "./hold-time.ts";
 export type { GasThermometer, TestGauge, TestInstruments } from "./instruments.ts";
 export type {
   PressureTestAssessment,
   PressureTestCause,
   UncertaintyShare,
 } from "./judge.ts";
+export { type LeakGas, leakGas } from "./leak-gas.ts";
+export { type NitrogenCylinder, type NitrogenNeed, nitrogenNeeded } from "./nitrogen-needed.ts";
+export {
+  type MarkedLimit,
+  type PressurizationPlan,
+  pressurizationPlan,
+  type Stage,
+  type StagePattern,
+} from "./pressurization-plan.ts";
 export type { TestPressure, TestReading, TestTemperature, TestVolume, Wall } from "./reading.ts";
+export { type RefrigerantEquivalent, refrigerantEquivalent } from "./refrigerant-equivalent.ts";
+export { type LeakingGas, type ScaledLeak, scaleLeak } from "./scale-leak.ts";
+export {
+  compareTemperatureRules,
+  type RuleComparison,
+  type TemperatureRule,
+} from "./temperature-rules.ts";
+export { type TubeRun, testVolume } from "./test-volume.ts";
+export { massFlowOfThroughput, throughputOfDrop } from "./throughput.ts";

@@ -50,9 +50,14 @@ export interface TestInstruments {
   readonly volumeUncertainty?: Quantity<"ratio">;
 }
 
-/** Standard uncertainties in SI: of one reading, common to both, and of wandering in between. */
+/**
+ * Standard uncertainties in SI: of one reading, made of its display step and the rest that is random;
+ * common to all readings; and of wandering in between.
+ */
 export interface ReadingErrors {
   readonly each: number;
+  readonly step: number;
+  readonly random: number;
   readonly common: number;
   readonly between: number;
 }
@@ -121,7 +126,7 @@ function parts<K extends "gaugePressure" | "temperature">(
   path: string,
   instrument: Instrument<K> & { readonly separateInstruments?: boolean },
   unit: Unit<DifferenceOf<K>>,
-): { each: number; common: number } {
+): Omit<ReadingErrors, "between"> {
   let all: number;
   try {
     all = standardUncertainty(instrument, unit).si;
@@ -131,7 +136,9 @@ function parts<K extends "gaugePressure" | "temperature">(
     throw new InvalidInputError({ argument: named, value, allowed, hint });
   }
   const common = instrument.separateInstruments ? 0 : rectangular(instrument.accuracy?.si ?? 0);
-  return { each: Math.sqrt(Math.max(0, all * all - common * common)), common };
+  const each = Math.sqrt(Math.max(0, all * all - common * common));
+  const step = (instrument.resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1
+  return { each, step, random: Math.sqrt(Math.max(0, each * each - step * step)), common };
 }
 
 /** An object that has to be there. */

@@ -44,13 +44,17 @@ export interface TestReading {
 }
 
 /** What the tubing is made of: how the inner volume grows with temperature; `rigid` leaves it out. */
-export type Wall = keyof typeof volumeExpansion;
+export type Wall = "rigid" | "copper" | "aluminum";
 
 /**
  * Cubic expansion, 1/K: three times the linear coefficient at 20 °C, 16.5e-6 copper, 23.1e-6 aluminum.
  * From memory (handbook values).
  */
-export const volumeExpansion = { rigid: 0, copper: 3 * 16.5e-6, aluminum: 3 * 23.1e-6 } as const;
+const volumeExpansion: Readonly<Record<Wall, number>> = {
+  rigid: 0,
+  copper: 3 * 16.5e-6,
+  aluminum: 3 * 23.1e-6,
+};
 
 const { minTemperature: min, maxTemperature: max, maxPressure } = nitrogenGasRange;
 

@@ -394,6 +394,12 @@ export const bibliography = {
     publisher: "J. Stat. Softw. 11(4)",
     doi: "10.18637/jss.v011.i04",
   },
+  "municipal-code": {
+    readAs: "reproduction",
+    title: "Mechanical code of a city, historic, on standing pressure tests",
+    edition: "as published",
+    publisher: "",
+  },
   "murphy-koop-2005": {
     readAs: "memory",
     title:
@@ -533,6 +539,12 @@ export const bibliography = {
     title: "Household appliances: safety, Part 2-40",
     edition: "UL 60335-2-40, 3rd edition (2019)",
     publisher: "UL",
+  },
+  umc: {
+    readAs: "reproduction",
+    title: "Uniform Mechanical Code, as quoted in a field checklist",
+    edition: "as published",
+    publisher: "IAPMO",
   },
   "upc-2021": {
     readAs: "reproduction",

@@ -1,0 +1,174 @@
+// What does a whole log of a nitrogen test prove?
+// Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
+// Does not cover logs in which gas was fed in or let out: start the log after the last change.
+import { statement } from "../assessment/assessment.ts";
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { kPaa, kPag } from "../quantity/units/pressure.ts";
+import {
+  barometerAssumption,
+  barometerDrift,
+  type PressureTestSetup,
+  sameKind,
+  setupOf,
+  slopeAt,
+  stateOf,
+} from "./assess-pressure-test.ts";
+import { zones } from "./charge.ts";
+import { limitOf } from "./criterion.ts";
+import { fitLog } from "./fit-log.ts";
+import { required } from "./instruments.ts";
+import { judge, type PressureTestAssessment } from "./judge.ts";
+import { errorSources } from "./log-errors.ts";
+import { pointsOf, sum } from "./log-points.ts";
+import type { TestPressure, TestReading } from "./reading.ts";
+
+/** A row of a log: a reading with its time. Source: none; the library's own type. */
+export interface LogReading extends TestReading {
+  /** Time since the test began. */
+  readonly elapsed: Quantity<"duration">;
+}
+
+/** A test judged by a log. Source: none; the library's own type. */
+export interface PressureTestLog extends PressureTestSetup {
+  /** Two or more readings at different times, in any order, from the time on when the gas is at rest. */
+  readonly readings: readonly LogReading[];
+}
+
+/** A point of the corrected course, for a plot. Source: none; the library's own type. */
+export interface CorrectedPoint {
+  /** Time since the test began; the mean of the readings that the point stands for. */
+  readonly elapsed: Quantity<"duration">;
+  /** What the instrument would have shown at the temperature of the last reading. */
+  readonly pressure: TestPressure;
+}
+
+/** The verdict on a log. Source: none; the library's own type. */
+export interface LogAssessment extends PressureTestAssessment {
+  /** The course corrected to the last temperature, at most 100 points. */
+  readonly corrected: readonly CorrectedPoint[];
+  /** Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain. */
+  readonly misfit: number;
+}
+
+/**
+ * Judges a nitrogen test by a whole log. Every reading is corrected to the last temperature, and the
+ * course of a leak is fitted to all of them. Errors that all rows share (scale, offset, a zero that
+ * wanders, a thermometer that lags or misses part of the swing) are weighed as what they are; only what
+ * differs from row to row averages out.
+ *
+ * A log tells a thermometer that misleads from a leak when the temperature comes back during the test.
+ * While it only falls, no log can, and the uncertainty says so.
+ *
+ * @param test - `readings` (pressure, temperature, elapsed time), and the rest as for
+ * {@link assessPressureTest}.
+ * @returns As {@link assessPressureTest}, for the drop from the first to the last reading, with the
+ * corrected course.
+ * @throws {@link OutOfRangeError} beyond the range of the nitrogen equation (6 MPa, −40 °C to 70 °C).
+ * @throws {@link InvalidInputError} for fewer than two times, another kind, or readings of two kinds.
+ *
+ * Cautions: dry nitrogen only, regulator and relief device, raise in stages, never above the lowest
+ * marked limit, vent outdoors; the result carries them.
+ *
+ * Source: JCGM 100:2008, 5.2; JCGM 106:2012, 8.3; Span et al. (2000), doi:10.1063/1.1349047.
+ *
+ * @example
+ * ```ts
+ * import { assessPressureLog } from "hvac-install-math/pressure-test";
+ * import { deltaF, degF, minute, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
+ *
+ * const rows = [[0, 500, 80], [30, 497, 77], [60, 494.9, 75], [90, 494.8, 75], [120, 497.9, 78]];
+ * const test = assessPressureLog({
+ *   readings: rows.map(([min = 0, p = 0, t = 0]) => ({
+ *     elapsed: minute(min),
+ *     pressure: psig(p),
+ *     temperature: degF(t),
+ *   })),
+ *   instruments: {
+ *     pressure: { accuracy: psi(2), resolution: psi(0.1) },
+ *     temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+ *   },
+ *   criterion: { maximumDrop: psi(5) },
+ *   atmosphere: standardAtmosphere,
+ * });
+ * test.outcome; // => pass
+ * test.correctedDrop.value.toString(psi, 1); // => 0.0 psi
+ * test.correctedDrop.expandedUncertainty.toString(psi, 1); // => 3.5 psi
+ * ```
+ */
+export function assessPressureLog(test: PressureTestLog): LogAssessment {
+  const { readings, criterion, confidence } = required("test", test);
+  const setup = setupOf(test);
+  const { errors, volumes, beta, expansion } = setup;
+  if (!Array.isArray(readings)) {
+    const allowed = "a list of readings";
+    throw new InvalidInputError({ argument: "readings", value: describe(readings), allowed });
+  }
+  let isGauge = true;
+  const states = readings
+    .map((reading: LogReading, i) => {
+      const path = `readings[${i}]`;
+      const state = stateOf(path, reading, setup);
+      if (reading.elapsed === undefined) {
+        const allowed = "a duration";
+        throw new InvalidInputError({ argument: `${path}.elapsed`, value: "undefined", allowed });
+      }
+      isGauge = sameKind(`${path}.pressure`, readings[0] as LogReading, reading);
+      return state;
+    })
+    .sort((a, b) => a.elapsed - b.elapsed);
+  const [first, last] = [states[0], states.at(-1)];
+  if (!first || !last || last.elapsed === first.elapsed) {
+    const allowed = "readings at two different times or more";
+    const value = `${readings.length} readings`;
+    throw new InvalidInputError({ argument: "readings", value, allowed });
+  }
+  const seconds = last.elapsed - first.elapsed;
+  const assumptions = [...setup.assumptions];
+  let barometer = 0;
+  if (isGauge && readings.some(({ atmosphere }) => atmosphere === undefined)) {
+    barometer = barometerDrift(seconds);
+    assumptions.push(barometerAssumption(barometer));
+  }
+  const log = pointsOf(states, volumes, beta);
+  const fit = fitLog(
+    log.points.map(({ t }) => t / seconds),
+    log.points.map(({ level }) => level),
+    errorSources(log, errors, expansion, barometer),
+  );
+  const volume = sum(volumes);
+  const { unit } = (readings[0] as LogReading).pressure;
+  const verdict = judge({
+    drop: fit.drop,
+    shares: fit.shares,
+    limit: limitOf(criterion, seconds, volume),
+    confidence,
+    seconds,
+    volume,
+    volumeError: errors.volume,
+    densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
+    assumptions,
+    unit: unit.difference,
+  });
+  const misfit = Number(fit.misfit.toPrecision(3));
+  const text =
+    "The readings scatter {misfit} times as much as the stated errors explain: look at the plot for gas fed in, a valve, sun or a wrong row.";
+  return {
+    ...verdict,
+    reasons:
+      misfit > 2
+        ? [...verdict.reasons, statement("log-misfit", text, { misfit })]
+        : verdict.reasons,
+    misfit,
+    corrected: log.points.map(({ t, level }) => {
+      const shown = (level - (isGauge ? last.atmosphere : 0)) / 1e3;
+      return {
+        elapsed: new Quantity(t + first.elapsed, (readings[0] as LogReading).elapsed.unit),
+        pressure: (isGauge
+          ? kPag(shown).as(unit as typeof kPag)
+          : kPaa(shown).as(unit as typeof kPaa)) as TestPressure,
+      };
+    }),
+  };
+}

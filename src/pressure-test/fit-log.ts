@@ -1,0 +1,123 @@
+// How large is the drop over a whole log, when gauge and thermometer err together from row to row?
+// Follows generalised least squares (Aitken): the covariance of all errors weighs the rows; JCGM 100:2008,
+// 5.2 and F.1.2.3. Does not cover a valve opened or gas fed in mid-log: that shows as misfit.
+import type { Share, UncertaintyPart } from "./drop.ts";
+import type { ErrorSource } from "./log-errors.ts";
+
+/** What the fit found. */
+export interface LogFit {
+  /** Pressure at the first row and drop to the last, Pa. */
+  readonly start: number;
+  readonly drop: number;
+  readonly shares: Share[];
+  /** Scatter around the fit against what the errors explain, 1 when as expected. */
+  readonly misfit: number;
+}
+
+/** Share of the drop at x, 0 to 1, through a laminar leak: 1/p grows linearly (dp/dt ∝ −p²). */
+export function courseOfLeak(x: number, start: number, drop: number): number {
+  const bend = Math.max(0, Math.min(drop / (start - drop), 3)) || 0;
+  return (x * (1 + bend)) / (1 + bend * x);
+}
+
+/** Fits start and drop to pressures at x = 0 to 1 of the test, all at one temperature. */
+export function fitLog(
+  x: readonly number[],
+  y: readonly number[],
+  sources: readonly ErrorSource[],
+): LogFit {
+  const n = x.length;
+  const L = cholesky(n, (i, j) => sources.reduce((sum, s) => sum + s.covariance(i, j), 0));
+  const ones = forward(L, new Array(n).fill(1));
+  const levels = forward(L, y);
+  let start = y[0] as number;
+  let drop = start - (y[n - 1] as number);
+  let course: number[] = [];
+  let [aa, ac, cc] = [0, 0, 0];
+  // The curve of a leak depends on its size: a few rounds settle it.
+  for (let round = 0; round < 5; round++) {
+    course = forward(
+      L,
+      x.map((at) => -courseOfLeak(at, start, drop)),
+    );
+    [aa, ac, cc] = [dot(ones, ones), dot(ones, course), dot(course, course)];
+    const [ay, cy] = [dot(ones, levels), dot(course, levels)];
+    const det = aa * cc - ac * ac;
+    start = (cc * ay - ac * cy) / det;
+    drop = (aa * cy - ac * ay) / det;
+  }
+  const rest = levels.map(
+    (level, i) => level - start * (ones[i] as number) - drop * (course[i] as number),
+  );
+  const misfit = n > 2 ? Math.sqrt(dot(rest, rest) / (n - 2)) : 1;
+  // The drop is Σ weight·y; each source adds weightᵀ·covariance·weight to its variance.
+  const det = aa * cc - ac * ac;
+  const weights = backward(
+    L,
+    course.map((c, i) => (aa * c - ac * (ones[i] as number)) / det),
+  );
+  const variance = new Map<UncertaintyPart, number>();
+  const add = (part: UncertaintyPart, v: number) =>
+    variance.set(part, (variance.get(part) ?? 0) + v);
+  for (const { part, covariance } of sources) {
+    let sum = 0;
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j < n; j++) {
+        sum += (weights[i] as number) * (weights[j] as number) * covariance(i, j);
+      }
+    }
+    add(part, Math.max(0, sum));
+  }
+  // Scatter beyond the stated errors widens the uncertainty (Birge ratio); less does not narrow it.
+  const excess = Math.max(0, misfit * misfit - 1);
+  add("scatter", excess * [...variance.values()].reduce((sum, v) => sum + v, 0));
+  const shares = [...variance].map(([part, v]) => ({ part, u: Math.sqrt(v) }));
+  return {
+    start,
+    drop,
+    shares: shares.filter(({ u }) => u > 0).sort((a, b) => b.u - a.u),
+    misfit,
+  };
+}
+
+const dot = (a: readonly number[], b: readonly number[]) =>
+  a.reduce((sum, v, i) => sum + v * (b[i] as number), 0);
+
+/** Lower triangle L with L·Lᵀ = the covariance. */
+function cholesky(n: number, covariance: (i: number, j: number) => number): number[][] {
+  const L: number[][] = [];
+  for (let i = 0; i < n; i++) {
+    const row: number[] = [];
+    for (let j = 0; j <= i; j++) {
+      const other = j === i ? row : (L[j] as number[]);
+      let sum = covariance(i, j);
+      for (let k = 0; k < j; k++) sum -= (row[k] as number) * (other[k] as number);
+      // Rows that repeat each other leave rounding noise on the diagonal: keep it above 1e-6 Pa².
+      row[j] = i === j ? Math.sqrt(Math.max(sum, 1e-6)) : sum / (other[j] as number);
+    }
+    L.push(row);
+  }
+  return L;
+}
+
+/** Solves L·z = b. */
+function forward(L: readonly number[][], b: readonly number[]): number[] {
+  const z: number[] = [];
+  L.forEach((row, i) => {
+    let sum = b[i] as number;
+    for (let k = 0; k < i; k++) sum -= (row[k] as number) * (z[k] as number);
+    z.push(sum / (row[i] as number));
+  });
+  return z;
+}
+
+/** Solves Lᵀ·z = b. */
+function backward(L: readonly number[][], b: readonly number[]): number[] {
+  const z = [...b];
+  for (let i = L.length - 1; i >= 0; i--) {
+    const row = L[i] as number[];
+    z[i] = (z[i] as number) / (row[i] as number);
+    for (let k = 0; k < i; k++) z[k] = (z[k] as number) - (row[k] as number) * (z[i] as number);
+  }
+  return z;
+}

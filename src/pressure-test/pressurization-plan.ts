@@ -1,0 +1,213 @@
+// How far may the system be filled, and in which stages?
+// Follows ANSI/ASHRAE 15 (never above the lower of design pressure and relief setting of a side), the
+// stages of makers' manuals and of UFGS 15182, and Span et al. (2000) for the pressure when it warms up.
+// Does not cover a strength test, which exceeds the design pressure under its own rules.
+import {
+  type Assumption,
+  type Caution,
+  type Citation,
+  cite,
+  type Reason,
+  statement,
+} from "../assessment/assessment.ts";
+import { oneOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { kPag } from "../quantity/units/pressure.ts";
+import { minute } from "../quantity/units/time.ts";
+import { cautions } from "./cautions.ts";
+import { expected } from "./drop.ts";
+import { required } from "./instruments.ts";
+import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
+
+/** A limit that is marked on something under test. Source: none; the library's own type. */
+export interface MarkedLimit {
+  /** What bears it: low side, high side, a component, a relief device. */
+  readonly part: "low side" | "high side" | "component" | "relief device";
+  /** The marked pressure: highest allowed, or the setting of a relief device. */
+  readonly pressure: Quantity<"gaugePressure">;
+}
+
+/**
+ * How the pressure is raised. `three stages`: 0.3 MPa for 3 min, 1.5 MPa for 5 min, test pressure.
+ * `ten percent`: 10 psig with bubble solution on every joint, 100 psig, then steps of a tenth of the test
+ * pressure.
+ *
+ * Source: makers' manuals for R410A splits; UFGS 15182 and 15652A.
+ */
+export type StagePattern = "three stages" | "ten percent";
+
+/** One stage. Source: see {@link StagePattern}. */
+export interface Stage {
+  /** Pressure to raise to. */
+  readonly pressure: Quantity<"gaugePressure">;
+  /** How long to hold before the next; the last stage is the test itself and has none. */
+  readonly hold?: Quantity<"duration">;
+  /** What to do there. */
+  readonly check: "bubble solution on every joint" | "watch and listen" | "test";
+}
+
+/** The plan. Source: none; the library's own type. */
+export interface PressurizationPlan {
+  /** The stages in order; the last is the test pressure. */
+  readonly stages: readonly Stage[];
+  /** Where to stop filling at the present temperature. */
+  readonly fillPressure: Quantity<"gaugePressure">;
+  /** What that becomes at the warmest. */
+  readonly pressureWhenWarm: Quantity<"gaugePressure">;
+  /** The lowest marked limit, which governs. */
+  readonly lowestLimit: MarkedLimit;
+  /** Whether the wanted pressure had to be lowered. */
+  readonly lowered: boolean;
+  /** Why. */
+  readonly reasons: readonly Reason[];
+  /** What was assumed. */
+  readonly assumptions: readonly Assumption[];
+  /** What can hurt someone. */
+  readonly cautions: readonly Caution[];
+  /** Where the rules come from. */
+  readonly sources: readonly Citation[];
+}
+
+/**
+ * Plans the fill: never above the lowest marked limit, also not when the sun warms the gas.
+ *
+ * @param plan - `limits` (every marked limit, at least one, `gaugePressure` up to 6 MPa absolute), the
+ * `wanted` test pressure (the lowest limit when left out), the gas `temperature` at the fill and the
+ * `warmest` that sun and day may bring (−40 °C to 70 °C, `temperature`), `atmosphere`, and the `pattern`
+ * of the stages (`three stages` when left out).
+ * @returns The stages, where to stop, what that becomes at the warmest, and which limit governs. A wanted
+ * pressure that would exceed it is lowered, and the plan says so.
+ * @throws {@link OutOfRangeError} beyond the range of the nitrogen equation.
+ * @throws {@link InvalidInputError} when a value is missing, of another kind or not above 0.
+ *
+ * Cautions: dry nitrogen only, regulator and relief device, keep people clear, isolate what is not rated;
+ * the plan carries them. Nameplate and maker's instructions govern.
+ *
+ * Source: ANSI/ASHRAE 15 (field test pressure, from a reproduction); makers' manuals; UFGS 15182.
+ *
+ * @example
+ * ```ts
+ * import { pressurizationPlan } from "hvac-install-math/pressure-test";
+ * import { degF, psig, standardAtmosphere } from "hvac-install-math/quantity";
+ *
+ * const plan = pressurizationPlan({
+ *   limits: [
+ *     { part: "low side", pressure: psig(450) },
+ *     { part: "high side", pressure: psig(600) },
+ *   ],
+ *   wanted: psig(500),
+ *   temperature: degF(60),
+ *   warmest: degF(100),
+ *   atmosphere: standardAtmosphere,
+ * });
+ * plan.fillPressure.toString(psig, 0); // => 415 psig
+ * plan.pressureWhenWarm.toString(psig, 0); // => 450 psig
+ * plan.stages.map(({ pressure }) => pressure.toString(psig, 0)).join(", "); // => 44 psig, 218 psig, 415 psig
+ * ```
+ */
+export function pressurizationPlan(plan: {
+  readonly limits: readonly MarkedLimit[];
+  readonly wanted?: Quantity<"gaugePressure">;
+  readonly temperature: Quantity<"temperature">;
+  readonly warmest: Quantity<"temperature">;
+  readonly atmosphere: Quantity<"absolutePressure">;
+  readonly pattern?: StagePattern;
+}): PressurizationPlan {
+  const { limits, wanted, pattern = "three stages" } = required("plan", plan);
+  oneOf("pattern", pattern, ["three stages", "ten percent"]);
+  const air = atmosphereSi("atmosphere", plan.atmosphere);
+  const T = temperatureSi("temperature", plan.temperature);
+  const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
+  const marked = Array.isArray(limits) ? (limits as readonly MarkedLimit[]) : [];
+  const bearable = marked.map(({ part, pressure }, i) => {
+    oneOf(`limits[${i}].part`, part, ["low side", "high side", "component", "relief device"]);
+    return aboveAir(`limits[${i}].pressure`, pressure, air);
+  });
+  const lowest = Math.min(...bearable);
+  const governing = marked[bearable.indexOf(lowest)];
+  if (!governing) {
+    const allowed = "every marked limit, at least one";
+    throw new InvalidInputError({ argument: "limits", value: "nothing", allowed });
+  }
+  const at = (p1: number, from: number, to: number) =>
+    expected({ p1, T1: [from], p2: 0, T2: [to], volumes: [], beta: 0 });
+  const most = at(lowest, warm, T);
+  const asked = wanted === undefined ? lowest : aboveAir("wanted", wanted, air);
+  const fill = Math.min(asked, most);
+  const { unit } = wanted ?? governing.pressure;
+  const gauge = (absolute: number) => new Quantity(absolute - air, unit);
+  const whole = (q: Quantity<"gaugePressure">) => unit(Number(q.in(unit).toPrecision(4)));
+  const values = {
+    part: governing.part,
+    limit: governing.pressure,
+    fill: whole(gauge(fill)),
+    warm: whole(gauge(at(fill, T, warm))),
+  };
+  const lowered = fill < asked;
+  return {
+    stages: stagesTo(gauge(fill), pattern),
+    fillPressure: gauge(fill),
+    pressureWhenWarm: gauge(at(fill, T, warm)),
+    lowestLimit: governing,
+    lowered,
+    reasons: [
+      lowered
+        ? statement(
+            "lowered-to-limit",
+            "Stop at {fill}: at the warmest it becomes {warm}, the limit of the {part} ({limit}).",
+            values,
+          )
+        : statement(
+            "below-limit",
+            "{fill} becomes {warm} at the warmest, within the limit of the {part} ({limit}).",
+            values,
+          ),
+    ],
+    assumptions: [
+      statement("all-limits-given", "Every marked limit of what stays connected was given."),
+    ],
+    cautions,
+    sources: [
+      cite("ashrae-15-2022", "field leak test"),
+      pattern === "three stages" ? cite("manufacturer-manuals") : cite("ufgs-15182"),
+      cite("span-2000"),
+    ],
+  };
+}
+
+function aboveAir(argument: string, pressure: Quantity<"gaugePressure">, air: number): number {
+  if (pressure?.kind === "gaugePressure" && pressure.si > 0)
+    return absoluteSi(argument, pressure, air);
+  const allowed = "a gaugePressure above 0";
+  throw new InvalidInputError({ argument, value: String(pressure), allowed });
+}
+
+function stagesTo(test: Quantity<"gaugePressure">, pattern: StagePattern): Stage[] {
+  const psi = (0.45359237 * 9.80665) / 0.0254 ** 2;
+  const before: [pascals: number, minutes: number, check: Stage["check"]][] = [];
+  if (pattern === "three stages") {
+    // Makers' manuals: 0.3 MPa for 3 min, 1.5 MPa for 3 min to 5 min.
+    before.push([0.3e6, 3, "bubble solution on every joint"], [1.5e6, 5, "watch and listen"]);
+  } else {
+    // UFGS 15182: 10 psig with bubble solution; above 100 psig in steps of 10 %. The hold is ours.
+    before.push(
+      [10 * psi, 10, "bubble solution on every joint"],
+      [100 * psi, 3, "watch and listen"],
+    );
+    for (let part = 1; part < 10; part++) {
+      const pascals = (test.si * part) / 10;
+      if (pascals > 101 * psi) before.push([pascals, 3, "watch and listen"]);
+    }
+  }
+  const stages = before
+    .filter(([pascals]) => pascals < test.si)
+    .map(
+      ([pascals, minutes, check]): Stage => ({
+        pressure: kPag(pascals / 1e3).as(test.unit),
+        hold: minute(minutes),
+        check,
+      }),
+    );
+  return [...stages, { pressure: test, check: "test" }];
+}

@@ -1,0 +1,98 @@
+// What does a nitrogen leak mean in grams of refrigerant a year?
+// Follows the laminar and molecular laws of scale-leak.ts; mass by m = Q M/(R T).
+// Does not cover liquid at the leak, which loses several times more mass, or choked flow.
+import { type Caution, statement } from "../assessment/assessment.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { gPerYear } from "../quantity/units/mass.ts";
+import { type LeakGas, leakGas } from "./leak-gas.ts";
+import { scaleLeak } from "./scale-leak.ts";
+import { massFlowOfThroughput } from "./throughput.ts";
+
+/**
+ * The same leak as a loss of refrigerant: a range, order of magnitude.
+ *
+ * Source: none; the library's own type.
+ */
+export interface RefrigerantEquivalent {
+  /** By the laminar law: the likelier of the two for what a pressure test can show. */
+  readonly viscous: Quantity<"massFlow">;
+  /** By the molecular law. */
+  readonly molecular: Quantity<"massFlow">;
+  /** The smaller of the two. */
+  readonly low: Quantity<"massFlow">;
+  /** The larger of the two. */
+  readonly high: Quantity<"massFlow">;
+  /** Temperature to which the throughput refers. */
+  readonly referenceTemperature: Quantity<"temperature">;
+  /** How far the figures can be trusted. */
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The refrigerant that would leave through the leak that the nitrogen test found: an order of magnitude,
+ * as a range between the laminar and the molecular law.
+ *
+ * @param leak - `nitrogenLeak` (`throughput`, 0 or more) at `testPressure` (`absolutePressure`), the
+ * `refrigerant` (molar mass and viscosity of its vapour, such as `leakGas.R410A`) at its
+ * `refrigerantPressure` in the machine (`absolutePressure`, such as the saturation pressure at rest), the
+ * `outside` pressure (the atmosphere) and the `temperature` that the throughput refers to.
+ * @returns Mass per year by both laws, and the range.
+ * @throws {@link InvalidInputError} when a value is missing, of another kind or out of its range, or a
+ * pressure is not above the one outside.
+ *
+ * Cautions: liquid refrigerant at the leak loses several times more mass; the result says so.
+ *
+ * Source: leak-testing handbooks of instrument makers for the laws; 40 CFR 1065.644 for the mass.
+ *
+ * @example
+ * ```ts
+ * import { leakGas, refrigerantEquivalent } from "hvac-install-math/pressure-test";
+ * import { degC, MPaa, paM3PerS, psia, standardAtmosphere } from "hvac-install-math/quantity";
+ *
+ * const loss = refrigerantEquivalent({
+ *   nitrogenLeak: paM3PerS(1.596e-4),
+ *   testPressure: psia(514.7),
+ *   refrigerant: leakGas.R410A,
+ *   refrigerantPressure: MPaa(1.443),
+ *   outside: standardAtmosphere,
+ *   temperature: degC(20),
+ * });
+ * loss.low.toString(undefined, 0); // => 33 g/yr
+ * loss.high.toString(undefined, 0); // => 36 g/yr
+ * ```
+ */
+export function refrigerantEquivalent(leak: {
+  readonly nitrogenLeak: Quantity<"throughput">;
+  readonly testPressure: Quantity<"absolutePressure">;
+  readonly refrigerant: LeakGas;
+  readonly refrigerantPressure: Quantity<"absolutePressure">;
+  readonly outside: Quantity<"absolutePressure">;
+  readonly temperature: Quantity<"temperature">;
+}): RefrigerantEquivalent {
+  const { nitrogenLeak, testPressure, refrigerant, refrigerantPressure, outside, temperature } =
+    leak;
+  const scaled = scaleLeak({
+    throughput: nitrogenLeak,
+    from: { ...leakGas.nitrogen, pressure: testPressure, outside },
+    to: { ...refrigerant, pressure: refrigerantPressure, outside },
+  });
+  const { gramsPerMole } = refrigerant;
+  const mass = (throughput: Quantity<"throughput">) =>
+    massFlowOfThroughput({ throughput, temperature, gramsPerMole });
+  const [viscous, molecular] = [mass(scaled.viscous), mass(scaled.molecular)];
+  const [low, high] = viscous < molecular ? [viscous, molecular] : [molecular, viscous];
+  return {
+    viscous,
+    molecular,
+    low: low.as(gPerYear),
+    high: high.as(gPerYear),
+    referenceTemperature: temperature,
+    cautions: [
+      statement(
+        "order-of-magnitude",
+        "An order of magnitude: the leak's shape decides which law holds.",
+      ),
+      statement("liquid-leaks-more", "Liquid at the leak loses several times more mass."),
+    ],
+  };
+}
