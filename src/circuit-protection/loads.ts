@@ -61,7 +61,11 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     const rated = amperesOf(`${at}.current`, load.current);
     const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
     const count = countOf(`${at}.count`, load.count ?? 1);
-    for (const mode of load.runsIn ?? []) oneOf(`${at}.runsIn`, mode, modes);
+    const { runsIn } = load;
+    if (runsIn && !(Array.isArray(runsIn) && runsIn.length)) {
+      oneOf(`${at}.runsIn`, runsIn as unknown as OperatingMode, modes);
+    }
+    for (const mode of runsIn ?? []) oneOf(`${at}.runsIn`, mode, modes);
     return {
       kind,
       // 440.6(A): the selection current, which is never below the rated-load current, takes its place.
@@ -71,7 +75,7 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
       lockedRotor: locked && siOf(`${at}.lockedRotorCurrent`, locked, "current", { min: rated }),
       power: power ? siOf(`${at}.power`, power, "power", above) * count : 0,
       count,
-      runsIn: load.runsIn,
+      runsIn,
     };
   });
   const named = modes.filter((mode) => checked.some(({ runsIn }) => runsIn?.includes(mode)));

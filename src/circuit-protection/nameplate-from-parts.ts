@@ -84,6 +84,7 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
       ratingAtLeast(calculated, standardRatings),
     );
   }
+  if (rating < 15) raise("fifteen-ampere-floor", "Never below {rating}.", 15);
   if (rating < ampacity) {
     raise(
       "ampacity-needs-more",
@@ -94,7 +95,6 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
       ),
     );
   }
-  if (rating < 15) raise("fifteen-ampere-floor", "Never below {rating}.", 15);
   return {
     mode,
     minimumCircuitAmpacity: ampere(ampacity),

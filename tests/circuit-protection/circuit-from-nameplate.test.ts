@@ -1,0 +1,429 @@
+import { explain } from "hvac-install-math/assessment";
+import {
+  cec2024,
+  circuitFromNameplate,
+  type FittedDevice,
+  type FittedDisconnect,
+  iec60364,
+  nec2020,
+  nec2023,
+  nec2026,
+} from "hvac-install-math/circuit-protection";
+import { ampere, degC, ft, inch, m, percent, volt } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { codes, condenser, fitted, withChanges } from "./fixtures.ts";
+
+const device = condenser.installed?.device as FittedDevice;
+const disconnect = condenser.installed?.disconnect as FittedDisconnect;
+
+describe("a circuit that is right", () => {
+  const circuit = circuitFromNameplate(condenser);
+
+  it("passes, with every requirement named as met", () => {
+    expect(circuit.outcome).toBe("pass");
+    expect(circuit.cause).toBeUndefined();
+    expect(codes(circuit.reasons)).toEqual([
+      "device-rating-met",
+      "device-kind-met",
+      "device-poles-met",
+      "device-voltage-met",
+      "conductor-met",
+      "equipment-grounding-met",
+      "disconnect-rating-met",
+      "disconnect-place-met",
+      "working-space-met",
+      "voltage-drop-met",
+    ]);
+  });
+
+  it("gives device, poles, slash rating, conductor with its steps, grounding and disconnect", () => {
+    expect(String(circuit.device.rating)).toBe("40 A");
+    expect(circuit.device.ratings.map(String)).toEqual(["25 A", "30 A", "35 A", "40 A"]);
+    expect(circuit.device).toMatchObject({
+      poles: 2,
+      voltageRating: "120/240 V",
+      voltsToGround: 120,
+    });
+    expect(circuit.conductor.size).toBe("12 AWG"); // 240.4(G): 12 AWG behind 40 A
+    expect(circuit.conductor).toMatchObject({
+      column: "copper 90 °C",
+      ambientFactor: 1,
+      adjustmentFactor: 1,
+    });
+    expect(String(circuit.conductor.tableAmpacity)).toBe("30 A");
+    expect(String(circuit.conductor.terminationLimit)).toBe("25 A");
+    expect(String(circuit.conductor.usable)).toBe("25 A");
+    expect(String(circuit.fittedConductor?.usable)).toBe("35 A");
+    expect(circuit.equipmentGrounding).toMatchObject({ size: "10 AWG", tableSize: "10 AWG" });
+    expect(circuit.disconnect.minimumRating.in(ampere)).toBeCloseTo(21.965, 9);
+    expect(String(circuit.disconnect.madeSize)).toBe("30 A");
+    expect(circuit.disconnect.nonFusedAllowed).toBe(true);
+    expect(String(circuit.disconnect.withinSight)).toBe("50 ft");
+    expect(String(circuit.disconnect.workingSpace?.width.as(inch))).toBe("30 in");
+  });
+
+  it("calculates the drop with the running current and the fitted conductor", () => {
+    // 2 × 19.1 A × 1.24 Ω/kft × 60 ft = 2.842 V
+    expect(circuit.voltageDrop?.running.drop.in(volt)).toBeCloseTo(2.84208, 9);
+    expect(circuit.voltageDrop?.running.ratio.in(percent)).toBeCloseTo(1.1842, 9);
+    expect(circuit.voltageDrop?.longestRun.in(ft)).toBeCloseTo((7.2 / (2 * 19.1 * 1.24)) * 1000, 9);
+    expect(circuit.voltageDrop?.starting).toBeUndefined();
+    expect(circuit.voltageDrop?.conductorWithinLimit).toBe("12 AWG");
+  });
+
+  it("carries cautions, sources and no assumption but the wiring's", () => {
+    const found = codes(circuit.cautions);
+    for (const code of ["nameplate-first", "local-code", "mains", "not-checked-here"]) {
+      expect(found).toContain(code);
+    }
+    expect(codes(circuit.assumptions)).toEqual(["wiring"]);
+    expect(circuit.sources).toContainEqual({ source: "nfpa-70-2023", clause: "440.22" });
+    expect(circuit.rules).toBe("NEC 2023");
+  });
+
+  it("speaks in whole sentences with the figures filled in", () => {
+    for (const said of [...circuit.reasons, ...circuit.cautions, ...circuit.assumptions]) {
+      expect(explain(said)).not.toMatch(/[{}]|undefined/);
+    }
+    expect(explain(circuit.reasons[4] ?? { code: "", text: "", values: {} })).toBe(
+      "Met: 10 AWG carries 35 A here; 23.5 A needed, behind 40 A.",
+    );
+  });
+
+  it("leaves the caller's data alone", () => {
+    const before = JSON.stringify(condenser);
+    circuitFromNameplate(Object.freeze({ ...condenser }));
+    expect(JSON.stringify(condenser)).toBe(before);
+  });
+});
+
+describe("what is not stated", () => {
+  it("leaves the outcome open until device and conductor are stated", () => {
+    const { installed: _, ...plate } = condenser;
+    const circuit = circuitFromNameplate(plate);
+    expect(circuit.outcome).toBe("inconclusive");
+    expect(codes(circuit.reasons)).toContain("device-not-stated");
+    expect(codes(circuit.reasons)).toContain("conductor-not-stated");
+    expect(withChanges({ installed: { device } }).outcome).toBe("inconclusive");
+    expect(withChanges({ installed: { device, conductor: "10 AWG" } }).outcome).toBe("pass");
+  });
+
+  it("is listed as an assumption", () => {
+    const circuit = circuitFromNameplate({
+      rules: nec2023,
+      minimumCircuitAmpacity: ampere(23.5),
+      maximumOvercurrentProtection: ampere(40),
+      supply: { voltage: volt(240), phases: 1 },
+      wiring: { material: "copper", insulation: "90 °C" },
+    });
+    expect(codes(circuit.assumptions)).toEqual([
+      "protection-marking",
+      "service",
+      "wiring",
+      "rated-load",
+    ]);
+    expect(circuit.assumptions.map((one) => explain(one)).join(" ")).toContain(
+      "30 °C around it, terminations not marked 75 °C, at most 3 loaded conductors together",
+    );
+    expect(circuit.conductor.size).toBe("10 AWG"); // by the 60 °C column
+    expect(circuit.voltageDrop).toBeUndefined();
+  });
+});
+
+describe("the fitted device", () => {
+  it("fails above the marked maximum", () => {
+    const circuit = fitted({ device: { ...device, rating: ampere(50) } });
+    expect(circuit.outcome).toBe("fail");
+    expect(circuit.cause).toBe("device-rating");
+    expect(explain(circuit.reasons[0] ?? { code: "", text: "", values: {} })).toBe(
+      "Not met: 50 A fitted, at most 40 A marked.",
+    );
+  });
+
+  it("fails as a breaker where the plate says fuse only, unless the disconnect has fuses", () => {
+    const plain = withChanges({ protectionMarking: "fuse only" });
+    expect(plain.cause).toBe("device-kind");
+    expect(plain.disconnect.nonFusedAllowed).toBe(false);
+    expect(plain.device.kind).toBe("fuse");
+    const fused = withChanges({
+      protectionMarking: "fuse only",
+      installed: { ...condenser.installed, disconnect: { ...disconnect, fuse: ampere(40) } },
+    });
+    expect(fused.outcome).toBe("pass");
+  });
+
+  it("lets a larger breaker feed fuses at the unit, if it protects the wire", () => {
+    const fuses = { ...disconnect, fuse: ampere(40) };
+    const larger = { ...device, rating: ampere(60) };
+    const thin = fitted({ device: larger, disconnect: fuses });
+    expect(thin.cause).toBe("conductor"); // 10 AWG behind 60 A
+    expect(thin.conductor.size).toBe("6 AWG");
+    const thick = fitted({ device: larger, disconnect: fuses, conductor: "6 AWG" });
+    expect(thick.outcome).toBe("pass");
+  });
+
+  it("fails with too few poles or a marking below the service", () => {
+    expect(fitted({ device: { ...device, poles: 1 } }).cause).toBe("device-poles");
+    expect(fitted({ device: { ...device, voltageRating: "120 V" } }).cause).toBe("device-voltage");
+    const delta = withChanges({
+      supply: { voltage: volt(240), phases: 3, system: "240/120 V high-leg delta" },
+      installed: { device: { ...device, poles: 3 }, conductor: "10 AWG" },
+    });
+    expect(delta.cause).toBe("device-voltage"); // 208 V from the high leg to ground
+    expect(delta.device.voltageRating).toBe("240 V");
+    expect(fitted({ device: { ...device, poles: 3 } }).outcome).toBe("pass");
+  });
+
+  it("below the ampacity is a caution, as are odd sizes and a missing HACR mark", () => {
+    const small = fitted({ device: { ...device, rating: ampere(20) } });
+    expect(small.outcome).toBe("pass");
+    expect(codes(small.cautions)).toContain("device-below-ampacity");
+    const odd = fitted({ device: { ...device, rating: ampere(33), hacr: false } });
+    expect(codes(odd.cautions)).toEqual(
+      expect.arrayContaining(["device-not-standard", "hacr-mark"]),
+    );
+  });
+});
+
+describe("conductors and grounding as fitted", () => {
+  it("fail when they carry too little as they run", () => {
+    expect(fitted({ conductor: "14 AWG" }).cause).toBe("conductor");
+    const hot = withChanges({ wiring: { ...condenser.wiring, ambient: degC(55) } });
+    expect(hot.fittedConductor?.usable.in(ampere)).toBeCloseTo(30.4, 9); // 40 × 0.76
+    expect(hot.outcome).toBe("pass");
+    const roof = { ...condenser.wiring, ambient: degC(40), aboveRoof: inch(0.5) };
+    const hotter = withChanges({ wiring: roof }); // 73 °C: 40 × 0.50
+    expect(hotter.fittedConductor?.usable.in(ampere)).toBeCloseTo(20, 9);
+    expect(hotter.cause).toBe("conductor");
+    expect(withChanges({ wiring: { ...roof, aboveRoof: inch(1) } }).outcome).toBe("pass");
+  });
+
+  it("ask for a larger grounding conductor when the circuit conductors are larger than needed", () => {
+    const circuit = fitted({ conductor: "6 AWG" });
+    expect(circuit.equipmentGrounding.size).toBe("6 AWG"); // 10 380 × 26 240/6530, capped by (A)
+    expect(circuit.cause).toBe("equipment-grounding");
+  });
+});
+
+describe("the disconnect", () => {
+  it("fails when too small, out of sight, in the way, or without room to work", () => {
+    const bad = (changes: Partial<FittedDisconnect>) =>
+      fitted({ disconnect: { ...disconnect, ...changes } }).cause;
+    expect(bad({ rating: ampere(20) })).toBe("disconnect-rating");
+    expect(bad({ fuse: ampere(45) })).toBe("disconnect-fuse");
+    expect(bad({ visible: false })).toBe("disconnect-place");
+    expect(bad({ distance: ft(51) })).toBe("disconnect-place");
+    expect(bad({ readilyAccessible: false })).toBe("disconnect-place");
+    expect(bad({ inTheWay: true })).toBe("disconnect-place");
+    const space = { depth: ft(3), width: ft(3), height: ft(7) };
+    expect(bad({ workingSpace: { ...space, depth: inch(35) } })).toBe("working-space");
+    expect(bad({ workingSpace: { ...space, width: inch(29) } })).toBe("working-space");
+    expect(bad({ workingSpace: { ...space, height: ft(6) } })).toBe("working-space");
+    expect(bad({ workingSpace: { ...space, equipmentWidth: inch(40) } })).toBe("working-space");
+    expect(bad({ fuse: ampere(40) })).toBeUndefined();
+  });
+
+  it("is not judged by working space before the 2023 edition, only cautioned", () => {
+    const tight = { depth: ft(2), width: ft(3), height: ft(7) };
+    const circuit = withChanges({
+      rules: nec2020,
+      installed: { ...condenser.installed, disconnect: { ...disconnect, workingSpace: tight } },
+    });
+    expect(circuit.outcome).toBe("pass");
+    expect(codes(circuit.cautions)).toContain("working-space-short");
+  });
+
+  it("takes the depth of the condition stated above 150 V to ground", () => {
+    const supply = { voltage: volt(480), phases: 3, system: "480Y/277 V" } as const;
+    const depth = (condition?: 1 | 2 | 3) =>
+      withChanges({
+        supply,
+        installed: {
+          disconnect: {
+            ...disconnect,
+            workingSpace: {
+              depth: ft(4),
+              width: ft(3),
+              height: ft(7),
+              ...(condition && { condition }),
+            },
+          },
+        },
+      }).disconnect.workingSpace?.depth.in(ft);
+    expect([depth(1), depth(2), depth(3), depth()]).toEqual([3, 3.5, 4, 4]);
+  });
+});
+
+describe("the voltage drop", () => {
+  const far = { ...condenser.wiring, length: ft(200) };
+
+  it("is advice under the National Electrical Code and binds in Canada", () => {
+    const us = withChanges({ wiring: far });
+    expect(us.outcome).toBe("pass");
+    expect(codes(us.cautions)).toContain("voltage-drop");
+    expect(us.voltageDrop?.conductorWithinLimit).toBe("8 AWG");
+    const canada = withChanges({ rules: cec2024, wiring: far });
+    expect(canada.cause).toBe("voltage-drop");
+  });
+
+  it("shows the start with the locked-rotor current", () => {
+    const circuit = withChanges({ lockedRotorCurrent: ampere(90) });
+    expect(circuit.voltageDrop?.starting?.drop.in(volt)).toBeCloseTo(13.392, 9);
+    expect(circuit.voltageDrop?.starting?.atUnit.in(volt)).toBeCloseTo(226.608, 9);
+  });
+
+  it("uses resistance and reactance in conduit when conduit and power factor are stated", () => {
+    const circuit = withChanges({
+      powerFactor: 0.85,
+      wiring: { ...condenser.wiring, conduit: "steel" },
+    });
+    const impedance = 1.2 * 0.85 + 0.063 * Math.sqrt(1 - 0.85 ** 2);
+    expect(circuit.voltageDrop?.running.drop.in(volt)).toBeCloseTo(2 * 19.1 * 0.06 * impedance, 9);
+  });
+
+  it("takes solid wire where it is made solid", () => {
+    const circuit = withChanges({ wiring: { ...condenser.wiring, stranding: "solid" } });
+    expect(circuit.voltageDrop?.running.drop.in(volt)).toBeCloseTo(2 * 19.1 * 0.06 * 1.21, 9);
+  });
+});
+
+describe("the plate", () => {
+  it("that is not a usual size, or too high for its ampacity, is read again", () => {
+    const odd = withChanges({ maximumOvercurrentProtection: ampere(42), installed: {} });
+    expect(codes(odd.cautions)).toContain("not-a-usual-size");
+    expect(String(odd.device.rating)).toBe("40 A");
+    const high = withChanges({ maximumOvercurrentProtection: ampere(60), installed: {} });
+    expect(codes(high.cautions)).toContain("maximum-too-high"); // 1.8 × 24 = 43.2 A
+    expect(codes(withChanges({}).cautions)).not.toContain("maximum-too-high");
+  });
+
+  it("below 15 A is obeyed, with fuses where no such breaker is standard", () => {
+    const small = {
+      minimumCircuitAmpacity: ampere(6),
+      ratedLoadCurrent: ampere(5),
+      maximumOvercurrentProtection: ampere(12),
+      installed: {},
+    };
+    const old = withChanges({ ...small, rules: nec2020 });
+    expect(String(old.device.rating)).toBe("10 A");
+    expect(old.device.kind).toBe("fuse");
+    expect(withChanges({ ...small, rules: nec2023 }).device.kind).toBe("fuse or breaker");
+    expect(codes(old.cautions)).toContain("not-a-usual-size");
+  });
+
+  it("of 15 A never leads to the 10 A of the 2023 list", () => {
+    const circuit = withChanges({
+      minimumCircuitAmpacity: ampere(6),
+      ratedLoadCurrent: ampere(5),
+      maximumOvercurrentProtection: ampere(15),
+      installed: {},
+    });
+    expect(circuit.device.ratings.map(String)).toEqual(["15 A"]);
+  });
+
+  it("with no standard size in its window gets the one below, with a caution", () => {
+    const circuit = withChanges({
+      minimumCircuitAmpacity: ampere(26),
+      maximumOvercurrentProtection: ampere(28),
+      installed: {},
+    });
+    expect(String(circuit.device.rating)).toBe("25 A");
+    expect(circuit.device.ratings).toEqual([]);
+    expect(codes(circuit.cautions)).toContain("device-below-ampacity");
+  });
+});
+
+describe("ground-fault protection", () => {
+  const advice = (rules: typeof nec2023, rating: number, changes = {}) =>
+    withChanges({
+      rules,
+      minimumCircuitAmpacity: ampere(30),
+      maximumOvercurrentProtection: ampere(rating),
+      installed: {},
+      ...changes,
+    }).cautions.find(({ code }) => code === "ground-fault-protection")?.text;
+
+  it("is advice by edition that asks for the adopted text and never says yes or no", () => {
+    for (const [rules, year] of [
+      [nec2020, "2020"],
+      [nec2023, "2023"],
+      [nec2026, "2026"],
+    ] as const) {
+      expect(advice(rules, 45)).toContain(year);
+      expect(advice(rules, 45)).toMatch(/ask which text .*adopted/);
+      expect(advice(rules, 45)).not.toMatch(/\b(is|not) required\b/);
+    }
+  });
+
+  it("ends at the edition's rating and voltage, and away from dwellings", () => {
+    expect(advice(nec2023, 60)).toBeUndefined();
+    expect(advice(nec2026, 60)).toBeDefined();
+    expect(advice(nec2026, 45, { occupancy: "other" })).toBeUndefined();
+    expect(advice(nec2026, 45, { supply: { voltage: volt(208), phases: 3 } })).toBeUndefined();
+    const corner = { voltage: volt(240), phases: 1, system: "240 V delta" };
+    expect(advice(nec2026, 45, { supply: corner })).toBeUndefined();
+  });
+});
+
+describe("the international rules behind the same interface", () => {
+  const input = {
+    rules: iec60364,
+    minimumCircuitAmpacity: ampere(14),
+    maximumOvercurrentProtection: ampere(25),
+    supply: { voltage: volt(230), phases: 1, system: "230/400 V" },
+    wiring: { material: "copper", insulation: "70 °C", method: "B2", length: m(20) },
+  } as const;
+
+  it("propose the smallest device and a conductor that it protects", () => {
+    const circuit = circuitFromNameplate(input);
+    expect(String(circuit.device.rating)).toBe("16 A");
+    expect(circuit.device.ratings.map(String)).toEqual(["16 A", "20 A", "25 A"]);
+    expect(circuit.device.poles).toBe(1);
+    expect(circuit.conductor.size).toBe("1.5 mm²"); // 16.5 A
+    expect(circuit.equipmentGrounding.size).toBe("1.5 mm²");
+    expect(circuit.voltageDrop?.limit.in(percent)).toBe(5);
+    expect(circuit.disconnect.workingSpace).toBeUndefined();
+  });
+
+  it("judge In ≤ Iz, Ib ≤ In, and the curve", () => {
+    const judged = (rating: number, conductor: "1.5 mm²" | "2.5 mm²", curve: "B" | "C" = "C") =>
+      circuitFromNameplate({
+        ...input,
+        lockedRotorCurrent: ampere(70),
+        installed: { device: { kind: "breaker", rating: ampere(rating), curve }, conductor },
+      });
+    expect(judged(16, "1.5 mm²").outcome).toBe("pass");
+    expect(judged(20, "1.5 mm²").cause).toBe("conductor");
+    expect(judged(20, "2.5 mm²").outcome).toBe("pass");
+    expect(judged(13, "2.5 mm²").cause).toBe("device-rating");
+    expect(codes(judged(16, "1.5 mm²", "B").cautions)).toEqual(
+      expect.arrayContaining(["curve", "start-may-trip"]),
+    );
+    expect(codes(judged(16, "1.5 mm²").cautions)).not.toContain("start-may-trip");
+  });
+
+  it("fail where no standard device lies between design current and the largest fuse", () => {
+    const circuit = circuitFromNameplate({
+      ...input,
+      minimumCircuitAmpacity: ampere(26),
+      maximumOvercurrentProtection: ampere(30),
+    });
+    expect(circuit.outcome).toBe("fail");
+    expect(circuit.cause).toBe("device-rating");
+  });
+
+  it("give gG fuses their margin", () => {
+    const circuit = circuitFromNameplate({ ...input, protectionMarking: "fuse only" });
+    expect(circuit.conductor.size).toBe("2.5 mm²"); // 16 × 1.1 = 17.6 A
+  });
+});
+
+describe("Canada", () => {
+  it("says that its tables are from memory, and takes no advice on ground faults or working space", () => {
+    const circuit = withChanges({ rules: cec2024 });
+    expect(codes(circuit.cautions)).toContain("tables-from-memory");
+    expect(codes(circuit.cautions)).not.toContain("ground-fault-protection");
+    expect(circuit.disconnect.workingSpace).toBeUndefined();
+    expect(circuit.sources.every(({ source }) => source === "cec-part-1")).toBe(true);
+  });
+});
