@@ -2,12 +2,11 @@
 // Follows ASTM B280, tables of annealed coils and drawn straight lengths, as reproduced.
 // Does not cover tolerances, sizes above 1-1/8 in, and plumbing tube (ASTM B88), which is named by its
 // outside diameter less 1/8 in.
-import { cite } from "../assessment/assessment.ts";
 import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
-import type { Tube } from "./tube.ts";
+import { type Tube, tubeOf } from "./tube.ts";
 
 /** Nominal (actual outside) size in inches. Source: ASTM B280-20. */
 export type AstmB280Size = "1/4" | "5/16" | "3/8" | "1/2" | "5/8" | "3/4" | "7/8" | "1-1/8";
@@ -96,10 +95,6 @@ export function astmB280Tube(choice: AstmB280Choice): Tube {
       allowed: only ? `one of ${walls.join(", ")} in` : `a measured wall: no ${temper} ${size} in`,
     });
   }
-  return {
-    designation: `${size} in`,
-    outsideDiameter: inch(row.outside),
-    wall: choice.wall ?? inch(only ?? Number.NaN),
-    sources: [cite("astm-b280-2020")],
-  };
+  const wall = choice.wall ?? inch(only ?? Number.NaN);
+  return tubeOf(`${size} in`, inch(row.outside), wall, "astm-b280-2020");
 }

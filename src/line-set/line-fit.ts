@@ -159,7 +159,7 @@ export function smallestSleeve(
   if (radii.length > 3 && !packCircles(radii, { radius: low })) {
     do high *= 1.05;
     while (!packCircles(radii, { radius: high }));
-    while (high - low > 1e-7 * high) {
+    while (high - low > 1e-6 * high) {
       const middle = (low + high) / 2;
       if (packCircles(radii, { radius: middle })) high = middle;
       else low = middle;

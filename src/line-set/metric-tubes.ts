@@ -1,11 +1,10 @@
 // What are the dimensions of metric refrigeration tube? Nominal sizes of the European and Japanese rows.
 // Follows EN 12735-1 (sizes from memory) and the JIS H 3300 class of tube as manufacturers' manuals name it.
 // Does not cover tolerances and the pressure rating of a wall: the manual states the least wall.
-import { cite } from "../assessment/assessment.ts";
 import { oneOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
-import type { Tube } from "./tube.ts";
+import { type Tube, tubeOf } from "./tube.ts";
 
 /**
  * Outside diameters in millimetres of EN 12735-1: metric sizes, then inch sizes.
@@ -42,8 +41,7 @@ const en12735Sizes: readonly En12735Size[] = [
  * @param size - Outside diameter in millimetres as the standard lists it.
  * @param wall - Wall thickness as marked or measured.
  * @returns The tube.
- * @throws {@link InvalidInputError} when the size is not in the list; a wall that cannot be shows when
- * the tube is used.
+ * @throws {@link InvalidInputError} when the size is not in the list or the wall is missing or impossible.
  *
  * Source: EN 12735-1, nominal sizes from memory.
  *
@@ -56,12 +54,8 @@ const en12735Sizes: readonly En12735Size[] = [
  * ```
  */
 export function en12735Tube(size: En12735Size, wall: Quantity<"length">): Tube {
-  return {
-    designation: `${oneOf("size", size, en12735Sizes)} mm`,
-    outsideDiameter: mm(size),
-    wall,
-    sources: [cite("en-12735-1")],
-  };
+  oneOf("size", size, en12735Sizes);
+  return tubeOf(`${size} mm`, mm(size), wall, "en-12735-1");
 }
 
 /** Outside diameter in millimetres of JIS H 3300 class tube for small splits. Source: manufacturers' manuals. */
@@ -93,7 +87,7 @@ export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
  * @param size - Outside diameter in millimetres as text.
  * @param wall - Wall thickness where it differs from the manuals' row.
  * @returns The tube.
- * @throws {@link InvalidInputError} when the size is not in the table.
+ * @throws {@link InvalidInputError} when the size is not in the table or the wall is impossible.
  *
  * Source: manufacturers' published manuals, brands withheld; the standard itself was not read.
  *
@@ -106,10 +100,6 @@ export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
  */
 export function jisH3300Tube(size: JisH3300Size, wall?: Quantity<"length">): Tube {
   oneOf("size", size, Object.keys(jisH3300) as JisH3300Size[]);
-  return {
-    designation: `${size} mm`,
-    outsideDiameter: mm(Number(size)),
-    wall: wall ?? mm(jisH3300[size]),
-    sources: [cite("jis-h-3300"), cite("manufacturer-manuals")],
-  };
+  const thickness = wall ?? mm(jisH3300[size]);
+  return tubeOf(`${size} mm`, mm(Number(size)), thickness, "jis-h-3300", "manufacturer-manuals");
 }

@@ -2,11 +2,12 @@
 // Follows plane geometry: V = π/4 (D − 2 t)² L. Dimensions by ASTM B280, EN 12735-1 or JIS H 3300 stand in
 // their own files. Does not cover bends, fittings and tolerances: ± 0.003 in of wall is ± 6 % of the
 // volume of a 1/4 in tube.
-import type { Citation } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL, mm2, sqin } from "../quantity/units/geometry.ts";
 import { kgPerM } from "../quantity/units/mass.ts";
+import type { SourceId } from "../sources/bibliography.ts";
 
 /**
  * Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is
@@ -31,6 +32,17 @@ export interface Tube extends TubeSize {
   readonly designation: string;
   /** The standard it follows. */
   readonly sources: readonly Citation[];
+}
+
+/** A tube of a standard, its wall checked. Internal. */
+export function tubeOf(
+  designation: string,
+  outsideDiameter: Quantity<"length">,
+  wall: Quantity<"length">,
+  ...standards: SourceId[]
+): Tube {
+  siOf("wall", wall, "length", { above: 0, below: outsideDiameter.si / 2 });
+  return { designation, outsideDiameter, wall, sources: standards.map((one) => cite(one)) };
 }
 
 /** Checked outside and inside diameter in metres. Internal. */
