@@ -1,0 +1,90 @@
+// Is a leak of the whole charge still safe to breathe here? A verdict by concentration.
+// Follows ANSI/ASHRAE Standard 34 (RCL); decision by JCGM 106:2012, 8.3.
+// Does not cover flammability: a flammable refrigerant needs assess-room-charge.ts as well.
+import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import {
+  type ConcentrationAnswer,
+  type ConcentrationRule,
+  concentrationChargeLimit,
+} from "./concentration-limit.ts";
+import { decide, type RoomInstruments } from "./decide.ts";
+
+/**
+ * A charge and its room.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ConcentrationInput extends ConcentrationRule {
+  /** Total charge, factory charge and what was added, above 0. */
+  readonly charge: Quantity<"mass">;
+  /** Volume of the smallest room in which it can collect, above 0. */
+  readonly volume: Quantity<"volume">;
+  /** What is known of scale and tape; counted as exact when left out. */
+  readonly instruments?: RoomInstruments<"volume">;
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/**
+ * The verdict on a charge by concentration.
+ *
+ * Source: see {@link assessConcentration}.
+ */
+export interface ConcentrationAssessment extends Assessment<"room-too-small"> {
+  /** The largest charge allowed, and the limit behind it. */
+  readonly limit: ConcentrationAnswer<"mass">;
+}
+
+/**
+ * Judges a charge against the concentration limit of its room: m / V ≤ RCL.
+ *
+ * @param input - Refrigerant, charge, volume, instruments.
+ * @returns The verdict.
+ * @throws {@link InvalidInputError} when no limit is held for the refrigerant or a range does not fit.
+ *
+ * Cautions: see {@link concentrationChargeLimit}.
+ *
+ * Source: ANSI/ASHRAE Standard 34 (2022), RCL; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { assessConcentration } from "hvac-install-math/charge-limit";
+ * import { kg, m3 } from "hvac-install-math/quantity";
+ * import { R410A } from "hvac-install-math/refrigerants";
+ *
+ * const unit = { refrigerant: R410A, charge: kg(1.5) };
+ * assessConcentration({ ...unit, volume: m3(30) }).outcome; // => pass
+ * assessConcentration({ ...unit, volume: m3(3) }).cause; // => room-too-small
+ * ```
+ */
+export function assessConcentration(input: ConcentrationInput): ConcentrationAssessment {
+  const limit = concentrationChargeLimit(input);
+  const { basis, cautions } = limit;
+  const { instruments, charge, confidence } = input;
+  const verdict = decide({
+    charge,
+    limit: limit.value,
+    slope: basis.value.si,
+    scale: instruments?.charge,
+    tape: instruments?.size,
+    unit: input.volume.unit,
+    confidence,
+  });
+  const used = statement("concentration-limit", "A limit of {limit} is used ({standing}).", {
+    limit: basis.value,
+    standing: basis.standing,
+  });
+  const flammable = statement(
+    "flammability-too",
+    "It burns: the flammability rule applies as well.",
+  );
+  return {
+    ...verdict,
+    ...(verdict.outcome === "fail" && { cause: "room-too-small" as const }),
+    assumptions: [used, ...verdict.assumptions],
+    cautions: input.refrigerant.safetyClass.endsWith("1") ? cautions : [...cautions, flammable],
+    sources: [...(basis.citation ? [basis.citation] : []), cite("jcgm-106-2012", "8.3")],
+    limit,
+  };
+}

@@ -1,0 +1,59 @@
+// Does a charge keep its limit, given scale and tape? One decision for both rules.
+// Follows JCGM 106:2012, 8.3, and JCGM 100:2008, eq. 10.
+import { type Assumption, type Outcome, type Reason, statement } from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
+import { siOf } from "../quantity/check.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { kg } from "../quantity/units/mass.ts";
+
+/**
+ * What is known of the instruments behind a charge and the size of its room.
+ *
+ * Source: none; the library's own type.
+ */
+export interface RoomInstruments<K extends "area" | "volume"> {
+  /** The charging scale, or the tolerance of the nameplate charge. */
+  readonly charge?: Instrument<"mass">;
+  /** How well the size of the room is known. */
+  readonly size?: Instrument<K>;
+}
+
+/** The charge, its limit, and how much the limit moves with the size of the room (SI). */
+interface Decision<K extends "area" | "volume"> {
+  readonly charge: Quantity<"mass">;
+  readonly limit: Quantity<"mass">;
+  readonly slope: number;
+  readonly scale: Instrument<"mass"> | undefined;
+  readonly tape: Instrument<K> | undefined;
+  readonly unit: Unit<K>;
+  readonly confidence: number | undefined;
+}
+
+export function decide<K extends "area" | "volume">(
+  input: Decision<K>,
+): { outcome: Outcome; reasons: Reason[]; assumptions: Assumption[] } {
+  const { charge, limit, slope, scale, tape, unit, confidence = 0.95 } = input;
+  siOf("charge", charge, "mass", { above: 0 });
+  const size = tape ? standardUncertainty(tape, unit as never) : undefined;
+  const u = kg(Math.hypot(scale ? standardUncertainty(scale, kg).si : 0, slope * (size?.si ?? 0)));
+  const { outcome } = conformity({
+    value: charge,
+    standardUncertainty: u,
+    upperLimit: limit,
+    confidence,
+  });
+  const text = {
+    pass: "The charge of {charge} keeps the limit of {limit}.",
+    fail: "The charge of {charge} is above the limit of {limit}.",
+    inconclusive:
+      "The charge of {charge} is too near the limit of {limit} for its uncertainty of {u}: weigh or measure better.",
+  }[outcome];
+  const values = { charge, limit, u: u.times(2) };
+  const exact = statement("exact", "Charge or room size count as exact.");
+  return {
+    outcome,
+    reasons: [statement(`charge-${outcome}`, text, values)],
+    assumptions: scale && tape ? [] : [exact],
+  };
+}

@@ -1,0 +1,119 @@
+// How dangerous is it in a room? Flammability and concentration limits of a refrigerant.
+// Follows ANSI/ASHRAE Standard 34 (2022) and IEC 60335-2-40:2018, each figure with its own source.
+// Does not cover toxicity of the B classes, nor what a fire makes of a refrigerant.
+import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { gPerM3, kgPerM3 } from "../quantity/units/mass.ts";
+import { ppm } from "../quantity/units/ratio.ts";
+import type { Refrigerant } from "../refrigerants/index.ts";
+import { type Figure, safetyTable } from "./safety-data.ts";
+
+/**
+ * What this module needs to know of a refrigerant; the objects of `refrigerants` have it.
+ *
+ * Source: ANSI/ASHRAE Standard 34.
+ */
+export type RoomRefrigerant = Pick<Refrigerant, "designation" | "safetyClass">;
+
+/**
+ * A limit with its source: editions differ.
+ *
+ * Source: the citation that it carries.
+ */
+export interface SafetyLimit {
+  /** The limit. */
+  readonly value: Quantity<"density">;
+  /** Where it stands; nowhere for a limit that the caller stated. */
+  readonly citation?: Citation;
+  /** Whether it was read there, remembered, or stated by the caller. */
+  readonly standing: "published" | "from memory" | "stated";
+}
+
+/**
+ * The limits of a refrigerant.
+ *
+ * Source: see {@link refrigerantSafety}.
+ */
+export interface RefrigerantSafety {
+  /** ASHRAE 34 safety class. */
+  readonly safetyClass: RoomRefrigerant["safetyClass"];
+  /** Lower flammability limits, the IEC figure first; empty for what does not burn. */
+  readonly lowerFlammabilityLimits: readonly SafetyLimit[];
+  /** Concentration limits (RCL, practical limit), the newest ASHRAE 34 figure first. */
+  readonly concentrationLimits: readonly SafetyLimit[];
+  /** The RCL as a share of the volume. */
+  readonly concentrationLimitByVolume: Quantity<"ratio">;
+}
+
+/**
+ * Flammability and concentration limits of a refrigerant, each with its source and whether it was read or
+ * remembered. RCL is the least of a toxicity limit, an oxygen limit and a quarter of the LFL.
+ *
+ * @param refrigerant - Such as `R32`; eighteen refrigerants are held.
+ * @returns Safety class and limits.
+ * @throws {@link InvalidInputError} when no figures are held for it.
+ *
+ * Cautions: figures from memory are to be checked against the standard before they decide.
+ *
+ * Source: ANSI/ASHRAE Standard 34 (2022); IEC 60335-2-40:2018; EN 378-1.
+ *
+ * @example
+ * ```ts
+ * import { refrigerantSafety } from "hvac-install-math/charge-limit";
+ * import { R32 } from "hvac-install-math/refrigerants";
+ *
+ * const { safetyClass, lowerFlammabilityLimits } = refrigerantSafety(R32);
+ * safetyClass; // => A2L
+ * lowerFlammabilityLimits.map(({ value, citation }) => `${value} ${citation?.source}`).join(", "); // => 0.307 kg/m³ iec-60335-2-40-2018, 0.306 kg/m³ ashrae-34-2022
+ * ```
+ */
+export function refrigerantSafety(refrigerant: RoomRefrigerant): RefrigerantSafety {
+  const key = String(refrigerant?.designation).replace(/[^\w]/g, "");
+  const row = Object.hasOwn(safetyTable, key) ? safetyTable[key] : undefined;
+  if (!row) {
+    throw new InvalidInputError({
+      argument: "refrigerant",
+      value: refrigerant?.designation ?? describe(refrigerant),
+      allowed: `an object of refrigerants for one of ${Object.keys(safetyTable).join(", ")}`,
+    });
+  }
+  const limit =
+    (unit: typeof kgPerM3) =>
+    ([value, source, read, note = ""]: Figure): SafetyLimit => ({
+      value: unit(value),
+      citation: cite(source, note),
+      standing: read ? "published" : "from memory",
+    });
+  return {
+    safetyClass: refrigerant.safetyClass,
+    lowerFlammabilityLimits: (row.lfl ?? []).map(limit(kgPerM3)),
+    concentrationLimits: row.rcl.map(limit(gPerM3)),
+    concentrationLimitByVolume: ppm(row.ppm),
+  };
+}
+
+const always: readonly Caution[] = [
+  /* @__PURE__ */ statement(
+    "manual-decides",
+    "Nameplate, manual, local code and licensed practice override this figure.",
+  ),
+  /* @__PURE__ */ statement(
+    "pressure",
+    "Charge by weight, never into a leaking or untested system; liquid burns and freezes. Never pressure-test with refrigerant and air: even A1 can burn.",
+  ),
+];
+const burns: Caution = /* @__PURE__ */ statement(
+  "flammable",
+  "It burns: no ignition source, ventilate, detector on (alarm at 25 % of LFL or less), tools rated for it, purge with nitrogen before any flame.",
+);
+const chokes: Caution = /* @__PURE__ */ statement(
+  "oxygen",
+  "Heavier than air, it takes the place of oxygen in low and closed rooms.",
+);
+
+/** The cautions for a refrigerant in a room. */
+export function roomCautions({ safetyClass }: RoomRefrigerant): readonly Caution[] {
+  return [...always, safetyClass.endsWith("1") ? chokes : burns];
+}
