@@ -13,6 +13,7 @@ export {
   nameplateVoltageRange,
   type VoltageNameplate,
 } from "./nameplate-voltage-range.ts";
+export { resistanceHeatAt } from "./resistance-heat.ts";
 export { type SupplySag, type SupplySagInput, supplySag } from "./supply-sag.ts";
 export type {
   SupplyVoltageAssessment,

@@ -35,19 +35,14 @@ export function judgeStandard(
 
   const values = { ...extremes(evidence), ...widest, standard: standard.name };
   const text = "{low} to {high} is in {name} of {standard}, {minimum} to {maximum}";
+  for (const reason of week?.reasons ?? []) found.said.push([outcome, reason]);
   if (!range) {
-    say(
-      found,
-      outcome,
-      "outside-standard",
-      `${text.replace("is in", "leaves")}: tell the utility.`,
-      values,
-    );
+    const end = outcome === "fail" ? ": tell the utility." : " at times.";
+    say(found, outcome, "outside-standard", text.replace("is in", "leaves") + end, values);
   } else if (outcome === "inconclusive") {
     say(found, outcome, "standard-undecided", `${text}, too near a limit for this meter.`, values);
   } else say(found, outcome, "within-standard", `${text}.`, values);
   if (outcome === "fail") found.causes.push("outside-standard");
-  for (const reason of week?.reasons ?? []) found.said.push([outcome, reason]);
   found.sources.push(
     { source: standard.source, clause: standard.clause },
     ...(week?.sources ?? []),
