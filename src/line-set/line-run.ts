@@ -82,6 +82,17 @@ export interface LineRunAssessment extends Assessment {
   readonly extraOil: Quantity<"volume">;
 }
 
+/** Code and words of each limit. */
+const limitNames = {
+  maximumLength: ["maximum-length", "longest run"],
+  minimumLength: ["minimum-length", "shortest run"],
+  maximumLift: ["maximum-lift", "largest lift"],
+  maximumLiftOutdoorAbove: [
+    "maximum-lift-outdoor-above",
+    "largest lift with the outdoor unit above",
+  ],
+} as const;
+
 /**
  * Holds length, lift and bends of a run against the manual's limits, and counts oil traps and extra oil
  * by the manual's rule.
@@ -141,20 +152,19 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
 
   const reasons: { said: ReturnType<typeof statement>; outcome: Assessment["outcome"] }[] = [];
   const check = (
-    code: string,
+    name: keyof typeof limitNames,
     value: Quantity<"length">,
     limit: Quantity<"length"> | undefined,
     side: "upperLimit" | "lowerLimit",
   ) => {
     if (!limit) return;
-    lengthOf(`limits.${code}`, limit);
+    lengthOf(`limits.${name}`, limit);
     const { outcome } = conformity({ value, standardUncertainty: u, [side]: limit });
-    const verb = { pass: "keeps", fail: "breaks", inconclusive: "is too close to call to" }[
-      outcome
-    ];
+    const verb = { pass: "keeps", fail: "breaks", inconclusive: "is too close to" }[outcome];
+    const [code, words] = limitNames[name];
     reasons.push({
       outcome,
-      said: statement(code, `{value} ${verb} the {limit} of the ${code}.`, {
+      said: statement(code, `{value} ${verb} the ${words} of {limit}.`, {
         value: rounded(value),
         limit,
       }),
@@ -173,7 +183,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     const most = numberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
     reasons.push({
       outcome: bends === undefined ? "inconclusive" : count > most ? "fail" : "pass",
-      said: statement("maximumBends", "{count} bends; at most {most} allowed.", {
+      said: statement("maximum-bends", "{count} bends; at most {most} allowed.", {
         count: bends ?? "Unknown number of",
         most,
       }),

@@ -17,10 +17,10 @@ describe("assessLineRun", () => {
     const result = assessLineRun(run);
     expect(result.outcome).toBe("pass");
     expect(result.reasons.map(({ code }) => code)).toEqual([
-      "maximumLength",
-      "minimumLength",
-      "maximumLift",
-      "maximumBends",
+      "maximum-length",
+      "minimum-length",
+      "maximum-lift",
+      "maximum-bends",
     ]);
     expect(result.cautions.map(({ code }) => code)).toContain("height");
   });
@@ -28,7 +28,7 @@ describe("assessLineRun", () => {
   it("puts the broken limit first", () => {
     const result = assessLineRun({ ...run, lift: m(12) });
     expect(result.outcome).toBe("fail");
-    expect(explain(result.reasons[0] as never)).toBe("12 m breaks the 10 m of the maximumLift.");
+    expect(explain(result.reasons[0] as never)).toBe("12 m breaks the largest lift of 10 m.");
   });
 
   it("fails too short, too long and too many bends", () => {
