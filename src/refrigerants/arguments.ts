@@ -1,12 +1,13 @@
 // Is this argument one that the curves can answer? Range checks in the caller's own units. Internal.
 // Does not cover anything but refrigerant, temperature and pressure.
-import { describe, requireKind, siOf } from "../quantity/check.ts";
+import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPaa, psia } from "../quantity/units/pressure.ts";
 import { degC, degF } from "../quantity/units/temperature.ts";
+import { chebyshev } from "./chebyshev.ts";
 import type { Refrigerant } from "./refrigerant.ts";
-import { pressureAt, type Side, temperatureAt } from "./saturation-curve.ts";
+import { pressureAt, type Side } from "./saturation-curve.ts";
 
 /** A pressure that a gauge or an absolute transducer shows. */
 export type ReadPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
@@ -46,27 +47,23 @@ export function absoluteOf(
   pressure: ReadPressure,
   atmosphere: Quantity<"absolutePressure"> | undefined,
 ): number {
-  if (pressure?.kind !== "gaugePressure") {
-    requireKind("pressure", pressure, "absolutePressure");
-    return pressure.si;
-  }
-  return siOf("pressure", pressure, "gaugePressure") + ambientOf(pressure, atmosphere);
+  const kind = pressure?.kind;
+  if (kind === "gaugePressure") return pressure.si + ambientOf(atmosphere);
+  if (kind === "absolutePressure") return pressure.si;
+  return siOf("pressure", pressure, "absolutePressure");
 }
 
-function ambientOf(
-  pressure: ReadPressure,
-  atmosphere: Quantity<"absolutePressure"> | undefined,
-): number {
-  if (pressure.kind !== "gaugePressure") return 0;
-  if (atmosphere === undefined) {
-    throw new InvalidInputError({
-      argument: "atmosphere",
-      value: "undefined",
-      allowed: "an absolutePressure",
-      hint: "A gauge reads above the air around it: give standardAtmosphere, atmosphereAtAltitude(…) or a barometer's reading",
-    });
+function ambientOf(atmosphere: Quantity<"absolutePressure"> | undefined): number {
+  if (atmosphere?.kind === "absolutePressure" && atmosphere.si > 0) return atmosphere.si;
+  if (atmosphere !== undefined) {
+    return siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   }
-  return siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
+  throw new InvalidInputError({
+    argument: "atmosphere",
+    value: "undefined",
+    allowed: "an absolutePressure",
+    hint: "A gauge reads above the air around it: give standardAtmosphere, atmosphereAtAltitude(…) or a barometer's reading",
+  });
 }
 
 /** Saturation temperature in K at a pressure that must lie within the refrigerant's range. */
@@ -78,13 +75,13 @@ export function saturationTemperatureOf(
 ): number {
   const { saturation, range, designation } = checked(refrigerant);
   const p = absoluteOf(pressure, atmosphere);
-  const [low, high] = (side === "bubble" ? saturation.bubbleInverse : saturation.dewInverse).s;
+  const inverse = side === "bubble" ? saturation.bubbleInverse : saturation.dewInverse;
   const s = Math.sqrt(Math.log(saturation.pressure / p));
-  if (s >= low && s <= high) {
-    const T = temperatureAt(saturation, side, p);
+  if (s >= inverse.s[0] && s <= inverse.s[1]) {
+    const T = chebyshev(inverse.terms, inverse.s, s);
     if (T > range.min.si - slack && T < range.max.si + slack) return T;
   }
-  const ambient = ambientOf(pressure, atmosphere);
+  const ambient = p - pressure.si;
   throw outOfPressureRange(
     pressure,
     pressureAt(saturation, side, range.min.si) - ambient,
@@ -115,5 +112,5 @@ export function pressureUnitFor({ unit }: Quantity<"temperature">): Unit<"absolu
 
 /** °F for a caller who thinks in psi, °C otherwise. */
 export function temperatureUnitFor({ unit }: ReadPressure): Unit<"temperature"> {
-  return unit.symbol.startsWith("psi") ? degF : degC;
+  return unit.symbol === "psig" || unit.symbol === "psia" ? degF : degC;
 }

@@ -11,7 +11,7 @@ import { verify } from "../../src/refrigerants/generate/verify.ts";
 const data = (id: string) =>
   new URL(`../../src/refrigerants/data/${id.toLowerCase()}.ts`, import.meta.url);
 
-// One of each model; tests/studies/regenerate-refrigerants.ts does all.
+// One of each model; tests/studies/refrigerants.study.test.ts does all.
 describe.each(["R32", "R744", "R410A", "R454B"])("the data of %s", (id) => {
   const definition = definitions.find((one) => one.id === id);
   if (definition === undefined) throw new Error(`no definition of ${id}`);

@@ -183,14 +183,14 @@ describe("the bulk form", () => {
     const kelvins = Float64Array.of(220, 273.15, 330);
     const pascals = saturationArray(R407C, "dewPressure", kelvins);
     for (const [i, p] of pascals.entries()) {
-      expect(p).toBe(dewPressure(R407C, kelvin(kelvins[i] as number)).si);
+      expect(p / dewPressure(R407C, kelvin(kelvins[i] as number)).si).toBeCloseTo(1, 13);
     }
     const back = saturationArray(R407C, "dewTemperature", pascals);
     for (const [i, T] of back.entries()) expect(T).toBeCloseTo(kelvins[i] as number, 6);
     const liquid = saturationArray(R407C, "saturatedLiquidDensity", kelvins);
-    expect(liquid[1]).toBe(saturatedLiquidDensity(R407C, kelvin(273.15)).si);
+    expect(liquid[1]).toBeCloseTo(saturatedLiquidDensity(R407C, kelvin(273.15)).si, 9);
     const vapor = saturationArray(R407C, "saturatedVaporDensity", kelvins);
-    expect(vapor[1]).toBe(saturatedVaporDensity(R407C, kelvin(273.15)).si);
+    expect(vapor[1]).toBeCloseTo(saturatedVaporDensity(R407C, kelvin(273.15)).si, 9);
     expect(saturationArray(R407C, "bubblePressure", kelvins, new Float64Array(3)).length).toBe(3);
   });
 
