@@ -27,7 +27,13 @@ export function fitLog(
   sources: readonly ErrorSource[],
 ): LogFit {
   const n = x.length;
-  const L = cholesky(n, (i, j) => sources.reduce((sum, s) => sum + s.covariance(i, j), 0));
+  // Lower triangles, row by row: of each source, and of all together.
+  const triangles = sources.map(({ part, covariance }) => {
+    const list: number[] = [];
+    for (let i = 0; i < n; i++) for (let j = 0; j <= i; j++) list.push(covariance(i, j));
+    return { part, list };
+  });
+  const L = cholesky(n, (at) => triangles.reduce((sum, { list }) => sum + (list[at] as number), 0));
   const ones = forward(L, new Array(n).fill(1));
   const levels = forward(L, y);
   let start = y[0] as number;
@@ -59,11 +65,12 @@ export function fitLog(
   const variance = new Map<UncertaintyPart, number>();
   const add = (part: UncertaintyPart, v: number) =>
     variance.set(part, (variance.get(part) ?? 0) + v);
-  for (const { part, covariance } of sources) {
+  for (const { part, list } of triangles) {
     let sum = 0;
-    for (let i = 0; i < n; i++) {
-      for (let j = 0; j < n; j++) {
-        sum += (weights[i] as number) * (weights[j] as number) * covariance(i, j);
+    for (let i = 0, at = 0; i < n; i++) {
+      for (let j = 0; j <= i; j++, at++) {
+        const both = (weights[i] as number) * (weights[j] as number) * (list[at] as number);
+        sum += i === j ? both : 2 * both;
       }
     }
     add(part, Math.max(0, sum));
@@ -84,13 +91,14 @@ const dot = (a: readonly number[], b: readonly number[]) =>
   a.reduce((sum, v, i) => sum + v * (b[i] as number), 0);
 
 /** Lower triangle L with L·Lᵀ = the covariance. */
-function cholesky(n: number, covariance: (i: number, j: number) => number): number[][] {
+function cholesky(n: number, covariance: (at: number) => number): number[][] {
   const L: number[][] = [];
+  let at = 0;
   for (let i = 0; i < n; i++) {
     const row: number[] = [];
     for (let j = 0; j <= i; j++) {
       const other = j === i ? row : (L[j] as number[]);
-      let sum = covariance(i, j);
+      let sum = covariance(at++);
       for (let k = 0; k < j; k++) sum -= (row[k] as number) * (other[k] as number);
       // Rows that repeat each other leave rounding noise on the diagonal: keep it above 1e-6 Pa².
       row[j] = i === j ? Math.sqrt(Math.max(sum, 1e-6)) : sum / (other[j] as number);

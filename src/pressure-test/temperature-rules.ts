@@ -2,6 +2,7 @@
 // Follows UFGS 15182 and 15217N and makers' manuals for the rules, Span et al. (2000) for the truth.
 // Does not cover use of the rules: they fail tight systems that cool and hide leaks that warm.
 import { type Citation, cite } from "../assessment/assessment.ts";
+import { requireKind } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { expected } from "./drop.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
@@ -63,11 +64,8 @@ export function compareTemperatureRules(change: {
 }): RuleComparison[] {
   const { pressure } = change;
   const air = atmosphereSi("atmosphere", change.atmosphere);
-  const p1 = absoluteSi(
-    "pressure",
-    pressure,
-    pressure?.kind === "gaugePressure" ? air : Number.NaN,
-  );
+  requireKind("pressure", pressure, "gaugePressure");
+  const p1 = absoluteSi("pressure", pressure, air);
   const T1 = temperatureSi("temperature", change.temperature);
   const T2 = temperatureSi("laterTemperature", change.laterTemperature);
   const real = expected({ p1, T1: [T1], p2: 0, T2: [T2], volumes: [], beta: 0 }) - air;

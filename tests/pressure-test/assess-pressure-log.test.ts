@@ -1,0 +1,182 @@
+import { explain } from "hvac-install-math/assessment";
+import {
+  assessPressureLog,
+  assessPressureTest,
+  expectedTestPressure,
+  type LogReading,
+  type PressureTestLog,
+} from "hvac-install-math/pressure-test";
+import {
+  degF,
+  deltaF,
+  hour,
+  kPaa,
+  liter,
+  minute,
+  psi,
+  psia,
+  psig,
+  type Quantity,
+  standardAtmosphere,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+/** A night: 80 °F down to 60 °F and back, with a steady loss per hour, read exactly. */
+type GaugeRow = LogReading & { readonly pressure: Quantity<"gaugePressure"> };
+const log = (lossPerHour: number, hours = 12, rows = 73): GaugeRow[] =>
+  Array.from({ length: rows }, (_, i) => {
+    const t = (hours * i) / (rows - 1);
+    const temperature = degF(70 + 10 * Math.cos((2 * Math.PI * t) / hours));
+    const sealed = expectedTestPressure({
+      pressure: psig(500),
+      temperature: degF(80),
+      laterTemperature: temperature,
+      atmosphere: standardAtmosphere,
+    });
+    return { elapsed: hour(t), temperature, pressure: sealed.minus(psi(lossPerHour * t)) };
+  });
+const test = (readings: readonly LogReading[], change: object = {}): PressureTestLog => ({
+  readings,
+  instruments: {
+    pressure: { accuracy: psi(2), resolution: psi(0.1), drift: psi(0.3) },
+    temperature: { accuracy: deltaF(1), resolution: deltaF(0.1), followsGasWithin: deltaF(0.5) },
+  },
+  volume: liter(3),
+  atmosphere: standardAtmosphere,
+  ...change,
+});
+const limit = { criterion: { maximumDrop: psi(3) } };
+
+describe("a log", () => {
+  it("of a tight system passes a stated limit", () => {
+    const verdict = assessPressureLog(test(log(0), limit));
+    expect(verdict.outcome).toBe("pass");
+    expect(Math.abs(verdict.correctedDrop.value.in(psi))).toBeLessThan(0.01);
+    expect(verdict.misfit).toBeLessThan(1);
+  });
+
+  it("of a leaking system fails, with the drop and the rate", () => {
+    const verdict = assessPressureLog(test(log(0.5), limit));
+    expect([verdict.outcome, verdict.cause]).toEqual(["fail", "leak"]);
+    expect(verdict.correctedDrop.value.in(psi)).toBeCloseTo(6, 0);
+    const { leakRate } = verdict;
+    expect(leakRate?.value.si).toBeCloseTo((6 * 6894.757 * 3e-3) / 43_200, 4);
+  });
+
+  it("gives the drop of a fast leak, whose course is bent", () => {
+    const leak = log(0).map((row, i, all) => ({
+      ...row,
+      // Hyperbolic: 1/p grows linearly to a loss of 30 %.
+      pressure: psia((row.pressure.in(psig) + 14.696) / (1 + (0.3 / 0.7) * (i / (all.length - 1)))),
+    }));
+    const verdict = assessPressureLog(test(leak));
+    expect(verdict.correctedDrop.value.in(psi) / (0.3 * 514.696)).toBeCloseTo(1, 2);
+    expect(verdict.misfit).toBeLessThan(1.5);
+  });
+
+  it("agrees with two readings when it only has two", () => {
+    const rows = log(0.2, 12, 73);
+    const [start, end] = [rows[0] as LogReading, rows[40] as LogReading];
+    const two = assessPressureTest({ ...test([]), start, end });
+    const both = assessPressureLog(test([start, end]));
+    expect(both.correctedDrop.value.si).toBeCloseTo(two.correctedDrop.value.si, 0);
+    const ratio =
+      both.correctedDrop.standardUncertainty.si / two.correctedDrop.standardUncertainty.si;
+    expect(ratio).toBeGreaterThan(0.8);
+    expect(ratio).toBeLessThan(2);
+  });
+
+  it("does not mind the order of its rows, repeated times, gaps, or ten thousand rows", () => {
+    const rows = log(0.5);
+    const whole = assessPressureLog(test(rows)).correctedDrop.value.in(psi);
+    const shuffled = [...rows].sort((a, b) => (a.pressure.si % 7) - (b.pressure.si % 7));
+    expect(assessPressureLog(test(shuffled)).correctedDrop.value.in(psi)).toBeCloseTo(whole, 9);
+    const twice = assessPressureLog(test([...rows, ...rows.slice(3, 9)]));
+    expect(twice.correctedDrop.value.in(psi)).toBeCloseTo(whole, 1);
+    const gap = rows.filter((_, i) => i < 20 || i > 45);
+    expect(assessPressureLog(test(gap)).correctedDrop.value.in(psi)).toBeCloseTo(whole, 1);
+    const long = assessPressureLog(test(log(0.5, 12, 10_001)));
+    expect(long.corrected).toHaveLength(100);
+    expect(long.correctedDrop.value.in(psi)).toBeCloseTo(whole, 1);
+  });
+
+  it("corrects its course to the last temperature, in the unit of the gauge", () => {
+    const { corrected } = assessPressureLog(test(log(0)));
+    for (const { pressure } of corrected) {
+      expect(pressure.unit.symbol).toBe("psig");
+      expect(pressure.si).toBeCloseTo(psig(500).si, -2);
+    }
+  });
+
+  it("says so when it holds more than one leak and one temperature explain", () => {
+    const fed = log(0).map((row, i) =>
+      i > 30 ? { ...row, pressure: row.pressure.plus(psi(9)) } : row,
+    );
+    const verdict = assessPressureLog(test(fed, limit));
+    expect(verdict.misfit).toBeGreaterThan(2);
+    expect(verdict.reasons.map(({ code }) => code)).toContain("log-misfit");
+    expect(verdict.outcome).not.toBe("pass");
+  });
+
+  it("is less sure when the temperature only falls than when it comes back", () => {
+    const there = log(0, 12, 145).slice(0, 73);
+    const back = log(0, 6, 73);
+    const u = (rows: LogReading[]) =>
+      assessPressureLog(test(rows)).correctedDrop.standardUncertainty.in(psi);
+    expect(u(there)).toBeGreaterThan(1.1 * u(back));
+  });
+
+  it("takes zones, absolute sensors and a barometer for every row", () => {
+    const zones = log(0).map((row) => ({
+      ...row,
+      temperature: [row.temperature, row.temperature] as never,
+    }));
+    const split = { volume: [liter(1), liter(2)] };
+    expect(assessPressureLog(test(zones, split)).outcome).toBe("inconclusive");
+    const absolute = log(0).map((row) => ({
+      ...row,
+      pressure: psia(row.pressure.in(psig) + 14.69595),
+    }));
+    const verdict = assessPressureLog(test(absolute));
+    expect(verdict.assumptions.map(({ code }) => code)).not.toContain("barometer-unchanged");
+    const read = log(0).map((row) => ({ ...row, atmosphere: standardAtmosphere }));
+    expect(assessPressureLog(test(read)).uncertaintyBudget.map(({ part }) => part)).not.toContain(
+      "barometer",
+    );
+    const falling = log(0).map((row, i) => ({ ...row, atmosphere: kPaa(101.325 - i / 72) }));
+    expect(assessPressureLog(test(falling)).correctedDrop.value.si).toBeCloseTo(1000, -2);
+  });
+
+  it("prints every sentence whole and leaves its input as it was", () => {
+    const input = test(log(0.1), limit);
+    const before = JSON.stringify(input);
+    const { reasons, assumptions } = assessPressureLog(input);
+    for (const said of [...reasons, ...assumptions]) {
+      expect(explain(said)).not.toMatch(/[{}]|undefined|NaN/);
+    }
+    expect(JSON.stringify(input)).toBe(before);
+  });
+});
+
+describe("bad input", () => {
+  const rows = log(0);
+  const [first, second] = [rows[0] as LogReading, rows[1] as LogReading];
+  it.each([
+    ["no log", undefined, "readings"],
+    ["an empty log", [], "two different times"],
+    ["one time only", [first, first], "two different times"],
+    ["a row without a time", [first, { ...second, elapsed: undefined }], "readings[1].elapsed"],
+    [
+      "a row without a pressure",
+      [first, { ...second, pressure: undefined }],
+      "readings[1].pressure",
+    ],
+    ["a row of another kind", [first, { ...second, pressure: psia(500) }], "readings[1].pressure"],
+    ["a time before the start", [first, { ...second, elapsed: minute(-1) }], "readings[1].elapsed"],
+    ["a row of nothing", [first, null], "readings[1]"],
+  ])("refuses %s", (_, readings, says) => {
+    const call = () => assessPressureLog(test(readings as never));
+    expect(call).toThrow(says);
+    expect(call).toThrow(expect.objectContaining({ name: "InvalidInputError" }));
+  });
+});
