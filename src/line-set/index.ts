@@ -30,6 +30,7 @@ export * from "./liquid-subcooling.ts";
 export * from "./liquid-velocity.ts";
 export * from "./metric-tubes.ts";
 export * from "./multi-split-charge.ts";
+export * from "./rate-for-liquid-line.ts";
 export * from "./recovery.ts";
 export * from "./static-head.ts";
 export * from "./stock-length.ts";
