@@ -1,0 +1,214 @@
+// What does the arithmetic come to? The quantity rules: what adds, what scales, what makes what.
+// Follows ISO 80000-1:2022, 5.3, and the quantity module: points and differences are kinds of their own.
+// Does not cover choosing a meaning where two remain: that is refused in parse-quantity.ts.
+import type { Kind } from "../quantity/kinds.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { fraction } from "../quantity/units/ratio.ts";
+import { FieldTextError } from "./field-text-error.ts";
+import { differenceExample } from "./kind-mismatch.ts";
+import type { Leaf } from "./operand.ts";
+import { productKind, quotientKind } from "./product-kinds.ts";
+import { resultUnit } from "./result-unit.ts";
+import type { Tree } from "./syntax-tree.ts";
+import { type AnyUnit, homeUnits } from "./unit-names.ts";
+
+/** A bare number (no unit) or a quantity in SI, with its place in the text. */
+export interface Value {
+  readonly si: number;
+  readonly unit?: AnyUnit;
+  readonly start: number;
+  readonly end: number;
+  /** Where a unit's name stands that says what it is. */
+  readonly unitPlace: readonly [start: number, end: number];
+  /** Where the second reading stands, when the value is a reading less a reading. */
+  readonly secondReading?: readonly [start: number, end: number];
+}
+
+/** How a name is read that can be a point or a difference, where a difference is wanted. */
+export type Reading = "difference" | "point";
+
+interface Task {
+  readonly text: string;
+  readonly leaves: readonly Leaf[];
+  readonly wanted: Kind;
+  readonly reading: Reading;
+}
+
+type Unitful = Value & { readonly unit: AnyUnit };
+
+/** Works the tree out. */
+export function evaluate(task: Task, tree: Tree): Value {
+  if ("leaf" in tree) return leafValue(task, task.leaves[tree.leaf] as Leaf);
+  const [left, right] = tree.operands;
+  const a = evaluate(task, left);
+  if (!right) return tree.operator === "-" ? negated(task.text, a) : a;
+  const unitLeaf = "leaf" in right ? task.leaves[right.leaf] : undefined;
+  if (unitLeaf?.unitOnly) return withUnit(task, a, unitLeaf);
+  const b = evaluate(task, right);
+  const place = { start: a.start, end: b.end, unitPlace: a.unit ? a.unitPlace : b.unitPlace };
+  const work = { "+": sum, "-": difference, "*": product, "/": quotient }[tree.operator];
+  return { ...work(task.text, a, b), ...place };
+}
+
+/** Whether a name among the leaves can be a point and a difference, so that the reading matters. */
+export function isReadTwoWays(leaves: readonly Leaf[]): boolean {
+  return leaves.some(({ parts }) => parts.some(({ units = [] }) => units.length > 1));
+}
+
+/** The unit that a name stands for, given what is wanted. */
+function meant(units: readonly AnyUnit[], wanted: Kind, reading: Reading): AnyUnit {
+  const [first, second] = units as [AnyUnit, AnyUnit | undefined];
+  const asked = units.find((unit) => unit.kind === wanted);
+  const pointWanted = ["temperature", "gaugePressure", "absolutePressure"].includes(wanted);
+  if (asked && (pointWanted || asked.difference.kind !== second?.kind)) return asked;
+  return pointWanted || reading === "point" ? first : (second ?? first);
+}
+
+function leafValue({ text, wanted, reading }: Task, leaf: Leaf): Value {
+  const { parts, start, end, unitPlace } = leaf;
+  const [first] = parts;
+  if (!first?.units) {
+    if (leaf.hyphenated && wanted !== "length") {
+      const hint = "Joined by a hyphen it could be a sum or a difference";
+      throw new FieldTextError(
+        text,
+        start,
+        end,
+        "a mixed number with a space, or a spaced −",
+        hint,
+      );
+    }
+    return { si: first?.value ?? 0, start, end, unitPlace };
+  }
+  const unit = meant(first.units, wanted, reading);
+  let si = unit.offset;
+  for (const { value, units = [] } of parts) si += value * meant(units, wanted, reading).scale;
+  return checked(text, { si, unit: homeUnits.get(unit) ?? unit, start, end, unitPlace });
+}
+
+function withUnit(task: Task, { si, unit, start }: Value, leaf: Leaf): Value {
+  if (unit) {
+    throw new FieldTextError(
+      task.text,
+      leaf.start,
+      leaf.end,
+      "one unit; the parentheses have theirs",
+    );
+  }
+  const parts = leaf.parts.map((part) => ({ ...part, value: si }));
+  return leafValue(task, { ...leaf, parts, start });
+}
+
+/** The value, unless the quantity module refuses it: below absolute zero, or too large. */
+export function checked(text: string, value: Value): Value {
+  const { unit, si, start, end } = value;
+  try {
+    new Quantity(si, (unit ?? fraction) as unknown as Unit<never>);
+  } catch (error) {
+    throw new FieldTextError(text, start, end, (error as { allowed: string }).allowed);
+  }
+  return value;
+}
+
+type Result = Pick<Value, "si" | "unit" | "secondReading">;
+
+function refuse(text: string, { start, end }: Value, allowed: string, hint = ""): never {
+  throw new FieldTextError(text, start, end, allowed, hint);
+}
+
+const isPoint = ({ unit }: Unitful) => unit.difference.kind !== unit.kind;
+
+/** Both with a unit, or neither. */
+function bothUnitful(text: string, a: Value, b: Value): boolean {
+  if (!a.unit && !b.unit) return false;
+  if (a.unit && b.unit) return true;
+  const bare = a.unit ? b : a;
+  const hint = "Each number that is added needs one; 1-1/4 without spaces is a mixed number";
+  return refuse(text, bare, "a number with its unit", hint);
+}
+
+function sum(text: string, a: Value, b: Value): Result {
+  if (!bothUnitful(text, a, b)) return { si: a.si + b.si };
+  const [x, y] = [a as Unitful, b as Unitful];
+  if (isPoint(x) && isPoint(y)) {
+    const allowed = `a difference, such as ${differenceExample(y.unit)}`;
+    return refuse(text, b, allowed, `Two values of ${x.unit.kind} cannot be added`);
+  }
+  if (y.unit.kind === x.unit.difference.kind) return { si: a.si + b.si, unit: x.unit };
+  if (x.unit.kind === y.unit.difference.kind) return { si: a.si + b.si, unit: y.unit };
+  return refuse(text, b, `a ${x.unit.difference.kind}`, `It is added to a ${x.unit.kind}`);
+}
+
+function difference(text: string, a: Value, b: Value): Result {
+  if (!bothUnitful(text, a, b)) return { si: a.si - b.si };
+  const [x, y] = [a as Unitful, b as Unitful];
+  if (y.unit.kind === x.unit.difference.kind) return { si: a.si - b.si, unit: x.unit };
+  if (y.unit.kind === x.unit.kind) {
+    const unit = x.unit.difference as AnyUnit;
+    return { si: a.si - b.si, unit, secondReading: [b.start, b.end] };
+  }
+  return refuse(text, b, `a ${x.unit.difference.kind}`, `It is taken from a ${x.unit.kind}`);
+}
+
+/** Refuses to scale a point. */
+function additive(text: string, value: Value): void {
+  if (!value.unit || !isPoint(value as Unitful)) return;
+  const { kind } = value.unit;
+  refuse(
+    text,
+    value,
+    "a number or a difference",
+    `A ${kind} cannot be multiplied, divided or negated`,
+  );
+}
+
+const isRatio = ({ unit }: Value) => unit?.kind === "ratio";
+
+function product(text: string, a: Value, b: Value): Result {
+  additive(text, a);
+  additive(text, b);
+  const si = a.si * b.si;
+  if (!a.unit || !b.unit) return withoutUndefined(si, a.unit ?? b.unit);
+  if (isRatio(a) || isRatio(b)) return { si, unit: isRatio(a) ? b.unit : a.unit };
+  const kind = productKind(a.unit.kind, b.unit.kind);
+  if (!kind)
+    refuse(
+      text,
+      b,
+      "two kinds whose product the trade uses",
+      `Not ${a.unit.kind} × ${b.unit.kind}`,
+    );
+  return { si, unit: resultUnit(kind, a.unit) };
+}
+
+function quotient(text: string, a: Value, b: Value): Result {
+  additive(text, a);
+  additive(text, b);
+  if (b.si === 0) refuse(text, b, "a number other than 0");
+  const si = a.si / b.si;
+  if (!b.unit) return withoutUndefined(si, a.unit);
+  if (!a.unit) {
+    const hint = "A bare number cannot be divided by a quantity; put a fraction in parentheses";
+    return refuse(text, a, "a number with its unit", hint);
+  }
+  if (a.unit.kind === b.unit.kind) return { si, unit: fraction };
+  if (isRatio(b)) return { si, unit: a.unit };
+  const kind = quotientKind(a.unit.kind, b.unit.kind);
+  if (!kind)
+    refuse(
+      text,
+      b,
+      "two kinds whose quotient the trade uses",
+      `Not ${a.unit.kind} ÷ ${b.unit.kind}`,
+    );
+  return { si, unit: resultUnit(kind, a.unit) };
+}
+
+function withoutUndefined(si: number, unit: AnyUnit | undefined): Result {
+  return unit ? { si, unit } : { si };
+}
+
+function negated(text: string, value: Value): Value {
+  additive(text, value);
+  return { ...value, si: -value.si };
+}

@@ -1,0 +1,83 @@
+// Which unit is typed here? The longest name of the table that starts at a place in the text.
+// Follows the table in unit-names.ts.
+// Does not cover which of several units a name means: that depends on the kind (see evaluate.ts).
+import { type AnyUnit, inchPoundNames, metricNames } from "./unit-names.ts";
+
+/** A name that was found: the units that it can stand for, and the index after it. */
+export interface FoundUnit {
+  readonly units: readonly AnyUnit[];
+  readonly end: number;
+}
+
+interface Lookup {
+  /** Names whose case matters. */
+  readonly exact: ReadonlyMap<string, readonly AnyUnit[]>;
+  /** The others, in lower case. */
+  readonly anyCase: ReadonlyMap<string, readonly AnyUnit[]>;
+  /** The right spelling of the names whose case matters, by their lower case. */
+  readonly spelling: ReadonlyMap<string, string>;
+  readonly longest: number;
+}
+
+/** The one form under which a name is kept and looked up. */
+function keyOf(name: string): string {
+  return name
+    .replace(/[ \u00a0]+/g, " ")
+    .replace(/(?<=\p{L})\.(?!\d)/gu, "")
+    .replace(/ ?([/·×()^]) ?/g, "$1")
+    .replace(/(?<=\p{L})×(?=\p{L})/gu, "·")
+    .replaceAll("''", '"')
+    .replaceAll("²", "2")
+    .replaceAll("³", "3")
+    .replaceAll("^", "")
+    .trim();
+}
+
+function buildLookup(): Lookup {
+  const exact = new Map<string, readonly AnyUnit[]>();
+  const anyCase = new Map<string, readonly AnyUnit[]>();
+  const spelling = new Map<string, string>();
+  let longest = 0;
+  for (const [units, names] of [...inchPoundNames, ...metricNames]) {
+    for (const name of names.split("|")) {
+      const bare = name.replace("=", "");
+      longest = Math.max(longest, bare.length);
+      for (const key of [keyOf(bare), keyOf(bare).replaceAll(" ", "")]) {
+        if (name.startsWith("=")) {
+          exact.set(key, units);
+          if (!spelling.has(key.toLowerCase())) spelling.set(key.toLowerCase(), bare);
+        } else {
+          anyCase.set(key.toLowerCase(), units);
+        }
+      }
+    }
+  }
+  return { exact, anyCase, spelling, longest: longest + 8 }; // room for points and extra spaces
+}
+
+const lookup: Lookup = /* @__PURE__ */ buildLookup();
+
+const letter = /[\p{L}\p{M}]/u;
+
+/** The unit whose name starts at `start` of the plain text, or undefined. */
+export function findUnit(plain: string, start: number): FoundUnit | undefined {
+  const limit = Math.min(plain.length, start + lookup.longest);
+  for (let end = limit; end > start; end--) {
+    const [last, next] = [plain.charAt(end - 1), plain.charAt(end)];
+    if (last === " " || last === "\u00a0") continue;
+    if (letter.test(next) && /[\p{L}\d²³.]/u.test(last)) continue; // within a word
+    if (/\d/.test(last) && /[\d.,]/.test(next)) continue; // within a number
+    const key = keyOf(plain.slice(start, end));
+    const units = lookup.exact.get(key) ?? lookup.anyCase.get(key.toLowerCase());
+    if (units) return { units, end };
+  }
+  return undefined;
+}
+
+/** The word that starts at `start` and is not a unit: its end, and how it may have been meant. */
+export function unknownWord(plain: string, start: number): { end: number; spelling?: string } {
+  const word = /^[\p{L}\p{M}\d°%_$]+/u.exec(plain.slice(start, start + 40))?.[0];
+  const spelling = lookup.spelling.get(keyOf(word ?? "").toLowerCase());
+  const end = start + (word?.length ?? String.fromCodePoint(plain.codePointAt(start) ?? 0).length);
+  return spelling === undefined ? { end } : { end, spelling };
+}

@@ -1,0 +1,189 @@
+// How is a quantity shown to a person? In their system of units, with sensible digits, in their numbers.
+// Follows ECMA-402 for the numbers; the digits per kind are common practice, no source.
+// Does not cover wording: symbols are international, and nothing else is written.
+import { oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
+import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { inch } from "../quantity/units/geometry.ts";
+import { oz } from "../quantity/units/mass.ts";
+import { second } from "../quantity/units/time.ts";
+import { type Display, displayUnits, type UnitSystem } from "./display-units.ts";
+import { decimalsOf, fixed, roundTo, scientific } from "./format-number.ts";
+import { localeOf } from "./number-marks.ts";
+import { feetAndInches, hoursAndMinutes, poundsAndOunces } from "./split-units.ts";
+
+export type { UnitSystem } from "./display-units.ts";
+
+/**
+ * How a quantity is to be shown.
+ *
+ * Source: none; the library's own type.
+ */
+export interface FormatQuantityOptions<K extends Kind> {
+  /** Inch-pound or SI units. */
+  readonly system: UnitSystem;
+  /** BCP 47 language tag of the person's numbers. Without it: ASCII digits and a decimal point. */
+  readonly locale?: string;
+  /**
+   * The smallest step that the instrument shows, more than 0: `psi(1)` for a gauge marked in single psi.
+   * `inch(1/16)` gives feet, inches and sixteenths; `inch(0.001)` decimal inches; `ft(0.1)` decimal feet.
+   */
+  readonly resolution?: Quantity<DifferenceOf<K>>;
+  /** Shows the value in this unit alone, in whatever system it is. */
+  readonly unit?: Unit<K>;
+}
+
+/**
+ * A quantity as text for people, which {@link parseQuantity} reads back within the step that is shown
+ * (with the same locale).
+ *
+ * - Inch-pound lengths from 3 in are feet, inches and sixteenths; from 1/8 in a
+ *   fraction where they lie within 0.0006 in of a 64th (tube sizes: 0.312 in is 5/16); thousandths
+ *   otherwise (walls).
+ * - Inch-pound masses are pounds and ounces to 0.1 oz; durations hours, minutes and seconds.
+ * - Readings have the decimals of common instruments: 0.1 psi, 1 kPa, whole microns, 0.1 °F, 0.1 °C.
+ *   Other kinds keep two to four significant digits where they are small.
+ * - The unit that was entered is kept where it belongs to the system (barg in SI); an absolute pressure
+ *   is otherwise shown in micron, or Pa abs, below 25 000 micron.
+ * - Rounded before it is split: 11.99 in is 1 ft 0 in. No thousands marks, so that nobody misreads one.
+ *
+ * @param quantity - Any quantity.
+ * @param options - System, locale, resolution, unit.
+ * @returns The text.
+ * @throws {@link InvalidInputError} when the quantity or an option is wrong, or the value is too large
+ * to hold in the unit.
+ *
+ * Source: common practice, no source; ISO 80000-1:2022, 7.3, for the marks.
+ *
+ * @example
+ * ```ts
+ * import { formatQuantity } from "hvac-install-math/field-text";
+ * import { inch, kPag, oz, psi, psig } from "hvac-install-math/quantity";
+ *
+ * formatQuantity(psig(118), { system: "inch-pound" }); // => 118.0 psig
+ * formatQuantity(psig(118.4), { system: "inch-pound", resolution: psi(1) }); // => 118 psig
+ * formatQuantity(psig(118), { system: "SI" }); // => 814 kPag
+ * formatQuantity(inch(0.375), { system: "inch-pound" }); // => 3/8 in
+ * formatQuantity(oz(52.5), { system: "inch-pound" }); // => 3 lb 4.5 oz
+ * formatQuantity(oz(52.5), { system: "SI", locale: "de" }); // => 1,488 kg
+ * ```
+ */
+export function formatQuantity<K extends Kind>(
+  quantity: Quantity<K>,
+  options: FormatQuantityOptions<K>,
+): string {
+  requireKind("quantity", quantity);
+  const { system, unit, resolution } = options ?? {};
+  oneOf("options.system", system, ["inch-pound", "SI"]);
+  const locale = localeOf(options.locale);
+  if (unit !== undefined) requireUnit("options.unit", unit, quantity.kind);
+  const { difference } = quantity.unit;
+  if (resolution !== undefined) {
+    siOf("options.resolution", resolution, difference.kind, { above: 0 });
+  }
+  const whole = unit ? undefined : splitText(quantity, system, locale, resolution);
+  return whole ?? decimalText(quantity, displayOf(quantity, options), locale, resolution);
+}
+
+/** Feet and inches, pounds and ounces, hours and minutes; undefined where one unit will do. */
+function splitText<K extends Kind>(
+  quantity: Quantity<K>,
+  system: UnitSystem,
+  locale: string,
+  resolution: Quantity<DifferenceOf<K>> | undefined,
+): string | undefined {
+  const { kind, si } = quantity as { kind: Kind; si: number };
+  const step = resolution?.si;
+  const stepUnit: string | undefined = resolution?.unit.symbol;
+  if (kind === "duration") {
+    const seconds = step ?? (Math.abs(si) < 9.95 ? 0.1 : 1) * second.scale;
+    const tiny = step === undefined && si !== 0 && Math.abs(si) < 1;
+    return tiny || isBeyond(si / seconds) ? undefined : hoursAndMinutes(locale, si, seconds);
+  }
+  if (system !== "inch-pound") return undefined;
+  if (kind === "mass" && (stepUnit === undefined || stepUnit === oz.symbol)) {
+    const ounces = Number((si / oz.scale).toPrecision(12));
+    const inOunces = step === undefined ? 0.1 : Number((step / oz.scale).toPrecision(12));
+    const small = step === undefined && ounces !== 0 && Math.abs(ounces) < 1;
+    return small || isBeyond(ounces / inOunces)
+      ? undefined
+      : poundsAndOunces(locale, ounces, inOunces);
+  }
+  if (kind !== "length") return undefined;
+  const inches = Number((si / inch.scale).toPrecision(12));
+  const denominator = denominatorFor(inches, step === undefined ? undefined : step / inch.scale);
+  const inInches = stepUnit === undefined || stepUnit === inch.symbol;
+  if (!denominator || !inInches || isBeyond(inches * 64)) return undefined;
+  return feetAndInches(locale, inches, denominator);
+}
+
+/** So many steps that neither feet nor hours help. */
+const isBeyond = (steps: number) => Math.abs(steps) > 1e9;
+
+/** The denominator of the fraction in which an inch length is written; undefined for decimals. */
+function denominatorFor(inches: number, step: number | undefined): number | undefined {
+  const size = Math.abs(inches);
+  if (step !== undefined)
+    return [1, 2, 4, 8, 16, 32, 64].find((d) => Math.abs(d * step - 1) < 1e-9);
+  if (size >= 3) return 16;
+  const sixtyFourths = Math.round(size * 64);
+  // 5/16 in tube is 0.312 in (ASTM B280-20), 0.0005 in off the fraction
+  const near = Math.abs(size - sixtyFourths / 64) <= 0.0006;
+  return near && (sixtyFourths >= 8 || size === 0) ? 64 : undefined;
+}
+
+/** The row of the table by which the quantity is shown. */
+function displayOf<K extends Kind>(
+  quantity: Quantity<K>,
+  { system, unit, resolution }: FormatQuantityOptions<K>,
+): Display<K> {
+  const rows: readonly Display<K>[] = displayUnits[quantity.kind][system];
+  const bySymbol = (symbol: string) => (row: Display<K>) => row.unit.symbol === symbol;
+  if (unit) {
+    const all: readonly Display<K>[] = Object.values(displayUnits[quantity.kind]).flat() as never;
+    return all.find(bySymbol(unit.symbol)) ?? { unit, decimals: 0, digits: 4, from: 0 };
+  }
+  const stepSymbol = resolution?.unit.symbol;
+  const fitting = rows.filter((row) => row.unit.difference.symbol === stepSymbol);
+  const candidates = fitting.length > 0 ? fitting : rows;
+  const { kind } = quantity as { kind: Kind };
+  // What is too small for feet, pounds or hours is shown in inches, ounces, seconds.
+  const small =
+    kind === "duration" || (system === "inch-pound" && (kind === "length" || kind === "mass"));
+  const entered =
+    small && !stepSymbol ? undefined : candidates.find(bySymbol(quantity.unit.symbol));
+  const bySize = candidates.find(({ from }) => Math.abs(quantity.si) >= from);
+  return (entered ?? bySize ?? candidates[0]) as Display<K>;
+}
+
+function decimalText<K extends Kind>(
+  quantity: Quantity<K>,
+  { unit, decimals, digits }: Display<K>,
+  locale: string,
+  resolution: Quantity<DifferenceOf<K>> | undefined,
+): string {
+  const value = quantity.in(unit);
+  const size = Math.abs(value);
+  const magnitude = size === 0 ? 0 : Math.floor(Math.log10(size));
+  const small = size > 0 && digits > 0;
+  const needed = small ? Math.max(decimals, digits - 1 - magnitude) : decimals;
+  const step = resolution ? stepIn(unit, resolution) : 10 ** -needed;
+  const places = decimalsOf(step);
+  if (size >= 1e12 || size / step > 1e12) {
+    return `${scientific(locale, value, 12)} ${unit.symbol}`;
+  }
+  if (places > 6 && small) {
+    return `${scientific(locale, value, Math.max(digits, 3))} ${unit.symbol}`;
+  }
+  const rounded = roundTo(value, step);
+  const isBelowZero = quantity.si >= 0 && rounded * unit.scale + unit.offset < 0;
+  const shown = isBelowZero && unit.offset > 0 ? roundTo(rounded + step, step) : rounded; // −459.7 °F
+  return `${fixed(locale, shown, places)} ${unit.symbol}`;
+}
+
+/** The step in the unit: as stated where it is stated in that unit, else the power of ten below it. */
+function stepIn<K extends Kind>(unit: Unit<K>, resolution: Quantity<DifferenceOf<K>>): number {
+  const step = Number((resolution.si / unit.scale).toPrecision(12));
+  const own = resolution.unit.symbol === unit.difference.symbol && decimalsOf(step) < 9;
+  return own ? step : 10 ** Math.floor(Math.log10(step));
+}

@@ -1,0 +1,10 @@
+/**
+ * What a person types into a box, such as `12 ft 6 in + 9 ft` or `118 psig`, to a typed quantity, and
+ * back to text for people, in inch-pound or SI units and in their language's digits.
+ *
+ * @module field-text
+ */
+export { type FieldTextError, isFieldTextError } from "./field-text-error.ts";
+export * from "./format-quantity.ts";
+export * from "./parse-quantity.ts";
+export * from "./typed-units.ts";

@@ -1,0 +1,59 @@
+// How are numbers written where the person lives? Decimal mark, thousands mark and digits of a locale.
+// Follows ECMA-402, Intl.NumberFormat, for the marks of a BCP 47 language tag.
+// Does not cover digits outside the Unicode basic plane.
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { plainText } from "./plain-text.ts";
+
+/** The marks of a locale, in plain characters. */
+export interface NumberMarks {
+  readonly decimal: string;
+  /** Thousands mark; none unless a locale was stated. */
+  readonly group?: string;
+  /** Digits in the last group and in the groups before it: 3 and 3, or 3 and 2. */
+  readonly groupSizes: readonly [last: number, others: number];
+  /** What stands between the digits and a power of ten, such as `E` or `×10^`. */
+  readonly exponent: string;
+  /** The ten digits as they are typed. */
+  readonly digits: readonly string[];
+}
+
+const ascii = [..."0123456789"];
+
+/** The locale as Intl wants it; plain English digits and marks when none is stated. */
+export function localeOf(locale: string | undefined): string {
+  if (locale === undefined) return "en";
+  try {
+    const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
+    if (known !== undefined) return known;
+  } catch {} // not a language tag at all
+  throw new InvalidInputError({
+    argument: "options.locale",
+    value: describe(locale),
+    allowed: 'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
+  });
+}
+
+/** The marks of a locale; without one, a decimal point and no thousands mark. */
+export function numberMarks(locale: string | undefined): NumberMarks {
+  const tag = localeOf(locale);
+  if (locale === undefined) {
+    return { decimal: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
+  }
+  const digitOf = new Intl.NumberFormat(tag, { useGrouping: false });
+  const digits = ascii.map((digit) => digitOf.format(Number(digit)));
+  const plain = (part = "") => plainText(part, digits);
+  const parts = new Intl.NumberFormat(tag).formatToParts(12345678.5);
+  const groups = parts.filter(({ type }) => type === "integer").map(({ value }) => value.length);
+  const scientific = new Intl.NumberFormat(tag, { notation: "scientific" }).formatToParts(1e5);
+  const markOf = (type: string, from = parts) =>
+    plain(from.find((part) => part.type === type)?.value);
+  const group = markOf("group");
+  return {
+    decimal: markOf("decimal"),
+    ...(group === "" ? {} : { group }),
+    groupSizes: [groups.at(-1) ?? 3, groups.at(-2) ?? 3],
+    exponent: markOf("exponentSeparator", scientific),
+    digits,
+  };
+}

@@ -1,0 +1,131 @@
+// What value stands here? A number with its sign and unit, or several side by side: −12 ft 6 1/2 in.
+// Follows the trade's notation, common practice, no source; what can be read in two ways is refused.
+// Does not cover the arithmetic between values: trade-notation.ts lays that out.
+import { compoundRatio } from "./compound-units.ts";
+import { FieldTextError } from "./field-text-error.ts";
+import { type Literal, literalAt } from "./literal.ts";
+import type { Token } from "./tokens.ts";
+import type { AnyUnit } from "./unit-names.ts";
+
+/** One value of the expression: a bare number (no units), a quantity, or a unit after parentheses. */
+export interface Leaf {
+  /** More than one in 12 ft 6 in. `units` are those that the name can stand for. */
+  readonly parts: readonly { readonly value: number; readonly units?: readonly AnyUnit[] }[];
+  /** Whether it is a unit alone, to be put on the value in parentheses before it. */
+  readonly unitOnly: boolean;
+  /** Whether it is a bare mixed number joined by a hyphen: 5-1/2. */
+  readonly hyphenated: boolean;
+  readonly start: number;
+  readonly end: number;
+  /** Where the first unit's name stands; the whole value where there is none. */
+  readonly unitPlace: readonly [start: number, end: number];
+}
+
+type UnitToken = Extract<Token, { type: "unit" }>;
+interface Measure {
+  readonly literal: Literal;
+  readonly unit: UnitToken;
+}
+
+/** The value that starts at part `at`, whether a `/` stands in it, and the part after it. */
+export function operandAt(
+  text: string,
+  parts: readonly Token[],
+  at: number,
+): { leaf: Leaf; slash: boolean; next: number } | undefined {
+  const sign = parts[at];
+  const signed = sign?.type === "operator" && (sign.operator === "-" || sign.operator === "+");
+  const literal = literalAt(text, parts, signed ? at + 1 : at);
+  if (!literal) return undefined;
+  const factor = signed && sign.operator === "-" ? -1 : 1;
+  const start = signed ? sign.start : literal.start;
+  const unit = parts[literal.next];
+  if (unit?.type !== "unit") {
+    const { value, end, hyphen, slash, next } = literal;
+    const leaf = { parts: [{ value: factor * value }], unitOnly: false, hyphenated: hyphen };
+    return { leaf: { ...leaf, start, end, unitPlace: [start, end] }, slash, next };
+  }
+  const measures: Measure[] = [{ literal, unit }];
+  let last: Measure = { literal, unit };
+  let next = literal.next + 1;
+  for (let more = compoundAt(text, parts, next, last); more; ) {
+    measures.push(more);
+    last = more;
+    next = more.literal.next + 1;
+    more = compoundAt(text, parts, next, last);
+  }
+  const leaf: Leaf = {
+    parts: measures.map((one) => ({ value: factor * one.literal.value, units: one.unit.units })),
+    unitOnly: false,
+    hyphenated: false,
+    start,
+    end: last.unit.end,
+    unitPlace: [unit.start, unit.end],
+  };
+  return { leaf, slash: literal.slash, next };
+}
+
+/** The smaller measure that continues `before` at part `at`: the 6 in of 12 ft 6 in. */
+function compoundAt(
+  text: string,
+  parts: readonly Token[],
+  at: number,
+  before: Measure,
+): Measure | undefined {
+  const dash = parts[at];
+  const dashed = dash?.type === "operator" && (dash.mark === "-" || dash.mark === "–");
+  const literal = literalAt(text, parts, dashed ? at + 1 : at);
+  if (!literal) return undefined;
+  const unit = parts[literal.next];
+  const ratio = unit?.type === "unit" ? compoundRatio(before.unit.units, unit.units) : undefined;
+  if (dashed && (unit?.type !== "unit" || !ratio)) return undefined; // a subtraction
+  if (unit?.type !== "unit") {
+    throw new FieldTextError(text, literal.start, literal.end, "a number with its unit");
+  }
+  if (!ratio) {
+    throw new FieldTextError(text, literal.start, unit.end, "an operator before the next quantity");
+  }
+  if (dashed && !joins(text, dash, before, { literal, unit })) return undefined;
+  if (!before.literal.whole) {
+    const { start, end } = before.literal;
+    const allowed = "a whole number before a smaller unit";
+    throw new FieldTextError(
+      text,
+      start,
+      end,
+      allowed,
+      "Write + between the two if you mean a sum",
+    );
+  }
+  if (literal.value >= ratio) {
+    const allowed = `less than ${ratio} ${unit.units[0]?.symbol} after ${before.unit.units[0]?.symbol}`;
+    const hint = "Write + between the two if you mean a sum";
+    throw new FieldTextError(text, literal.start, literal.end, allowed, hint);
+  }
+  return { literal, unit };
+}
+
+/**
+ * Whether the dash joins (12'-6" is 12 ft 6 in, as drawings write it) or subtracts (12 ft - 6 in). Any
+ * other dash between a large unit and its small one could be either.
+ */
+function joins(
+  text: string,
+  dash: Token & { mark: string },
+  before: Measure,
+  after: Measure,
+): boolean {
+  const gaps = [dash.start - before.unit.end, after.literal.start - dash.end];
+  const primes = before.unit.mark === "'" && /^["']/.test(after.unit.mark);
+  if (gaps.every((gap) => gap === 0) && primes && dash.mark === "-") return true;
+  if (gaps.every((gap) => gap > 0) && !primes) return false;
+  const [large, small] = [before.unit.units[0]?.symbol, after.unit.units[0]?.symbol];
+  const hint = `A dash between ${large} and ${small} could join or subtract; write a space or a spaced −`;
+  throw new FieldTextError(
+    text,
+    dash.start,
+    dash.end,
+    `12 ${large} 6 ${small} or 12 ${large} − 6 ${small}`,
+    hint,
+  );
+}

@@ -1,0 +1,135 @@
+// What number do these digits mean? One number as typed, with the marks of its locale.
+// Follows ISO 80000-1:2022, 7.3: one decimal sign; where a mark could be either sign, it is refused.
+// Does not cover fractions and signs: trade-notation.ts puts those together.
+import { FieldTextError } from "./field-text-error.ts";
+import type { NumberMarks } from "./number-marks.ts";
+import { tightSpace } from "./plain-text.ts";
+
+/** A number as read: its value, the index after it, and whether it is a plain run of digits. */
+export interface ReadNumber {
+  readonly value: number;
+  readonly end: number;
+  readonly whole: boolean;
+}
+
+/** What the reader looks at: the text as typed, its plain form, the marks, and whether ' can be a foot. */
+export interface NumberContext {
+  readonly text: string;
+  readonly plain: string;
+  readonly marks: NumberMarks;
+  readonly feet: boolean;
+}
+
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** The number that starts at `start`, or undefined when none starts there. */
+export function readNumber(context: NumberContext, start: number): ReadNumber | undefined {
+  const { text, plain, marks } = context;
+  const runs: string[] = [];
+  const separators: string[] = [];
+  let end = start;
+  for (;;) {
+    const run = /^\d*/.exec(plain.slice(end))?.[0] ?? "";
+    runs.push(run);
+    end += run.length;
+    if (run === "" && runs.length > 1) break;
+    if (!isSeparator(context, end, run)) break;
+    separators.push(plain.charAt(end));
+    end += 1;
+  }
+  if (end === start || (runs[0] === "" && runs.length === 1)) return undefined;
+  const refuse = (hint: string) => {
+    const sample = `1234${marks.decimal}5`;
+    const allowed = `a number such as ${sample}, with "${marks.decimal}" as the decimal mark`;
+    throw new FieldTextError(text, start, end, allowed, hint);
+  };
+  const decimal = separators.at(-1) === marks.decimal ? runs.pop() : undefined;
+  if (decimal === "") refuse("Write the digits after the decimal mark, or leave the mark out");
+  const groupMarks = decimal === undefined ? separators : separators.slice(0, -1);
+  if (groupMarks.length > 0) {
+    checkGroups(context, runs, groupMarks, decimal !== undefined, refuse);
+  }
+  const digits = `${runs.join("") || "0"}.${decimal ?? "0"}`;
+  const power = readPower(plain, end, marks.exponent);
+  end += power.length;
+  const value = Number(`${digits}e${power.exponent}`);
+  if (!Number.isFinite(value)) refuse("The number is too large to hold");
+  return { value, end, whole: separators.length === 0 && power.length === 0 };
+}
+
+/** Whether the character at `at` belongs to the number: a mark with digits behind it. */
+function isSeparator(context: NumberContext, at: number, before: string): boolean {
+  const { plain, marks } = context;
+  const mark = plain.charAt(at);
+  if (mark === "") return false;
+  const after = /^\d*/.exec(plain.slice(at + 1))?.[0] ?? "";
+  if (mark === marks.decimal || mark === "." || mark === ",") {
+    return after !== "" || mark === marks.decimal || before !== "";
+  }
+  if (before === "" || after.length !== 3) return false;
+  if (/[/¼-¾⅐-⅞]/.test(plain.charAt(at + 4))) return false; // 1 125/1000 is no 1125
+  if (mark === tightSpace) return before.length <= 3;
+  return mark === marks.group || (mark === " " && marks.group === tightSpace);
+}
+
+function checkGroups(
+  { marks, feet }: NumberContext,
+  runs: readonly string[],
+  groupMarks: readonly string[],
+  hasDecimal: boolean,
+  refuse: (hint: string) => void,
+): void {
+  const isSpace = (mark: string) => mark === tightSpace || mark === " ";
+  const [mark = ""] = groupMarks;
+  const spaces = isSpace(mark);
+  const shown = spaces ? "space" : `"${mark}"`;
+  const odd = groupMarks.find((other) => other !== mark || (other !== marks.group && !spaces));
+  if (odd !== undefined) {
+    const which = isSpace(odd) ? "a space" : `"${odd}"`;
+    refuse(`Is ${which} a decimal mark or a thousands mark? Leave thousands marks out`);
+  }
+  const [last, others] = spaces ? [3, 3] : marks.groupSizes;
+  const sizes = runs.map(({ length }) => length);
+  const [first = 0] = sizes;
+  const wellFormed =
+    first >= 1 &&
+    first <= others &&
+    !runs[0]?.startsWith("0") &&
+    sizes.at(-1) === last &&
+    sizes.slice(1, -1).every((size) => size === others);
+  if (!wellFormed) refuse(`The ${shown} does not stand between thousands; leave it out`);
+  // Gauges and keypads show a point wherever they are sold, so a lone point before three digits could
+  // be either mark.
+  if (mark === "." && groupMarks.length === 1 && !hasDecimal) {
+    const [thousands = "", rest = ""] = runs;
+    refuse(
+      `Write ${thousands}${rest} or ${thousands}${marks.decimal}${rest}: the point could be either`,
+    );
+  }
+  if (mark === "'" && feet) refuse("The mark could stand for feet; leave thousands marks out");
+}
+
+/** A power of ten behind a number: `e-8`, `×10^-8`, `×10⁻⁸`, or as the locale writes it. */
+function readPower(
+  plain: string,
+  at: number,
+  separator: string,
+): { length: number; exponent: string } {
+  const rest = plain.slice(at, at + 24);
+  const escaped = separator.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  const direct = new RegExp(`^(?:[eE]|${escaped})\u00a0?([+−-]?)(\\d{1,3})(?!\\d)`, "u").exec(rest);
+  const written =
+    /^[ \u00a0]?[×·xX][ \u00a0]?10(?:\^[ \u00a0]?([+−-]?)(\d{1,3})(?!\d)|([⁺⁻]?)([⁰¹²³⁴-⁹]{1,3}))/.exec(
+      rest,
+    );
+  const found = direct ?? written;
+  if (!found) return { length: 0, exponent: "0" };
+  const sign = found[1] || found[3] || "";
+  const digits = [...(found[2] ?? found[4] ?? "0")]
+    .map((digit) => (superscripts.includes(digit) ? superscripts.indexOf(digit) : digit))
+    .join("");
+  return {
+    length: found[0].length,
+    exponent: `${"−-⁻".includes(sign || "?") ? "-" : ""}${digits}`,
+  };
+}

@@ -1,0 +1,85 @@
+// Of what parts is the typed text made? Numbers, fractions, units, operators and parentheses, with places.
+// Follows no standard; the notation is the trade's own, common practice, no source.
+// Does not cover what the parts mean together: trade-notation.ts does.
+
+import type { Kind } from "../quantity/kinds.ts";
+import { FieldTextError } from "./field-text-error.ts";
+import { findUnit, unknownWord } from "./find-unit.ts";
+import { tightSpace } from "./plain-text.ts";
+import { readFraction } from "./read-fraction.ts";
+import { type NumberContext, readNumber } from "./read-number.ts";
+import { symbolsOf } from "./typed-units.ts";
+import type { AnyUnit } from "./unit-names.ts";
+
+interface Place {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A part of the text. `mark` is the operator as typed, in its plain form. */
+export type Token = Place &
+  (
+    | { readonly type: "number"; readonly value: number; readonly whole: boolean }
+    | { readonly type: "fraction"; readonly value: number }
+    | { readonly type: "unit"; readonly units: readonly AnyUnit[]; readonly mark: string }
+    | { readonly type: "operator"; readonly operator: "+" | "-" | "*" | "/"; readonly mark: string }
+    | { readonly type: "(" | ")" }
+  );
+
+const operators: ReadonlyMap<string, "+" | "-" | "*" | "/"> = /* @__PURE__ */ new Map([
+  ["+", "+"],
+  ["-", "-"],
+  ["–", "-"],
+  ["−", "-"],
+  ["×", "*"],
+  ["·", "*"],
+  ["x", "*"],
+  ["X", "*"],
+  ["/", "/"],
+]);
+
+/** What may stand in a field, for an error message. */
+export const vocabulary = "numbers with their units, + − × ÷ and parentheses";
+
+/** The parts of the text, each with its place. */
+export function tokens(context: NumberContext, kind: Kind): Token[] {
+  const { plain } = context;
+  const found: Token[] = [];
+  for (let at = 0; at < plain.length; ) {
+    const char = plain.charAt(at);
+    if (char === " " || char === tightSpace) {
+      at += 1;
+      continue;
+    }
+    const token = tokenAt(context, at, kind);
+    found.push(token);
+    at = token.end;
+  }
+  return found;
+}
+
+function tokenAt(context: NumberContext, start: number, kind: Kind): Token {
+  const { text, plain } = context;
+  const number = readNumber(context, start);
+  if (number) return { type: "number", start, ...number };
+  const fraction = readFraction(plain, start);
+  if (fraction) return { type: "fraction", start, ...fraction };
+  const unit = findUnit(plain, start);
+  if (unit) return { type: "unit", start, ...unit, mark: plain.slice(start, unit.end) };
+  const mark = plain.charAt(start);
+  const operator = operators.get(mark);
+  if (operator && !/[xX]\p{L}/u.test(plain.slice(start, start + 2))) {
+    return { type: "operator", start, end: start + 1, operator, mark };
+  }
+  if (mark === "(" || mark === ")") return { type: mark, start, end: start + 1 };
+  const { end, spelling } = unknownWord(plain, start);
+  if (!/[\p{L}_$°]/u.test(mark)) throw new FieldTextError(text, start, end, vocabulary);
+  const hint = plain.charAt(end) === "(" ? "Functions are not available here" : "";
+  throw new FieldTextError(
+    text,
+    start,
+    end,
+    `a unit: ${symbolsOf(kind)}`,
+    spelling === undefined ? hint : `Capitals matter here: write ${spelling} if you mean that`,
+  );
+}

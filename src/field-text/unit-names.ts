@@ -1,0 +1,212 @@
+// Which words and marks do people type for a unit? The table of names.
+// Follows the symbols of the unit catalogue; the other names are common practice, no source.
+// Does not cover names that can mean two different things in the trade: they are refused by their absence.
+import type { Kind } from "../quantity/kinds.ts";
+import { type Unit, unit } from "../quantity/quantity.ts";
+import * as u from "../quantity/units/index.ts";
+
+/** A unit of any kind, as the table needs it. */
+export type AnyUnit = { [K in Kind]: Unit<K> }[Kind];
+
+/**
+ * The units that the names stand for (a point first, its difference second), and the names, separated
+ * by `|`. A space in a name may be left out, a name may end in a point, and case does not matter
+ * unless the name begins with `=`: mPa is not MPa.
+ */
+type Row = readonly [units: readonly AnyUnit[], names: string];
+
+// Units that people type and the catalogue leaves out; the answer comes in the unit beside them.
+const micrometre = /* @__PURE__ */ unit("length", "µm", 1e-6);
+const inchPerFoot = /* @__PURE__ */ unit("ratio", "in/ft", 1, 12);
+const mmPerM = /* @__PURE__ */ unit("ratio", "mm/m", 1e-3);
+const literPerMinute = /* @__PURE__ */ unit("volumeFlow", "L/min", 1e-3, 60);
+const inchPound = /* @__PURE__ */ unit("torque", "in·lb", [0.45359237, 9.80665, 0.0254]);
+const milliampere = /* @__PURE__ */ unit("current", "mA", 1e-3);
+const millivolt = /* @__PURE__ */ unit("voltage", "mV", 1e-3);
+const milliohm = /* @__PURE__ */ unit("resistance", "mΩ", 1e-3);
+const kiloohm = /* @__PURE__ */ unit("resistance", "kΩ", 1e3);
+const megohm = /* @__PURE__ */ unit("resistance", "MΩ", 1e6);
+
+/** In which unit of the catalogue an answer comes that was typed in a unit outside it. */
+export const homeUnits: ReadonlyMap<AnyUnit, AnyUnit> = /* @__PURE__ */ new Map<AnyUnit, AnyUnit>([
+  [micrometre, u.mm],
+  [inchPerFoot, u.percent],
+  [mmPerM, u.percent],
+  [literPerMinute, u.literPerSecond],
+  [inchPound, u.ftLb],
+  [milliampere, u.ampere],
+  [millivolt, u.volt],
+  [milliohm, u.ohm],
+  [kiloohm, u.ohm],
+  [megohm, u.ohm],
+]);
+
+/** Gauge and absolute names of a pressure unit; `=` is kept where case matters. */
+function named(names: string, endings: string): string {
+  return names
+    .split("|")
+    .flatMap((name) => endings.split("|").map((ending) => name + ending))
+    .join("|");
+}
+const gauge = (names: string) => named(names, "g|(g)| g|-g| gauge| gage|(gauge)");
+const absolute = (names: string) => named(names, "a|(a)| a|-a| abs| absolute|(abs)");
+
+const psiNames = "psi|lb/in2|lbf/in2|pounds per square inch";
+const MPaNames = "=MPa|=MPA";
+const mbarNames = "=mbar|=mBar|hPa|=millibar";
+const inHgNames = 'inHg|in Hg|"Hg|inches Hg|inch Hg|inches of mercury|in mercury';
+
+/** Inch-pound units. */
+export const inchPoundNames: readonly Row[] = /* @__PURE__ */ inchPoundRows();
+/** SI units and those used with them, and units that belong to neither. */
+export const metricNames: readonly Row[] = /* @__PURE__ */ metricRows();
+
+function inchPoundRows(): Row[] {
+  return [
+    [
+      [u.degF, u.deltaF],
+      "°F|℉|F|degF|deg F|degree F|degrees F|degrees Fahrenheit|°Fahrenheit|Fahrenheit",
+    ],
+    [[u.deltaF], "Δ°F|ΔF|Δ℉|F°|delta F|delta °F|delta deg F|F degrees|F deg"],
+    [[u.psig], gauge(psiNames)],
+    [[u.psia], absolute(psiNames)],
+    [[u.psi], `${psiNames}|psid`],
+    [[u.inHgGauge], gauge(inHgNames)],
+    [[u.inHgAbsolute], absolute(inHgNames)],
+    [[u.inHg], inHgNames],
+    [
+      [u.inchWater],
+      'inH2O|in H2O|"H2O|in wc|inwc|iwc|"wc|in wg|inwg|"wg|in water|inches wc|inches of water|inches H2O|inches water column',
+    ],
+    [[u.inch], "in|inch|inches|\"|''"],
+    [[u.ft], "ft|foot|feet|'"],
+    [[u.sqft], "ft2|sq ft|sq feet|square ft|square foot|square feet"],
+    [[u.sqin], "in2|sq in|square in|square inch|square inches"],
+    [[u.cuft], "ft3|cu ft|cubic ft|cubic foot|cubic feet"],
+    [[u.cuin], "in3|cu in|cubic in|cubic inch|cubic inches"],
+    [[u.gallon], "gal|gals|gallon|gallons|US gal|US gallon|US gallons"],
+    [[u.lb], "lb|lbs|lbm|pound|pounds"],
+    [[u.oz], "oz|ozs|ounce|ounces"],
+    [[u.ozPerFt], "oz/ft|oz/foot|oz per ft|oz per foot|ounces per foot|ounce per foot"],
+    [[u.lbPerFt], "lb/ft|lbs/ft|lb per ft|lb per foot|pounds per foot"],
+    [[u.lbPerCuft], "lb/ft3|lb/cu ft|lb per cu ft|pounds per cubic foot"],
+    [[u.lbPer1000Cuft], "lb/1000 ft3|lb/1000 cu ft|lb per 1000 ft3|lb per 1000 cu ft"],
+    [[u.lbPerHour], "lb/h|lb/hr|lbs/h|lbs/hr|lb per hour|pounds per hour"],
+    [[u.ftPerMinute], "ft/min|fpm|ft per min|feet per minute"],
+    [[u.cfm], "cfm|ft3/min|cu ft/min|cubic feet per minute"],
+    [[u.gallonPerHour], "gal/h|gal/hr|gph|gal per hour|gallons per hour"],
+    [
+      [inchPerFoot],
+      'in/ft|in per ft|in per foot|inch per foot|inches per foot|"/ft|"/\'|" per ft|" per foot',
+    ],
+    [[u.psiPerHour], "psi/h|psi/hr|psi per hour"],
+    [
+      [u.ohmPerKft],
+      "Ω/kft|ohm/kft|ohms/kft|Ω/1000 ft|ohm/1000 ft|ohms/1000 ft|ohm per 1000 ft|ohms per 1000 ft",
+    ],
+    [[u.btuPerHour], "Btu/h|Btu/hr|Btuh|Btu per hour"],
+    [[u.tonRefrigeration], "ton|tons|tons of refrigeration|ton of refrigeration"],
+    [
+      [u.ftLb],
+      "ft·lb|ft-lb|ft lb|lb·ft|lb-ft|lb ft|ft·lbf|ft-lbf|ft lbf|lbf·ft|lbf-ft|lbf ft|ft-lbs|ft lbs|foot-pounds|foot pounds",
+    ],
+    [
+      [inchPound],
+      "in·lb|in-lb|in lb|lb·in|lb-in|in·lbf|in-lbf|lbf·in|lbf-in|in-lbs|in lbs|inch-pounds|inch pounds",
+    ],
+    [[u.btuPerLb], "Btu/lb|Btu per lb|Btu per pound"],
+    [
+      [u.btuPerLbF],
+      "Btu/(lb·°F)|Btu/(lb·F)|Btu/(lb °F)|Btu/(lb F)|Btu/lb·°F|Btu/lb·F|Btu/lb-°F|Btu/lb-F|Btu/lb°F",
+    ],
+  ];
+}
+
+function metricRows(): Row[] {
+  return [
+    [[u.degC, u.deltaC], "°C|℃|C|degC|deg C|degree C|degrees C|degrees Celsius|°Celsius|Celsius"],
+    [[u.deltaC], "Δ°C|ΔC|Δ℃|C°|delta C|delta °C|delta deg C|C degrees|C deg"],
+    [[u.kelvin, u.deltaK], "=K|kelvin|kelvins"],
+    [[u.deltaK], "=ΔK|delta kelvin|=delta K"],
+    [[u.kPag], gauge("kPa|kilopascal|kilopascals")],
+    [[u.kPaa], absolute("kPa|kilopascal|kilopascals")],
+    [[u.kPa], "kPa|kPad|kilopascal|kilopascals"],
+    [[u.MPag], gauge(MPaNames)],
+    [[u.MPaa], absolute(MPaNames)],
+    [[u.MPa], `${MPaNames}|megapascal|megapascals`],
+    [[u.barg], gauge("bar|bars")],
+    [[u.bara], absolute("bar|bars")],
+    [[u.bar], "bar|bars|bard"],
+    [[u.mbara], absolute(mbarNames)],
+    [[u.mbar], `${mbarNames}|millibars`],
+    [[u.pascalAbsolute], absolute("Pa|pascal|pascals")],
+    [[u.pascal], "Pa|pascal|pascals"],
+    [[u.torr, u.torrDifference], "torr"],
+    [[u.torrDifference], "Δtorr|delta torr"],
+    [[u.micron, u.micronDifference, micrometre], "micron|microns|=um|=µm"],
+    [
+      [u.micron, u.micronDifference],
+      "=umHg|=µmHg|=um Hg|=µm Hg|microns Hg|micron Hg|microns of mercury|=mTorr|=mtorr|millitorr",
+    ],
+    [[u.micronDifference], "Δmicron|Δmicrons|delta micron|delta microns"],
+    [[u.m], "=m|metre|metres|meter|meters"],
+    [[u.cm], "cm|centimetre|centimetres|centimeter|centimeters"],
+    [[u.mm], "=mm|=MM|millimetre|millimetres|millimeter|millimeters"],
+    [[micrometre], "micrometre|micrometres|micrometer|micrometers"],
+    [[u.m2], "=m2|sq m|square metre|square metres|square meter|square meters"],
+    [[u.mm2], "=mm2|sq mm|square millimetres|square millimeters"],
+    [[u.m3], "=m3|cu m|cubic metre|cubic metres|cubic meter|cubic meters"],
+    [[u.liter], "L|litre|litres|liter|liters"],
+    [[u.mL], "=mL|=ml|cc|cm3|millilitre|millilitres|milliliter|milliliters"],
+    [[u.kg], "kg|kgs|kilo|kilos|kilogram|kilograms"],
+    [[u.g], "=g|gram|grams"],
+    [[u.mg], "=mg|milligram|milligrams"],
+    [[u.kgPerM], "=kg/m|kg per metre|kg per meter"],
+    [[u.gPerM], "=g/m|g per metre|g per meter|grams per metre|grams per meter"],
+    [[u.kgPerM3], "=kg/m3|kg per cubic metre|kg per cubic meter"],
+    [[u.gPerM3], "=g/m3|g per cubic metre|g per cubic meter"],
+    [[u.second], "=s|sec|secs|second|seconds"],
+    [[u.minute], "min|mins|minute|minutes"],
+    [[u.hour], "=h|hr|hrs|hour|hours"],
+    [[u.day], "=d|day|days"],
+    [[u.mPerSecond], "=m/s|=m/sec|metres per second|meters per second"],
+    [[u.radian], "rad|radian|radians"],
+    [[u.degreeAngle], "°|deg|degree|degrees"],
+    [[u.fraction], "fraction"],
+    [[u.percent], "%|percent|per cent|pct"],
+    [[u.ppm], "ppm"],
+    [[mmPerM], "=mm/m|mm per metre|mm per meter"],
+    [[u.kgPerSecond], "kg/s|kg/sec"],
+    [[u.kgPerHour], "kg/h|kg/hr|kg per hour"],
+    [[u.gPerYear], "=g/yr|=g/year|=g/a|g per year|grams per year"],
+    [[u.m3PerSecond], "=m3/s|=m3/sec"],
+    [[u.m3PerHour], "=m3/h|=m3/hr|cubic metres per hour|cubic meters per hour"],
+    [[u.literPerSecond], "L/s|L/sec|litres per second|liters per second"],
+    [[literPerMinute], "L/min|lpm|litres per minute|liters per minute"],
+    [[u.literPerHour], "L/h|L/hr|lph|litres per hour|liters per hour"],
+    [[u.paM3PerS], "Pa·m3/s|Pa m3/s"],
+    [[u.mbarLiterPerSecond], "=mbar·L/s|=mbar·l/s|=mbar L/s|=mbar l/s"],
+    [[u.atmCm3PerSecond], "atm·cm3/s|atm cm3/s|atm·cc/s|atm cc/s"],
+    [[u.micronLiterPerSecond], "micron·L/s|micron L/s|micron·l/s"],
+    [[u.pascalPerSecond], "Pa/s|Pa/sec"],
+    [
+      [u.micronPerMinute],
+      "micron/min|microns/min|micron per minute|microns per minute|µmHg/min|umHg/min",
+    ],
+    [[u.kPaPerHour], "kPa/h|kPa/hr|kPa per hour"],
+    [[u.volt], "V|volt|volts|VAC|V AC|VDC|V DC"],
+    [[millivolt], "=mV|millivolt|millivolts"],
+    [[u.ampere], "A|amp|amps|ampere|amperes"],
+    [[milliampere], "=mA|milliamp|milliamps"],
+    [[u.ohm], "Ω|ohm|ohms"],
+    [[milliohm], "=mΩ|=mohm|milliohm|milliohms"],
+    [[kiloohm], "kΩ|kohm|kilohm|kilohms"],
+    [[megohm], "=MΩ|=Mohm|megohm|megohms"],
+    [[u.ohmPerKm], "Ω/km|ohm/km|ohms/km|ohm per km|ohms per km"],
+    [[u.watt], "W|watt|watts"],
+    [[u.kW], "kW|kilowatt|kilowatts"],
+    [[u.newtonMeter], "N·m|Nm|N m|N-m|newton metre|newton metres|newton meter|newton meters"],
+    [[u.kJPerKg], "kJ/kg"],
+    [[u.kJPerKgK], "kJ/(kg·K)|kJ/(kg K)|kJ/kg·K|kJ/kg-K|kJ/kgK"],
+  ];
+}

@@ -1,0 +1,198 @@
+import { type FormatQuantityOptions, formatQuantity } from "hvac-install-math/field-text";
+import * as u from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+type Loose = (quantity: unknown, options: unknown) => string;
+const format = formatQuantity as Loose;
+const inchPound = (quantity: unknown, rest = {}) =>
+  format(quantity, { system: "inch-pound", ...rest });
+const si = (quantity: unknown, rest = {}) => format(quantity, { system: "SI", ...rest });
+
+describe("inch-pound lengths", () => {
+  it.each([
+    [u.inch(0.25), "1/4 in"],
+    [u.inch(0.312), "5/16 in"],
+    [u.inch(0.375), "3/8 in"],
+    [u.inch(0.875), "7/8 in"],
+    [u.inch(1), "1 in"],
+    [u.inch(1.125), "1-1/8 in"],
+    [u.inch(2.625), "2-5/8 in"],
+    [u.inch(1 / 8), "1/8 in"],
+    [u.inch(9 / 64), "9/64 in"],
+    [u.inch(1 / 16), "0.063 in"],
+    [u.mm(9.52), "3/8 in"],
+    [u.inch(0.032), "0.032 in"],
+    [u.inch(0.03), "0.030 in"],
+    [u.mm(0.8), "0.031 in"],
+    [u.inch(0.0003), "0.00030 in"],
+    [u.inch(2.9), "2.900 in"],
+    [u.inch(2.9999), "3 in"],
+    [u.inch(3.1), "3-1/8 in"],
+    [u.inch(11.9375), "11-15/16 in"],
+    [u.inch(11.96), "11-15/16 in"],
+    [u.inch(11.97), "1 ft 0 in"],
+    [u.inch(11.99), "1 ft 0 in"],
+    [u.inch(23.99), "2 ft 0 in"],
+    [u.ft(12.5), "12 ft 6 in"],
+    [u.ft(25), "25 ft 0 in"],
+    [u.m(7.5), "24 ft 7-1/4 in"],
+    [u.inch(-0.375), "-3/8 in"],
+    [u.inch(-1.125), "-1-1/8 in"],
+    [u.inch(-11.99), "-1 ft 0 in"],
+    [u.inch(-13.5), "-1 ft 1-1/2 in"],
+    [u.inch(0), "0 in"],
+    [u.inch(-0), "0 in"],
+  ])("%s is shown as %s", (quantity, expected) => expect(inchPound(quantity)).toBe(expected));
+
+  it("follow the resolution", () => {
+    expect(inchPound(u.inch(0.375), { resolution: u.inch(0.001) })).toBe("0.375 in");
+    expect(inchPound(u.ft(21.54), { resolution: u.inch(1 / 16) })).toBe("21 ft 6-1/2 in");
+    expect(inchPound(u.ft(21.54), { resolution: u.inch(1 / 2) })).toBe("21 ft 6-1/2 in");
+    expect(inchPound(u.ft(21.54), { resolution: u.inch(1) })).toBe("21 ft 6 in");
+    expect(inchPound(u.inch(11.6), { resolution: u.inch(1) })).toBe("1 ft 0 in");
+    expect(inchPound(u.inch(0.1), { resolution: u.inch(1 / 4) })).toBe("0 in");
+    expect(inchPound(u.inch(-0.1), { resolution: u.inch(1 / 4) })).toBe("0 in");
+    expect(inchPound(u.ft(21.54), { resolution: u.ft(0.1) })).toBe("21.5 ft");
+    expect(inchPound(u.ft(21.54), { resolution: u.ft(1) })).toBe("22 ft");
+  });
+
+  it("come in one unit when it is named", () => {
+    expect(inchPound(u.ft(21.5), { unit: u.ft })).toBe("21.50 ft");
+    expect(inchPound(u.ft(21.5), { unit: u.m })).toBe("6.55 m");
+    expect(si(u.m(3), { unit: u.ft, resolution: u.ft(0.5) })).toBe("10.0 ft");
+  });
+});
+
+describe("pounds and ounces", () => {
+  it.each([
+    [u.oz(52.5), "3 lb 4.5 oz"],
+    [u.oz(15.94), "15.9 oz"],
+    [u.oz(15.97), "1 lb 0 oz"],
+    [u.oz(31.96), "2 lb 0 oz"],
+    [u.oz(31.94), "1 lb 15.9 oz"],
+    [u.lb(3), "3 lb 0 oz"],
+    [u.oz(4.5), "4.5 oz"],
+    [u.oz(4), "4.0 oz"],
+    [u.oz(0.052), "0.052 oz"],
+    [u.oz(0.998), "1.00 oz"],
+    [u.oz(-20), "-1 lb 4 oz"],
+    [u.oz(-15.97), "-1 lb 0 oz"],
+    [u.kg(1.5), "3 lb 4.9 oz"],
+    [u.oz(0), "0.0 oz"],
+  ])("%s is shown as %s", (quantity, expected) => expect(inchPound(quantity)).toBe(expected));
+
+  it("follow the resolution", () => {
+    expect(inchPound(u.oz(40.3), { resolution: u.oz(1) })).toBe("2 lb 8 oz");
+    expect(inchPound(u.oz(15.6), { resolution: u.oz(1) })).toBe("1 lb 0 oz");
+    expect(inchPound(u.oz(40.3), { resolution: u.oz(0.25) })).toBe("2 lb 8.25 oz");
+    expect(inchPound(u.oz(40), { resolution: u.lb(0.1) })).toBe("2.5 lb");
+  });
+});
+
+describe("hours, minutes and seconds", () => {
+  it.each([
+    [u.minute(90), "1 h 30 min"],
+    [u.second(3599.4), "59 min 59 s"],
+    [u.second(3599.6), "1 h"],
+    [u.second(59.6), "1 min"],
+    [u.second(5.25), "5.3 s"],
+    [u.second(9.97), "10 s"],
+    [u.second(0.002), "0.0020 s"],
+    [u.day(1), "24 h"],
+    [u.minute(-90), "-1 h 30 min"],
+    [u.second(0), "0 s"],
+  ])("%s is shown as %s", (quantity, expected) => {
+    expect(inchPound(quantity)).toBe(expected);
+    expect(si(quantity)).toBe(expected);
+  });
+  it("follow the resolution", () => {
+    expect(si(u.minute(93), { resolution: u.minute(5) })).toBe("1 h 35 min");
+    expect(si(u.second(-1), { resolution: u.minute(1) })).toBe("0 s");
+  });
+});
+
+describe("readings", () => {
+  it.each([
+    [u.psig(118), "118.0 psig", "814 kPag"],
+    [u.psig(-0.04), "0.0 psig", "0 kPag"],
+    [u.psig(-0.06), "-0.1 psig", "0 kPag"],
+    [u.barg(8.137), "118.0 psig", "8.14 barg"],
+    [u.MPag(0.8137), "118.0 psig", "0.814 MPag"],
+    [u.inHgGauge(-20), "-20.0 inHg gauge", "-68 kPag"],
+    [u.micron(500.4), "500 micron", "66.7 Pa abs"],
+    [u.pascalAbsolute(66.7), "500 micron", "66.7 Pa abs"],
+    [u.torr(0.5), "0.50 torr", "66.7 Pa abs"],
+    [u.psia(14.696), "14.7 psia", "101.3 kPaa"],
+    [u.kPaa(101.325), "14.7 psia", "101.3 kPaa"],
+    [u.mbara(1013.25), "14.7 psia", "1013.3 mbara"],
+    [u.degF(72), "72.0 °F", "22.2 °C"],
+    [u.degC(-40), "-40.0 °F", "-40.0 °C"],
+    [u.kelvin(295.15), "71.6 °F", "295.15 K"],
+    [u.deltaF(10), "10.0 Δ°F", "5.6 K"],
+    [u.deltaC(5), "9.0 Δ°F", "5.0 Δ°C"],
+    [u.psi(3), "3.0 psi", "20.7 kPa"],
+    [u.psi(0.0432), "0.043 psi", "298 Pa"],
+    [u.inchWater(0.5), "0.50 inH2O", "125 Pa"],
+    [u.percent(2), "2.0 %", "2.0 %"],
+    [u.ppm(3), "3.00 ppm", "3.00 ppm"],
+    [u.paM3PerS(1.5e-7), "1.48E-6 atm·cm³/s", "1.5E-7 Pa·m³/s"],
+    [u.btuPerHour(12_000), "12000 Btu/h", "3.52 kW"],
+    [u.ozPerFt(0.16), "0.160 oz/ft", "14.9 g/m"],
+    [u.sqft(168), "168.0 ft²", "15.61 m²"],
+    [u.mL(49), "2.990 in³", "49.00 mL"],
+    [u.volt(230), "230.0 V", "230.0 V"],
+    [u.degreeAngle(45), "45.0 °", "45.0 °"],
+    [u.psig(1e300), "1E300 psig", "6.89475729317E300 kPag"],
+  ])("%s is shown as %s and %s", (quantity, imperial, metric) => {
+    expect(inchPound(quantity)).toBe(imperial);
+    expect(si(quantity)).toBe(metric);
+  });
+
+  it("follow the gauge", () => {
+    expect(inchPound(u.psig(118.37), { resolution: u.psi(1) })).toBe("118 psig");
+    expect(inchPound(u.psig(118.37), { resolution: u.psi(0.1) })).toBe("118.4 psig");
+    expect(inchPound(u.psig(118.37), { resolution: u.psi(0.5) })).toBe("118.5 psig");
+    expect(inchPound(u.psig(118.37), { resolution: u.psi(5) })).toBe("120 psig");
+    expect(si(u.psig(118.37), { resolution: u.psi(0.5) })).toBe("816 kPag"); // 1 kPa, the step below 3.4
+    expect(si(u.psig(118.37), { resolution: u.bar(0.02) })).toBe("8.16 barg");
+    expect(inchPound(u.psia(0.02), { resolution: u.micronDifference(10) })).toBe("1030 micron");
+    expect(inchPound(u.micron(512), { resolution: u.micronDifference(25) })).toBe("500 micron");
+  });
+
+  it("are written in the person's numbers, without thousands marks", () => {
+    expect(si(u.kg(1.488), { locale: "de" })).toBe("1,488 kg");
+    expect(si(u.degC(-5.5), { locale: "sv" })).toBe("−5,5 °C");
+    expect(inchPound(u.micron(12_345), { locale: "en-US" })).toBe("12345 micron");
+    expect(inchPound(u.micron(12_345), { locale: "de" })).toBe("12345 micron");
+    expect(si(u.degC(22.5), { locale: "ar-EG" })).toBe("٢٢٫٥ °C");
+    expect(inchPound(u.inch(1.125), { locale: "hi-IN-u-nu-deva" })).toBe("१-१/८ in");
+    expect(inchPound(u.oz(-52.5), { locale: "fr" })).toBe("-3 lb 4,5 oz");
+  });
+});
+
+describe("wrong arguments", () => {
+  const options: FormatQuantityOptions<"gaugePressure"> = { system: "SI" };
+  it.each([
+    [undefined, options, /^quantity/],
+    [118, options, /^quantity/],
+    [{ kind: "gaugePressure", value: 118, unit: "psig" }, options, /^quantity/],
+    [u.psig(1), undefined, /^options\.system/],
+    [u.psig(1), null, /^options\.system/],
+    [u.psig(1), { system: "metric" }, /inch-pound, SI/],
+    [u.psig(1), { ...options, locale: "not a locale" }, /^options\.locale/],
+    [u.psig(1), { ...options, unit: u.psia }, /^options\.unit/],
+    [u.psig(1), { ...options, unit: "psig" }, /^options\.unit/],
+    [u.psig(1), { ...options, resolution: u.psig(1) }, /^options\.resolution/],
+    [u.psig(1), { ...options, resolution: u.psi(0) }, /^options\.resolution.*more than 0 psi/],
+    [u.psig(1), { ...options, resolution: u.psi(-1) }, /^options\.resolution/],
+    [u.psig(1), { ...options, resolution: 0.1 }, /^options\.resolution/],
+  ])("%s with %o", (quantity, wrong, says) => {
+    expect(() => format(quantity, wrong)).toThrow(u.InvalidInputError);
+    expect(() => format(quantity, wrong)).toThrow(says);
+  });
+
+  it("leaves the options as they are", () => {
+    const frozen = Object.freeze({ system: "SI", locale: "de" } as const);
+    expect(formatQuantity(u.degC(22.5), frozen)).toBe("22,5 °C");
+  });
+});

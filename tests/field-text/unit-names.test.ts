@@ -1,0 +1,83 @@
+import { parseQuantity, typedUnits } from "hvac-install-math/field-text";
+import { InvalidInputError, type Kind } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { homeUnits, inchPoundNames, metricNames } from "../../src/field-text/unit-names.ts";
+import { allUnits } from "./catalogue.ts";
+
+const kinds = [...new Set(allUnits.map(({ kind }) => kind))];
+
+describe("every unit of the catalogue", () => {
+  it.each(allUnits.map((unit) => [unit.symbol, unit.kind, unit] as const))(
+    "is read by its symbol: %s (%s)",
+    (symbol, kind, unit) => {
+      const read = parseQuantity(`12.5 ${symbol}`, { kind });
+      expect(read.toString()).toBe(unit(12.5).toString());
+      expect(read.si).toBeCloseTo(unit(12.5).si, 9);
+    },
+  );
+});
+
+describe("every name", () => {
+  const rows = [...inchPoundNames, ...metricNames];
+  it.each(rows.map(([units, names]) => [names, units] as const))(
+    "means its units: %s",
+    (names, units) => {
+      for (const name of names.replaceAll("=", "").split("|")) {
+        for (const unit of units) {
+          const home = homeUnits.get(unit) ?? unit;
+          for (const text of [`3${name}`, `3 ${name}`, `3 ${name.replaceAll(" ", "\u00a0")}`]) {
+            const read = parseQuantity(text, { kind: unit.kind as Kind });
+            expect(read.unit.symbol, text).toBe(home.symbol);
+            expect(read.si, text).toBeCloseTo(
+              (unit as (value: number) => { si: number })(3).si,
+              12,
+            );
+          }
+        }
+      }
+    },
+  );
+
+  it("may end in a point, be written together and be in any case, unless case matters", () => {
+    for (const text of ["3 sq. ft.", "3 sqft", "3 SQ FT", "3 Sq  Ft"]) {
+      expect(parseQuantity(text, { kind: "area" }).toString()).toBe("3 ft²");
+    }
+    for (const text of ["3 mpa", "3 mPa", "3 Mpa"]) {
+      expect(() => parseQuantity(text, { kind: "pressureDifference" })).toThrow(/write MPa/);
+    }
+    for (const [text, kind] of [
+      ["3 Mg", "mass"],
+      ["3 ML", "volume"],
+      ["3 H", "duration"],
+      ["3 S", "duration"],
+      ["3 M", "length"],
+      ["3 MA", "current"],
+      ["3 Mbar", "pressureDifference"],
+      ["3 mω", "resistance"],
+    ] as const) {
+      expect(() => parseQuantity(text, { kind })).toThrow(/Capitals matter/);
+    }
+  });
+});
+
+describe("typedUnits", () => {
+  it("lists units of the kind for every kind, each in the catalogue", () => {
+    expect(kinds.length).toBe(27);
+    for (const kind of kinds) {
+      const listed = typedUnits(kind);
+      expect(listed.length, kind).toBeGreaterThan(0);
+      for (const { unit, names } of listed) {
+        expect(unit.kind).toBe(kind);
+        expect(allUnits).toContain(unit);
+        expect(names.length).toBeGreaterThan(0);
+        expect(names.join("")).not.toContain("=");
+      }
+    }
+  });
+
+  it("refuses what is no kind", () => {
+    for (const kind of ["", "constructor", undefined, 3]) {
+      expect(() => typedUnits(kind as never)).toThrow(InvalidInputError);
+    }
+  });
+});
