@@ -255,6 +255,18 @@ export const bibliography = {
     edition: "IEC 60898-1:2015",
     publisher: "IEC",
   },
+  "iec-61000-4-30": {
+    readAs: "memory",
+    title: "Electromagnetic compatibility: power quality measurement methods",
+    edition: "IEC 61000-4-30:2015",
+    publisher: "IEC",
+  },
+  "iec-61010-2-033": {
+    readAs: "memory",
+    title: "Safety requirements for hand-held multimeters for mains voltage",
+    edition: "IEC 61010-2-033:2019",
+    publisher: "IEC",
+  },
   "imc-2021": {
     readAs: "reproduction",
     title: "International Mechanical Code",

@@ -14,10 +14,14 @@ import { judgeStandard } from "./judge-standard.ts";
 import { nameplateVoltageRange } from "./nameplate-voltage-range.ts";
 import { cautions } from "./supply-cautions.ts";
 import type { SupplyEvidence, SupplyFindings } from "./supply-findings.ts";
-import type { SupplyVoltageAssessment, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
+import type {
+  SupplyVoltageAssessment,
+  SupplyVoltageCause,
+  SupplyVoltageInput,
+} from "./supply-voltage-assessment.ts";
 import { voltageLogStatistics } from "./voltage-log.ts";
 import { voltageMonitorSettings } from "./voltage-monitor-settings.ts";
-import { meterErrors, plainReadings, rounded } from "./voltage-reading.ts";
+import { least, meterErrors, plainReadings, rounded } from "./voltage-reading.ts";
 import { standardOf } from "./voltage-standard.ts";
 
 /**
@@ -77,8 +81,8 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
       allowed: "at least one reading at rest or under load",
     });
   }
-  const low = Math.min(...readings.map(({ volts }) => Math.min(...volts)));
-  const high = Math.max(...readings.map(({ volts }) => Math.max(...volts)));
+  const low = least(readings.map(({ volts }) => least(volts)));
+  const high = -least(readings.map(({ volts }) => -Math.max(...volts)));
   const errors = meterErrors(input.meter);
   const evidence: SupplyEvidence = {
     input,
@@ -92,7 +96,6 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
   };
   const found: SupplyFindings = {
     said: [],
-    causes: [],
     assumptions: [],
     cautions: [],
     sources: [cite("nema-mg-1", "12.44"), cite("common-practice")],
@@ -104,9 +107,9 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
   const sag = judgeSag(evidence, found);
   const parts = { nameplate: byPlate, supply: bySupply.outcome, ...phased.outcomes };
   const outcome = overallOutcome(Object.values(parts));
-  const [cause] = found.causes;
+  const cause = found.said.find(([its]) => its === "fail")?.[1].code as SupplyVoltageCause;
 
-  const dip = Math.min(...all.flatMap(({ state, volts }) => (state === "start" ? volts : [])));
+  const dip = least(all.flatMap(({ state, volts }) => (state === "start" ? volts : [])));
   if (dip < plate.minimum.si) {
     const shown = { dip: volt(rounded(dip, 1)) };
     found.cautions.push(statement("start-dip", "Starting pulls the supply to {dip}.", shown));
@@ -145,7 +148,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     ...(sag && { sag }),
     ...(timed && { log: { low: logOf(Math.min), high: logOf(Math.max) } }),
     ...(week && { week }),
-    ...(!found.causes.includes("plate-does-not-fit") && {
+    ...(!found.said.some(([, { code }]) => code === "plate-does-not-fit") && {
       monitor: voltageMonitorSettings({ nameplate, supply }),
     }),
   };

@@ -33,6 +33,8 @@ const tenMinutes = 600; // s
  * Judges a log of one voltage at the supply terminals by EN 50160. A week decides; a shorter log can fail
  * (one mean outside +10 % and −15 %, or more outside ±10 % than the whole week may have) but not pass.
  *
+ * Assumes that a week of which half the means are whole can pass (common practice, no source).
+ *
  * @param input - Nominal voltage above 0 and the log: readings no more than a minute apart, in order.
  * @returns The outcome, with the counts behind it.
  * @throws {@link InvalidInputError} when there are fewer than two readings or the times do not grow.
@@ -102,7 +104,7 @@ export function assessSupplyWeek(input: {
     reasons,
     assumptions: [],
     cautions,
-    sources: [cite("en-50160", "4.2.2.2")],
+    sources: [cite("en-50160", "4.2.2.2"), cite("iec-61000-4-30", "5.2")],
     means: count,
     outside10,
     outside15,

@@ -7,7 +7,8 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { type SupplyEvidence, type SupplyFindings, say } from "./supply-findings.ts";
-import { rounded } from "./voltage-reading.ts";
+import type { SupplyVoltageCause } from "./supply-voltage-assessment.ts";
+import { least, rounded } from "./voltage-reading.ts";
 import type { VoltageRange } from "./voltage-standard.ts";
 
 /** Whether a voltage keeps a range, as far as the meter can tell. */
@@ -36,62 +37,43 @@ export function judgeNameplate(evidence: SupplyEvidence, found: SupplyFindings):
   const { minimum, maximum, ceiling, printed, rated } = plate;
   const { voltage, phases } = input.supply;
   const k = normalQuantile(evidence.confidence);
-  const values = { ...extremes(evidence), minimum, maximum, ceiling, nominal: voltage };
+  const uneven = readings.find(({ volts }) => least(volts) < 0.7 * Math.max(...volts))?.volts;
+  const lines = uneven?.map((v) => rounded(v, 1)).join(", ") ?? "";
+  const values = { ...extremes(evidence), minimum, maximum, ceiling, nominal: voltage, lines };
 
   const byLow = keeps(evidence, low, plate);
   const byHigh = keeps(evidence, high, plate);
   let outcome = overallOutcome([byLow, byHigh]);
 
+  // The most dangerous first: the first failing reason is the cause.
+  const fault = (code: SupplyVoltageCause, text: string) => {
+    outcome = "fail";
+    say(found, outcome, code, text, values);
+  };
   if (high - k * errors.of(high) > ceiling.si) {
-    say(
-      found,
-      "fail",
-      "board-at-risk",
-      "{high} is above {ceiling}: do not energise, boards are at risk.",
-      values,
-      "board-at-risk",
-    );
+    fault("board-at-risk", "{high} is above {ceiling}: do not energise, boards are at risk.");
   }
-  const uneven = readings.find(({ volts }) => Math.min(...volts) < 0.7 * Math.max(...volts));
   if (readings.some(({ volts }) => Math.max(...volts) < 0.25 * nominal)) {
-    say(
-      found,
-      "fail",
-      "no-voltage",
-      "No voltage ({low}); it does not prove the circuit dead.",
-      values,
-      "no-voltage",
-    );
+    fault("no-voltage", "No voltage ({low}); it does not prove the circuit dead.");
   } else if (uneven) {
-    const lines = uneven.volts.map((v) => rounded(v, 1)).join(", ");
-    say(
-      found,
-      "fail",
-      "phase-missing",
-      "The lines read {lines} V: a phase is missing, or one was read to neutral.",
-      { lines },
-      "phase-missing",
-    );
+    fault("phase-missing", "{lines} V: a phase is missing, or one was read to neutral.");
   } else if (phases === 1 && Math.abs(low / nominal - 0.5) < 0.1) {
-    say(
-      found,
-      "fail",
-      "leg-missing",
-      "{low} is about half: a leg is missing, or it was read to neutral.",
-      values,
-      "leg-missing",
-    );
+    fault("leg-missing", "{low} is about half: a leg is missing, or it was read to neutral.");
   } else if (minimum.si > 1.06 * nominal || maximum.si < 0.94 * nominal) {
-    say(
-      found,
-      "fail",
-      "plate-does-not-fit",
-      "A unit for {minimum} to {maximum} does not fit {nominal}.",
-      values,
-      "plate-does-not-fit",
-    );
+    fault("plate-does-not-fit", "A unit for {minimum} to {maximum} does not fit {nominal}.");
   }
-  if (found.causes.length > 0) outcome = "fail";
+  if (byHigh === "fail" && high > maximum.si) {
+    fault("high-supply", "{high} is above the unit's {maximum}.");
+  }
+  if (byLow === "fail" && low < minimum.si) {
+    const rest = readings.filter(({ state }) => state === "rest").map(({ volts }) => least(volts));
+    if (rest.length > 0 && least(rest) >= minimum.si) {
+      fault(
+        "sag-under-load",
+        "{low} is below {minimum} only under load: thin wire or a bad joint.",
+      );
+    } else fault("low-supply", "{low} is below the unit's {minimum}.");
+  }
 
   if (outcome === "pass") {
     const guard = volt(rounded(2 * k * errors.of(high), 1)); // both guard bands: what always fails
@@ -101,36 +83,9 @@ export function judgeNameplate(evidence: SupplyEvidence, found: SupplyFindings):
   } else if (outcome === "inconclusive") {
     const distance = Math.min(Math.abs(low - minimum.si), Math.abs(high - maximum.si));
     const needed = volt(rounded((Math.sqrt(3) * distance) / k, 2)); // limits ±a give u = a/√3
-    say(
-      found,
-      outcome,
-      "meter-cannot-tell",
-      "{low} to {high} is too near a limit of {minimum} to {maximum}; a meter good to ±{needed} would decide.",
-      { ...values, needed },
-    );
-  }
-  if (byHigh === "fail" && high > maximum.si) {
-    say(
-      found,
-      "fail",
-      "above-nameplate",
-      "{high} is above the unit's {maximum}.",
-      values,
-      "high-supply",
-    );
-  }
-  if (byLow === "fail" && low < minimum.si) {
-    const rest = readings.filter(({ state }) => state === "rest").flatMap(({ volts }) => volts);
-    const sags = rest.length > 0 && Math.min(...rest) >= minimum.si;
-    const text = "{low} is below the unit's {minimum}";
-    say(
-      found,
-      "fail",
-      "below-nameplate",
-      sags ? `${text}, but only under load: thin wire or a bad joint.` : `${text}.`,
-      values,
-      sags ? "sag-under-load" : "low-supply",
-    );
+    const text =
+      "{low} to {high} is too near a limit of {minimum} to {maximum}; a meter good to ±{needed} would decide.";
+    say(found, outcome, "meter-cannot-tell", text, { ...values, needed });
   }
 
   const { assumptions, cautions } = found;

@@ -58,7 +58,6 @@ export function judgePhases(
         ? "Voltage unbalance {unbalance}: do not operate above 5 %."
         : "Voltage unbalance {unbalance}, limit {limit}; derating factor {factor}, windings {rise} hotter.",
       values,
-      outcome === "fail" ? "unbalance" : undefined,
     );
     if (outcome === "inconclusive") {
       say(found, outcome, "unbalance-undecided", "A meter with a finer display would decide.", {});
@@ -89,14 +88,9 @@ export function judgePhases(
     const outcome = current.unbalance.si <= 0.1 ? "pass" : "fail"; // makers' manuals: 10 %
     outcomes.currentUnbalance = outcome;
     const unbalance = percent(rounded(current.unbalance.in(percent), 1));
-    say(
-      found,
-      outcome,
-      "current-unbalance",
-      "Current unbalance {unbalance}, limit 10 %.",
-      { unbalance },
-      outcome === "fail" ? "current-unbalance" : undefined,
-    );
+    say(found, outcome, "current-unbalance", "Current unbalance {unbalance}, limit 10 %.", {
+      unbalance,
+    });
   }
   return { voltage, current, outcomes };
 }

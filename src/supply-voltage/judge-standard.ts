@@ -1,7 +1,7 @@
 // Do the readings keep what the standard lets the utility supply?
 // Follows ANSI C84.1-2020, table 1, or IEC 60038:2009 with EN 50160 for a log at the service.
 // Does not cover what the unit bears: judge-nameplate.ts.
-import { type Outcome, overallOutcome, statement } from "../assessment/assessment.ts";
+import { type Outcome, overallOutcome, type Reason, statement } from "../assessment/assessment.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { second } from "../quantity/units/time.ts";
 import { assessSupplyWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
@@ -34,15 +34,14 @@ export function judgeStandard(
   if (week && (week.outcome !== "inconclusive" || outcome === "fail")) outcome = week.outcome;
 
   const values = { ...extremes(evidence), ...widest, standard: standard.name };
-  const text = "{low} to {high} is in {name} of {standard}, {minimum} to {maximum}";
-  for (const reason of week?.reasons ?? []) found.said.push([outcome, reason]);
-  if (!range) {
-    const end = outcome === "fail" ? ": tell the utility." : " at times.";
-    say(found, outcome, "outside-standard", text.replace("is in", "leaves") + end, values);
-  } else if (outcome === "inconclusive") {
-    say(found, outcome, "standard-undecided", `${text}, too near a limit for this meter.`, values);
-  } else say(found, outcome, "within-standard", `${text}.`, values);
-  if (outcome === "fail") found.causes.push("outside-standard");
+  const text = `{low} to {high} ${range ? "is in" : "leaves"} {name} of {standard}, {minimum} to {maximum}`;
+  const own = (code: string, end: string) => say(found, outcome, code, text + end, values);
+  const fromWeek = (week?.reasons ?? []).map((reason): [Outcome, Reason] => [outcome, reason]);
+  if (outcome !== "fail") found.said.push(...fromWeek);
+  if (range && outcome !== "inconclusive") own("within-standard", ".");
+  else if (range) own("standard-undecided", ", too near a limit for this meter.");
+  else own("outside-standard", outcome === "fail" ? ": tell the utility." : " at times.");
+  if (outcome === "fail") found.said.push(...fromWeek);
   found.sources.push(
     { source: standard.source, clause: standard.clause },
     ...(week?.sources ?? []),

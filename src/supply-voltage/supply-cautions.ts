@@ -7,14 +7,14 @@ import { type Caution, statement } from "../assessment/assessment.ts";
 export const cautions: readonly Caution[] = /* @__PURE__ */ (() => [
   statement(
     "mains-kills",
-    "Mains voltage kills. Live measurement is for licensed electricians, with protective equipment; everything else is done de-energised, locked out and verified dead.",
+    "Mains voltage kills. Measuring it is for licensed electricians with protective equipment; all else is done de-energised, locked out and verified dead.",
   ),
   statement(
     "meter-category",
-    "Use a meter and leads of category III (IV at the service) rated for the voltage, and prove it on a known live source before and after.",
+    "Meter and leads of category III (IV at the service), proved on a known live source before and after.",
   ),
   statement(
     "nameplate-first",
-    "Nameplate, maker's instructions, local code, the utility and the authority having jurisdiction come before this result; it is no permission to energise.",
+    "Nameplate, maker's instructions, local code, utility and the authority having jurisdiction come first; this is no permission to energise.",
   ),
 ])();

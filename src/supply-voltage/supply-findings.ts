@@ -9,7 +9,7 @@ import {
   statement,
 } from "../assessment/assessment.ts";
 import type { NameplateVoltageRange } from "./nameplate-voltage-range.ts";
-import type { SupplyVoltageCause, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
+import type { SupplyVoltageInput } from "./supply-voltage-assessment.ts";
 import type { meterErrors, PlainReading } from "./voltage-reading.ts";
 
 /** What the parts look at: readings without those while starting, extremes in volts. */
@@ -24,26 +24,23 @@ export interface SupplyEvidence {
   readonly errors: ReturnType<typeof meterErrors>;
 }
 
-/** What the parts found; the first cause is the one that counts. */
+/** What the parts found. */
 export interface SupplyFindings {
   readonly said: [Outcome, Reason][];
-  readonly causes: SupplyVoltageCause[];
   readonly assumptions: Assumption[];
   readonly cautions: Caution[];
   readonly sources: Citation[];
 }
 
-/** Says why, and names the cause when it is one; one reading is not said as a span. */
+/** Says why, one reading not as a span. The code of the first failing reason is the cause. */
 export function say(
   found: SupplyFindings,
   outcome: Outcome,
   code: string,
   text: string,
   values: Statement["values"],
-  cause?: SupplyVoltageCause,
 ): void {
   const { low, high } = values;
   const said = low && low === high ? text.replace("{low} to {high}", "{low}") : text;
   found.said.push([outcome, statement(code, said, values)]);
-  if (cause) found.causes.push(cause);
 }

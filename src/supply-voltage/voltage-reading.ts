@@ -169,6 +169,10 @@ export function meterErrors(meter: Voltmeter | undefined): {
   return { of: (volts) => Math.hypot(each, (limits + gain * volts) / Math.sqrt(3)), each, gain };
 }
 
+/** The smallest of however many numbers. */
+export const least = (values: readonly number[]): number =>
+  values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+
 /** Rounds for a sentence. */
 export const rounded = (value: number, decimals: number): number =>
   Number(numberOf("value", value).toFixed(decimals));

@@ -3,7 +3,13 @@ import { describe, expect, it } from "vitest";
 
 const entries = Object.entries(bibliography) as [SourceId, Source][];
 /** Entries that stand for the lack of a single citable work. */
-const collective = ["common-practice", "from-memory", "manufacturer-manuals", "vacuum-handbook"];
+const collective = [
+  "common-practice",
+  "from-memory",
+  "manufacturer-manuals",
+  "municipal-code",
+  "vacuum-handbook",
+];
 
 describe("the bibliography", () => {
   it.each(entries)("%s says what it is, which edition, and who publishes it", (id, source) => {

@@ -381,6 +381,16 @@ describe("a log", () => {
     expect([seen?.low.mean, seen?.high.mean].map(String)).toEqual(["460 V", "464 V"]);
   });
 
+  it("of a week at 5 s is no matter, nor how long it is", () => {
+    const readings = log(
+      Array.from({ length: 130_000 }, (_, i) => 235 + (i % 7)),
+      5,
+    );
+    const result = single([], { readings });
+    expect(result.outcome).toBe("pass");
+    expect(result.log?.low.count).toBe(130_000);
+  });
+
   const iec = {
     nameplate: { rated: volt(230), range: { minimum: volt(190), maximum: volt(255) } },
     supply: { voltage: volt(230), phases: 1 },
