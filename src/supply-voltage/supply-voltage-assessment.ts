@@ -88,7 +88,12 @@ export interface SupplyVoltageAssessment extends Assessment<SupplyVoltageCause> 
   /** Sag between rest and load, where both were read. */
   readonly sag?: SupplySag;
   /** What a log saw against the nameplate: of the only voltage, or of the lowest and highest of three lines. */
-  readonly log?: { readonly low: VoltageLogStatistics; readonly high: VoltageLogStatistics };
+  readonly log?: {
+    /** Of the only voltage, or of the lowest of three at each moment. */
+    readonly low: VoltageLogStatistics;
+    /** Of the only voltage, or of the highest of three at each moment. */
+    readonly high: VoltageLogStatistics;
+  };
   /** EN 50160 on a log of a 230 V or 400 V service, the worst line. */
   readonly week?: SupplyWeekAssessment;
   /** Voltage monitor settings to suggest; missing when the plate does not fit the supply. */
