@@ -102,8 +102,9 @@ export function pressureTemperatureTable(
   },
 ): AnyTable {
   const { from, to, step, atmosphere } = options;
-  const first = temperatureOf(refrigerant, from, "from");
-  const last = temperatureOf(refrigerant, to, "to");
+  const [first, last] = Object.entries({ from, to }).map(([name, T]) =>
+    temperatureOf(refrigerant, T, name),
+  ) as [number, number];
   const width = siOf("step", step, "temperatureDifference", { above: 0 });
   const imperial = from.unit.symbol === "°F";
   const kind: TableKind = atmosphere === undefined ? "absolutePressure" : "gaugePressure";
