@@ -1,0 +1,174 @@
+// Do gauge and thermometer say that the charge is right? By superheat, by subcooling, or not at all.
+// Follows manufacturers' manuals for method, floor and pressure drop; JCGM 106:2012, 8.3, to decide.
+// Does not cover airflow, air in the system or a clogged filter, which move the same figures.
+import {
+  type Assessment,
+  cite,
+  type Estimate,
+  overallOutcome,
+  statement,
+} from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { deltaF } from "../quantity/units/temperature.ts";
+import {
+  assessSubcooling,
+  assessSuperheat,
+  type LineAssessmentInput,
+  type Refrigerant,
+} from "../refrigerants/index.ts";
+import { gaugeCautions } from "./cautions.ts";
+import { type ChargedSystem, type ChargingMethod, chargingMethod } from "./charging-method.ts";
+
+/**
+ * A reading of pressure and line temperature on a system, and what it should be.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ChargeByGaugeInput extends ChargedSystem {
+  /** The refrigerant. */
+  readonly refrigerant: Refrigerant;
+  /** Gauge reading: suction for an orifice, liquid or discharge for a valve. */
+  readonly pressure: Quantity<"gaugePressure">;
+  /** Line temperature: suction line for an orifice, liquid line for a valve. */
+  readonly lineTemperature: Quantity<"temperature">;
+  /** Atmospheric pressure on site. */
+  readonly atmosphere: Quantity<"absolutePressure">;
+  /** Pressure lost between the gauge and the thermometer, 0 or more: that of the coil when the gauge is on the discharge. */
+  readonly pressureDrop?: Quantity<"pressureDifference">;
+  /** What superheat or subcooling should be, from nameplate, manual or `targetSuperheat`. Not needed where the charge is weighed. */
+  readonly target?: Quantity<"temperatureDifference">;
+  /** How far from it is still right, above 0. Not needed where the charge is weighed. */
+  readonly tolerance?: Quantity<"temperatureDifference">;
+  /** What the two probes can do. */
+  readonly instruments: LineAssessmentInput["instruments"];
+  /** How sure a pass or a fail has to be; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/** What is off. Source: see {@link assessChargeByGauge}. */
+export type ChargeByGaugeCause = "low" | "high" | "liquid-to-compressor";
+
+/**
+ * The verdict on a charge by gauge.
+ *
+ * Source: see {@link assessChargeByGauge}.
+ */
+export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> {
+  /** What the charge is checked by. */
+  readonly method: ChargingMethod["method"];
+  /** Superheat or subcooling; missing where the charge is weighed. */
+  readonly result?: Estimate<"temperatureDifference">;
+  /** Dew or bubble temperature at the thermometer; missing where the charge is weighed. */
+  readonly saturationTemperature?: Estimate<"temperature">;
+}
+
+/**
+ * Judges a charge by what its system allows: superheat for an orifice, subcooling for a thermostatic valve,
+ * both for one speed and in cooling. For everything else the answer is `inconclusive` with the reason
+ * `weigh-the-charge`.
+ *
+ * Superheat at the suction port must not be below 5 °F: less fails as `liquid-to-compressor`, whatever the
+ * target, and too near to tell is no pass.
+ *
+ * @param input - System, refrigerant, reading, target, instruments.
+ * @returns The verdict. `low` and `high` are said of superheat or subcooling, not of the charge.
+ * @throws {@link OutOfRangeError} when the pressure is beyond the refrigerant's saturation range.
+ * @throws {@link InvalidInputError} when target or tolerance are missing where they are needed, or a kind or
+ * range does not fit.
+ *
+ * Cautions: many faults move superheat and subcooling. Clean filters and right airflow first.
+ *
+ * Source: manufacturers' published manuals; JCGM 106:2012, 8.3.
+ *
+ * @example
+ * ```ts
+ * import { assessChargeByGauge } from "hvac-install-math/operating-check";
+ * import { deltaF, degF, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
+ * import { R410A } from "hvac-install-math/refrigerants";
+ *
+ * const unit = {
+ *   refrigerant: R410A,
+ *   meteringDevice: "thermostatic-valve",
+ *   compressor: "single-speed",
+ *   mode: "cooling",
+ *   pressure: psig(388), // on the discharge
+ *   pressureDrop: psi(33), // of the condenser
+ *   lineTemperature: degF(95),
+ *   atmosphere: standardAtmosphere,
+ *   target: deltaF(12),
+ *   tolerance: deltaF(3),
+ *   instruments: { pressure: { accuracy: psi(2) }, temperature: { accuracy: deltaF(1) } },
+ * } as const;
+ * const verdict = assessChargeByGauge(unit);
+ * verdict.outcome; // => pass
+ * verdict.result?.value.toString(undefined, 1); // => 12.7 Δ°F
+ * assessChargeByGauge({ ...unit, compressor: "inverter" }).method; // => weigh
+ * ```
+ */
+export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAssessment {
+  const { refrigerant, pressure, pressureDrop, target, tolerance, confidence } = input;
+  const { method, reason } = chargingMethod(input);
+  const cautions = gaugeCautions(refrigerant);
+  const manual = cite("manufacturer-manuals", "checking the charge");
+  if (method === "weigh") {
+    return {
+      outcome: "inconclusive",
+      reasons: [reason],
+      assumptions: [],
+      cautions,
+      sources: [manual, cite("common-practice")],
+      method,
+    };
+  }
+  const drop = pressureDrop
+    ? siOf("pressureDrop", pressureDrop, "pressureDifference", { min: 0 })
+    : 0;
+  const gauge = siOf("pressure", pressure, "gaugePressure");
+  const bySuperheat = method === "superheat";
+  const line: LineAssessmentInput = {
+    pressure: new Quantity(gauge - drop, pressure.unit),
+    lineTemperature: input.lineTemperature,
+    atmosphere: input.atmosphere,
+    target: needed("target", target),
+    tolerance: needed("tolerance", tolerance),
+    instruments: input.instruments,
+    ...(confidence !== undefined && { confidence }),
+  };
+  const verdict = (bySuperheat ? assessSuperheat : assessSubcooling)(refrigerant, line);
+  const { result, saturationTemperature, assumptions, sources } = verdict;
+  const floor = bySuperheat
+    ? conformity({
+        value: result.value,
+        standardUncertainty: result.standardUncertainty,
+        lowerLimit: deltaF(5), // manufacturers' manuals
+        ...(confidence !== undefined && { confidence }),
+      }).outcome
+    : "pass";
+  const outcome = overallOutcome([verdict.outcome, floor]);
+  const cause = floor === "fail" ? "liquid-to-compressor" : verdict.cause;
+  const text = "Superheat of {value} is not surely above 5 °F: liquid may reach the compressor.";
+  const flooded = statement("liquid-to-compressor", text, { value: result.value });
+  return {
+    outcome,
+    ...(outcome === "fail" && cause && { cause }),
+    reasons: [...(floor === "pass" ? [] : [flooded]), ...verdict.reasons, reason],
+    assumptions,
+    cautions: [...cautions, ...verdict.cautions],
+    sources: [...sources, manual],
+    method,
+    result,
+    saturationTemperature,
+  };
+}
+
+function needed(
+  argument: string,
+  value: Quantity<"temperatureDifference"> | undefined,
+): Quantity<"temperatureDifference"> {
+  if (value) return value;
+  const allowed = "a temperatureDifference from nameplate, manual or targetSuperheat";
+  throw new InvalidInputError({ argument, value: String(value), allowed });
+}
