@@ -6,7 +6,6 @@ import { cite, estimate, overallOutcome, statement } from "../assessment/assessm
 import { numberOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { volt } from "../quantity/units/electricity.ts";
-import { second } from "../quantity/units/time.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
 import { judgePhases } from "./judge-phases.ts";
 import { judgeSag } from "./judge-sag.ts";
@@ -19,7 +18,7 @@ import type {
   SupplyVoltageCause,
   SupplyVoltageInput,
 } from "./supply-voltage-assessment.ts";
-import { voltageLogStatistics } from "./voltage-log.ts";
+import { statisticsOf } from "./voltage-log.ts";
 import { voltageMonitorSettings } from "./voltage-monitor-settings.ts";
 import { least, meterErrors, plainReadings, rounded } from "./voltage-reading.ts";
 import { standardOf } from "./voltage-standard.ts";
@@ -116,13 +115,12 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
   }
   const timed = readings.length > 1 && readings.every(({ at }) => at >= 0);
   const logOf = (pick: (...volts: number[]) => number) =>
-    voltageLogStatistics({
-      range: plate,
-      readings: readings.map(({ volts, at }) => ({
-        elapsed: second(at),
-        voltage: volt(pick(...volts)),
-      })),
-    });
+    statisticsOf(
+      readings.map(({ at }) => at),
+      readings.map(({ volts }) => pick(...volts)),
+      plate.minimum.si,
+      plate.maximum.si,
+    );
   if (!timed) {
     found.assumptions.push(statement("moment", "The readings stand for their moment only."));
   }

@@ -61,6 +61,15 @@ export function assessSupplyWeek(input: {
 }): SupplyWeekAssessment {
   const nominal = siOf("nominal", input.nominal, "voltage", { above: 0 });
   const { times, volts } = columnsOf(input.readings);
+  return judgeWeek(times, volts, nominal);
+}
+
+/** Judges plain columns: times that grow, at least two. */
+export function judgeWeek(
+  times: readonly number[],
+  volts: readonly number[],
+  nominal: number,
+): SupplyWeekAssessment {
   const means = tenMinuteMeans(times, volts, nominal);
 
   // Each full week on its own; without one, what there is. The worst decides.

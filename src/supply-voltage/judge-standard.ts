@@ -3,8 +3,7 @@
 // Does not cover what the unit bears: judge-nameplate.ts.
 import { type Outcome, overallOutcome, type Reason, statement } from "../assessment/assessment.ts";
 import { volt } from "../quantity/units/electricity.ts";
-import { second } from "../quantity/units/time.ts";
-import { assessSupplyWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
+import { judgeWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
 import { extremes, keeps } from "./judge-nameplate.ts";
 import { type SupplyEvidence, type SupplyFindings, say } from "./supply-findings.ts";
 import { type PlainReading, rounded } from "./voltage-reading.ts";
@@ -80,15 +79,11 @@ function weekOf(
 ): SupplyWeekAssessment | undefined {
   if (!(readings.length > 1 && readings.every(({ at }) => at >= 0))) return undefined;
   const rank = { fail: 0, inconclusive: 1, pass: 2 };
+  const times = readings.map(({ at }) => at);
   return (readings[0]?.volts ?? [])
-    .map((_, line) =>
-      assessSupplyWeek({
-        nominal: volt(nominal),
-        readings: readings.map(({ volts, at }) => ({
-          elapsed: second(at),
-          voltage: volt(volts[line] ?? 0),
-        })),
-      }),
-    )
+    .map((_, line) => {
+      const own = readings.map(({ volts }) => volts[line] ?? 0);
+      return judgeWeek(times, own, nominal);
+    })
     .sort((a, b) => rank[a.outcome] - rank[b.outcome])[0];
 }

@@ -80,6 +80,16 @@ export function voltageLogStatistics(input: {
   const low = siOf("range.minimum", range?.minimum, "voltage");
   const high = siOf("range.maximum", range.maximum, "voltage", { min: low });
   const { times, volts } = columnsOf(readings);
+  return statisticsOf(times, volts, low, high);
+}
+
+/** The statistics of plain columns: times that grow, at least two. */
+export function statisticsOf(
+  times: readonly number[],
+  volts: readonly number[],
+  low: number,
+  high: number,
+): VoltageLogStatistics {
   const end = times.length - 1;
   const weights = times.map(
     (_, i) => ((times[Math.min(i + 1, end)] ?? 0) - (times[Math.max(i - 1, 0)] ?? 0)) / 2,
@@ -99,7 +109,7 @@ export function voltageLogStatistics(input: {
   const below = timeOf((v) => v < low);
   const above = timeOf((v) => v > high);
   return {
-    count: readings.length,
+    count: times.length,
     duration: second(total),
     minimum: volt(volts[order[0] ?? 0] ?? 0),
     maximum: volt(volts[order[end] ?? 0] ?? 0),
