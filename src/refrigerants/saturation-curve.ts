@@ -9,7 +9,8 @@ export type Side = "bubble" | "dew";
 
 /** Saturation pressure, Pa absolute, at T in K. */
 export function pressureAt(series: SaturationSeries, side: Side, T: number): number {
-  return Math.exp(chebyshev(series[side], series.x, Math.sqrt(1 - T / series.temperature)));
+  const terms = side === "bubble" ? series.bubble : series.dew;
+  return Math.exp(chebyshev(terms, series.x, Math.sqrt(1 - T / series.temperature)));
 }
 
 /** Saturation temperature, K, at p in Pa absolute. */
