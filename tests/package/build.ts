@@ -1,6 +1,6 @@
 // Builds the package once and unpacks it as a user would install it, before the tests of the package.
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
@@ -28,6 +28,7 @@ export default function setup(project: TestProject): () => void {
   );
   const { filename } = Object.values(JSON.parse(packed))[0] as { filename: string };
   execFileSync("tar", ["xzf", join(consumer, filename), "--strip-components=1", "-C", installed]);
+  symlinkSync(join(root, "node_modules/mathjs"), join(consumer, "node_modules/mathjs"));
   project.provide("consumer", consumer);
   return () => rmSync(consumer, { recursive: true, force: true });
 }
