@@ -16,12 +16,15 @@ import { g } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
 import { minute, second } from "../quantity/units/time.ts";
-import type { Collector, ExclusionReason } from "./collect.ts";
+import type { DecayCause, EvidenceShares } from "./cause.ts";
+import type { Collector, ExclusionReason, Segment } from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
 import { fitOf } from "./decay-curve.ts";
 import { createWorkspace, type Workspace } from "./evidence.ts";
-import { type DecayCause, type Finding, findingOf } from "./verdict.ts";
+import type { Settings } from "./settings.ts";
+import { findingOf } from "./verdict.ts";
 import { saturationKelvin, saturationPa } from "./water.ts";
+import { vapourGrams } from "./water-vapour.ts";
 
 /**
  * One reading of the gauge.
@@ -100,11 +103,9 @@ export interface VacuumDecayAssessment extends Assessment<DecayCause> {
   /** Where the water levels off; missing when there is no sign of water. */
   readonly plateau?: Plateau;
   /** How the evidence is shared between the explanations, together 1. */
-  readonly shares: Finding["shares"];
+  readonly shares: Readonly<EvidenceShares>;
   /** The best single model, for plotting with {@link decayCurve}; missing with fewer than three points. */
   readonly fit?: DecayFit;
-  /** The binned readings behind the fit. */
-  readonly points: readonly DecayReading[];
   /** Readings that were set aside; the monitor keeps the first 100. */
   readonly excluded: readonly Exclusion[];
   /** How many were set aside for which reason. */
@@ -144,9 +145,6 @@ const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("iapws-r14-08", "eq. 6"),
 ];
 
-const R = 8.314462618; // J/(mol·K), SI Brochure, 9th ed.
-const M = 0.018015268; // kg/mol, water: IAPWS
-
 /** The verdict as the caller sees it. */
 export function assessmentOf(
   log: Collector,
@@ -160,7 +158,9 @@ export function assessmentOf(
   const scale = settings.accuracy / Math.sqrt(3);
   const end = Math.max(0, found.end.mean);
   const wet =
-    found.plateau && found.cause.includes("moisture") ? plateauOf(found.plateau, log) : undefined;
+    found.plateau && found.cause.includes("moisture")
+      ? plateauOf(found.plateau, segment, settings)
+      : undefined;
   const values = {
     smallest: rate(found.smallest),
     leak: rate(leak.mean),
@@ -208,7 +208,18 @@ export function assessmentOf(
     outcome: found.outcome,
     cause: found.cause,
     reasons,
-    assumptions: settings.assumptions,
+    assumptions: found.material
+      ? [
+          ...settings.assumptions,
+          statement(
+            "immaterial",
+            "Less than {material} over the hold is hoses and gauge, not a finding.",
+            {
+              material: new Quantity(found.material, micron.difference),
+            },
+          ),
+        ]
+      : settings.assumptions,
     cautions,
     sources: [settings.policy.source, ...sources],
     evidence: minute(segment ? segment.last / 60 : 0),
@@ -223,21 +234,30 @@ export function assessmentOf(
     ...(wet && { plateau: wet }),
     shares: found.shares,
     ...(segment && found.best && { fit: fitOf(found.best, segment) }),
-    points: segment
-      ? segment.t.map((t, i) =>
-          reading(segment.start + t, segment.origin + (segment.p[i] as number)),
-        )
-      : [],
     excluded: log.excluded.map(({ row, t, p, reason }) => ({ row, reason, ...reading(t, p) })),
     excludedCount: { ...log.excludedCount },
     steps,
   };
 }
 
+/** The binned readings of a segment; the last bin may still be open. */
+export function pointsOf(segment: Segment | undefined): DecayReading[] {
+  if (!segment) return [];
+  const { start, origin, t, p, open } = segment;
+  const point = (at: number, rise: number) => ({
+    elapsed: second(start + at),
+    pressure: new Quantity(origin + rise, micron),
+  });
+  const points = t.map((at, i) => point(at, p[i] as number));
+  if (open) points.push(point(open.t / open.n, open.p / open.n));
+  return points;
+}
+
 /** What the plateau means: the vapour of an ideal gas at the ambient temperature. */
 function plateauOf(
-  { mean, u }: { mean: number; u: number },
-  { settings, segment }: Collector,
+  { mean, u }: { readonly mean: number; readonly u: number },
+  segment: Segment | undefined,
+  settings: Settings,
 ): Plateau {
   const { volume, ambient, coldest, accuracy } = settings;
   const p = Math.max(mean, 0.01);
@@ -246,7 +266,7 @@ function plateauOf(
     pressure: estimate(new Quantity(p, micron), spread),
     saturationTemperature: kelvin(saturationKelvin(p)).as(degC),
     ...(volume > 0 && {
-      waterMass: g((1e3 * Math.max(0, p - (segment?.origin ?? p)) * volume * M) / (R * ambient)),
+      waterMass: g(vapourGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)),
     }),
     aboveSaturation: p - 2 * spread > saturationPa(coldest),
   };

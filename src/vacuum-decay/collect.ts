@@ -53,8 +53,8 @@ export interface Collector {
   readonly excludedCount: Partial<Record<ExclusionReason, number>>;
   readonly steps: { t: number; change: number }[];
   suspect: { t: number; p: number; row: number } | undefined;
-  /** Latest reading above the gauge's range, s; −1 for none. */
-  overRangeAt: number;
+  /** How many readings in a row were over the gauge's range just now. */
+  overRangeRun: number;
   rows: number;
   /** Running variance of one reading about the line through its two predecessors, Pa². */
   noise: number;
@@ -75,7 +75,7 @@ export function createCollector(settings: Settings, keep: number): Collector {
     excludedCount: {},
     steps: [],
     suspect: undefined,
-    overRangeAt: -1,
+    overRangeRun: 0,
     rows: 0,
     noise: 0,
     noiseCount: 0,
@@ -96,9 +96,10 @@ export function collect(log: Collector, t: number, p: number, row: number): void
   const reason = unusable(log, t, p);
   if (reason) {
     exclude(log, row, t, p, reason);
-    if (reason === "over-range") log.overRangeAt = t;
+    if (reason === "over-range") log.overRangeRun++;
     return;
   }
+  log.overRangeRun = 0;
   const { segment, suspect } = log;
   log.suspect = undefined;
   if (!segment) {

@@ -15,7 +15,16 @@ import {
   timeUnit,
   yAt,
 } from "./gram.ts";
-import { fastTaus, levelling, slowCount, slowShape, slowTau } from "./shapes.ts";
+import {
+  fastTaus,
+  levelling,
+  slowColumnsAt,
+  slowCount,
+  slowShape,
+  slowShapes,
+  slowStep,
+  slowTau,
+} from "./shapes.ts";
 
 /** One fitted model at one time constant; pressures relative to the origin of the segment, in Pa. */
 export interface Component {
@@ -60,6 +69,8 @@ export interface Workspace {
   readonly g: Float64Array;
   readonly columns: Float64Array;
   readonly profiles: Float64Array;
+  /** Slow shapes at the time of the prediction. */
+  readonly ahead: Float64Array;
   indices: readonly number[];
   readonly gram: Gram;
 }
@@ -73,6 +84,7 @@ export function createWorkspace(): Workspace {
     g: array(size),
     columns: array(yAt + 1),
     profiles: array(2 * fastTaus.length * slowColumns),
+    ahead: array(slowColumns),
     indices: [],
     gram: emptyGram(),
   };
@@ -104,6 +116,11 @@ function factor(work: Workspace, fast: number): boolean {
     qy[i] = y / (L[i * size + i] as number);
   }
   return true;
+}
+
+/** Standard uncertainty of the slope of a plain line through the same points, Pa/s. */
+export function lineUncertainty(work: Workspace, variance: number): number {
+  return factor(work, -1) ? Math.sqrt(variance) / (work.L[size + 1] as number) / timeUnit : 0;
 }
 
 /** Forward solution of a slow column against the factored base. */
@@ -141,8 +158,9 @@ export function weighModels(
   work: Workspace,
   { waterMax, outgassingMax, floor, temper, aheadTime }: Limits,
 ): { components: Component[]; variance: number; best: Component | undefined } {
-  const { gram, L, q, qy, profiles } = work;
-  const { n } = gram;
+  const { gram, L, qy, profiles, ahead } = work;
+  const { n, slow } = gram;
+  slowColumnsAt(aheadTime, ahead);
   const yy = gram.base[baseIndex(yAt, yAt)] as number;
   const found: Candidate[] = [];
   for (let i = 0; i < 2 * families; i++) found.push({ rss: Infinity, fast: -1, column: -1 });
@@ -165,35 +183,58 @@ export function weighModels(
     offer(0, fast, rssC, -1);
     offer(1, fast, rssL, -1);
     if (n < m + 5) continue;
-    const Ltt = L[m * size + m] as number;
+    // forward solution of each slow column against the factored base, written out for speed
+    const pair = fast >= 0;
+    const [i1, i2] = [fastAt + fast, fastAt + fast + 1];
+    const [l00, l10, l11] = [L[0], L[size], L[size + 1]] as unknown as [number, number, number];
+    const [l20, l21, l22] = [L[2 * size], L[2 * size + 1], L[2 * size + 2]] as unknown as [
+      number,
+      number,
+      number,
+    ];
+    const at3 = m * size;
+    const [l30, l31, l32, ltt] = [
+      L[at3],
+      pair ? L[at3 + 1] : 0,
+      pair ? L[at3 + 2] : 0,
+      L[at3 + m],
+    ] as unknown as [number, number, number, number];
+    const [y0, y1, y2] = [qy[0], pair ? qy[1] : 0, pair ? qy[2] : 0] as unknown as [
+      number,
+      number,
+      number,
+    ];
     const shortest = fast < 0 ? 0 : 2 * (fastTaus[fast + 1] as number);
-    for (let column = 0; column < slowColumns; column++) {
-      const k = column % slowCount;
-      if (slowTau(k) < shortest) continue;
-      project(work, column);
-      const self = gram.slow[slowIndex(column, selfAt)] as number;
-      let d = self;
-      let e = gram.slow[slowIndex(column, yAt)] as number;
-      for (let i = 0; i < m; i++) {
-        d -= (q[i] as number) ** 2;
-        e -= (q[i] as number) * (qy[i] as number);
-      }
-      const shape = Math.floor(column / slowCount);
-      const most =
-        shape < levelling ? waterMax : outgassingMax / slowShape(shape, aheadTime, slowTau(k));
-      const at = (fast + 1) * slowColumns + column;
-      if (d > 1e-9 * self && e > 0 && e / d < most) {
-        const rss = rssC - (e * e) / d;
-        profiles[2 * at] = rss;
-        offer(2 + shape, fast, rss, column);
-      }
-      const d1 = d - (q[m] as number) ** 2;
-      const e1 = e - (q[m] as number) * yt;
-      const A = e1 / d1;
-      if (d1 > 1e-9 * self && e1 > 0 && A < most && (yt - A * (q[m] as number)) / Ltt > 0) {
-        const rss = rssL - (e1 * e1) / d1;
-        profiles[2 * at + 1] = rss;
-        offer(9 + shape, fast, rss, column);
+    const firstK = Math.max(0, Math.ceil(Math.log(shortest / slowTau(0)) / slowStep));
+    for (let shape = 0; shape < slowShapes.length; shape++) {
+      for (let k = firstK; k < slowCount; k++) {
+        const column = shape * slowCount + k;
+        const row = slowIndex(column, 0);
+        const self = slow[row + selfAt] as number;
+        const q0 = (slow[row] as number) / l00;
+        let q1 = 0;
+        let q2 = 0;
+        if (pair) {
+          q1 = ((slow[row + i1] as number) - l10 * q0) / l11;
+          q2 = ((slow[row + i2] as number) - l20 * q0 - l21 * q1) / l22;
+        }
+        const qt = ((slow[row + timeAt] as number) - l30 * q0 - l31 * q1 - l32 * q2) / ltt;
+        const d = self - q0 * q0 - q1 * q1 - q2 * q2;
+        const e = (slow[row + yAt] as number) - q0 * y0 - q1 * y1 - q2 * y2;
+        const most = shape < levelling ? waterMax : outgassingMax / (ahead[column] as number);
+        const at = (fast + 1) * slowColumns + column;
+        if (d > 1e-9 * self && e > 0 && e < most * d) {
+          const rss = rssC - (e * e) / d;
+          profiles[2 * at] = rss;
+          offer(2 + shape, fast, rss, column);
+        }
+        const d1 = d - qt * qt;
+        const e1 = e - qt * yt;
+        if (d1 > 1e-9 * self && e1 > 0 && e1 < most * d1 && yt * d1 > e1 * qt) {
+          const rss = rssL - (e1 * e1) / d1;
+          profiles[2 * at + 1] = rss;
+          offer(2 + slowShapes.length + shape, fast, rss, column);
+        }
       }
     }
   }
@@ -275,15 +316,17 @@ export function weighModels(
     if (Math.abs(fast1 + fast2) < 0.5 * (Math.abs(fast1) + Math.abs(fast2))) component.weight /= 20;
     total += component.weight;
   }
-  for (const component of components) component.weight /= total;
-  let best = components[0];
-  for (const one of components)
+  const kept = components.filter(({ weight }) => weight > 3e-4 * total);
+  total = kept.reduce((sum, { weight }) => sum + weight, 0);
+  for (const component of kept) component.weight /= total;
+  let best = kept[0];
+  for (const one of kept)
     if (
       one.aicc < (best as Component).aicc ||
       (one.aicc === (best as Component).aicc && one.weight > (best as Component).weight)
     )
       best = one;
-  return { components, variance, best };
+  return { components: kept, variance, best };
 }
 
 /** Coefficients, uncertainties and prediction of one model; the base is factored already. */

@@ -11,11 +11,21 @@ export type {
   Plateau,
   VacuumDecayAssessment,
 } from "./assessment.ts";
+export type { DecayCause, EvidenceShares } from "./cause.ts";
 export type { ExclusionReason } from "./collect.ts";
+export {
+  type Conductance,
+  type ConductanceInput,
+  effectivePumpingSpeed,
+  type PumpedGas,
+  tubeConductance,
+  type VacuumTube,
+} from "./conductance.ts";
 export { type DecayFit, decayCurve } from "./decay-curve.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
 export * from "./policies.ts";
+export * from "./pump-down.ts";
 export type { GaugeRange, VacuumDecayOptions, VacuumGauge } from "./settings.ts";
 export type { SlowShape } from "./shapes.ts";
-export type { DecayCause } from "./verdict.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";
+export { waterVapourMass } from "./water-vapour.ts";

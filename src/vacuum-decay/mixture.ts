@@ -1,55 +1,79 @@
 // What do the weighed models say together? Mean, spread and bounds of one figure over all of them.
 // Follows Burnham & Anderson (2002), 4.3 (from memory): spread within plus spread between the models.
-// Does not cover errors that all models share, such as the gauge's scale: verdict.ts adds them.
+// Does not cover errors that all models share, such as the gauge's scale: the caller adds them.
 import type { Component } from "./evidence.ts";
 
-type Figure = (one: Component) => readonly [value: number, uncertainty: number];
-
-/** Mean and standard deviation of a figure over the models. */
-export function meanOf(
-  components: readonly Component[],
-  figure: Figure,
-): { mean: number; u: number } {
-  let sum = 0;
-  let mean = 0;
-  for (const one of components) {
-    sum += one.weight;
-    mean += one.weight * figure(one)[0];
-  }
-  if (sum === 0) return { mean: 0, u: 0 };
-  mean /= sum;
-  let variance = 0;
-  for (const one of components) {
-    const [value, u] = figure(one);
-    variance += (one.weight / sum) * (u * u + (value - mean) ** 2);
-  }
-  return { mean, u: Math.sqrt(variance) };
+/** A figure as each model gives it, with its uncertainty and weight, and over all of them. */
+export interface Mixture {
+  readonly values: Float64Array;
+  readonly deviations: Float64Array;
+  readonly weights: Float64Array;
+  readonly mean: number;
+  readonly u: number;
 }
 
-/** The value that the figure stays below with a probability; `extra` is an uncertainty that all share. */
-export function boundOf(
+/** A figure over the models; `extra` is an uncertainty that all share. */
+export function mixtureOf(
   components: readonly Component[],
-  figure: Figure,
-  probability: number,
-  extra: number,
-): number {
+  value: (one: Component) => number,
+  uncertainty: (one: Component) => number,
+  extra = 0,
+): Mixture {
+  const n = components.length;
+  const values = new Float64Array(n);
+  const deviations = new Float64Array(n);
+  const weights = new Float64Array(n);
+  let sum = 0;
+  let mean = 0;
+  let square = 0;
+  for (let i = 0; i < n; i++) {
+    const one = components[i] as Component;
+    const x = value(one);
+    const u = uncertainty(one);
+    const { weight } = one;
+    values[i] = x;
+    deviations[i] = Math.sqrt(u * u + extra * extra) + 1e-12;
+    weights[i] = weight;
+    sum += weight;
+    mean += weight * x;
+    square += weight * (x * x + u * u + extra * extra);
+  }
+  if (sum > 0) {
+    mean /= sum;
+    for (let i = 0; i < n; i++) weights[i] = (weights[i] as number) / sum;
+  }
+  const u = sum > 0 ? Math.sqrt(Math.max(0, square / sum - mean * mean)) : 0;
+  return { values, deviations, weights, mean, u };
+}
+
+/** The value that the figure stays below with a probability. */
+export function boundOf(mixture: Mixture, probability: number): number {
+  const { values, deviations, weights, mean, u } = mixture;
+  const n = values.length;
   let low = Infinity;
   let high = -Infinity;
-  const normals = components.map((one) => {
-    const [value, u] = figure(one);
-    const sd = Math.sqrt(u * u + extra * extra) + 1e-12;
-    low = Math.min(low, value - 6 * sd);
-    high = Math.max(high, value + 6 * sd);
-    return [value, 1.702 / sd, one.weight] as const; // Φ(z) ≈ 1/(1 + e^(−1.702 z)), within 0.01
-  });
-  for (let step = 0; step < 18; step++) {
-    const middle = (low + high) / 2;
-    let below = 0;
-    for (const [value, steep, weight] of normals) {
-      below += weight / (1 + Math.exp((value - middle) * steep));
-    }
-    if (below < probability) low = middle;
-    else high = middle;
+  for (let i = 0; i < n; i++) {
+    const [x, sd] = [values[i] as number, deviations[i] as number];
+    low = Math.min(low, x - 6 * sd);
+    high = Math.max(high, x + 6 * sd);
   }
-  return (low + high) / 2;
+  // Newton's method inside a shrinking bracket
+  let x = Math.min(high, Math.max(low, mean + (probability > 0.5 ? 1.7 : -1.7) * u));
+  for (let step = 0; step < 30; step++) {
+    let below = -probability;
+    let density = 0;
+    for (let i = 0; i < n; i++) {
+      const steep = 1.702 / (deviations[i] as number); // Φ(z) ≈ 1/(1 + e^(−1.702 z)), within 0.01
+      const share = 1 / (1 + Math.exp(((values[i] as number) - x) * steep));
+      const part = (weights[i] as number) * share;
+      below += part;
+      density += part * (1 - share) * steep;
+    }
+    if (below < 0) low = x;
+    else high = x;
+    if (Math.abs(below) < 1e-5 || high - low < 1e-5 * u) break;
+    const next = x - below / density;
+    x = next > low && next < high ? next : (low + high) / 2;
+  }
+  return x;
 }

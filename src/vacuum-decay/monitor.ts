@@ -3,10 +3,16 @@
 // Does not cover rows that come late: they are set aside, where the whole log would be sorted.
 
 import { readingSi } from "./assess.ts";
-import { assessmentOf, type DecayReading, type VacuumDecayAssessment } from "./assessment.ts";
+import {
+  assessmentOf,
+  type DecayReading,
+  pointsOf,
+  type VacuumDecayAssessment,
+} from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
 import { createWorkspace } from "./evidence.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
+import { judgedSegment } from "./verdict.ts";
 
 /**
  * A live analysis. It remembers bins, not readings.
@@ -14,8 +20,15 @@ import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
  * Source: none; the library's own type.
  */
 export interface DecayMonitor {
-  /** Takes the next reading and judges all so far, as {@link assessVacuumDecay} would. */
+  /**
+   * Takes the next reading and gives the verdict so far. The fit is renewed when the evidence has grown by
+   * 6 %, when a checkpoint of the policy is reached and after a step; in between the last one stands.
+   */
   add(reading: DecayReading): VacuumDecayAssessment;
+  /** The verdict with every reading so far in the fit: what {@link assessVacuumDecay} says of the same log. */
+  assessment(): VacuumDecayAssessment;
+  /** The binned readings behind the fit, for plotting. */
+  points(): DecayReading[];
 }
 
 /**
@@ -46,11 +59,26 @@ export interface DecayMonitor {
 export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
   const log = createCollector(settingsOf(options), 100);
   const work = createWorkspace();
+  let verdict: VacuumDecayAssessment | undefined;
+  let due = 0;
+  let events = 0;
+  const assessment = () => {
+    const T = judgedSegment(log)?.last ?? 0;
+    const next = log.settings.checkpoints.find(({ at }) => at > T)?.at ?? Infinity;
+    due = Math.min(T * 1.06, next);
+    verdict = assessmentOf(log, work);
+    return verdict;
+  };
   return {
+    assessment,
     add(reading) {
       const [t, p] = readingSi("reading", reading);
       collect(log, t, p, log.rows);
-      return assessmentOf(log, work);
+      const seen = log.steps.length + Math.min(log.overRangeRun, 2);
+      const renew = !verdict || seen !== events || (judgedSegment(log)?.last ?? 0) >= due;
+      events = seen;
+      return renew || !verdict ? assessment() : verdict;
     },
+    points: () => pointsOf(judgedSegment(log)),
   };
 }

@@ -4,7 +4,6 @@ import { type Assumption, statement } from "../assessment/assessment.ts";
 import { describe, numberOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { micronDifference } from "../quantity/units/pressure.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import type { AcceptancePolicy } from "./policies.ts";
 import { saturationPa } from "./water.ts";
@@ -195,9 +194,4 @@ function leakLimitOf(limit: VacuumDecayOptions["leakLimit"], volume: number): nu
     value: limit.toString(),
     allowed: "a pressureRate when the volume is not given",
   });
-}
-
-/** Smallest effect that counts, Pa: a tenth of the allowed rise, at least 10 micron: what hoses and a warming gauge do. */
-export function materialRise(allowedRise: number): number {
-  return Math.max(0.1 * allowedRise, 10 * micronDifference.scale);
 }

@@ -64,7 +64,7 @@ export function saturationKelvin(p: number): number {
  * import { degC, micron } from "hvac-install-math/quantity";
  * import { waterSaturationPressure } from "hvac-install-math/vacuum-decay";
  *
- * waterSaturationPressure(degC(20)).in(micron).toFixed(0); // => 17545
+ * waterSaturationPressure(degC(20)).toString(micron, 0); // => 17545 micron
  * ```
  */
 export function waterSaturationPressure(

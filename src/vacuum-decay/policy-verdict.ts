@@ -1,0 +1,82 @@
+// Is the policy kept? Its checkpoints against the averaged curve, with guard bands, early where allowed.
+// Follows JCGM 106:2012, 8.3.2 and 8.3.3. Does not cover the cause: cause.ts.
+import { type Outcome, overallOutcome, type Reason, statement } from "../assessment/assessment.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { micron } from "../quantity/units/pressure.ts";
+import { minute } from "../quantity/units/time.ts";
+import { type Component, componentAt } from "./evidence.ts";
+import { boundOf, mixtureOf } from "./mixture.ts";
+import type { CheckpointSi, Settings } from "./settings.ts";
+
+/** How far the log is and how sure a verdict has to be. */
+export interface Progress {
+  /** Length of the evidence, s. */
+  readonly T: number;
+  /** First pressure of the evidence, Pa. */
+  readonly origin: number;
+  readonly confidence: number;
+  readonly mayFail: boolean;
+  readonly mayPass: boolean;
+}
+
+/** The verdict on one checkpoint. */
+function judge(
+  components: readonly Component[],
+  { at, limit, rise, failAbove }: CheckpointSi,
+  { hold, accuracy, resolutionAt }: Settings,
+  { T, origin, confidence, mayFail, mayPass }: Progress,
+): { outcome: Outcome; reason: Reason } {
+  const ceiling = limit < Infinity;
+  const value = (one: Component) => {
+    const there = at === hold ? one.ahead : componentAt(one, at);
+    return ceiling ? origin + there : there - one.constant;
+  };
+  const u = ({ aheadU }: Component) => aheadU;
+  const { mean } = mixtureOf(components, value, u);
+  const found = mixtureOf(components, value, u, (accuracy / Math.sqrt(3)) * Math.abs(mean));
+  const low = boundOf(found, 1 - confidence);
+  const high = boundOf(found, confidence);
+  // "no rise" cannot be measured: no rise beyond one step of the gauge and the uncertainty is accepted
+  const none = (resolutionAt(origin) || micron.scale) + (high - low) / 2;
+  const most = ceiling ? limit : rise || none;
+  const micronOf = (p: number) => new Quantity(p, micron.difference);
+  const values = {
+    at: minute(at / 60),
+    value: micronOf(mean),
+    low: micronOf(low),
+    high: micronOf(high),
+    limit: micronOf(most),
+    what: ceiling ? "pressure" : "rise",
+  };
+  const said = "the {what} is {value} ({low} to {high}), the policy allows {limit}.";
+  const say = (outcome: Outcome, code: string, text: string) => ({
+    outcome,
+    reason: statement(code, text, values),
+  });
+  if (mayFail && low > Math.max(most, failAbove)) {
+    return say("fail", "limit-broken", `At {at} ${said}`);
+  }
+  if (mayPass && (rise === 0 ? mean <= most : high <= most)) {
+    return say("pass", "limit-kept", `At {at} ${said}`);
+  }
+  return T < at
+    ? say("inconclusive", "hold-not-over", `The hold lasts to {at}. Forecast: ${said}`)
+    : say(
+        "inconclusive",
+        "too-close",
+        `At {at} ${said} Hold longer, evacuate deeper or use a better gauge.`,
+      );
+}
+
+/** The verdict on all checkpoints: one failed fails, one open leaves it open. */
+export function policyVerdict(
+  components: readonly Component[],
+  settings: Settings,
+  progress: Progress,
+): { outcome: Outcome; reasons: Reason[] } {
+  const verdicts = settings.checkpoints.map((one) => judge(components, one, settings, progress));
+  return {
+    outcome: overallOutcome(verdicts.map(({ outcome }) => outcome)),
+    reasons: verdicts.map(({ reason }) => reason),
+  };
+}
