@@ -35,6 +35,7 @@ export interface InputProblem {
  * ```
  */
 export class InvalidInputError extends Error {
+  /** `InvalidInputError`, also after minification. */
   override name = "InvalidInputError";
   /** Path of the offending argument as the caller wrote it, such as `start.pressure`. */
   readonly argument: string;
@@ -75,6 +76,7 @@ export class InvalidInputError extends Error {
  * ```
  */
 export class OutOfRangeError extends InvalidInputError {
+  /** `OutOfRangeError`, also after minification. */
   override name = "OutOfRangeError";
 }
 

@@ -14,32 +14,53 @@ export interface Kinds {
   gaugePressure: "Pa";
   /** Pressure above vacuum, a point. Vacuum gauge readings in micron are of this kind. */
   absolutePressure: "Pa";
+  /** Difference of two temperatures, such as a superheat. */
   temperatureDifference: "K";
+  /** Difference of two pressures, such as a drop. */
   pressureDifference: "Pa";
+  /** Length, height, diameter, thickness. */
   length: "m";
+  /** Area. */
   area: "m2";
+  /** Volume. */
   volume: "m3";
+  /** Mass. */
   mass: "kg";
+  /** Mass per length of tube. */
   massPerLength: "kg/m";
+  /** Mass per volume. */
   density: "kg/m3";
+  /** Time between two moments. */
   duration: "s";
+  /** Speed. */
   speed: "m/s";
+  /** Plane angle. */
   angle: "rad";
   /** A pure number with a meaning: relative humidity, slope, unbalance, mass fraction. */
   ratio: "1";
+  /** Mass per time. */
   massFlow: "kg/s";
+  /** Volume per time. */
   volumeFlow: "m3/s";
   /** Gas throughput, pressure times volume per time: the rate of a leak. */
   throughput: "Pa.m3/s";
   /** Rate of pressure rise or fall. */
   pressureRate: "Pa/s";
+  /** Electric voltage. */
   voltage: "V";
+  /** Electric current. */
   current: "A";
+  /** Electric resistance. */
   resistance: "ohm";
+  /** Electric resistance per length of conductor. */
   resistancePerLength: "ohm/m";
+  /** Power: electric, heating or cooling. */
   power: "W";
+  /** Torque. */
   torque: "N.m";
+  /** Energy per mass, such as an enthalpy. */
   specificEnergy: "J/kg";
+  /** Heat per mass and temperature difference. */
   specificHeat: "J/(kg.K)";
 }
 
@@ -53,8 +74,11 @@ export type Kind = keyof Kinds;
  * ISO 80000-4:2019 gauge pressure from absolute pressure.
  */
 export interface Differences {
+  /** Superheat, subcooling, split. */
   temperature: "temperatureDifference";
+  /** A drop on a gauge. */
   gaugePressure: "pressureDifference";
+  /** A rise in vacuum. */
   absolutePressure: "pressureDifference";
 }
 
