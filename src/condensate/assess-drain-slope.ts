@@ -3,11 +3,11 @@
 // Does not cover sags: water stands in them at any average slope.
 import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
 import { siOf } from "../quantity/check.ts";
-import type { Quantity } from "../quantity/quantity.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { slopeAssumptions, slopeCitations, slopeOutcome, tooNear } from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
-import { codeDrainSlope, missingFall, type SlopeReading, slopeOf } from "./drain-slope.ts";
+import { codeDrainSlope, type SlopeReading, slopeOf } from "./drain-slope.ts";
 
 /**
  * A drain and its measured slope.
@@ -60,12 +60,12 @@ export interface DrainSlopeAssessment extends Assessment<DrainSlopeCause> {
  * @example
  * ```ts
  * import { assessDrainSlope } from "hvac-install-math/condensate";
- * import { ft, inch, mm } from "hvac-install-math/quantity";
+ * import { ft, inch } from "hvac-install-math/quantity";
  *
  * const reading = { heightAtStart: inch(40), heightAtEnd: inch(38), run: ft(20) };
  * const { outcome, missingFall } = assessDrainSlope({ reading, run: ft(20) });
  * outcome; // => fail
- * missingFall?.toString(); // => 0.5 in
+ * missingFall?.toString(inch); // => 0.5 in
  * ```
  */
 export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
@@ -73,6 +73,8 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   if (required) siOf("required", required, "ratio", { above: 0, below: 1 });
   const slope = slopeOf(reading);
   const strict = required ?? codeDrainSlope;
+  const span = run ? siOf("run", run, "length", { above: 0 }) : 0;
+  const missing = Math.max(0, strict.si - slope.value.si);
   const values = { slope: slope.value, required: strict, u: slope.expandedUncertainty };
   const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";
   const fails = slopeOutcome(slope, required ?? percent(1), undefined, confidence) === "fail";
@@ -92,7 +94,7 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
     sources: [...slopeCitations(), cite("jcgm-106-2012", "8.3")],
     slope,
     required: strict,
-    ...(run && { missingFall: missingFall(slope.value.si, strict.si, run) }),
+    ...(run && { missingFall: new Quantity(missing * span, run.unit) }),
   };
 }
 

@@ -30,7 +30,7 @@ export interface CondensateTrap {
 
 const trapCautions: readonly Caution[] = [
   ...baseCautions,
-  /* @__PURE__ */ statement("dry-trap", "Fill it first; a dry trap lets air through."),
+  /* @__PURE__ */ statement("dry-trap", "Fill it first: dry it lets air through."),
 ];
 
 /**

@@ -5,7 +5,6 @@ import { type Estimate, estimate } from "../assessment/assessment.ts";
 import { describe, type Limits, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { inch } from "../quantity/units/geometry.ts";
 import { percent } from "../quantity/units/ratio.ts";
 
 /**
@@ -41,7 +40,7 @@ export const usualDrainSlope: Quantity<"ratio"> = /* @__PURE__ */ percent(100 / 
  * How far a drain has to fall over a run.
  *
  * @param drain - Horizontal run, 0 or more, and the slope, above 0; 1/8 in per foot when left out.
- * @returns The fall, in the unit of the run's inches or millimetres as the run was given.
+ * @returns The fall, in the run's unit.
  * @throws {@link InvalidInputError} when the run is negative or the slope not above 0.
  *
  * Source: IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1.
@@ -146,14 +145,4 @@ export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
   const value = percent(slope * 100);
   siOf("reading", value, "ratio", { above: -1, below: 1 });
   return estimate(value, error / Math.sqrt(3)); // JCGM 100:2008, 4.3.7
-}
-
-/** The fall that a slope lacks over a run, in inches or in the run's own unit. */
-export function missingFall(
-  slope: number,
-  required: number,
-  run: Quantity<"length">,
-): Quantity<"length"> {
-  const missing = Math.max(0, required - slope) * siOf("run", run, "length", { above: 0 });
-  return new Quantity(missing, run.unit.symbol === "ft" ? inch : run.unit);
 }

@@ -121,7 +121,7 @@ export function planDrain(input: DrainPlanInput): DrainPlan {
         ? statement("gravity", "It falls {availableFall}; {neededFall} is needed.", figures)
         : statement(
             "needs-pump",
-            "Towards point {point} {shortfall} of fall is missing; pump lift {lift}.",
+            "{shortfall} of fall is missing up to point {point}; lift {lift}.",
             { ...figures, point: (worst ?? 0) + 1 },
           ),
     ],

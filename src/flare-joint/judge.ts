@@ -86,6 +86,7 @@ export function judge<K extends AdditiveKind, Cause extends string>(
     measured: shown(y),
     window: wording(sure, value),
     guard: shown(guard),
+    shows: shown(2 * guard), // guarded rejection then fails it at the stated confidence
   };
   const inSure = y >= (sure.low?.si ?? 0) && y <= (sure.high?.si ?? Infinity);
   const inPossible = y >= (possible.low?.si ?? 0) && y <= (possible.high?.si ?? Infinity);
@@ -93,7 +94,7 @@ export function judge<K extends AdditiveKind, Cause extends string>(
   if (passes) {
     reason = statement(
       "inside",
-      `{measured} keeps {window}${u.si > 0 ? "; an excess above {guard} would have shown" : ""}.`,
+      `{measured} keeps {window}${u.si > 0 ? "; {shows} outside it would have failed" : ""}.`,
       values,
     );
   } else if (fails) {

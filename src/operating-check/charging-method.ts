@@ -3,7 +3,7 @@
 // Does not cover a manual that says otherwise: it decides.
 import { type Reason, statement } from "../assessment/assessment.ts";
 import { oneOf } from "../quantity/check.ts";
-import { type OperatingMode, operatingModes } from "./service-ports.ts";
+import { type RunningMode, runningModes } from "./service-ports.ts";
 
 /**
  * What sets the flow of refrigerant, and how the compressor runs.
@@ -16,7 +16,7 @@ export interface ChargedSystem {
   /** One speed, or an inverter. */
   readonly compressor: "single-speed" | "inverter";
   /** What the unit does. */
-  readonly mode: OperatingMode;
+  readonly mode: RunningMode;
 }
 
 /**
@@ -56,7 +56,7 @@ export function chargingMethod(system: ChargedSystem): ChargingMethod {
   const devices = ["orifice", "thermostatic-valve", "electronic-valve"] as const;
   const device = oneOf("meteringDevice", system.meteringDevice, devices);
   const compressor = oneOf("compressor", system.compressor, ["single-speed", "inverter"]);
-  const mode = oneOf("mode", system.mode, operatingModes);
+  const mode = oneOf("mode", system.mode, runningModes);
   if (device === "electronic-valve" || compressor === "inverter") {
     const text =
       "Inverter or electronic valve: no superheat or subcooling target; weigh the charge.";

@@ -14,7 +14,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { bubblePressure, dewPressure, type Refrigerant } from "../refrigerants/index.ts";
 import { gaugeCautions } from "./cautions.ts";
-import { type OperatingMode, operatingModes } from "./service-ports.ts";
+import { type RunningMode, runningModes } from "./service-ports.ts";
 
 /**
  * Smallest and largest difference between the air that enters a coil and the saturation temperature in
@@ -38,7 +38,7 @@ export interface RunningUnit {
   /** The refrigerant, of any kind. */
   readonly refrigerant: Refrigerant;
   /** What the unit does. */
-  readonly mode: OperatingMode;
+  readonly mode: RunningMode;
   /** Air that enters the indoor coil. */
   readonly indoorTemperature: Quantity<"temperature">;
   /** Air that enters the outdoor coil. */
@@ -126,7 +126,7 @@ export function expectedPressures(unit: RunningUnit): ExpectedPressures {
   const { refrigerant, indoorTemperature: indoor, outdoorTemperature: outdoor, atmosphere } = unit;
   siOf("indoorTemperature", indoor, "temperature");
   siOf("outdoorTemperature", outdoor, "temperature");
-  const cooling = oneOf("mode", unit.mode, operatingModes) === "cooling";
+  const cooling = oneOf("mode", unit.mode, runningModes) === "cooling";
   const [lowE, highE] = approachOf("evaporatorApproach", unit.evaporatorApproach);
   const [lowC, highC] = approachOf("condenserApproach", unit.condenserApproach);
   const [source, sink] = cooling ? [indoor, outdoor] : [outdoor, indoor];

@@ -9,6 +9,12 @@ export * from "./assess-gauge-set.ts";
 export * from "./assess-service-reading.ts";
 export * from "./charging-method.ts";
 export * from "./expected-pressures.ts";
-export * from "./service-ports.ts";
+export {
+  type ExpansionPlace,
+  type RunningMode,
+  type ServicePortRole,
+  type ServicePorts,
+  servicePorts,
+} from "./service-ports.ts";
 export * from "./target-superheat.ts";
 export * from "./usual-pressures.ts";

@@ -6,7 +6,7 @@ import { oneOf } from "../quantity/check.ts";
 import { gaugeCautions } from "./cautions.ts";
 
 /** What the unit does while it is read. Source: none; the library's own words. */
-export type OperatingMode = "cooling" | "heating";
+export type RunningMode = "cooling" | "heating";
 
 /**
  * Where the refrigerant expands: in the outdoor unit in both modes, as in most small splits, or in the unit
@@ -41,7 +41,7 @@ export interface ServicePorts {
 }
 
 /** The two modes, for checks. */
-export const operatingModes: readonly OperatingMode[] = ["cooling", "heating"];
+export const runningModes: readonly RunningMode[] = ["cooling", "heating"];
 
 /**
  * What each service port of a split unit shows in a mode. The larger port is the low side in cooling and
@@ -68,11 +68,11 @@ export const operatingModes: readonly OperatingMode[] = ["cooling", "heating"];
  */
 export function servicePorts(unit: {
   /** What the unit does. */
-  readonly mode: OperatingMode;
+  readonly mode: RunningMode;
   /** Where the refrigerant expands. */
   readonly expansion: ExpansionPlace;
 }): ServicePorts {
-  const heating = oneOf("mode", unit.mode, operatingModes) === "heating";
+  const heating = oneOf("mode", unit.mode, runningModes) === "heating";
   const places: readonly ExpansionPlace[] = ["outdoor-unit", "evaporating-unit"];
   const expanded = oneOf("expansion", unit.expansion, places) === "outdoor-unit" && !heating;
   return {

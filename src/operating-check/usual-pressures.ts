@@ -4,7 +4,7 @@
 import { oneOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
-import { type OperatingMode, operatingModes } from "./service-ports.ts";
+import { type RunningMode, runningModes } from "./service-ports.ts";
 
 /**
  * The pressures that small R410A splits usually show on the larger port: about 100 to 150 psig in cooling
@@ -30,7 +30,7 @@ export function usualPressures(unit: {
   /** Nothing is held for others. */
   readonly refrigerant: "R410A";
   /** What the unit does. */
-  readonly mode: OperatingMode;
+  readonly mode: RunningMode;
 }): {
   /** Lower end. */
   readonly from: Quantity<"gaugePressure">;
@@ -38,6 +38,6 @@ export function usualPressures(unit: {
   readonly to: Quantity<"gaugePressure">;
 } {
   oneOf("refrigerant", unit.refrigerant, ["R410A"], "For others use expectedPressures");
-  const cooling = oneOf("mode", unit.mode, operatingModes) === "cooling";
+  const cooling = oneOf("mode", unit.mode, runningModes) === "cooling";
   return cooling ? { from: psig(100), to: psig(150) } : { from: psig(300), to: psig(400) };
 }

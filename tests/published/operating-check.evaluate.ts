@@ -8,7 +8,7 @@ const named = (name: string) =>
     name
   ] as refrigerants.Refrigerant;
 const atmosphere = q.standardAtmosphere;
-type Mode = { mode: operating.OperatingMode };
+type Mode = { mode: operating.RunningMode };
 type Side = { side: "low" | "high"; psig: number };
 
 const gaugeSet = ({ side, psig }: Side) =>
