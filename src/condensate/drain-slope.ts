@@ -67,28 +67,39 @@ export function minimumFall(drain: {
 
 /**
  * A slope as it is measured. Positive falls in the direction of flow (of a drain) or towards the drain
- * side (of a unit). `accuracy` is the limit of error, ±; a reading without it counts as exact.
- *
- * - `slope`: a digital level that shows percent or mm/m.
- * - `angle`: a digital level that shows degrees.
- * - `gap` over `levelLength`: the gap below a spirit level of that length when its bubble is centred.
- * - `heightAtStart`, `heightAtEnd` over `run`: two heights from one datum such as a laser line, where the
- *   water starts and where it leaves.
+ * side (of a unit). A reading without `accuracy` counts as exact.
  *
  * Source: none; the library's own type.
  */
 export type SlopeReading =
-  | { readonly slope: Quantity<"ratio">; readonly accuracy?: Quantity<"ratio"> }
-  | { readonly angle: Quantity<"angle">; readonly accuracy?: Quantity<"angle"> }
   | {
+      /** From a digital level that shows per cent or mm/m. */
+      readonly slope: Quantity<"ratio">;
+      /** Limits of error, ±. */
+      readonly accuracy?: Quantity<"ratio">;
+    }
+  | {
+      /** From a digital level that shows degrees. */
+      readonly angle: Quantity<"angle">;
+      /** Limits of error, ±. */
+      readonly accuracy?: Quantity<"angle">;
+    }
+  | {
+      /** Gap below a spirit level when its bubble is centred. */
       readonly gap: Quantity<"length">;
+      /** Length of that level. */
       readonly levelLength: Quantity<"length">;
+      /** Limits of error of the gap, ±. */
       readonly accuracy?: Quantity<"length">;
     }
   | {
+      /** Height where the water starts, from a datum such as a laser line. */
       readonly heightAtStart: Quantity<"length">;
+      /** Height where it leaves, from the same datum. */
       readonly heightAtEnd: Quantity<"length">;
+      /** Horizontal distance between the two. */
       readonly run: Quantity<"length">;
+      /** Limits of error of each height, ±. */
       readonly accuracy?: Quantity<"length">;
     };
 

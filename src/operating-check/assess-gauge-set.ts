@@ -35,7 +35,9 @@ export interface GaugeSetSide {
  * ```
  */
 export const publishedR410AGaugeSet: {
+  /** Compound gauge, down to 30 inHg of vacuum. */
   readonly low: GaugeSetSide;
+  /** High-side gauge. */
   readonly high: GaugeSetSide;
 } = {
   low: {

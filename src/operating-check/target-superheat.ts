@@ -31,13 +31,17 @@ export interface SuperheatChart {
  */
 export type TargetSuperheat =
   | {
+      /** Charge to the target. */
       readonly instruction: "charge-to-target";
       /** The superheat to charge to. */
       readonly target: Quantity<"temperatureDifference">;
       /** ± 5 °F. */
       readonly tolerance: Quantity<"temperatureDifference">;
     }
-  | { readonly instruction: "do-not-charge-by-superheat" };
+  | {
+      /** The chart has a dash here. */
+      readonly instruction: "do-not-charge-by-superheat";
+    };
 
 // Outdoor dry bulb, indoor wet bulb, target superheat, °F: all that was read of the printed chart.
 const cells: readonly (readonly [outdoor: number, wetBulb: number, target: number])[] = [
