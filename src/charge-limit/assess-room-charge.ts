@@ -4,8 +4,9 @@
 import { type Assessment, cite } from "../assessment/assessment.ts";
 import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { type RoomChargeLimit, type RoomUnit, roomChargeLimit } from "./annex-gg.ts";
+import type { RoomUnit } from "./annex-gg.ts";
 import { decide, type RoomInstruments } from "./decide.ts";
+import { type RoomChargeLimit, roomChargeLimit } from "./room-charge-limit.ts";
 
 /**
  * A unit, its charge and its room.

@@ -8,17 +8,25 @@
  *
  * @module charge-limit
  */
-export * from "./annex-gg.ts";
+export {
+  type AnnexGGAnswer,
+  type ChargeThresholds,
+  chargeThresholds,
+  type IndoorUnitPlace,
+  type RoomUnit,
+} from "./annex-gg.ts";
 export * from "./assess-concentration.ts";
 export * from "./assess-room-charge.ts";
 export * from "./carbon-dioxide-equivalent.ts";
 export * from "./concentration-limit.ts";
 export type { RoomInstruments } from "./decide.ts";
 export * from "./mass-concentration.ts";
+export * from "./minimum-floor-area.ts";
 export {
   type RefrigerantSafety,
   type RoomRefrigerant,
   refrigerantSafety,
   type SafetyLimit,
 } from "./refrigerant-safety.ts";
+export * from "./room-charge-limit.ts";
 export * from "./room-table.ts";

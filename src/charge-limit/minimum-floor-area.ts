@@ -1,0 +1,67 @@
+// How large must a room be for this charge of flammable refrigerant? Unventilated rooms, fixed units.
+// Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
+// Does not cover what annex-gg.ts does not.
+import { siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { m2 } from "../quantity/units/geometry.ts";
+import { kg } from "../quantity/units/mass.ts";
+import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
+
+/**
+ * The smallest room for a charge.
+ *
+ * Source: see {@link minimumFloorArea}.
+ */
+export interface MinimumFloorArea extends AnnexGGAnswer {
+  /** The smallest floor area; 0 where the room does not matter. */
+  readonly area: Quantity<"area">;
+  /** A_min by the formula alone, as manuals tabulate it, also where the room does not matter. */
+  readonly byFormula: Quantity<"area">;
+}
+
+/**
+ * The smallest floor area for a charge of flammable refrigerant in an unventilated room: the inverse of
+ * {@link roomChargeLimit}. A_min = (m / (2.5 · LFL^(5/4) · h0))², from 2018 at least m / (0.75 · LFL · h0).
+ *
+ * @param room - The unit, its refrigerant and place, and the total charge, above 0 to m2.
+ * @returns The area, and the formula's figure.
+ * @throws {@link OutOfRangeError} for a charge above m2, which this rule does not allow in any room.
+ * @throws {@link InvalidInputError} as {@link roomChargeLimit}.
+ *
+ * Cautions: count the charge that was added on site. See {@link roomChargeLimit}.
+ *
+ * Source: IEC 60335-2-40:2018, GG.2, as manufacturers' manuals print it.
+ *
+ * @example
+ * ```ts
+ * import { minimumFloorArea } from "hvac-install-math/charge-limit";
+ * import { kg } from "hvac-install-math/quantity";
+ * import { R32 } from "hvac-install-math/refrigerants";
+ *
+ * minimumFloorArea({ refrigerant: R32, place: "floor", charge: kg(2) }).area.toString(undefined, 2); // => 34.04 m²
+ * minimumFloorArea({ refrigerant: R32, place: "floor", charge: kg(1.8) }).area.toString(); // => 0 m²
+ * ```
+ */
+export function minimumFloorArea(
+  room: RoomUnit & {
+    /** Total charge, factory charge and what was added. */
+    readonly charge: Quantity<"mass">;
+  },
+): MinimumFloorArea {
+  const { LFL, h0, capped, answer } = ruleOf(room);
+  const charge = siOf("charge", room.charge, "mass", { above: 0 });
+  const { unrestricted, maximum } = answer;
+  if (charge > maximum.si) {
+    throw new OutOfRangeError({
+      argument: "charge",
+      value: String(room.charge),
+      allowed: `at most m2, ${maximum.toString(kg, 3)}`,
+      hint: "Above it other clauses apply: ventilation, sensors",
+    });
+  }
+  const root = (charge / (2.5 * LFL ** 1.25 * h0)) ** 2; // GG.2
+  const cap = capped ? charge / (0.75 * LFL * h0) : 0; // GG.2, edition 6
+  const byFormula = m2(Math.max(root, cap));
+  return { area: charge <= unrestricted.si ? m2(0) : byFormula, byFormula, ...answer };
+}
