@@ -33,12 +33,8 @@ export { R1233zdE } from "./data/r1233zde.ts";
 export { R1234yf } from "./data/r1234yf.ts";
 export { R1234zeE } from "./data/r1234zee.ts";
 export { type CoilReading, meanCoilTemperature, temperatureGlide } from "./glide.ts";
-export {
-  assessSubcooling,
-  assessSuperheat,
-  type LineAssessment,
-  type LineAssessmentInput,
-} from "./line-assessment.ts";
+export { assessSubcooling, assessSuperheat } from "./line-assessment.ts";
+export type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";
 export { type LineReading, subcooling, superheat } from "./line-reading.ts";
 export {
   type AnyTable,

@@ -1,62 +1,19 @@
 // Is superheat or subcooling on target, or can the probes not tell? A verdict with its uncertainty.
 // Follows JCGM 100:2008 for the uncertainty and JCGM 106:2012, 8.3, for the decision.
 // Does not cover what the target should be: it stands on the nameplate or in the manufacturer's chart.
-import {
-  type Assessment,
-  type Assumption,
-  type Caution,
-  cite,
-  type Estimate,
-  estimate,
-  type Reason,
-  statement,
-} from "../assessment/assessment.ts";
+import { cite, estimate, type Reason, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
-import { type Instrument, propagate, standardUncertainty } from "../assessment/uncertainty.ts";
+import { propagate, standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { pascal } from "../quantity/units/pressure.ts";
-import { fraction } from "../quantity/units/ratio.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { absoluteOf, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
-import type { LineReading } from "./line-reading.ts";
+import type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";
+import { assumptionsOf, cautionsOf } from "./line-statements.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import { type Side, temperatureAt } from "./saturation-curve.ts";
-
-/**
- * A reading with its target and its instruments.
- *
- * Source: none; the library's own shape.
- */
-export type LineAssessmentInput = LineReading & {
-  /** The superheat or subcooling that the nameplate or the manufacturer's chart asks for. */
-  readonly target: Quantity<"temperatureDifference">;
-  /** How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F. */
-  readonly tolerance: Quantity<"temperatureDifference">;
-  /** What the two probes can do; `atmosphere` where the barometer is uncertain too. */
-  readonly instruments: {
-    readonly pressure: Instrument<"gaugePressure">;
-    readonly temperature: Instrument<"temperature">;
-    readonly atmosphere?: Instrument<"absolutePressure">;
-  };
-  /** How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out. */
-  readonly confidence?: number;
-};
-
-/**
- * The verdict on superheat or subcooling. `cause` says on which side of the target it is when it fails.
- *
- * Source: JCGM 106:2012, 8.3; the shape is the library's own.
- */
-export interface LineAssessment extends Assessment<"low" | "high"> {
-  /** Superheat or subcooling with its uncertainty. */
-  readonly result: Estimate<"temperatureDifference">;
-  /** Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty. */
-  readonly saturationTemperature: Estimate<"temperature">;
-  /** Probability that the true value lies within the tolerance of the target, 0 to 1. */
-  readonly conformanceProbability: number;
-}
 
 /**
  * Judges superheat against a target, given what the probes can do. It passes only where the tolerance is
@@ -185,11 +142,13 @@ function assess(
   const cause = total.value > target ? "high" : "low";
   const what = side === "dew" ? "superheat" : "subcooling";
   const result = estimate(value, total.uncertainty);
+  // Sentences carry two decimals; `result` has them all.
+  const shown = (q: Quantity<"temperatureDifference">) => unit(Number(q.in(unit).toFixed(2)));
   const figures = {
-    value,
+    value: shown(value),
     target: input.target,
     tolerance: input.tolerance,
-    uncertainty: result.expandedUncertainty,
+    uncertainty: shown(result.expandedUncertainty),
   };
   const said = {
     pass: `The ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
@@ -203,12 +162,21 @@ function assess(
     // Half-width of the window less the distance from its middle, over the one-sided coverage factor.
     const room = tolerance - Math.abs(total.value - target);
     const needed = Math.abs(room) / normalQuantile(confidence);
+    const decidable = needed > Math.abs(shares[2] as number); // beyond the equation of state itself
     reasons.push(
-      statement(
-        `${probe}-probe-decides`,
-        `Most of the uncertainty comes from the ${probe} probe. A standard uncertainty of {needed} instead of {now} would decide.`,
-        { needed: new Quantity(needed, unit), now: result.standardUncertainty },
-      ),
+      decidable
+        ? statement(
+            `${probe}-probe-decides`,
+            `Most of the uncertainty comes from the ${probe} probe. A standard uncertainty of {needed} instead of {now} would decide.`,
+            {
+              needed: shown(new Quantity(needed, unit)),
+              now: shown(result.standardUncertainty),
+            },
+          )
+        : statement(
+            "too-near-the-limit",
+            "It lies so near the limit that no better probe would decide; adjust towards the target and read again.",
+          ),
     );
   }
   const saturation = new Quantity(saturated, temperatureUnitFor(pressure));
@@ -227,46 +195,4 @@ function assess(
     saturationTemperature: estimate(saturation, Math.hypot(...shares)),
     conformanceProbability,
   };
-}
-
-function assumptionsOf(exactAtmosphere: boolean, model: number): Assumption[] {
-  return [
-    statement("steady", "The system runs steadily; the probe is clean, tight and insulated."),
-    statement("nominal-composition", "The refrigerant is pure or has its nominal composition."),
-    statement("model", "The saturation pressure itself has a standard uncertainty of {share}.", {
-      share: fraction(model),
-    }),
-    ...(exactAtmosphere ? [statement("atmosphere", "The atmosphere is known exactly.")] : []),
-  ];
-}
-
-function cautionsOf({ safetyClass, designation }: Refrigerant, what: string): Caution[] {
-  const cautions = [
-    statement(
-      "pressure",
-      "Refrigerant under pressure burns and freezes: wear gloves and eye protection; licensed work.",
-    ),
-    statement(
-      "instructions",
-      `Nameplate and manufacturer's charging instructions go before this figure; inverter and electronic-valve systems have no ${what} to charge by unless their manual says so.`,
-    ),
-  ];
-  if (safetyClass !== "A1" && safetyClass !== "B1") {
-    cautions.push(
-      statement(
-        "flammable",
-        "{designation} ({safetyClass}) can ignite: no flames or sparks, ventilate.",
-        {
-          designation,
-          safetyClass,
-        },
-      ),
-    );
-  }
-  if (safetyClass.startsWith("B")) {
-    cautions.push(
-      statement("toxic", "{designation} is toxic: breathing protection.", { designation }),
-    );
-  }
-  return cautions;
 }

@@ -36,7 +36,9 @@ describe("the verdict on superheat", () => {
     expect(verdict.result.value.si).toBeCloseTo(superheat(R410A, reading).si, 9);
     expect(verdict.saturationTemperature.value.in(degF)).toBeCloseTo(39.8, 1);
     expect(verdict.conformanceProbability).toBeGreaterThan(0.99);
-    expect(explain(verdict.reasons[0] as never)).toMatch(/^The superheat of 12\.\d+ Δ°F/);
+    expect(explain(verdict.reasons[0] as never)).toMatch(
+      /^The superheat of 12\.\d\d? Δ°F ± 1\.\d\d? Δ°F is within 5 Δ°F of 12 Δ°F\.$/,
+    );
     expect(verdict.sources.map(({ source }) => source)).toEqual([
       "lemmon-2003",
       "jcgm-100-2008",
@@ -71,6 +73,19 @@ describe("the verdict on superheat", () => {
       instruments: { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(6) } },
     });
     expect(thermometer.reasons[1]?.code).toBe("temperature-probe-decides");
+  });
+
+  test("says that no probe decides what lies on the limit itself", () => {
+    const tolerance = superheat(R410A, reading).minus(deltaF(9));
+    const verdict = assessSuperheat(R410A, {
+      ...reading,
+      target: deltaF(9),
+      tolerance,
+      instruments: good,
+    });
+    expect(verdict.outcome).toBe("inconclusive");
+    expect(verdict.conformanceProbability).toBeCloseTo(0.5, 3);
+    expect(verdict.reasons[1]?.code).toBe("too-near-the-limit");
   });
 
   test("counts the barometer when its instrument is given, and says when it does not", () => {
