@@ -41,7 +41,7 @@ const imports: Import[] = readdirSync(src, { recursive: true, encoding: "utf8" }
   .filter((file) => file.endsWith(".ts") && file.includes(sep))
   .flatMap((file) => {
     const text = readFileSync(join(src, file), "utf8").replace(/^\s*\*.*$/gm, "");
-    return [...text.matchAll(/^(?:import|export) [^"]*?(?:from )?"([^"]+)"/gm)].map(
+    return [...text.matchAll(/^(?:import|export|\}) ?[^"=(]*from "([^"]+)"/gm)].map(
       ([, target = ""]) => ({
         from: file.split(sep)[0] ?? "",
         file,
