@@ -41,6 +41,13 @@ const operators: ReadonlyMap<string, "+" | "-" | "*" | "/"> = /* @__PURE__ */ ne
 /** What may stand in a field, for an error message. */
 export const vocabulary = "numbers with their units, + − × ÷ and parentheses";
 
+/** What to do about the word vacuum behind a pressure: 20 inHg vacuum has two readings. */
+export function vacuumHint(word: string): string {
+  return /^vac/i.test(word)
+    ? "A vacuum is a negative gauge pressure, -20 inHg gauge, or an absolute one, 500 micron"
+    : "";
+}
+
 /** The parts of the text, each with its place. */
 export function tokens(context: NumberContext, kind: Kind): Token[] {
   const { plain } = context;
@@ -74,7 +81,10 @@ function tokenAt(context: NumberContext, start: number, kind: Kind): Token {
   if (mark === "(" || mark === ")") return { type: mark, start, end: start + 1 };
   const { end, spelling } = unknownWord(plain, start);
   if (!/[\p{L}_$°]/u.test(mark)) throw new FieldTextError(text, start, end, vocabulary);
-  const hint = plain.charAt(end) === "(" ? "Functions are not available here" : "";
+  const hint =
+    plain.charAt(end) === "("
+      ? "Functions are not available here"
+      : vacuumHint(plain.slice(start, end));
   throw new FieldTextError(
     text,
     start,

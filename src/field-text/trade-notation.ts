@@ -3,7 +3,7 @@
 // Does not cover the arithmetic itself: mathjs parses the expression, evaluate.ts works it out.
 import { FieldTextError } from "./field-text-error.ts";
 import { type Leaf, operandAt } from "./operand.ts";
-import type { Token } from "./tokens.ts";
+import { type Token, vacuumHint } from "./tokens.ts";
 
 /** Arithmetic in plain symbols: `q0`, `q1` … are the leaves. */
 export interface Arithmetic {
@@ -45,7 +45,9 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
     }
     if (part.type === "unit") {
       const parenthesis = opened === undefined ? undefined : pieces[opened];
-      if (!parenthesis) return refuse(part, "a number before the unit") as never;
+      if (!parenthesis) {
+        return refuse(part, "a number before the unit", vacuumHint(part.mark)) as never;
+      }
       const { start, end, units } = part;
       parenthesis.text += "("; // (1/4 + 1/8) in binds as one value
       pieces.push({ text: `*q${leaves.length})`, origin: start });

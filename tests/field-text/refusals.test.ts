@@ -30,6 +30,8 @@ describe("a pressure names its zero", () => {
     ["29.92 inHg", "absolutePressure", "inHg", /inHg gauge or inHg abs\?/],
     ["1013 hPa", "absolutePressure", "hPa", /mbara \(absolute\)/],
     ["50 Pa", "absolutePressure", "Pa", /Pa abs \(absolute\)/],
+    ["20 inHg vac", "gaugePressure", "vac", /-20 inHg gauge/],
+    ["20 inHg vacuum", "gaugePressure", "vacuum", /-20 inHg gauge/],
     ["118 psia", "gaugePressure", "psia", /only with the atmosphere/],
     ["118 psig", "absolutePressure", "psig", /only with the atmosphere/],
     ["500 micron", "gaugePressure", "micron", /only with the atmosphere/],
