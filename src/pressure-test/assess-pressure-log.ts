@@ -6,23 +6,24 @@ import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
+import { slopeAt, zones } from "./charge.ts";
+import { limitOf } from "./criterion.ts";
+import { fitLog } from "./fit-log.ts";
+import { required } from "./instruments.ts";
+import { judge } from "./judge.ts";
+import { errorSources } from "./log-errors.ts";
+import { pointsOf, sum } from "./log-points.ts";
+import type { TestPressure, TestReading } from "./reading.ts";
+import { refrigerantLoss } from "./refrigerant-equivalent.ts";
 import {
   barometerAssumption,
   barometerDrift,
   type PressureTestSetup,
   sameKind,
   setupOf,
-  slopeAt,
   stateOf,
-} from "./assess-pressure-test.ts";
-import { zones } from "./charge.ts";
-import { limitOf } from "./criterion.ts";
-import { fitLog } from "./fit-log.ts";
-import { required } from "./instruments.ts";
-import { judge, type PressureTestAssessment } from "./judge.ts";
-import { errorSources } from "./log-errors.ts";
-import { pointsOf, sum } from "./log-points.ts";
-import type { TestPressure, TestReading } from "./reading.ts";
+} from "./setup.ts";
+import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A row of a log: a reading with its time. Source: none; the library's own type. */
 export interface LogReading extends TestReading {
@@ -156,6 +157,7 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     "The readings scatter {misfit} times as much as the stated errors explain: look at the plot for gas fed in, a valve, sun or a wrong row.";
   return {
     ...verdict,
+    ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
     reasons:
       misfit > 2
         ? [...verdict.reasons, statement("log-misfit", text, { misfit })]

@@ -37,3 +37,9 @@ export function zones(temperatures: readonly number[], volumes: readonly number[
     temperature,
   }));
 }
+
+/** kg/m³ per Pa of the charge at a state. */
+export function slopeAt(pressure: number, at: readonly Zone[], beta: number): number {
+  const step = pressure * 1e-4;
+  return (chargeAt(pressure + step, at, beta) - chargeAt(pressure - step, at, beta)) / (2 * step);
+}

@@ -5,13 +5,14 @@ import { siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
-import { barometerDrift, type PressureTestSetup, setupOf } from "./assess-pressure-test.ts";
 import { budget, combined, expected, type TwoStates } from "./drop.ts";
-import { coverage, type UncertaintyShare } from "./judge.ts";
+import { coverage } from "./judge.ts";
 import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } from "./reading.ts";
+import { barometerDrift, type PressureTestSetup, setupOf } from "./setup.ts";
+import type { UncertaintyShare } from "./verdict.ts";
 
 /** What the hold is planned for. Source: none; the library's own type. */
-export interface HoldPlan extends Omit<PressureTestSetup, "criterion"> {
+export interface HoldPlan extends Omit<PressureTestSetup, "criterion" | "refrigerant"> {
   /** The smallest leak that should show, as nitrogen at the test pressure, above 0. */
   readonly leakRate: Quantity<"throughput">;
   /** Pressure after the fill. */

@@ -1,6 +1,9 @@
 /**
- * The nitrogen pressure test: what the gauge should show after the temperature changed, and what the
- * readings prove.
+ * The nitrogen pressure test: what the gauge should show after the temperature changed, what the
+ * readings prove, and how to plan the fill and the hold.
+ *
+ * Start with {@link expectedTestPressure} and {@link assessPressureTest}; a logger's file goes to
+ * {@link assessPressureLog}.
  *
  * @module pressure-test
  */
@@ -14,7 +17,6 @@ export {
 export {
   assessPressureTest,
   type PressureTest,
-  type PressureTestSetup,
   type TwoReadingAssessment,
 } from "./assess-pressure-test.ts";
 export type { DropLimit, LeakLimit, PressureTestCriterion } from "./criterion.ts";
@@ -28,11 +30,6 @@ export {
 export { type HoldRule, holdRules, type RuleStanding } from "./hold-rules.ts";
 export { type HoldPlan, type HoldTime, holdTime } from "./hold-time.ts";
 export type { GasThermometer, TestGauge, TestInstruments } from "./instruments.ts";
-export type {
-  PressureTestAssessment,
-  PressureTestCause,
-  UncertaintyShare,
-} from "./judge.ts";
 export { type LeakGas, leakGas } from "./leak-gas.ts";
 export { type NitrogenCylinder, type NitrogenNeed, nitrogenNeeded } from "./nitrogen-needed.ts";
 export {
@@ -43,8 +40,13 @@ export {
   type StagePattern,
 } from "./pressurization-plan.ts";
 export type { TestPressure, TestReading, TestTemperature, TestVolume, Wall } from "./reading.ts";
-export { type RefrigerantEquivalent, refrigerantEquivalent } from "./refrigerant-equivalent.ts";
+export {
+  type RefrigerantEquivalent,
+  type RefrigerantInService,
+  refrigerantEquivalent,
+} from "./refrigerant-equivalent.ts";
 export { type LeakingGas, type ScaledLeak, scaleLeak } from "./scale-leak.ts";
+export type { PressureTestSetup } from "./setup.ts";
 export {
   compareTemperatureRules,
   type RuleComparison,
@@ -52,3 +54,4 @@ export {
 } from "./temperature-rules.ts";
 export { type TubeRun, testVolume } from "./test-volume.ts";
 export { massFlowOfThroughput, throughputOfDrop } from "./throughput.ts";
+export type { PressureTestAssessment, PressureTestCause, UncertaintyShare } from "./verdict.ts";

@@ -2,7 +2,6 @@
 // Follows JCGM 106:2012, 8.3.2 and 8.3.3 (guarded acceptance and rejection); smallest leak and hold time
 // from Q = V Δp/Δt. Does not cover where the leak is: bubbles, tracer gas, sections do.
 import {
-  type Assessment,
   type Assumption,
   type Citation,
   cite,
@@ -20,56 +19,8 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { hour } from "../quantity/units/time.ts";
 import { cautions } from "./cautions.ts";
 import type { Limit } from "./criterion.ts";
-import { combined, type Share, type UncertaintyPart } from "./drop.ts";
-
-/** What may be behind a verdict. Source: none; the library's own names. */
-export type PressureTestCause =
-  /** Pressure is missing that temperature and instruments do not explain. */
-  | "leak"
-  /** More pressure than temperature and instruments explain: gas fed in, or the thermometer misleads. */
-  | "unexplained rise";
-
-/**
- * One part of the uncertainty of the drop.
- *
- * Source: JCGM 100:2008, 5.1.2.
- */
-export interface UncertaintyShare {
-  /** Where it comes from. */
-  readonly part: UncertaintyPart;
-  /** Standard uncertainty that it gives the drop. */
-  readonly standardUncertainty: Quantity<"pressureDifference">;
-}
-
-/**
- * The verdict on a pressure test. `fail` without a limit means that a leak is proven; with a limit, that
- * the limit is proven broken. Without a limit nothing passes: {@link PressureTestAssessment.noLeakAbove}
- * says what was seen.
- *
- * Source: JCGM 106:2012, 8.3; the shape is the library's own.
- */
-export interface PressureTestAssessment extends Assessment<PressureTestCause> {
-  /** What is missing at the temperature of the last reading; negative when there is too much. */
-  readonly correctedDrop: Estimate<"pressureDifference">;
-  /** What makes up the uncertainty, the largest first. */
-  readonly uncertaintyBudget: readonly UncertaintyShare[];
-  /** The stated limit as a drop over this test. */
-  readonly limit?: Quantity<"pressureDifference">;
-  /** Probability that the true drop keeps the stated limit. */
-  readonly conformanceProbability?: number;
-  /** The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all. */
-  readonly smallestProvableDrop: Quantity<"pressureDifference">;
-  /** No drop above this was seen: the drop, or 0, plus the expanded uncertainty. */
-  readonly noLeakAbove: Quantity<"pressureDifference">;
-  /** Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known. */
-  readonly leakRate?: Estimate<"throughput">;
-  /** The same leak as mass of nitrogen, from the density of the real gas. */
-  readonly nitrogenLoss?: Estimate<"massFlow">;
-  /** The smallest leak that this test could have proven, where volume and time are known. */
-  readonly smallestProvableLeak?: Quantity<"throughput">;
-  /** How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help. */
-  readonly furtherHold?: Quantity<"duration">;
-}
+import { combined, type Share } from "./drop.ts";
+import type { PressureTestAssessment } from "./verdict.ts";
 
 /** What the judge needs, in SI. */
 export interface Evidence {

@@ -1,7 +1,7 @@
 // How does a log of thousands of rows become a hundred points that all stand at one temperature?
 // Follows the real-gas correction of drop.ts. Does not cover rows that are wrong: none is dropped.
-import type { State } from "./assess-pressure-test.ts";
 import { expected } from "./drop.ts";
+import type { State } from "./setup.ts";
 
 /** Rows averaged over a short time, corrected to the last temperature, with what moves the result. */
 export interface LogPoint {

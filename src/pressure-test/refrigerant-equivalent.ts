@@ -2,11 +2,18 @@
 // Follows the laminar and molecular laws of scale-leak.ts; mass by m = Q M/(R T).
 // Does not cover liquid at the leak, which loses several times more mass, or choked flow.
 import { type Caution, statement } from "../assessment/assessment.ts";
+import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
+import { pascalAbsolute } from "../quantity/units/pressure.ts";
+import { kelvin } from "../quantity/units/temperature.ts";
+import { required } from "./instruments.ts";
 import { type LeakGas, leakGas } from "./leak-gas.ts";
 import { scaleLeak } from "./scale-leak.ts";
+import type { PressureTestSetup } from "./setup.ts";
 import { massFlowOfThroughput } from "./throughput.ts";
+import type { PressureTestAssessment } from "./verdict.ts";
 
 /**
  * The same leak as a loss of refrigerant: a range, order of magnitude.
@@ -26,6 +33,18 @@ export interface RefrigerantEquivalent {
   readonly referenceTemperature: Quantity<"temperature">;
   /** How far the figures can be trusted. */
   readonly cautions: readonly Caution[];
+}
+
+/**
+ * The refrigerant that will be in the machine.
+ *
+ * Source: none; the library's own type.
+ */
+export interface RefrigerantInService {
+  /** Molar mass and viscosity of its vapour, such as `leakGas.R32`. */
+  readonly gas: LeakGas;
+  /** Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere. */
+  readonly pressure: Quantity<"absolutePressure">;
 }
 
 /**
@@ -71,10 +90,13 @@ export function refrigerantEquivalent(leak: {
 }): RefrigerantEquivalent {
   const { nitrogenLeak, testPressure, refrigerant, refrigerantPressure, outside, temperature } =
     leak;
+  const above = siOf("outside", outside, "absolutePressure");
+  siOf("testPressure", testPressure, "absolutePressure", { above });
+  siOf("refrigerantPressure", refrigerantPressure, "absolutePressure", { above });
   const scaled = scaleLeak({
     throughput: nitrogenLeak,
     from: { ...leakGas.nitrogen, pressure: testPressure, outside },
-    to: { ...refrigerant, pressure: refrigerantPressure, outside },
+    to: { ...required("refrigerant", refrigerant), pressure: refrigerantPressure, outside },
   });
   const { gramsPerMole } = refrigerant;
   const mass = (throughput: Quantity<"throughput">) =>
@@ -94,5 +116,33 @@ export function refrigerantEquivalent(leak: {
       ),
       statement("liquid-leaks-more", "Liquid at the leak loses several times more mass."),
     ],
+  };
+}
+
+/** The two losses of a verdict; nothing when no refrigerant, volume or time was stated. */
+export function refrigerantLoss(
+  { refrigerant, atmosphere }: PressureTestSetup,
+  { leakRate, correctedDrop, noLeakAbove }: PressureTestAssessment,
+  testPressure: number,
+  temperatures: readonly number[],
+): Pick<PressureTestAssessment, "refrigerantLoss" | "refrigerantLossAtMost"> {
+  if (refrigerant === undefined || leakRate === undefined) return {};
+  const { gas, pressure } = required("refrigerant", refrigerant);
+  required("refrigerant.gas", gas);
+  siOf("refrigerant.pressure", pressure, "absolutePressure", { above: atmosphere.si });
+  const perPascal = leakRate.value.si / correctedDrop.value.si || 0;
+  const mean = temperatures.reduce((sum, T) => sum + T, 0) / temperatures.length;
+  const of = (drop: number) =>
+    refrigerantEquivalent({
+      nitrogenLeak: paM3PerS(Math.max(0, drop) * perPascal),
+      testPressure: pascalAbsolute(testPressure),
+      refrigerant: gas,
+      refrigerantPressure: pressure,
+      outside: atmosphere,
+      temperature: kelvin(mean),
+    });
+  return {
+    refrigerantLoss: of(correctedDrop.value.si),
+    refrigerantLossAtMost: of(noLeakAbove.si),
   };
 }

@@ -1,5 +1,10 @@
 import { explain } from "hvac-install-math/assessment";
-import { assessPressureTest, type PressureTest } from "hvac-install-math/pressure-test";
+import {
+  assessPressureTest,
+  leakGas,
+  type PressureTest,
+  refrigerantEquivalent,
+} from "hvac-install-math/pressure-test";
 import {
   day,
   degC,
@@ -9,6 +14,7 @@ import {
   hour,
   kPaa,
   liter,
+  MPaa,
   minute,
   paM3PerS,
   percent,
@@ -107,6 +113,29 @@ describe("the figures", () => {
     const { end } = night(470);
     const timeless = night(470, { end: { pressure: end.pressure, temperature: end.temperature } });
     expect(assessPressureTest(timeless)).not.toHaveProperty("leakRate");
+  });
+
+  it("states the leak as refrigerant, of what was found and at most", () => {
+    const refrigerant = { gas: leakGas.R32, pressure: MPaa(1.474) };
+    const test = assessPressureTest(night(476, { refrigerant }));
+    const leak = test.leakRate?.value;
+    expect(leak).toBeDefined();
+    const alone = refrigerantEquivalent({
+      nitrogenLeak: leak as never,
+      testPressure: psia(488 + 14.696),
+      refrigerant: leakGas.R32,
+      refrigerantPressure: MPaa(1.474),
+      outside: standardAtmosphere,
+      temperature: degF(60),
+    });
+    expect((test.refrigerantLoss?.viscous.si ?? 0) / alone.viscous.si).toBeCloseTo(1, 4);
+    const atMost = test.refrigerantLossAtMost?.high.si ?? 0;
+    expect(atMost).toBeGreaterThan(test.refrigerantLoss?.high.si ?? 0);
+    const tight = assessPressureTest(night(480, { refrigerant }));
+    expect(tight.refrigerantLoss?.high.si).toBe(0);
+    expect(tight.refrigerantLossAtMost?.high.si).toBeGreaterThan(0);
+    const { volume: _, ...without } = night(476, { refrigerant });
+    expect(assessPressureTest(without)).not.toHaveProperty("refrigerantLoss");
   });
 
   it("lets the volume's uncertainty into the leak rate and its limit", () => {
@@ -250,6 +279,12 @@ describe("bad input", () => {
       "end.elapsed",
     ],
     ["no confidence at all", { confidence: 1 }, "confidence"],
+    [
+      "a refrigerant below the atmosphere",
+      { refrigerant: { gas: leakGas.R32, pressure: kPaa(90) } },
+      "refrigerant.pressure",
+    ],
+    ["a refrigerant without its gas", { refrigerant: { pressure: kPaa(900) } }, "refrigerant.gas"],
     ["no atmosphere", { atmosphere: undefined }, "atmosphere"],
     ["a bare number as temperature", { end: { ...end, temperature: 60 } }, "end.temperature"],
     [

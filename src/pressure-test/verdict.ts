@@ -1,0 +1,59 @@
+// What does a verdict on a pressure test hold? The types that the judge fills.
+// Follows JCGM 106:2012, 8.3, for the outcome. Does not cover how it is found: judge.ts.
+import type { Assessment, Estimate } from "../assessment/assessment.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { UncertaintyPart } from "./drop.ts";
+import type { RefrigerantEquivalent } from "./refrigerant-equivalent.ts";
+
+/** What may be behind a verdict. Source: none; the library's own names. */
+export type PressureTestCause =
+  /** Pressure is missing that temperature and instruments do not explain. */
+  | "leak"
+  /** More pressure than temperature and instruments explain: gas fed in, or the thermometer misleads. */
+  | "unexplained rise";
+
+/**
+ * One part of the uncertainty of the drop.
+ *
+ * Source: JCGM 100:2008, 5.1.2.
+ */
+export interface UncertaintyShare {
+  /** Where it comes from. */
+  readonly part: UncertaintyPart;
+  /** Standard uncertainty that it gives the drop. */
+  readonly standardUncertainty: Quantity<"pressureDifference">;
+}
+
+/**
+ * The verdict on a pressure test. `fail` without a limit means that a leak is proven; with a limit, that
+ * the limit is proven broken. Without a limit nothing passes: {@link PressureTestAssessment.noLeakAbove}
+ * says what was seen.
+ *
+ * Source: JCGM 106:2012, 8.3; the shape is the library's own.
+ */
+export interface PressureTestAssessment extends Assessment<PressureTestCause> {
+  /** What is missing at the temperature of the last reading; negative when there is too much. */
+  readonly correctedDrop: Estimate<"pressureDifference">;
+  /** What makes up the uncertainty, the largest first. */
+  readonly uncertaintyBudget: readonly UncertaintyShare[];
+  /** The stated limit as a drop over this test. */
+  readonly limit?: Quantity<"pressureDifference">;
+  /** Probability that the true drop keeps the stated limit. */
+  readonly conformanceProbability?: number;
+  /** The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all. */
+  readonly smallestProvableDrop: Quantity<"pressureDifference">;
+  /** No drop above this was seen: the drop, or 0, plus the expanded uncertainty. */
+  readonly noLeakAbove: Quantity<"pressureDifference">;
+  /** Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known. */
+  readonly leakRate?: Estimate<"throughput">;
+  /** The same leak as mass of nitrogen, from the density of the real gas. */
+  readonly nitrogenLoss?: Estimate<"massFlow">;
+  /** The smallest leak that this test could have proven, where volume and time are known. */
+  readonly smallestProvableLeak?: Quantity<"throughput">;
+  /** The leak as refrigerant in service, where `refrigerant` was stated: of the drop that was found. Order of magnitude. */
+  readonly refrigerantLoss?: RefrigerantEquivalent;
+  /** The same of the largest drop that is not excluded, {@link PressureTestAssessment.noLeakAbove}. */
+  readonly refrigerantLossAtMost?: RefrigerantEquivalent;
+  /** How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help. */
+  readonly furtherHold?: Quantity<"duration">;
+}
