@@ -29,7 +29,7 @@ const places: Record<IndoorUnitPlace, number> = { floor: 0, window: 1, wall: 1.8
 export interface RoomUnit {
   /** A flammable refrigerant, class A2L, A2 or A3. */
   readonly refrigerant: RoomRefrigerant;
-  /** LFL in place of the IEC figure that the module holds, above 0 to 1 kg/m³. */
+  /** LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. */
   readonly lowerFlammabilityLimit?: Quantity<"density">;
   /** Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. */
   readonly place?: IndoorUnitPlace;

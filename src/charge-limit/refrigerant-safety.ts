@@ -39,7 +39,7 @@ export interface SafetyLimit {
 export interface RefrigerantSafety {
   /** ASHRAE 34 safety class. */
   readonly safetyClass: RoomRefrigerant["safetyClass"];
-  /** Lower flammability limits, the IEC figure first; empty for what does not burn. */
+  /** Lower flammability limits, the IEC figure first where one was read; empty for what does not burn. */
   readonly lowerFlammabilityLimits: readonly SafetyLimit[];
   /** Concentration limits (RCL, practical limit), the newest ASHRAE 34 figure first. */
   readonly concentrationLimits: readonly SafetyLimit[];

@@ -18,6 +18,7 @@ export interface SafetyRow {
 
 const A = "ashrae-34-2022";
 const I = "iec-60335-2-40-2018";
+const M = "from-memory"; // no source remembered with the figure
 
 /** By ASHRAE 34 designation without hyphen and brackets. */
 export const safetyTable: Readonly<Record<string, SafetyRow>> = {
@@ -35,7 +36,7 @@ export const safetyTable: Readonly<Record<string, SafetyRow>> = {
   R290: { lfl: [[0.038, I, true]], rcl: [[9.5, A, false]], ppm: 5300 },
   R600a: {
     lfl: [
-      [0.043, I, false],
+      [0.043, M, false, "ISO figure"],
       [0.038, A, false],
     ],
     rcl: [[9.5, A, false]],
@@ -53,19 +54,19 @@ export const safetyTable: Readonly<Record<string, SafetyRow>> = {
     ],
     ppm: 140_000,
   },
-  R454B: { lfl: [[0.296, I, false]], rcl: [[49, A, false, "limited by toxicity"]], ppm: 19_000 },
+  R454B: { lfl: [[0.296, M, false]], rcl: [[49, A, false, "limited by toxicity"]], ppm: 19_000 },
   R454C: {
     lfl: [
-      [0.289, I, false],
-      [0.293, A, false],
+      [0.289, M, false, "low end of 0.289 to 0.293"],
+      [0.293, M, false, "high end of 0.289 to 0.293"],
     ],
     rcl: [[71, A, false]],
     ppm: 19_000,
   },
   R452B: {
     lfl: [
-      [0.309, I, false],
-      [0.31, A, false],
+      [0.309, M, false, "low end of 0.309 to 0.310"],
+      [0.31, M, false, "high end of 0.309 to 0.310"],
     ],
     rcl: [[77, A, false]],
     ppm: 30_000,
@@ -81,6 +82,6 @@ export const safetyTable: Readonly<Record<string, SafetyRow>> = {
     ],
     ppm: 30_000,
   },
-  R1234yf: { lfl: [[0.289, I, false]], rcl: [[75, A, false]], ppm: 16_000 },
-  R1234zeE: { lfl: [[0.303, I, false]], rcl: [[75, A, false]], ppm: 16_000 },
+  R1234yf: { lfl: [[0.289, M, false]], rcl: [[75, A, false]], ppm: 16_000 },
+  R1234zeE: { lfl: [[0.303, M, false]], rcl: [[75, A, false]], ppm: 16_000 },
 };

@@ -63,7 +63,7 @@ const always: readonly Caution[] = [
  * @returns The cautions.
  * @throws {@link InvalidInputError} when the temperature is not a temperature.
  *
- * Source: IMC 2021, 307.2.1 and 307.2.3; the rest is common practice, no source.
+ * Source: IMC 2021, 307.2.1 and, clause number from memory, 307.2.3; the rest is common practice, no source.
  *
  * @example
  * ```ts
