@@ -62,7 +62,8 @@ export function circuitDrop<F extends RuleFamily>(
   const sizes = sizesOf(rules);
   const within = sizes.slice(sizes.indexOf(smallest)).find(keeps);
   const text = "Voltage drop {drop}, at most {limit}.";
-  const values = { drop: running.ratio, limit };
+  // The sentence needs two decimals; the result keeps them all.
+  const values = { drop: percent(Number(running.ratio.in(percent).toFixed(2))), limit };
   const ok = keeps(conductor);
   if (ok || rules.voltageDrop.mandatory) judge(findings, ok, "voltage-drop", text, values);
   else findings.cautions.push(statement("voltage-drop", `${text} A recommendation.`, values));
