@@ -1,6 +1,6 @@
 // Four thousand simulated pressure tests of 0.25 h to 24 h, judged by two readings and by their log, beside
-// common rules on the same readings. The error model's memory times were set on the first row only
-// ("balance", seed 1); the other three are for report. Prints the tables of docs/guides/pressure-test.md.
+// common rules on the same readings. The log's error model was chosen with the first 400 cases of both
+// seed-1 sets in view; the two fresh seeds were drawn afterwards. Prints the tables of the guide.
 import { describe, expect, it } from "vitest";
 import { simulateBalance } from "../pressure-test/simulators/balance.ts";
 import { type Score, score, scoreRules } from "../pressure-test/simulators/score.ts";
@@ -8,9 +8,9 @@ import { simulateZones } from "../pressure-test/simulators/zones.ts";
 
 const CASES = 1000;
 const sets = [
-  { name: "balance, seed 1 (tuned on)", simulate: simulateBalance, seed: 1 },
+  { name: "balance, seed 1 (in view)", simulate: simulateBalance, seed: 1 },
   { name: "balance, fresh seed 811", simulate: simulateBalance, seed: 811 },
-  { name: "zones, seed 1", simulate: simulateZones, seed: 1 },
+  { name: "zones, seed 1 (in view)", simulate: simulateZones, seed: 1 },
   { name: "zones, fresh seed 812", simulate: simulateZones, seed: 812 },
 ] as const;
 const percent = (part: number, whole: number) => `${((100 * part) / whole).toFixed(1)} %`;
@@ -42,7 +42,7 @@ describe.each(sets)("a thousand pressure tests: $name", ({ name, simulate, seed 
       expect(s.wellAbovePassed).toBe(0);
       expect(s.abovePassed / s.above).toBeLessThanOrEqual(0.01);
       expect(s.covered / s.cases).toBeGreaterThanOrEqual(0.93);
-      if (name.includes("tuned")) return;
+      if (!name.includes("fresh")) return;
       fresh.cases += s.cases;
       fresh.covered += s.covered;
     },
@@ -62,7 +62,7 @@ describe.each(sets)("a thousand pressure tests: $name", ({ name, simulate, seed 
   }, 600_000);
 });
 
-it("covers the truth in 93 % to 98 % of all that was not tuned on", () => {
+it("covers the truth in 93 % to 98 % of the fresh sets together", () => {
   console.log(`covered ${percent(fresh.covered, fresh.cases)} of ${fresh.cases} verdicts`);
   expect(fresh.covered / fresh.cases).toBeGreaterThanOrEqual(0.93);
   expect(fresh.covered / fresh.cases).toBeLessThanOrEqual(0.98);
