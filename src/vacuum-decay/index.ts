@@ -27,5 +27,6 @@ export * from "./policies.ts";
 export * from "./pump-down.ts";
 export type { GaugeRange, VacuumDecayOptions, VacuumGauge } from "./settings.ts";
 export type { SlowShape } from "./shapes.ts";
+export { vacuumRiseOfLeak } from "./vacuum-rise.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";
 export { waterVapourMass } from "./water-vapour.ts";

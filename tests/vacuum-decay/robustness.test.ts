@@ -1,0 +1,351 @@
+import {
+  degC,
+  liter,
+  micron,
+  micronDifference,
+  micronPerMinute,
+  minute,
+  paM3PerS,
+  percent,
+  psig,
+  type Quantity,
+  second,
+} from "hvac-install-math/quantity";
+import {
+  acceptancePolicies,
+  assessVacuumDecay,
+  createDecayMonitor,
+  type DecayReading,
+  decayCurve,
+  pumpDownTime,
+  residualGasFraction,
+  tubeConductance,
+  waterSaturationPressure,
+} from "hvac-install-math/vacuum-decay";
+import { describe, expect, it } from "vitest";
+
+const reading = (t: number, p: number): DecayReading => ({
+  elapsed: second(t),
+  pressure: micron(p),
+});
+const log = (pressure: (t: number) => number, until = 900, step = 5): DecayReading[] =>
+  Array.from({ length: Math.floor(until / step) + 1 }, (_, i) =>
+    reading(step * i, Math.round(pressure(step * i))),
+  );
+const options = {
+  ambient: degC(20),
+  volume: liter(3),
+  gauge: { accuracy: percent(5), resolution: micronDifference(1) },
+  policy: acceptancePolicies.commonPractice500,
+};
+const assess = (readings: DecayReading[], more: object = {}) =>
+  assessVacuumDecay({ ...options, readings, ...more });
+
+describe("a log that is not clean", () => {
+  it("lists zero, over-range, early, repeated and spiked readings with their reason", () => {
+    const readings = log(() => 320);
+    readings.splice(
+      60,
+      0,
+      reading(301, 0),
+      reading(302, 30_000),
+      reading(303, 320),
+      reading(303, 320),
+    );
+    readings.push(reading(-3, 320), reading(602, 5000));
+    const result = assess(readings, { gauge: { ...options.gauge, range: micron(25_000) } });
+    expect(result.excludedCount).toEqual({
+      zero: 1,
+      "over-range": 1,
+      "repeated-time": 1,
+      "before-isolation": 1,
+      spike: 1,
+    });
+    expect(result.excluded.map(({ row }) => row).every((row) => row >= 0)).toBe(true);
+    expect(result.excluded).toHaveLength(5);
+    expect([result.outcome, result.cause]).toEqual(["pass", "dry-and-tight"]);
+  });
+
+  it("finds a valve that was opened, reports it and judges the longest stretch", () => {
+    const result = assess(log((t) => (t < 300 ? 320 : 600), 1200));
+    expect(result.steps).toHaveLength(1);
+    expect(result.steps[0]?.elapsed.in(second)).toBe(300);
+    expect(result.steps[0]?.change.in(micronDifference)).toBeCloseTo(280, 0);
+    expect(result.reasons.map(({ code }) => code)).toContain("step");
+    expect(result.evidence.in(minute)).toBeCloseTo(15, 5);
+    expect(result.outcome).not.toBe("pass");
+  });
+
+  it("keeps the verdict of a full hold when the vacuum is broken at its end", () => {
+    const readings = [...log(() => 320), reading(905, 200_000), reading(910, 500_000)];
+    expect(assess(readings).outcome).toBe("pass");
+  });
+
+  it("gives the same answer whatever the order of the rows, and leaves them alone", () => {
+    const readings = log((t) => 300 + t);
+    const backwards = [...readings].reverse();
+    const copy = [...backwards];
+    expect(assess(backwards).leak.value.si).toBe(assess(readings).leak.value.si);
+    expect(backwards).toEqual(copy);
+  });
+
+  it("bridges a gap", () => {
+    const readings = log((t) => 300 + t).filter(
+      ({ elapsed }) => elapsed.si < 200 || elapsed.si > 400,
+    );
+    const result = assess(readings);
+    expect(result.cause).toBe("leak");
+    expect(result.steps).toEqual([]);
+  });
+
+  it("follows a gauge that changes its range", () => {
+    const steps = (p: number) => (p < 1000 ? p : Math.round(p / 50) * 50);
+    const resolution = [
+      { upTo: micron(1000), resolution: micronDifference(1) },
+      { upTo: micron(20_000), resolution: micronDifference(50) },
+    ];
+    const result = assess(
+      log((t) => steps(300 + 2 * t)),
+      { gauge: { accuracy: percent(5), resolution } },
+    );
+    expect([result.cause, result.steps.length]).toEqual(["leak", 0]);
+    expect(result.leak.value.in(micronPerMinute)).toBeCloseTo(120, -1);
+  });
+
+  it("fails a gauge that goes over its range before the hold is over", () => {
+    const range = micron(25_000);
+    const readings = log((t) => Math.min(25_000, 300 + 100 * t));
+    const result = assess(readings, {
+      gauge: { ...options.gauge, range },
+      policy: acceptancePolicies.splitManualB,
+    });
+    expect(result.outcome).toBe("fail");
+    expect(result.reasons.map(({ code }) => code)).toContain("over-range");
+  });
+
+  it("says that one reading or all-zero readings prove nothing", () => {
+    expect(assess([reading(0, 300)]).outcome).toBe("inconclusive");
+    expect(assess(log(() => 0)).outcome).toBe("inconclusive");
+  });
+
+  it("passes nothing that started above the target", () => {
+    const result = assess(log(() => 700));
+    expect(result.outcome).toBe("inconclusive");
+    expect(result.reasons[0]?.code).toBe("target-missed");
+  });
+});
+
+describe("policies and limits", () => {
+  it("does not pass before the policy's hold is over", () => {
+    const result = assess(log(() => 320, 500));
+    expect(result.outcome).toBe("inconclusive");
+    expect(result.reasons[0]?.code).toBe("hold-not-over");
+    expect(
+      assess(
+        log(() => 320, 500),
+        { policy: acceptancePolicies.provenEarly500 },
+      ).outcome,
+    ).toBe("pass");
+  });
+
+  it("leaves a policy's doubtful zone open", () => {
+    const result = assess(
+      log((t) => 750 - 350 * Math.exp(-t / 100)),
+      { policy: acceptancePolicies.splitManualA },
+    );
+    expect(result.outcome).toBe("inconclusive");
+  });
+
+  it("holds a leak against a stated limit", () => {
+    const readings = log((t) => 300 + 0.1 * t);
+    expect(assess(readings, { leakLimit: paM3PerS(1e-3) }).outcome).toBe("pass");
+    expect(assess(readings, { leakLimit: paM3PerS(1e-6) }).outcome).toBe("fail");
+  });
+
+  it("answers a policy of no increase with the gauge's step and the uncertainty", () => {
+    const policy = acceptancePolicies.multiSplitManualC;
+    expect(
+      assess(
+        log(() => 320, 3700, 10),
+        { policy },
+      ).outcome,
+    ).toBe("pass");
+    expect(
+      assess(
+        log((t) => 320 + t / 20, 3700, 10),
+        { policy },
+      ).outcome,
+    ).toBe("fail");
+  });
+
+  it("says when a plateau is above what water can do at the coldest part", () => {
+    const readings = log((t) => 300 + 3000 * -Math.expm1(-t / 200), 1800);
+    const result = assess(readings, { coldest: degC(-20) });
+    expect(result.plateau?.aboveSaturation).toBe(true);
+    expect(assess(readings).plateau?.aboveSaturation).toBe(false);
+    expect(result.plateau?.waterMass?.si).toBeGreaterThan(0);
+  });
+
+  it("calls a short record that fits everything undecided", () => {
+    const readings = [0, 30, 60, 90, 120, 150].map((t, i) =>
+      reading(t, 300 + t / 3 + (i % 2 ? 6 : -6)),
+    );
+    expect(assess(readings).cause).toBe("undecided");
+  });
+
+  it("carries the caution that a vacuum does not replace the pressure test", () => {
+    expect(assess(log(() => 320)).cautions[0]?.code).toBe("not-a-pressure-test");
+  });
+});
+
+describe("the monitor", () => {
+  it("says the same as the whole log", () => {
+    for (const pressure of [
+      () => 320,
+      (t: number) => 300 + t,
+      (t: number) => 300 + 2000 * -Math.expm1(-t / 200),
+    ]) {
+      const readings = log(pressure, 1500);
+      const monitor = createDecayMonitor(options);
+      for (const one of readings) monitor.add(one);
+      expect(JSON.stringify(monitor.assessment())).toBe(JSON.stringify(assess(readings)));
+    }
+  });
+
+  it("keeps no more than about two hundred points of a day", () => {
+    const monitor = createDecayMonitor(options);
+    for (let t = 0; t < 86_400; t += 5) monitor.add(reading(t, 320 + (t % 7)));
+    expect(monitor.points().length).toBeLessThan(260);
+  });
+
+  it("sets late rows aside", () => {
+    const monitor = createDecayMonitor(options);
+    for (const t of [0, 10, 20, 15]) monitor.add(reading(t, 320));
+    expect(monitor.assessment().excludedCount).toEqual({ "out-of-order": 1 });
+  });
+
+  it("bins 30 minutes at 1 s to about a hundred points, finer at the start", () => {
+    const monitor = createDecayMonitor(options);
+    for (let t = 0; t <= 1800; t++) monitor.add(reading(t, 320));
+    const points = monitor.points();
+    expect(points.length).toBeGreaterThan(80);
+    expect(points.length).toBeLessThan(125);
+    expect(points.filter(({ elapsed }) => elapsed.si < 120).length).toBeGreaterThan(25);
+  });
+});
+
+describe("input that cannot be right", () => {
+  const wrong = (what: unknown) => what as never;
+  it.each([
+    ["no readings", () => assess([]), "readings"],
+    ["readings that are not an array", () => assess(wrong("x")), "readings"],
+    [
+      "a gauge pressure",
+      () => assess([{ elapsed: second(0), pressure: wrong(psig(1)) }]),
+      "readings[0].pressure",
+    ],
+    [
+      "a bare number",
+      () => assess([{ elapsed: wrong(3), pressure: micron(1) }]),
+      "readings[0].elapsed",
+    ],
+    ["a missing reading", () => assess([wrong(undefined)]), "readings[0].elapsed"],
+    [
+      "a hot ambient",
+      () =>
+        assess(
+          log(() => 1),
+          { ambient: degC(90) },
+        ),
+      "ambient",
+    ],
+    [
+      "a cold spot above ambient",
+      () =>
+        assess(
+          log(() => 1),
+          { coldest: degC(25) },
+        ),
+      "coldest",
+    ],
+    [
+      "no policy",
+      () =>
+        assess(
+          log(() => 1),
+          { policy: undefined },
+        ),
+      "policy",
+    ],
+    [
+      "a checkpoint without a limit",
+      () =>
+        assess(
+          log(() => 1),
+          { policy: { ...options.policy, checkpoints: [{ at: minute(5) }] } },
+        ),
+      "policy.checkpoints[0]",
+    ],
+    [
+      "no volume",
+      () =>
+        assess(
+          log(() => 1),
+          { volume: liter(0) },
+        ),
+      "volume",
+    ],
+    [
+      "a throughput limit without a volume",
+      () =>
+        assess(
+          log(() => 1),
+          { volume: undefined, leakLimit: paM3PerS(1) },
+        ),
+      "leakLimit",
+    ],
+    [
+      "a confidence of 2",
+      () =>
+        assess(
+          log(() => 1),
+          { confidence: 2 },
+        ),
+      "confidence",
+    ],
+    [
+      "a target below the ultimate",
+      () =>
+        pumpDownTime({ volume: liter(1), pump: wrong(liter(1)), from: micron(9), to: micron(1) }),
+      "pump",
+    ],
+    [
+      "a break below the vacuum",
+      () =>
+        residualGasFraction({
+          cycles: [{ vacuum: micron(500), brokenTo: micron(300) }],
+          last: micron(1),
+          start: micron(9e5),
+        }),
+      "cycles[0].brokenTo",
+    ],
+    ["water at 500 °C", () => waterSaturationPressure(degC(500)), "temperature"],
+    ["a gas that is not there", () => tubeConductance({ gas: wrong("helium") } as never), "gas"],
+  ])("names the argument: %s", (_, act, argument) => {
+    expect(act).toThrow(expect.objectContaining({ argument }));
+  });
+
+  it("names points of a curve", () => {
+    const { fit } = assess(log(() => 320));
+    expect(() => fit && decayCurve(fit, { points: 1 })).toThrow("points");
+  });
+
+  it("accepts readings without a volume and says the rate of the pressure", () => {
+    const result = assess(
+      log((t) => 300 + t),
+      { volume: undefined },
+    );
+    expect(result.leakThroughput).toBeUndefined();
+    expect((result.leak.value as Quantity<"pressureRate">).si).toBeGreaterThan(0);
+  });
+});
