@@ -134,6 +134,13 @@ export const bibliography = {
     publisher: "J. Phys. Chem. Ref. Data 35, 929-1019",
     doi: "10.1063/1.1901687",
   },
+  "burnham-anderson-2002": {
+    readAs: "memory",
+    title:
+      "Model Selection and Multimodel Inference: A Practical Information-Theoretic Approach (Burnham, K. P.; Anderson, D. R.)",
+    edition: "2nd edition (2002)",
+    publisher: "Springer",
+  },
   "cec-part-1": {
     readAs: "reproduction",
     title: "Canadian Electrical Code, Part I, Section 28",

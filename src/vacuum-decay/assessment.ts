@@ -12,19 +12,15 @@ import {
 } from "../assessment/assessment.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
-import { g } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
-import { degC, kelvin } from "../quantity/units/temperature.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { DecayCause, EvidenceShares } from "./cause.ts";
 import type { Collector, ExclusionReason, Segment } from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
 import { fitOf } from "./decay-curve.ts";
-import { createWorkspace, type Workspace } from "./evidence.ts";
-import type { Settings } from "./settings.ts";
+import { type Plateau, plateauOf } from "./plateau.ts";
 import { findingOf } from "./verdict.ts";
-import { saturationKelvin, saturationPa } from "./water.ts";
-import { vapourGrams } from "./water-vapour.ts";
+import { createWorkspace, type Workspace } from "./workspace.ts";
 
 /**
  * One reading of the gauge.
@@ -60,22 +56,6 @@ export interface DecayStep {
   readonly elapsed: Quantity<"duration">;
   /** How far the pressure left its course. */
   readonly change: Quantity<"pressureDifference">;
-}
-
-/**
- * Where water levels off, and what that says.
- *
- * Source: IAPWS R14-08(2011) and Wagner & Pruss (2002) for the saturation.
- */
-export interface Plateau {
-  /** Pressure at which the rise ends, without the leak. */
-  readonly pressure: Estimate<"absolutePressure">;
-  /** Water or ice of this temperature is in balance with the plateau: the coldest wet spot is no colder. */
-  readonly saturationTemperature: Quantity<"temperature">;
-  /** Water that has become vapour by then, `mass`; missing without the volume. More may be left as liquid, ice or in oil. */
-  readonly waterMass?: Quantity<"mass">;
-  /** Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone. */
-  readonly aboveSaturation: boolean;
 }
 
 /**
@@ -140,6 +120,7 @@ const cautions: readonly Caution[] = [
 
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),
+  cite("burnham-anderson-2002", "2.4, 2.9"),
   cite("vacuum-handbook", "1.3.3"),
   cite("wagner-pruss-2002", "eq. 2.5"),
   cite("iapws-r14-08", "eq. 6"),
@@ -251,23 +232,4 @@ export function pointsOf(segment: Segment | undefined): DecayReading[] {
   const points = t.map((at, i) => point(at, p[i] as number));
   if (open) points.push(point(open.t / open.n, open.p / open.n));
   return points;
-}
-
-/** What the plateau means: the vapour of an ideal gas at the ambient temperature. */
-function plateauOf(
-  { mean, u }: { readonly mean: number; readonly u: number },
-  segment: Segment | undefined,
-  settings: Settings,
-): Plateau {
-  const { volume, ambient, coldest, accuracy } = settings;
-  const p = Math.max(mean, 0.01);
-  const spread = Math.hypot(u, (accuracy / Math.sqrt(3)) * p);
-  return {
-    pressure: estimate(new Quantity(p, micron), spread),
-    saturationTemperature: kelvin(saturationKelvin(p)).as(degC),
-    ...(volume > 0 && {
-      waterMass: g(vapourGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)),
-    }),
-    aboveSaturation: p - 2 * spread > saturationPa(coldest),
-  };
 }

@@ -1,7 +1,7 @@
 // What is behind the rise? Shares of the evidence by what is material, and the word for them.
 // Follows the decay picture of installation manuals: a leak keeps rising, water rises and levels off, a dry
 // and tight system stays. Does not cover the policy's limits: policy-verdict.ts.
-import { type Component, componentAt } from "./evidence.ts";
+import { type Component, componentAt } from "./component.ts";
 import { levelling, slowBend, slowShape } from "./shapes.ts";
 import { notExcluded, outgassingNamed, smallestBend, sure } from "./tuning.ts";
 
@@ -42,14 +42,14 @@ export interface EvidenceShares {
 /** Sorts the models by what they say is material over the hold. */
 export function sharesOf(
   components: readonly Component[],
-  { material, hold, T }: { readonly material: number; readonly hold: number; readonly T: number },
+  { material, hold, first, T }: Readonly<Record<"material" | "hold" | "first" | "T", number>>,
 ): EvidenceShares {
   const shares = { steady: 0, leak: 0, moisture: 0, outgassing: 0, both: 0 };
   for (const one of components) {
     const { shape, tau, amplitude, weight } = one;
     const slow = shape < 0 ? 0 : amplitude * slowShape(shape, hold, tau);
     const bend = shape < 0 ? 0 : amplitude * slowBend(shape, T, tau);
-    const rise = componentAt(one, T) - one.constant;
+    const rise = componentAt(one, T) - componentAt(one, first);
     if (one.slope * hold > material) {
       shares[bend > Math.max(material, smallestBend * rise) ? "both" : "leak"] += weight;
     } else if (slow < material) shares.steady += weight;

@@ -6,7 +6,7 @@ import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
 import type { DecayReading } from "./assessment.ts";
 import type { Segment } from "./collect.ts";
-import { type Component, componentAt } from "./evidence.ts";
+import { type Component, componentAt } from "./component.ts";
 import { type SlowShape, slowShapes } from "./shapes.ts";
 
 /**

@@ -1,56 +1,18 @@
 // Which shapes explain the readings, and what does each say of the leak? Every model of the set, fitted
 // from the table of inner products and weighed by AICc; the time constants are averaged over, not picked.
-// Follows Burnham & Anderson (2002), 2.4 and 2.9 (from memory): AICc and its weights; JCGM 100:2008 for u.
-// Does not cover the verdict: verdict.ts.
-import {
-  baseIndex,
-  emptyGram,
-  fastAt,
-  type Gram,
-  selfAt,
-  sharedColumns,
-  slowColumns,
-  slowIndex,
-  timeAt,
-  timeUnit,
-  yAt,
-} from "./gram.ts";
+// Follows Burnham & Anderson (2002), 2.4 and 2.9 (from memory). Does not cover the verdict: verdict.ts.
+import { type Component, complete } from "./component.ts";
+import { baseIndex, fastAt, selfAt, slowColumns, slowIndex, timeAt, yAt } from "./gram.ts";
 import {
   fastTaus,
   levelling,
   slowColumnsAt,
   slowCount,
-  slowShape,
   slowShapes,
   slowStep,
   slowTau,
 } from "./shapes.ts";
-
-/** One fitted model at one time constant; pressures relative to the origin of the segment, in Pa. */
-export interface Component {
-  /** Share of the evidence, all together 1. */
-  weight: number;
-  /** Index of the first of two fast exponentials, −1 for none. */
-  readonly fast: number;
-  /** Index into slowShapes, −1 for none. */
-  readonly shape: number;
-  /** Slow time constant in s. */
-  readonly tau: number;
-  readonly line: boolean;
-  /** c, fast 1, fast 2, A; 0 where the model has none. */
-  readonly constant: number;
-  readonly fast1: number;
-  readonly fast2: number;
-  readonly amplitude: number;
-  /** Slope of the line in Pa/s and its standard uncertainty. */
-  readonly slope: number;
-  readonly slopeU: number;
-  readonly amplitudeU: number;
-  /** Value and standard uncertainty at the time asked for. */
-  readonly ahead: number;
-  readonly aheadU: number;
-  readonly aicc: number;
-}
+import { factor, size, type Workspace } from "./workspace.ts";
 
 interface Candidate {
   rss: number;
@@ -59,78 +21,6 @@ interface Candidate {
 }
 
 const families = 16; // constant, line, 7 slow, 7 line + slow
-const size = 5; // 1, two fast, line, slow
-
-/** Scratch memory of one analysis, so that a live reading allocates next to nothing. */
-export interface Workspace {
-  readonly L: Float64Array;
-  readonly q: Float64Array;
-  readonly qy: Float64Array;
-  readonly g: Float64Array;
-  readonly columns: Float64Array;
-  readonly profiles: Float64Array;
-  /** Slow shapes at the time of the prediction. */
-  readonly ahead: Float64Array;
-  indices: readonly number[];
-  readonly gram: Gram;
-}
-
-export function createWorkspace(): Workspace {
-  const array = (length: number) => new Float64Array(length);
-  return {
-    L: array(size * size),
-    q: array(size),
-    qy: array(size),
-    g: array(size),
-    columns: array(yAt + 1),
-    profiles: array(2 * fastTaus.length * slowColumns),
-    ahead: array(slowColumns),
-    indices: [],
-    gram: emptyGram(),
-  };
-}
-
-/** Positions of the shared columns of a fast choice: 1, two neighbouring exponentials, the line last. */
-const chosen: readonly (readonly number[])[] = /* @__PURE__ */ [-1, 0, 1, 2, 3, 4, 5, 6, 7].map(
-  (fast) => (fast < 0 ? [0, timeAt] : [0, fastAt + fast, fastAt + fast + 1, timeAt]),
-);
-
-/** Cholesky of the base columns of a fast choice (line last) and forward solution for y. False if singular. */
-function factor(work: Workspace, fast: number): boolean {
-  const { L, qy } = work;
-  const { base } = work.gram;
-  const indices = chosen[fast + 1] as readonly number[];
-  work.indices = indices;
-  for (let i = 0; i < indices.length; i++) {
-    const ii = indices[i] as number;
-    let y = base[baseIndex(yAt, ii)] as number;
-    for (let j = 0; j <= i; j++) {
-      let sum = base[baseIndex(ii, indices[j] as number)] as number;
-      const whole = sum;
-      for (let k = 0; k < j; k++) sum -= (L[i * size + k] as number) * (L[j * size + k] as number);
-      if (i !== j) L[i * size + j] = sum / (L[j * size + j] as number);
-      else if (sum > 1e-7 * whole) L[i * size + i] = Math.sqrt(sum);
-      else return false;
-    }
-    for (let k = 0; k < i; k++) y -= (L[i * size + k] as number) * (qy[k] as number);
-    qy[i] = y / (L[i * size + i] as number);
-  }
-  return true;
-}
-
-/** Standard uncertainty of the slope of a plain line through the same points, Pa/s. */
-export function lineUncertainty(work: Workspace, variance: number): number {
-  return factor(work, -1) ? Math.sqrt(variance) / (work.L[size + 1] as number) / timeUnit : 0;
-}
-
-/** Forward solution of a slow column against the factored base. */
-function project({ L, q, gram, indices }: Workspace, column: number): void {
-  for (let i = 0; i < indices.length; i++) {
-    let sum = gram.slow[slowIndex(column, indices[i] as number)] as number;
-    for (let k = 0; k < i; k++) sum -= (L[i * size + k] as number) * (q[k] as number);
-    q[i] = sum / (L[i * size + i] as number);
-  }
-}
 
 /** What is known before any reading. */
 export interface Limits {
@@ -327,89 +217,4 @@ export function weighModels(
     )
       best = one;
   return { components: kept, variance, best };
-}
-
-/** Coefficients, uncertainties and prediction of one model; the base is factored already. */
-function complete(
-  work: Workspace,
-  fast: number,
-  column: number,
-  k: number,
-  line: boolean,
-  weight: number,
-  variance: number,
-  aheadTime: number,
-  aicc: number,
-): Component {
-  const { gram, L, q, qy, g, columns, indices } = work;
-  const m = line ? indices.length : indices.length - 1;
-  const coefficients = [0, 0, 0, 0, 0];
-  let amplitude = 0;
-  let d = 1;
-  const shape = column < 0 ? -1 : Math.floor(column / slowCount);
-  if (column >= 0) {
-    project(work, column);
-    d = gram.slow[slowIndex(column, selfAt)] as number;
-    let e = gram.slow[slowIndex(column, yAt)] as number;
-    for (let i = 0; i < m; i++) {
-      d -= (q[i] as number) ** 2;
-      e -= (q[i] as number) * (qy[i] as number);
-    }
-    amplitude = e / d;
-  }
-  for (let i = m - 1; i >= 0; i--) {
-    let sum = (qy[i] as number) - (column < 0 ? 0 : amplitude * (q[i] as number));
-    for (let j = i + 1; j < m; j++)
-      sum -= (L[j * size + i] as number) * (coefficients[j] as number);
-    coefficients[i] = sum / (L[i * size + i] as number);
-  }
-  const tau = column < 0 ? 0 : slowTau(k);
-  // prediction g·c with variance |L⁻¹g|²
-  sharedColumns(aheadTime, columns);
-  const slowAhead = column < 0 ? 0 : slowShape(shape, aheadTime, tau);
-  let ahead = amplitude * slowAhead;
-  let spread = 0;
-  let slowRest = slowAhead;
-  for (let i = 0; i < m; i++) {
-    let sum = columns[indices[i] as number] as number;
-    ahead += sum * (coefficients[i] as number);
-    for (let j = 0; j < i; j++) sum -= (L[i * size + j] as number) * (g[j] as number);
-    g[i] = sum / (L[i * size + i] as number);
-    spread += (g[i] as number) ** 2;
-    if (column >= 0) slowRest -= (q[i] as number) * (g[i] as number);
-  }
-  if (column >= 0) spread += slowRest ** 2 / d;
-  const Ltt = L[(m - 1) * size + m - 1] as number;
-  const qt = q[m - 1] as number;
-  const slopeU = line
-    ? Math.sqrt(variance * (1 + (column < 0 ? 0 : (qt * qt) / d))) / Ltt / timeUnit
-    : 0;
-  return {
-    weight,
-    fast,
-    shape,
-    tau,
-    line,
-    constant: coefficients[0] as number,
-    fast1: fast < 0 ? 0 : (coefficients[1] as number),
-    fast2: fast < 0 ? 0 : (coefficients[2] as number),
-    amplitude,
-    slope: line ? (coefficients[m - 1] as number) / timeUnit : 0,
-    slopeU,
-    amplitudeU: column < 0 ? 0 : Math.sqrt(variance / d),
-    ahead,
-    aheadU: Math.sqrt(variance * spread),
-    aicc,
-  };
-}
-
-/** Value of a component at t, relative to the origin. */
-export function componentAt(one: Component, t: number): number {
-  const fast = (j: number) => -Math.expm1(-t / (fastTaus[j] as number));
-  return (
-    one.constant +
-    (one.fast < 0 ? 0 : one.fast1 * fast(one.fast) + one.fast2 * fast(one.fast + 1)) +
-    one.slope * t +
-    (one.shape < 0 ? 0 : one.amplitude * slowShape(one.shape, t, one.tau))
-  );
 }

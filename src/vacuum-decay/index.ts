@@ -8,7 +8,6 @@ export type {
   DecayReading,
   DecayStep,
   Exclusion,
-  Plateau,
   VacuumDecayAssessment,
 } from "./assessment.ts";
 export type { DecayCause, EvidenceShares } from "./cause.ts";
@@ -23,6 +22,7 @@ export {
 } from "./conductance.ts";
 export { type DecayFit, decayCurve } from "./decay-curve.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
+export type { Plateau } from "./plateau.ts";
 export * from "./policies.ts";
 export * from "./pump-down.ts";
 export type { GaugeRange, VacuumDecayOptions, VacuumGauge } from "./settings.ts";

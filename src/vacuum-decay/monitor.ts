@@ -10,9 +10,9 @@ import {
   type VacuumDecayAssessment,
 } from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
-import { createWorkspace } from "./evidence.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 import { judgedSegment } from "./verdict.ts";
+import { createWorkspace } from "./workspace.ts";
 
 /**
  * A live analysis. It remembers bins, not readings.
@@ -22,7 +22,7 @@ import { judgedSegment } from "./verdict.ts";
 export interface DecayMonitor {
   /**
    * Takes the next reading and gives the verdict so far. The fit is renewed when the evidence has grown by
-   * 6 %, when a checkpoint of the policy is reached and after a step; in between the last one stands.
+   * a tenth, when a checkpoint of the policy is reached and after a step; in between the last one stands.
    */
   add(reading: DecayReading): VacuumDecayAssessment;
   /** The verdict with every reading so far in the fit: what {@link assessVacuumDecay} says of the same log. */
@@ -65,7 +65,7 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
   const assessment = () => {
     const T = judgedSegment(log)?.last ?? 0;
     const next = log.settings.checkpoints.find(({ at }) => at > T)?.at ?? Infinity;
-    due = Math.min(T * 1.06, next);
+    due = Math.min(Math.max(1.1 * T, T + 5), next);
     verdict = assessmentOf(log, work);
     return verdict;
   };

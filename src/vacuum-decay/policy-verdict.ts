@@ -4,14 +4,17 @@ import { type Outcome, overallOutcome, type Reason, statement } from "../assessm
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
-import { type Component, componentAt } from "./evidence.ts";
+import { type Component, componentAt } from "./component.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
 import type { CheckpointSi, Settings } from "./settings.ts";
+import { slowShape } from "./shapes.ts";
 
 /** How far the log is and how sure a verdict has to be. */
 export interface Progress {
   /** Length of the evidence, s. */
   readonly T: number;
+  /** Time of its first point, s. */
+  readonly first: number;
   /** First pressure of the evidence, Pa. */
   readonly origin: number;
   readonly confidence: number;
@@ -24,12 +27,15 @@ function judge(
   components: readonly Component[],
   { at, limit, rise, failAbove }: CheckpointSi,
   { hold, accuracy, resolutionAt }: Settings,
-  { T, origin, confidence, mayFail, mayPass }: Progress,
+  { T, first, origin, confidence, mayFail, mayPass }: Progress,
 ): { outcome: Outcome; reason: Reason } {
   const ceiling = limit < Infinity;
   const value = (one: Component) => {
     const there = at === hold ? one.ahead : componentAt(one, at);
-    return ceiling ? origin + there : there - one.constant;
+    if (ceiling) return origin + there;
+    // since isolation: the slow part before the first reading counts, an equalisation there is not seen
+    const slow = one.shape < 0 ? 0 : one.amplitude * slowShape(one.shape, first, one.tau);
+    return there - componentAt(one, first) + Math.max(0, one.slope) * first + slow;
   };
   const u = ({ aheadU }: Component) => aheadU;
   const { mean } = mixtureOf(components, value, u);

@@ -6,7 +6,7 @@ export const temper = 0.5;
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
 export const floor = 0.1;
 /** Part of a curved rise's mean rate by which a wrong shape can feign a leak. */
-export const discrepancy = 0.07;
+export const discrepancy = 0.09;
 /** Part of the whole rise below which a bend may be the gauge's scale or the warming gas. */
 export const smallestBend = 0.05;
 /** Share of the evidence that names a cause. */

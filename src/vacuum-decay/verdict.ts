@@ -7,12 +7,14 @@ import { Quantity } from "../quantity/quantity.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { causeOf, type DecayCause, type EvidenceShares, sharesOf } from "./cause.ts";
 import { type Collector, type Segment, wholeGram } from "./collect.ts";
-import { type Component, lineUncertainty, type Workspace, weighModels } from "./evidence.ts";
+import type { Component } from "./component.ts";
+import { weighModels } from "./evidence.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
 import { policyVerdict } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import { levelling, slowShape } from "./shapes.ts";
 import { discrepancy, excludedLeak, floor, outgassingMax, temper } from "./tuning.ts";
+import { lineUncertainty, type Workspace } from "./workspace.ts";
 
 /** A mean and its standard uncertainty. */
 interface Spread {
@@ -52,6 +54,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   if (!segment || segment.rows < 3) return nothing(log, segment);
   const T = segment.last;
   const { origin } = segment;
+  const first = segment.t[0] ?? T; // of the first bin
   wholeGram(log, segment, work.gram);
   const { components, variance, best } = weighModels(work, {
     waterMax: settings.waterMax - origin,
@@ -88,11 +91,12 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const leakExcluded =
     provenHigh < Math.max(materialRate, (excludedLeak * allowedRise(settings, origin)) / hold);
 
-  const shares = sharesOf(components, { material, hold, T });
+  const shares = sharesOf(components, { material, hold, first, T });
   const cause = causeOf(shares, leakProven, leakExcluded);
 
   const verdict = policyVerdict(components, settings, {
     T,
+    first,
     origin,
     confidence,
     mayFail,
