@@ -15,7 +15,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { DecayCause, EvidenceShares } from "./cause.ts";
-import type { Collector, ExclusionReason, Segment } from "./collect.ts";
+import type { Collector, ExcludedRow, ExclusionReason, Segment } from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
 import { fitOf } from "./decay-curve.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
@@ -159,7 +159,14 @@ export function assessmentOf(
       ),
     );
   }
-  const excluded = Object.values(log.excludedCount).reduce((sum, one) => sum + one, 0);
+  // a jump that no later reading has confirmed yet is neither evidence nor a step
+  const rows: ExcludedRow[] = [...log.excluded];
+  const counts = { ...log.excludedCount };
+  if (log.suspect) {
+    rows.push({ ...log.suspect, reason: "unconfirmed-jump" });
+    counts["unconfirmed-jump"] = 1;
+  }
+  const excluded = Object.values(counts).reduce((sum, one) => sum + one, 0);
   if (excluded) {
     reasons.push(
       statement("readings-excluded", "{excluded} of {rows} readings were set aside.", {
@@ -215,8 +222,8 @@ export function assessmentOf(
     ...(wet && { plateau: wet }),
     shares: found.shares,
     ...(segment && found.best && { fit: fitOf(found.best, segment) }),
-    excluded: log.excluded.map(({ row, t, p, reason }) => ({ row, reason, ...reading(t, p) })),
-    excludedCount: { ...log.excludedCount },
+    excluded: rows.map(({ row, t, p, reason }) => ({ row, reason, ...reading(t, p) })),
+    excludedCount: counts,
     steps,
   };
 }

@@ -3,7 +3,7 @@
 // Does not cover water that stays behind as liquid, as ice or in oil.
 import { type Estimate, estimate } from "../assessment/assessment.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { g } from "../quantity/units/mass.ts";
+import { g, mg } from "../quantity/units/mass.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
 import type { Segment } from "./collect.ts";
@@ -40,7 +40,7 @@ export function plateauOf(
     pressure: estimate(new Quantity(p, micron), spread),
     saturationTemperature: kelvin(saturationKelvin(p)).as(degC),
     ...(volume > 0 && {
-      waterMass: g(vapourGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)),
+      waterMass: g(vapourGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)).as(mg),
     }),
     aboveSaturation: p - 2 * spread > saturationPa(coldest),
   };

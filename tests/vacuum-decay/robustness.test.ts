@@ -81,6 +81,12 @@ describe("a log that is not clean", () => {
     expect(assess(readings).outcome).toBe("pass");
   });
 
+  it("sets a jump in the last row aside until another reading confirms it", () => {
+    const result = assess([...log(() => 320), reading(905, 5000)]);
+    expect(result.excludedCount).toEqual({ "unconfirmed-jump": 1 });
+    expect(result.excluded[0]?.row).toBe(181);
+  });
+
   it("gives the same answer whatever the order of the rows, and leaves them alone", () => {
     const readings = log((t) => 300 + t);
     const backwards = [...readings].reverse();
