@@ -15,6 +15,12 @@ export {
   type Reason,
   type Statement,
 } from "./assessment.ts";
-export * from "./conformity.ts";
-export * from "./statistics.ts";
-export * from "./uncertainty.ts";
+export { type Conformity, type ConformityInput, conformity } from "./conformity.ts";
+export { normalProbability, normalQuantile, studentQuantile } from "./statistics.ts";
+export {
+  type Correlation,
+  type Instrument,
+  propagate,
+  standardUncertainty,
+  type UncertainInput,
+} from "./uncertainty.ts";

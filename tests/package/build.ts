@@ -17,7 +17,10 @@ export default function setup(project: TestProject): () => void {
   const consumer = mkdtempSync(join(tmpdir(), "hvac-install-math-"));
   const installed = join(consumer, "node_modules/hvac-install-math");
   mkdirSync(installed, { recursive: true });
-  execFileSync("npx", ["tsup"], { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
+  execFileSync("npm", ["run", "--silent", "build"], {
+    cwd: root,
+    stdio: ["ignore", "ignore", "inherit"],
+  });
   const packed = execFileSync(
     "npm",
     ["pack", "--ignore-scripts", "--json", "--pack-destination", consumer],

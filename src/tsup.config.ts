@@ -1,0 +1,49 @@
+// The build: one file per module and one, core, for what all of them share, so that an import opens few
+// files. A module that imports another leaves it where it is instead of taking a copy.
+import { readdirSync } from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
+import { defineConfig, type Options } from "tsup";
+
+const src = import.meta.dirname;
+const modules = readdirSync(src, { withFileTypes: true }).filter((one) => one.isDirectory());
+const entry = Object.fromEntries([
+  ["index", "src/index.ts"],
+  ...modules.map(({ name }) => [`${name}/index`, `src/${name}/index.ts`]),
+]);
+
+/** Where an import from one source file to another leads in the build; nothing when it is bundled in. */
+function builtPath(importer: string, target: string): string | undefined {
+  const [from = "", to = ""] = [relative(src, importer), relative(src, target)];
+  const moduleOf = (file: string) => file.split(sep)[0] ?? "";
+  const isCore = (file: string) => ["quantity", "assessment", "core.ts"].includes(moduleOf(file));
+  const isFace = (file: string) => file.split(sep).length <= 2 && file.endsWith("index.ts");
+  if (isCore(to)) return isFace(to) ? to : isCore(from) && !isFace(from) ? undefined : "core.ts";
+  return isFace(to) && moduleOf(from) !== moduleOf(to) ? to : undefined;
+}
+
+const config: Options = {
+  entry: { core: "src/core.ts", ...entry },
+  format: ["esm", "cjs"],
+  dts: { entry },
+  splitting: false,
+  clean: true,
+  target: "es2022",
+  silent: true,
+  esbuildPlugins: [
+    {
+      name: "one-file-per-module",
+      setup({ onResolve, initialOptions }) {
+        const ending = initialOptions.outExtension?.[".js"] ?? ".js";
+        onResolve({ filter: /^\..*\.ts$/ }, ({ importer, path, kind }) => {
+          if (kind === "entry-point") return undefined;
+          const built = builtPath(importer, join(dirname(importer), path));
+          if (!built) return undefined;
+          const up = "../".repeat(relative(src, importer).split(sep).length > 1 ? 1 : 0) || "./";
+          return { path: `${up}${built.replace(/\.ts$/, ending)}`, external: true };
+        });
+      },
+    },
+  ],
+};
+
+export default defineConfig(config) as Options;
