@@ -7,4 +7,4 @@
 export { type FieldTextError, isFieldTextError } from "./field-text-error.ts";
 export * from "./format-quantity.ts";
 export * from "./parse-quantity.ts";
-export * from "./typed-units.ts";
+export { type TypedUnit, typedUnits } from "./typed-units.ts";
