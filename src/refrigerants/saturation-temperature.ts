@@ -29,12 +29,22 @@ import type { Refrigerant } from "./refrigerant.ts";
  */
 export function bubbleTemperature(
   refrigerant: Refrigerant,
-  pressure: Quantity<"absolutePressure">,
-): Quantity<"temperature">;
-export function bubbleTemperature(
-  refrigerant: Refrigerant,
   pressure: ReadPressure,
   atmosphere: Quantity<"absolutePressure">,
+): Quantity<"temperature">;
+/**
+ * The bubble temperature at an absolute pressure, which needs no atmosphere.
+ *
+ * @param refrigerant - Such as `R410A`.
+ * @param pressure - `absolutePressure` within the saturation range.
+ * @returns The bubble temperature, in °F for a pressure in psi and in °C otherwise.
+ * @throws {@link OutOfRangeError} outside the range, which the message states in the caller's unit.
+ *
+ * Source: as above.
+ */
+export function bubbleTemperature(
+  refrigerant: Refrigerant,
+  pressure: Quantity<"absolutePressure">,
 ): Quantity<"temperature">;
 export function bubbleTemperature(
   refrigerant: Refrigerant,
@@ -70,12 +80,22 @@ export function bubbleTemperature(
  */
 export function dewTemperature(
   refrigerant: Refrigerant,
-  pressure: Quantity<"absolutePressure">,
-): Quantity<"temperature">;
-export function dewTemperature(
-  refrigerant: Refrigerant,
   pressure: ReadPressure,
   atmosphere: Quantity<"absolutePressure">,
+): Quantity<"temperature">;
+/**
+ * The dew temperature at an absolute pressure, which needs no atmosphere.
+ *
+ * @param refrigerant - Such as `R410A`.
+ * @param pressure - `absolutePressure` within the saturation range.
+ * @returns The dew temperature, in °F for a pressure in psi and in °C otherwise.
+ * @throws {@link OutOfRangeError} outside the range, which the message states in the caller's unit.
+ *
+ * Source: as above.
+ */
+export function dewTemperature(
+  refrigerant: Refrigerant,
+  pressure: Quantity<"absolutePressure">,
 ): Quantity<"temperature">;
 export function dewTemperature(
   refrigerant: Refrigerant,
