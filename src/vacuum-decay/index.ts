@@ -12,6 +12,7 @@ export type {
 } from "./assessment.ts";
 export type { DecayCause, EvidenceShares } from "./cause.ts";
 export type { ExclusionReason } from "./collect.ts";
+export { compareLineAndSaturating, type ShapeComparison } from "./compare-shapes.ts";
 export {
   type Conductance,
   type ConductanceInput,

@@ -1,0 +1,52 @@
+import { micron, pascalAbsolute, second } from "hvac-install-math/quantity";
+import { compareLineAndSaturating } from "hvac-install-math/vacuum-decay";
+import { describe, expect, it } from "vitest";
+import { random } from "./simulation.ts";
+import { strd } from "./strd.ts";
+
+const noisy = (f: (t: number) => number, until: number, seed = 1) => {
+  const rng = random(seed);
+  return Array.from({ length: 31 }, (_, i) => {
+    const t = (until * i) / 30;
+    return { elapsed: second(t), pressure: micron(f(t) + 5 * rng.normal()) };
+  });
+};
+const wet = (t: number) => 300 - 2000 * Math.expm1(-t / 900);
+
+describe("compareLineAndSaturating", () => {
+  it("prefers the saturating curve for NIST StRD Misra1a", () => {
+    const { x, y } = strd.misra1a;
+    const readings = x.map((t, i) => ({
+      elapsed: second(t),
+      pressure: pascalAbsolute(y[i] as number),
+    }));
+    expect(compareLineAndSaturating(readings).preferred).toBe("saturating");
+  });
+
+  it("says that a minute of a slow curve cannot be told from a line, and half an hour can", () => {
+    const minute = Array.from({ length: 40 }, (_, seed) =>
+      compareLineAndSaturating(noisy(wet, 60, seed)),
+    );
+    const curved = minute.filter(({ preferred }) => preferred === "saturating");
+    expect(curved.length).toBeLessThanOrEqual(6); // AICc is wrong in some percent of cases, as it must be
+    expect(minute.some(({ preferred }) => preferred === "indistinguishable")).toBe(true);
+    const long = compareLineAndSaturating(noisy(wet, 1800));
+    expect(long.preferred).toBe("saturating");
+    expect(long.saturating.timeConstant.si).toBeCloseTo(900, -2);
+    expect(long.saturating.plateau.in(micron)).toBeCloseTo(2300, -2);
+  });
+
+  it("takes a constant and an exact line without failing", () => {
+    expect(compareLineAndSaturating(noisy(() => 300, 600)).line.rate.si).toBeCloseTo(0, 2);
+    const exact = [0, 1, 2, 3, 4, 5, 6].map((t) => ({
+      elapsed: second(t),
+      pressure: micron(300 + t),
+    }));
+    expect(compareLineAndSaturating(exact).preferred).not.toBe("saturating");
+  });
+
+  it("asks for six different times", () => {
+    expect(() => compareLineAndSaturating(noisy(wet, 60).slice(0, 5))).toThrow("readings");
+    expect(() => compareLineAndSaturating(undefined as never)).toThrow("readings");
+  });
+});
