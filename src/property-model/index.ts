@@ -42,7 +42,8 @@ export { R1234yf } from "./fluids/r1234yf.ts";
 export { R1234zeE } from "./fluids/r1234zee.ts";
 export { water } from "./fluids/water.ts";
 export { type Mixture, type MixtureInput, mixture } from "./mixture.ts";
-export type { ResidualBlock } from "./residual-terms.ts";
+export type { NonAnalyticTerm } from "./non-analytic-term.ts";
+export type { GaussianTerm, ResidualBlock } from "./residual-terms.ts";
 export {
   bubblePoint,
   dewPoint,

@@ -46,7 +46,8 @@ export type ResidualBlock =
       readonly terms: readonly NonAnalyticTerm[];
     };
 
-type GaussianTerm = readonly [
+/** One row of a Gaussian term, its coefficients in the order of the formula. Source: the paper cited with the fluid. */
+export type GaussianTerm = readonly [
   n: number,
   t: number,
   d: number,

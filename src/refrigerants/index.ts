@@ -42,6 +42,7 @@ export {
   pressureTemperatureTable,
   type TableKind,
   type TableRow,
+  type TableSpan,
   tableAsCsv,
   tableAsMarkdown,
 } from "./pressure-temperature-table.ts";

@@ -39,7 +39,8 @@ export type AnyTable =
   | PressureTemperatureTable<"gaugePressure">
   | PressureTemperatureTable<"absolutePressure">;
 
-interface Span {
+/** From where to where a table goes. Source: none; the library's own shape. */
+export interface TableSpan {
   /** Temperature of the first row; its unit is the table's. */
   readonly from: Quantity<"temperature">;
   /** Temperature that the last row does not pass. */
@@ -82,21 +83,21 @@ const mostRows = 10_000;
  */
 export function pressureTemperatureTable(
   refrigerant: Refrigerant,
-  options: Span & {
+  options: TableSpan & {
     readonly atmosphere: Quantity<"absolutePressure">;
     readonly pressureUnit?: Unit<"gaugePressure">;
   },
 ): PressureTemperatureTable<"gaugePressure">;
 export function pressureTemperatureTable(
   refrigerant: Refrigerant,
-  options: Span & {
+  options: TableSpan & {
     readonly atmosphere?: undefined;
     readonly pressureUnit?: Unit<"absolutePressure">;
   },
 ): PressureTemperatureTable<"absolutePressure">;
 export function pressureTemperatureTable(
   refrigerant: Refrigerant,
-  options: Span & {
+  options: TableSpan & {
     readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
     readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure">;
   },
