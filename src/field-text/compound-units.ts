@@ -27,6 +27,7 @@ const pairs: readonly (readonly [large: AnyUnit, small: AnyUnit])[] = [
   [kg, g],
   [day, hour],
   [hour, minute],
+  [hour, second],
   [minute, second],
 ];
 

@@ -230,6 +230,7 @@ describe("other kinds as the trade writes them", () => {
     ["1344 ft³ ÷ 8 ft", "area", "168 ft²"],
     ["1 h 30 min", "duration", "1.5 h"],
     ["1 h 30 min 15 s", "duration", "1.50416666667 h"],
+    ["1 h 1 s", "duration", "1.00027777778 h"],
     ["90 mins", "duration", "90 min"],
     ["1/4 in per ft", "ratio", "2.08333333333 %"],
     ["1/4 in/ft", "ratio", "2.08333333333 %"],
