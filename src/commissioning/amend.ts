@@ -1,0 +1,189 @@
+// How is a record corrected so that nothing is lost? A new record, with the old value in its history.
+// Follows common practice of records under control: who, when, why, and what stood there before; no source.
+// Does not cover proof of who it was, nor locking against two people at once.
+import { describe, isOfKind } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Amendment } from "./amendment.ts";
+import { checkRecord } from "./check-record.ts";
+import { surelyBefore } from "./iso-time.ts";
+import type { InstallationRecord, IsoTime } from "./record.ts";
+import { pathOf, segmentsOf, shapeAt } from "./record-path.ts";
+import { shaped } from "./shape.ts";
+
+/**
+ * A change to a record.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Change {
+  /** The field, part or item, such as `tubing.length`, `drain` or `joints[2]`. The position after the last item adds one. */
+  readonly path: string;
+  /** What it becomes; nothing takes it out. */
+  readonly value?: unknown;
+  /** Who changes it; not empty. */
+  readonly by: string;
+  /** When, by ISO 8601; not before the change before it. */
+  readonly at: IsoTime;
+  /** Why; not empty. */
+  readonly reason: string;
+}
+
+type Segment = string | number;
+
+/** The value of a field of an object or a list, if there is one. */
+function child(parent: unknown, segment: Segment): unknown {
+  const own = parent as Record<Segment, unknown> | undefined;
+  return own !== undefined && Object.hasOwn(own, segment) ? own[segment] : undefined;
+}
+
+/** A copy of an object or a list in which the field at the end of the path has the value, or is gone. */
+function placed(
+  parent: unknown,
+  path: readonly Segment[],
+  value: unknown,
+  argument: string,
+): unknown {
+  const [segment, ...rest] = path;
+  if (segment === undefined) return value;
+  const next = placed(child(parent, segment), rest, value, argument);
+  if (typeof segment === "number") {
+    const items: unknown[] = Array.isArray(parent) ? [...parent] : [];
+    if (segment > items.length) {
+      const allowed = `at most [${items.length}], which adds an item`;
+      throw new InvalidInputError({ argument, value: `position ${segment}`, allowed });
+    }
+    items.splice(segment, 1, ...(next === undefined ? [] : [next]));
+    return items;
+  }
+  const { [segment]: _, ...others } = (isOfKind(parent) ? {} : (parent ?? {})) as Record<
+    string,
+    unknown
+  >;
+  return next === undefined ? others : { ...others, [segment]: next };
+}
+
+/** The part of the path down to what really changes: the first that was not there, or the list that grows or shrinks. */
+function changed(record: unknown, path: readonly Segment[], removes: boolean): Segment[] {
+  let value: unknown = record;
+  for (const [i, segment] of path.entries()) {
+    const next = child(value, segment);
+    const last = i === path.length - 1;
+    if (typeof segment === "number" && (next === undefined || (last && removes))) {
+      return path.slice(0, i);
+    }
+    if (next === undefined) return path.slice(0, i + 1);
+    value = next;
+  }
+  return [...path];
+}
+
+function at(record: unknown, path: readonly Segment[]): unknown {
+  return path.reduce<unknown>(child, record);
+}
+
+/**
+ * Changes a record and keeps what was there: the new record has the change in its `history`, with what
+ * stood there before, who changed it, when and why. The given record is left as it is.
+ *
+ * @param record - The record.
+ * @param change - Path, new value, who, when, why.
+ * @returns A new, frozen record.
+ * @throws {@link InvalidInputError} when there is no such field, the value has another form, there is
+ * nothing to take out, the change is earlier than the one before it, or the path leads to `version` or `history`.
+ *
+ * Cautions: a signature covers what was signed; {@link assessInstallation} warns where a record was changed
+ * after it was signed.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { amend } from "hvac-install-math/commissioning";
+ * import { ft } from "hvac-install-math/quantity";
+ *
+ * const record = { version: 1, tubing: { length: ft(36) } } as const;
+ * const change = { path: "tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
+ * const amended = amend(record, change);
+ * amended.tubing?.length?.toString(); // => 38 ft
+ * String(amended.history?.[0]?.previous); // => 36 ft
+ * ```
+ */
+export function amend(record: InstallationRecord, change: Change): InstallationRecord {
+  const before = checkRecord(record);
+  if (typeof change !== "object" || change === null) {
+    const allowed = "an object with path, value, by, at and reason";
+    throw new InvalidInputError({ argument: "change", value: describe(change), allowed });
+  }
+  const { path, value, by, at: when, reason } = change;
+  const shape = shapeAt("change.path", path);
+  const segments = segmentsOf("change.path", path);
+  const history = before.history ?? [];
+  const refuse = (argument: string, given: unknown, allowed: string) => {
+    throw new InvalidInputError({ argument, value: describe(given), allowed });
+  };
+  if (segments[0] === "version" || segments[0] === "history") {
+    refuse("change.path", path, "another part than version and history");
+  }
+  for (const [name, text] of Object.entries({ by, reason })) {
+    if (typeof text !== "string" || text.trim() === "") {
+      refuse(`change.${name}`, text, "a text that is not empty");
+    }
+  }
+  shaped("change.at", when, "time");
+  const last = history.at(-1);
+  if (last && surelyBefore(when, last.at)) {
+    refuse("change.at", when, `not before the change before it, ${last.at}`);
+  }
+  const next = value === undefined ? undefined : shaped("change.value", value, shape);
+  const where = changed(before, segments, value === undefined);
+  const previous = at(before, where);
+  if (value === undefined && at(before, segments) === undefined) {
+    refuse("change.value", value, "a value: there is nothing to take out");
+  }
+  const entry: Amendment = {
+    path: pathOf(where),
+    ...(previous !== undefined && { previous }),
+    by,
+    at: when,
+    reason,
+  };
+  const after = placed(before, segments, next, "change.path") as InstallationRecord;
+  return checkRecord({ ...after, history: [...history, entry] });
+}
+
+/**
+ * The record as it was after so many of its amendments: 0 is the first version.
+ *
+ * @param record - The record with its history.
+ * @param revision - Whole number, 0 to the number of amendments.
+ * @returns The earlier record, with the history that it had then; frozen.
+ * @throws {@link InvalidInputError} when there is no such revision or it is not a record.
+ *
+ * Source: none; the library's own format.
+ *
+ * @example
+ * ```ts
+ * import { amend, recordRevision } from "hvac-install-math/commissioning";
+ * import { ft } from "hvac-install-math/quantity";
+ *
+ * const change = { path: "tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
+ * const amended = amend({ version: 1, tubing: { length: ft(36) } }, change);
+ * recordRevision(amended, 0).tubing?.length?.toString(); // => 36 ft
+ * ```
+ */
+export function recordRevision(record: InstallationRecord, revision: number): InstallationRecord {
+  let now = checkRecord(record);
+  const count = now.history?.length ?? 0;
+  if (!Number.isInteger(revision) || revision < 0 || revision > count) {
+    const allowed = `a whole number from 0 to ${count}`;
+    throw new InvalidInputError({ argument: "revision", value: describe(revision), allowed });
+  }
+  for (let i = count; i > revision; i--) {
+    const { history = [], ...rest } = now;
+    const entry = history[i - 1] as Amendment;
+    const path = segmentsOf(`history[${i - 1}].path`, entry.path);
+    const back = placed(rest, path, entry.previous, `history[${i - 1}].path`) as InstallationRecord;
+    now = i > 1 ? { ...back, history: history.slice(0, i - 1) } : back;
+  }
+  return checkRecord(now);
+}

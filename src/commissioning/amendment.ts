@@ -1,0 +1,21 @@
+// What was changed afterwards, by whom and why? One entry of a record's history. Types only.
+// Follows common practice, no source. Does not cover proof of who it was.
+import type { IsoTime } from "./record.ts";
+
+/**
+ * One change of a record. What was there before is kept in `previous`; without `previous` nothing was.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Amendment {
+  /** The field, part or list that changed, such as `tubing.length` or `joints`. */
+  readonly path: string;
+  /** What stood there before; missing when nothing did. */
+  readonly previous?: unknown;
+  /** Who changed it. */
+  readonly by: string;
+  /** When. */
+  readonly at: IsoTime;
+  /** Why. */
+  readonly reason: string;
+}

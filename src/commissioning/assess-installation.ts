@@ -1,0 +1,182 @@
+// Is the installation right, as far as its record shows? Every check in the order of the work, one verdict.
+// Follows the modules, each by its own standards; the order of the work is common practice, no source.
+// Does not cover what was not recorded: that is listed as missing and never counts as passed.
+import {
+  type Assessment,
+  explain,
+  overallOutcome,
+  type Reason,
+  type Statement,
+  statement,
+} from "../assessment/assessment.ts";
+import { calibrationsOf } from "./calibration.ts";
+import { checkRecord } from "./check-record.ts";
+import { before, type Held, type HoldPoint, holdsOf } from "./hold-points.ts";
+import { surelyBefore } from "./iso-time.ts";
+import type { InstallationRecord } from "./record.ts";
+import type { InstallationStep, StepName, Tried } from "./step.ts";
+import { tryCharge, tryRoomLimit, tryValves } from "./try-charge.ts";
+import { tryDrain, tryOperation } from "./try-operation.ts";
+import { tryCircuit, trySupply } from "./try-power.ts";
+import { tryEvacuation, tryJoints, tryLineRun, tryPressureTest } from "./try-tightness.ts";
+
+/**
+ * The verdict on an installation. `cause` is the first step that fails.
+ *
+ * Source: none; the library's own type.
+ */
+export interface InstallationAssessment extends Assessment<StepName> {
+  /** The steps in the order of the work. */
+  readonly steps: readonly InstallationStep[];
+  /** What may not be done yet. */
+  readonly holds: readonly HoldPoint[];
+  /** Paths of all fields that are missing. */
+  readonly missing: readonly string[];
+}
+
+const order: readonly ((record: InstallationRecord) => Tried)[] = [
+  tryLineRun,
+  tryJoints,
+  tryPressureTest,
+  tryEvacuation,
+  tryRoomLimit,
+  tryCharge,
+  tryValves,
+  tryCircuit,
+  trySupply,
+  tryDrain,
+  tryOperation,
+];
+
+/**
+ * Runs every check that a record allows, in the order of the work: run, joints, pressure test, evacuation,
+ * room limit, charge, valves, circuit, supply, drain, operation.
+ *
+ * One step that fails fails the whole, and so does a record that shows by its own dates that valves, charge
+ * or power came before their proof. A step that is missing, incomplete, undecided or unusable leaves the
+ * whole `inconclusive`. It passes only when every step is done and passes. A value that no check can use is
+ * a problem of its step and hides none of the others.
+ *
+ * Assumes that the record tells what was done; what each check assumes is listed.
+ *
+ * @param record - The record, in whatever state of filling.
+ * @returns The verdict with steps, hold points and missing fields.
+ * @throws {@link InvalidInputError} when it is not a record: an unknown field, a value of another form, with
+ * the path.
+ *
+ * Cautions: a pass says that the recorded figures keep their limits, not that the work is safe. Nitrogen
+ * under pressure, refrigerant, flammable gas and mains can kill; nameplate, manufacturer's instructions, local
+ * code and licensed practice govern.
+ *
+ * Source: common practice, no source, for the order; JCGM 106:2012, 8.3, for the outcomes.
+ *
+ * @example
+ * ```ts
+ * import { assessInstallation } from "hvac-install-math/commissioning";
+ * import { ft } from "hvac-install-math/quantity";
+ *
+ * const result = assessInstallation({
+ *   version: 1,
+ *   tubing: { length: ft(36), lift: ft(9), outdoorUnit: "below" },
+ *   equipment: { manual: { run: { maximumLength: ft(66), maximumLift: ft(33) } } },
+ * });
+ * result.outcome; // => inconclusive
+ * `${result.steps[0]?.name}: ${result.steps[0]?.outcome}`; // => line-run: pass
+ * result.holds.map(({ name, state }) => `${name} ${state}`).join(", "); // => open-valves held, add-charge held, power-on held
+ * ```
+ */
+export function assessInstallation(record: InstallationRecord): InstallationAssessment {
+  const checked = checkRecord(record);
+  const tried = order.map((step) => step(checked));
+  const passed = new Set(tried.filter(({ outcome }) => outcome === "pass").map(({ name }) => name));
+  const steps = tried.map(
+    (step): InstallationStep => ({
+      ...step,
+      blockedBy: before[step.name].filter((name) => !passed.has(name)),
+    }),
+  );
+  const held = holdsOf(checked, tried);
+  const outcome = overallOutcome([
+    ...steps.map((step) => step.outcome),
+    ...(held.some(({ proven }) => proven) ? (["fail"] as const) : []),
+  ]);
+  const cause = steps.find((step) => step.outcome === "fail")?.name;
+  const verdicts = steps.flatMap(({ checks }) => checks.map(({ assessment }) => assessment));
+  const calibration = calibrationsOf(checked);
+  return {
+    outcome,
+    ...(cause && { cause }),
+    reasons: reasonsOf(steps, held),
+    assumptions: unlike([
+      ...verdicts.flatMap(({ assumptions }) => assumptions),
+      ...calibration.assumptions,
+    ]),
+    cautions: unlike([
+      ...calibration.cautions,
+      ...signedBefore(checked),
+      ...verdicts.flatMap(({ cautions }) => cautions),
+      recordOnly,
+    ]),
+    sources: verdicts
+      .flatMap(({ sources }) => sources)
+      .filter(
+        ({ source, clause }, i, all) =>
+          all.findIndex((one) => one.source === source && one.clause === clause) === i,
+      ),
+    steps,
+    holds: held.map(({ hold }) => hold),
+    missing: [...new Set(steps.flatMap(({ missing }) => missing))],
+  };
+}
+
+const recordOnly = /* @__PURE__ */ statement(
+  "record-only",
+  "This judges a record, not the work: nameplate, manufacturer's instructions, local code and licensed practice govern.",
+);
+
+/** What decides, in the order fail, undecided, missing; what passed comes last. */
+function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): Reason[] {
+  const said: Record<"fail" | "inconclusive" | "pass", Reason[]> = {
+    fail: held.filter(({ proven }) => proven).map(({ hold }) => hold.reason),
+    inconclusive: held
+      .filter(({ hold, proven }) => hold.state === "breached" && !proven)
+      .map(({ hold }) => hold.reason),
+    pass: [],
+  };
+  const lacking: Reason[] = [];
+  for (const { name, checks, problems, missing } of steps) {
+    for (const { path, assessment } of checks) {
+      const [first] = assessment.reasons;
+      if (!first) continue;
+      const text = `{inStep} ({inPart}): ${first.text}`;
+      said[assessment.outcome].push(
+        statement(first.code, text, { ...first.values, inStep: name, inPart: path }),
+      );
+    }
+    for (const { path, value, allowed } of problems) {
+      const text = "{inStep}: {path} is {value}; allowed: {allowed}.";
+      const values = { inStep: name, path, value, allowed };
+      said.inconclusive.push(statement("unusable-value", text, values));
+    }
+    if (missing.length > 0) {
+      const values = { inStep: name, fields: missing.join(", ") };
+      lacking.push(statement("missing", "{inStep}: not recorded: {fields}.", values));
+    }
+  }
+  return [...said.fail, ...said.inconclusive, ...lacking, ...said.pass];
+}
+
+/** Signatures that are older than a change. */
+function signedBefore({ signatures = [], history = [] }: InstallationRecord): Statement[] {
+  return signatures.flatMap(({ name, at }) => {
+    const later = history.filter((change) => surelyBefore(at, change.at));
+    const values = { name, at, paths: [...new Set(later.map(({ path }) => path))].join(", ") };
+    const text = "{name} signed at {at}, before these were changed: {paths}.";
+    return later.length ? [statement("signed-before-change", text, values)] : [];
+  });
+}
+
+/** Each sentence once. */
+function unlike(all: readonly Statement[]): Statement[] {
+  return [...new Map(all.map((one) => [explain(one), one])).values()];
+}

@@ -1,0 +1,29 @@
+/**
+ * One record of a whole installation: its form, its verdict in the order of the work with what is missing
+ * and what may not be done yet, and amendments that lose nothing.
+ *
+ * Start with {@link InstallationRecord} and {@link assessInstallation}.
+ *
+ * @module commissioning
+ */
+export { amend, type Change, recordRevision } from "./amend.ts";
+export type { Amendment } from "./amendment.ts";
+export { assessInstallation, type InstallationAssessment } from "./assess-installation.ts";
+export { checkRecord } from "./check-record.ts";
+export type { HoldName, HoldPoint } from "./hold-points.ts";
+export type { InstallationRecord, IsoTime, Photo, Signature, Valves } from "./record.ts";
+export type { ChargeReading, Drain, OperatingReading, Room } from "./record-building.ts";
+export type {
+  Equipment,
+  InstrumentIdentity,
+  Instruments,
+  Manual,
+  Site,
+  UnitPlate,
+} from "./record-equipment.ts";
+export type { Circuit, Power, SupplyPart } from "./record-power.ts";
+export { recordShape } from "./record-shape.ts";
+export type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
+export type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
+export type { Fields, Shape } from "./shape.ts";
+export type { InstallationStep, StepCheck, StepName, StepProblem } from "./step.ts";

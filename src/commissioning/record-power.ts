@@ -1,0 +1,60 @@
+// What feeds the unit? Circuit and supply of a record. Types only.
+// Follows the inputs of circuit-protection and supply-voltage; rule sets are named by a key.
+// Does not cover how they are judged: see those modules.
+import type {
+  AwgWiring,
+  CircuitInput,
+  InstalledCircuit,
+  MetricWiring,
+  SupplySystemName,
+} from "../circuit-protection/index.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { VoltageMeasuredAt, VoltageReading } from "../supply-voltage/index.ts";
+import type { IsoTime } from "./record.ts";
+import type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
+
+/** The branch circuit. Source: none; the library's own type. */
+export interface Circuit {
+  /** The adopted rules by name. */
+  readonly rules?: CircuitRulesName;
+  /** How the cable runs. */
+  readonly wiring?: AwgWiring | MetricWiring;
+  /** What is fitted. */
+  readonly installed?: InstalledCircuit;
+  /** Power factor while running. */
+  readonly powerFactor?: number;
+  /** Where it stands. */
+  readonly occupancy?: NonNullable<CircuitInput["occupancy"]>;
+  /** When it was inspected. */
+  readonly at?: IsoTime;
+}
+
+/** The readings of the supply. Source: none; the library's own type. */
+export interface SupplyPart {
+  /** One reading or a log. */
+  readonly readings?: readonly VoltageReading[];
+  /** At the service entrance or at the unit. */
+  readonly measuredAt?: VoltageMeasuredAt;
+  /** The standard of the supply by name. */
+  readonly standard?: VoltageStandardName;
+  /** Largest voltage unbalance that the maker allows. */
+  readonly unbalanceLimit?: Quantity<"ratio">;
+  /** When the first reading was taken, the unit being off. */
+  readonly at?: IsoTime;
+}
+
+/** Circuit, supply and the moment of power. Source: none; the library's own type. */
+export interface Power {
+  /** Nominal voltage between the conductors that feed the unit. */
+  readonly voltage?: Quantity<"voltage">;
+  /** Phases that feed the unit. */
+  readonly phases?: 1 | 3;
+  /** The service. */
+  readonly system?: SupplySystemName;
+  /** The branch circuit. */
+  readonly circuit?: Circuit;
+  /** The readings of the supply. */
+  readonly supply?: SupplyPart;
+  /** When the unit was first switched on. */
+  readonly energizedAt?: IsoTime;
+}

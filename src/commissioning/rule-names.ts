@@ -1,0 +1,36 @@
+// Which rules are meant? Names that stand in a record for the rule sets of the modules.
+// Follows the designations of the standards themselves.
+// Does not cover rule sets of one's own: judge those with the modules directly.
+import {
+  type CircuitRules,
+  cec2024,
+  iec60364,
+  nec2020,
+  nec2023,
+  nec2026,
+} from "../circuit-protection/index.ts";
+import { ansiC84, iec60038, type VoltageStandard } from "../supply-voltage/index.ts";
+
+/** Names of the rule sets for circuits. Source: the designations of the standards. */
+export type CircuitRulesName =
+  | "nfpa-70-2020"
+  | "nfpa-70-2023"
+  | "nfpa-70-2026"
+  | "csa-c22.1-2024"
+  | "iec-60364";
+
+/** Names of the standards of supply voltage. Source: the designations of the standards. */
+export type VoltageStandardName = "ansi-c84.1-2020" | "iec-60038";
+
+export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
+  "nfpa-70-2020": nec2020,
+  "nfpa-70-2023": nec2023,
+  "nfpa-70-2026": nec2026,
+  "csa-c22.1-2024": cec2024,
+  "iec-60364": iec60364,
+};
+
+export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> = {
+  "ansi-c84.1-2020": ansiC84,
+  "iec-60038": iec60038,
+};

@@ -1,0 +1,131 @@
+// What is a step of the work, and how is one tried? Runs the checks that the data allow and names what lacks.
+// Follows the order of the work as manuals have it; common practice, no source.
+// Does not cover what a check decides: the modules do.
+import { type Assessment, type Outcome, overallOutcome } from "../assessment/assessment.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+
+/** The steps in the order of the work. Source: common practice, no source. */
+export type StepName =
+  | "line-run"
+  | "joints"
+  | "pressure-test"
+  | "evacuation"
+  | "room-limit"
+  | "charge"
+  | "valves"
+  | "circuit"
+  | "supply"
+  | "drain"
+  | "operation";
+
+/** What a module said about a part of the record. Source: none; the library's own type. */
+export interface StepCheck {
+  /** What was checked, in kebab case. */
+  readonly name: string;
+  /** Path of the part of the record that was checked. */
+  readonly path: string;
+  /** The verdict of the module, with all its own figures. */
+  readonly assessment: Assessment<string>;
+}
+
+/** A value that no check could use. Source: none; the library's own type. */
+export interface StepProblem {
+  /** The check that could not be made. */
+  readonly check: string;
+  /** Path of the field of the record. */
+  readonly path: string;
+  /** What stands there. */
+  readonly value: string;
+  /** What would have been accepted. */
+  readonly allowed: string;
+  /** What to do about it; empty when there is nothing to add. */
+  readonly hint: string;
+}
+
+/** A step and what came of it. Source: none; the library's own type. */
+export interface InstallationStep {
+  /** Which step. */
+  readonly name: StepName;
+  /** `done`: all that it needs is there and was judged. `partial`: some of it. `missing`: nothing could be judged. */
+  readonly state: "done" | "partial" | "missing";
+  /** `pass` only when `done` and all of its checks pass. */
+  readonly outcome: Outcome;
+  /** The checks that were made. */
+  readonly checks: readonly StepCheck[];
+  /** Values that could not be used. */
+  readonly problems: readonly StepProblem[];
+  /** Paths of the fields that are missing. */
+  readonly missing: readonly string[];
+  /** Earlier steps that have to pass before this one may be done, and have not. */
+  readonly blockedBy: readonly StepName[];
+}
+
+/** A check to try: the fields that it needs by path, and where its arguments stand in the record. */
+export interface Trial {
+  readonly name: string;
+  readonly path: string;
+  readonly needs: Readonly<Record<string, unknown>>;
+  readonly run: () => Assessment<string>;
+  readonly paths?: Readonly<Record<string, string>>;
+}
+
+/** What trying the checks of a step gave. */
+export type Tried = Omit<InstallationStep, "blockedBy">;
+
+/** Tries the checks of a step. Fields that are missing apart from a check are listed too. */
+export function tryAll(
+  name: StepName,
+  trials: readonly Trial[],
+  lacks: readonly string[] = [],
+): Tried {
+  const missing = new Set(lacks);
+  const checks: StepCheck[] = [];
+  const problems: StepProblem[] = [];
+  let some = false;
+  for (const { name: check, path, needs, run, paths = {} } of trials) {
+    const absent = Object.keys(needs).filter((key) => needs[key] === undefined);
+    some ||= absent.length < Object.keys(needs).length;
+    for (const key of absent) missing.add(key);
+    if (absent.length > 0) continue;
+    try {
+      checks.push({ name: check, path, assessment: run() });
+    } catch (error) {
+      if (!isInvalidInputError(error)) throw error;
+      const { argument, value, allowed, hint } = error;
+      problems.push({ check, path: recordPath(argument, path, paths), value, allowed, hint });
+    }
+  }
+  const outcomes = checks.map(({ assessment }) => assessment.outcome);
+  const whole = missing.size === 0 && problems.length === 0;
+  return {
+    name,
+    state:
+      checks.length > 0 && whole ? "done" : some || problems.length > 0 ? "partial" : "missing",
+    outcome: overallOutcome(whole ? outcomes : [...outcomes, "inconclusive"]),
+    checks,
+    problems,
+    missing: [...missing],
+  };
+}
+
+/** Where an argument of a module stands in the record: by the longest prefix that is known. */
+function recordPath(
+  argument: string,
+  path: string,
+  paths: Readonly<Record<string, string>>,
+): string {
+  const known = Object.keys(paths)
+    .filter((key) => argument === key || /^[.[]/.test(argument.slice(key.length)))
+    .filter((key) => argument.startsWith(key))
+    .sort((a, b) => b.length - a.length)[0];
+  if (known === undefined) return `${path}.${argument}`;
+  return `${paths[known]}${argument.slice(known.length)}`;
+}
+
+type Loose<T> = { readonly [P in keyof T]: T[P] | undefined };
+
+/** The fields that are there: what a step needs was looked for before. */
+export function given<T extends object>(fields: Loose<T>): T {
+  const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(entries) as T;
+}

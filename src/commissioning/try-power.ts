@@ -1,0 +1,101 @@
+// Circuit and supply: is what feeds the unit right?
+// Follows circuit-protection and supply-voltage, which decide.
+// Does not cover what those leave out: fault levels, surges, permits.
+import { circuitFromNameplate } from "../circuit-protection/index.ts";
+import { assessSupplyVoltage } from "../supply-voltage/index.ts";
+import type { InstallationRecord } from "./record.ts";
+import { circuitRules, voltageStandards } from "./rule-names.ts";
+import { given, type Tried, tryAll } from "./step.ts";
+import { errorsOf } from "./try-tightness.ts";
+
+/** Is the circuit what the plate asks for? */
+export function tryCircuit({ power, equipment }: InstallationRecord): Tried {
+  const { voltage, phases, system, circuit } = power ?? {};
+  const { rules, wiring, installed, powerFactor, occupancy } = circuit ?? {};
+  const {
+    minimumCircuitAmpacity,
+    maximumOvercurrentProtection,
+    protectionMarking,
+    ratedLoadCurrent,
+    lockedRotorCurrent,
+  } = equipment ?? {};
+  const plate = {
+    minimumCircuitAmpacity,
+    maximumOvercurrentProtection,
+    protectionMarking,
+    ratedLoadCurrent,
+    lockedRotorCurrent,
+  };
+  const onPlate = Object.keys(plate).map((key) => [key, `equipment.${key}`]);
+  return tryAll("circuit", [
+    {
+      name: "circuit",
+      path: "power.circuit",
+      needs: {
+        "power.circuit.rules": rules,
+        "power.circuit.wiring": wiring,
+        "power.circuit.installed.device": installed?.device,
+        "power.circuit.installed.conductor": installed?.conductor,
+        "power.circuit.installed.equipmentGrounding": installed?.equipmentGrounding,
+        "power.circuit.installed.disconnect": installed?.disconnect,
+        "power.voltage": voltage,
+        "power.phases": phases,
+        "equipment.minimumCircuitAmpacity": minimumCircuitAmpacity,
+        "equipment.maximumOvercurrentProtection": maximumOvercurrentProtection,
+      },
+      paths: { ...Object.fromEntries(onPlate), supply: "power" },
+      run: () =>
+        circuitFromNameplate(
+          given({
+            ...plate,
+            rules: rules && circuitRules[rules],
+            supply: given({ voltage, phases, system }),
+            wiring,
+            installed,
+            powerFactor,
+            occupancy,
+          }),
+        ),
+    },
+  ]);
+}
+
+/** Is the supply fit to connect to? */
+export function trySupply({ power, equipment, instruments }: InstallationRecord): Tried {
+  const { voltage, phases, supply } = power ?? {};
+  const { readings, measuredAt, standard, unbalanceLimit } = supply ?? {};
+  const { ratedVoltages: rated, voltageRange: range, ratedLoadCurrent } = equipment ?? {};
+  const voltmeter = instruments?.voltmeter;
+  return tryAll("supply", [
+    {
+      name: "supply-voltage",
+      path: "power.supply",
+      needs: {
+        "power.supply.readings": readings?.[0],
+        "power.supply.measuredAt": measuredAt,
+        "power.voltage": voltage,
+        "power.phases": phases,
+        "equipment.ratedVoltages": rated?.[0],
+        "instruments.voltmeter": voltmeter,
+      },
+      paths: {
+        supply: "power",
+        "nameplate.rated": "equipment.ratedVoltages",
+        "nameplate.range": "equipment.voltageRange",
+        "nameplate.ratedCurrent": "equipment.ratedLoadCurrent",
+        meter: "instruments.voltmeter",
+      },
+      run: () =>
+        assessSupplyVoltage(
+          given({
+            nameplate: given({ rated, range, ratedCurrent: ratedLoadCurrent }),
+            supply: given({ voltage, phases, standard: standard && voltageStandards[standard] }),
+            readings,
+            measuredAt,
+            unbalanceLimit,
+            meter: errorsOf(voltmeter),
+          }),
+        ),
+    },
+  ]);
+}

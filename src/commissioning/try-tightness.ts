@@ -1,0 +1,304 @@
+// Run, joints, pressure test, evacuation: what do the records of the tubing prove?
+// Follows line-set, flare-joint, pressure-test and vacuum-decay, which decide.
+// Does not cover joints that nobody recorded, unless their number is stated.
+import type { Assessment } from "../assessment/assessment.ts";
+import { standardUncertainty } from "../assessment/uncertainty.ts";
+import {
+  assessFlareDiameter,
+  assessFlareTorque,
+  assessFlareTurn,
+  type FlareRefrigerant,
+} from "../flare-joint/index.ts";
+import { assessLineRun } from "../line-set/index.ts";
+import {
+  assessPressureLog,
+  assessPressureTest,
+  type LogReading,
+  type TestReading,
+} from "../pressure-test/index.ts";
+import { toGauge } from "../quantity/atmosphere.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { m } from "../quantity/units/geometry.ts";
+import { acceptancePolicies, assessVacuumDecay } from "../vacuum-decay/index.ts";
+import { atmosphereNeed, atmosphereOf, refrigerantOf, stated, volumeOf } from "./job.ts";
+import type { InstallationRecord } from "./record.ts";
+import type { Joint } from "./record-tubing.ts";
+import { given, type Trial, type Tried, tryAll } from "./step.ts";
+
+/** Is the run within the manual's limits? */
+export function tryLineRun({ tubing, equipment, instruments }: InstallationRecord): Tried {
+  const limits = equipment?.manual?.run;
+  const { length, lift, outdoorUnit, bends } = tubing ?? {};
+  const tape = instruments?.tape;
+  return tryAll("line-run", [
+    {
+      name: "line-run",
+      path: "tubing",
+      needs: {
+        "tubing.length": length,
+        "tubing.lift": lift,
+        "tubing.outdoorUnit": outdoorUnit,
+        "equipment.manual.run": limits,
+      },
+      paths: { limits: "equipment.manual.run", instrument: "instruments.tape" },
+      run: () =>
+        assessLineRun(
+          given({
+            length,
+            lift,
+            outdoorUnit,
+            bends,
+            limits,
+            standardUncertainty: errorsOf(tape) && standardUncertainty(tape ?? {}, m),
+          }),
+        ),
+    },
+  ]);
+}
+
+/** An instrument of which something is known besides its name. */
+export function errorsOf<T extends object>(instrument: T | undefined): T | undefined {
+  const { accuracy, relativeAccuracy, accuracyOfReading, resolution, repeatability } =
+    (instrument ?? {}) as Record<string, unknown>;
+  const known = accuracy ?? relativeAccuracy ?? accuracyOfReading ?? resolution ?? repeatability;
+  return known === undefined ? undefined : instrument;
+}
+
+/** Was every joint made right? */
+export function tryJoints(record: InstallationRecord): Tried {
+  const { joints = [], tubing } = record;
+  const count = tubing?.jointCount;
+  const trials = joints.flatMap((joint, i) => jointTrials(record, joint, `joints[${i}]`));
+  const lacks =
+    joints.length === 0 || (count ?? 0) > joints.length ? [`joints[${joints.length}]`] : [];
+  const counted: Trial[] = [
+    {
+      name: "joint-count",
+      path: "tubing.jointCount",
+      needs: { "tubing.jointCount": count },
+      run: () =>
+        stated(
+          joints.length === count ? "pass" : "inconclusive",
+          "joint-count",
+          "{recorded} joints are recorded; there are {count}.",
+          { recorded: joints.length, count: count ?? 0 },
+        ),
+    },
+  ];
+  return tryAll("joints", [...trials, ...counted], lacks);
+}
+
+function jointTrials(record: InstallationRecord, joint: Joint, path: string): Trial[] {
+  const { kind, tube, torque, turn, torqueWindow: manual, flareDiameter } = joint;
+  if (kind === "brazed" || kind === "pressed") {
+    const field = kind === "brazed" ? "nitrogenFlowed" : "inspected";
+    const text =
+      kind === "brazed"
+        ? "Nitrogen flowed while it was brazed: {answer}."
+        : "It was looked at and found right: {answer}.";
+    const answer = joint[field];
+    const run = () =>
+      stated(answer ? "pass" : "fail", `${kind}-joint`, text, { answer: answer ? "yes" : "no" });
+    return [{ name: `${kind}-joint`, path, needs: { [`${path}.${field}`]: answer }, run }];
+  }
+  const base = { [`${path}.kind`]: kind, [`${path}.tube`]: tube };
+  const wrench = errorsOf(record.instruments?.torqueWrench);
+  const trials: Trial[] = [];
+  if (torque || !turn) {
+    const { relativeAccuracy, accuracy, resolution } = wrench ?? {};
+    trials.push({
+      name: "flare-torque",
+      path,
+      needs: { ...base, [`${path}.torque`]: torque },
+      paths: {
+        manual: `${path}.torqueWindow`,
+        wrench: "instruments.torqueWrench",
+        instrument: "instruments.torqueWrench",
+      },
+      run: () =>
+        assessFlareTorque(
+          given({
+            tube,
+            torque,
+            manual,
+            wrench: wrench && given({ relativeAccuracy, accuracy, resolution }),
+          }),
+        ),
+    });
+  }
+  if (turn) {
+    const run = () => assessFlareTurn(given({ tube, turn }));
+    trials.push({ name: "flare-turn", path, needs: base, run });
+  }
+  if (flareDiameter) {
+    trials.push({
+      name: "flare-diameter",
+      path,
+      needs: { ...base, "equipment.refrigerant": record.equipment?.refrigerant },
+      paths: {
+        diameter: `${path}.flareDiameter`,
+        designation: "equipment.refrigerant",
+        refrigerant: "equipment.refrigerant",
+      },
+      run: () => {
+        const refrigerant = refrigerantOf(record).designation.replace("-", "") as FlareRefrigerant;
+        return assessFlareDiameter(given({ tube, diameter: flareDiameter, refrigerant }));
+      },
+    });
+  }
+  return trials;
+}
+
+/** Is it tight? */
+export function tryPressureTest(record: InstallationRecord): Tried {
+  const { pressureTest, instruments, equipment } = record;
+  const { readings, criterion, wall } = pressureTest ?? {};
+  const { testGauge, gasThermometer } = instruments ?? {};
+  const marked = equipment?.lowestMarkedPressure;
+  const { testPressure, testHold } = equipment?.manual ?? {};
+  const [start, end] = readings ?? [];
+  const needs = { ...atmosphereNeed(record), "pressureTest.readings": start };
+  const paths = { atmosphere: "site.atmosphere", altitude: "site.altitude" };
+  const trials: Trial[] = [
+    {
+      name: "pressure-test",
+      path: "pressureTest",
+      needs: {
+        ...needs,
+        "pressureTest.readings[1]": end,
+        "pressureTest.criterion": criterion,
+        "instruments.testGauge": testGauge,
+        "instruments.gasThermometer": gasThermometer,
+      },
+      paths: {
+        ...paths,
+        start: "pressureTest.readings[0]",
+        end: "pressureTest.readings[1]",
+        "instruments.pressure": "instruments.testGauge",
+        "instruments.temperature": "instruments.gasThermometer",
+        volume: "tubing.otherVolume",
+        tube: "tubing.liquid",
+        length: "tubing.length",
+      },
+      run: () => {
+        const setup = {
+          atmosphere: atmosphereOf(record),
+          instruments: given({ pressure: testGauge, temperature: gasThermometer }),
+          criterion,
+          wall,
+          volume: volumeOf(record),
+        };
+        return readings?.length === 2
+          ? assessPressureTest(given({ ...setup, start, end }))
+          : assessPressureLog(given({ ...setup, readings: readings as LogReading[] }));
+      },
+    },
+  ];
+  const elapsed = readings?.map((one) => one.elapsed);
+  trials.push({
+    name: "test-hold",
+    path: "pressureTest.readings",
+    needs: {
+      "pressureTest.readings[1].elapsed": elapsed?.[1] && elapsed.at(-1),
+      "equipment.manual.testHold": testHold,
+    },
+    run: () => {
+      const asked = testHold as Quantity<"duration">;
+      const seconds = spread((elapsed ?? []).map((one) => one?.si ?? 0));
+      return stated(
+        seconds >= asked.si * (1 - 1e-12) ? "pass" : "inconclusive",
+        "test-hold",
+        "Held for {held}; {asked} is asked for.",
+        { held: new Quantity(seconds, asked.unit), asked },
+      );
+    },
+  });
+  for (const [path, limit, name, text, above] of [
+    [
+      "equipment.lowestMarkedPressure",
+      marked,
+      "marked-pressure",
+      "The test went up to {pressure}; the lowest marked is {limit}.",
+      true,
+    ],
+    [
+      "equipment.manual.testPressure",
+      testPressure,
+      "test-pressure",
+      "Tested at {pressure}; at least {limit} is asked for.",
+      false,
+    ],
+  ] as const) {
+    trials.push({
+      name,
+      path: "pressureTest.readings",
+      needs: { ...needs, [path]: limit },
+      paths,
+      run: () =>
+        heldPressure(record, readings ?? [], limit as Quantity<"gaugePressure">, name, text, above),
+    });
+  }
+  return tryAll("pressure-test", trials);
+}
+
+const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+
+/** The highest reading under the marked pressure, or the lowest above what the manual asks for. */
+function heldPressure(
+  record: InstallationRecord,
+  readings: readonly TestReading[],
+  limit: Quantity<"gaugePressure">,
+  code: string,
+  text: string,
+  above: boolean,
+): Assessment {
+  const shown = readings.map(({ pressure, atmosphere }) =>
+    pressure.kind === "absolutePressure"
+      ? toGauge(pressure as Quantity<"absolutePressure">, atmosphere ?? atmosphereOf(record))
+      : (pressure as Quantity<"gaugePressure">),
+  );
+  const sorted = [...shown].sort((a, b) => a.si - b.si);
+  const pressure = (above ? sorted.at(-1) : sorted[0]) as Quantity<"gaugePressure">;
+  // A hair of binary arithmetic breaks no limit.
+  const hair = 1e-9 * Math.abs(limit.si);
+  const keeps = above ? pressure.si <= limit.si + hair : pressure.si >= limit.si - hair;
+  const outcome = keeps ? "pass" : above ? "fail" : "inconclusive";
+  return stated(outcome, code, text, { pressure, limit });
+}
+
+/** Is it dry, and tight in vacuum? */
+export function tryEvacuation(record: InstallationRecord): Tried {
+  const { evacuation, instruments } = record;
+  const { readings, policy, ambient, coldest, leakLimit } = evacuation ?? {};
+  const { accuracy, resolution, range } = instruments?.vacuumGauge ?? {};
+  return tryAll("evacuation", [
+    {
+      name: "vacuum-decay",
+      path: "evacuation",
+      needs: {
+        "evacuation.readings": readings?.[0],
+        "evacuation.policy": policy,
+        "evacuation.ambient": ambient,
+        "instruments.vacuumGauge": instruments?.vacuumGauge,
+      },
+      paths: {
+        gauge: "instruments.vacuumGauge",
+        volume: "tubing.otherVolume",
+        tube: "tubing.liquid",
+        length: "tubing.length",
+      },
+      run: () =>
+        assessVacuumDecay(
+          given({
+            readings,
+            policy: policy && acceptancePolicies[policy],
+            ambient,
+            coldest,
+            leakLimit,
+            volume: volumeOf(record),
+            gauge: given({ accuracy, resolution, range }),
+          }),
+        ),
+    },
+  ]);
+}

@@ -1,0 +1,361 @@
+import { explain } from "hvac-install-math/assessment";
+import {
+  amend,
+  assessInstallation,
+  type InstallationRecord,
+  type StepName,
+} from "hvac-install-math/commissioning";
+import {
+  ampere,
+  degF,
+  ft,
+  ftLb,
+  hour,
+  isInvalidInputError,
+  kg,
+  m2,
+  m3,
+  micron,
+  minute,
+  mm,
+  oz,
+  psig,
+  volt,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { complete } from "./complete-record.ts";
+
+type Change = { readonly [path: string]: unknown };
+
+/** The complete record with other values at some paths. */
+function changed(changes: Change, record: InstallationRecord = complete): InstallationRecord {
+  let result = record;
+  for (const [path, value] of Object.entries(changes)) {
+    result = amend(result, { path, value, by: "test", at: "2026-05-06", reason: "test" });
+  }
+  const { history: _, ...rest } = result;
+  return rest;
+}
+const step = (record: InstallationRecord, name: StepName) => {
+  const found = assessInstallation(record).steps.find((one) => one.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+
+describe("a complete record", () => {
+  const result = assessInstallation(complete);
+
+  it("passes with every step done", () => {
+    expect(result.outcome).toBe("pass");
+    expect(result.cause).toBeUndefined();
+    expect(result.missing).toEqual([]);
+    expect(result.steps.map(({ state }) => state)).toEqual(Array(11).fill("done"));
+    expect(result.steps.flatMap(({ blockedBy, problems }) => [...blockedBy, ...problems])).toEqual(
+      [],
+    );
+    expect(result.holds.map(({ state }) => state)).toEqual(["released", "released", "released"]);
+  });
+
+  it("keeps the order of the work", () => {
+    expect(result.steps.map(({ name }) => name).join(" ")).toBe(
+      "line-run joints pressure-test evacuation room-limit charge valves circuit supply drain operation",
+    );
+  });
+
+  it("prints every statement with its figures", () => {
+    for (const said of [...result.reasons, ...result.assumptions, ...result.cautions]) {
+      expect(explain(said)).not.toMatch(/[{}]|undefined|NaN|Infinity/);
+    }
+  });
+
+  it("says each caution and each source once", () => {
+    const cautions = result.cautions.map((one) => explain(one));
+    expect(new Set(cautions).size).toBe(cautions.length);
+    const sources = result.sources.map(({ source, clause }) => `${source} ${clause}`);
+    expect(new Set(sources).size).toBe(sources.length);
+  });
+
+  it("has the module's own figures in each check", () => {
+    expect(step(complete, "pressure-test").checks[0]?.assessment).toHaveProperty("correctedDrop");
+  });
+});
+
+describe("an empty record", () => {
+  const result = assessInstallation({ version: 1 });
+  it("is valid, and nothing of it passes", () => {
+    expect(result.outcome).toBe("inconclusive");
+    expect(result.steps.map(({ outcome }) => outcome)).toEqual(Array(11).fill("inconclusive"));
+    expect(result.steps.map(({ state }) => state)).toEqual(Array(11).fill("missing"));
+    expect(result.holds.map(({ state }) => state)).toEqual(["held", "held", "held"]);
+    expect(result.missing).toContain("pressureTest.readings");
+  });
+});
+
+describe("a part that is missing", () => {
+  it.each([
+    ["tubing", "line-run", "tubing.length"],
+    ["joints", "joints", "joints[0]"],
+    ["pressureTest", "pressure-test", "pressureTest.readings"],
+    ["evacuation", "evacuation", "evacuation.readings"],
+    ["room", "room-limit", "room.volume"],
+    ["charge", "charge", "charge.added"],
+    ["valves", "valves", "valves.openedAt"],
+    ["power.circuit", "circuit", "power.circuit.rules"],
+    ["power.supply", "supply", "power.supply.readings"],
+    ["drain", "drain", "drain.slope"],
+    ["operation", "operation", "operation[0]"],
+    ["site", "pressure-test", "site.atmosphere"],
+    ["equipment", "circuit", "equipment.minimumCircuitAmpacity"],
+    ["instruments", "supply", "instruments.voltmeter"],
+    ["tubing.jointCount", "joints", "tubing.jointCount"],
+    ["joints[1]", "joints", "joints[1]"],
+    ["equipment.lowestMarkedPressure", "pressure-test", "equipment.lowestMarkedPressure"],
+    ["pressureTest.criterion", "pressure-test", "pressureTest.criterion"],
+    ["evacuation.policy", "evacuation", "evacuation.policy"],
+  ] as const)("%s leaves %s open and names %s", (path, name, field) => {
+    const record = changed({ [path]: undefined });
+    const result = assessInstallation(record);
+    expect(result.outcome).toBe("inconclusive");
+    const found = step(record, name);
+    expect(found.state).not.toBe("done");
+    expect(found.outcome).toBe("inconclusive");
+    expect(found.missing).toContain(field);
+    expect(result.reasons.some(({ code }) => code === "missing")).toBe(true);
+  });
+});
+
+describe("a step that fails", () => {
+  it.each([
+    ["line-run", { "tubing.lift": ft(35.9) }],
+    ["joints", { "joints[0].torque": ftLb(5) }],
+    ["pressure-test", { "pressureTest.readings[1].pressure": psig(470) }],
+    ["pressure-test", { "equipment.lowestMarkedPressure": psig(480) }],
+    [
+      "evacuation",
+      {
+        "evacuation.readings": Array.from({ length: 41 }, (_, i) => ({
+          elapsed: minute(i / 2),
+          pressure: micron(300 + 40 * i),
+        })),
+      },
+    ],
+    ["room-limit", { "room.volume": m3(1.5) }],
+    ["charge", { "charge.added": oz(6) }],
+    ["circuit", { "power.circuit.installed.device.rating": ampere(30) }],
+    ["supply", { "power.supply.readings[0].voltage": volt(275) }],
+    ["drain", { "drain.slope.gap": mm(-6) }],
+    ["drain", { "drain.waterRanOff": false }],
+    ["operation", { "operation[0].pressure": psig(60) }],
+  ] as [StepName, Change][])("%s fails the whole and is its cause", (name, changes) => {
+    const result = assessInstallation(changed(changes));
+    expect(result.outcome).toBe("fail");
+    expect(result.cause).toBe(name);
+    expect(result.reasons[0]?.values.inStep ?? name).toBe(name);
+    // The others are judged all the same.
+    expect(result.steps.filter(({ outcome }) => outcome === "pass").length).toBeGreaterThanOrEqual(
+      9,
+    );
+  });
+
+  it("fails also beside a missing one", () => {
+    const record = changed({ "joints[0].torque": ftLb(5), drain: undefined });
+    expect(assessInstallation(record).outcome).toBe("fail");
+  });
+});
+
+describe("the hold points", () => {
+  it("keep the valves closed until pressure test and vacuum have passed", () => {
+    const idle = { operation: undefined, valves: undefined, charge: undefined };
+    const { holds } = assessInstallation(changed({ ...idle, evacuation: undefined }));
+    expect(holds[0]).toMatchObject({
+      name: "open-valves",
+      state: "held",
+      waitsFor: ["evacuation"],
+    });
+    expect(explain(holds[0]?.reason as never)).toBe(
+      "Keep the valves closed until passed: evacuation.",
+    );
+  });
+
+  it("release the valves once both have passed", () => {
+    const record = changed({ operation: undefined, valves: undefined, charge: undefined });
+    expect(assessInstallation(record).holds[0]?.state).toBe("released");
+  });
+
+  it("allow no power before circuit and supply have passed", () => {
+    const idle = { operation: undefined, "power.energizedAt": undefined };
+    const { holds } = assessInstallation(changed({ ...idle, "power.supply": undefined }));
+    expect(holds[2]).toMatchObject({ name: "power-on", state: "held", waitsFor: ["supply"] });
+  });
+
+  it("allow no charge above the room's limit", () => {
+    const record = changed({
+      "equipment.refrigerant": "R-32",
+      "equipment.factoryCharge": kg(4),
+      "equipment.maximumCharge": undefined,
+      "room.floorArea": m2(8),
+      charge: undefined,
+      valves: undefined,
+      operation: undefined,
+    });
+    const { holds, cause } = assessInstallation(record);
+    expect(cause).toBe("room-limit");
+    expect(holds[1]).toMatchObject({ name: "add-charge", state: "held", waitsFor: ["room-limit"] });
+  });
+
+  it("show that the valves were opened without proof, which is no pass", () => {
+    const result = assessInstallation(changed({ evacuation: undefined }));
+    expect(result.holds[0]?.state).toBe("breached");
+    expect(result.outcome).toBe("inconclusive");
+    expect(result.reasons[0]?.code).toBe("open-valves-without-proof");
+  });
+
+  it("fail a record whose own dates show that something came before its proof", () => {
+    const early = assessInstallation(changed({ "valves.openedAt": "2026-05-05T09:00" }));
+    expect(early.outcome).toBe("fail");
+    expect(early.holds[0]).toMatchObject({ state: "breached", waitsFor: [] });
+    expect(early.reasons[0]?.code).toBe("open-valves-too-early");
+    const power = assessInstallation(changed({ "power.energizedAt": "2026-05-05T12:00" }));
+    expect(power.reasons[0]?.code).toBe("power-on-too-early");
+  });
+
+  it("do not accuse where a date leaves the order open", () => {
+    expect(assessInstallation(changed({ "valves.openedAt": "2026-05-05" })).outcome).toBe("pass");
+    const offset = changed({ "valves.openedAt": "2026-05-05T10:00+02:00" });
+    expect(assessInstallation(offset).outcome).toBe("pass");
+  });
+
+  it("say which earlier step blocks a later one", () => {
+    const record = changed({ joints: undefined });
+    expect(step(record, "pressure-test").blockedBy).toEqual(["joints"]);
+    expect(step(changed({ "power.circuit": undefined }), "supply").blockedBy).toEqual(["circuit"]);
+  });
+});
+
+describe("a value that no check can use", () => {
+  it("is a problem of its step with the path of the record, and hides no other step", () => {
+    const record = changed({ "equipment.refrigerant": "R-999" });
+    const result = assessInstallation(record);
+    expect(result.outcome).toBe("inconclusive");
+    expect(step(record, "room-limit").problems[0]).toMatchObject({
+      check: "room-concentration",
+      path: "equipment.refrigerant",
+    });
+    expect(step(record, "pressure-test").outcome).toBe("pass");
+  });
+
+  it.each([
+    ["pressure-test", "pressureTest.readings[1].temperature", degF(400)],
+    ["pressure-test", "pressureTest.readings[0].elapsed", hour(20)],
+    ["pressure-test", "site.altitude", ft(60_000)],
+    ["evacuation", "evacuation.ambient", degF(300)],
+    ["circuit", "power.circuit.installed.conductor", "13 AWG"],
+    ["circuit", "equipment.maximumOvercurrentProtection", ampere(5)],
+    ["supply", "power.supply.readings[0].state", "asleep"],
+    ["operation", "operation[0].port", "roof"],
+    ["joints", "joints[0].tube", "7/8"],
+    ["drain", "drain.requiredSlope", undefined],
+  ] as [StepName, string, unknown][])("%s names a bad %s", (name, path, value) => {
+    if (value === undefined) return;
+    const { problems, outcome } = step(changed({ [path]: value }), name);
+    expect(outcome).not.toBe("pass");
+    const root = path.split(/[.[]/)[0] ?? "";
+    expect(problems.some((one) => one.path.startsWith(root))).toBe(true);
+  });
+
+  it("breaks off where it is not a record at all", () => {
+    const path = (record: unknown) => {
+      try {
+        assessInstallation(record as InstallationRecord);
+      } catch (error) {
+        if (isInvalidInputError(error)) return error.argument;
+        throw error;
+      }
+      return "nothing";
+    };
+    expect(path(null)).toBe("record");
+    expect(path("text")).toBe("record");
+    expect(path([])).toBe("");
+    expect(path({})).toBe("version");
+    expect(path({ version: 2 })).toBe("version");
+    expect(path({ ...complete, tubing: { length: 36 } })).toBe("tubing.length");
+    expect(path({ ...complete, tubing: { length: kg(1) } })).toBe("tubing.length");
+    expect(path({ ...complete, joints: [{ torqe: ftLb(1) }] })).toBe("joints[0].torqe");
+    expect(path({ ...complete, joints: "many" })).toBe("joints");
+    expect(path({ ...complete, valves: { openedAt: "yesterday" } })).toBe("valves.openedAt");
+    expect(path({ ...complete, valves: { openedAt: "2026-02-30" } })).toBe("valves.openedAt");
+    expect(path({ ...complete, evacuation: { policy: "constructor" } })).toBe("evacuation.policy");
+    expect(path(JSON.parse('{"version":1,"__proto__":{"valves":{}}}'))).toBe("__proto__");
+    expect(path({ version: 1, signatures: [{ name: "N. N." }] })).toBe("signatures[0].at");
+  });
+});
+
+describe("calibrations and signatures", () => {
+  it("give a caution where the calibration was out of date, and do not change the outcome", () => {
+    const record = changed({ "instruments.vacuumGauge.calibrationDue": "2026-05-04" });
+    const { outcome, cautions } = assessInstallation(record);
+    expect(outcome).toBe("pass");
+    expect(explain(cautions[0] as never)).toBe(
+      "The calibration of instruments.vacuumGauge was due on 2026-05-04, before its reading of 2026-05-05T11:00 (evacuation).",
+    );
+  });
+
+  it("count the whole of the last day", () => {
+    const record = changed({ "instruments.vacuumGauge.calibrationDue": "2026-05-05" });
+    expect(assessInstallation(record).cautions[0]?.code).not.toBe("calibration-out-of-date");
+  });
+
+  it("say when an instrument was calibrated after its reading", () => {
+    const record = changed({ "instruments.scale.calibratedOn": "2026-06-01" });
+    expect(assessInstallation(record).cautions[0]?.code).toBe("calibrated-afterwards");
+  });
+
+  it("list an instrument whose dates are unknown among the assumptions", () => {
+    const record = changed({ "instruments.scale.calibrationDue": undefined });
+    const said = assessInstallation(record).assumptions.find(
+      ({ code }) => code === "calibration-unknown",
+    );
+    expect(said?.values.instruments).toBe("scale");
+  });
+
+  it("warn where something changed after it was signed", () => {
+    const change = {
+      path: "tubing.bends",
+      value: 5,
+      by: "N. N.",
+      at: "2026-05-07",
+      reason: "miscounted",
+    };
+    const { cautions } = assessInstallation(amend(complete, change));
+    expect(cautions.find(({ code }) => code === "signed-before-change")?.values.paths).toBe(
+      "tubing.bends",
+    );
+  });
+});
+
+describe("other ways to do the work", () => {
+  it("judge a log, a brazed joint, a turn and a pump", () => {
+    const record = changed({
+      "pressureTest.readings": [0, 5, 10, 14].map((t) => ({
+        pressure: psig(500),
+        temperature: degF(70),
+        elapsed: hour(t),
+      })),
+      "joints[0]": { kind: "brazed", nitrogenFlowed: true },
+      "joints[1]": { kind: "pressed", inspected: true },
+    });
+    expect(assessInstallation(record).outcome).toBe("pass");
+    expect(step(record, "pressure-test").checks[0]?.assessment).toHaveProperty("corrected");
+    const dry = changed({ "joints[0]": { kind: "brazed", nitrogenFlowed: false } });
+    expect(assessInstallation(dry).cause).toBe("joints");
+  });
+
+  it("ask for a longer hold or a higher pressure instead of passing", () => {
+    for (const changes of [
+      { "equipment.manual.testHold": hour(24) },
+      { "equipment.manual.testPressure": psig(550) },
+    ]) {
+      expect(step(changed(changes), "pressure-test").outcome).toBe("inconclusive");
+    }
+  });
+});
