@@ -20,6 +20,7 @@ const config: ViteUserConfig = defineConfig({
         resolve,
         test: {
           name: "library",
+          setupFiles: "tests/fixed-seed.ts",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/package/published-package.test.ts", "tests/studies/**"],
           typecheck: {
