@@ -66,6 +66,7 @@ function placed(
 function changed(record: unknown, path: readonly Segment[], removes: boolean): Segment[] {
   let value: unknown = record;
   for (const [i, segment] of path.entries()) {
+    if (isOfKind(value)) return path.slice(0, i); // fields take the place of a quantity
     const next = child(value, segment);
     const last = i === path.length - 1;
     if (typeof segment === "number" && (next === undefined || (last && removes))) {

@@ -25,5 +25,5 @@ export type { Circuit, Power, SupplyPart } from "./record-power.ts";
 export { recordShape } from "./record-shape.ts";
 export type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
 export type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
-export type { Fields, Shape } from "./shape.ts";
+export type { Fields, ObjectShape, Shape } from "./shape.ts";
 export type { InstallationStep, StepCheck, StepName, StepProblem } from "./step.ts";

@@ -16,12 +16,12 @@ import type {
 import type { Circuit, Power, SupplyPart } from "./record-power.ts";
 import type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
 import { circuitRules, voltageStandards } from "./rule-names.ts";
-import type { Shape } from "./shape.ts";
+import type { ObjectShape, Shape } from "./shape.ts";
 
 /** Every field of `T`, and no other. */
 type FieldsOf<T> = { readonly [P in keyof T]-?: Shape };
 
-const of = <T>(fields: FieldsOf<T>, ...required: (keyof T & string)[]): Shape => ({
+const of = <T>(fields: FieldsOf<T>, ...required: (keyof T & string)[]): ObjectShape => ({
   fields,
   required,
 });
@@ -293,10 +293,10 @@ const approach = range("low", "high", "temperatureDifference");
  * ```ts
  * import { recordShape } from "hvac-install-math/commissioning";
  *
- * "fields" in recordShape ? Object.keys(recordShape.fields).length : 0; // => 18
+ * Object.keys(recordShape.fields).slice(0, 4).join(); // => version,name,site,equipment
  * ```
  */
-export const recordShape: Shape = /* @__PURE__ */ of<InstallationRecord>(
+export const recordShape: ObjectShape = /* @__PURE__ */ of<InstallationRecord>(
   {
     version: { words: [1] },
     name: "text",

@@ -27,16 +27,19 @@ export type Shape =
       /** The form of every item. */
       readonly list: Shape;
     }
-  | {
-      /** The forms of the fields; other fields are refused. */
-      readonly fields: Fields;
-      /** The fields that have to be there; none when left out. */
-      readonly required?: readonly string[];
-    }
+  | ObjectShape
   | {
       /** A value has one of these forms. */
       readonly either: readonly Shape[];
     };
+
+/** The form of an object. Source: none; the library's own type. */
+export interface ObjectShape {
+  /** The forms of the fields; other fields are refused. */
+  readonly fields: Fields;
+  /** The fields that have to be there; none when left out. */
+  readonly required?: readonly string[];
+}
 
 /** The form of the fields of an object. Source: none; the library's own type. */
 export type Fields = Readonly<Record<string, Shape>>;
@@ -67,15 +70,19 @@ export function shaped(path: string, value: unknown, shape: Shape): unknown {
     return Object.freeze(Array.from(value, (one, i) => shaped(`${path}[${i}]`, one, shape.list)));
   }
   if (!plain(value)) return refuse(path, value, "an object");
-  const copy: Record<string, unknown> = {};
+  const under = (key: string) => (path ? `${path}.${key.slice(0, 40)}` : key.slice(0, 40));
   for (const key of Object.keys(value)) {
-    const at = path ? `${path}.${key.slice(0, 40)}` : key.slice(0, 40);
-    const own = fieldOf(shape.fields, key);
-    if (!own) return refuse(at, value[key], `no such field; allowed: ${Object.keys(shape.fields)}`);
-    if (value[key] !== undefined) copy[key] = shaped(at, value[key], own);
+    if (fieldOf(shape.fields, key)) continue;
+    const allowed = `no such field; the fields are ${Object.keys(shape.fields).join(", ")}`;
+    return refuse(under(key), value[key], allowed);
+  }
+  const copy: Record<string, unknown> = {}; // in the order of the shape
+  for (const [key, own] of Object.entries(shape.fields)) {
+    if (!Object.hasOwn(value, key) || value[key] === undefined) continue;
+    copy[key] = shaped(under(key), value[key], own);
   }
   for (const key of shape.required ?? []) {
-    if (copy[key] === undefined) return refuse(path ? `${path}.${key}` : key, undefined, "a value");
+    if (copy[key] === undefined) return refuse(under(key), undefined, "a value");
   }
   return Object.freeze(copy);
 }

@@ -5,7 +5,7 @@ import { circuitFromNameplate } from "../circuit-protection/index.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
 import type { InstallationRecord } from "./record.ts";
 import { circuitRules, voltageStandards } from "./rule-names.ts";
-import { given, type Tried, tryAll } from "./step.ts";
+import { given, type Trial, type Tried, tryAll } from "./step.ts";
 import { errorsOf } from "./try-tightness.ts";
 
 /** Is the circuit what the plate asks for? */
@@ -66,7 +66,12 @@ export function trySupply({ power, equipment, instruments }: InstallationRecord)
   const { readings, measuredAt, standard, unbalanceLimit } = supply ?? {};
   const { ratedVoltages: rated, voltageRange: range, ratedLoadCurrent } = equipment ?? {};
   const voltmeter = instruments?.voltmeter;
-  return tryAll("supply", [
+  // Power waits for this check, so that a reading with the unit at rest has to be there.
+  const rest = readings?.find(({ state }) => state === "rest");
+  const unnamed = readings?.findIndex(({ state }) => state === undefined) ?? -1;
+  const place = unnamed < 0 ? `[${readings?.length ?? 0}]` : `[${unnamed}].state`;
+  const lacks = readings?.[0] && !rest ? [`power.supply.readings${place}`] : [];
+  const trials: Trial[] = [
     {
       name: "supply-voltage",
       path: "power.supply",
@@ -97,5 +102,6 @@ export function trySupply({ power, equipment, instruments }: InstallationRecord)
           }),
         ),
     },
-  ]);
+  ];
+  return tryAll("supply", trials, lacks);
 }

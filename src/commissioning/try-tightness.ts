@@ -17,6 +17,7 @@ import {
   type TestReading,
 } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
+import { requireKind } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { acceptancePolicies, assessVacuumDecay } from "../vacuum-decay/index.ts";
@@ -30,7 +31,14 @@ export function tryLineRun({ tubing, equipment, instruments }: InstallationRecor
   const limits = equipment?.manual?.run;
   const { length, lift, outdoorUnit, bends } = tubing ?? {};
   const tape = instruments?.tape;
-  return tryAll("line-run", [
+  const { maximumLength, maximumLift, maximumLiftOutdoorAbove } = limits ?? {};
+  const most = outdoorUnit === "above" ? (maximumLiftOutdoorAbove ?? maximumLift) : maximumLift;
+  // Every manual states both; a run that is held to one of them alone is not judged.
+  const asked = { maximumLength, maximumLift: most };
+  const lacks = Object.entries(limits ? asked : {})
+    .filter(([, limit]) => limit === undefined)
+    .map(([name]) => `equipment.manual.run.${name}`);
+  const trials: Trial[] = [
     {
       name: "line-run",
       path: "tubing",
@@ -53,7 +61,8 @@ export function tryLineRun({ tubing, equipment, instruments }: InstallationRecor
           }),
         ),
     },
-  ]);
+  ];
+  return tryAll("line-run", trials, lacks);
 }
 
 /** An instrument of which something is known besides its name. */
@@ -158,7 +167,11 @@ export function tryPressureTest(record: InstallationRecord): Tried {
   const { testPressure, testHold } = equipment?.manual ?? {};
   const [start, end] = readings ?? [];
   const needs = { ...atmosphereNeed(record), "pressureTest.readings": start };
-  const paths = { atmosphere: "site.atmosphere", altitude: "site.altitude" };
+  const paths = {
+    readings: "pressureTest.readings",
+    atmosphere: "site.atmosphere",
+    altitude: "site.altitude",
+  };
   const trials: Trial[] = [
     {
       name: "pressure-test",
@@ -252,11 +265,14 @@ function heldPressure(
   text: string,
   above: boolean,
 ): Assessment {
-  const shown = readings.map(({ pressure, atmosphere }) =>
-    pressure.kind === "absolutePressure"
-      ? toGauge(pressure as Quantity<"absolutePressure">, atmosphere ?? atmosphereOf(record))
-      : (pressure as Quantity<"gaugePressure">),
-  );
+  const shown = readings.map(({ pressure, atmosphere }, i) => {
+    if (pressure?.kind === "absolutePressure") {
+      const read = pressure as Quantity<"absolutePressure">;
+      return toGauge(read, atmosphere ?? atmosphereOf(record));
+    }
+    requireKind(`readings[${i}].pressure`, pressure, "gaugePressure");
+    return pressure as Quantity<"gaugePressure">;
+  });
   const sorted = [...shown].sort((a, b) => a.si - b.si);
   const pressure = (above ? sorted.at(-1) : sorted[0]) as Quantity<"gaugePressure">;
   // A hair of binary arithmetic breaks no limit.
