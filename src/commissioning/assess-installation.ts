@@ -18,7 +18,8 @@ import type { InstallationStep, StepName, Tried } from "./step.ts";
 import { tryCharge, tryRoomLimit, tryValves } from "./try-charge.ts";
 import { tryDrain, tryOperation } from "./try-operation.ts";
 import { tryCircuit, trySupply } from "./try-power.ts";
-import { tryEvacuation, tryJoints, tryLineRun, tryPressureTest } from "./try-tightness.ts";
+import { tryPressureTest } from "./try-pressure-test.ts";
+import { tryEvacuation, tryJoints, tryLineRun } from "./try-tightness.ts";
 
 /**
  * The verdict on an installation. `cause` is the first step that fails.
