@@ -23,6 +23,7 @@ const layers = [
     "operating-check",
     "field-text",
   ],
+  ["commissioning"],
 ];
 /** The packages that a module may import at run time; every other module imports none. */
 const packages: Readonly<Record<string, readonly string[]>> = { "field-text": ["mathjs/number"] };
