@@ -144,6 +144,7 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     drop: fit.drop,
     shares: fit.shares,
     limit: limitOf(criterion, seconds, volume),
+    available: fit.start - last.atmosphere,
     confidence,
     seconds,
     volume,

@@ -44,7 +44,7 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
  *
  * The corrected drop is what is missing from the pressure of real nitrogen at the last temperature. It
  * passes when drop plus expanded uncertainty stay within `criterion`, fails when drop less expanded
- * uncertainty exceed it. Without a criterion a drop beyond its uncertainty is a proven leak, and
+ * uncertainty exceed it. A limit that a wide open system would keep passes nothing. Without a criterion a drop beyond its uncertainty is a proven leak, and
  * anything else is `inconclusive`, "no leak above X was seen": that no leak was proven is no pass.
  *
  * Assumes one gauge and one thermometer for both readings, unless stated otherwise.
@@ -116,6 +116,7 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     drop: drop(states),
     shares: budget(states, errors, barometer, expansion),
     limit: limitOf(criterion, seconds, volume),
+    available: expected(states) - last.atmosphere,
     confidence,
     seconds,
     volume,

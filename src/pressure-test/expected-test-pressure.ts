@@ -4,6 +4,7 @@
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { expected } from "./drop.ts";
+import { required } from "./instruments.ts";
 import {
   absoluteSi,
   atmosphereSi,
@@ -80,7 +81,13 @@ export function expectedTestPressure(change: AbsoluteChange): Quantity<"absolute
 export function expectedTestPressure(
   change: GaugeChange | AbsoluteChange,
 ): Quantity<"gaugePressure"> | Quantity<"absolutePressure"> {
-  const { pressure, temperature, laterTemperature, volume, wall = "rigid" } = change;
+  const {
+    pressure,
+    temperature,
+    laterTemperature,
+    volume,
+    wall = "rigid",
+  } = required("change", change);
   const isGauge = pressure?.kind !== "absolutePressure";
   const gauge = change as GaugeChange;
   const before = isGauge ? atmosphereSi("atmosphere", gauge.atmosphere) : 0;

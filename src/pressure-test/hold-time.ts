@@ -6,6 +6,7 @@ import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { budget, combined, expected, type TwoStates } from "./drop.ts";
+import { required } from "./instruments.ts";
 import { coverage } from "./judge.ts";
 import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } from "./reading.ts";
 import { barometerDrift, type PressureTestSetup, setupOf } from "./setup.ts";
@@ -68,7 +69,7 @@ export interface HoldTime {
  * ```
  */
 export function holdTime(plan: HoldPlan): HoldTime {
-  const { pressure, temperature, laterTemperature } = plan;
+  const { pressure, temperature, laterTemperature } = required("plan", plan);
   const { errors, volumes, beta, expansion, atmosphere } = setupOf(plan);
   const Q = siOf("leakRate", plan.leakRate, "throughput", { above: 0 });
   const V = volumes.reduce((sum, v) => sum + v, 0);

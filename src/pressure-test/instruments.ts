@@ -127,14 +127,7 @@ function parts<K extends "gaugePressure" | "temperature">(
   instrument: Instrument<K> & { readonly separateInstruments?: boolean },
   unit: Unit<DifferenceOf<K>>,
 ): Omit<ReadingErrors, "between"> {
-  let all: number;
-  try {
-    all = standardUncertainty(instrument, unit).si;
-  } catch (error) {
-    const { argument, value, allowed, hint } = error as InvalidInputError;
-    const named = argument?.replace("instrument", path);
-    throw new InvalidInputError({ argument: named, value, allowed, hint });
-  }
+  const all = standardUncertainty(instrument, unit, path).si;
   const common = instrument.separateInstruments ? 0 : rectangular(instrument.accuracy?.si ?? 0);
   const each = Math.sqrt(Math.max(0, all * all - common * common));
   const step = (instrument.resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1

@@ -27,6 +27,8 @@ export interface Evidence {
   readonly drop: number;
   readonly shares: readonly Share[];
   readonly limit: Limit | undefined;
+  /** What a wide open leak would lose, Pa: expected pressure less the atmosphere. */
+  readonly available: number;
   readonly confidence: number | undefined;
   /** Seconds and m³; 0 when unknown. */
   readonly seconds: number;
@@ -64,7 +66,7 @@ export function shown<K extends AdditiveKind>(si: number, unit: Unit<K>): Quanti
 
 /** The verdict. */
 export function judge(evidence: Evidence): PressureTestAssessment {
-  const { drop, shares, limit, seconds, volume, volumeError, unit } = evidence;
+  const { drop, shares, limit, available, seconds, volume, volumeError, unit } = evidence;
   const { level, k } = coverage(evidence.confidence);
   const u = combined(shares);
   const estimate = <K extends "pressureDifference" | "throughput" | "massFlow">(
@@ -79,7 +81,7 @@ export function judge(evidence: Evidence): PressureTestAssessment {
       coverageFactor: k,
     }) as unknown as Estimate<K>;
   const correctedDrop = estimate(drop, u, unit);
-  const psi = (si: number) => shown(si, unit);
+  const psi = (si: number) => shown(Math.round(si * 1e6) / 1e6, unit);
   const above = Math.max(drop, 0) + k * u;
   // A limit on the leak rate hangs on the volume too.
   const uLimit = limit?.isLeak ? Math.hypot(u, drop * volumeError) : u;
@@ -92,7 +94,10 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   const isLeak = drop > k * u;
   // Half as much again as the expanded uncertainty: 1 in 700 by chance.
   const isRise = drop < -1.5 * k * u;
-  const outcome = isRise || (!limit && ruling.outcome === "pass") ? "inconclusive" : ruling.outcome;
+  // An open system has nothing to lose, and would keep any limit.
+  const isSlack = limit !== undefined && limit.drop >= available && ruling.outcome === "pass";
+  const isOpen = isRise || isSlack || (!limit && ruling.outcome === "pass");
+  const outcome = isOpen ? "inconclusive" : ruling.outcome;
 
   const reasons: Reason[] = [];
   const figures = { drop: psi(drop), uncertainty: psi(k * u), above: psi(above) };
@@ -107,7 +112,13 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   }
   if (limit) {
     const values = { limit: psi(limit.drop) };
-    if (outcome === "pass") {
+    if (isSlack) {
+      say(
+        "limit-above-pressure",
+        "The limit {limit} is no less than the fill pressure, so that a wide open system would keep it: fill higher or state a smaller one.",
+        values,
+      );
+    } else if (outcome === "pass") {
       say("within-limit", "Drop {drop} + {uncertainty} stays within the limit {limit}.", values);
     } else if (outcome === "fail") {
       say("above-limit", "Drop {drop} − {uncertainty} exceeds the limit {limit}.", values);
@@ -126,8 +137,9 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     say("no-limit-stated", "That proves no tightness: a pass needs a stated limit.");
   }
 
-  const furtherHold = outcome === "inconclusive" && !isRise ? hold(evidence, k * uLimit) : 0;
-  if (outcome === "inconclusive") {
+  const furtherHold =
+    outcome === "inconclusive" && !isRise && !isSlack ? hold(evidence, k * uLimit) : 0;
+  if (outcome === "inconclusive" && !isSlack) {
     const [largest] = shares;
     if (furtherHold > 0) {
       const further = shown(furtherHold, hour);

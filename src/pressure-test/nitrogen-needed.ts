@@ -41,7 +41,7 @@ export interface NitrogenNeed {
  * holds several per cent less than the ideal gas law says.
  *
  * @param fill - System `volume` (above 0), `pressure` to reach (`gaugePressure`, up to 6 MPa absolute),
- * `startPressure` (0 when left out: full of air or nitrogen at the atmosphere), `temperature`,
+ * `startPressure` (not above it; 0 when left out: full of air or nitrogen at the atmosphere), `temperature`,
  * `atmosphere`, number of `fills` (1 when left out) and the `cylinder`.
  * @returns Mass, whether the cylinder suffices, how many fills it gives, its pressure afterwards.
  * @throws {@link OutOfRangeError} beyond the range of the nitrogen equation or 31 MPa in the cylinder.
@@ -77,25 +77,31 @@ export function nitrogenNeeded(fill: {
   readonly fills?: number;
   readonly cylinder: NitrogenCylinder;
 }): NitrogenNeed {
-  const { fills = 1 } = fill;
+  const { fills = 1, startPressure } = required("fill", fill);
   const V = siOf("volume", fill.volume, "volume", { above: 0 });
   const air = atmosphereSi("atmosphere", fill.atmosphere);
   const T = temperatureSi("temperature", fill.temperature);
   const p = absoluteSi("pressure", fill.pressure, air);
-  const p0 = fill.startPressure ? absoluteSi("startPressure", fill.startPressure, air) : air;
+  const p0 = startPressure === undefined ? air : absoluteSi("startPressure", startPressure, air);
+  if (startPressure)
+    siOf("startPressure", startPressure, "gaugePressure", { max: fill.pressure.si });
   numberOf("fills", fills, { min: 1, max: 1000 });
   const cylinder = required("cylinder", fill.cylinder);
   const Vc = siOf("cylinder.waterVolume", cylinder.waterVolume, "volume", { above: 0 });
   siOf("cylinder.pressure", cylinder.pressure, "gaugePressure", { above: -air });
   const most = { max: 31e6 - air };
   const pc = siOf("cylinder.pressure", cylinder.pressure, "gaugePressure", most, OutOfRangeError);
-  const Tc = cylinder.temperature ? temperatureSi("cylinder.temperature", cylinder.temperature) : T;
+  const Tc =
+    cylinder.temperature === undefined
+      ? T
+      : temperatureSi("cylinder.temperature", cylinder.temperature);
   const density = (pressure: number, temperature: number) =>
     chargeAt(pressure, [{ share: 1, temperature }], 0);
-  const each = Math.max(0, V * (density(p, T) - density(p0, T)));
+  const each = V * (density(p, T) - density(p0, T));
   const held = Vc * density(pc + air, Tc);
   const usable = held - Vc * density(p, Tc);
-  const possible = each > 0 ? Math.max(0, Math.floor(usable / each)) : 0;
+  // A system that is there already needs nothing.
+  const possible = each > 0 ? Math.max(0, Math.floor(usable / each)) : fills;
   const enough = possible >= fills;
   const left = (held - fills * each) / Vc;
   return {

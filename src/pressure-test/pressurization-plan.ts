@@ -120,7 +120,8 @@ export function pressurizationPlan(plan: {
   const T = temperatureSi("temperature", plan.temperature);
   const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
   const marked = Array.isArray(limits) ? (limits as readonly MarkedLimit[]) : [];
-  const bearable = marked.map(({ part, pressure }, i) => {
+  const bearable = marked.map((one, i) => {
+    const { part, pressure } = required(`limits[${i}]`, one);
     oneOf(`limits[${i}].part`, part, ["low side", "high side", "component", "relief device"]);
     return aboveAir(`limits[${i}].pressure`, pressure, air);
   });
@@ -137,7 +138,12 @@ export function pressurizationPlan(plan: {
   const fill = Math.min(asked, most);
   const { unit } = wanted ?? governing.pressure;
   const gauge = (absolute: number) => new Quantity(absolute - air, unit);
-  const whole = (q: Quantity<"gaugePressure">) => unit(Number(q.in(unit).toPrecision(4)));
+  // Four digits, rounded down: a sentence must not send anyone above the limit.
+  const whole = (q: Quantity<"gaugePressure">) => {
+    const value = q.in(unit);
+    const step = 10 ** (Math.floor(Math.log10(value)) - 3);
+    return unit(Number((Math.floor(value / step + 1e-6) * step).toPrecision(4)));
+  };
   const values = {
     part: governing.part,
     limit: governing.pressure,
@@ -167,7 +173,13 @@ export function pressurizationPlan(plan: {
     assumptions: [
       statement("all-limits-given", "Every marked limit of what stays connected was given."),
     ],
-    cautions,
+    cautions: [
+      ...cautions,
+      statement(
+        "no-margin",
+        "The plan leaves no margin for the gauge's error or a relief device that opens early: stop lower by both.",
+      ),
+    ],
     sources: [
       cite("ashrae-15-2022", "field leak test"),
       pattern === "three stages" ? cite("manufacturer-manuals") : cite("ufgs-15182"),

@@ -89,7 +89,7 @@ export function refrigerantEquivalent(leak: {
   readonly temperature: Quantity<"temperature">;
 }): RefrigerantEquivalent {
   const { nitrogenLeak, testPressure, refrigerant, refrigerantPressure, outside, temperature } =
-    leak;
+    required("leak", leak);
   const above = siOf("outside", outside, "absolutePressure");
   siOf("testPressure", testPressure, "absolutePressure", { above });
   siOf("refrigerantPressure", refrigerantPressure, "absolutePressure", { above });

@@ -5,6 +5,7 @@ import { type Citation, cite } from "../assessment/assessment.ts";
 import { requireKind } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { expected } from "./drop.ts";
+import { required } from "./instruments.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 
 /** Names of the printed rules. Source: see {@link compareTemperatureRules}. */
@@ -62,7 +63,7 @@ export function compareTemperatureRules(change: {
   readonly laterTemperature: Quantity<"temperature">;
   readonly atmosphere: Quantity<"absolutePressure">;
 }): RuleComparison[] {
-  const { pressure } = change;
+  const { pressure } = required("change", change);
   const air = atmosphereSi("atmosphere", change.atmosphere);
   requireKind("pressure", pressure, "gaugePressure");
   const p1 = absoluteSi("pressure", pressure, air);

@@ -1,9 +1,10 @@
 // How much gas space is under test? Tubing by bore and length, plus coils and vessels.
 // Follows V = π/4 d² L. Does not cover what is shut off by a valve: leave it out.
-import { siOf } from "../quantity/check.ts";
+import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { liter } from "../quantity/units/geometry.ts";
+import { required } from "./instruments.ts";
 
 /** A run of tube. Source: none; the library's own type. */
 export interface TubeRun {
@@ -44,12 +45,17 @@ export function testVolume(parts: {
   readonly vessels?: readonly Quantity<"volume">[];
 }): Quantity<"volume"> {
   const { tubes = [], vessels = [] } = parts ?? {};
+  for (const [argument, value] of Object.entries({ tubes, vessels })) {
+    if (Array.isArray(value)) continue;
+    throw new InvalidInputError({ argument, value: describe(value), allowed: "a list" });
+  }
   if (tubes.length + vessels.length === 0) {
     const allowed = "at least one tube or vessel";
     throw new InvalidInputError({ argument: "tubes, vessels", value: "nothing", allowed });
   }
   let sum = 0;
-  tubes.forEach(({ insideDiameter, length }, i) => {
+  tubes.forEach((tube, i) => {
+    const { insideDiameter, length } = required(`tubes[${i}]`, tube);
     const d = siOf(`tubes[${i}].insideDiameter`, insideDiameter, "length", { above: 0 });
     sum += (Math.PI / 4) * d * d * siOf(`tubes[${i}].length`, length, "length", { above: 0 });
   });

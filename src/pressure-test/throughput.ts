@@ -5,6 +5,7 @@ import { numberOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
+import { required } from "./instruments.ts";
 
 /** Molar gas constant, J/(mol K), exact. Source: SI Brochure, 9th ed. */
 export const R = 8.314462618;
@@ -34,6 +35,7 @@ export function throughputOfDrop(loss: {
   readonly drop: Quantity<"pressureDifference">;
   readonly elapsed: Quantity<"duration">;
 }): Quantity<"throughput"> {
+  required("loss", loss);
   const V = siOf("volume", loss.volume, "volume", { above: 0 });
   const dp = siOf("drop", loss.drop, "pressureDifference");
   const dt = siOf("elapsed", loss.elapsed, "duration", { above: 0 });
@@ -68,6 +70,7 @@ export function massFlowOfThroughput(leak: {
   readonly temperature: Quantity<"temperature">;
   readonly gramsPerMole: number;
 }): Quantity<"massFlow"> {
+  required("leak", leak);
   const Q = siOf("throughput", leak.throughput, "throughput");
   const T = siOf("temperature", leak.temperature, "temperature", { above: 0 });
   const M = numberOf("gramsPerMole", leak.gramsPerMole, { above: 0 }) / 1e3;

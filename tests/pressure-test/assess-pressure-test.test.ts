@@ -49,6 +49,18 @@ describe("the verdict", () => {
     expect(codes(night(479, limit))[0]).toBe("within-limit");
   });
 
+  it("passes no system that stands open, whatever the limit", () => {
+    for (const pressure of [psig(0), psig(-14), psig(2.9)]) {
+      const still = { pressure, temperature: degF(70) };
+      const test = night(0, { ...limit, start: still, end: { ...still, elapsed: hour(1) } });
+      expect(assessPressureTest(test).outcome).toBe("inconclusive");
+      expect(assessPressureTest(test).furtherHold).toBeUndefined();
+      expect(codes(test)).toContain("limit-above-pressure");
+    }
+    const wide = night(0, { criterion: { maximumDrop: psi(1000) } });
+    expect(assessPressureTest(wide)).toMatchObject({ outcome: "inconclusive", cause: "leak" });
+  });
+
   it("fails when the limit is broken beyond the uncertainty", () => {
     const test = assessPressureTest(night(470, limit));
     expect(test.outcome).toBe("fail");

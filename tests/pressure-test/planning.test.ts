@@ -111,6 +111,43 @@ describe("the pressurization plan", () => {
   });
 });
 
+it("rounds the figures of a plan's sentence down, and says that it leaves no margin", () => {
+  const plan = pressurizationPlan({
+    limits: [{ part: "relief device", pressure: psig(855) }],
+    temperature: degF(60),
+    warmest: degF(100),
+    atmosphere: standardAtmosphere,
+  });
+  const said = plan.reasons[0]?.values.fill as typeof plan.fillPressure;
+  expect(said.si).toBeLessThanOrEqual(plan.fillPressure.si);
+  expect(plan.cautions.map(({ code }) => code)).toContain("no-margin");
+});
+
+describe("arguments that are not there", () => {
+  it.each([
+    ["change", expectedTestPressure],
+    ["plan", holdTime],
+    ["fill", nitrogenNeeded],
+    ["plan", pressurizationPlan],
+    ["leak", refrigerantEquivalent],
+    ["leak", scaleLeak],
+    ["change", compareTemperatureRules],
+    ["loss", throughputOfDrop],
+    ["leak", massFlowOfThroughput],
+  ])("are named: %s", (argument, call) => {
+    for (const nothing of [null, undefined, "text"]) {
+      bad(() => (call as (given: unknown) => unknown)(nothing), argument);
+    }
+  });
+
+  it("are named within lists", () => {
+    bad(() => testVolume({ tubes: [null as never] }), "tubes[0]");
+    bad(() => testVolume({ vessels: liter(1) as never }), "vessels");
+    const site = { temperature: degF(60), warmest: degF(60), atmosphere: standardAtmosphere };
+    bad(() => pressurizationPlan({ ...site, limits: [null as never] }), "limits[0]");
+  });
+});
+
 describe("the nitrogen that is needed", () => {
   const fill = {
     volume: liter(3),
@@ -144,6 +181,9 @@ describe("the nitrogen that is needed", () => {
   it("needs none when the system is already there", () => {
     const full = nitrogenNeeded({ ...fill, startPressure: psig(500) });
     expect(full.mass.in(g)).toBe(0);
+    expect(full.enough).toBe(true);
+    bad(() => nitrogenNeeded({ ...fill, startPressure: psig(501) }), "startPressure");
+    bad(() => nitrogenNeeded({ ...fill, startPressure: 0 as never }), "startPressure");
   });
 
   it("refuses an impossible cylinder", () => {
