@@ -5,7 +5,7 @@ import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { assessmentOf, type DecayReading, type VacuumDecayAssessment } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
-import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
+import { objectOf, settingsOf, type VacuumDecayOptions } from "./settings.ts";
 
 /** Options of {@link assessVacuumDecay}. Source: none; the library's own type. */
 export interface VacuumDecayInput extends VacuumDecayOptions {
@@ -22,7 +22,8 @@ export function readingSi(path: string, reading: DecayReading): readonly [number
 }
 
 /** The collected log of a whole input. */
-export function collectAll({ readings, ...options }: VacuumDecayInput): Collector {
+export function collectAll(input: VacuumDecayInput): Collector {
+  const { readings, ...options } = objectOf("input", input);
   if (!Array.isArray(readings) || readings.length === 0) {
     throw new InvalidInputError({
       argument: "readings",

@@ -4,6 +4,7 @@
 import { oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { literPerSecond, m3PerSecond } from "../quantity/units/flow.ts";
+import { listOf, objectOf } from "./settings.ts";
 
 const R = 8.314462618; // J/(mol·K), SI Brochure, 9th ed.
 
@@ -101,7 +102,7 @@ export function tubeConductanceSi(
  * ```
  */
 export function tubeConductance(input: ConductanceInput): Conductance {
-  const { bore, length, meanPressure, temperature, gas = "air" } = input;
+  const { bore, length, meanPressure, temperature, gas = "air" } = objectOf("input", input);
   oneOf("gas", gas, ["air", "nitrogen"]);
   const { total, viscous, molecular, Kn } = tubeConductanceSi(
     siOf("bore", bore, "length", { min: 1e-4, max: 1 }),
@@ -138,15 +139,13 @@ export function tubeConductance(input: ConductanceInput): Conductance {
  * effectivePumpingSpeed(input).toString(); // => 18.75 L/s
  * ```
  */
-export function effectivePumpingSpeed({
-  pump,
-  conductances,
-}: {
+export function effectivePumpingSpeed(input: {
   readonly pump: Quantity<"volumeFlow">;
   readonly conductances: readonly Quantity<"volumeFlow">[];
 }): Quantity<"volumeFlow"> {
+  const { pump, conductances } = objectOf("input", input);
   const above = { above: 0 };
-  const resistance = conductances.reduce(
+  const resistance = listOf("conductances", conductances).reduce(
     (sum, one, i) => sum + 1 / siOf(`conductances[${i}]`, one, "volumeFlow", above),
     1 / siOf("pump", pump, "volumeFlow", above),
   );

@@ -7,6 +7,7 @@ import { second } from "../quantity/units/time.ts";
 import type { DecayReading } from "./assessment.ts";
 import type { Segment } from "./collect.ts";
 import { type Component, componentAt } from "./component.ts";
+import { objectOf } from "./settings.ts";
 import { type SlowShape, slowShapes } from "./shapes.ts";
 
 /**
@@ -74,14 +75,17 @@ export function fitOf(best: Component, segment: Segment): DecayFit {
  */
 export function decayCurve(
   fit: DecayFit,
-  { points, until = fit.to }: { readonly points: number; readonly until?: Quantity<"duration"> },
+  options: { readonly points: number; readonly until?: Quantity<"duration"> },
 ): DecayReading[] {
+  const { from, to, coefficients } = objectOf("fit", fit);
+  const { points, until = to } = objectOf("options", options);
+  const start = siOf("fit.from", from, "duration");
+  objectOf("fit.coefficients", coefficients);
   const count = numberOf("points", points, { min: 2, max: 10_000 });
-  const end = siOf("until", until, "duration", { above: fit.from.si });
-  const { coefficients, from } = fit;
+  const end = siOf("until", until, "duration", { above: start });
   return Array.from({ length: Math.floor(count) }, (_, i) => {
-    const t = ((end - from.si) * i) / (count - 1);
+    const t = ((end - start) * i) / (count - 1);
     const p = coefficients.origin + componentAt({ ...coefficients, weight: 1 }, t);
-    return { elapsed: second(from.si + t), pressure: new Quantity(Math.max(0, p), micron) };
+    return { elapsed: second(start + t), pressure: new Quantity(Math.max(0, p), micron) };
   });
 }

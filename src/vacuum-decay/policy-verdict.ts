@@ -42,8 +42,12 @@ function judge(
   const found = mixtureOf(components, value, u, (accuracy / Math.sqrt(3)) * Math.abs(mean));
   const low = boundOf(found, 1 - confidence);
   const high = boundOf(found, confidence);
-  // "no rise" cannot be measured: no rise beyond one step of the gauge and the uncertainty is accepted
-  const none = (resolutionAt(origin) || micron.scale) + (high - low) / 2;
+  // "no rise" cannot be measured: one step of the gauge and the uncertainty are accepted, the latter as far
+  // as the 10 micron that hoses and gauge make; a wider one proves nothing
+  const step = resolutionAt(origin) || micron.scale;
+  const spread = (high - low) / 2;
+  const none = step + Math.min(spread, 10 * micron.scale);
+  const known = spread <= step + 10 * micron.scale;
   const most = ceiling ? limit : rise || none;
   const micronOf = (p: number) => new Quantity(p, micron.difference);
   const values = {
@@ -62,7 +66,7 @@ function judge(
   if (mayFail && low > Math.max(most, failAbove)) {
     return say("fail", "limit-broken", `At {at} ${said}`);
   }
-  if (mayPass && (rise === 0 ? mean <= most : high <= most)) {
+  if (mayPass && (rise === 0 ? known && mean <= most : high <= most)) {
     return say("pass", "limit-kept", `At {at} ${said}`);
   }
   return T < at

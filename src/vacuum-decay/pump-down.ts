@@ -7,6 +7,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { fraction } from "../quantity/units/ratio.ts";
 import { second } from "../quantity/units/time.ts";
 import { tubeConductanceSi, type VacuumTube } from "./conductance.ts";
+import { listOf, objectOf } from "./settings.ts";
 
 /** Options of {@link pumpDownTime}. Source: none; the library's own type. */
 export interface PumpDownInput {
@@ -49,14 +50,16 @@ export interface PumpDownInput {
  * ```
  */
 export function pumpDownTime(input: PumpDownInput): Quantity<"duration"> {
-  const { volume, pump, tubes = [], from, to, ultimate, temperature } = input;
+  const { volume, pump, tubes = [], from, to, ultimate, temperature } = objectOf("input", input);
   const V = siOf("volume", volume, "volume", { above: 0 });
   const S = siOf("pump", pump, "volumeFlow", { above: 0 });
-  const low = ultimate ? siOf("ultimate", ultimate, "absolutePressure", { min: 0 }) : 0;
+  const low =
+    ultimate === undefined ? 0 : siOf("ultimate", ultimate, "absolutePressure", { min: 0 });
   const p2 = siOf("to", to, "absolutePressure", { above: low });
   const p1 = siOf("from", from, "absolutePressure", { min: p2 });
+  listOf("tubes", tubes);
   if (tubes.length === 0) return second((V / S) * Math.log((p1 - low) / (p2 - low)));
-  if (!temperature) {
+  if (temperature === undefined) {
     throw new InvalidInputError({
       argument: "temperature",
       value: "nothing",
@@ -65,10 +68,10 @@ export function pumpDownTime(input: PumpDownInput): Quantity<"duration"> {
   }
   const T = siOf("temperature", temperature, "temperature", { min: 200, max: 400 });
   const sizes = tubes.map(
-    ({ bore, length }, i) =>
+    (tube, i) =>
       [
-        siOf(`tubes[${i}].bore`, bore, "length", { min: 1e-4, max: 1 }),
-        siOf(`tubes[${i}].length`, length, "length", { min: 1e-4, max: 1000 }),
+        siOf(`tubes[${i}].bore`, tube?.bore, "length", { min: 1e-4, max: 1 }),
+        siOf(`tubes[${i}].length`, tube?.length, "length", { min: 1e-4, max: 1000 }),
       ] as const,
   );
   const steps = 400;
@@ -136,19 +139,17 @@ export interface EvacuationCycle {
  * left.si.toExponential(1); // => 2.0e-9
  * ```
  */
-export function residualGasFraction({
-  cycles,
-  last,
-  start,
-}: {
+export function residualGasFraction(input: {
   readonly cycles: readonly EvacuationCycle[];
   readonly last: Quantity<"absolutePressure">;
   readonly start: Quantity<"absolutePressure">;
 }): Quantity<"ratio"> {
+  const { cycles, last, start } = objectOf("input", input);
   let full = siOf("start", start, "absolutePressure", { above: 0 });
   let left = 1;
-  for (const [i, { vacuum, brokenTo }] of cycles.entries()) {
+  for (const [i, cycle] of listOf("cycles", cycles).entries()) {
     const path = `cycles[${i}]`;
+    const { vacuum, brokenTo } = objectOf(path, cycle);
     left *= siOf(`${path}.vacuum`, vacuum, "absolutePressure", { above: 0, below: full }) / full;
     full = siOf(`${path}.brokenTo`, brokenTo, "absolutePressure", { above: vacuum.si });
   }

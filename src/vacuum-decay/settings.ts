@@ -82,21 +82,31 @@ export interface Settings {
 
 /** Checks the options and says what is assumed. */
 export function settingsOf(options: VacuumDecayOptions): Settings {
+  objectOf("options", options);
   const { ambient, coldest, volume, gauge = {}, policy, leakLimit, confidence = 0.95 } = options;
-  const assumptions: Assumption[] = [];
+  objectOf("gauge", gauge);
+  const assumptions: Assumption[] = [
+    statement(
+      "isolated",
+      "The pump was valved off at time 0, and the gauge sits at the system, not at the pump.",
+    ),
+  ];
   const T = siOf("ambient", ambient, "temperature", { min: 233.15, max: 333.15 });
-  const cold = coldest
-    ? siOf("coldest", coldest, "temperature", { min: 173.15, max: T, hint: "not above ambient" })
-    : T;
-  if (!coldest) {
+  const cold =
+    coldest === undefined
+      ? T
+      : siOf("coldest", coldest, "temperature", { min: 173.15, max: T, hint: "not above ambient" });
+  if (coldest === undefined) {
     assumptions.push(
       statement("no-cold-spot", "No part is colder than the ambient {ambient}.", { ambient }),
     );
   }
-  const V = volume ? siOf("volume", volume, "volume", { min: 1e-6, max: 1 }) : Number.NaN;
+  const V =
+    volume === undefined ? Number.NaN : siOf("volume", volume, "volume", { min: 1e-6, max: 1 });
   const { resolution, accuracy = assumedAccuracy(assumptions), range } = gauge;
   const a = siOf("gauge.accuracy", accuracy, "ratio", { min: 0, max: 1 });
-  const top = range ? siOf("gauge.range", range, "absolutePressure", { above: 0 }) : Infinity;
+  const top =
+    range === undefined ? Infinity : siOf("gauge.range", range, "absolutePressure", { above: 0 });
   return {
     ambient: T,
     coldest: cold,
@@ -121,6 +131,18 @@ function assumedAccuracy(assumptions: Assumption[]): Quantity<"ratio"> {
   return accuracy;
 }
 
+/** An object that has to be there. */
+export function objectOf<T extends object>(argument: string, given: T): T {
+  if (typeof given === "object" && given !== null) return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "an object" });
+}
+
+/** A list that has to be there. */
+export function listOf<T>(argument: string, given: readonly T[]): readonly T[] {
+  if (Array.isArray(given)) return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
+}
+
 function resolutionOf(given: VacuumGauge["resolution"]): (p: number) => number {
   const limits = { min: 0 };
   if (given === undefined) return () => Number.NaN;
@@ -134,7 +156,7 @@ function resolutionOf(given: VacuumGauge["resolution"]): (p: number) => number {
     return () => step;
   }
   const ranges = (given as readonly GaugeRange[]).map((one, i) => ({
-    top: siOf(`gauge.resolution[${i}].upTo`, one.upTo, "absolutePressure", { above: 0 }),
+    top: siOf(`gauge.resolution[${i}].upTo`, one?.upTo, "absolutePressure", { above: 0 }),
     step: siOf(`gauge.resolution[${i}].resolution`, one.resolution, "pressureDifference", limits),
   }));
   ranges.sort((one, other) => one.top - other.top);
@@ -154,39 +176,45 @@ function policyOf(
   }
   const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
   let before = 0;
-  const checkpoints = policy.checkpoints.map(({ at, limit, rise, failAbove }, i) => {
+  const checkpoints = policy.checkpoints.map((one, i) => {
     const path = `policy.checkpoints[${i}]`;
+    const { at, limit, rise, failAbove } = objectOf(path, one);
     before = siOf(`${path}.at`, at, "duration", { above: before, max: 7 * 86_400 });
-    if (!limit === !rise) {
+    if ((limit === undefined) === (rise === undefined)) {
       throw new InvalidInputError({
         argument: path,
         value: "neither or both",
         allowed: "limit or rise",
       });
     }
-    const ceiling = limit
-      ? siOf(`${path}.limit`, limit, "absolutePressure", { above: 0 })
-      : Infinity;
+    const ceiling =
+      limit !== undefined
+        ? siOf(`${path}.limit`, limit, "absolutePressure", { above: 0 })
+        : Infinity;
     return {
       at: before,
       limit: ceiling,
-      rise: rise ? siOf(`${path}.rise`, rise, "pressureDifference", { min: 0 }) : Infinity,
-      failAbove: failAbove
-        ? siOf(
-            `${path}.failAbove`,
-            failAbove,
-            "absolutePressure",
-            limit ? { min: ceiling } : { above: 0 },
-          )
-        : 0,
+      rise:
+        rise !== undefined
+          ? siOf(`${path}.rise`, rise, "pressureDifference", { min: 0 })
+          : Infinity,
+      failAbove:
+        failAbove !== undefined
+          ? siOf(
+              `${path}.failAbove`,
+              failAbove,
+              "absolutePressure",
+              limit ? { min: ceiling } : { above: 0 },
+            )
+          : 0,
     };
   });
   return { policy, target, checkpoints, hold: before };
 }
 
 function leakLimitOf(limit: VacuumDecayOptions["leakLimit"], volume: number): number {
-  if (!limit) return Infinity;
-  if (limit.kind !== "throughput") return siOf("leakLimit", limit, "pressureRate", { above: 0 });
+  if (limit === undefined) return Infinity;
+  if (limit?.kind !== "throughput") return siOf("leakLimit", limit, "pressureRate", { above: 0 });
   requireKind("leakLimit", limit, "throughput");
   if (volume > 0) return siOf("leakLimit", limit, "throughput", { above: 0 }) / volume;
   throw new InvalidInputError({

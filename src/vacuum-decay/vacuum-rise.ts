@@ -4,6 +4,7 @@
 import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { micronPerMinute, pascalPerSecond } from "../quantity/units/pressure.ts";
+import { objectOf } from "./settings.ts";
 
 const etaNitrogen = 17.57e-6; // Pa·s at 20 °C, from the reference equation of state
 const etaAir = 18.2e-6; // Pa·s at 20 °C, vacuum handbooks
@@ -35,17 +36,13 @@ const etaAir = 18.2e-6; // Pa·s at 20 °C, vacuum handbooks
  * rise.toString(micronPerMinute, 4); // => 0.0283 micron/min
  * ```
  */
-export function vacuumRiseOfLeak({
-  leak,
-  testPressure,
-  atmosphere,
-  volume,
-}: {
+export function vacuumRiseOfLeak(input: {
   readonly leak: Quantity<"throughput">;
   readonly testPressure: Quantity<"absolutePressure">;
   readonly atmosphere: Quantity<"absolutePressure">;
   readonly volume: Quantity<"volume">;
 }): Quantity<"pressureRate"> {
+  const { leak, testPressure, atmosphere, volume } = objectOf("input", input);
   const pa = siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   const p = siOf("testPressure", testPressure, "absolutePressure", { above: pa });
   const Q = siOf("leak", leak, "throughput", { above: 0 });

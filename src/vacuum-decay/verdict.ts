@@ -8,6 +8,7 @@ import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { causeOf, type DecayCause, type EvidenceShares, sharesOf } from "./cause.ts";
 import { type Collector, type Segment, wholeGram } from "./collect.ts";
 import type { Component } from "./component.ts";
+import { doubtsOf } from "./doubts.ts";
 import { weighModels } from "./evidence.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
 import { policyVerdict } from "./policy-verdict.ts";
@@ -92,7 +93,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     provenHigh < Math.max(materialRate, (excludedLeak * allowedRise(settings, origin)) / hold);
 
   const shares = sharesOf(components, { material, hold, first, T });
-  const cause = causeOf(shares, leakProven, leakExcluded);
+  let cause = causeOf(shares, leakProven, leakExcluded);
 
   const verdict = policyVerdict(components, settings, {
     T,
@@ -129,8 +130,18 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   if (origin * (1 - k * scale) > target) {
     const more = { start: new Quantity(origin, micron), target: new Quantity(target, micron) };
     add("inconclusive", "target-missed", "It started at {start}, above the target {target}.", more);
+    if (cause === "dry-and-tight") cause = "undecided"; // something holds the pressure up
   }
   if (log.overRangeRun > 1 && !over) overRange(settings, add);
+
+  for (const { code, text, values } of doubtsOf(components, segment, settings, {
+    k: k * scale,
+    // scatter of a few rows may be the course itself
+    least: material + (log.noiseCount < 10 ? 0 : 3 * Math.sqrt(log.noise)),
+  })) {
+    add("inconclusive", code, text, values);
+    if (cause === "dry-and-tight") cause = "undecided";
+  }
 
   const wet = components.filter(
     ({ shape, amplitude }) => shape >= 0 && shape < levelling && amplitude > material,

@@ -4,6 +4,7 @@
 import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { g, mg } from "../quantity/units/mass.ts";
+import { objectOf } from "./settings.ts";
 
 const R = 8.314462618; // J/(mol·K), SI Brochure, 9th ed.
 const M = 18.015268; // g/mol, water: IAPWS R6-95
@@ -32,15 +33,12 @@ export function vapourGrams(p: number, V: number, T: number): number {
  * waterVapourMass(rise).toString(mg, 3); // => 0.985 mg
  * ```
  */
-export function waterVapourMass({
-  rise,
-  volume,
-  temperature,
-}: {
+export function waterVapourMass(input: {
   readonly rise: Quantity<"pressureDifference">;
   readonly volume: Quantity<"volume">;
   readonly temperature: Quantity<"temperature">;
 }): Quantity<"mass"> {
+  const { rise, volume, temperature } = objectOf("input", input);
   return g(
     vapourGrams(
       siOf("rise", rise, "pressureDifference", { min: 0 }),

@@ -141,6 +141,73 @@ describe("a log that is not clean", () => {
   });
 });
 
+describe("what the figures of a policy do not see", () => {
+  const codes = ({ reasons }: ReturnType<typeof assess>) => reasons.map(({ code }) => code);
+
+  it("passes no reading that ice at the coldest part would hold", () => {
+    const flat = log(() => 285);
+    expect(assess(flat).outcome).toBe("pass");
+    const cold = assess(flat, { coldest: degC(-30) });
+    expect(cold).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
+    expect(codes(cold)).toContain("ice-not-excluded");
+    // well below the ice's pressure nothing is left of it
+    expect(
+      assess(
+        log(() => 150),
+        { coldest: degC(-30) },
+      ).outcome,
+    ).toBe("pass");
+  });
+
+  it("asks for the valve when the pressure keeps falling", () => {
+    const falling = assess(log((t) => 500 - t / 4));
+    expect(falling).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
+    expect(codes(falling)).toContain("pressure-falls");
+    const equalising = assess(log((t) => 320 + 100 * Math.exp(-t / 20)));
+    expect(equalising.outcome).toBe("pass");
+  });
+
+  it("passes no rise that quickens at the end", () => {
+    const late = assess(
+      log((t) => 300 + Math.max(0, t - 3300) * 0.6, 3600),
+      { policy: acceptancePolicies.guideSpec15182 },
+    );
+    expect(late).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
+    expect(codes(late)).toContain("rise-quickens");
+  });
+
+  it("calls nothing dry and tight that stays above the target", () => {
+    for (const p of [1000, 17_545, 760_000]) {
+      expect(assess(log(() => p))).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
+    }
+  });
+
+  it("passes no handful of readings that scatter upwards", () => {
+    const by = (list: number[], minutes: number) =>
+      list.map((p, i) => reading((60 * minutes * i) / (list.length - 1), p));
+    const policy = acceptancePolicies.guideSpec15182;
+    for (const list of [
+      [300, 420, 380, 495],
+      [300, 400, 350, 450, 420],
+    ]) {
+      expect(assess(by(list, 60), { policy }).outcome).toBe("inconclusive");
+    }
+    expect(assess(by([300, 303, 305, 306, 307, 308], 60), { policy }).outcome).toBe("pass");
+  });
+
+  it("takes ignorance for no pass where no rise is accepted", () => {
+    const few = [300, 330, 320, 360].map((p, i) => reading(1200 * i, p));
+    const policy = acceptancePolicies.multiSplitManualC;
+    expect(assess(few, { policy }).outcome).toBe("inconclusive");
+    expect(
+      assess(
+        log(() => 300, 3600),
+        { policy },
+      ).outcome,
+    ).toBe("pass");
+  });
+});
+
 describe("policies and limits", () => {
   it("does not pass before the policy's hold is over", () => {
     const result = assess(log(() => 320, 500));
@@ -334,6 +401,27 @@ describe("input that cannot be right", () => {
           start: micron(9e5),
         }),
       "cycles[0].brokenTo",
+    ],
+    ["no input", () => assessVacuumDecay(null as never), "input"],
+    ["no options", () => createDecayMonitor(undefined as never), "options"],
+    ["no gauge", () => assess([reading(0, 300)], { gauge: null }), "gauge"],
+    ["a volume of 0", () => assess([reading(0, 300)], { volume: 0 }), "volume"],
+    ["a coldest part of NaN", () => assess([reading(0, 300)], { coldest: Number.NaN }), "coldest"],
+    [
+      "a checkpoint that is null",
+      () =>
+        assess([reading(0, 300)], {
+          policy: { ...acceptancePolicies.splitManualA, checkpoints: [null] },
+        }),
+      "policy.checkpoints[0]",
+    ],
+    ["no fit", () => decayCurve(undefined as never, { points: 3 }), "fit"],
+    ["no tubes", () => tubeConductance(null as never), "input"],
+    [
+      "cycles that are no list",
+      () =>
+        residualGasFraction({ cycles: wrong({}), last: micron(1), start: micron(9e5) } as never),
+      "cycles",
     ],
     ["water at 500 °C", () => waterSaturationPressure(degC(500)), "temperature"],
     ["a gas that is not there", () => tubeConductance({ gas: wrong("helium") } as never), "gas"],
