@@ -129,8 +129,12 @@ describe("importing", () => {
   const budgets = subpaths
     .filter((name) => !name.endsWith("/field-text"))
     .map((name) => [name, name === "hvac-install-math" ? 60 : 15] as const);
-  it.each(budgets)("%s takes at most %i ms more than an empty module", (subpath, budget) => {
-    const base = empty();
-    expect(shortest(`await import("${subpath}");`) - base).toBeLessThanOrEqual(budget);
-  });
+  it.each(budgets)(
+    "%s takes at most %i ms more than an empty module",
+    { retry: 3 },
+    (subpath, budget) => {
+      const base = empty();
+      expect(shortest(`await import("${subpath}");`) - base).toBeLessThanOrEqual(budget);
+    },
+  );
 });

@@ -24,16 +24,20 @@ function least(runs: number, act: () => void): number {
   return best;
 }
 
-it("judges 1800 readings within 5 ms", () => {
+it("judges 1800 readings within 5 ms", { retry: 3 }, () => {
   const readings = log(1800);
   expect(least(40, () => assessVacuumDecay({ ...options, readings }))).toBeLessThan(5);
 });
 
-it.each([1800, 18_000])("takes one of %i live readings within 50 µs on average", (n) => {
-  const readings = log(n);
-  const all = least(20, () => {
-    const monitor = createDecayMonitor(options);
-    for (const one of readings) monitor.add(one);
-  });
-  expect((1000 * all) / n).toBeLessThan(50);
-});
+it.each([1800, 18_000])(
+  "takes one of %i live readings within 50 µs on average",
+  { retry: 3 },
+  (n) => {
+    const readings = log(n);
+    const all = least(20, () => {
+      const monitor = createDecayMonitor(options);
+      for (const one of readings) monitor.add(one);
+    });
+    expect((1000 * all) / n).toBeLessThan(50);
+  },
+);
