@@ -1,7 +1,7 @@
 // What do the readings prove? The shape of every verdict of the library.
 // Outcomes follow JCGM 106:2012; statements carry a code for programs and a sentence for people.
 // Does not cover translation: an app keys its own wording on the codes.
-import { oneOf } from "../quantity/check.ts";
+import { listOf, objectOf, oneOf } from "../quantity/check.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -104,6 +104,7 @@ export function cite(source: SourceId, clause = ""): Citation {
  * @param show - How a figure is printed, for instance in the reader's units; when left out, in the unit
  * in which it comes, to four significant digits or to the whole number.
  * @returns The sentence.
+ * @throws {@link InvalidInputError} from JavaScript, when it is not a statement.
  *
  * Source: none; the library's own wording.
  *
@@ -120,8 +121,10 @@ export function explain(
   said: Statement,
   show: (value: AnyQuantity | number | string) => string = rounded,
 ): string {
-  return said.text.replace(/\{(\w+)\}/g, (whole, name: string) => {
-    const value = Object.hasOwn(said.values, name) ? said.values[name] : undefined;
+  const { text, values } = objectOf("said", said);
+  objectOf("said.values", values);
+  return String(text).replace(/\{(\w+)\}/g, (whole, name: string) => {
+    const value = Object.hasOwn(values, name) ? values[name] : undefined;
     return value === undefined ? whole : show(value);
   });
 }
@@ -152,7 +155,7 @@ function rounded(value: AnyQuantity | number | string): string {
  * ```
  */
 export function overallOutcome(outcomes: readonly Outcome[]): Outcome {
-  outcomes.forEach((outcome, i) => {
+  listOf("outcomes", outcomes).forEach((outcome, i) => {
     oneOf(`outcomes[${i}]`, outcome, ["pass", "fail", "inconclusive"]);
   });
   if (outcomes.includes("fail")) return "fail";

@@ -1,7 +1,7 @@
 // Pass, fail, or cannot tell? The decision rule for a measured value against its limits.
 // Follows JCGM 106:2012, clauses 7 and 8, with guard bands (ISO 14253-1:2017 uses the same idea).
 // Does not cover shared risk (simple acceptance), which passes half of what lies on the limit.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -67,14 +67,20 @@ export interface Conformity {
  * ```
  */
 export function conformity<K extends Kind>(input: ConformityInput<K>): Conformity {
-  const { value, standardUncertainty, lowerLimit, upperLimit, confidence = 0.95 } = input;
+  const {
+    value,
+    standardUncertainty,
+    lowerLimit,
+    upperLimit,
+    confidence = 0.95,
+  } = objectOf("input", input);
   const y = siOf("value", value, value?.kind);
   const { kind } = value;
   const u = siOf("standardUncertainty", standardUncertainty, value.unit.difference.kind, {
     min: 0,
   });
-  const low = lowerLimit ? siOf("lowerLimit", lowerLimit, kind) : -Infinity;
-  const high = upperLimit ? siOf("upperLimit", upperLimit, kind) : Infinity;
+  const low = lowerLimit !== undefined ? siOf("lowerLimit", lowerLimit, kind) : -Infinity;
+  const high = upperLimit !== undefined ? siOf("upperLimit", upperLimit, kind) : Infinity;
   if (low === -Infinity && high === Infinity) {
     throw new InvalidInputError({
       argument: "lowerLimit, upperLimit",

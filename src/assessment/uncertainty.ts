@@ -1,7 +1,7 @@
 // How sure are we? Standard uncertainty of an instrument and its way through a formula.
 // Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
 // JCGM 101:2008 propagates distributions.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -26,6 +26,8 @@ export interface Instrument<K extends Kind> {
  *
  * @param instrument - At least one of `accuracy`, `resolution`, `repeatability`, each 0 or more.
  * @param unit - Unit of the answer.
+ * @param argument - How an error names the instrument, such as `instruments.pressure`; `instrument` when
+ * left out.
  * @returns The standard uncertainty (k = 1).
  * @throws {@link InvalidInputError} when nothing is given, something is negative or of another kind.
  *
@@ -42,7 +44,10 @@ export interface Instrument<K extends Kind> {
 export function standardUncertainty<K extends Kind>(
   instrument: Instrument<K>,
   unit: Unit<DifferenceOf<K>>,
+  argument = "instrument",
 ): Quantity<DifferenceOf<K>> {
+  objectOf(argument, instrument);
+  requireUnit("unit", unit, unit?.kind);
   const parts = [
     ["accuracy", 3],
     ["resolution", 12],
@@ -54,11 +59,11 @@ export function standardUncertainty<K extends Kind>(
     const part = instrument[name];
     if (part === undefined) continue;
     given++;
-    variance += siOf(`instrument.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
+    variance += siOf(`${argument}.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
   }
   if (given === 0) {
     throw new InvalidInputError({
-      argument: "instrument",
+      argument,
       value: "nothing",
       allowed: "at least one of accuracy, resolution, repeatability",
     });
@@ -114,7 +119,9 @@ export function propagate(
   inputs: readonly UncertainInput[],
   correlations: readonly Correlation[] = [],
 ): UncertainInput {
-  const values = inputs.map((input, i) => numberOf(`inputs[${i}].value`, input.value));
+  const values = listOf("inputs", inputs).map((input, i) =>
+    numberOf(`inputs[${i}].value`, input?.value),
+  );
   const value = numberOf("formula", formula(values));
   const shares = inputs.map((input, i) => {
     const u = numberOf(`inputs[${i}].uncertainty`, input.uncertainty, { min: 0 });
@@ -125,7 +132,8 @@ export function propagate(
   const independent = shares.reduce((sum, share) => sum + share * share, 0); // eq. 10
   let variance = independent;
   const pairs = new Set<string>();
-  correlations.forEach(([first, second, coefficient], i) => {
+  listOf("correlations", correlations).forEach((correlation, i) => {
+    const [first, second, coefficient] = listOf(`correlations[${i}]`, correlation) as Correlation;
     const r = numberOf(`correlations[${i}]`, coefficient, { min: -1, max: 1 });
     variance += 2 * r * shareAt(shares, first, i) * shareAt(shares, second, i); // eq. 16
     const pair = [first, second].sort().join();

@@ -35,8 +35,13 @@ export function decide<K extends "area" | "volume">(
 ): { outcome: Outcome; reasons: Reason[]; assumptions: Assumption[] } {
   const { charge, limit, slope, scale, tape, unit, confidence = 0.95 } = input;
   siOf("charge", charge, "mass", { above: 0 });
-  const size = tape ? standardUncertainty(tape, unit as never) : undefined;
-  const u = kg(Math.hypot(scale ? standardUncertainty(scale, kg).si : 0, slope * (size?.si ?? 0)));
+  const size = tape ? standardUncertainty(tape, unit as never, "instruments.size") : undefined;
+  const u = kg(
+    Math.hypot(
+      scale ? standardUncertainty(scale, kg, "instruments.charge").si : 0,
+      slope * (size?.si ?? 0),
+    ),
+  );
   const { outcome } = conformity({
     value: charge,
     standardUncertainty: u,

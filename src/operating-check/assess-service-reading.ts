@@ -93,7 +93,7 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
   const other = expected[side === "low" ? "high" : "low"];
   const { outcome } = conformity({
     value: pressure,
-    standardUncertainty: gauge ? standardUncertainty(gauge, psi) : psi(0),
+    standardUncertainty: gauge ? standardUncertainty(gauge, psi, "gauge") : psi(0),
     lowerLimit: from,
     upperLimit: to,
     confidence,
@@ -112,6 +112,9 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
     reasons: [statement(failed ? cause : `window-${outcome}`, text, { pressure, from, to })],
     assumptions: [
       ...expected.assumptions,
+      ...(port === "liquid" && !reading.expansion
+        ? [statement("expansion-outdoors", "It was assumed to expand in the outdoor unit.")]
+        : []),
       ...(gauge ? [] : [statement("exact-instrument", "The reading counts as exact.")]),
     ],
     cautions: [

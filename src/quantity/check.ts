@@ -55,6 +55,18 @@ export function requireKind(argument: string, value: unknown, kind?: Kind): void
   throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 
+/** An object that has to be there: options, a reading, an instrument. */
+export function objectOf<T extends object>(argument: string, given: T): T {
+  if (typeof given === "object" && given !== null && !Array.isArray(given)) return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "an object" });
+}
+
+/** A list that has to be there. */
+export function listOf<T>(argument: string, given: readonly T[]): readonly T[] {
+  if (Array.isArray(given)) return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
+}
+
 /** Throws unless `value` is a unit of the kind. */
 export function requireUnit(argument: string, value: unknown, kind: Kind): void {
   if (typeof value === "function" && (value as Unit<Kind>).kind === kind) return;

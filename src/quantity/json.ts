@@ -87,7 +87,7 @@ export function fromJSON(json: unknown, kind?: Kind): unknown {
     });
   }
   const quantity: unknown = found(value as number);
-  if (kind) requireKind("json", quantity, kind);
+  if (kind !== undefined) requireKind("json", quantity, kind);
   return quantity;
 }
 

@@ -192,3 +192,16 @@ describe("bad input", () => {
     expect(input).toEqual(good);
   });
 });
+
+it("refuses a limit from JavaScript that is no quantity rather than leaving it out", () => {
+  for (const lowerLimit of [null, 0, "", Number.NaN]) {
+    const input = {
+      value: volt(10),
+      standardUncertainty: volt(1),
+      upperLimit: volt(20),
+      lowerLimit,
+    };
+    expect(() => conformity(input as never)).toThrow(/^lowerLimit: /);
+  }
+  expect(() => conformity(undefined as never)).toThrow(/^input: /);
+});

@@ -193,3 +193,17 @@ describe("propagate", () => {
     expect(call).toThrow(message);
   });
 });
+
+it("names the instrument as the caller calls it, and what is missing", () => {
+  const path = "instruments.pressure";
+  expect(() => standardUncertainty({ accuracy: psi(-1) }, psi, path)).toThrow(
+    /^instruments\.pressure\.accuracy: -1 psi/,
+  );
+  expect(() => standardUncertainty({}, psi, path)).toThrow(/^instruments\.pressure: nothing/);
+  expect(() => standardUncertainty({}, psi)).toThrow(/^instrument: nothing/);
+  expect(() => standardUncertainty(null as never, psi)).toThrow(/^instrument: null/);
+  expect(() => standardUncertainty({ accuracy: psi(1) }, undefined as never)).toThrow(/^unit: /);
+  expect(() => propagate((v) => v.length, undefined as never)).toThrow(/^inputs: /);
+  expect(() => propagate((v) => v.length, [undefined as never])).toThrow(/^inputs\[0\]\.value: /);
+  expect(() => propagate((v) => v.length, [], [null as never])).toThrow(/^correlations\[0\]: /);
+});

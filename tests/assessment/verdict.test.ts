@@ -91,3 +91,11 @@ describe("the short forms for modules", () => {
     expect(cite("span-2000")).toEqual({ source: "span-2000", clause: "" });
   });
 });
+
+it("names what is missing when JavaScript passes no statement and no list", () => {
+  for (const nothing of [undefined, null, 3, "text", []]) {
+    expect(() => explain(nothing as never)).toThrow(/^said: .* allowed: an object$/);
+  }
+  expect(() => explain({ code: "a", text: "a" } as never)).toThrow(/^said\.values: /);
+  expect(() => overallOutcome(undefined as never)).toThrow(/^outcomes: .* allowed: an array$/);
+});
