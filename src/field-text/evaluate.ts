@@ -64,8 +64,21 @@ function meant(units: readonly AnyUnit[], wanted: Kind, reading: Reading): AnyUn
   return pointWanted || reading === "point" ? first : (second ?? first);
 }
 
+/** Kinds of which plates and logs write two values with a slash; none is measured in fractions. */
+const pairKinds: readonly Kind[] = [
+  "temperature",
+  "gaugePressure",
+  "absolutePressure",
+  "voltage",
+  "current",
+];
+
 function leafValue({ text, wanted, reading }: Task, leaf: Leaf): Value {
   const { parts, start, end, unitPlace } = leaf;
+  if (leaf.pair && pairKinds.includes(wanted)) {
+    const hint = "A slash between two numbers can name two values, such as 208/230 V on a plate";
+    throw new FieldTextError(text, start, end, "one value, as a decimal", hint);
+  }
   const [first] = parts;
   if (!first?.units) {
     if (leaf.hyphenated && wanted !== "length") {

@@ -12,6 +12,8 @@ export interface Literal {
   /** Whether it holds a `/`, or joins its parts by a hyphen. */
   readonly slash: boolean;
   readonly hyphen: boolean;
+  /** Whether it is two whole numbers with a `/` that could be two values: 208/230, not 1/2. */
+  readonly pair: boolean;
   readonly start: number;
   readonly end: number;
   /** Index of the part after it. */
@@ -22,7 +24,7 @@ export interface Literal {
 function fractionAt(text: string, parts: readonly Token[], at: number): Literal | undefined {
   const [top, slash, bottom] = parts.slice(at, at + 3);
   if (top?.type === "fraction") {
-    return { ...top, whole: false, slash: false, hyphen: false, next: at + 1 };
+    return { ...top, whole: false, slash: false, hyphen: false, pair: false, next: at + 1 };
   }
   if (top?.type !== "number" || !top.whole || bottom?.type !== "number" || !bottom.whole) {
     return undefined;
@@ -38,7 +40,9 @@ function fractionAt(text: string, parts: readonly Token[], at: number): Literal 
   }
   const value = top.value / bottom.value;
   const { start } = top;
-  return { value, whole: false, slash: true, hyphen: false, start, end: bottom.end, next: at + 3 };
+  const pair = top.value !== 1;
+  const { end } = bottom;
+  return { value, whole: false, slash: true, hyphen: false, pair, start, end, next: at + 3 };
 }
 
 /** The number that starts at part `at`, or undefined when none starts there. */
@@ -56,7 +60,7 @@ export function literalAt(text: string, parts: readonly Token[], at: number): Li
   const fraction = fractionAt(text, parts, at + (joined ? 2 : 1));
   if (!fraction) {
     const { value, whole, start, end } = first;
-    return { value, whole, slash: false, hyphen: false, start, end, next: at + 1 };
+    return { value, whole, slash: false, hyphen: false, pair: false, start, end, next: at + 1 };
   }
   if (!first.whole || fraction.value >= 1) {
     throw new FieldTextError(
@@ -70,6 +74,7 @@ export function literalAt(text: string, parts: readonly Token[], at: number): Li
     ...fraction,
     value: first.value + fraction.value,
     hyphen: joined,
+    pair: false,
     start: first.start,
   };
 }

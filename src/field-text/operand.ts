@@ -15,6 +15,8 @@ export interface Leaf {
   readonly unitOnly: boolean;
   /** Whether it is a bare mixed number joined by a hyphen: 5-1/2. */
   readonly hyphenated: boolean;
+  /** Whether it is two whole numbers with a slash that could be two values: 208/230 V. */
+  readonly pair: boolean;
   readonly start: number;
   readonly end: number;
   /** Where the first unit's name stands; the whole value where there is none. */
@@ -41,8 +43,8 @@ export function operandAt(
   const start = signed ? sign.start : literal.start;
   const unit = parts[literal.next];
   if (unit?.type !== "unit") {
-    const { value, end, hyphen, slash, next } = literal;
-    const leaf = { parts: [{ value: factor * value }], unitOnly: false, hyphenated: hyphen };
+    const { value, end, hyphen, pair, slash, next } = literal;
+    const leaf = { parts: [{ value: factor * value }], unitOnly: false, hyphenated: hyphen, pair };
     return { leaf: { ...leaf, start, end, unitPlace: [start, end] }, slash, next };
   }
   const measures: Measure[] = [{ literal, unit }];
@@ -58,6 +60,7 @@ export function operandAt(
     parts: measures.map((one) => ({ value: factor * one.literal.value, units: one.unit.units })),
     unitOnly: false,
     hyphenated: false,
+    pair: literal.pair,
     start,
     end: last.unit.end,
     unitPlace: [unit.start, unit.end],

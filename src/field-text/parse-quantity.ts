@@ -49,7 +49,8 @@ const longest = 200;
  * - In a field for a temperature, °F and °C are readings; a difference is written `5 Δ°F` or `5 F°`, so
  *   `70 °F + 5 °F` is refused. In a field for a temperature difference, `10 °F` is a difference, and
  *   `95 °F − 75 °F` gives 20 Δ°F.
- * - What could be read in two ways (`12 ft-6 in`, `1,234` without a locale, `6 ft / 1/2`) is refused.
+ * - What could be read in two ways (`12 ft-6 in`, `1,234` without a locale, `6 ft / 1/2`,
+ *   `208/230 V`) is refused.
  *
  * No functions, names, comparisons, text or lists; at most 200 characters and ten levels of parentheses.
  *

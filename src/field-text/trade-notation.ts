@@ -51,7 +51,7 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
       const { start, end, units } = part;
       parenthesis.text += "("; // (1/4 + 1/8) in binds as one value
       pieces.push({ text: `*q${leaves.length})`, origin: start });
-      const leaf = { parts: [{ value: 1, units }], unitOnly: true, hyphenated: false };
+      const leaf = { parts: [{ value: 1, units }], unitOnly: true, hyphenated: false, pair: false };
       leaves.push({ ...leaf, start, end, unitPlace: [start, end] });
     } else if (part.type === "operator") {
       const after = parts[at + 1];

@@ -26,7 +26,8 @@ export interface Products {
   specificHeat: { temperatureDifference: "specificEnergy" };
 }
 
-const products: Products = {
+/** The same table for the program; internal, for the parser of typed text too. */
+export const products: Products = {
   massPerLength: { length: "mass" },
   density: { volume: "mass", volumeFlow: "massFlow" },
   length: { length: "area" },

@@ -155,8 +155,12 @@ describe("hostile text", () => {
     "in.".repeat(66),
   ])("takes little time: %s", (text) => {
     survives(text, "length", "de-CH"); // warm
-    const started = performance.now();
-    for (const tag of [undefined, "de-CH", "fr"]) survives(text, "length", tag, true);
-    expect(performance.now() - started).toBeLessThan(300);
+    // The quickest of a few, because other work on the machine can only lengthen a run.
+    const times = [1, 2, 3, 4, 5].map(() => {
+      const started = performance.now();
+      for (const tag of [undefined, "de-CH", "fr"]) survives(text, "length", tag, true);
+      return performance.now() - started;
+    });
+    expect(Math.min(...times)).toBeLessThan(300);
   });
 });

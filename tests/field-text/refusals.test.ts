@@ -6,6 +6,7 @@ import {
   isInvalidInputError,
   type Kind,
   percent,
+  volt,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { refusal } from "./catalogue.ts";
@@ -259,5 +260,29 @@ describe("wrong arguments", () => {
   it("leaves the options as they are", () => {
     const options = Object.freeze({ kind: "length", defaultUnit: ft, locale: "de" } as const);
     expect(parseQuantity("12,5", options).toString()).toBe("12.5 ft");
+  });
+});
+
+describe("two values with a slash", () => {
+  it.each([
+    ["208/230 V", "voltage"],
+    ["15/20 A", "current"],
+    ["118/355 psig", "gaugePressure"],
+    ["75/62 °F", "temperature"],
+  ] as const)("%s is refused rather than divided", (text, kind) => {
+    expect(() => parseQuantity(text, { kind })).toThrow(/two values, such as 208\/230 V/);
+  });
+
+  it("are refused without a unit too, where the field has one", () => {
+    expect(() => parseQuantity("208/230", { kind: "voltage", defaultUnit: volt })).toThrow(
+      /two values/,
+    );
+  });
+
+  it("but a half, a mixed number and a division by a number stay what they are", () => {
+    expect(String(parseQuantity("1/2 A", { kind: "current" }))).toBe("0.5 A");
+    expect(String(parseQuantity("460 V × 1/2", { kind: "voltage" }))).toBe("230 V");
+    expect(String(parseQuantity("460 V / 2", { kind: "voltage" }))).toBe("230 V");
+    expect(String(parseQuantity("3/8 in", { kind: "length" }))).toBe("0.375 in");
   });
 });
