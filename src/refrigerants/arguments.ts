@@ -81,6 +81,7 @@ export function saturationTemperatureOf(
     const T = chebyshev(inverse.terms, inverse.s, s);
     if (T > range.min.si - slack && T < range.max.si + slack) return T;
   }
+  siOf<"absolutePressure">("pressure", pressure as never, pressure.kind as never); // no quantity at all, such as its JSON
   const ambient = p - pressure.si;
   throw outOfPressureRange(
     pressure,

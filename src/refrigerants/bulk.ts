@@ -79,7 +79,8 @@ export function saturationArray(
   target: Float64Array = new Float64Array(values?.length ?? 0),
 ): Float64Array {
   const { saturation, range, designation } = checked(refrigerant);
-  const plan = Object.hasOwn(plans, curve) ? plans[curve](saturation) : undefined;
+  const plan =
+    typeof curve === "string" && Object.hasOwn(plans, curve) ? plans[curve](saturation) : undefined;
   if (plan === undefined || !ArrayBuffer.isView(values) || target.length !== values.length) {
     throw new InvalidInputError({
       argument: plan === undefined ? "curve" : "values, target",

@@ -1,7 +1,7 @@
 // How much does the temperature of a blend change while it boils? Glide and mean coil temperature.
 // Follows the definition of glide in ANSI/ASHRAE Standard 34: dew less bubble temperature at one pressure.
 // Does not cover the pressure drop in a coil, nor the flash gas at an evaporator's inlet (see `dewWeight`).
-import { numberOf } from "../quantity/check.ts";
+import { numberOf, objectOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ReadPressure, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
 import type { Refrigerant } from "./refrigerant.ts";
@@ -81,8 +81,9 @@ export function meanCoilTemperature(
 
 function ends(
   refrigerant: Refrigerant,
-  { pressure, atmosphere }: { pressure: ReadPressure; atmosphere?: Quantity<"absolutePressure"> },
+  reading: { pressure: ReadPressure; atmosphere?: Quantity<"absolutePressure"> },
 ): { bubble: number; dew: number } {
+  const { pressure, atmosphere } = objectOf("reading", reading);
   return {
     bubble: saturationTemperatureOf(refrigerant, "bubble", pressure, atmosphere),
     dew: saturationTemperatureOf(refrigerant, "dew", pressure, atmosphere),

@@ -12,7 +12,7 @@ import type { LineReading } from "./line-reading.ts";
  * Source: none; the library's own shape.
  */
 export type LineAssessmentInput = LineReading & {
-  /** The superheat or subcooling that the nameplate or the manufacturer's chart asks for. */
+  /** The superheat or subcooling that the nameplate or the manufacturer's chart asks for, 0 or more. */
   readonly target: Quantity<"temperatureDifference">;
   /** How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F. */
   readonly tolerance: Quantity<"temperatureDifference">;

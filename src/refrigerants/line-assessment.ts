@@ -5,7 +5,7 @@ import { cite, estimate, type Reason, statement } from "../assessment/assessment
 import { conformity } from "../assessment/conformity.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
 import { propagate, standardUncertainty } from "../assessment/uncertainty.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { pascal } from "../quantity/units/pressure.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
@@ -17,7 +17,8 @@ import { type Side, temperatureAt } from "./saturation-curve.ts";
 
 /**
  * Judges superheat against a target, given what the probes can do. It passes only where the tolerance is
- * kept even after allowing for the uncertainty, and says so when the probes cannot tell.
+ * kept even after allowing for the uncertainty, and says so when the probes cannot tell. Below zero it
+ * never passes, however wide the tolerance.
  *
  * The uncertainty holds the pressure probe, the temperature probe, the atmosphere where its instrument is
  * given, and the equation of state (standard uncertainty 0.05 % of the pressure for a pure substance,
@@ -102,20 +103,29 @@ function assess(
   side: Side,
   sign: 1 | -1,
 ): LineAssessment {
-  const { pressure, lineTemperature, atmosphere, instruments, confidence = 0.95 } = input;
+  const {
+    pressure,
+    lineTemperature,
+    atmosphere,
+    instruments,
+    confidence = 0.95,
+  } = objectOf("input", input);
+  objectOf("instruments", instruments);
   const line = siOf("lineTemperature", lineTemperature, "temperature");
-  const target = siOf("target", input.target, "temperatureDifference");
+  const target = siOf("target", input.target, "temperatureDifference", { min: 0 });
   const tolerance = siOf("tolerance", input.tolerance, "temperatureDifference", { above: 0 });
   const saturated = saturationTemperatureOf(refrigerant, side, pressure, atmosphere);
   const p = absoluteOf(pressure, atmosphere);
   const gauge = pressure.kind === "gaugePressure";
   const model = refrigerant.model === "pure" ? 0.0005 : 0.0025; // half of the papers' 0.1 % and 0.5 %
   const parts = {
-    pressure: standardUncertainty(instruments?.pressure ?? {}, pascal).si,
+    pressure: standardUncertainty(instruments.pressure, pascal, "instruments.pressure").si,
     atmosphere:
-      gauge && instruments.atmosphere ? standardUncertainty(instruments.atmosphere, pascal).si : 0,
+      gauge && instruments.atmosphere !== undefined
+        ? standardUncertainty(instruments.atmosphere, pascal, "instruments.atmosphere").si
+        : 0,
     model: model * p,
-    temperature: standardUncertainty(instruments?.temperature ?? {}, deltaK).si,
+    temperature: standardUncertainty(instruments.temperature, deltaK, "instruments.temperature").si,
   };
   const curve = (at: number) => temperatureAt(refrigerant.saturation, side, at);
   // Sensitivity dT/dp from a step inside the range; the uncertainties themselves may lead out of it.
@@ -131,7 +141,10 @@ function assess(
   );
   const unit = lineTemperature.unit.difference;
   const value = new Quantity(total.value, unit);
-  const limits = [target - tolerance, target + tolerance].map((si) => new Quantity(si, unit));
+  // Below saturation there is no superheat and no subcooling, however wide the tolerance is.
+  const limits = [Math.max(0, target - tolerance), target + tolerance].map(
+    (si) => new Quantity(si, unit),
+  );
   const { outcome, conformanceProbability } = conformity({
     value,
     standardUncertainty: new Quantity(total.uncertainty, unit),
@@ -150,17 +163,26 @@ function assess(
     tolerance: input.tolerance,
     uncertainty: shown(result.expandedUncertainty),
   };
+  const above = tolerance > target ? " and above zero" : "";
+  const missed =
+    total.value < 0
+      ? `below zero: the readings contradict each other, or ${side === "dew" ? "liquid" : "vapour"} is in the line`
+      : `${cause}: more than {tolerance} from {target}`;
   const said = {
     pass: `The ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
-    fail: `The ${what} of {value} ± {uncertainty} is ${cause}: more than {tolerance} from {target}.`,
-    inconclusive: `The probes cannot tell whether the ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
+    fail: `The ${what} of {value} ± {uncertainty} is ${missed}.`,
+    inconclusive: `The probes cannot tell whether the ${what} of {value} ± {uncertainty} is within {tolerance} of {target}${above}.`,
   };
   const reasons: Reason[] = [statement(`${what}-${outcome}`, said[outcome], figures)];
   if (outcome === "inconclusive") {
     const fromPressure = Math.hypot(shares[0] as number, shares[1] as number);
     const probe = fromPressure > parts.temperature ? "pressure" : "temperature";
-    // Half-width of the window less the distance from its middle, over the one-sided coverage factor.
-    const room = tolerance - Math.abs(total.value - target);
+    // Distance from the nearer end of the window, over the one-sided coverage factor.
+    const [low, high] = limits as [
+      Quantity<"temperatureDifference">,
+      Quantity<"temperatureDifference">,
+    ];
+    const room = Math.min(total.value - low.si, high.si - total.value);
     const needed = Math.abs(room) / normalQuantile(confidence);
     const decidable = needed > Math.abs(shares[2] as number); // beyond the equation of state itself
     reasons.push(

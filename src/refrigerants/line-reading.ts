@@ -1,7 +1,7 @@
 // How far is the refrigerant from saturation? Superheat from dew, subcooling from bubble.
 // Follows common practice of the trade: dew for superheat and bubble for subcooling of blends with glide.
 // Does not cover the pressure drop between the gauge port and the place of the thermometer.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { saturationTemperatureOf } from "./arguments.ts";
 import type { Refrigerant } from "./refrigerant.ts";
@@ -93,9 +93,10 @@ export function subcooling(
 function distance(
   refrigerant: Refrigerant,
   side: Side,
-  { pressure, lineTemperature, atmosphere }: LineReading,
+  reading: LineReading,
   sign: 1 | -1,
 ): Quantity<"temperatureDifference"> {
+  const { pressure, lineTemperature, atmosphere } = objectOf("reading", reading);
   const T = siOf("lineTemperature", lineTemperature, "temperature");
   const saturation = saturationTemperatureOf(refrigerant, side, pressure, atmosphere);
   return new Quantity(sign * (T - saturation), lineTemperature.unit.difference);

@@ -1,7 +1,7 @@
 // What would a printed pressure-temperature chart say, for this place and in these units?
 // Follows the saturation functions of this module; bubble and dew have a column each.
 // Does not cover interpolation: a step as fine as wanted needs none.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
@@ -102,7 +102,7 @@ export function pressureTemperatureTable(
     readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure">;
   },
 ): AnyTable {
-  const { from, to, step, atmosphere } = options;
+  const { from, to, step, atmosphere } = objectOf("options", options);
   const [first, last] = Object.entries({ from, to }).map(([name, T]) =>
     temperatureOf(refrigerant, T, name),
   ) as [number, number];
@@ -192,7 +192,8 @@ export function tableAsCsv(table: AnyTable, decimals = 1): string {
 
 /** Header and rows as text. */
 function cells(table: AnyTable, decimals: number): string[][] {
-  const { designation, temperatureUnit, rows } = table;
+  const { designation, temperatureUnit, rows } = objectOf("table", table);
+  listOf<unknown>("table.rows", rows);
   const unit = table.pressureUnit;
   const digits = numberOf("decimals", decimals, { min: 0, max: 12 });
   const pressure = (p: { in(unit: never): number }) => p.in(unit as never).toFixed(digits);

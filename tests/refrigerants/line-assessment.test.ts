@@ -141,6 +141,55 @@ describe("the verdict on superheat", () => {
   });
 });
 
+describe("near and below saturation", () => {
+  // The dew temperature at 118 psig is 39.8 °F; the window of 2 ± 5 reaches below it.
+  const input = { ...reading, target: deltaF(2), tolerance: deltaF(5), instruments: good };
+  const at = (line: number) => assessSuperheat(R410A, { ...input, lineTemperature: degF(line) });
+
+  test("no superheat never passes, however wide the tolerance", () => {
+    const below = at(38);
+    expect([below.outcome, below.cause]).toEqual(["fail", "low"]);
+    expect(explain(below.reasons[0] as never)).toMatch(
+      /is below zero: the readings contradict each other, or liquid is in the line\.$/,
+    );
+    const near = at(40);
+    expect(near.outcome).toBe("inconclusive");
+    expect(explain(near.reasons[0] as never)).toMatch(/is within 5 Δ°F of 2 Δ°F and above zero\.$/);
+    expect(at(42).outcome).toBe("pass");
+    expect(() => assessSuperheat(R410A, { ...input, target: deltaF(-1) })).toThrow(/^target: /);
+  });
+
+  test("no subcooling never passes either", () => {
+    const flash = { pressure: psig(355), lineTemperature: degF(109), atmosphere };
+    const verdict = assessSubcooling(R410A, { ...input, ...flash });
+    expect([verdict.outcome, verdict.cause]).toEqual(["fail", "low"]);
+    expect(explain(verdict.reasons[0] as never)).toMatch(/or vapour is in the line\.$/);
+  });
+});
+
+describe("from JavaScript", () => {
+  test("what is missing is named", () => {
+    const input = { ...reading, target: deltaF(12), tolerance: deltaF(5), instruments: good };
+    expect(() => assessSuperheat(R410A, undefined as never)).toThrow(/^input: /);
+    expect(() => superheat(R410A, null as never)).toThrow(/^reading: /);
+    const without = (instruments: unknown) => () =>
+      assessSuperheat(R410A, { ...input, instruments } as never);
+    expect(without(undefined)).toThrow(/^instruments: /);
+    expect(without({ temperature: good.temperature })).toThrow(/^instruments\.pressure: /);
+    expect(without({ pressure: {}, temperature: good.temperature })).toThrow(
+      /^instruments\.pressure: nothing/,
+    );
+    expect(without({ ...good, atmosphere: null })).toThrow(/^instruments\.atmosphere: /);
+  });
+
+  test("a pressure as parsed JSON is no quantity", () => {
+    const pressure = JSON.parse(JSON.stringify(psig(118)));
+    expect(() => superheat(R410A, { ...reading, pressure })).toThrow(
+      /^pressure: gaugePressure .* allowed: the kind gaugePressure$/,
+    );
+  });
+});
+
 test("subcooling is judged the same way", () => {
   const verdict = assessSubcooling(R410A, {
     pressure: psig(355),
