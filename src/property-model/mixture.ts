@@ -1,7 +1,7 @@
 // Which model describes a blend of given composition? Components, reducing parameters, departure functions.
 // Follows Lemmon and Jacobsen (2004), doi:10.1063/1.1649997, in the reducing form of Kunz and Wagner (2012).
 // Does not cover blends with a pair that nobody fitted; they are refused, not estimated.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type BinaryPair, binaryPairs } from "./binary-pairs.ts";
@@ -67,10 +67,14 @@ export interface MixtureInput {
  * blend.moleFractions[0]?.toFixed(4); // => 0.8292
  * ```
  */
-export function mixture({ id = "mixture", components, pairs = [] }: MixtureInput): Mixture {
-  const masses = components.map(({ massFraction }, i) =>
-    siOf(`components[${i}].massFraction`, massFraction, "ratio", { above: 0, max: 1 }),
-  );
+export function mixture(input: MixtureInput): Mixture {
+  const { id = "mixture", components, pairs = [] } = objectOf("input", input);
+  listOf("pairs", pairs);
+  const masses = listOf("components", components).map((component, i) => {
+    const { fluid, massFraction } = objectOf(`components[${i}]`, component);
+    objectOf(`components[${i}].fluid`, fluid);
+    return siOf(`components[${i}].massFraction`, massFraction, "ratio", { above: 0, max: 1 });
+  });
   const total = masses.reduce((sum, mass) => sum + mass, 0);
   numberOf("components: sum of massFraction", total, { min: 1 - 1e-6, max: 1 + 1e-6 });
   const fluids = components.map(({ fluid }) => fluid);

@@ -1,7 +1,7 @@
 // At which pressures and temperatures does a fluid boil and condense? The typed edge of the solvers.
 // Follows the equations named by each fluid's `literature`.
 // Does not cover states between bubble and dew, nor the critical region; see each fluid's range.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
@@ -138,6 +138,7 @@ export function dewPoint(fluid: Fluid, input: SaturationInput): SaturationPoint 
 
 function point(fluid: Fluid, side: SaturationSide, input: SaturationInput): SaturationPoint {
   requireFluid(fluid);
+  objectOf("input", input);
   if ("temperature" in input) {
     const { temperature } = input;
     const { min, max } = saturationRange(fluid);
@@ -189,7 +190,7 @@ export function requireFluid(fluid: Fluid): void {
   if (kind === undefined) {
     throw new InvalidInputError({
       argument: "fluid",
-      value: String(fluid),
+      value: describe(fluid),
       allowed: "a fluid of property-model or a mixture",
     });
   }

@@ -1,5 +1,19 @@
-import { bubblePoint, dewPoint, type Fluid, saturation } from "hvac-install-math/property-model";
-import { kelvin, kgPerM3, OutOfRangeError, pascalAbsolute, psig } from "hvac-install-math/quantity";
+import {
+  bubblePoint,
+  dewPoint,
+  type Fluid,
+  mixture,
+  R32,
+  saturation,
+} from "hvac-install-math/property-model";
+import {
+  kelvin,
+  kgPerM3,
+  OutOfRangeError,
+  pascalAbsolute,
+  percent,
+  psig,
+} from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
 import { densityAt } from "../../src/property-model/density-solver.ts";
 import { modelOf } from "../../src/property-model/helmholtz-model.ts";
@@ -126,4 +140,16 @@ test("the first bubble of a blend is richer in the more volatile component", () 
   const { incipient } = bubblePoint(fluidById("R454C"), { temperature: kelvin(280) });
   expect(incipient?.moleFractions.R32).toBeGreaterThan(0.375);
   expect(incipient?.density.in(kgPerM3)).toBeGreaterThan(0);
+});
+
+test("names what is missing when JavaScript passes nothing", () => {
+  expect(() => mixture(undefined as never)).toThrow(/^input: undefined/);
+  expect(() => mixture({} as never)).toThrow(/^components: undefined/);
+  expect(() => mixture({ components: [null] } as never)).toThrow(/^components\[0\]: null/);
+  const massFraction = percent(100);
+  expect(() => mixture({ components: [{ massFraction }] } as never)).toThrow(
+    /^components\[0\]\.fluid: undefined/,
+  );
+  expect(() => bubblePoint(R32, undefined as never)).toThrow(/^input: undefined/);
+  expect(() => bubblePoint(Object.create(null), undefined as never)).toThrow(/^fluid: an object/);
 });
