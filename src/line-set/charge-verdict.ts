@@ -75,7 +75,7 @@ function holds<K extends "length" | "mass">(
 
 /**
  * Judges an added charge of `exact` kilograms for `run` of line, of which a metre more would add `slope`
- * kilograms. Internal.
+ * kilograms; the run is the sum of so many `lines`, each measured on its own. Internal.
  */
 export function judgeCharge(
   exact: number,
@@ -85,6 +85,7 @@ export function judgeCharge(
   undecided: boolean,
   bounds: ChargeBounds,
   rateUnit: Unit<"mass">,
+  lines = 1,
 ): ChargeAssessment {
   const { factoryCharge, maximumLength, minimumLength, maximumCharge, scaleResolution } = bounds;
   const { lengthUncertainty, safetyClass } = bounds;
@@ -105,7 +106,7 @@ export function judgeCharge(
     limit: Quantity<"length">,
     text: string,
   ) => {
-    const outcome = holds(run, uLength, side, limit);
+    const outcome = holds(run, uLength * Math.sqrt(lines), side, limit); // JCGM 100:2008, eq. 10
     if (outcome === "pass") return;
     const verb = outcome === "fail" ? "is" : "may be";
     said[outcome].push(statement(code, `{length} ${verb} ${text}`, { length: run, limit }));
@@ -168,7 +169,7 @@ export function judgeCharge(
         ),
       );
     }
-  } else if (safetyClass && !safetyClass.endsWith("1")) {
+  } else if (!safetyClass?.endsWith("1")) {
     assume("room-limit-not-given", "The charge limit of the room");
   }
 

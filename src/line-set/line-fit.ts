@@ -205,19 +205,20 @@ export function smallestSleeve(
  */
 export function assessLineFit(input: LineFitInput): LineFitAssessment {
   const { items, opening, clearance } = given(input);
+  given(opening, "opening");
   const { radii, half } = radiiOf(items, clearance);
   const dimension = (name: string, value: Quantity<"length">) =>
     siOf(`opening.${name}`, value, "length", { above: 2 * half, max: 10 });
   let impossible: boolean;
   let area: number;
   let places: ReturnType<typeof packCircles>;
-  if (opening && "diameter" in opening) {
+  if ("diameter" in opening) {
     const radius = dimension("diameter", opening.diameter) / 2 - half;
     area = Math.PI * (radius + half) ** 2;
     impossible = leastRadius(radii) > radius * (1 + 1e-9);
     places = impossible ? undefined : packCircles(radii, { radius });
   } else {
-    const width = dimension("width", opening?.width) - 2 * half;
+    const width = dimension("width", opening.width) - 2 * half;
     const height = dimension("height", opening.height) - 2 * half;
     area = (width + 2 * half) * (height + 2 * half);
     impossible = tooLargeForRectangle(radii, width, height);
@@ -225,7 +226,7 @@ export function assessLineFit(input: LineFitInput): LineFitAssessment {
   }
 
   const { unit } = (items[0] as RoundItem).diameter;
-  const corner = opening && "diameter" in opening ? 0 : half;
+  const corner = "diameter" in opening ? 0 : half;
   const layout = (places ?? []).map(([x, y], i) => ({
     label: (items[i] as RoundItem).label,
     x: new Quantity(x + corner, unit),

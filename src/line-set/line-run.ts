@@ -102,7 +102,7 @@ const limitNames = {
  *
  * @param input - The run and the limits; at least one limit.
  * @returns The verdict with equivalent length, traps and oil. `inconclusive` where the measured length
- * is too close to a limit for its uncertainty.
+ * is too close to a limit for its uncertainty, or bends that count were not counted.
  * @throws {@link InvalidInputError} when no limit is given, the lift is more than the length, or an
  * argument is missing, of another kind or impossible.
  * Cautions: work at height; the manual decides.
@@ -159,7 +159,10 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   ) => {
     if (!limit) return;
     lengthOf(`limits.${name}`, limit);
-    const { outcome } = conformity({ value, standardUncertainty: u, [side]: limit });
+    // A hair of binary arithmetic breaks no limit.
+    const hair = side === "lowerLimit" ? 1 - 1e-12 : 1 + 1e-12;
+    const held = new Quantity(limit.si * hair, limit.unit);
+    const { outcome } = conformity({ value, standardUncertainty: u, [side]: held });
     const verb = { pass: "keeps", fail: "breaks", inconclusive: "is too close to" }[outcome];
     const [code, words] = limitNames[name];
     reasons.push({
@@ -171,6 +174,12 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     });
   };
   check("maximumLength", equivalentLength, limits?.maximumLength, "upperLimit");
+  if (bend && bends === undefined && limits.maximumLength) {
+    reasons.push({
+      outcome: "inconclusive",
+      said: statement("bends-not-counted", "Count the bends: each counts for {bend}.", { bend }),
+    });
+  }
   check("minimumLength", length, limits?.minimumLength, "lowerLimit");
   const overhead = above ? limits?.maximumLiftOutdoorAbove : undefined;
   check(
@@ -205,7 +214,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   }
   let oil = 0;
   if (limits.extraOil) {
-    const { beyond, per, volume } = limits.extraOil;
+    const { beyond, per, volume } = given(limits.extraOil, "limits.extraOil");
     const step = siOf("limits.extraOil.per", per, "length", { above: 0 });
     const excess = run - lengthOf("limits.extraOil.beyond", beyond);
     oil =
@@ -227,6 +236,6 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     sources: [manuals, cite("jcgm-106-2012", "8.3")],
     equivalentLength,
     oilTraps,
-    extraOil: new Quantity(oil, limits.extraOil?.volume.unit ?? mL),
+    extraOil: new Quantity(oil, limits.extraOil ? limits.extraOil.volume.unit : mL),
   };
 }

@@ -52,9 +52,9 @@ export interface LiquidChargePlausibility extends Assessment<RateSlip> {
 }
 
 /**
- * Rate over full line that published tables show, with a margin of about a tenth: R410A and R32 by two
- * manufacturers give 0.47 to 0.84 with the device outdoors; splits with the device indoors 1.12 to 1.69.
- * The two meet: 0.9 to 1.1 can be either.
+ * Rate over full line that counts as plausible, the library's own choice around published tables: R410A and
+ * R32 by two manufacturers give 0.47 to 0.84 with the device outdoors; splits with the device indoors 1.12
+ * to 1.69. The two meet: 0.9 to 1.1 can be either.
  */
 const windows = { outdoor: [0.4, 1.1], indoor: [0.9, 1.9], "not-known": [0.4, 1.9] } as const;
 
@@ -121,7 +121,7 @@ export function liquidChargePlausibility(
   const reasons = [
     statement(
       outcome === "pass" ? "plausible" : outcome === "fail" ? "implausible" : "other-device",
-      `{rate} is {ratio} of the {full} of a full line; published rates lie at {low} to {high}${
+      `{rate} is {ratio} of the {full} of a full line; {low} to {high} is plausible${
         outcome === "fail"
           ? ": read size, unit and nameplate again."
           : outcome === "inconclusive"

@@ -129,11 +129,16 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   }
   return judgeCharge(
     parts.reduce((sum, { exact }) => sum + exact, allowances),
-    Math.hypot(...parts.map(({ exact, rate: one }) => (exact === 0 ? 0 : one.si))),
+    preChargedTotal
+      ? parts[0]?.exact === 0
+        ? 0
+        : rate.si * Math.sqrt(lines.length)
+      : Math.hypot(...parts.map(({ exact, rate: one }) => (exact === 0 ? 0 : one.si))),
     length,
     why,
     parts.some(({ undecided }) => undecided),
     input,
     unit,
+    lines.length,
   );
 }

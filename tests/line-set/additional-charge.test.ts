@@ -103,8 +103,9 @@ describe("additionalCharge", () => {
     expect(additionalCharge(run).assumptions.map(({ code }) => code)).toEqual([
       "maximum-length-not-given",
       "minimum-length-not-given",
+      "room-limit-not-given",
     ]);
-    expect(additionalCharge({ ...run, ...given }).assumptions).toEqual([]);
+    expect(additionalCharge({ ...run, ...given, safetyClass: "A1" }).assumptions).toEqual([]);
     expect(
       additionalCharge({ ...run, ...given, safetyClass: "A2L" }).assumptions.map((a) => a.code),
     ).toEqual(["room-limit-not-given"]);

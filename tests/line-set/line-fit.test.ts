@@ -123,7 +123,9 @@ describe("assessLineFit", () => {
     expect(bad({ items: [{ label: "x", diameter: 20 }] })).toThrow(/^items\[0\]\.diameter: 20/);
     expect(bad({ opening: { diameter: m(50) } })).toThrow(/^opening\.diameter: 50 m/);
     expect(bad({ opening: { width: mm(50) } })).toThrow(/^opening\.height: undefined/);
-    expect(bad({ opening: undefined })).toThrow(/^opening\.width: undefined/);
+    for (const opening of [undefined, null, "a hole", 50]) {
+      expect(bad({ opening })).toThrow(/^opening: /);
+    }
     expect(bad({ clearance: inch(-1) })).toThrow(/^clearance: -1 in/);
   });
 });

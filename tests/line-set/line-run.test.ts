@@ -80,6 +80,22 @@ describe("assessLineRun", () => {
     expect([oil(5), oil(10), oil(10.1), oil(15), oil(15.1)]).toEqual([0, 0, 5, 5, 10]);
   });
 
+  it("does not pass a length whose bends count but were not counted", () => {
+    const limits = { maximumLength: m(25), bendEquivalentLength: m(0.5) };
+    const { bends: _, ...rest } = run;
+    const uncounted = assessLineRun({ ...rest, limits });
+    expect(uncounted.outcome).toBe("inconclusive");
+    expect(uncounted.reasons.map(({ code }) => code)).toContain("bends-not-counted");
+    expect(assessLineRun({ ...run, bends: 0, limits }).outcome).toBe("pass");
+  });
+
+  it("is not too long by a hair of binary arithmetic", () => {
+    const limits = { maximumLength: m(0.3), bendEquivalentLength: m(0.1) };
+    const full = { ...run, length: m(0.1), lift: m(0), bends: 2, limits };
+    expect(0.1 + 2 * 0.1).toBeGreaterThan(0.3);
+    expect(assessLineRun(full).outcome).toBe("pass");
+  });
+
   it("names what it cannot use", () => {
     const bad = (change: object) => () => outcome(change);
     expect(bad({ limits: {} })).toThrow(/^limits: nothing is not allowed; allowed: at least one/);
@@ -93,6 +109,7 @@ describe("assessLineRun", () => {
     expect(bad({ limits: { ...run.limits, oilTraps: { above: m(10), spacing: m(0) } } })).toThrow(
       /^limits\.oilTraps\.spacing: 0 m/,
     );
+    expect(bad({ limits: { ...run.limits, extraOil: "none" } })).toThrow(/^limits\.extraOil: /);
     expect(bad({ standardUncertainty: m(-1) })).toThrow(/standardUncertainty/);
   });
 });

@@ -21,7 +21,7 @@ describe("liquidChargePlausibility", () => {
     const { reasons, outcome } = liquidChargePlausibility(line);
     expect(outcome).toBe("pass");
     expect(reasons.map((reason) => explain(reason))).toEqual([
-      "15 g/m is 0.843 of the 17.79 g/m of a full line; published rates lie at 0.4 to 1.1.",
+      "15 g/m is 0.843 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible.",
       "Lower than a full line is right where the liquid expands outdoors: the line then carries liquid and vapour.",
     ]);
   });

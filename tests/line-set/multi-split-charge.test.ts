@@ -34,6 +34,19 @@ describe("multiSplitCharge", () => {
     expect(multiSplitCharge({ ...each, shortLineRule: "not-stated" }).outcome).toBe("inconclusive");
   });
 
+  it("counts the uncertainty of every line measured, whether one pre-charged length covers them or not", () => {
+    const lines = [m(12), m(15), m(18), m(20)].map((length) => ({ length, rate: gPerM(15) }));
+    const shared = { lines, preChargedTotal: m(20), shortLineRule: "add-only" } as const;
+    const own = lines.map((line) => ({ ...line, preChargedLength: m(5) }));
+    for (const system of [shared, { lines: own, shortLineRule: "add-only" } as const]) {
+      const { expandedUncertainty } = multiSplitCharge({ ...system, lengthUncertainty: m(0.5) });
+      expect(expandedUncertainty?.in(g)).toBeCloseTo(2 * 15 * 0.5 * Math.sqrt(4), 9);
+    }
+    // 65 m ± 1 m (k = 1): 1.5 m below the limit would do for one line of ± 0.5 m, not for four.
+    const limit = { maximumLength: m(66.5), lengthUncertainty: m(0.5) };
+    expect(multiSplitCharge({ ...shared, ...limit }).outcome).toBe("inconclusive");
+  });
+
   it("refuses a mixture that the manual cannot mean, by name", () => {
     const bad = (change: object) => () =>
       multiSplitCharge({ ...each, ...change } as MultiSplitChargeInput);
