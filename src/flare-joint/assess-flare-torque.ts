@@ -92,6 +92,14 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
         statement("published-windows", "Judged by {sources}: no window of the manual was given.", {
           sources: windows.map(({ source }) => source).join(", "),
         }),
+        ...(windows.length > 1
+          ? []
+          : [
+              statement(
+                "one-source",
+                "Only one source, from memory: look for the manual's window.",
+              ),
+            ]),
       ];
   const verdict = judge({
     argument: "torque",

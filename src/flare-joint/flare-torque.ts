@@ -44,6 +44,14 @@ const citations: Record<FlareTorqueSource, Citation> = {
   "manual-range": /* @__PURE__ */ cite("manufacturer-manuals", "flare nut torque, range"),
 };
 
+// The 3/4 in row of the JIS-type nuts was not read in the manuals.
+const remembered: Citation = /* @__PURE__ */ cite(
+  "from-memory",
+  "flare nut torque, JIS-type, 3/4 in",
+);
+const isRemembered = (source: FlareTorqueSource, tube: FlareTube) =>
+  source === "jis-type-manuals" && tube === "3/4";
+
 /**
  * The torque window of one source.
  *
@@ -124,7 +132,7 @@ export function flareTorque(tube: FlareTube): FlareTorque {
   return {
     windows: row.map(([source, [low, high]]) => ({
       source,
-      citation: citations[source],
+      citation: isRemembered(source, tube) ? remembered : citations[source],
       low: newtonMeter(low),
       high: newtonMeter(high),
     })),

@@ -42,6 +42,19 @@ describe("the torque of a flare nut", () => {
     ]);
   });
 
+  test("says where it rests on memory alone", () => {
+    const assumed = (tube: flare.FlareTube) =>
+      flare
+        .assessFlareTorque({ tube, torque: newtonMeter(36) })
+        .assumptions.map(({ code }) => code);
+    expect(assumed("5/16")).toContain("one-source");
+    expect(assumed("3/8")).not.toContain("one-source");
+    const cited = (tube: flare.FlareTube) =>
+      flare.flareTorque(tube).windows.map(({ citation }) => citation.source);
+    expect(cited("3/4")).toEqual(["from-memory", "en-378-2", "manufacturer-manuals"]);
+    expect(cited("5/8")[0]).toBe("manufacturer-manuals");
+  });
+
   test("says that the sources disagree and who decides", () => {
     const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80) });
     expect(verdict.reasons[0]?.code).toBe("sources-disagree");
