@@ -73,6 +73,9 @@ export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPi
   const text = `The unit falls {pitch} ± {u} towards its drain${outcome === "inconclusive" ? `: ${tooNear}` : ""}.`;
   const assumptions = slopeAssumptions(pitch.standardUncertainty.si === 0, false);
   if (!input.minimum) assumptions.push(statement("level-is-enough", "Level counts as right."));
+  if (!maximum) {
+    assumptions.push(statement("maximum-not-given", "The manual's largest pitch was not checked."));
+  }
   return {
     outcome,
     ...(outcome === "fail" && { cause }),

@@ -110,6 +110,9 @@ describe("the pitch of an indoor unit", () => {
     expect(at(1, { minimum: percent(0.5) }).cause).toBe("too-little");
     expect(at(20, { maximum: percent(1) }).cause).toBe("too-much");
     expect(at(4).cautions.map(({ code }) => code)).toContain("height");
+    const assumed = (more?: object) => at(4, more).assumptions.map(({ code }) => code);
+    expect(assumed()).toContain("maximum-not-given");
+    expect(assumed({ maximum: percent(1) })).not.toContain("maximum-not-given");
   });
 
   test("refuses limits that cross", () => {
