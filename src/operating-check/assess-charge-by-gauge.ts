@@ -36,7 +36,10 @@ export interface ChargeByGaugeInput extends ChargedSystem {
   readonly lineTemperature: Quantity<"temperature">;
   /** Atmospheric pressure on site. */
   readonly atmosphere: Quantity<"absolutePressure">;
-  /** Pressure lost between the gauge and the thermometer, 0 or more: that of the coil when the gauge is on the discharge. */
+  /**
+   * Pressure lost from the gauge down the flow to the thermometer, 0 or more: that of the coil when the gauge
+   * is on the discharge. For subcooling only: superheat is read with both at the suction port.
+   */
   readonly pressureDrop?: Quantity<"pressureDifference">;
   /** What superheat or subcooling should be, from nameplate, manual or `targetSuperheat`. Not needed where the charge is weighed. */
   readonly target?: Quantity<"temperatureDifference">;
@@ -76,8 +79,8 @@ export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> 
  * @param input - System, refrigerant, reading, target, instruments.
  * @returns The verdict. `low` and `high` are said of superheat or subcooling, not of the charge.
  * @throws {@link OutOfRangeError} when the pressure is beyond the refrigerant's saturation range.
- * @throws {@link InvalidInputError} when target or tolerance are missing where they are needed, or a kind or
- * range does not fit.
+ * @throws {@link InvalidInputError} when target or tolerance are missing where they are needed, a pressure
+ * drop is given for superheat, or a kind or range does not fit.
  *
  * Cautions: many faults move superheat and subcooling. Clean filters and right airflow first.
  *
@@ -128,6 +131,14 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
     : 0;
   const gauge = siOf("pressure", pressure, "gaugePressure");
   const bySuperheat = method === "superheat";
+  // A drop upstream of the gauge would have to be added: taken off it hides liquid at the compressor.
+  if (bySuperheat && drop > 0) {
+    throw new InvalidInputError({
+      argument: "pressureDrop",
+      value: String(pressureDrop),
+      allowed: "none for superheat: gauge and thermometer at the suction port",
+    });
+  }
   const line: LineAssessmentInput = {
     pressure: new Quantity(gauge - drop, pressure.unit),
     lineTemperature: input.lineTemperature,

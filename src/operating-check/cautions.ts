@@ -27,6 +27,6 @@ const burns: Caution = /* @__PURE__ */ statement(
 
 /** What every answer of this module carries. */
 export function gaugeCautions(refrigerant?: Pick<Refrigerant, "safetyClass">): readonly Caution[] {
-  const flammable = refrigerant && !refrigerant.safetyClass.endsWith("1");
+  const flammable = refrigerant && !String(refrigerant.safetyClass).endsWith("1");
   return flammable ? [...always, burns] : always;
 }

@@ -168,6 +168,15 @@ describe("a service reading", () => {
     expect(cause(summer, 380, { port: "liquid", expansion: "evaporating-unit" })).toBe("pass");
     expect(cause(summer, 118, { port: "liquid", expansion: "outdoor-unit" })).toBe("pass");
     expect(cause(winter, 95, { port: "commonSuction" })).toBe("pass");
+    const assumed = (more: object) =>
+      operating
+        .assessServiceReading({ ...summer, pressure: psig(118), ...more })
+        .assumptions.map(({ code }) => code);
+    expect(assumed({ port: "liquid" })).toContain("expansion-outdoors");
+    expect(assumed({ port: "liquid", expansion: "outdoor-unit" })).not.toContain(
+      "expansion-outdoors",
+    );
+    expect(assumed({})).not.toContain("expansion-outdoors");
   });
 
   test("is open within the guard band of the gauge", () => {
@@ -262,6 +271,12 @@ describe("the charge by gauge", () => {
     expect(near.outcome).toBe("inconclusive");
     expect(near.cause).toBeUndefined();
     expect(near.reasons[0]?.code).toBe("liquid-to-compressor");
+  });
+
+  test("takes no pressure drop for superheat, where it would hide liquid at the compressor", () => {
+    const argument = argumentOf(() => check({ pressureDrop: psi(10) }));
+    expect(argument).toBe("pressureDrop");
+    expect(check({ pressureDrop: psi(0) }).method).toBe("superheat");
   });
 
   test("of a thermostatic valve is judged by subcooling, less the coil's pressure drop", () => {
