@@ -35,7 +35,7 @@ export interface RoomUnit {
   readonly place?: IndoorUnitPlace;
   /** Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. */
   readonly installationHeight?: Quantity<"length">;
-  /** From there up to where a leak comes out of the unit, 0 or more; 0 when left out. */
+  /** From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out. */
   readonly releaseOffset?: Quantity<"length">;
   /** `2018` (edition 6) has the cap and the 6 m³·LFL for A2L; `before-2018` has neither. */
   readonly edition?: "2018" | "before-2018";
@@ -130,12 +130,18 @@ export function ruleOf(unit: RoomUnit): GGRule {
   const install = installationHeight
     ? siOf("installationHeight", installationHeight, "length", { min: 0, max: 10 })
     : places[oneOf("place", place as IndoorUnitPlace, Object.keys(places) as IndoorUnitPlace[])];
-  const release = releaseOffset ? siOf("releaseOffset", releaseOffset, "length", { min: 0 }) : 0;
+  const release = releaseOffset
+    ? siOf("releaseOffset", releaseOffset, "length", { min: 0, max: 10 })
+    : 0;
   const h0 = Math.max(install + release, 0.6); // GG.2
   const capped = edition === "2018";
   const assumptions = [
     statement("unventilated", "One closed, unventilated room; a fixed unit; no fan or sensor."),
   ];
+  if (install > places.ceiling) {
+    const text = "{height} is above the reference heights: only if the manual allows it.";
+    assumptions.push(statement("above-reference-height", text, { height: m(install) }));
+  }
   if (!unit.lowerFlammabilityLimit) {
     const text = "An LFL of {limit} is used ({standing}).";
     const values = { limit: given, standing: held?.standing ?? "" };

@@ -115,6 +115,15 @@ describe("the largest charge of a flammable refrigerant", () => {
     expect(height({ place: "wall", releaseOffset: m(0.1) })).toBe("1.9 m");
   });
 
+  test("says when a height is above the reference heights", () => {
+    const codes = (height: number) =>
+      charge
+        .roomChargeLimit({ refrigerant: R32, floorArea: m2(20), installationHeight: m(height) })
+        .assumptions.map(({ code }) => code);
+    expect(codes(2.2)).not.toContain("above-reference-height");
+    expect(codes(3)).toContain("above-reference-height");
+  });
+
   test("names the limit that it used and whether it was read", () => {
     const { assumptions, lowerFlammabilityLimit } = charge.roomChargeLimit({
       refrigerant: R454B,
@@ -137,6 +146,7 @@ describe("the largest charge of a flammable refrigerant", () => {
     expect(limit({ place: "roof" })).toBe("place");
     expect(limit({ place: undefined, installationHeight: m(11) })).toBe("installationHeight");
     expect(limit({ releaseOffset: m(-1) })).toBe("releaseOffset");
+    expect(limit({ releaseOffset: m(11) })).toBe("releaseOffset");
     expect(limit({ lowerFlammabilityLimit: kgPerM3(0) })).toBe("lowerFlammabilityLimit");
     expect(limit({ lowerFlammabilityLimit: kgPerM3(307) })).toBe("lowerFlammabilityLimit");
     expect(limit({ edition: "2022" })).toBe("edition");
