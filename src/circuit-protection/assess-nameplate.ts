@@ -2,6 +2,7 @@
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B).
 // Does not cover which of two figures is wrong.
 import { type Assessment, statement } from "../assessment/assessment.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf } from "./checks.ts";
 import type { Load } from "./loads.ts";
@@ -61,7 +62,11 @@ export function assessNameplate(input: {
   /** As marked. */
   readonly maximumOvercurrentProtection: Quantity<"current">;
 }): NameplateAssessment {
-  const { loads, minimumCircuitAmpacity: mca, maximumOvercurrentProtection: mop } = input;
+  const {
+    loads,
+    minimumCircuitAmpacity: mca,
+    maximumOvercurrentProtection: mop,
+  } = objectOf("input", input);
   const marked = amperesOf("minimumCircuitAmpacity", mca);
   const maximum = amperesOf("maximumOvercurrentProtection", mop);
   if (maximum < marked) throw maximumBelowAmpacity(mca, mop);

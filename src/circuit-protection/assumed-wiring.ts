@@ -6,11 +6,12 @@ export function assumedWiring<F extends RuleFamily>(
   rules: CircuitRules<F>,
   wiring: WiringOf<F>,
 ): string {
-  const { ambient, terminations, currentCarryingConductors, groupedCircuits } = (wiring ??
-    {}) as AnyWiring;
+  const { aboveRoof, ambient, cable, terminations, currentCarryingConductors, groupedCircuits } =
+    (wiring ?? {}) as AnyWiring;
   const list = [!ambient && "30 °C around it"];
   if (rules.family === "awg") {
     list.push(!terminations && "terminations not marked 75 °C");
+    list.push(!cable && "no NM cable", !aboveRoof && "not just above a roof");
     list.push(!currentCarryingConductors && "at most 3 loaded conductors together");
   } else list.push(!groupedCircuits && "no other circuit beside it");
   return list.filter(Boolean).join(", ");

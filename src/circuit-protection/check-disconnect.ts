@@ -2,7 +2,8 @@
 // Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A).
 // Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
 import { statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { describe, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf } from "./checks.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
@@ -40,14 +41,23 @@ export function checkDisconnect(
   const far =
     distance !== undefined &&
     siOf(`${at}.distance`, distance, "length", { min: 0 }) > (withinSight?.si ?? Infinity);
-  if ([visible, distance, readilyAccessible, inTheWay].some((known) => known !== undefined)) {
-    judge(
-      findings,
-      visible !== false && !far && readilyAccessible !== false && !inTheWay,
-      "disconnect-place",
-      "Within sight of the unit, readily accessible, not over the nameplate or an access panel.",
-    );
+  // Each by itself: what is not stated is not called met.
+  const place = (name: string, known: boolean | undefined, wanted: boolean, text: string) => {
+    if (known === undefined) return;
+    if (typeof known !== "boolean") {
+      const value = describe(known);
+      throw new InvalidInputError({ argument: `${at}.${name}`, value, allowed: "true or false" });
+    }
+    judge(findings, known === wanted, "disconnect-place", text);
+  };
+  place("visible", visible, true, "Disconnect in sight of the unit.");
+  if (withinSight && distance !== undefined) {
+    judge(findings, !far, "disconnect-place", "Disconnect at most {withinSight} from the unit.", {
+      withinSight,
+    });
   }
+  place("readilyAccessible", readilyAccessible, true, "Disconnect readily accessible.");
+  place("inTheWay", inTheWay, false, "Disconnect not over the nameplate or an access panel.");
   if (space && workingSpace) {
     const width = Math.max(
       workingSpace.width.si,

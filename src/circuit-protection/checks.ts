@@ -1,7 +1,8 @@
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { describe, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Material } from "./conductor-size.ts";
+import type { CircuitRules, RuleFamily } from "./rules/circuit-rules.ts";
 
 /** A current above 0, in A. */
 export const amperesOf = (argument: string, value: Quantity<"current">): number =>
@@ -11,8 +12,21 @@ export const amperesOf = (argument: string, value: Quantity<"current">): number 
 export const materialOf = (argument: string, value: Material): Material =>
   oneOf(argument, value, ["copper", "aluminum"]);
 
-/** A whole number from 1 up. */
+/** The rule set of an input, which has to be one. */
+export function rulesOf<F extends RuleFamily>(input: {
+  readonly rules: CircuitRules<F>;
+}): CircuitRules<F> {
+  const { rules } = objectOf("input", input);
+  if (Array.isArray(rules?.systems)) return rules;
+  throw new InvalidInputError({
+    argument: "rules",
+    value: describe(rules),
+    allowed: "a rule set such as nec2023",
+  });
+}
+
+/** A whole number from 1 to 1000. */
 export function countOf(argument: string, count: number): number {
-  if (Number.isInteger(numberOf(argument, count, { min: 1 }))) return count;
+  if (Number.isInteger(numberOf(argument, count, { min: 1, max: 1000 }))) return count;
   throw new InvalidInputError({ argument, value: String(count), allowed: "a whole number" });
 }

@@ -2,13 +2,12 @@
 // fitted pass? Follows NFPA 70 (2020, 2023, 2026), Article 440 with 110, 210, 240, 250, 310; IEC 60364; CSA C22.1.
 // Does not cover fault levels, surge protection, load calculation of the service, or permits.
 import { type Assessment, statement } from "../assessment/assessment.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { assumedWiring } from "./assumed-wiring.ts";
 import { checkDevice } from "./check-device.ts";
 import { checkDisconnect } from "./check-disconnect.ts";
-import { amperesOf } from "./checks.ts";
+import { amperesOf, rulesOf } from "./checks.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
 import type { CircuitInput, InstalledCircuit } from "./circuit-input.ts";
 import { breakerConnection, type Connection } from "./connection.ts";
@@ -19,6 +18,7 @@ import { type PermittedDevices, permittedDevices } from "./permitted-devices.ts"
 import { readNameplate } from "./read-nameplate.ts";
 import { type RequiredDisconnect, requiredDisconnect } from "./required-disconnect.ts";
 import type { RuleFamily } from "./rules/circuit-rules.ts";
+import { switchedCurrent } from "./switched-current.ts";
 import { sizesOf } from "./table.ts";
 import { type UsableAmpacity, usableAmpacity } from "./usable-ampacity.ts";
 import { workCautions } from "./work-cautions.ts";
@@ -89,18 +89,12 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
 export function circuitFromNameplate<F extends RuleFamily>(
   input: CircuitInput<F>,
 ): CircuitAssessment<F> {
-  const { rules, supply, wiring, equipment, ratedLoadCurrent } = input ?? {};
-  const installed: InstalledCircuit<F> = input?.installed ?? {};
-  if (!Array.isArray(rules?.systems)) {
-    throw new InvalidInputError({
-      argument: "rules",
-      value: String(rules),
-      allowed: "a rule set such as nec2023",
-    });
-  }
+  const rules = rulesOf(input);
+  const { supply, wiring, equipment, lockedRotorCurrent } = input;
+  const installed: InstalledCircuit<F> = input.installed ?? {};
   const findings = noFindings();
   const { assumptions, cautions } = findings;
-  if (input.lockedRotorCurrent) amperesOf("lockedRotorCurrent", input.lockedRotorCurrent);
+  if (lockedRotorCurrent !== undefined) amperesOf("lockedRotorCurrent", lockedRotorCurrent);
   const plate = readNameplate(input, findings);
   const { ampacity, maximum, marking } = plate;
   const connection = breakerConnection({ rules, supply });
@@ -117,6 +111,18 @@ export function circuitFromNameplate<F extends RuleFamily>(
   const assumed = assumedWiring(rules, wiring);
   if (assumed) assumptions.push(statement("wiring", "Wiring: {assumed}.", { assumed }));
 
+  if (device && !(device.poles && device.voltageRating)) {
+    assumptions.push(
+      statement(
+        "device-marking",
+        "The device has {poles} poles or more, marked {voltageRating} or higher.",
+        {
+          poles: connection.poles,
+          voltageRating: connection.voltageRating,
+        },
+      ),
+    );
+  }
   if (device) checkDevice(findings, input, plate, connection, device, fuse);
   else findings.open.push(statement("device-not-stated", "State the fitted device to check it."));
   if (permitted.ratings.length === 0 && !device) {
@@ -127,7 +133,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
   }
 
   // A breaker above the marked maximum may feed fuses that keep it; then it protects the wire by 240.4.
-  const tooLarge = device !== undefined && device.rating.si > maximum;
+  const tooLarge = device && device.rating.si > maximum;
   const feeder = tooLarge && fuse !== undefined && fuse <= maximum;
   const deviceRating = device && (!tooLarge || feeder) ? device.rating : permitted.rating;
   const demand = {
@@ -180,17 +186,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
     );
   }
 
-  const load = siOf(
-    "ratedLoadCurrent",
-    ratedLoadCurrent ?? input.minimumCircuitAmpacity,
-    "current",
-    { above: 0, max: ampacity },
-  );
-  if (!ratedLoadCurrent) {
-    assumptions.push(
-      statement("rated-load", "Rated-load current not above the minimum circuit ampacity."),
-    );
-  }
+  const load = switchedCurrent(input, ampacity, findings);
   const nonFusedAllowed = marking !== "fuse only" || device?.kind === "fuse";
   const required = requiredDisconnect(
     rules,

@@ -5,6 +5,7 @@ import { numberOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { rulesOf } from "./checks.ts";
 import { conductorResistance } from "./conductor-impedance.ts";
 import { breakerConnection, type Connection, type Supply } from "./connection.ts";
 import { minimumConductor } from "./minimum-conductor.ts";
@@ -87,7 +88,8 @@ export function compareSupplies<F extends RuleFamily>(input: {
   /** One conductor on which all supplies are compared. */
   readonly conductor?: SizeOf<F>;
 }): readonly SupplyOption<F>[] {
-  const { rules, supplies, wiring, conductor: same } = input;
+  const rules = rulesOf(input);
+  const { supplies, wiring, conductor: same } = input;
   const power = siOf("power", input.power, "power", { above: 0 });
   const powerFactor = numberOf("powerFactor", input.powerFactor ?? 1, { above: 0, max: 1 });
   if (!Array.isArray(supplies) || supplies.length === 0) {

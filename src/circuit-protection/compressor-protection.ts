@@ -4,6 +4,7 @@
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode, type ModeLoads } from "./loads.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost, tidy } from "./standard-ratings.ts";
@@ -64,7 +65,8 @@ export function compressorProtection(input: {
   /** What the circuit feeds. */
   readonly loads: readonly Load[];
 }): CompressorProtection {
-  const { rules, loads } = input;
+  const rules = rulesOf(input);
+  const { loads } = input;
   const { compressorProtection: rule, ratings, smallestRating } = rules;
   const modes = loadsByMode(loads).filter(({ compressors }) => compressors.length > 0);
   if (!rule || modes.length === 0) {

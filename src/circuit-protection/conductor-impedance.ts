@@ -4,7 +4,7 @@
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { materialOf } from "./checks.ts";
+import { materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
 import type { CircuitRules, PrintedTable, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
 import { cell, sizesOf } from "./table.ts";
@@ -70,7 +70,8 @@ export function conductorResistance<F extends RuleFamily>(
     readonly temperature?: Quantity<"temperature">;
   },
 ): Quantity<"resistancePerLength"> {
-  const { rules, size, material, stranding = "stranded", temperature } = input;
+  const rules = rulesOf(input);
+  const { size, material, stranding = "stranded", temperature } = input;
   oneOf("stranding", stranding, ["solid", "stranded"]);
   materialOf("material", material);
   const table = cellOf(rules.conductors, size, `${material} ${stranding}`, sizesOf(rules));
@@ -111,7 +112,8 @@ export function conduitImpedance<F extends RuleFamily>(
   /** Reactance per length. */
   readonly reactance: Quantity<"resistancePerLength">;
 } {
-  const { rules, size, material } = input;
+  const rules = rulesOf(input);
+  const { size, material } = input;
   const conduit = oneOf("conduit", input.conduit, ["PVC", "aluminum", "steel"]);
   materialOf("material", material);
   const value = (what: string) =>

@@ -4,6 +4,7 @@
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { rulesOf } from "./checks.ts";
 import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/circuit-rules.ts";
 
 /**
@@ -70,7 +71,8 @@ export function breakerConnection(input: {
   /** The supply. */
   readonly supply: Supply;
 }): Connection {
-  const { rules, supply } = input;
+  const rules = rulesOf(input);
+  const { supply } = input;
   const volts = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
   const phases = oneOf("supply.phases", supply.phases, [1, 3]);
   const names = rules.systems.map(({ name }) => name);

@@ -3,7 +3,7 @@
 // Does not cover raceways as grounding path, parallel circuits, or metal mixes in one circuit.
 import { oneOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { amperesOf, materialOf } from "./checks.ts";
+import { amperesOf, materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
 import type { CircuitRules, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
 import { cell, sizesOf, step } from "./table.ts";
@@ -68,7 +68,7 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
   /** The circuit conductor that is fitted. */
   readonly conductor?: SizeOf<F>;
 }): EquipmentGrounding<F> {
-  const { rules } = input;
+  const rules = rulesOf(input);
   const sizes = sizesOf(rules);
   const material = materialOf("material", input.material);
   const rating = amperesOf("deviceRating", input.deviceRating);

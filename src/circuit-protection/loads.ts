@@ -69,11 +69,15 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     return {
       kind,
       // 440.6(A): the selection current, which is never below the rated-load current, takes its place.
-      current: selection
-        ? siOf(`${at}.branchCircuitSelectionCurrent`, selection, "current", { min: rated })
-        : rated,
-      lockedRotor: locked && siOf(`${at}.lockedRotorCurrent`, locked, "current", { min: rated }),
-      power: power ? siOf(`${at}.power`, power, "power", above) * count : 0,
+      current:
+        selection !== undefined
+          ? siOf(`${at}.branchCircuitSelectionCurrent`, selection, "current", { min: rated })
+          : rated,
+      lockedRotor:
+        locked !== undefined
+          ? siOf(`${at}.lockedRotorCurrent`, locked, "current", { min: rated })
+          : undefined,
+      power: power !== undefined ? siOf(`${at}.power`, power, "power", above) * count : 0,
       count,
       runsIn,
     };

@@ -5,7 +5,7 @@ import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
-import { amperesOf, materialOf } from "./checks.ts";
+import { amperesOf, materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
 import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
@@ -66,7 +66,8 @@ export function largestDeviceOnConductor<F extends RuleFamily>(input: {
   /** Fuse or breaker. */
   readonly device?: DeviceKind;
 }): Quantity<"current"> {
-  const { rules, device = "breaker" } = input;
+  const rules = rulesOf(input);
+  const { device = "breaker" } = input;
   const usable = amperesOf("usable", input.usable);
   const size = oneOf("size", input.size, sizesOf(rules));
   const material = materialOf("material", input.material);
@@ -131,8 +132,8 @@ const protects = (margins: Steps<number>, rating: number, usable: number) =>
 export function minimumConductor<F extends RuleFamily>(
   input: AmpacityInput<F> & ConductorDemand,
 ): UsableAmpacity<F> {
+  const rules = rulesOf(input);
   amperesOf("ampacity", input.ampacity);
-  const { rules } = input;
   const route = routeOf(input);
   const size = sizesOf(rules).find((one) =>
     isEnough(input, one, ampacityOn(rules, route, one).usable),

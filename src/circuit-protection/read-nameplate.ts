@@ -20,7 +20,7 @@ const markings: readonly ProtectionMarking[] = [
 /** The plate's figures in A, checked against each other. */
 export function readNameplate(
   input: CircuitInput,
-  { assumptions, cautions }: Findings,
+  { assumptions, cautions, open }: Findings,
 ): { ampacity: number; maximum: number; marking: ProtectionMarking } {
   const { rules, minimumCircuitAmpacity, maximumOvercurrentProtection, protectionMarking } = input;
   const ampacity = amperesOf("minimumCircuitAmpacity", minimumCircuitAmpacity);
@@ -54,10 +54,10 @@ export function readNameplate(
       smallestRating,
     );
     if (maximum > ceiling) {
-      cautions.push(
+      open.push(
         statement(
           "maximum-too-high",
-          "{maximum} is more than {ampacity} can belong to: read the plate again.",
+          "{maximum} is more than belongs to {ampacity}: read the plate again, or ask the manufacturer.",
           { maximum: ampere(maximum), ampacity: ampere(ampacity) },
         ),
       );

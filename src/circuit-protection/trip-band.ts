@@ -5,7 +5,7 @@ import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
-import { amperesOf } from "./checks.ts";
+import { amperesOf, rulesOf } from "./checks.ts";
 import type { CircuitRules, TripCurve } from "./rules/circuit-rules.ts";
 
 /**
@@ -53,7 +53,7 @@ export function tripBand(input: {
   /** Its curve. */
   readonly curve: TripCurve;
 }): TripBand {
-  const { tripping, name } = input.rules;
+  const { tripping, name } = rulesOf(input);
   if (!tripping) {
     throw new InvalidInputError({
       argument: "rules",

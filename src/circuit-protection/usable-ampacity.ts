@@ -6,7 +6,7 @@ import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
-import { amperesOf, countOf, materialOf } from "./checks.ts";
+import { amperesOf, countOf, materialOf, rulesOf } from "./checks.ts";
 import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
 import { tidy } from "./standard-ratings.ts";
 import { cell, sizesOf, step } from "./table.ts";
@@ -98,7 +98,7 @@ export function usableAmpacity<F extends RuleFamily>(
     readonly size: SizeOf<F>;
   },
 ): UsableAmpacity<F> {
-  const { rules } = input;
+  const rules = rulesOf(input);
   const size = oneOf("size", input.size, sizesOf(rules));
   const route = routeOf(input);
   const { column, celsius, ambientFactor, adjustmentFactor } = route;

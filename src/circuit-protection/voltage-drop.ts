@@ -1,7 +1,7 @@
 // How much voltage is lost on the way, and how long may the run be?
 // Follows NFPA 70 (2023), 210.19 and 215.2, informational notes; chapter 9, tables 8 and 9; IEC 60228.
 // Does not cover harmonics, or the transformer's and service's own drop.
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -89,7 +89,7 @@ function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): numb
  * ```
  */
 export function voltageDrop(input: VoltageDropInput): VoltageDrop {
-  const voltage = siOf("voltage", input.voltage, "voltage", { above: 0 });
+  const voltage = siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
   const length = siOf("length", input.length, "length", { above: 0 });
   const drop = dropPerMetre(input) * length;
   if (drop >= voltage) {
@@ -138,7 +138,7 @@ export function longestRun(
     readonly limit: Quantity<"ratio">;
   },
 ): Quantity<"length"> {
-  const voltage = siOf("voltage", input.voltage, "voltage", { above: 0 });
+  const voltage = siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
   const limit = siOf("limit", input.limit, "ratio", { above: 0, below: 1 });
   return m((limit * voltage) / dropPerMetre(input));
 }

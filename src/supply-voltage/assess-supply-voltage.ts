@@ -3,7 +3,7 @@
 // Follows NEMA MG 1 (12.44, 14.36), ANSI C84.1-2020 or IEC 60038:2009 and EN 50160; JCGM 106:2012 decides.
 // Does not cover surges, harmonics, frequency, grounding and a lost neutral on a 120 V circuit.
 import { cite, estimate, overallOutcome, statement } from "../assessment/assessment.ts";
-import { numberOf, oneOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
@@ -60,7 +60,7 @@ import { standardOf } from "./voltage-standard.ts";
  * ```
  */
 export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAssessment {
-  const { nameplate, supply, confidence = 0.95 } = input;
+  const { nameplate, supply, confidence = 0.95 } = objectOf("input", input);
   const plate = nameplateVoltageRange(nameplate);
   standardOf(supply);
   const all = plainReadings(input.readings, supply);
@@ -81,7 +81,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     });
   }
   const low = least(readings.map(({ volts }) => least(volts)));
-  const high = -least(readings.map(({ volts }) => -Math.max(...volts)));
+  const high = -least(all.map(({ volts }) => -Math.max(...volts)));
   const errors = meterErrors(input.meter);
   const evidence: SupplyEvidence = {
     input,
@@ -146,8 +146,9 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     ...(sag && { sag }),
     ...(timed && { log: { low: logOf(Math.min), high: logOf(Math.max) } }),
     ...(week && { week }),
-    ...(!found.said.some(([, { code }]) => code === "plate-does-not-fit") && {
-      monitor: voltageMonitorSettings({ nameplate, supply }),
-    }),
+    ...(plate.minimum.si < 1.1 * supply.voltage.si - 1 &&
+      plate.maximum.si > 0.9 * supply.voltage.si + 1 && {
+        monitor: voltageMonitorSettings({ nameplate, supply }),
+      }),
   };
 }

@@ -3,7 +3,7 @@
 // −15 %; the means as IEC 61000-4-30 forms them (root of the mean square; from memory).
 // Does not cover supplies that are not linked to a network, remote ones, flicker, dips and interruptions.
 import { type Assessment, cite, type Reason, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { day } from "../quantity/units/time.ts";
@@ -59,7 +59,7 @@ export function assessSupplyWeek(input: {
   /** The log. */
   readonly readings: readonly LoggedVoltage[];
 }): SupplyWeekAssessment {
-  const nominal = siOf("nominal", input.nominal, "voltage", { above: 0 });
+  const nominal = siOf("nominal", objectOf("input", input).nominal, "voltage", { above: 0 });
   const { times, volts } = columnsOf(input.readings);
   return judgeWeek(times, volts, nominal);
 }

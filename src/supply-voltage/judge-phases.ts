@@ -78,15 +78,31 @@ export function judgePhases(
     found.sources.push(cite("nema-mg-1", "14.36"));
   }
 
-  const loaded = whole.filter(({ amps, state }) => state === "load" && Math.min(...amps) > 0);
-  const current = worst(
-    loaded
-      .filter(({ amps }) => amps.length === 3)
-      .map(({ amps }) => currentUnbalance(amps.map(ampere))),
-  );
+  const running = whole.filter(({ amps, state }) => state === "load" && amps.length === 3);
+  // A running motor keeps up the voltage of a lost phase: only the current shows it.
+  if (running.some(({ amps }) => Math.min(...amps) === 0 && Math.max(...amps) > 0)) {
+    outcomes.currentUnbalance = "fail";
+    say(
+      found,
+      "fail",
+      "current-unbalance",
+      "A line carries no current under load: a phase is lost.",
+      {},
+    );
+  }
+  if (whole.some(({ amps, state }) => state === undefined && amps.length === 3)) {
+    found.assumptions.push(
+      statement(
+        "currents-not-judged",
+        "Currents without a state are not judged: state rest or load.",
+      ),
+    );
+  }
+  const loaded = running.filter(({ amps }) => Math.min(...amps) > 0);
+  const current = worst(loaded.map(({ amps }) => currentUnbalance(amps.map(ampere))));
   if (current) {
     const outcome = current.unbalance.si <= 0.1 ? "pass" : "fail"; // makers' manuals: 10 %
-    outcomes.currentUnbalance = outcome;
+    outcomes.currentUnbalance ??= outcome;
     const unbalance = percent(rounded(current.unbalance.in(percent), 1));
     say(found, outcome, "current-unbalance", "Current unbalance {unbalance}, limit 10 %.", {
       unbalance,

@@ -1,7 +1,7 @@
 // What does an electric heater give on another voltage? Its power goes with the square of the voltage.
 // Follows Ohm's law at a constant resistance.
 // Does not cover the resistance of a hot element, which moves by a few per cent.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
@@ -35,7 +35,7 @@ export function resistanceHeatAt(input: {
   /** Current over rated current. */
   readonly currentShare: number;
 } {
-  const rated = siOf("rated", input.rated, "voltage", { above: 0 });
+  const rated = siOf("rated", objectOf("input", input).rated, "voltage", { above: 0 });
   const currentShare = siOf("actual", input.actual, "voltage", { above: 0 }) / rated;
   return { powerShare: currentShare ** 2, currentShare };
 }

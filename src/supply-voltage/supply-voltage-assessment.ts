@@ -75,7 +75,7 @@ export interface SupplyVoltageAssessment extends Assessment<SupplyVoltageCause> 
   readonly supplyRange?: SupplyRange;
   /** Lowest reading, starting aside. */
   readonly lowest: Estimate<"voltage">;
-  /** Highest reading, starting aside. */
+  /** Highest reading, also while starting. */
   readonly highest: Estimate<"voltage">;
   /** From the nameplate's lowest voltage up to the lowest reading; negative when below. */
   readonly marginBelow: Quantity<"voltage">;

@@ -1,7 +1,7 @@
 // What did a log see? Extremes, percentiles and the time outside a range, weighted by time.
 // Each reading stands for half the time to its neighbours. Common practice, no source.
 // Does not cover judging: assess-supply-voltage.ts and assess-supply-week.ts do.
-import { requireKind, siOf } from "../quantity/check.ts";
+import { objectOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -76,7 +76,7 @@ export function voltageLogStatistics(input: {
   /** The range that the voltage should keep. */
   readonly range: VoltageRange;
 }): VoltageLogStatistics {
-  const { readings, range } = input;
+  const { readings, range } = objectOf("input", input);
   const low = siOf("range.minimum", range?.minimum, "voltage");
   const high = siOf("range.maximum", range.maximum, "voltage", { min: low });
   const { times, volts } = columnsOf(readings);

@@ -1,6 +1,7 @@
 // How should a voltage monitor be set? Cut-out, trip delay and reconnect delay to suggest.
 // Common practice, no source; the 3 min from a split-system manual.
 // Does not cover surges: they need a surge-protective device, not a monitor.
+import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -56,7 +57,7 @@ export function voltageMonitorSettings(input: {
   /** What feeds it. */
   readonly supply: NominalSupply;
 }): VoltageMonitorSettings {
-  const { minimum, maximum } = nameplateVoltageRange(input.nameplate);
+  const { minimum, maximum } = nameplateVoltageRange(objectOf("input", input).nameplate);
   standardOf(input.supply);
   const nominal = input.supply.voltage.si;
   const low = Math.max(minimum.si, Math.round(0.9 * nominal));

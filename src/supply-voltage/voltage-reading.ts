@@ -2,14 +2,14 @@
 // Follows JCGM 100:2008, 4.3.7, for the meter.
 // Does not cover line-to-neutral readings of a three-phase supply: the rules want line to line.
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { NominalSupply } from "./voltage-standard.ts";
 
 /**
  * What the unit did: off, running, or just starting. A reading without a state counts against the limits
- * but not for the sag; one while starting counts for neither.
+ * but not for the sag; one while starting counts only against the highest voltage.
  *
  * Source: none; the library's own type.
  */
@@ -153,7 +153,7 @@ export function meterErrors(meter: Voltmeter | undefined): {
   readonly gain: number;
 } {
   if (meter === undefined) return { of: () => 0, each: 0, gain: 0 };
-  const { accuracyOfReading, accuracy, resolution, repeatability } = meter;
+  const { accuracyOfReading, accuracy, resolution, repeatability } = objectOf("meter", meter);
   if (!(accuracyOfReading ?? accuracy ?? resolution ?? repeatability)) {
     const allowed = "at least one of accuracy, accuracyOfReading, resolution, repeatability";
     throw new InvalidInputError({ argument: "meter", value: "nothing", allowed });

@@ -51,7 +51,7 @@ describe("a plate that cannot be", () => {
 
 describe("input from JavaScript", () => {
   it.each<[string, () => unknown, string]>([
-    ["nothing at all", () => circuitFromNameplate(undefined as never), "rules"],
+    ["nothing at all", () => circuitFromNameplate(undefined as never), "input"],
     ["no rules", circuit({ rules: undefined }), "rules"],
     ["rules that are not", circuit({ rules: {} }), "rules"],
     ["zero ampacity", circuit({ minimumCircuitAmpacity: ampere(0) }), "minimumCircuitAmpacity"],
@@ -72,6 +72,8 @@ describe("input from JavaScript", () => {
     ["an unknown equipment", circuit({ equipment: "heat" }), "equipment"],
     ["more load than ampacity", circuit({ ratedLoadCurrent: ampere(30) }), "ratedLoadCurrent"],
     ["a start of 0 A", circuit({ lockedRotorCurrent: ampere(0) }), "lockedRotorCurrent"],
+    ["a start of NaN", circuit({ lockedRotorCurrent: Number.NaN }), "lockedRotorCurrent"],
+    ["a place in words", fitted("disconnect", { visible: "no" }), "installed.disconnect.visible"],
     ["a power factor above 1", circuit({ powerFactor: 1.1 }), "powerFactor"],
     ["no supply", circuit({ supply: undefined }), "supply.voltage"],
     ["two phases", circuit({ supply: { voltage: volt(240), phases: 2 } }), "supply.phases"],
@@ -302,5 +304,34 @@ describe("the other functions", () => {
         }),
       ),
     ).toBe("OutOfRangeError deviceRating");
+  });
+
+  it.each<[string, (input: never) => unknown]>([
+    ["assessNameplate", module.assessNameplate],
+    ["breakerConnection", module.breakerConnection],
+    ["circuitFromNameplate", module.circuitFromNameplate],
+    ["compareSupplies", module.compareSupplies],
+    ["compressorProtection", module.compressorProtection],
+    ["conductorResistance", module.conductorResistance],
+    ["conduitImpedance", module.conduitImpedance],
+    ["equipmentGrounding", module.equipmentGrounding],
+    ["largestDeviceOnConductor", module.largestDeviceOnConductor],
+    ["longestRun", module.longestRun],
+    ["minimumConductor", module.minimumConductor],
+    ["tripBand", module.tripBand],
+    ["usableAmpacity", module.usableAmpacity],
+    ["voltageDrop", module.voltageDrop],
+  ])("name the input, never a TypeError: %s", (_, call) => {
+    for (const nothing of [undefined, null, [], "x"]) {
+      expect(errorOf(() => call(nothing as never))).toBe("InvalidInputError input");
+    }
+    expect(errorOf(() => call({} as never))).toMatch(/^InvalidInputError \w/);
+  });
+
+  it("name a count that no unit has", () => {
+    const motors = [{ kind: "motor", current: ampere(1), count: 1e10 }] as const;
+    expect(errorOf(() => module.nameplateFromParts(motors))).toBe(
+      "InvalidInputError loads[0].count",
+    );
   });
 });

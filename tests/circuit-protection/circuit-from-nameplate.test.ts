@@ -31,6 +31,8 @@ describe("a circuit that is right", () => {
       "equipment-grounding-met",
       "disconnect-rating-met",
       "disconnect-place-met",
+      "disconnect-place-met",
+      "disconnect-place-met",
       "working-space-met",
       "voltage-drop-met",
     ]);
@@ -123,7 +125,7 @@ describe("what is not stated", () => {
       "rated-load",
     ]);
     expect(circuit.assumptions.map((one) => explain(one)).join(" ")).toContain(
-      "30 °C around it, terminations not marked 75 °C, at most 3 loaded conductors together",
+      "30 °C around it, terminations not marked 75 °C, no NM cable, not just above a roof, at most 3 loaded conductors together",
     );
     expect(circuit.conductor.size).toBe("10 AWG"); // by the 60 °C column
     expect(circuit.voltageDrop).toBeUndefined();
@@ -287,14 +289,49 @@ describe("the voltage drop", () => {
   });
 });
 
+describe("what is only half stated", () => {
+  it("does not pass on a plate whose maximum is a misread figure", () => {
+    const misread = withChanges({
+      minimumCircuitAmpacity: ampere(12),
+      maximumOvercurrentProtection: ampere(150), // 15.0 A, read without its point
+      ratedLoadCurrent: ampere(10),
+      installed: { device: { kind: "breaker", rating: ampere(150) }, conductor: "14 AWG" },
+    });
+    expect(misread.outcome).toBe("inconclusive");
+  });
+
+  it("does not size the disconnect for a part of the current", () => {
+    const part = withChanges({ ratedLoadCurrent: ampere(12) });
+    expect(codes(part.cautions)).toContain("rated-load-low");
+    expect(part.disconnect.minimumRating.in(ampere)).toBeCloseTo(1.15 * 23.5, 9);
+    expect(codes(withChanges({}).cautions)).not.toContain("rated-load-low");
+  });
+
+  it("lists poles and voltage marking of the device as assumed", () => {
+    const { poles: _, ...unknown } = device;
+    const circuit = fitted({ device: unknown });
+    expect(circuit.assumptions.map((one) => explain(one))).toContain(
+      "The device has 2 poles or more, marked 120/240 V or higher.",
+    );
+    expect(codes(withChanges({}).assumptions)).not.toContain("device-marking");
+  });
+
+  it("calls no place of the disconnect met that was not stated", () => {
+    const seen = fitted({ disconnect: { rating: ampere(60), visible: true } });
+    const said = seen.reasons.map((one) => explain(one)).join(" ");
+    expect(said).toContain("Met: Disconnect in sight of the unit.");
+    expect(said).not.toContain("accessible");
+  });
+});
+
 describe("the plate", () => {
   it("that is not a usual size, or too high for its ampacity, is read again", () => {
     const odd = withChanges({ maximumOvercurrentProtection: ampere(42), installed: {} });
     expect(codes(odd.cautions)).toContain("not-a-usual-size");
     expect(String(odd.device.rating)).toBe("40 A");
     const high = withChanges({ maximumOvercurrentProtection: ampere(60), installed: {} });
-    expect(codes(high.cautions)).toContain("maximum-too-high"); // 1.8 × 24 = 43.2 A
-    expect(codes(withChanges({}).cautions)).not.toContain("maximum-too-high");
+    expect(codes(high.reasons)).toContain("maximum-too-high"); // 1.8 × 24 = 43.2 A
+    expect(codes(withChanges({}).reasons)).not.toContain("maximum-too-high");
   });
 
   it("below 15 A is obeyed, with fuses where no such breaker is standard", () => {

@@ -290,6 +290,17 @@ describe("three phases", () => {
     expect(result.cause).toBe(outcome === "fail" ? "current-unbalance" : undefined);
   });
 
+  it("fail when a line carries no current, although the motor keeps its voltage up", () => {
+    const lineToLine = [470, 468, 466].map(volt);
+    const currents = [0, 20, 20].map(ampere);
+    const lost = three([], { readings: [{ lineToLine, currents, state: "load" }] });
+    expect(lost.outcome).toBe("fail");
+    expect(lost.cause).toBe("current-unbalance");
+    const open = three([], { readings: [{ lineToLine, currents }] });
+    expect(open.parts.currentUnbalance).toBeUndefined();
+    expect(codes(open.assumptions)).toContain("currents-not-judged");
+  });
+
   it("do not judge the currents of a unit that is off", () => {
     const readings = [
       { lineToLine: [460, 461, 460].map(volt), currents: [0, 0, 0].map(ampere), state: "rest" },
@@ -349,7 +360,18 @@ describe("the sag", () => {
     expect(sag?.sourceResistance?.value.in(ohm)).toBeCloseTo(10 / (20 * Math.sqrt(3)), 10);
   });
 
-  it("leaves a start out of the limits, and reports its dip", () => {
+  it("counts an overvoltage while starting", () => {
+    const start = { voltage: volt(290), state: "start" } as const;
+    expect(single([], { readings: [rest, start] }).cause).toBe("board-at-risk");
+  });
+
+  it("names a unit of half the supply's voltage instead of throwing", () => {
+    const half = single([121], { nameplate: { rated: volt(115) } });
+    expect(half.outcome).toBe("fail");
+    expect(half.monitor).toBeUndefined();
+  });
+
+  it("leaves a start out of the lower limit, and reports its dip", () => {
     const start = { voltage: volt(150), state: "start" } as const;
     const result = single([], { readings: [rest, start, load] });
     expect(result.outcome).toBe("pass");
