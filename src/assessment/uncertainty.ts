@@ -1,7 +1,7 @@
 // How sure are we? Standard uncertainty of an instrument and its way through a formula.
 // Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
 // JCGM 101:2008 propagates distributions.
-import { listOf, numberOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
+import { describe, listOf, numberOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -119,6 +119,10 @@ export function propagate(
   inputs: readonly UncertainInput[],
   correlations: readonly Correlation[] = [],
 ): UncertainInput {
+  if (typeof formula !== "function") {
+    const value = describe(formula);
+    throw new InvalidInputError({ argument: "formula", value, allowed: "a function" });
+  }
   const values = listOf("inputs", inputs).map((input, i) =>
     numberOf(`inputs[${i}].value`, input?.value),
   );

@@ -51,7 +51,7 @@ export function isOfKind(value: unknown, kind?: Kind): boolean {
 /** Throws unless `value` is a quantity, of the kind when one is asked for. */
 export function requireKind(argument: string, value: unknown, kind?: Kind): void {
   if (isOfKind(value, kind)) return;
-  const allowed = kind ? `the kind ${kind}` : "a quantity";
+  const allowed = kind ? `the kind ${String(kind)}` : "a quantity";
   throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 

@@ -203,6 +203,7 @@ it("names the instrument as the caller calls it, and what is missing", () => {
   expect(() => standardUncertainty({}, psi)).toThrow(/^instrument: nothing/);
   expect(() => standardUncertainty(null as never, psi)).toThrow(/^instrument: null/);
   expect(() => standardUncertainty({ accuracy: psi(1) }, undefined as never)).toThrow(/^unit: /);
+  expect(() => propagate(undefined as never, [])).toThrow(/^formula: undefined/);
   expect(() => propagate((v) => v.length, undefined as never)).toThrow(/^inputs: /);
   expect(() => propagate((v) => v.length, [undefined as never])).toThrow(/^inputs\[0\]\.value: /);
   expect(() => propagate((v) => v.length, [], [null as never])).toThrow(/^correlations\[0\]: /);
