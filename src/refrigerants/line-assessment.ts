@@ -142,14 +142,13 @@ function assess(
   const unit = lineTemperature.unit.difference;
   const value = new Quantity(total.value, unit);
   // Below saturation there is no superheat and no subcooling, however wide the tolerance is.
-  const limits = [Math.max(0, target - tolerance), target + tolerance].map(
-    (si) => new Quantity(si, unit),
-  );
+  const low = new Quantity(Math.max(0, target - tolerance), unit);
+  const high = new Quantity(target + tolerance, unit);
   const { outcome, conformanceProbability } = conformity({
     value,
     standardUncertainty: new Quantity(total.uncertainty, unit),
-    lowerLimit: limits[0] as Quantity<"temperatureDifference">,
-    upperLimit: limits[1] as Quantity<"temperatureDifference">,
+    lowerLimit: low,
+    upperLimit: high,
     confidence,
   });
   const cause = total.value > target ? "high" : "low";
@@ -178,10 +177,6 @@ function assess(
     const fromPressure = Math.hypot(shares[0] as number, shares[1] as number);
     const probe = fromPressure > parts.temperature ? "pressure" : "temperature";
     // Distance from the nearer end of the window, over the one-sided coverage factor.
-    const [low, high] = limits as [
-      Quantity<"temperatureDifference">,
-      Quantity<"temperatureDifference">,
-    ];
     const room = Math.min(total.value - low.si, high.si - total.value);
     const needed = Math.abs(room) / normalQuantile(confidence);
     const decidable = needed > Math.abs(shares[2] as number); // beyond the equation of state itself
