@@ -8,7 +8,7 @@ import {
   cite,
   statement,
 } from "../assessment/assessment.ts";
-import { describe, oneOf, siOf } from "../quantity/check.ts";
+import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
@@ -113,6 +113,7 @@ export interface GGRule {
 
 /** Checks the unit and works out what the room's size does not change. */
 export function ruleOf(unit: RoomUnit): GGRule {
+  objectOf("unit", unit);
   const { refrigerant, place, installationHeight, releaseOffset } = unit;
   const safety = refrigerantSafety(refrigerant);
   oneOf("refrigerant.safetyClass", refrigerant.safetyClass, ["A2L", "A2", "A3"], "Others: by RCL");

@@ -1,7 +1,9 @@
 // Is a leak of the whole charge still safe to breathe here? A verdict by concentration.
 // Follows ANSI/ASHRAE Standard 34 (RCL); decision by JCGM 106:2012, 8.3.
 // Does not cover flammability: a flammable refrigerant needs assess-room-charge.ts as well.
+
 import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import {
   type ConcentrationAnswer,
@@ -59,6 +61,7 @@ export interface ConcentrationAssessment extends Assessment<"room-too-small"> {
  * ```
  */
 export function assessConcentration(input: ConcentrationInput): ConcentrationAssessment {
+  objectOf("input", input);
   const limit = concentrationChargeLimit(input);
   const { basis, cautions } = limit;
   const { instruments, charge, confidence } = input;

@@ -2,7 +2,7 @@
 // Follows IEC 60335-2-40:2018, GG.1 and GG.2; decision by JCGM 106:2012, 8.3.
 // Does not cover what annex-gg.ts does not: ventilation, joined rooms, fans, sensors, portable units.
 import { type Assessment, cite } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { RoomUnit } from "./annex-gg.ts";
 import { decide, type RoomInstruments } from "./decide.ts";
@@ -60,6 +60,7 @@ export interface RoomChargeAssessment extends Assessment<RoomChargeCause> {
  * ```
  */
 export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
+  objectOf("input", input);
   const limit = roomChargeLimit(input);
   const area = siOf("floorArea", input.floorArea, "area");
   // dm/dA: half of m/A along the root, m/A along the cap, none where the room does not matter.

@@ -1,7 +1,7 @@
 // What does the charge weigh as carbon dioxide? Global warming potential of a charge and of a blend.
 // Follows Regulation (EU) No 517/2014, Annex IV: mass fractions times the components' potentials.
 // Does not cover the duties that law attaches to the figure.
-import { describe, numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Refrigerant, RefrigerantComponent } from "../refrigerants/index.ts";
@@ -46,6 +46,7 @@ export function carbonDioxideEquivalent(input: {
   /** Which potentials apply: EU law of 2014 and United States law use AR4. */
   readonly report: WarmingReport;
 }): Quantity<"mass"> {
+  objectOf("input", input);
   const charge = siOf("charge", input.charge, "mass", { min: 0 });
   const report = oneOf("report", input.report, ["ar4", "ar5"]);
   const gwp = numberOf("refrigerant.gwp", input.refrigerant?.gwp?.[report]?.value, { min: 0 });
@@ -77,10 +78,12 @@ export function blendWarmingPotential(input: {
   /** Which potentials apply. */
   readonly report: WarmingReport;
 }): number {
+  objectOf("input", input);
   const column = oneOf("report", input.report, ["ar4", "ar5"]) === "ar4" ? 0 : 1;
   let total = 0;
   let sum = 0;
-  input.composition.forEach(({ designation, massPercent }, i) => {
+  listOf("composition", input.composition).forEach((component, i) => {
+    const { designation, massPercent } = objectOf(`composition[${i}]`, component);
     const key = String(designation).replace(/[^\w]/g, "");
     const row = Object.hasOwn(potentials, key) ? potentials[key] : undefined;
     if (!row) {

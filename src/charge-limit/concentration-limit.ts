@@ -2,7 +2,7 @@
 // Follows ANSI/ASHRAE Standard 34 (RCL), as ASHRAE 15 applies it to A1; EN 378-1 with practical limits.
 // Does not cover the effective dispersal volume of ASHRAE 15-2022 nor its rules for A2L.
 import type { Caution } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m3 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
@@ -76,6 +76,7 @@ export function concentrationChargeLimit(
     readonly volume: Quantity<"volume">;
   },
 ): ConcentrationAnswer<"mass"> {
+  objectOf("room", room);
   const basis = basisOf(room);
   const value = kg(basis.value.si * siOf("volume", room.volume, "volume", { above: 0 }));
   return { value, basis, cautions: roomCautions(room.refrigerant) };
@@ -107,6 +108,7 @@ export function minimumRoomVolume(
     readonly charge: Quantity<"mass">;
   },
 ): ConcentrationAnswer<"volume"> {
+  objectOf("unit", unit);
   const basis = basisOf(unit);
   const value = m3(siOf("charge", unit.charge, "mass", { above: 0 }) / basis.value.si);
   return { value, basis, cautions: roomCautions(unit.refrigerant) };

@@ -1,7 +1,7 @@
 // How many grams per cubic metre are so many ppm? Concentration by volume to concentration by mass.
 // Follows the ideal gas law, as ANSI/ASHRAE Standard 34 does at 25 °C.
 // Does not cover real-gas effects, which are far below 1 % at these concentrations.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { gPerM3 } from "../quantity/units/mass.ts";
 
@@ -33,6 +33,7 @@ export function massConcentration(gas: {
   /** Pressure of the air. */
   readonly atmosphere: Quantity<"absolutePressure">;
 }): Quantity<"density"> {
+  objectOf("gas", gas);
   const x = siOf("volumeFraction", gas.volumeFraction, "ratio", { min: 0, max: 1 });
   const M = numberOf("molarMass", gas.molarMass, { above: 0 });
   const T = siOf("temperature", gas.temperature, "temperature", { above: 0 });

@@ -1,7 +1,7 @@
 // How large must a room be for this charge of flammable refrigerant? Unventilated rooms, fixed units.
 // Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
@@ -49,6 +49,7 @@ export function minimumFloorArea(
     readonly charge: Quantity<"mass">;
   },
 ): MinimumFloorArea {
+  objectOf("room", room);
   const { LFL, h0, capped, answer } = ruleOf(room);
   const charge = siOf("charge", room.charge, "mass", { above: 0 });
   const { unrestricted, maximum } = answer;

@@ -1,7 +1,7 @@
 // How much flammable refrigerant may this room hold? Unventilated rooms, fixed units.
 // Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
@@ -55,6 +55,7 @@ export function roomChargeLimit(
     readonly floorArea: Quantity<"area">;
   },
 ): RoomChargeLimit {
+  objectOf("room", room);
   const { LFL, h0, capped, answer } = ruleOf(room);
   const A = siOf("floorArea", room.floorArea, "area", { above: 0 });
   const root = 2.5 * LFL ** 1.25 * h0 * Math.sqrt(A); // GG.2

@@ -1,7 +1,7 @@
 // How is a manual's table of areas and charges read? By rows, never between them.
 // Follows manufacturers' manuals that print IEC 60335-2-40 tables: the row of the smaller area counts for
 // a room, the row of the larger charge for a unit. Does not cover charts.
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
@@ -44,6 +44,7 @@ export function chargeFromRoomTable(table: {
   /** Floor area of the room. */
   readonly floorArea: Quantity<"area">;
 }): Quantity<"mass"> {
+  objectOf("table", table);
   const rows = rowsOf(table.rows);
   const area = siOf("floorArea", table.floorArea, "area", { above: 0 });
   const row = rows.filter((one) => one.area.si <= area * (1 + 1e-12)).at(-1);
@@ -83,6 +84,7 @@ export function areaFromRoomTable(table: {
   /** Total charge. */
   readonly charge: Quantity<"mass">;
 }): Quantity<"area"> {
+  objectOf("table", table);
   const rows = rowsOf(table.rows);
   const charge = siOf("charge", table.charge, "mass", { above: 0 });
   const row = rows.find((one) => one.charge.si >= charge * (1 - 1e-12));

@@ -2,7 +2,7 @@
 // Follows the pump's own curve, straight between its printed points; margin by common practice.
 // Does not cover friction in long hoses: add what the pump's manual says to the lift.
 import { type Assessment, cite, statement } from "../assessment/assessment.ts";
-import { type Limits, numberOf, siOf } from "../quantity/check.ts";
+import { type Limits, numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute } from "../quantity/units/time.ts";
@@ -87,6 +87,7 @@ export interface CondensatePumpAssessment extends Assessment<CondensatePumpCause
  * ```
  */
 export function assessCondensatePump(input: CondensatePumpInput): CondensatePumpAssessment {
+  objectOf("input", input);
   const { condensate, lift, reservoir } = input;
   const margin = numberOf("margin", input.margin ?? 2, { min: 1 });
   const inflow = siOf("condensate", condensate, "volumeFlow", { above: 0 });

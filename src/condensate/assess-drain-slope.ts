@@ -2,7 +2,7 @@
 // Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1; decision by JCGM 106:2012, 8.3.
 // Does not cover sags: water stands in them at any average slope.
 import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { slopeAssumptions, slopeCitations, slopeOutcome, tooNear } from "./arguments.ts";
@@ -69,8 +69,9 @@ export interface DrainSlopeAssessment extends Assessment<DrainSlopeCause> {
  * ```
  */
 export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
+  objectOf("input", input);
   const { reading, required, run, route, confidence } = input;
-  if (required) siOf("required", required, "ratio", { above: 0, below: 1 });
+  if (required !== undefined) siOf("required", required, "ratio", { above: 0, below: 1 });
   const slope = slopeOf(reading);
   const strict = required ?? codeDrainSlope;
   const span = run ? siOf("run", run, "length", { above: 0 }) : 0;

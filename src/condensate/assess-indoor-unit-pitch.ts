@@ -2,7 +2,7 @@
 // Follows common practice, no source: level, or a little towards the drain side; the manual decides.
 // Does not cover the pitch from wall to room, nor a pan that is clogged.
 import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { slopeAssumptions, slopeOutcome, tooNear } from "./arguments.ts";
@@ -63,6 +63,7 @@ export interface IndoorUnitPitchAssessment extends Assessment<IndoorUnitPitchCau
  * ```
  */
 export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPitchAssessment {
+  objectOf("input", input);
   const { reading, minimum = percent(0), maximum, confidence } = input;
   const low = siOf("minimum", minimum, "ratio", { above: -1, below: 1 });
   if (maximum) siOf("maximum", maximum, "ratio", { min: low, below: 1 });

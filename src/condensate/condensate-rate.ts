@@ -1,7 +1,7 @@
 // How much water comes off the coil? From the air on both sides, or from the load.
 // Follows ASHRAE Handbook, Fundamentals (2021), chapter 1, moist-air cooling and dehumidifying, from
 // memory. Does not cover frost (leaving air below 0 °C) nor water that the fan carries off.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kW, tonRefrigeration } from "../quantity/units/electricity.ts";
@@ -97,6 +97,7 @@ function flow(massFlow: number): CondensateFlow {
  * ```
  */
 export function condensateRate(coil: CoilAir): CondensateRate {
+  objectOf("coil", coil);
   const p = atmosphereOf(coil.atmosphere);
   const air1 = moistAir("entering", coil.entering, p);
   const air2 = moistAir("leaving", coil.leaving, p);
@@ -147,6 +148,7 @@ export function condensateFromLoad(load: {
   /** Share of it that only cools. */
   readonly sensibleHeatRatio: Quantity<"ratio">;
 }): CondensateFlow {
+  objectOf("load", load);
   const q = siOf("totalCooling", load.totalCooling, "power", { above: 0 });
   const SHR = siOf("sensibleHeatRatio", load.sensibleHeatRatio, "ratio", { min: 0, max: 1 });
   return flow((q * (1 - SHR)) / heatOfVaporization); // q_latent = q (1 − SHR)

@@ -2,7 +2,7 @@
 // Follows manufacturers' manuals for draw-through coils: H = |p| + 1 in of water, seal H/2.
 // Does not cover plumbing traps against sewer gas, nor pans at no static pressure, as in most wall units.
 import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { inchWater } from "../quantity/units/pressure.ts";
@@ -64,6 +64,7 @@ export function condensateTrap(input: {
   /** Seal beyond the static pressure of a blow-through coil, 0 or more; 1 in when left out. */
   readonly margin?: Quantity<"length">;
 }): CondensateTrap {
+  objectOf("input", input);
   const { staticPressure, margin = inch(1) } = input;
   const p = siOf("staticPressure", staticPressure, "pressureDifference", {
     above: -5e3,

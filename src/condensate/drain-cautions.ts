@@ -2,7 +2,7 @@
 // Follows IMC 307.2 for discharge and overflow; the rest is common practice, no source.
 // Does not cover what local code adds.
 import { type Caution, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
@@ -75,7 +75,12 @@ const always: readonly Caution[] = [
  * ```
  */
 export function drainCautions(route: DrainRoute = {}): readonly Caution[] {
-  const { outdoors, lowestOutdoorTemperature: cold, aboveFinishedSpace, pumped } = route;
+  const {
+    outdoors,
+    lowestOutdoorTemperature: cold,
+    aboveFinishedSpace,
+    pumped,
+  } = objectOf("route", route);
   const freezes = !cold || siOf("lowestOutdoorTemperature", cold, "temperature") <= 273.15;
   return [
     ...baseCautions,

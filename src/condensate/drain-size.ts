@@ -2,7 +2,7 @@
 // Follows IMC 2021, 307.2.2 and table 307.2.2.
 // Does not cover UPC table 814.3, which is similar, nor sizing by flow: the code goes by tonnage.
 import { type Caution, type Citation, cite } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { tonRefrigeration } from "../quantity/units/electricity.ts";
@@ -63,6 +63,7 @@ export function drainSize(input: {
   /** Diameter of the pan's outlet, nominal. */
   readonly outletDiameter?: Quantity<"length">;
 }): DrainSize {
+  objectOf("input", input);
   const { capacity, outletDiameter } = input;
   const limits = { above: 0, max: tonRefrigeration(250).si * (1 + 1e-9) };
   siOf("capacity", capacity, "power", limits, OutOfRangeError);

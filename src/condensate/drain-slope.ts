@@ -2,7 +2,7 @@
 // Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1: 1/8 in per foot.
 // Does not cover sags between the two ends: look along the pipe.
 import { type Estimate, estimate } from "../assessment/assessment.ts";
-import { describe, type Limits, siOf } from "../quantity/check.ts";
+import { describe, type Limits, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -60,6 +60,7 @@ export function minimumFall(drain: {
   /** Slope asked for. */
   readonly slope?: Quantity<"ratio">;
 }): Quantity<"length"> {
+  objectOf("drain", drain);
   const run = siOf("run", drain.run, "length", { min: 0 });
   const slope = siOf("slope", drain.slope ?? codeDrainSlope, "ratio", { above: 0, below: 1 });
   return new Quantity(run * slope, drain.run.unit);
@@ -122,6 +123,7 @@ export type SlopeReading =
  * ```
  */
 export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
+  objectOf("reading", reading);
   const given = (reading ?? {}) as unknown as {
     readonly [name: string]: Quantity<never> | undefined;
   };

@@ -2,7 +2,7 @@
 // Follows IMC 2021, 307.2.1: at least 1/8 in per foot in the direction of flow.
 // Does not cover friction in the pipe, which is far below what the slope gives.
 import { type Assessment, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { requireList, slopeAssumptions, slopeCitations } from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
@@ -82,6 +82,7 @@ export interface DrainPlan extends Assessment<"needs-pump"> {
  * ```
  */
 export function planDrain(input: DrainPlanInput): DrainPlan {
+  objectOf("input", input);
   const { outletHeight, points, route } = input;
   const outlet = siOf("outletHeight", outletHeight, "length");
   const slope = siOf("slope", input.slope ?? codeDrainSlope, "ratio", { above: 0, below: 1 });

@@ -1,8 +1,10 @@
 // Is it a refrigeration flare at all? The seat angle, 45° for SAE J513, 37° for hydraulic SAE J514.
 // Follows SAE J513 (from memory) and manufacturers' manuals: 45° ± 2°, 90° in total.
 // Does not cover flareless, press or brazed joints.
+
 import { cite, statement } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
@@ -45,6 +47,7 @@ export type FlareConeCause = "cone-too-steep" | "cone-too-flat";
  * ```
  */
 export function assessFlareCone(input: FlareConeInput): FlareAssessment<"angle", FlareConeCause> {
+  objectOf("input", input);
   const window = { low: degreeAngle(43), high: degreeAngle(47) };
   const verdict = judge({
     argument: "seatAngle",

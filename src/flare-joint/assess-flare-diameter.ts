@@ -1,8 +1,10 @@
 // Is the flare wide enough, and not too wide for its nut? Outside diameter against the manuals' limits.
 // Follows manufacturers' published manuals (flares for R410A and R32, and for R22).
 // Does not cover 5/16 in, nor other refrigerants: take those from the unit's manual.
+
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { type FlareRefrigerant, type FlareTube, figureOf, isHighPressure } from "./flare-tube.ts";
@@ -58,6 +60,7 @@ export function flareDiameterLimits(joint: {
   /** Refrigerant of the unit. */
   readonly refrigerant: FlareRefrigerant;
 }): FlareLimits<"length"> {
+  objectOf("joint", joint);
   const row = figureOf(diameters, joint.tube, "flare diameter");
   const [low, high] = row[isHighPressure(joint.refrigerant) ? 0 : 1];
   return { low: mm(low), high: mm(high) };
@@ -112,6 +115,7 @@ export type FlareDiameterCause = "flare-too-small" | "flare-too-large";
 export function assessFlareDiameter(
   input: FlareDiameterInput,
 ): FlareAssessment<"length", FlareDiameterCause> {
+  objectOf("input", input);
   const { manual } = input;
   const window = manual ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
   return judge({

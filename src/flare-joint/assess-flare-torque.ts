@@ -2,7 +2,7 @@
 // Follows JCGM 106:2012, 8.3; windows from flare-torque.ts.
 // Does not cover whether the joint is tight: a pressure test does.
 import { type Assumption, cite, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
@@ -80,6 +80,7 @@ export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTo
  * ```
  */
 export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessment {
+  objectOf("input", input);
   const { tube, torque, manual, wrench, confidence } = input;
   const { windows, overlap, conflicts } = flareTorque(tube);
   const decisive = manual && limitsOf("manual", manual, "torque");

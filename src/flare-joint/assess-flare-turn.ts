@@ -1,8 +1,10 @@
 // Was the nut turned far enough? An angle from the point of rising torque against the manuals' window.
 // Follows manufacturers' published manuals; decision by JCGM 106:2012, 8.3.
 // Does not cover 5/16 in, for which no angle is published.
+
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { FlareTorqueCause } from "./assess-flare-torque.ts";
 import { flareTurn } from "./flare-torque.ts";
@@ -47,6 +49,7 @@ export interface FlareTurnInput {
  * ```
  */
 export function assessFlareTurn(input: FlareTurnInput): FlareAssessment<"angle", FlareTorqueCause> {
+  objectOf("input", input);
   const window = flareTurn(input.tube);
   return judge({
     argument: "turn",

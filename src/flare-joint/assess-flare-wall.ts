@@ -3,7 +3,7 @@
 // Does not cover pressure strength, 3/4 in, nor R22: state the minimum of the manual there.
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
@@ -71,6 +71,7 @@ export interface FlareWallInput {
  * ```
  */
 export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length", "wall-too-thin"> {
+  objectOf("input", input);
   const { tube, refrigerant, manualMinimum } = input;
   requireTube(tube);
   if (!isHighPressure(refrigerant) && !manualMinimum) {

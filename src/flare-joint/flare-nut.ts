@@ -1,7 +1,9 @@
 // Which wrench, which thread? Flare nuts by tube and refrigerant.
 // Follows manufacturers' manuals for the nuts, SAE J513 (from memory) for the threads.
 // Does not cover nuts of another make on a unit's valve: use those that come with the unit.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
+import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
@@ -49,6 +51,7 @@ export function flareNutSize(joint: {
   /** Refrigerant of the unit. */
   readonly refrigerant: FlareRefrigerant;
 }): Quantity<"length"> {
+  objectOf("joint", joint);
   const row = figureOf(acrossFlats, joint.tube, "nut size");
   return mm(row[isHighPressure(joint.refrigerant) ? 0 : 1]);
 }

@@ -2,7 +2,7 @@
 // Follows SAE J513 threads (from memory); which port a unit has is common practice, no source.
 // Does not cover quick couplers, core removal tools, nor left-hand cylinder threads of flammables.
 import { type Caution, type Statement, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { type FlareThread, flareThread } from "./flare-nut.ts";
 import { flareCautions } from "./judge.ts";
 
@@ -56,6 +56,7 @@ export function servicePortAdapter(input: {
   /** Size of the hose's end, female. */
   readonly hose: ServicePort;
 }): ServicePortAdapter {
+  objectOf("input", input);
   const port = flareThread(oneOf("port", input.port, ports));
   const hose = flareThread(oneOf("hose", input.hose, ports));
   const needed = input.port !== input.hose;
@@ -98,6 +99,7 @@ export function usualServicePort(input: {
   /** A ductless split, or a ducted unit as sold in North America. */
   readonly equipment: "mini-split" | "ducted";
 }): ServicePort {
+  objectOf("input", input);
   const equipment = oneOf("equipment", input.equipment, ["mini-split", "ducted"]);
   const refrigerant = oneOf("refrigerant", input.refrigerant, ["R410A", "R32", "R22", "R134a"]);
   return equipment === "mini-split" && /^R(410A|32)$/.test(refrigerant) ? "5/16" : "1/4";

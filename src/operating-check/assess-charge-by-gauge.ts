@@ -9,7 +9,7 @@ import {
   statement,
 } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
@@ -112,6 +112,7 @@ export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> 
  * ```
  */
 export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAssessment {
+  objectOf("input", input);
   const { refrigerant, pressure, pressureDrop, target, tolerance, confidence } = input;
   const { method, reason } = chargingMethod(input);
   const cautions = gaugeCautions(refrigerant);

@@ -2,7 +2,7 @@
 // Follows common practice; the published R410A set stands in two manufacturers' manuals.
 // Does not cover burst pressure, which is not a rating to work at, nor old hoses.
 import { type Assessment, cite, type Reason, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { gaugeCautions } from "./cautions.ts";
@@ -82,6 +82,7 @@ export function assessGaugeSet(
     readonly highestPressure: Quantity<"gaugePressure">;
   },
 ): Assessment<GaugeSetCause> {
+  objectOf("input", input);
   const { fullScale, retardTo, hoseWorkingPressure, highestPressure } = input;
   const p = siOf("highestPressure", highestPressure, "gaugePressure", { min: 0 });
   const full = siOf("fullScale", fullScale, "gaugePressure", { above: 0 });

@@ -4,7 +4,7 @@
 import { type Assessment, cite, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psi } from "../quantity/units/pressure.ts";
 import {
@@ -80,6 +80,7 @@ export interface ServiceReadingAssessment extends Assessment<ServiceReadingCause
  * ```
  */
 export function assessServiceReading(reading: ServiceReading): ServiceReadingAssessment {
+  objectOf("reading", reading);
   const { pressure, gauge, mode, confidence = 0.95 } = reading;
   const expected = expectedPressures(reading);
   const y = siOf("pressure", pressure, "gaugePressure");

@@ -2,7 +2,7 @@
 // Follows common practice, no source: no superheat target for inverter and electronic-valve units.
 // Does not cover a manual that says otherwise: it decides.
 import { type Reason, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { type RunningMode, runningModes } from "./service-ports.ts";
 
 /**
@@ -53,6 +53,7 @@ export interface ChargingMethod {
  * ```
  */
 export function chargingMethod(system: ChargedSystem): ChargingMethod {
+  objectOf("system", system);
   const devices = ["orifice", "thermostatic-valve", "electronic-valve"] as const;
   const device = oneOf("meteringDevice", system.meteringDevice, devices);
   const compressor = oneOf("compressor", system.compressor, ["single-speed", "inverter"]);

@@ -9,7 +9,7 @@ import {
   statement,
 } from "../assessment/assessment.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { bubblePressure, dewPressure, type Refrigerant } from "../refrigerants/index.ts";
@@ -123,6 +123,7 @@ export interface ExpectedPressures {
  * ```
  */
 export function expectedPressures(unit: RunningUnit): ExpectedPressures {
+  objectOf("unit", unit);
   const { refrigerant, indoorTemperature: indoor, outdoorTemperature: outdoor, atmosphere } = unit;
   siOf("indoorTemperature", indoor, "temperature");
   siOf("outdoorTemperature", outdoor, "temperature");

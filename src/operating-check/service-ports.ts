@@ -2,7 +2,7 @@
 // Follows a ducted heat pump's manual for heating; the rest is common practice, no source.
 // Does not cover defrost, which runs as cooling for minutes, nor units with more than two lines.
 import type { Caution } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { gaugeCautions } from "./cautions.ts";
 
 /** What the unit does while it is read. Source: none; the library's own words. */
@@ -72,6 +72,7 @@ export function servicePorts(unit: {
   /** Where the refrigerant expands. */
   readonly expansion: ExpansionPlace;
 }): ServicePorts {
+  objectOf("unit", unit);
   const heating = oneOf("mode", unit.mode, runningModes) === "heating";
   const places: readonly ExpansionPlace[] = ["outdoor-unit", "evaporating-unit"];
   const expanded = oneOf("expansion", unit.expansion, places) === "outdoor-unit" && !heating;

@@ -1,7 +1,7 @@
 // Which superheat does an orifice unit want now? The chart of its manual, and the cells that were found.
 // Follows manufacturers' manuals: indoor wet bulb by outdoor dry bulb, ± 5 °F, a dash forbids charging.
 // Does not cover the rest of that chart: only four of its cells were read, none is made up.
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
@@ -85,6 +85,7 @@ export function targetSuperheat(conditions: {
   /** The chart in the unit's manual. */
   readonly chart?: SuperheatChart;
 }): TargetSuperheat {
+  objectOf("conditions", conditions);
   const { outdoorDryBulb, indoorWetBulb, chart } = conditions;
   const outdoor = siOf("outdoorDryBulb", outdoorDryBulb, "temperature");
   const wetBulb = siOf("indoorWetBulb", indoorWetBulb, "temperature");

@@ -1,7 +1,7 @@
 // What do people see on that port? Usual readings of small R410A splits.
 // Follows common practice, no source.
 // Does not cover other refrigerants: state approaches to expected-pressures.ts instead.
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { type RunningMode, runningModes } from "./service-ports.ts";
@@ -37,6 +37,7 @@ export function usualPressures(unit: {
   /** Upper end. */
   readonly to: Quantity<"gaugePressure">;
 } {
+  objectOf("unit", unit);
   oneOf("refrigerant", unit.refrigerant, ["R410A"], "For others use expectedPressures");
   const cooling = oneOf("mode", unit.mode, runningModes) === "cooling";
   return cooling ? { from: psig(100), to: psig(150) } : { from: psig(300), to: psig(400) };
