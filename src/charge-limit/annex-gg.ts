@@ -143,7 +143,7 @@ export function ruleOf(unit: RoomUnit): GGRule {
     const text = "{height} is above the reference heights: only if the manual allows it.";
     assumptions.push(statement("above-reference-height", text, { height: m(install) }));
   }
-  if (!unit.lowerFlammabilityLimit) {
+  if (unit.lowerFlammabilityLimit === undefined) {
     const text = "An LFL of {limit} is used ({standing}).";
     const values = { limit: given, standing: held?.standing ?? "" };
     assumptions.push(statement("lower-flammability-limit", text, values));

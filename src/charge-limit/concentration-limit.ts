@@ -42,7 +42,7 @@ export interface ConcentrationAnswer<K extends "mass" | "volume"> {
 /** The limit that applies: the caller's, or the first that is held. */
 function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): SafetyLimit {
   const held = refrigerantSafety(refrigerant).concentrationLimits[0] as SafetyLimit;
-  if (!concentrationLimit) return held;
+  if (concentrationLimit === undefined) return held;
   siOf("concentrationLimit", concentrationLimit, "density", { above: 0 });
   return { value: concentrationLimit, standing: "stated" };
 }

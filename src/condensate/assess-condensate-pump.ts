@@ -92,7 +92,8 @@ export function assessCondensatePump(input: CondensatePumpInput): CondensatePump
   const margin = numberOf("margin", input.margin ?? 2, { min: 1 });
   const inflow = siOf("condensate", condensate, "volumeFlow", { above: 0 });
   const h = siOf("lift", lift, "length", { min: 0 });
-  const volume = reservoir && siOf("reservoir", reservoir, "volume", { above: 0 });
+  const volume =
+    reservoir === undefined ? undefined : siOf("reservoir", reservoir, "volume", { above: 0 });
   const curve = curveOf(input.curve);
   const flow = flowAt(curve, h);
   const beyond = h > (curve.at(-1)?.[0] ?? 0);

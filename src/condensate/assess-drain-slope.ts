@@ -74,7 +74,7 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   if (required !== undefined) siOf("required", required, "ratio", { above: 0, below: 1 });
   const slope = slopeOf(reading);
   const strict = required ?? codeDrainSlope;
-  const span = run ? siOf("run", run, "length", { above: 0 }) : 0;
+  const span = run !== undefined ? siOf("run", run, "length", { above: 0 }) : 0;
   const missing = Math.max(0, strict.si - slope.value.si);
   const values = { slope: slope.value, required: strict, u: slope.expandedUncertainty };
   const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";

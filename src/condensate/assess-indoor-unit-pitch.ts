@@ -66,7 +66,7 @@ export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPi
   objectOf("input", input);
   const { reading, minimum = percent(0), maximum, confidence } = input;
   const low = siOf("minimum", minimum, "ratio", { above: -1, below: 1 });
-  if (maximum) siOf("maximum", maximum, "ratio", { min: low, below: 1 });
+  if (maximum !== undefined) siOf("maximum", maximum, "ratio", { min: low, below: 1 });
   const pitch = slopeOf(reading);
   const outcome = slopeOutcome(pitch, minimum, maximum, confidence);
   const y = pitch.value.si;

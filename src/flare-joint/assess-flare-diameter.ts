@@ -117,7 +117,8 @@ export function assessFlareDiameter(
 ): FlareAssessment<"length", FlareDiameterCause> {
   objectOf("input", input);
   const { manual } = input;
-  const window = manual ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
+  const window =
+    manual !== undefined ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
   return judge({
     argument: "diameter",
     value: input.diameter,

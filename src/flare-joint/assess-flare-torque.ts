@@ -83,7 +83,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   objectOf("input", input);
   const { tube, torque, manual, wrench, confidence } = input;
   const { windows, overlap, conflicts } = flareTorque(tube);
-  const decisive = manual && limitsOf("manual", manual, "torque");
+  const decisive = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
   const low = Math.min(...windows.map((window) => window.low.si));
   const high = Math.max(...windows.map((window) => window.high.si));
   const { unit } = overlap.low;
@@ -106,7 +106,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     argument: "torque",
     value: torque,
     kind: "torque",
-    instrument: wrench && wrenchErrors(torque, wrench),
+    instrument: wrench === undefined ? undefined : wrenchErrors(torque, wrench),
     confidence,
     sure: decisive ?? overlap,
     possible: decisive ?? { low: new Quantity(low, unit), high: new Quantity(high, unit) },
@@ -127,9 +127,9 @@ function wrenchErrors(
   torque: Quantity<"torque">,
   wrench: TorqueWrench,
 ): Omit<TorqueWrench, "relativeAccuracy"> {
-  const { relativeAccuracy, accuracy, resolution } = wrench;
-  if (!relativeAccuracy) return wrench;
-  if (accuracy) {
+  const { relativeAccuracy, accuracy, resolution } = objectOf("wrench", wrench);
+  if (relativeAccuracy === undefined) return wrench;
+  if (accuracy !== undefined) {
     throw new InvalidInputError({
       argument: "wrench",
       value: "accuracy and relativeAccuracy",

@@ -81,7 +81,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
       allowed: "a length; no minimum is published here for R22",
     });
   }
-  if (manualMinimum) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
+  if (manualMinimum !== undefined) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
   const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube, "minimum wall");
   return judge({
     argument: "wall",

@@ -3,11 +3,10 @@
 // the max. Does not cover a charge from tube volume: where the unit expands the liquid outdoors the line
 // carries two-phase flow and holds less.
 import { type Statement, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
-import { given } from "./given.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
@@ -40,7 +39,7 @@ export function chargeOfLine(
   path: string,
   input: Pick<AdditionalChargeInput, "length" | "preChargedLength" | "rate" | "shortLineRule">,
 ): { exact: number; why: Statement; undecided: boolean; rate: Quantity<"massPerLength"> } {
-  const { length, preChargedLength } = given(input);
+  const { length, preChargedLength } = objectOf("input", input);
   const rate = rateOf(`${path}rate`, input.rate);
   const excess =
     lengthOf(`${path}length`, length) - lengthOf(`${path}preChargedLength`, preChargedLength);

@@ -112,7 +112,7 @@ export function judgeCharge(
     said[outcome].push(statement(code, `{length} ${verb} ${text}`, { length: run, limit }));
   };
 
-  if (maximumLength) {
+  if (maximumLength !== undefined) {
     siOf("maximumLength", maximumLength, "length", { above: 0 });
     limitLength(
       "too-long",
@@ -121,7 +121,7 @@ export function judgeCharge(
       "longer than the {limit} allowed: no charge makes up for it.",
     );
   } else assume("maximum-length-not-given", "The manual's longest run");
-  if (minimumLength) {
+  if (minimumLength !== undefined) {
     siOf("minimumLength", minimumLength, "length", { min: 0 });
     limitLength(
       "too-short",
@@ -139,7 +139,7 @@ export function judgeCharge(
   const u = Math.hypot(slope * uLength, step / Math.sqrt(12));
   const additionalCharge = new Quantity(charge, unit);
   let total: Quantity<"mass"> | undefined;
-  if (factoryCharge) {
+  if (factoryCharge !== undefined) {
     const factory = siOf("factoryCharge", factoryCharge, "mass", { above: 0 });
     if (factory + charge <= 0) {
       throw new InvalidInputError({
@@ -150,7 +150,7 @@ export function judgeCharge(
     }
     total = new Quantity(factory + charge, unit);
   }
-  if (maximumCharge) {
+  if (maximumCharge !== undefined) {
     siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
     const value = total ?? additionalCharge;
     const outcome = holds(value, u, "upperLimit", maximumCharge);

@@ -2,8 +2,7 @@
 // Follows Hagen-Poiseuille, f = 64/Re, below Re = 2300, and Colebrook (1939) above, solved to the last
 // digit from Haaland's (1983) start. Does not cover two-phase flow and the critical zone: between 2300 and
 // 4000, where flow may be either, the turbulent value is returned, which is the larger.
-import { numberOf } from "../quantity/check.ts";
-import { given } from "./given.ts";
+import { numberOf, objectOf } from "../quantity/check.ts";
 
 /**
  * Reynolds number and roughness of a flow.
@@ -35,7 +34,7 @@ export interface FlowCondition {
  * ```
  */
 export function frictionFactor(condition: FlowCondition): number {
-  const { reynolds, relativeRoughness } = given(condition);
+  const { reynolds, relativeRoughness } = objectOf("input", condition);
   const Re = numberOf("reynolds", reynolds, { above: 0, max: 1e9 });
   const rough = numberOf("relativeRoughness", relativeRoughness, { min: 0, max: 0.05 }) / 3.7;
   if (Re < 2300) return 64 / Re;

@@ -1,11 +1,10 @@
 // How much refrigerant would fill the line? Bore times density, as a mass and as a rate per length.
 // Follows plane geometry; the density is the caller's or that of the refrigerant's saturated liquid.
 // Does not cover what a unit needs: only the nameplate's rate does. Use this as a plausibility check.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, gPerM, oz, ozPerFt } from "../quantity/units/mass.ts";
 import { type Refrigerant, saturatedLiquidDensity } from "../refrigerants/index.ts";
-import { given } from "./given.ts";
 import { boreOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -36,7 +35,7 @@ export interface LiquidFilledTube {
 
 /** Mass per metre in kg/m. Internal. */
 export function fillOf(filled: FilledTube | LiquidFilledTube, path = ""): number {
-  given(filled, path.slice(0, -1) || "input");
+  objectOf(path.slice(0, -1) || "input", filled);
   const density =
     "refrigerant" in filled
       ? saturatedLiquidDensity(filled.refrigerant, filled.temperature)

@@ -8,10 +8,9 @@ import {
   type Statement,
   statement,
 } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { given } from "./given.ts";
 import { workAtHeight } from "./line-cautions.ts";
 import { leastRadius, packCircles, tooLargeForRectangle } from "./pack-circles.ts";
 import { rounded } from "./rounded.ts";
@@ -115,7 +114,8 @@ function radiiOf(
       allowed: "1 to 8 items",
     });
   }
-  const half = clearance ? siOf("clearance", clearance, "length", { min: 0, max: 0.1 }) / 2 : 0;
+  const half =
+    clearance !== undefined ? siOf("clearance", clearance, "length", { min: 0, max: 0.1 }) / 2 : 0;
   const radii = (items as readonly RoundItem[]).map(
     (item, i) =>
       siOf(`items[${i}].diameter`, item?.diameter, "length", { above: 0, max: 1 }) / 2 + half,
@@ -204,8 +204,8 @@ export function smallestSleeve(
  * ```
  */
 export function assessLineFit(input: LineFitInput): LineFitAssessment {
-  const { items, opening, clearance } = given(input);
-  given(opening, "opening");
+  const { items, opening, clearance } = objectOf("input", input);
+  objectOf("opening", opening);
   const { radii, half } = radiiOf(items, clearance);
   const dimension = (name: string, value: Quantity<"length">) =>
     siOf(`opening.${name}`, value, "length", { above: 2 * half, max: 10 });

@@ -3,11 +3,10 @@
 // Does not cover limits that the manual does not state: none is assumed.
 import { type Assessment, cite, overallOutcome, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { numberOf, oneOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
-import { given } from "./given.ts";
 import { manualDecides, manuals, workAtHeight } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
@@ -131,7 +130,7 @@ const limitNames = {
  * ```
  */
 export function assessLineRun(input: LineRunInput): LineRunAssessment {
-  const { length, lift, limits, bends } = given(input);
+  const { length, lift, limits, bends } = objectOf("input", input);
   const run = lengthOf("length", length);
   const height = siOf("lift", lift, "length", { min: 0 });
   const above = oneOf("outdoorUnit", input.outdoorUnit, ["above", "below", "level"]) === "above";
@@ -157,7 +156,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     limit: Quantity<"length"> | undefined,
     side: "upperLimit" | "lowerLimit",
   ) => {
-    if (!limit) return;
+    if (limit === undefined) return;
     lengthOf(`limits.${name}`, limit);
     // A hair of binary arithmetic breaks no limit.
     const hair = side === "lowerLimit" ? 1 - 1e-12 : 1 + 1e-12;
@@ -207,14 +206,15 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   }
 
   let oilTraps = 0;
-  if (limits.oilTraps) {
-    const from = lengthOf("limits.oilTraps.above", limits.oilTraps.above);
-    const every = siOf("limits.oilTraps.spacing", limits.oilTraps.spacing, "length", { above: 0 });
+  if (limits.oilTraps !== undefined) {
+    const { above: least, spacing } = objectOf("limits.oilTraps", limits.oilTraps);
+    const from = lengthOf("limits.oilTraps.above", least);
+    const every = siOf("limits.oilTraps.spacing", spacing, "length", { above: 0 });
     if (above && height > from) oilTraps = Math.ceil(height / every - 1e-9) - 1;
   }
   let oil = 0;
-  if (limits.extraOil) {
-    const { beyond, per, volume } = given(limits.extraOil, "limits.extraOil");
+  if (limits.extraOil !== undefined) {
+    const { beyond, per, volume } = objectOf("limits.extraOil", limits.extraOil);
     const step = siOf("limits.extraOil.per", per, "length", { above: 0 });
     const excess = run - lengthOf("limits.extraOil.beyond", beyond);
     oil =

@@ -3,11 +3,10 @@
 // unit they print 1.1 to 1.7 times the full line, with the device outdoors 0.47 to 0.85 times.
 // Does not cover the charge itself: the nameplate decides, this only finds slips.
 import { type Assessment, type Outcome, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
-import { given } from "./given.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 
@@ -93,7 +92,7 @@ const windows = { outdoor: [0.4, 1.1], indoor: [0.9, 1.9], "not-known": [0.4, 1.
 export function liquidChargePlausibility(
   input: LiquidChargePlausibilityInput,
 ): LiquidChargePlausibility {
-  const rate = rateOf("rate", given(input).rate);
+  const rate = rateOf("rate", objectOf("input", input).rate);
   const full = fillOf(input);
   const device = oneOf("expansionDevice", input.expansionDevice, [
     "indoor",

@@ -3,11 +3,10 @@
 // Does not cover units that expand the liquid outdoors: their liquid line carries two phases by design.
 import { type Assessment, cite, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
-import { given } from "./given.ts";
 import { manualDecides, underPressure } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 
@@ -79,7 +78,7 @@ export interface LiquidSubcoolingAssessment extends Assessment {
  * ```
  */
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
-  const { liquidPressure, bubbleTemperature, losses, margin, available } = given(input);
+  const { liquidPressure, bubbleTemperature, losses, margin, available } = objectOf("input", input);
   const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
   const [first] = Array.isArray(losses) ? losses : [];
   if (!first) {
@@ -125,7 +124,7 @@ export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoo
     "Measure the subcooling: {needed} is needed.",
     values,
   );
-  if (available) {
+  if (available !== undefined) {
     siOf("available", available, "temperatureDifference");
     outcome = conformity<"temperatureDifference">({
       value: available,

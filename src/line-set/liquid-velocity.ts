@@ -7,11 +7,11 @@ import {
   overallOutcome,
   statement,
 } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
+import { flag } from "./flag.ts";
 import { flowOf, type TubeFlow } from "./friction-loss.ts";
-import { flag, given } from "./given.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { isImperial } from "./tube.ts";
@@ -92,7 +92,7 @@ export interface LiquidVelocityAssessment extends Assessment {
  * ```
  */
 export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocityAssessment {
-  const { pressureLoss, maximumLoss } = given(input);
+  const { pressureLoss, maximumLoss } = objectOf("input", input);
   const solenoidValve = flag("solenoidValve", input.solenoidValve);
   const { v } = flowOf(input);
   const unit = isImperial(input.tube.outsideDiameter) ? ftPerMinute : mPerSecond;
@@ -114,9 +114,12 @@ export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocity
     ),
   ];
   const outcomes = [speed];
-  if (maximumLoss) {
+  if (maximumLoss !== undefined) {
     const limit = siOf("maximumLoss", maximumLoss, "pressureDifference", { above: 0 });
-    const loss = pressureLoss && siOf("pressureLoss", pressureLoss, "pressureDifference");
+    const loss =
+      pressureLoss === undefined
+        ? undefined
+        : siOf("pressureLoss", pressureLoss, "pressureDifference");
     outcomes.push(loss === undefined ? "inconclusive" : loss > limit ? "fail" : "pass");
     reasons.push(
       statement("liquid-loss", "The line loses {loss}; at most {limit} is allowed.", {

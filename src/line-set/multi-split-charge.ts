@@ -3,13 +3,12 @@
 // length, or one pre-charged length covers the sum of the lines; some manuals add a mass per indoor unit.
 // Does not cover branch-box systems whose manual asks for more than lengths.
 import { statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
-import { given } from "./given.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
@@ -74,12 +73,14 @@ export interface MultiSplitChargeInput extends ChargeBounds {
  * ```
  */
 export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment {
-  const { lines, preChargedTotal, shortLineRule } = given(input);
+  const { lines, preChargedTotal, shortLineRule } = objectOf("input", input);
   const first: IndoorUnitLine | undefined = Array.isArray(lines) ? lines[0] : undefined;
   if (!first) {
     throw new InvalidInputError({ argument: "lines", value: "none", allowed: "one or more lines" });
   }
-  const rates = lines.map((line, i) => rateOf(`lines[${i}].rate`, given(line, `lines[${i}]`).rate));
+  const rates = lines.map((line, i) =>
+    rateOf(`lines[${i}].rate`, objectOf(`lines[${i}]`, line).rate),
+  );
   const [rate] = rates as [Quantity<"massPerLength">];
   const lengths = lines.map(({ length }, i) => lengthOf(`lines[${i}].length`, length));
   const length = new Quantity(
@@ -115,7 +116,8 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
       );
   const allowances = lines.reduce(
     (sum, { allowance }, i) =>
-      sum + (allowance ? siOf(`lines[${i}].allowance`, allowance, "mass", { min: 0 }) : 0),
+      sum +
+      (allowance !== undefined ? siOf(`lines[${i}].allowance`, allowance, "mass", { min: 0 }) : 0),
     0,
   );
   const unit = massUnitOf(rate);

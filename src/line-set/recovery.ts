@@ -2,11 +2,10 @@
 // Follows the total on the label and the mass that the lines hold; common practice, no source.
 // Does not cover recovery levels that the law asks for, nor cylinder limits other than the one marked.
 import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
-import { given } from "./given.ts";
 import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { isImperial, lengthOf } from "./tube.ts";
@@ -54,7 +53,7 @@ export function lineContents(input: {
   /** Vapour line. */ readonly vapor: FilledTube;
   /** Length of both, one way. */ readonly length: Quantity<"length">;
 }): LineContents {
-  const length = lengthOf("length", given(input).length);
+  const length = lengthOf("length", objectOf("input", input).length);
   const unit = isImperial(input.length) ? oz : g;
   const liquid = fillOf(input.liquid, "liquid.") * length;
   const vapor = fillOf(input.vapor, "vapor.") * length;
@@ -132,13 +131,14 @@ export interface RecoveryAssessment extends Assessment {
  * ```
  */
 export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
-  const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = given(input);
+  const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = objectOf("input", input);
   const keep = siOf("chargeToKeep", chargeToKeep, "mass", { min: 0 });
   const unit = chargeInSystem?.unit ?? chargeToKeep.unit;
   let room: number | undefined;
-  if (cylinder) {
-    const most = siOf("cylinder.maximumFill", cylinder.maximumFill, "mass", { above: 0 });
-    room = most - siOf("cylinder.contents", cylinder.contents, "mass", { min: 0, max: most });
+  if (cylinder !== undefined) {
+    const { maximumFill, contents } = objectOf("cylinder", cylinder);
+    const most = siOf("cylinder.maximumFill", maximumFill, "mass", { above: 0 });
+    room = most - siOf("cylinder.contents", contents, "mass", { min: 0, max: most });
   }
   const cylinderRoom = room === undefined ? undefined : new Quantity(room, unit);
   const base = {

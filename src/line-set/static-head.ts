@@ -1,10 +1,9 @@
 // How much pressure does a column of liquid take or give? Δp = ρ·g·h.
 // Follows hydrostatics; standard gravity 9.80665 m/s² (SI Brochure, 9th ed., from the 3rd CGPM, 1901).
 // Does not cover two-phase columns: where the unit expands the liquid outdoors the line is lighter.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPa, psi } from "../quantity/units/pressure.ts";
-import { given } from "./given.ts";
 import { isImperial } from "./tube.ts";
 
 /**
@@ -38,7 +37,7 @@ export interface LiquidColumn {
  * ```
  */
 export function staticHead(column: LiquidColumn): Quantity<"pressureDifference"> {
-  const { density, lift } = given(column);
+  const { density, lift } = objectOf("input", column);
   const rho = siOf("density", density, "density", { above: 0, max: 3000 });
   const height = siOf("lift", lift, "length", { min: -300, max: 300 });
   return new Quantity(rho * 9.80665 * height, isImperial(lift) ? psi : kPa);

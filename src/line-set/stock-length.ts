@@ -2,10 +2,10 @@
 // Follows common practice, no source, within the manual's shortest and longest run.
 // Does not cover hard tube in straight lengths, which is cut and brazed.
 import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { flag, given } from "./given.ts";
+import { flag } from "./flag.ts";
 import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
@@ -83,7 +83,7 @@ export interface StockLengthAssessment extends Assessment {
  * ```
  */
 export function chooseStockLength(input: StockLengthInput): StockLengthAssessment {
-  const { run, slack, serviceLoop, stock, minimumLength, maximumLength } = given(input);
+  const { run, slack, serviceLoop, stock, minimumLength, maximumLength } = objectOf("input", input);
   const cuttable = flag("cuttable", input.cuttable);
   siOf("run", run, "length", { above: 0, max: 1000 });
   const { unit } = run;

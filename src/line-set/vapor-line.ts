@@ -8,13 +8,12 @@ import {
   overallOutcome,
   statement,
 } from "../assessment/assessment.ts";
-import { oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kgPerHour, lbPerHour } from "../quantity/units/mass.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { flowOf } from "./friction-loss.ts";
-import { given } from "./given.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { diametersOf, isImperial, type TubeSize } from "./tube.ts";
@@ -42,7 +41,7 @@ export function refrigerantMassFlow(input: {
   /** Enthalpy of the vapour leaving less that of the liquid entering the evaporator. */
   readonly enthalpyDifference: Quantity<"specificEnergy">;
 }): Quantity<"massFlow"> {
-  const power = siOf("capacity", given(input).capacity, "power", { min: 0 });
+  const power = siOf("capacity", objectOf("input", input).capacity, "power", { min: 0 });
   const h = siOf("enthalpyDifference", input.enthalpyDifference, "specificEnergy", { min: 1e4 });
   const imperial = ["Btu/h", "ton"].includes(input.capacity.unit.symbol);
   return new Quantity(power / h, imperial ? lbPerHour : kgPerHour);
@@ -160,7 +159,7 @@ export interface VaporLineAssessment extends Assessment {
  * ```
  */
 export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
-  const { tube, vaporDensity: density, fullMassFlow, minimumMassFlow } = given(input);
+  const { tube, vaporDensity: density, fullMassFlow, minimumMassFlow } = objectOf("input", input);
   const riser = oneOf("direction", input.direction, ["horizontal", "riser"]) === "riser";
   const oil = oilEntrainmentVelocity(input);
   const { unit } = oil;

@@ -127,9 +127,10 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
       method,
     };
   }
-  const drop = pressureDrop
-    ? siOf("pressureDrop", pressureDrop, "pressureDifference", { min: 0 })
-    : 0;
+  const drop =
+    pressureDrop !== undefined
+      ? siOf("pressureDrop", pressureDrop, "pressureDifference", { min: 0 })
+      : 0;
   const gauge = siOf("pressure", pressure, "gaugePressure");
   const bySuperheat = method === "superheat";
   // A drop upstream of the gauge would have to be added: taken off it hides liquid at the compressor.

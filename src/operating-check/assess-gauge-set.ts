@@ -86,7 +86,8 @@ export function assessGaugeSet(
   const { fullScale, retardTo, hoseWorkingPressure, highestPressure } = input;
   const p = siOf("highestPressure", highestPressure, "gaugePressure", { min: 0 });
   const full = siOf("fullScale", fullScale, "gaugePressure", { above: 0 });
-  const retard = retardTo ? siOf("retardTo", retardTo, "gaugePressure", { min: full }) : full;
+  const retard =
+    retardTo !== undefined ? siOf("retardTo", retardTo, "gaugePressure", { min: full }) : full;
   const hose = siOf("hoseWorkingPressure", hoseWorkingPressure, "gaugePressure", { above: 0 });
   const reasons: Reason[] = [];
   const say = (code: GaugeSetCause, text: string, limit: Quantity<"gaugePressure">) =>

@@ -89,7 +89,8 @@ export function targetSuperheat(conditions: {
   const { outdoorDryBulb, indoorWetBulb, chart } = conditions;
   const outdoor = siOf("outdoorDryBulb", outdoorDryBulb, "temperature");
   const wetBulb = siOf("indoorWetBulb", indoorWetBulb, "temperature");
-  if (chart) return fromChart(chart, outdoorDryBulb, indoorWetBulb);
+  if (chart !== undefined)
+    return fromChart(objectOf("chart", chart), outdoorDryBulb, indoorWetBulb);
   const half = 5 / 18 + 1e-9; // half a degree Fahrenheit
   const cell = cells.find(
     ([db, wb]) =>

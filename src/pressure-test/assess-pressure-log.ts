@@ -2,14 +2,13 @@
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover logs in which gas was fed in or let out: start the log after the last change.
 import { statement } from "../assessment/assessment.ts";
-import { describe } from "../quantity/check.ts";
+import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { fitLog } from "./fit-log.ts";
-import { required } from "./instruments.ts";
 import { judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
 import { pointsOf, sum } from "./log-points.ts";
@@ -99,7 +98,7 @@ export interface LogAssessment extends PressureTestAssessment {
  * ```
  */
 export function assessPressureLog(test: PressureTestLog): LogAssessment {
-  const { readings, criterion, confidence } = required("test", test);
+  const { readings, criterion, confidence } = objectOf("test", test);
   const setup = setupOf(test);
   const { errors, volumes, beta, expansion } = setup;
   if (!Array.isArray(readings)) {

@@ -1,12 +1,12 @@
 // What do two readings of a nitrogen test prove?
 // Follows JCGM 100:2008 and JCGM 106:2012 on the real-gas drop of Span et al. (2000).
 // Does not cover a log of many readings (assess-pressure-log.ts) or where a leak is.
+import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { budget, drop, expected, type TwoStates } from "./drop.ts";
-import { required } from "./instruments.ts";
 import { judge } from "./judge.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
@@ -85,7 +85,7 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
  * ```
  */
 export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
-  const { start, end, criterion, confidence } = required("test", test);
+  const { start, end, criterion, confidence } = objectOf("test", test);
   const setup = setupOf(test);
   const { errors, volumes, beta, expansion } = setup;
   const first = stateOf("start", start, setup);

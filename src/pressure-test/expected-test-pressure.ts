@@ -1,10 +1,10 @@
 // What should the gauge show after the temperature changed, if nothing leaked?
 // Follows Span et al. (2000) for nitrogen at constant charge; absolute pressure, absolute temperature.
 // Does not cover other gases, or walls that give under pressure (2e-5 of the pressure for copper tube).
+import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { expected } from "./drop.ts";
-import { required } from "./instruments.ts";
 import {
   absoluteSi,
   atmosphereSi,
@@ -87,7 +87,7 @@ export function expectedTestPressure(
     laterTemperature,
     volume,
     wall = "rigid",
-  } = required("change", change);
+  } = objectOf("change", change);
   const isGauge = pressure?.kind !== "absolutePressure";
   const gauge = change as GaugeChange;
   const before = isGauge ? atmosphereSi("atmosphere", gauge.atmosphere) : 0;

@@ -1,12 +1,11 @@
 // How long must the test stand to show a leak of a wanted size?
 // Follows t = V k u(d)/Q with u by JCGM 100:2008, 5.2; the twofold time by JCGM 106:2012, 9.5 (both risks).
 // Does not cover a thermometer that does not follow the gas: no time makes up for it.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { budget, combined, expected, type TwoStates } from "./drop.ts";
-import { required } from "./instruments.ts";
 import { coverage } from "./judge.ts";
 import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } from "./reading.ts";
 import { barometerDrift, type PressureTestSetup, setupOf } from "./setup.ts";
@@ -69,7 +68,7 @@ export interface HoldTime {
  * ```
  */
 export function holdTime(plan: HoldPlan): HoldTime {
-  const { pressure, temperature, laterTemperature } = required("plan", plan);
+  const { pressure, temperature, laterTemperature } = objectOf("plan", plan);
   const { errors, volumes, beta, expansion, atmosphere } = setupOf(plan);
   const Q = siOf("leakRate", plan.leakRate, "throughput", { above: 0 });
   const V = volumes.reduce((sum, v) => sum + v, 0);

@@ -4,8 +4,7 @@
 import type { Assumption } from "../assessment/assessment.ts";
 import { statement } from "../assessment/assessment.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
-import { siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { DifferenceOf } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPa } from "../quantity/units/pressure.ts";
@@ -75,10 +74,10 @@ const rectangular = (limit: number) => limit / Math.sqrt(3);
 
 /** Reads and checks the instruments. */
 export function errorsOf(instruments: TestInstruments): TestErrors {
-  const { pressure, temperature, volumeUncertainty } = required("instruments", instruments);
+  const { pressure, temperature, volumeUncertainty } = objectOf("instruments", instruments);
   const assumptions: Assumption[] = [];
 
-  const gauge = required("instruments.pressure", pressure);
+  const gauge = objectOf("instruments.pressure", pressure);
   const p = parts<"gaugePressure">("instruments.pressure", gauge, kPa);
   const step = gauge.resolution?.si ?? 0;
   let drift = Math.max((gauge.accuracy?.si ?? 0) / 4, step); // common practice, no source
@@ -95,7 +94,7 @@ export function errorsOf(instruments: TestInstruments): TestErrors {
     );
   }
 
-  const probe = required("instruments.temperature", temperature);
+  const probe = objectOf("instruments.temperature", temperature);
   const path = "instruments.temperature";
   const T = parts<"temperature">(path, probe, deltaK);
   let follows = 0.5; // K; common practice, no source
@@ -132,10 +131,4 @@ function parts<K extends "gaugePressure" | "temperature">(
   const each = Math.sqrt(Math.max(0, all * all - common * common));
   const step = (instrument.resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1
   return { each, step, random: Math.sqrt(Math.max(0, each * each - step * step)), common };
-}
-
-/** An object that has to be there. */
-export function required<T extends object>(argument: string, given: T): T {
-  if (typeof given === "object" && given !== null) return given;
-  throw new InvalidInputError({ argument, value: String(given), allowed: "an object" });
 }

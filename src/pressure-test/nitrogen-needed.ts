@@ -2,14 +2,13 @@
 // Follows Span et al. (2000) through the reduced form: within 1e-5 in the system, 1 % in a cylinder up to
 // 20 MPa and 3 % up to 31 MPa. Does not cover cooling of the cylinder while it empties: let it warm up.
 import { type Caution, statement } from "../assessment/assessment.ts";
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { kPag } from "../quantity/units/pressure.ts";
 import { cautions } from "./cautions.ts";
 import { chargeAt, pressureOf } from "./charge.ts";
-import { required } from "./instruments.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 
 /** A nitrogen cylinder. Source: none; the library's own type. */
@@ -77,7 +76,7 @@ export function nitrogenNeeded(fill: {
   readonly fills?: number;
   readonly cylinder: NitrogenCylinder;
 }): NitrogenNeed {
-  const { fills = 1, startPressure } = required("fill", fill);
+  const { fills = 1, startPressure } = objectOf("fill", fill);
   const V = siOf("volume", fill.volume, "volume", { above: 0 });
   const air = atmosphereSi("atmosphere", fill.atmosphere);
   const T = temperatureSi("temperature", fill.temperature);
@@ -86,7 +85,7 @@ export function nitrogenNeeded(fill: {
   if (startPressure)
     siOf("startPressure", startPressure, "gaugePressure", { max: fill.pressure.si });
   numberOf("fills", fills, { min: 1, max: 1000 });
-  const cylinder = required("cylinder", fill.cylinder);
+  const cylinder = objectOf("cylinder", fill.cylinder);
   const Vc = siOf("cylinder.waterVolume", cylinder.waterVolume, "volume", { above: 0 });
   siOf("cylinder.pressure", cylinder.pressure, "gaugePressure", { above: -air });
   const most = { max: 31e6 - air };

@@ -10,14 +10,13 @@ import {
   type Reason,
   statement,
 } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPag } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
 import { cautions } from "./cautions.ts";
 import { expected } from "./drop.ts";
-import { required } from "./instruments.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 
 /** A limit that is marked on something under test. Source: none; the library's own type. */
@@ -114,14 +113,14 @@ export function pressurizationPlan(plan: {
   readonly atmosphere: Quantity<"absolutePressure">;
   readonly pattern?: StagePattern;
 }): PressurizationPlan {
-  const { limits, wanted, pattern = "three stages" } = required("plan", plan);
+  const { limits, wanted, pattern = "three stages" } = objectOf("plan", plan);
   oneOf("pattern", pattern, ["three stages", "ten percent"]);
   const air = atmosphereSi("atmosphere", plan.atmosphere);
   const T = temperatureSi("temperature", plan.temperature);
   const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
   const marked = Array.isArray(limits) ? (limits as readonly MarkedLimit[]) : [];
   const bearable = marked.map((one, i) => {
-    const { part, pressure } = required(`limits[${i}]`, one);
+    const { part, pressure } = objectOf(`limits[${i}]`, one);
     oneOf(`limits[${i}].part`, part, ["low side", "high side", "component", "relief device"]);
     return aboveAir(`limits[${i}].pressure`, pressure, air);
   });

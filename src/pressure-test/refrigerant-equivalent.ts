@@ -2,13 +2,12 @@
 // Follows the laminar and molecular laws of scale-leak.ts; mass by m = Q M/(R T).
 // Does not cover liquid at the leak, which loses several times more mass, or choked flow.
 import { type Caution, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { pascalAbsolute } from "../quantity/units/pressure.ts";
 import { kelvin } from "../quantity/units/temperature.ts";
-import { required } from "./instruments.ts";
 import { type LeakGas, leakGas } from "./leak-gas.ts";
 import { scaleLeak } from "./scale-leak.ts";
 import type { PressureTestSetup } from "./setup.ts";
@@ -89,14 +88,14 @@ export function refrigerantEquivalent(leak: {
   readonly temperature: Quantity<"temperature">;
 }): RefrigerantEquivalent {
   const { nitrogenLeak, testPressure, refrigerant, refrigerantPressure, outside, temperature } =
-    required("leak", leak);
+    objectOf("leak", leak);
   const above = siOf("outside", outside, "absolutePressure");
   siOf("testPressure", testPressure, "absolutePressure", { above });
   siOf("refrigerantPressure", refrigerantPressure, "absolutePressure", { above });
   const scaled = scaleLeak({
     throughput: nitrogenLeak,
     from: { ...leakGas.nitrogen, pressure: testPressure, outside },
-    to: { ...required("refrigerant", refrigerant), pressure: refrigerantPressure, outside },
+    to: { ...objectOf("refrigerant", refrigerant), pressure: refrigerantPressure, outside },
   });
   const { gramsPerMole } = refrigerant;
   const mass = (throughput: Quantity<"throughput">) =>
@@ -127,8 +126,8 @@ export function refrigerantLoss(
   temperatures: readonly number[],
 ): Pick<PressureTestAssessment, "refrigerantLoss" | "refrigerantLossAtMost"> {
   if (refrigerant === undefined || leakRate === undefined) return {};
-  const { gas, pressure } = required("refrigerant", refrigerant);
-  required("refrigerant.gas", gas);
+  const { gas, pressure } = objectOf("refrigerant", refrigerant);
+  objectOf("refrigerant.gas", gas);
   siOf("refrigerant.pressure", pressure, "absolutePressure", { above: atmosphere.si });
   const perPascal = leakRate.value.si / correctedDrop.value.si || 0;
   const mean = temperatures.reduce((sum, T) => sum + T, 0) / temperatures.length;

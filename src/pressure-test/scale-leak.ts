@@ -1,10 +1,9 @@
 // What would the same leak pass at other pressures, or of another gas?
 // Follows the laminar (viscous) and the molecular flow laws as printed in leak-testing handbooks.
 // Does not cover choked or turbulent flow, or liquid at the leak: order of magnitude only.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
-import { required } from "./instruments.ts";
 
 /**
  * A gas on its way through a leak.
@@ -65,7 +64,7 @@ export function scaleLeak(leak: {
   readonly from: LeakingGas;
   readonly to: LeakingGas;
 }): ScaledLeak {
-  required("leak", leak);
+  objectOf("leak", leak);
   const Q = siOf("throughput", leak.throughput, "throughput", { min: 0 });
   const from = laws("from", leak.from);
   const to = laws("to", leak.to);
@@ -77,7 +76,7 @@ export function scaleLeak(leak: {
 
 /** (p₁² − p₂²)/η and (p₁ − p₂)/√M. */
 function laws(path: string, gas: LeakingGas): { viscous: number; molecular: number } {
-  required(path, gas);
+  objectOf(path, gas);
   const p2 = siOf(`${path}.outside`, gas.outside, "absolutePressure");
   const p1 = siOf(`${path}.pressure`, gas.pressure, "absolutePressure", {
     above: p2,

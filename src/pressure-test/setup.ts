@@ -1,12 +1,12 @@
 // What is common to all readings of a test? Instruments, volume, atmosphere, limit: checked, in SI.
 // Follows JCGM 100:2008, 4.3. Does not cover one reading: that is reading.ts.
 import { type Assumption, statement } from "../assessment/assessment.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 import type { PressureTestCriterion } from "./criterion.ts";
-import { errorsOf, required, type TestErrors, type TestInstruments } from "./instruments.ts";
+import { errorsOf, type TestErrors, type TestInstruments } from "./instruments.ts";
 import {
   absoluteSi,
   atmosphereSi,
@@ -84,7 +84,7 @@ export interface State {
 
 /** Checks a reading. */
 export function stateOf(path: string, reading: TestReading, setup: Setup): State {
-  const { pressure, temperature, elapsed, atmosphere } = required(path, reading);
+  const { pressure, temperature, elapsed, atmosphere } = objectOf(path, reading);
   const air =
     atmosphere === undefined ? setup.atmosphere : atmosphereSi(`${path}.atmosphere`, atmosphere);
   return {

@@ -2,10 +2,9 @@
 // Follows UFGS 15182 and 15217N and makers' manuals for the rules, Span et al. (2000) for the truth.
 // Does not cover use of the rules: they fail tight systems that cool and hide leaks that warm.
 import { type Citation, cite } from "../assessment/assessment.ts";
-import { requireKind } from "../quantity/check.ts";
+import { objectOf, requireKind } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { expected } from "./drop.ts";
-import { required } from "./instruments.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 
 /** Names of the printed rules. Source: see {@link compareTemperatureRules}. */
@@ -63,7 +62,7 @@ export function compareTemperatureRules(change: {
   readonly laterTemperature: Quantity<"temperature">;
   readonly atmosphere: Quantity<"absolutePressure">;
 }): RuleComparison[] {
-  const { pressure } = required("change", change);
+  const { pressure } = objectOf("change", change);
   const air = atmosphereSi("atmosphere", change.atmosphere);
   requireKind("pressure", pressure, "gaugePressure");
   const p1 = absoluteSi("pressure", pressure, air);

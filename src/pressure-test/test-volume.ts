@@ -1,10 +1,9 @@
 // How much gas space is under test? Tubing by bore and length, plus coils and vessels.
 // Follows V = π/4 d² L. Does not cover what is shut off by a valve: leave it out.
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { liter } from "../quantity/units/geometry.ts";
-import { required } from "./instruments.ts";
 
 /** A run of tube. Source: none; the library's own type. */
 export interface TubeRun {
@@ -55,7 +54,7 @@ export function testVolume(parts: {
   }
   let sum = 0;
   tubes.forEach((tube, i) => {
-    const { insideDiameter, length } = required(`tubes[${i}]`, tube);
+    const { insideDiameter, length } = objectOf(`tubes[${i}]`, tube);
     const d = siOf(`tubes[${i}].insideDiameter`, insideDiameter, "length", { above: 0 });
     sum += (Math.PI / 4) * d * d * siOf(`tubes[${i}].length`, length, "length", { above: 0 });
   });

@@ -1,11 +1,10 @@
 // How much gas is a leak? Throughput, mass per time and mass per year.
 // Follows Q = V Δp/Δt and m = Q M/(R T) (ISO 3529-1; 40 CFR 1065.644, eq. 1, for moles).
 // Does not cover a throughput whose temperature is unknown: its mass is uncertain by 7 %.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
-import { required } from "./instruments.ts";
 
 /** Molar gas constant, J/(mol K), exact. Source: SI Brochure, 9th ed. */
 export const R = 8.314462618;
@@ -35,7 +34,7 @@ export function throughputOfDrop(loss: {
   readonly drop: Quantity<"pressureDifference">;
   readonly elapsed: Quantity<"duration">;
 }): Quantity<"throughput"> {
-  required("loss", loss);
+  objectOf("loss", loss);
   const V = siOf("volume", loss.volume, "volume", { above: 0 });
   const dp = siOf("drop", loss.drop, "pressureDifference");
   const dt = siOf("elapsed", loss.elapsed, "duration", { above: 0 });
@@ -70,7 +69,7 @@ export function massFlowOfThroughput(leak: {
   readonly temperature: Quantity<"temperature">;
   readonly gramsPerMole: number;
 }): Quantity<"massFlow"> {
-  required("leak", leak);
+  objectOf("leak", leak);
   const Q = siOf("throughput", leak.throughput, "throughput");
   const T = siOf("temperature", leak.temperature, "temperature", { above: 0 });
   const M = numberOf("gramsPerMole", leak.gramsPerMole, { above: 0 }) / 1e3;

@@ -1,11 +1,11 @@
 // What does this vacuum log prove? Dry and tight, leak, moisture, both, outgassing, or undecided.
 // Follows JCGM 106:2012, 8.3 for the decision, vacuum handbooks §1.3.3 for the shapes, Burnham & Anderson
 // (2002) for weighing them. Does not cover leaks that only pressure shows: see pressure-test.
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { assessmentOf, type DecayReading, type VacuumDecayAssessment } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
-import { objectOf, settingsOf, type VacuumDecayOptions } from "./settings.ts";
+import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 
 /** Options of {@link assessVacuumDecay}. Source: none; the library's own type. */
 export interface VacuumDecayInput extends VacuumDecayOptions {

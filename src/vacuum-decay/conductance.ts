@@ -1,10 +1,9 @@
 // How much does a hose, a core or a line let through? Conductance from viscous to molecular flow.
 // Follows vacuum handbooks: Hagen-Poiseuille, Knudsen's long-tube molecular flow and his transition formula
 // (from memory). Does not cover turbulence, choking, or tubes shorter than ten bores.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { listOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { literPerSecond, m3PerSecond } from "../quantity/units/flow.ts";
-import { listOf, objectOf } from "./settings.ts";
 
 const R = 8.314462618; // J/(mol·K), SI Brochure, 9th ed.
 

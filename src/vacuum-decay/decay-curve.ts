@@ -1,13 +1,12 @@
 // What does the fitted curve look like? The best model as plain data, and its points for plotting.
 // Follows the shapes of shapes.ts. Does not cover the averaged forecast, which is in the assessment.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
 import type { DecayReading } from "./assessment.ts";
 import type { Segment } from "./collect.ts";
 import { type Component, componentAt } from "./component.ts";
-import { objectOf } from "./settings.ts";
 import { type SlowShape, slowShapes } from "./shapes.ts";
 
 /**

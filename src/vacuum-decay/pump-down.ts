@@ -1,13 +1,12 @@
 // How long does it take to reach the target? Pump-down through hoses, and dilution by repeated evacuation.
 // Follows vacuum handbooks: V·dp/dt = −S_eff(p)·(p − p_ult). Does not cover water, which sets the pace below
 // about 2000 micron in a wet system, nor the refrigerant in the oil.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { fraction } from "../quantity/units/ratio.ts";
 import { second } from "../quantity/units/time.ts";
 import { tubeConductanceSi, type VacuumTube } from "./conductance.ts";
-import { listOf, objectOf } from "./settings.ts";
 
 /** Options of {@link pumpDownTime}. Source: none; the library's own type. */
 export interface PumpDownInput {

@@ -1,7 +1,7 @@
 // What does an analysis need to know, and is it usable? The options of both entry points, checked once.
 // Follows JCGM 100:2008, 4.3.7 and F.2.2.1 for the gauge. Does not cover the readings: collect.ts.
 import { type Assumption, statement } from "../assessment/assessment.ts";
-import { describe, numberOf, requireKind, siOf } from "../quantity/check.ts";
+import { describe, numberOf, objectOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -129,18 +129,6 @@ function assumedAccuracy(assumptions: Assumption[]): Quantity<"ratio"> {
     statement("gauge-accuracy", "The gauge reads within ±{accuracy} of the reading.", { accuracy }),
   );
   return accuracy;
-}
-
-/** An object that has to be there. */
-export function objectOf<T extends object>(argument: string, given: T): T {
-  if (typeof given === "object" && given !== null) return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "an object" });
-}
-
-/** A list that has to be there. */
-export function listOf<T>(argument: string, given: readonly T[]): readonly T[] {
-  if (Array.isArray(given)) return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
 }
 
 function resolutionOf(given: VacuumGauge["resolution"]): (p: number) => number {

@@ -1,10 +1,9 @@
 // Would this leak show in a vacuum? The rise that a leak of a pressure test makes in an isolated vacuum.
 // Follows the viscous law of leak-testing handbooks, Q ∝ (p1² − p2²)/η. Does not cover molecular leaks, which
 // fall less, nor leaks that only open under pressure.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { micronPerMinute, pascalPerSecond } from "../quantity/units/pressure.ts";
-import { objectOf } from "./settings.ts";
 
 const etaNitrogen = 17.57e-6; // Pa·s at 20 °C, from the reference equation of state
 const etaAir = 18.2e-6; // Pa·s at 20 °C, vacuum handbooks

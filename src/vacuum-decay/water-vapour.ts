@@ -1,10 +1,9 @@
 // How much water is in a rise? The mass of vapour in a volume at a pressure.
 // Follows the ideal gas law; at these pressures water vapour obeys it within 0.1 %.
 // Does not cover liquid, ice or water in oil that has not evaporated: this is the least there was.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { g, mg } from "../quantity/units/mass.ts";
-import { objectOf } from "./settings.ts";
 
 const R = 8.314462618; // J/(mol·K), SI Brochure, 9th ed.
 const M = 18.015268; // g/mol, water: IAPWS R6-95
