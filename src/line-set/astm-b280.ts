@@ -8,17 +8,17 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
 
-/** Nominal (actual outside) size in inches. Source: ASTM B280-20. */
+/** Nominal (actual outside) size in inches. Source: ASTM B280. */
 export type AstmB280Size = "1/4" | "5/16" | "3/8" | "1/2" | "5/8" | "3/4" | "7/8" | "1-1/8";
 
-/** `annealed`: soft, in coils. `drawn`: hard, in straight lengths. Source: ASTM B280-20. */
+/** `annealed`: soft, in coils. `drawn`: hard, in straight lengths. Source: ASTM B280. */
 export type AstmB280Temper = "annealed" | "drawn";
 
 /**
  * The table as the standard prints it: outside diameter in inches, then the walls of annealed and of
  * drawn tube in inches. 5/16 in tube is 0.312 in; annealed 3/4 in tube exists in two walls.
  *
- * Source: ASTM B280-20, as reproduced.
+ * Source: ASTM B280, as reproduced.
  *
  * @example
  * ```ts
@@ -72,7 +72,7 @@ export interface AstmB280Choice {
  * @throws {@link InvalidInputError} when the size is not made in that temper, or when it has two walls
  * and none is named.
  *
- * Source: ASTM B280-20, as reproduced.
+ * Source: ASTM B280, as reproduced.
  *
  * @example
  * ```ts
