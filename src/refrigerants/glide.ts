@@ -13,11 +13,15 @@ import type { Refrigerant } from "./refrigerant.ts";
  */
 export type CoilReading =
   | {
+      /** Absolute pressure. */
       readonly pressure: Quantity<"absolutePressure">;
+      /** Not needed; ignored when the pressure is absolute. */
       readonly atmosphere?: Quantity<"absolutePressure">;
     }
   | {
+      /** Gauge pressure. */
       readonly pressure: Quantity<"gaugePressure">;
+      /** The air around the gauge: `standardAtmosphere`, `atmosphereAtAltitude(…)` or a barometer. */
       readonly atmosphere: Quantity<"absolutePressure">;
     };
 

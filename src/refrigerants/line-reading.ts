@@ -4,6 +4,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { saturationTemperatureOf } from "./arguments.ts";
+import type { CoilReading } from "./glide.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import type { Side } from "./saturation-curve.ts";
 
@@ -13,23 +14,10 @@ import type { Side } from "./saturation-curve.ts";
  *
  * Source: none; the library's own shape.
  */
-export type LineReading = {
+export type LineReading = CoilReading & {
   /** `temperature` of the line, measured on clean, insulated metal beside the gauge port. */
   readonly lineTemperature: Quantity<"temperature">;
-} & (
-  | {
-      /** Absolute pressure. */
-      readonly pressure: Quantity<"absolutePressure">;
-      /** Not needed; ignored when the pressure is absolute. */
-      readonly atmosphere?: Quantity<"absolutePressure">;
-    }
-  | {
-      /** Gauge pressure. */
-      readonly pressure: Quantity<"gaugePressure">;
-      /** The air around the gauge: `standardAtmosphere`, `atmosphereAtAltitude(…)` or a barometer. */
-      readonly atmosphere: Quantity<"absolutePressure">;
-    }
-);
+};
 
 /**
  * Superheat: how much warmer the suction line is than the dew temperature at its pressure. Negative means
