@@ -22,7 +22,11 @@ const config: ViteUserConfig = defineConfig({
           name: "library",
           setupFiles: "tests/fixed-seed.ts",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/package/published-package.test.ts", "tests/studies/**"],
+          exclude: [
+            "tests/package/published-package.test.ts",
+            "tests/studies/**",
+            "tests/browser/**",
+          ],
           typecheck: {
             enabled: true,
             include: ["tests/**/*.test-d.ts"],
@@ -47,6 +51,17 @@ const config: ViteUserConfig = defineConfig({
           name: "studies",
           include: ["tests/studies/**/*.study.test.ts"],
           testTimeout: 1_800_000,
+        },
+      },
+      {
+        root,
+        resolve,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.browser.test.ts"],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
     ],

@@ -31,7 +31,9 @@ export default function setup(project: TestProject): () => void {
   );
   const { filename } = Object.values(JSON.parse(packed))[0] as { filename: string };
   execFileSync("tar", ["xzf", join(consumer, filename), "--strip-components=1", "-C", installed]);
-  symlinkSync(join(root, "node_modules/mathjs"), join(consumer, "node_modules/mathjs"));
+  for (const name of ["mathjs", "zod"]) {
+    symlinkSync(join(root, "node_modules", name), join(consumer, "node_modules", name));
+  }
   project.provide("consumer", consumer);
   return () => rmSync(consumer, { recursive: true, force: true });
 }

@@ -23,10 +23,15 @@ const layers = [
     "operating-check",
     "field-text",
   ],
-  ["commissioning"],
+  ["plots", "commissioning"],
+  ["wire", "report"],
 ];
 /** The packages that a module may import at run time; every other module imports none. */
-const packages: Readonly<Record<string, readonly string[]>> = { "field-text": ["mathjs/number"] };
+const packages: Readonly<Record<string, readonly string[]>> = {
+  "field-text": ["mathjs/number"],
+  plots: ["d3-scale", "d3-shape"],
+  wire: ["zod/mini"],
+};
 const layerOf = (module: string) => layers.findIndex((row) => row.includes(module));
 /** From here up a module is entered only through its index. */
 const firstDomainLayer = layerOf("refrigerants");

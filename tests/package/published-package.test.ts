@@ -33,8 +33,8 @@ describe("the packed package", () => {
     expect(subpaths.sort()).toEqual(["hvac-install-math", ...modules].sort());
   });
 
-  it("depends on mathjs alone and runs no script at installation", () => {
-    expect(Object.keys(manifest.dependencies ?? {})).toEqual(["mathjs"]);
+  it("depends on mathjs and zod alone and runs no script at installation", () => {
+    expect(Object.keys(manifest.dependencies ?? {})).toEqual(["mathjs", "zod"]);
     for (const name of ["preinstall", "install", "postinstall", "prepare"]) {
       expect(manifest.scripts[name]).toBeUndefined();
     }
