@@ -4,7 +4,7 @@
  *
  * @module field-text
  */
+export { type FormatQuantityOptions, formatQuantity, type UnitSystem } from "../display/index.ts";
 export { type FieldTextError, isFieldTextError } from "./field-text-error.ts";
-export * from "./format-quantity.ts";
 export * from "./parse-quantity.ts";
 export { type TypedUnit, typedUnits } from "./typed-units.ts";

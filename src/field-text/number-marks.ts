@@ -1,8 +1,7 @@
 // How are numbers written where the person lives? Decimal mark, thousands mark and digits of a locale.
 // Follows ECMA-402, Intl.NumberFormat, for the marks of a BCP 47 language tag.
 // Does not cover digits outside the Unicode basic plane.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { localeOf } from "../display/locale.ts";
 import { plainText } from "./plain-text.ts";
 
 /** The marks of a locale, in plain characters. */
@@ -19,20 +18,6 @@ export interface NumberMarks {
 }
 
 const ascii = [..."0123456789"];
-
-/** The locale as Intl wants it; plain English digits and marks when none is stated. */
-export function localeOf(locale: string | undefined): string {
-  if (locale === undefined) return "en";
-  try {
-    const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
-    if (known !== undefined) return known;
-  } catch {} // not a language tag at all
-  throw new InvalidInputError({
-    argument: "options.locale",
-    value: describe(locale),
-    allowed: 'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
-  });
-}
 
 /** The marks of a locale; without one, a decimal point and no thousands mark. */
 export function numberMarks(locale: string | undefined): NumberMarks {

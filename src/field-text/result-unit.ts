@@ -1,8 +1,8 @@
 // In which unit does a product come? One of the factor's system: inch-pound factors give inch-pound.
-// Follows no standard; the units are the ones that format-quantity.ts shows first.
+// Follows no standard; the units are the ones that display shows first.
 // Does not cover sums: they keep the unit of their first term.
+import { displayUnits } from "../display/display-units.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import { displayUnits } from "./display-units.ts";
 import { type AnyUnit, inchPoundNames } from "./unit-names.ts";
 
 /** The unit for a result of the kind that was worked out from a value in `unit`. */

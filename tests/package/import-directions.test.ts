@@ -9,6 +9,7 @@ const layers = [
   ["quantity"],
   ["sources"],
   ["assessment"],
+  ["display"],
   ["property-model"],
   ["refrigerants"],
   [

@@ -9,7 +9,7 @@ import { oz } from "../quantity/units/mass.ts";
 import { second } from "../quantity/units/time.ts";
 import { type Display, displayUnits, type UnitSystem } from "./display-units.ts";
 import { decimalsOf, fixed, roundTo, scientific } from "./format-number.ts";
-import { localeOf } from "./number-marks.ts";
+import { localeOf } from "./locale.ts";
 import { feetAndInches, hoursAndMinutes, poundsAndOunces } from "./split-units.ts";
 
 export type { UnitSystem } from "./display-units.ts";
@@ -34,7 +34,7 @@ export interface FormatQuantityOptions<K extends Kind> {
 }
 
 /**
- * A quantity as text for people, which {@link parseQuantity} reads back within the step that is shown
+ * A quantity as text for people. `parseQuantity` of field-text reads it back within the step that is shown
  * (with the same locale).
  *
  * - Inch-pound lengths from 3 in are feet, inches and sixteenths; from 1/8 in a
@@ -57,7 +57,7 @@ export interface FormatQuantityOptions<K extends Kind> {
  *
  * @example
  * ```ts
- * import { formatQuantity } from "hvac-install-math/field-text";
+ * import { formatQuantity } from "hvac-install-math/display";
  * import { inch, kPag, oz, psi, psig } from "hvac-install-math/quantity";
  *
  * formatQuantity(psig(118), { system: "inch-pound" }); // => 118.0 psig

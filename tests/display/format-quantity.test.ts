@@ -1,4 +1,4 @@
-import { type FormatQuantityOptions, formatQuantity } from "hvac-install-math/field-text";
+import { type FormatQuantityOptions, formatQuantity } from "hvac-install-math/display";
 import * as u from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 

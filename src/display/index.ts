@@ -1,0 +1,8 @@
+/**
+ * Quantities and the figures of a verdict as text for people: in their system of units, with the digits that
+ * an instrument of the kind deserves, in the numbers of their language.
+ *
+ * @module display
+ */
+export { type Figure, type FigureTextOptions, figureText } from "./figure-text.ts";
+export { type FormatQuantityOptions, formatQuantity, type UnitSystem } from "./format-quantity.ts";
