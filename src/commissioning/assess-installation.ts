@@ -11,8 +11,11 @@ import {
 } from "../assessment/assessment.ts";
 import { calibrationsOf } from "./calibration.ts";
 import { checkRecord } from "./check-record.ts";
-import { before, type Held, type HoldPoint, holdsOf } from "./hold-points.ts";
+import { declared, withProblems } from "./declared.ts";
+import { before, clears, type Held, type HoldPoint, holdsOf } from "./hold-points.ts";
 import { surelyBefore } from "./iso-time.ts";
+import type { NotApplicable } from "./not-applicable.ts";
+import { outOfOrder } from "./order-of-work.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { InstallationStep, StepName, Tried } from "./step.ts";
 import { tryCharge, tryRoomLimit, tryValves } from "./try-charge.ts";
@@ -55,8 +58,10 @@ const order: readonly ((record: InstallationRecord) => Tried)[] = [
  *
  * One step that fails fails the whole, and so does a record that shows by its own dates that valves, charge
  * or power came before their proof. A step that is missing, incomplete, undecided or unusable leaves the
- * whole `inconclusive`. It passes only when every step is done and passes. A value that no check can use is
- * a problem of its step and hides none of the others.
+ * whole `inconclusive`. It passes only when every step is done and passes, but for steps that were declared
+ * not applicable: those are no pass, and come first among the reasons and the assumptions. A value that no
+ * check can use, a declaration that the record contradicts and a test that is older than the work that it
+ * should prove are problems of their step and hide none of the others.
  *
  * Assumes that the record tells what was done; what each check assumes is listed.
  *
@@ -88,17 +93,19 @@ const order: readonly ((record: InstallationRecord) => Tried)[] = [
  */
 export function assessInstallation(record: InstallationRecord): InstallationAssessment {
   const checked = checkRecord(record);
-  const tried = order.map((step) => step(checked));
-  const passed = new Set(tried.filter(({ outcome }) => outcome === "pass").map(({ name }) => name));
+  const tried = order
+    .map((step) => declared(checked, step(checked)))
+    .map((step) => withProblems(step, outOfOrder(checked, step.name)));
+  const cleared = new Set(tried.filter(clears).map(({ name }) => name));
   const steps = tried.map(
     (step): InstallationStep => ({
       ...step,
-      blockedBy: before[step.name].filter((name) => !passed.has(name)),
+      blockedBy: before[step.name].filter((name) => !cleared.has(name)),
     }),
   );
   const held = holdsOf(checked, tried);
   const outcome = overallOutcome([
-    ...steps.map((step) => step.outcome),
+    ...steps.filter(({ state }) => state !== "not-applicable").map((step) => step.outcome),
     ...(held.some(({ proven }) => proven) ? (["fail"] as const) : []),
   ]);
   const cause = steps.find((step) => step.outcome === "fail")?.name;
@@ -109,12 +116,17 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
     ...(cause && { cause }),
     reasons: reasonsOf(steps, held),
     assumptions: unlike([
+      ...steps.flatMap(({ declaration }) => (declaration ? [onTheirWord(declaration)] : [])),
+      ...orderAssumed(held),
       ...verdicts.flatMap(({ assumptions }) => assumptions),
       ...calibration.assumptions,
     ]),
     cautions: unlike([
       ...calibration.cautions,
       ...signedBefore(checked),
+      ...steps.flatMap(({ declaration }) =>
+        declaration?.step === "room-limit" ? [suffocates] : [],
+      ),
       ...verdicts.flatMap(({ cautions }) => cautions),
       recordOnly,
     ]),
@@ -135,7 +147,24 @@ const recordOnly = /* @__PURE__ */ statement(
   "This judges a record, not the work: nameplate, manufacturer's instructions, local code and licensed practice govern.",
 );
 
-/** What decides, in the order fail, undecided, missing; what passed comes last. */
+const suffocates = /* @__PURE__ */ statement(
+  "room-limit-not-checked",
+  "No room was held against the charge: every refrigerant takes the place of air, and in a closed room a leak can suffocate.",
+);
+
+function onTheirWord({ step, by, at }: NotApplicable): Statement {
+  const text = "That {step} does not apply is the word of {by} ({at}); nothing of it was checked.";
+  return statement("not-applicable", text, { step, by, at });
+}
+
+/** What was done without dates that say that its proof came first. */
+function orderAssumed(held: readonly Held[]): Statement[] {
+  const holds = held.filter(({ undated }) => undated).map(({ hold }) => hold.name);
+  const text = "The dates do not show that the proof came first; taken for granted of: {holds}.";
+  return holds.length ? [statement("order-unknown", text, { holds: holds.join(", ") })] : [];
+}
+
+/** What decides, in the order fail, undecided, missing, not applicable; what passed comes last. */
 function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): Reason[] {
   const said: Record<"fail" | "inconclusive" | "pass", Reason[]> = {
     fail: held.filter(({ proven }) => proven).map(({ hold }) => hold.reason),
@@ -145,7 +174,13 @@ function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): R
     pass: [],
   };
   const lacking: Reason[] = [];
-  for (const { name, checks, problems, missing } of steps) {
+  const away: Reason[] = [];
+  for (const { name, checks, problems, missing, declaration } of steps) {
+    if (declaration) {
+      const { by, at, reason } = declaration;
+      const text = '{inStep}: not applicable and not checked, declared by {by} ({at}): "{reason}".';
+      away.push(statement("not-applicable", text, { inStep: name, by, at, reason }));
+    }
     for (const { path, assessment } of checks) {
       const [first] = assessment.reasons;
       if (!first) continue;
@@ -164,13 +199,22 @@ function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): R
       lacking.push(statement("missing", "{inStep}: not recorded: {fields}.", values));
     }
   }
-  return [...said.fail, ...said.inconclusive, ...lacking, ...said.pass];
+  return [...said.fail, ...said.inconclusive, ...lacking, ...away, ...said.pass];
 }
 
-/** Signatures that are older than a change. */
-function signedBefore({ signatures = [], history = [] }: InstallationRecord): Statement[] {
+/** Signatures that are older than a change or a declaration; or that there are none. */
+function signedBefore({
+  signatures = [],
+  history = [],
+  notApplicable = [],
+}: InstallationRecord): Statement[] {
+  const changes = [
+    ...history,
+    ...notApplicable.map(({ at }, i) => ({ path: `notApplicable[${i}]`, at })),
+  ];
+  if (signatures.length === 0) return [statement("not-signed", "Nobody has signed this record.")];
   return signatures.flatMap(({ name, at }) => {
-    const later = history.filter((change) => surelyBefore(at, change.at));
+    const later = changes.filter((change) => surelyBefore(at, change.at));
     const values = { name, at, paths: [...new Set(later.map(({ path }) => path))].join(", ") };
     const text = "{name} signed at {at}, before these were changed: {paths}.";
     return later.length ? [statement("signed-before-change", text, values)] : [];

@@ -36,10 +36,19 @@ export const before: Readonly<Record<StepName, readonly StepName[]>> = {
   operation: ["valves", "circuit", "supply"],
 };
 
-/** A hold point, and whether the record shows by itself that it was broken. */
+/**
+ * A hold point, whether the record shows by itself that it was broken, and whether the dates of what was
+ * done leave open that it came first.
+ */
 export interface Held {
   readonly hold: HoldPoint;
   readonly proven: boolean;
+  readonly undated: boolean;
+}
+
+/** Whether a step holds nothing up: it passed, or it does not apply. */
+export function clears({ outcome, state }: Tried): boolean {
+  return outcome === "pass" || state === "not-applicable";
 }
 
 const texts: Record<HoldName, readonly [done: string, wait: string]> = {
@@ -48,50 +57,73 @@ const texts: Record<HoldName, readonly [done: string, wait: string]> = {
   "power-on": ["The unit was switched on", "Keep the power off"],
 };
 
+/** When something was done, as often as it was; a date may be unknown. */
+type Dates = readonly (IsoTime | undefined)[];
+
 /** The hold points of a record whose steps were tried. */
 export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): readonly Held[] {
-  const { valves, charge, power, pressureTest, evacuation, operation } = record;
-  const outcomeOf = (name: StepName) => steps.find((step) => step.name === name)?.outcome;
-  const runs = operation !== undefined && operation.length > 0;
+  const { valves, charge, power, pressureTest, evacuation, operation = [] } = record;
+  const { readings = [], at: suppliedAt } = power?.supply ?? {};
   const tests = [pressureTest?.at, evacuation?.at];
-  const hold = (
-    name: HoldName,
-    needs: readonly StepName[],
-    done: boolean,
-    at: IsoTime | undefined,
-    proofs: readonly (IsoTime | undefined)[],
-  ): Held => {
-    const waitsFor = needs.filter((step) => outcomeOf(step) !== "pass");
-    const early = proofs.find((proof) => at && proof && surelyBefore(at, proof));
-    const held = waitsFor.length > 0;
-    const [did, wait] = texts[name];
-    const values = { steps: waitsFor.join(", "), at: at ?? "", proof: early ?? "" };
-    if (early !== undefined) {
-      const text = `${did} at {at}, before the proof of {proof}.`;
-      const reason = statement(`${name}-too-early`, text, values);
-      return { hold: { name, state: "breached", waitsFor, reason }, proven: true };
-    }
-    if (done && held) {
-      const text = `${did}, though the record does not show a pass of: {steps}.`;
-      const reason = statement(`${name}-without-proof`, text, values);
-      return { hold: { name, state: "breached", waitsFor, reason }, proven: false };
-    }
-    const text = held
-      ? `${wait} until passed: {steps}.`
-      : "Every step that it waits for has passed.";
-    const reason = statement(`${name}-${held ? "held" : "released"}`, text, values);
-    return { hold: { name, state: held ? "held" : "released", waitsFor, reason }, proven: false };
-  };
-  const added = charge?.added !== undefined && charge.added.si > 0;
-  const openedAt = valves?.openedAt;
-  const energizedAt = power?.energizedAt;
-  const chargedAt = added ? charge.at : undefined;
+  // Whoever reads the running unit has opened its valves and switched it on.
+  const runs = operation.map(({ at }) => at);
+  const loaded = readings.some(({ state }) => state === "load" || state === "start");
+  const once = (done: boolean, at: IsoTime | undefined): Dates => (done || at ? [at] : []);
+  const hold = (name: HoldName, needs: readonly StepName[], done: Dates, proofs: Dates): Held =>
+    holdOf(
+      name,
+      steps.filter((step) => needs.includes(step.name)),
+      done,
+      proofs,
+    );
   return [
-    hold("open-valves", before.valves, openedAt !== undefined || runs, openedAt, tests),
-    hold("add-charge", before.charge, added, chargedAt, tests),
-    hold("power-on", ["circuit", "supply"], energizedAt !== undefined || runs, energizedAt, [
-      power?.supply?.at,
-      power?.circuit?.at,
-    ]),
+    hold("open-valves", before.valves, [...once(false, valves?.openedAt), ...runs], tests),
+    hold("add-charge", before.charge, (charge?.added?.si ?? 0) > 0 ? [charge?.at] : [], tests),
+    hold(
+      "power-on",
+      ["circuit", "supply"],
+      [...once(loaded, power?.energizedAt), ...runs],
+      [suppliedAt, power?.circuit?.at],
+    ),
   ];
+}
+
+function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Dates): Held {
+  const waitsFor = needs.filter((step) => !clears(step)).map((step) => step.name);
+  const away = needs.filter(({ state }) => state === "not-applicable").map((step) => step.name);
+  const [did, wait] = texts[name];
+  const said = (
+    state: HoldPoint["state"],
+    code: string,
+    text: string,
+    values: Statement["values"],
+  ): HoldPoint => ({ name, state, waitsFor, reason: statement(`${name}-${code}`, text, values) });
+  const steps = waitsFor.join(", ");
+  for (const at of done) {
+    const proof = proofs.find((one) => at && one && surelyBefore(at, one));
+    if (at === undefined || proof === undefined) continue;
+    const text = `${did} at {at}, before the proof of {proof}.`;
+    return {
+      hold: said("breached", "too-early", text, { at, proof }),
+      proven: true,
+      undated: false,
+    };
+  }
+  if (waitsFor.length > 0) {
+    const hold = done.length
+      ? said(
+          "breached",
+          "without-proof",
+          `${did}, though the record does not show a pass of: {steps}.`,
+          { steps },
+        )
+      : said("held", "held", `${wait} until passed: {steps}.`, { steps });
+    return { hold, proven: false, undated: false };
+  }
+  const dated = done.every((at) => at && proofs.every((one) => one && surelyBefore(one, at)));
+  const text = away.length
+    ? "Every step that it waits for has passed, but for what was declared not applicable: {away}."
+    : "Every step that it waits for has passed.";
+  const hold = said("released", "released", text, away.length ? { away: away.join(", ") } : {});
+  return { hold, proven: false, undated: !dated };
 }

@@ -11,6 +11,7 @@ export type { Amendment } from "./amendment.ts";
 export { assessInstallation, type InstallationAssessment } from "./assess-installation.ts";
 export { checkRecord } from "./check-record.ts";
 export type { HoldName, HoldPoint } from "./hold-points.ts";
+export type { NotApplicable, OptionalStep } from "./not-applicable.ts";
 export type { InstallationRecord, IsoTime, Photo, Signature, Valves } from "./record.ts";
 export type { ChargeReading, Drain, OperatingReading, Room } from "./record-building.ts";
 export type {

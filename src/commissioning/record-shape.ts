@@ -3,43 +3,14 @@
 // Does not cover words that a module checks itself: those are `text` here.
 import { acceptancePolicies, type PolicyName } from "../vacuum-decay/index.ts";
 import type { Amendment } from "./amendment.ts";
+import { equipment, instruments } from "./equipment-shape.ts";
+import { type NotApplicable, optionalSteps } from "./not-applicable.ts";
+import { power } from "./power-shape.ts";
 import type { InstallationRecord, Photo, Signature, Valves } from "./record.ts";
 import type { ChargeReading, Drain, OperatingReading, Room } from "./record-building.ts";
-import type {
-  Equipment,
-  InstrumentIdentity,
-  Instruments,
-  Manual,
-  Site,
-  UnitPlate,
-} from "./record-equipment.ts";
-import type { Circuit, Power, SupplyPart } from "./record-power.ts";
+import type { Site } from "./record-equipment.ts";
 import type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
-import { circuitRules, voltageStandards } from "./rule-names.ts";
-import type { ObjectShape, Shape } from "./shape.ts";
-
-/** Every field of `T`, and no other. */
-type FieldsOf<T> = { readonly [P in keyof T]-?: Shape };
-
-const of = <T>(fields: FieldsOf<T>, ...required: (keyof T & string)[]): ObjectShape => ({
-  fields,
-  required,
-});
-const list = (item: Shape): Shape => ({ list: item });
-const either = (...shapes: Shape[]): Shape => ({ either: shapes });
-const range = (low: string, high: string, kind: Shape): Shape => ({
-  fields: { [low]: kind, [high]: kind },
-});
-
-const identity: FieldsOf<InstrumentIdentity> = {
-  name: "text",
-  serialNumber: "text",
-  calibratedOn: "time",
-  calibrationDue: "time",
-};
-const instrument = (kind: Shape, more: Record<string, Shape> = {}): Shape => ({
-  fields: { ...identity, accuracy: kind, resolution: kind, repeatability: kind, ...more },
-});
+import { either, list, type ObjectShape, of, range, type Shape } from "./shape.ts";
 
 const slope: Shape = {
   fields: {
@@ -53,74 +24,6 @@ const slope: Shape = {
     accuracy: either("ratio", "angle", "length"),
   },
 };
-
-const equipment: Shape = /* @__PURE__ */ of<Equipment>({
-  outdoorUnit: of<UnitPlate>({ model: "text", serialNumber: "text" }),
-  indoorUnits: list(of<UnitPlate>({ model: "text", serialNumber: "text" })),
-  refrigerant: "text",
-  factoryCharge: "mass",
-  maximumCharge: "mass",
-  lowestMarkedPressure: "gaugePressure",
-  minimumCircuitAmpacity: "current",
-  maximumOvercurrentProtection: "current",
-  protectionMarking: "text",
-  ratedLoadCurrent: "current",
-  lockedRotorCurrent: "current",
-  ratedVoltages: list("voltage"),
-  voltageRange: range("minimum", "maximum", "voltage"),
-  meteringDevice: "text",
-  compressor: "text",
-  expansion: "text",
-  manual: of<Manual>({
-    run: {
-      fields: {
-        maximumLength: "length",
-        minimumLength: "length",
-        maximumLift: "length",
-        maximumLiftOutdoorAbove: "length",
-        maximumBends: "number",
-        bendEquivalentLength: "length",
-        oilTraps: range("above", "spacing", "length"),
-        extraOil: { fields: { beyond: "length", per: "length", volume: "volume" } },
-      },
-    },
-    preChargedLength: "length",
-    chargeRate: either("massPerLength", { fields: { mass: "mass", per: "length" } }),
-    shortLineRule: "text",
-    testPressure: "gaugePressure",
-    testHold: "duration",
-  }),
-});
-
-const instruments: Shape = /* @__PURE__ */ of<Instruments>({
-  testGauge: instrument("pressureDifference", {
-    drift: "pressureDifference",
-    separateInstruments: "flag",
-  }),
-  gasThermometer: instrument("temperatureDifference", {
-    followsGasWithin: "temperatureDifference",
-    separateInstruments: "flag",
-  }),
-  vacuumGauge: {
-    fields: {
-      ...identity,
-      accuracy: "ratio",
-      range: "absolutePressure",
-      resolution: either("pressureDifference", {
-        list: { fields: { upTo: "absolutePressure", resolution: "pressureDifference" } },
-      }),
-    },
-  },
-  scale: instrument("mass"),
-  tape: instrument("length"),
-  torqueWrench: {
-    fields: { ...identity, relativeAccuracy: "ratio", accuracy: "torque", resolution: "torque" },
-  },
-  voltmeter: instrument("voltage", { accuracyOfReading: "ratio" }),
-  serviceGauge: instrument("pressureDifference"),
-  lineThermometer: instrument("temperatureDifference"),
-  level: { fields: identity },
-});
 
 const tube: Shape = { fields: { outsideDiameter: "length", wall: "length" } };
 
@@ -172,88 +75,6 @@ const evacuation: Shape = /* @__PURE__ */ of<Evacuation>({
   coldest: "temperature",
   leakLimit: either("throughput", "pressureRate"),
   at: "time",
-});
-
-const circuit: Shape = /* @__PURE__ */ of<Circuit>({
-  rules: { words: Object.keys(circuitRules) },
-  wiring: {
-    fields: {
-      ambient: "temperature",
-      length: "length",
-      stranding: "text",
-      material: "text",
-      insulation: "text",
-      terminations: "text",
-      cable: "text",
-      currentCarryingConductors: "number",
-      aboveRoof: "length",
-      conduit: "text",
-      method: "text",
-      groupedCircuits: "number",
-    },
-  },
-  installed: {
-    fields: {
-      device: {
-        fields: {
-          kind: "text",
-          rating: "current",
-          poles: "number",
-          voltageRating: "text",
-          hacr: "flag",
-          curve: "text",
-        },
-      },
-      conductor: "text",
-      equipmentGrounding: "text",
-      disconnect: {
-        fields: {
-          rating: "current",
-          fuse: "current",
-          visible: "flag",
-          distance: "length",
-          readilyAccessible: "flag",
-          inTheWay: "flag",
-          workingSpace: {
-            fields: {
-              depth: "length",
-              width: "length",
-              height: "length",
-              equipmentWidth: "length",
-              condition: "number",
-            },
-          },
-        },
-      },
-    },
-  },
-  powerFactor: "number",
-  occupancy: { words: ["dwelling", "other"] },
-  at: "time",
-});
-
-const power: Shape = /* @__PURE__ */ of<Power>({
-  voltage: "voltage",
-  phases: { words: [1, 3] },
-  system: "text",
-  circuit,
-  supply: of<SupplyPart>({
-    readings: list({
-      fields: {
-        state: "text",
-        elapsed: "duration",
-        voltage: "voltage",
-        current: "current",
-        lineToLine: { list: "voltage" },
-        currents: { list: "current" },
-      },
-    }),
-    measuredAt: "text",
-    standard: { words: Object.keys(voltageStandards) },
-    unbalanceLimit: "ratio",
-    at: "time",
-  }),
-  energizedAt: "time",
 });
 
 const drain: Shape = /* @__PURE__ */ of<Drain>({
@@ -338,6 +159,15 @@ export const recordShape: ObjectShape = /* @__PURE__ */ of<InstallationRecord>(
         }),
         at: "time",
       }),
+    ),
+    notApplicable: list(
+      of<NotApplicable>(
+        { step: { words: optionalSteps }, reason: "text", by: "text", at: "time" },
+        "step",
+        "reason",
+        "by",
+        "at",
+      ),
     ),
     photos: list(
       of<Photo>(

@@ -2,6 +2,7 @@
 // Follows no single standard; the parts are those that the modules of this library judge.
 // Does not cover how it is stored: a quantity keeps itself by `toJSON` and `fromJSON`.
 import type { Amendment } from "./amendment.ts";
+import type { NotApplicable } from "./not-applicable.ts";
 import type { Drain, OperatingReading, Room } from "./record-building.ts";
 import type { Equipment, Instruments, Site } from "./record-equipment.ts";
 import type { Power } from "./record-power.ts";
@@ -86,6 +87,8 @@ export interface InstallationRecord {
   readonly room?: Room;
   /** Readings on the running unit. */
   readonly operation?: readonly OperatingReading[];
+  /** The steps that do not apply here, each by the word of a person; never a pass. */
+  readonly notApplicable?: readonly NotApplicable[];
   /** Photos. */
   readonly photos?: readonly Photo[];
   /** Signatures. */

@@ -8,11 +8,12 @@ import { momentOf } from "./iso-time.ts";
 
 /**
  * The form of a value in a record: a kind of quantity, `text`, `number`, `flag` (true or false), `time` (ISO
- * 8601), `any`, one of a few words, a list, fields by name, or several of these.
+ * 8601), `any`, one of a few words, a list, fields by name, or several of these; `More` adds forms that a
+ * record has not.
  *
  * Source: none; the library's own type.
  */
-export type Shape =
+export type Shape<More = never> =
   | Kind
   | "text"
   | "number"
@@ -25,24 +26,44 @@ export type Shape =
     }
   | {
       /** The form of every item. */
-      readonly list: Shape;
+      readonly list: Shape<More>;
     }
-  | ObjectShape
+  | ObjectShape<More>
   | {
       /** A value has one of these forms. */
-      readonly either: readonly Shape[];
-    };
+      readonly either: readonly Shape<More>[];
+    }
+  | More;
 
 /** The form of an object. Source: none; the library's own type. */
-export interface ObjectShape {
+export interface ObjectShape<More = never> {
   /** The forms of the fields; other fields are refused. */
-  readonly fields: Fields;
+  readonly fields: Fields<More>;
   /** The fields that have to be there; none when left out. */
   readonly required?: readonly string[];
 }
 
 /** The form of the fields of an object. Source: none; the library's own type. */
-export type Fields = Readonly<Record<string, Shape>>;
+export type Fields<More = never> = Readonly<Record<string, Shape<More>>>;
+
+/** Every field of `T`, and no other. */
+export type FieldsOf<T> = { readonly [P in keyof T]-?: Shape };
+
+/** An object with the fields of `T`. */
+export function of<T>(fields: FieldsOf<T>, ...required: (keyof T & string)[]): ObjectShape {
+  return { fields, required };
+}
+
+/** A list of such items. */
+export const list = (item: Shape): Shape => ({ list: item });
+
+/** One of several forms. */
+export const either = (...shapes: Shape[]): Shape => ({ either: shapes });
+
+/** A lower and an upper value. */
+export const range = (low: string, high: string, kind: Shape): Shape => ({
+  fields: { [low]: kind, [high]: kind },
+});
 
 const plain = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value) && !isOfKind(value);

@@ -3,6 +3,7 @@
 // Does not cover what a check decides: the modules do.
 import { type Assessment, type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import type { NotApplicable } from "./not-applicable.ts";
 
 /** The steps in the order of the work. Source: common practice, no source. */
 export type StepName =
@@ -46,10 +47,15 @@ export interface StepProblem {
 export interface InstallationStep {
   /** Which step. */
   readonly name: StepName;
-  /** `done`: all that it needs is there and was judged. `partial`: some of it. `missing`: nothing could be judged. */
-  readonly state: "done" | "partial" | "missing";
-  /** `pass` only when `done` and all of its checks pass. */
+  /**
+   * `done`: all that it needs is there and was judged. `partial`: some of it. `missing`: nothing could be
+   * judged. `not-applicable`: declared so, and nothing in the record speaks against it.
+   */
+  readonly state: "done" | "partial" | "missing" | "not-applicable";
+  /** `pass` only when `done` and all of its checks pass; `inconclusive` when not applicable, as nothing was proven. */
   readonly outcome: Outcome;
+  /** Who declared it not applicable and why; only in that state. */
+  readonly declaration?: NotApplicable;
   /** The checks that were made. */
   readonly checks: readonly StepCheck[];
   /** Values that could not be used. */

@@ -64,7 +64,9 @@ function ruleOf({ tubing, equipment, instruments }: InstallationRecord): ChargeA
 }
 
 /** Its safety class, where the name is one that the library knows: only the cautions hang on it. */
-function safetyClassOf(name: string): ReturnType<typeof refrigerantOf>["safetyClass"] | undefined {
+export function safetyClassOf(
+  name: string,
+): ReturnType<typeof refrigerantOf>["safetyClass"] | undefined {
   try {
     return refrigerantByDesignation(name).safetyClass;
   } catch {

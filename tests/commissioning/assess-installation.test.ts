@@ -23,19 +23,9 @@ import {
   volt,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { type Change, changed } from "./changed.ts";
 import { complete } from "./complete-record.ts";
 
-type Change = { readonly [path: string]: unknown };
-
-/** The complete record with other values at some paths. */
-function changed(changes: Change, record: InstallationRecord = complete): InstallationRecord {
-  let result = record;
-  for (const [path, value] of Object.entries(changes)) {
-    result = amend(result, { path, value, by: "test", at: "2026-05-06", reason: "test" });
-  }
-  const { history: _, ...rest } = result;
-  return rest;
-}
 const step = (record: InstallationRecord, name: StepName) => {
   const found = assessInstallation(record).steps.find((one) => one.name === name);
   if (!found) throw new Error(name);
@@ -227,10 +217,53 @@ describe("the hold points", () => {
     expect(assessInstallation(offset).outcome).toBe("pass");
   });
 
+  it("take a reading of the running unit for power and open valves, whatever else is recorded", () => {
+    const silent = { "valves.openedAt": undefined, "power.energizedAt": undefined };
+    const early = assessInstallation(changed({ ...silent, "operation[0].at": "2026-05-05T09:00" }));
+    expect(early.holds[0]?.reason.code).toBe("open-valves-too-early");
+    expect(early.holds[2]?.reason.code).toBe("power-on-too-early");
+    expect(early.outcome).toBe("fail");
+  });
+
+  it("take a voltage under load for a unit that was switched on", () => {
+    const loaded = { operation: undefined, "power.energizedAt": undefined };
+    const rest = { ...loaded, "power.supply.readings[1]": undefined };
+    const open = { "power.circuit.installed.device": undefined };
+    expect(assessInstallation(changed({ ...loaded, ...open })).holds[2]?.state).toBe("breached");
+    expect(assessInstallation(changed({ ...rest, ...open })).holds[2]?.state).toBe("held");
+  });
+
+  it("say where no date shows that the proof came first", () => {
+    const said = (changes: Change) =>
+      assessInstallation(changed(changes)).assumptions.find(({ code }) => code === "order-unknown")
+        ?.values.holds;
+    expect(said({})).toBeUndefined();
+    expect(said({ "evacuation.at": undefined })).toBe("open-valves, add-charge");
+    expect(said({ "valves.openedAt": "2026-05-05" })).toBe("open-valves");
+    expect(said({ "power.supply.at": undefined })).toBe("power-on");
+  });
+
   it("say which earlier step blocks a later one", () => {
     const record = changed({ joints: undefined });
     expect(step(record, "pressure-test").blockedBy).toEqual(["joints"]);
     expect(step(changed({ "power.circuit": undefined }), "supply").blockedBy).toEqual(["circuit"]);
+  });
+});
+
+describe("a test that is older than what it should prove", () => {
+  it.each([
+    ["pressure-test", { "joints[1].at": "2026-05-05T09:00" }, "joints[1].at"],
+    ["evacuation", { "joints[0].at": "2026-05-06" }, "joints[0].at"],
+    ["evacuation", { "pressureTest.at": "2026-05-05T11:10" }, "pressureTest.at"],
+  ] as [StepName, Change, string][])("%s proves nothing", (name, changes, path) => {
+    const record = changed(changes);
+    expect(step(record, name)).toMatchObject({ state: "partial", outcome: "inconclusive" });
+    expect(step(record, name).problems.map((one) => one.path)).toContain(path);
+    expect(assessInstallation(record).outcome).not.toBe("pass");
+  });
+
+  it("is not suspected where a date leaves the order open", () => {
+    expect(step(changed({ "joints[0].at": "2026-05-05" }), "pressure-test").outcome).toBe("pass");
   });
 });
 
@@ -316,6 +349,14 @@ describe("calibrations and signatures", () => {
       ({ code }) => code === "calibration-unknown",
     );
     expect(said?.values.instruments).toBe("scale");
+  });
+
+  it("warn where nobody signed", () => {
+    const { cautions } = assessInstallation(changed({ signatures: undefined }));
+    expect(cautions.some(({ code }) => code === "not-signed")).toBe(true);
+    expect(assessInstallation(complete).cautions.some(({ code }) => code === "not-signed")).toBe(
+      false,
+    );
   });
 
   it("warn where something changed after it was signed", () => {

@@ -112,6 +112,35 @@ it("no subset of the parts of a bad record passes", () => {
   );
 });
 
+it("no declaration turns a bad record, whole or in part, into a good one", () => {
+  const step = fc.constantFrom("line-run", "joints", "room-limit", "drain");
+  const word = { by: "N. N.", at: "2026-05-04", reason: "invented" };
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...faults),
+      fc.subarray([...needed]),
+      fc.array(step, { minLength: 1, maxLength: 4 }),
+      ([path, value], parts, steps) => {
+        const left = parts
+          .filter((part) => part !== path[0] && part !== "equipment")
+          .reduce<unknown>(
+            (record, part) => put(record, [part], undefined),
+            put(complete, path, value),
+          );
+        const declared = put(
+          left,
+          ["notApplicable"],
+          steps.map((one) => ({ ...word, step: one })),
+        );
+        expect(assess(declared).outcome).toBe(
+          assess(left).outcome === "fail" ? "fail" : "inconclusive",
+        );
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
+
 it("no single value that is left out turns a bad record into a good one", () => {
   for (const [path, value] of faults) {
     const bad = put(complete, path, value);
@@ -173,7 +202,8 @@ it("mutated records give the typed error or a whole assessment, never a crash or
           textOf(result);
           expect(["pass", "fail", "inconclusive"]).toContain(result.outcome);
           const good = result.steps.every(
-            ({ outcome, state }) => outcome === "pass" && state === "done",
+            ({ outcome, state }) =>
+              (outcome === "pass" && state === "done") || state === "not-applicable",
           );
           if (result.outcome === "pass") expect(good).toBe(true);
         } catch (error) {
