@@ -1,0 +1,50 @@
+// What does a policy accept, as levels over time? Its checkpoints in SI. Internal.
+// Source: the policy's own. Does not cover the guard band, which the assessment has applied.
+import { describe, objectOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { AcceptancePolicy } from "../vacuum-decay/index.ts";
+
+/** A stretch of the hold: s, and Pa. */
+export interface Accepted {
+  readonly since: number;
+  readonly at: number;
+  readonly limit: number;
+  readonly words: string;
+  /** 0 where the policy has none. */
+  readonly failAbove: number;
+}
+
+/** The stretches that the checkpoints make; a rise counts from the first reading. */
+export function acceptedOf(policy: AcceptancePolicy, first: number): Accepted[] {
+  const { checkpoints } = objectOf("policy", policy);
+  if (!Array.isArray(checkpoints) || checkpoints.length === 0) {
+    const allowed = "at least one checkpoint";
+    throw new InvalidInputError({
+      argument: "policy.checkpoints",
+      value: describe(checkpoints),
+      allowed,
+    });
+  }
+  let before = 0;
+  return (checkpoints as AcceptancePolicy["checkpoints"]).map((one, i) => {
+    const path = `policy.checkpoints[${i}]`;
+    const { at, limit, rise, failAbove } = objectOf(path, one);
+    const since = before;
+    before = siOf(`${path}.at`, at, "duration", { above: before });
+    const [words, level] =
+      limit !== undefined
+        ? ["limit", siOf(`${path}.limit`, limit, "absolutePressure", { above: 0 })]
+        : [
+            "rise to",
+            first + siOf(`${path}.rise`, rise as never, "pressureDifference", { min: 0 }),
+          ];
+    return {
+      since,
+      at: before,
+      limit: level,
+      words,
+      failAbove:
+        failAbove === undefined ? 0 : siOf(`${path}.failAbove`, failAbove, "absolutePressure"),
+    };
+  });
+}

@@ -1,0 +1,81 @@
+// Which line is which? A sample of each line with its name, in as many rows as it takes. Internal.
+// Follows WCAG 2.2, 1.4.1: samples show dashes and marks, not colour alone. Levels are labelled in place.
+import type { PlotColors } from "./plot-options.ts";
+import type { Line, Panel } from "./shapes.ts";
+import { paintOf, strokeOf } from "./styles.ts";
+import { element, label, short, textSize, widthOf } from "./svg-text.ts";
+
+const sample = 26;
+
+/** The marks of a line at some places. */
+export function marksOf(
+  { marks, role }: Line,
+  at: readonly (readonly [number, number])[],
+  theme: PlotColors,
+): string {
+  const stroke = paintOf(role, theme);
+  if (marks === "crosses") {
+    const d = at.map(([x, y]) => `M${short(x - 3)},${short(y - 3)}l6,6m0,-6l-6,6`).join("");
+    return element("path", { d, fill: "none", stroke, "stroke-width": 1.4 });
+  }
+  const ring = marks === "rings";
+  return at
+    .map(([cx, cy]) =>
+      element("circle", {
+        cx,
+        cy,
+        r: ring ? 5 : 2.2,
+        fill: ring ? "none" : stroke,
+        ...(ring && { stroke, "stroke-width": 1.8 }),
+      }),
+    )
+    .join("");
+}
+
+/** The samples with their names from `top` on, and where the legend ends. */
+export function legendOf(
+  panels: readonly Panel[],
+  width: number,
+  top: number,
+  theme: PlotColors,
+): { parts: string[]; bottom: number } {
+  const parts: string[] = [];
+  let [x, y] = [0, top + 10];
+  const entry = (name: string, draw: (x: number, y: number) => string) => {
+    const room = sample + 6 + widthOf(name, textSize);
+    if (x > 0 && x + room > width) [x, y] = [0, y + 18];
+    parts.push(draw(x, y - 4.5), label(name, x + sample + 6, y));
+    x += room + 16;
+  };
+  for (const { bands, lines } of panels) {
+    for (const one of lines) {
+      const { label: name, role, marks } = one;
+      if (!name) continue;
+      entry(name, (at, middle) => {
+        const d = `M${short(at)},${short(middle)}h${sample}`;
+        const stroke = element("path", { d, ...strokeOf(role, theme) });
+        const mark = marksOf(one, [[at + sample / 2, middle]], theme);
+        return !marks ? stroke : marks === "dots" ? stroke + mark : mark;
+      });
+    }
+    for (const { label: name, role } of bands) {
+      if (!name) continue;
+      entry(name, (at, middle) =>
+        element("rect", {
+          x: at,
+          y: middle - 5,
+          width: sample,
+          height: 10,
+          fill: paintOf(role, theme),
+          "fill-opacity": bandOpacity,
+          stroke: paintOf(role, theme),
+          "stroke-width": 0.8,
+        }),
+      );
+    }
+  }
+  return { parts, bottom: y };
+}
+
+/** How much of a band's colour covers what lies below it. */
+export const bandOpacity = 0.2;

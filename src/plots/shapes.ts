@@ -1,0 +1,59 @@
+// What is there to draw? Lines, bands, levels and panels in the reader's units. Internal types.
+// Source: none; the library's own. Does not cover how they are drawn: panel.ts.
+import type { Frame } from "./plot-options.ts";
+import type { Role } from "./styles.ts";
+
+/** A point in the reader's units. */
+export type Point = readonly [x: number, y: number];
+
+/** A line, or with `marks` its points: a line with dots, crosses alone, rings alone. */
+export interface Line {
+  readonly role: Role;
+  readonly label?: string;
+  readonly points: readonly Point[];
+  readonly marks?: "dots" | "crosses" | "rings";
+}
+
+/** The area between two lines. */
+export interface Band {
+  readonly role: Role;
+  readonly label?: string;
+  readonly points: readonly (readonly [x: number, low: number, high: number])[];
+}
+
+/** A level with its words beside it; `stop` ends it with a stroke. */
+export interface Level {
+  readonly role: Role;
+  readonly label: string;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+  readonly stop?: boolean;
+}
+
+/** What has one vertical axis. */
+export interface Panel {
+  readonly name: string;
+  readonly height: number;
+  readonly bands: readonly Band[];
+  readonly levels: readonly Level[];
+  readonly lines: readonly Line[];
+  /** Values that the axis has to reach beside those that are drawn. */
+  readonly reach: readonly number[];
+  /** A second axis on the right, `factor` times the left one. */
+  readonly right?: { readonly name: string; readonly factor: number };
+}
+
+/** A whole picture. */
+export interface LinePlot {
+  readonly frame: Frame;
+  /** The result in a line or two, below the heading. */
+  readonly result: string;
+  /** The text alternative. */
+  readonly description: string;
+  readonly xName: string;
+  readonly x: readonly [from: number, to: number];
+  /** Words in place of the numbers along the horizontal axis. */
+  readonly xWords?: readonly (readonly [at: number, word: string])[];
+  readonly panels: readonly Panel[];
+}
