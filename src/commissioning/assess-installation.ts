@@ -11,11 +11,11 @@ import {
 } from "../assessment/assessment.ts";
 import { calibrationsOf } from "./calibration.ts";
 import { checkRecord } from "./check-record.ts";
-import { declared, withProblems } from "./declared.ts";
+import { declared } from "./declared.ts";
 import { before, clears, type Held, type HoldPoint, holdsOf } from "./hold-points.ts";
 import { surelyBefore } from "./iso-time.ts";
 import type { NotApplicable } from "./not-applicable.ts";
-import { outOfOrder } from "./order-of-work.ts";
+import { inOrder } from "./order-of-work.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { InstallationStep, StepName, Tried } from "./step.ts";
 import { tryCharge, tryRoomLimit, tryValves } from "./try-charge.ts";
@@ -59,9 +59,9 @@ const order: readonly ((record: InstallationRecord) => Tried)[] = [
  * One step that fails fails the whole, and so does a record that shows by its own dates that valves, charge
  * or power came before their proof. A step that is missing, incomplete, undecided or unusable leaves the
  * whole `inconclusive`. It passes only when every step is done and passes, but for steps that were declared
- * not applicable: those are no pass, and come first among the reasons and the assumptions. A value that no
- * check can use, a declaration that the record contradicts and a test that is older than the work that it
- * should prove are problems of their step and hide none of the others.
+ * not applicable: those are no pass, and come first among the reasons and the assumptions. A test that is
+ * older than the work that it should prove leaves its step open. A value that no check can use and a
+ * declaration that the record contradicts are problems of their step and hide none of the others.
  *
  * Assumes that the record tells what was done; what each check assumes is listed.
  *
@@ -95,7 +95,7 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
   const checked = checkRecord(record);
   const tried = order
     .map((step) => declared(checked, step(checked)))
-    .map((step) => withProblems(step, outOfOrder(checked, step.name)));
+    .map((step) => inOrder(checked, step));
   const cleared = new Set(tried.filter(clears).map(({ name }) => name));
   const steps = tried.map(
     (step): InstallationStep => ({

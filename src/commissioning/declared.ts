@@ -32,12 +32,6 @@ export function declared(record: InstallationRecord, tried: Tried): Tried {
     };
   }
   // What was recorded is judged all the same: no declaration hides a failure.
-  return withProblems(tried, problems);
-}
-
-/** A step with problems that its own checks did not see. */
-export function withProblems(tried: Tried, problems: readonly StepProblem[]): Tried {
-  if (problems.length === 0) return tried;
   return {
     ...tried,
     state: "partial",
