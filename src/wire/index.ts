@@ -1,6 +1,11 @@
 /**
  * JSON in and out: strict codecs for records, inputs and results, and their JSON Schema.
  *
+ * Start with {@link recordCodec}.
+ *
  * @module wire
  */
-export {};
+export type { Codec } from "./codec.ts";
+export type { JsonObject, JsonValue } from "./json-value.ts";
+export { defaultLimits, type WireLimits } from "./limits.ts";
+export { recordCodec } from "./record-codec.ts";

@@ -1,0 +1,38 @@
+// In which version of the format was this written, and how does it become the present one?
+// Follows no standard. Does not cover versions to come: they are refused by name.
+import type { JsonObject } from "./json-value.ts";
+import { refuse, shown } from "./refuse.ts";
+
+/** How a document of one version becomes one of the next: a pure function on JSON data, which it leaves as it is. */
+export interface FormatStep {
+  /** The version that it reads; it writes the next. */
+  readonly from: number;
+  /** The change. The field `version` is set afterwards. Paths in `history` and `photos` have to follow a field that moves. */
+  readonly change: (json: JsonObject) => JsonObject;
+}
+
+/** The versions of a format: the present one, and a step from each earlier one. */
+export interface Format {
+  readonly version: number;
+  readonly steps: readonly FormatStep[];
+}
+
+/** The document in the present version of its format. */
+export function inPresentVersion(json: unknown, { version, steps }: Format): unknown {
+  const written = (json as { version?: unknown } | null)?.version;
+  if (!Number.isInteger(written) || (written as number) < 1) {
+    if (typeof json !== "object" || json === null || Array.isArray(json)) return json; // the schema says so
+    refuse("version", shown(written), `a whole number from 1 to ${version}`);
+  }
+  if ((written as number) > version) {
+    const hint = "It was written by a newer version of this library: update to read it";
+    refuse("version", String(written), `at most ${version}`, hint);
+  }
+  let document = json as JsonObject;
+  for (let from = written as number; from < version; from++) {
+    const step = steps.find((one) => one.from === from);
+    if (!step) return refuse("version", String(from), "a version with a step to the next");
+    document = { ...step.change(document), version: from + 1 };
+  }
+  return document;
+}

@@ -1,0 +1,26 @@
+// Where in a document is the mistake, and what stands there? The typed error of this module.
+// Follows the writing of JavaScript, such as pressureTest.readings[3].pressure. Internal.
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+
+/** The steps from the top of a document to a value. */
+export type Path = readonly PropertyKey[];
+
+/** A path as text; the name of the whole where the path is empty. */
+export function pathText(path: Path, whole: string): string {
+  const text = path.map((one) => {
+    return typeof one === "number" ? `[${one}]` : `.${String(one).slice(0, 40)}`;
+  });
+  return text.join("").replace(/^\./, "") || whole;
+}
+
+/** What stands there, in words. */
+export function shown(value: unknown): string {
+  if (typeof value !== "object" || value === null) return describe(value);
+  return Array.isArray(value) ? "a list" : "an object";
+}
+
+/** Throws the typed error. */
+export function refuse(argument: string, value: string, allowed: string, hint = ""): never {
+  throw new InvalidInputError({ argument, value, allowed, hint });
+}

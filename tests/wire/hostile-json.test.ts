@@ -1,0 +1,177 @@
+import { kelvin } from "hvac-install-math/quantity";
+import { defaultLimits, recordCodec } from "hvac-install-math/wire";
+import { describe, expect, it } from "vitest";
+import { thrownBy } from "./thrown-by.ts";
+
+const record = (more: string) => `{"version":1,${more}}`;
+
+/** How long a refusal takes, ms. */
+function timed(act: () => unknown): number {
+  const start = performance.now();
+  thrownBy(act);
+  return performance.now() - start;
+}
+
+describe("a document beyond the limits fails fast and says why:", () => {
+  it("a log of 100 MB", () => {
+    const line = '{"elapsed":{"kind":"duration","value":1,"unit":"s"}},';
+    const text = record(`"evacuation":{"readings":[${line.repeat(1_900_000)}{}]}`);
+    expect(text.length).toBeGreaterThan(100_000_000);
+    const error = thrownBy(() => recordCodec.parse(text));
+    expect(error.argument).toBe("record");
+    expect(error.allowed).toBe("at most 20000000");
+    expect(timed(() => recordCodec.parse(text))).toBeLessThan(1000);
+  });
+
+  it("a text of a million characters in a field, typed or parsed", () => {
+    const long = "x".repeat(1_000_000);
+    const error = thrownBy(() => recordCodec.parse(record(`"name":"${long}"`)));
+    expect(error.argument).toBe("name");
+    expect(error.message).toContain("a text of 1000000 characters is not allowed");
+    expect(timed(() => recordCodec.parse(record(`"name":"${long}"`)))).toBeLessThan(1000);
+    expect(thrownBy(() => recordCodec.decode({ version: 1, name: long })).argument).toBe("name");
+    expect(thrownBy(() => recordCodec.encode({ version: 1, name: long })).argument).toBe("name");
+    expect(thrownBy(() => recordCodec.parse(record(`"${long}":1`))).message.length).toBeLessThan(
+      300,
+    );
+  });
+
+  it("100 000 lists inside each other, as text, as data, and unclosed", () => {
+    const deep = `${"[".repeat(100_000)}${"]".repeat(100_000)}`;
+    let data: unknown = [];
+    for (let i = 0; i < 100_000; i++) data = [data];
+    for (const act of [
+      () => recordCodec.parse(deep),
+      () => recordCodec.parse("[".repeat(100_000)),
+      () => recordCodec.parse(`${'{"a":'.repeat(100_000)}`),
+      () => recordCodec.parse(record(`"joints":${deep}`)),
+      () => recordCodec.decode(data),
+      () => recordCodec.decode({ version: 1, joints: data }),
+    ]) {
+      expect(thrownBy(act).allowed).toContain("at most 32");
+      expect(timed(act)).toBeLessThan(1000);
+    }
+  });
+
+  it("a list of too many items, and too many values in all", () => {
+    const readings = Array.from({ length: 100_001 }, () => ({}));
+    const error = thrownBy(() => recordCodec.decode({ version: 1, evacuation: { readings } }));
+    expect(error.argument).toBe("evacuation.readings");
+    expect(error.allowed).toBe("at most 100000");
+    const wide = Array.from({ length: 1000 }, () => Array.from({ length: 1000 }, () => 0));
+    expect(thrownBy(() => recordCodec.decode(wide)).allowed).toBe("at most 1000000 values in all");
+  });
+
+  it("a ring of objects", () => {
+    const ring: Record<string, unknown> = { version: 1 };
+    ring.site = ring;
+    expect(thrownBy(() => recordCodec.decode(ring)).allowed).toContain("at most 32");
+  });
+
+  it("a limit of the caller's own", () => {
+    const text = record('"name":"four"');
+    expect(recordCodec.parse(text, { textLength: 100, stringLength: 7 }).name).toBe("four");
+    expect(thrownBy(() => recordCodec.parse(text, { textLength: 10 })).allowed).toBe("at most 10");
+    expect(thrownBy(() => recordCodec.parse(text, { stringLength: 3 })).allowed).toBe("at most 3");
+    expect(thrownBy(() => recordCodec.parse(text, { values: 2 })).argument).toBe("name");
+    for (const depth of [0, 501, Number.NaN, "7" as never]) {
+      expect(thrownBy(() => recordCodec.parse(text, { depth })).argument).toBe("limits.depth");
+    }
+    expect(thrownBy(() => recordCodec.parse(text, null as never)).argument).toBe("limits");
+  });
+
+  it("while a day's log of one reading a second is read", { timeout: 120_000 }, () => {
+    const reading = (i: number) => ({
+      elapsed: { kind: "duration", value: i, unit: "s" },
+      pressure: { kind: "absolutePressure", value: 300, unit: "micron" },
+    });
+    const readings = Array.from({ length: 86_400 }, (_, i) => reading(i));
+    const text = JSON.stringify({ version: 1, evacuation: { readings } });
+    expect(text.length).toBeLessThan(defaultLimits.textLength);
+    expect(recordCodec.parse(text).evacuation?.readings).toHaveLength(86_400);
+  });
+});
+
+describe("nothing reaches a prototype:", () => {
+  it("__proto__ is refused wherever it stands", () => {
+    for (const [path, text] of [
+      ["record", record('"__proto__":{"polluted":1}')],
+      ["site", record('"site":{"__proto__":{"polluted":1}}')],
+      ["site", record('"site":{"\\u005f_proto__":null}')],
+      [
+        "history[0].previous",
+        record(
+          '"history":[{"path":"site","previous":{"__proto__":{"polluted":1}},"by":"a","at":"2026-01-01","reason":"b"}]',
+        ),
+      ],
+    ] as const) {
+      const error = thrownBy(() => recordCodec.parse(text));
+      expect(error.argument).toBe(path);
+      expect(error.value).toContain("__proto__");
+    }
+    expect(({} as { polluted?: number }).polluted).toBeUndefined();
+  });
+
+  it("constructor, prototype and toString are fields like any other that is not known", () => {
+    for (const name of ["constructor", "prototype", "toString", "hasOwnProperty", "valueOf"]) {
+      const error = thrownBy(() => recordCodec.parse(record(`"tubing":{"${name}":{"a":1}}`)));
+      expect(error.argument).toBe(`tubing.${name}`);
+      expect(error.allowed).toContain("no such field");
+    }
+  });
+
+  it("what is inherited is no field", () => {
+    const child = Object.create({ name: "inherited" });
+    expect(thrownBy(() => recordCodec.decode(child)).value).toBe("an object of a class");
+    const bare = Object.assign(Object.create(null), { version: 1, name: "own" });
+    expect(recordCodec.decode(bare).name).toBe("own");
+  });
+});
+
+it("a field that stands twice is refused, however it is spelt", () => {
+  for (const [path, more] of [
+    ["version", '"version":1'],
+    ["name", '"name":"a","name":"a"'],
+    ["name", '"name":"a","n\\u0061me":"b"'],
+    [
+      "joints[1].torque.kind",
+      '"joints":[{"a":1,"b":{"a":1}},{"torque":{"kind":"a","x":[],"kind":1}}]',
+    ],
+  ] as const) {
+    const error = thrownBy(() => recordCodec.parse(record(more)));
+    expect(error.argument).toBe(path);
+    expect(error.value).toBe("a field that stands twice");
+  }
+  expect(recordCodec.parse(record('"joints":[{"name":"a"},{"name":"a"}]')).joints).toHaveLength(2);
+});
+
+it("objects that are not data are refused with the typed error", () => {
+  const throwing = Object.defineProperty({ version: 1 }, "site", {
+    enumerable: true,
+    get: () => {
+      throw new Error("getter");
+    },
+  });
+  const proxy = new Proxy(
+    {},
+    {
+      ownKeys: () => {
+        throw new Error("proxy");
+      },
+    },
+  );
+  for (const wrong of [throwing, proxy, new Date(0), new Map(), kelvin(1), Symbol("a"), 1n]) {
+    expect(thrownBy(() => recordCodec.decode(wrong)).argument).toMatch(/^(record|version)$/);
+    expect(thrownBy(() => recordCodec.decode({ version: 1, site: wrong })).argument).toBeTruthy();
+  }
+  const gaps = { version: 1, joints: new Array(2) };
+  expect(thrownBy(() => recordCodec.decode(gaps)).argument).toBe("joints[0]");
+});
+
+it("numbers that JSON can spell and a quantity cannot hold are refused", () => {
+  const length = (value: string) =>
+    record(`"tubing":{"length":{"kind":"length","value":${value},"unit":"ft"}}`);
+  expect(thrownBy(() => recordCodec.parse(length("1e999"))).argument).toBe("tubing.length.value");
+  expect(recordCodec.parse(length("-0")).tubing?.length?.si).toBe(0);
+  expect(recordCodec.parse(length("1E2")).tubing?.length?.toString()).toBe("100 ft");
+});

@@ -1,0 +1,212 @@
+import Ajv2020 from "ajv/dist/2020.js";
+import fc from "fast-check";
+import { amend, assessInstallation, recordShape } from "hvac-install-math/commissioning";
+import { ft, ftLb, isQuantity } from "hvac-install-math/quantity";
+import { recordCodec } from "hvac-install-math/wire";
+import { describe, expect, it } from "vitest";
+import { complete } from "../commissioning/complete-record.ts";
+import { arbitraryOf } from "./arbitrary-of.ts";
+import { thrownBy } from "./thrown-by.ts";
+
+type Json = { [name: string]: Json } & Json[];
+const text = recordCodec.stringify(complete);
+
+/** The complete record as JSON data, changed. */
+function changed(change: (json: Json) => void): unknown {
+  const json = JSON.parse(text) as Json;
+  change(json);
+  return json;
+}
+
+describe("a record", () => {
+  it("comes back from its text as it was, with the same verdict", () => {
+    const back = recordCodec.parse(text);
+    expect(back).toEqual(complete);
+    expect(assessInstallation(back)).toEqual(assessInstallation(complete));
+    expect(recordCodec.stringify(back)).toBe(text);
+  });
+
+  it("comes back frozen, with live quantities", () => {
+    const back = recordCodec.parse(text);
+    expect(Object.isFrozen(back) && Object.isFrozen(back.pressureTest?.readings)).toBe(true);
+    expect(isQuantity(back.tubing?.length, "length")).toBe(true);
+  });
+
+  it("keeps its history, and what stood there before is alive again", () => {
+    const [by, at, reason] = ["N. N.", "2026-05-06", "measured again"];
+    const once = amend(complete, { path: "tubing.length", value: ft(38), by, at, reason });
+    const joint = { path: "joints[0].torque", value: ftLb(12), by, at, reason };
+    const amended = amend(amend(once, joint), { path: "drain", by, at, reason });
+    const back = recordCodec.parse(recordCodec.stringify(amended, 2));
+    expect(back).toEqual(amended);
+    expect(String(back.history?.[0]?.previous)).toBe("36 ft");
+  });
+
+  it("is left as it was by writing and reading", () => {
+    const json = JSON.parse(text);
+    recordCodec.decode(json);
+    expect(JSON.stringify(json)).toBe(text);
+    const before = JSON.stringify(complete);
+    recordCodec.encode(complete);
+    expect(JSON.stringify(complete)).toBe(before);
+  });
+
+  it("of any content comes back as it was", () => {
+    const { history: _, ...fields } = recordShape.fields;
+    const anyRecord = arbitraryOf({ fields, required: ["version"] });
+    fc.assert(
+      fc.property(anyRecord, (record) => {
+        const written = recordCodec.encode(record as typeof complete);
+        expect(recordCodec.parse(JSON.stringify(written))).toEqual(record);
+        expect(recordCodec.encode(recordCodec.decode(written))).toEqual(written);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe("a mistake is named by its path:", () => {
+  it.each<[path: string, allowed: string, change: (json: Json) => void]>([
+    [
+      "pressureTest.readings[1].pressure",
+      "a quantity of the kind gaugePressure",
+      (json) => {
+        Object.assign(json.pressureTest?.readings?.[1] ?? {}, { pressure: 5 });
+      },
+    ],
+    [
+      "pressureTest.readings[1].pressure.unit",
+      "psig, kPag",
+      (json) => {
+        Object.assign(json.pressureTest?.readings?.[1]?.pressure ?? {}, { unit: "furlong" });
+      },
+    ],
+    [
+      "pressureTest.readings[1].presure",
+      "no such field; the fields are pressure",
+      (json) => {
+        Object.assign(json.pressureTest?.readings?.[1] ?? {}, { presure: 5 });
+      },
+    ],
+    [
+      "pressureTest.readings[1].temperature",
+      "-459.67 °F or more",
+      (json) => {
+        Object.assign(json.pressureTest?.readings?.[1]?.temperature ?? {}, { value: -500 });
+      },
+    ],
+    [
+      "equipment.manual.chargeRate.mass",
+      "a quantity of the kind mass",
+      (json) => {
+        Object.assign(json.equipment?.manual ?? {}, { chargeRate: { mass: 4 } });
+      },
+    ],
+    [
+      "joints[0].kind",
+      "flare, brazed, pressed",
+      (json) => {
+        Object.assign(json.joints?.[0] ?? {}, { kind: "glued" });
+      },
+    ],
+    [
+      "photos[0].reference",
+      "a text",
+      (json) => {
+        Object.assign(json.photos?.[0] ?? {}, { reference: undefined });
+      },
+    ],
+    [
+      "photos[0].at",
+      "a date or a moment",
+      (json) => {
+        Object.assign(json.photos?.[0] ?? {}, { at: "2026-02-30" });
+      },
+    ],
+    [
+      "tubing.bends",
+      "a finite number",
+      (json) => {
+        Object.assign(json.tubing ?? {}, { bends: null });
+      },
+    ],
+    [
+      "constructor",
+      "no such field",
+      (json) => {
+        Object.assign(json, { constructor: 1 });
+      },
+    ],
+    [
+      "history[0].previous",
+      "a unit of",
+      (json) => {
+        const previous = { kind: "length", value: 1, unit: "furlong" };
+        const entry = { path: "tubing.length", previous, by: "a", at: "2026-05-06", reason: "b" };
+        Object.assign(json, { history: [entry] });
+      },
+    ],
+    [
+      "history[0].previous",
+      "the kind length",
+      (json) => {
+        const previous = { kind: "mass", value: 1, unit: "kg" };
+        const entry = { path: "tubing.length", previous, by: "a", at: "2026-05-06", reason: "b" };
+        Object.assign(json, { history: [entry] });
+      },
+    ],
+  ])("%s", (path, allowed, change) => {
+    const error = thrownBy(() => recordCodec.decode(changed(change)));
+    expect(error.argument).toBe(path);
+    expect(error.allowed).toContain(allowed);
+  });
+
+  it("the whole, when it is no record", () => {
+    for (const wrong of [null, 7, "text", [], true, undefined, () => 1]) {
+      expect(thrownBy(() => recordCodec.decode(wrong)).argument).toBe("record");
+      expect(thrownBy(() => recordCodec.parse(wrong as never)).argument).toBe("record");
+      expect(() => recordCodec.encode(wrong as never)).toThrow();
+    }
+  });
+
+  it("in writing too", () => {
+    const wrong = { version: 1, tubing: { length: 36 } };
+    expect(thrownBy(() => recordCodec.encode(wrong as never)).argument).toBe("tubing.length");
+  });
+
+  it("a text that is no JSON says where", () => {
+    for (const wrong of ["", "{", '{"version":1,}', "{'version':1}", '{"a":"\\x"}', "\uFEFF{}"]) {
+      expect(thrownBy(() => recordCodec.parse(wrong)).allowed).toBe("a JSON text");
+    }
+  });
+});
+
+describe("the JSON Schema of a record", () => {
+  const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(
+    recordCodec.jsonSchema() as object,
+  );
+
+  it("accepts what the codec writes", () => {
+    expect(validate(recordCodec.encode(complete)), JSON.stringify(validate.errors)).toBe(true);
+    const { history: _, ...fields } = recordShape.fields;
+    const anyRecord = arbitraryOf({ fields, required: ["version"] });
+    fc.assert(
+      fc.property(anyRecord, (record) => {
+        expect(validate(recordCodec.encode(record as typeof complete))).toBe(true);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it.each<[what: string, change: (json: Json) => void]>([
+    ["an unknown field", (json) => Object.assign(json, { colour: 1 })],
+    ["a number in place of a quantity", (json) => Object.assign(json.tubing ?? {}, { length: 36 })],
+    ["another unit", (json) => Object.assign(json.tubing?.length ?? {}, { unit: "psig" })],
+    ["no version", (json) => Object.assign(json, { version: undefined })],
+    ["another version", (json) => Object.assign(json, { version: 2 })],
+    ["another word", (json) => Object.assign(json.joints?.[0] ?? {}, { kind: "glued" })],
+    ["a date of another form", (json) => Object.assign(json.photos?.[0] ?? {}, { at: "4 May" })],
+  ])("refuses %s", (_, change) => {
+    expect(validate(JSON.parse(JSON.stringify(changed(change))))).toBe(false);
+  });
+});
