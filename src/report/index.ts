@@ -3,4 +3,6 @@
  *
  * @module report
  */
-export {};
+export { htmlReport } from "./html-report.ts";
+export { markdownReport } from "./markdown-report.ts";
+export type { HtmlReportOptions, ReportOptions, ReportPlot } from "./report-options.ts";

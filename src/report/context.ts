@@ -1,0 +1,74 @@
+// What does every part of a report need? The record, its verdict, and how this reader sees figures and sources.
+// Follows no standard. Internal.
+// Does not cover layout: see the writers.
+import { type Citation, explain, type Statement } from "../assessment/index.ts";
+import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
+import type { Figure, figureText } from "../display/index.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
+import type { SourceId } from "../sources/index.ts";
+import { clipped } from "./plain-text.ts";
+import type { Run } from "./report-document.ts";
+import { fieldWords, plainWords } from "./words.ts";
+
+/** What every part of a report needs. */
+export interface Context {
+  readonly record: InstallationRecord;
+  readonly assessment: InstallationAssessment;
+  /** A figure or a word of the record in the reader's form. */
+  readonly figure: (figure: Figure | boolean, resolution?: AnyQuantity) => string;
+  /** A statement as a sentence. */
+  readonly said: (statement: Statement) => string;
+  /** The cited works, each once, in the order of their numbers. */
+  readonly works: readonly SourceId[];
+  /** Links to the works; with their clauses if asked for. */
+  readonly refs: (citations: readonly Citation[], clauses?: boolean) => readonly Run[];
+}
+
+/** Values of statements that are names of steps, holds or fields, one or several. */
+const names = /^(inStep|steps?|away|holds|inPart|path|paths|fields|instruments?|reading)$/;
+
+/** Makes the context. */
+export function contextOf(
+  record: InstallationRecord,
+  assessment: InstallationAssessment,
+  show: ReturnType<typeof figureText>,
+): Context {
+  const figure: Context["figure"] = (value, resolution) => {
+    if (typeof value === "boolean") return value ? "yes" : "no";
+    if (typeof value === "string") return clipped(value);
+    try {
+      return show(value, resolution);
+    } catch (error) {
+      if (isInvalidInputError(error) && isQuantity(value)) return String(value); // too large for another unit
+      throw error;
+    }
+  };
+  const works = [...new Set(assessment.sources.map(({ source }) => source))];
+  return {
+    record,
+    assessment,
+    figure,
+    said: ({ code, text, values }) => {
+      const worded = Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
+      ]);
+      return explain({ code, text, values: Object.fromEntries(worded) }, figure);
+    },
+    works,
+    refs: (citations, clauses = false) =>
+      [...new Set(citations.map(({ source }) => source))].map((id) => {
+        const number = works.indexOf(id) + 1;
+        const of = citations.filter(({ source, clause }) => source === id && clause);
+        const where = clauses && of.length ? ` ${of.map(({ clause }) => clause).join("; ")}` : "";
+        return { text: `[${number}]${where}`, to: `source-${number}` };
+      }),
+  };
+}
+
+const namesAsWords = (value: string): string =>
+  value
+    .split(", ")
+    .map((name) => (/[.[]/.test(name) ? fieldWords(name) : plainWords(name)))
+    .join("; ");

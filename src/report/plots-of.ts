@@ -1,0 +1,67 @@
+// Is a picture nothing but a picture? One element of SVG that shows shapes and words and does nothing.
+// Follows SVG 2 for the elements. A picture that is written in another way is refused rather than mended.
+// Does not cover whether it shows what its title says.
+import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
+import { describe, listOf, objectOf, oneOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { HtmlReportOptions, ReportPlot } from "./report-options.ts";
+
+const shapes = new Set(
+  "svg g defs clipPath pattern marker path line polyline polygon rect circle ellipse text tspan title desc".split(
+    " ",
+  ),
+);
+const token = /<(\/?)([A-Za-z]+)((?:\s+[\w:-]+="[^"<>]*")*)\s*(\/?)>|[^<]+/y;
+/** Attributes that run, load or lead somewhere; a reference to a part of the picture itself is none. */
+const acts =
+  /\s(?:on\w*|(?:\w+:)?href|src)=|url\((?!#)|[a-z]script:|@import|expression\(|image\(|image-set\(/i;
+
+/** The pictures that the caller draws, checked. */
+export function plotsOf(
+  record: InstallationRecord,
+  assessment: InstallationAssessment,
+  { plots }: HtmlReportOptions,
+): readonly ReportPlot[] {
+  if (plots === undefined) return [];
+  if (typeof plots !== "function") refuse("options.plots", plots, "a function");
+  return listOf("options.plots()", plots(record, assessment)).map((plot, i) => {
+    const at = `options.plots()[${i}]`;
+    const { step, title, svg } = objectOf(at, plot);
+    const steps = assessment.steps.map(({ name }) => name);
+    oneOf(`${at}.step`, step, steps);
+    if (typeof title !== "string" || title.trim() === "") refuse(`${at}.title`, title, "a text");
+    if (!isPicture(svg)) {
+      const allowed =
+        "one <svg> element of shapes and text, without scripts, links, styles and images";
+      refuse(`${at}.svg`, svg, allowed);
+    }
+    return { step, title, svg };
+  });
+}
+
+function isPicture(svg: unknown): boolean {
+  if (typeof svg !== "string") return false;
+  const open: string[] = [];
+  let roots = 0;
+  token.lastIndex = 0;
+  while (token.lastIndex < svg.length) {
+    const [whole, closes, name, attributes = "", empty] = token.exec(svg) ?? [];
+    if (whole === undefined) return false;
+    if (name === undefined) {
+      if (open.length === 0 && whole.trim() !== "") return false;
+      continue;
+    }
+    if (!shapes.has(name) || acts.test(attributes)) return false;
+    if (closes) {
+      if (attributes || empty || open.pop() !== name) return false;
+    } else {
+      if (open.length === 0 && (name !== "svg" || roots++ > 0)) return false;
+      if (!empty) open.push(name);
+    }
+  }
+  return open.length === 0 && roots === 1;
+}
+
+function refuse(argument: string, value: unknown, allowed: string): never {
+  throw new InvalidInputError({ argument, value: describe(value), allowed });
+}

@@ -1,0 +1,58 @@
+// What may a reader choose about a report? Units, numbers, the time of printing, pictures.
+// Follows no standard; the library's own options.
+// Does not cover wording: the sentences are English.
+import type {
+  InstallationAssessment,
+  InstallationRecord,
+  StepName,
+} from "../commissioning/index.ts";
+import { type FigureTextOptions, figureText } from "../display/index.ts";
+import { describe, objectOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+
+/**
+ * How a report is to be written.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ReportOptions extends FigureTextOptions {
+  /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
+  readonly printedAt?: string;
+}
+
+/** A picture of a step. Source: none; the library's own type. */
+export interface ReportPlot {
+  /** The step under which it stands. */
+  readonly step: StepName;
+  /** What it shows, in a line. */
+  readonly title: string;
+  /** One `<svg>` element as text, such as `hvac-install-math/plots` draws; see {@link htmlReport} for what it may hold. */
+  readonly svg: string;
+}
+
+/**
+ * How an HTML report is to be written.
+ *
+ * Source: none; the library's own type.
+ */
+export interface HtmlReportOptions extends ReportOptions {
+  /** Draws pictures of the record as it was judged; none when left out. */
+  readonly plots?: (
+    record: InstallationRecord,
+    assessment: InstallationAssessment,
+  ) => readonly ReportPlot[];
+}
+
+/** Checks what both reports share. */
+export function checkOptions(options: ReportOptions): ReturnType<typeof figureText> {
+  const { printedAt } = objectOf("options", options);
+  if (printedAt !== undefined && (typeof printedAt !== "string" || printedAt.trim() === "")) {
+    const value = describe(printedAt);
+    throw new InvalidInputError({
+      argument: "options.printedAt",
+      value,
+      allowed: "a text that is not empty, such as 2026-05-06 09:30",
+    });
+  }
+  return figureText(options);
+}

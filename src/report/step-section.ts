@@ -1,0 +1,107 @@
+// What came of one step? Its checks, figures, assumptions, and what it lacks.
+// Follows the assessment of the step, and shows beside it what was recorded.
+// Does not cover cautions: they stand together in a section of their own.
+import type { InstallationStep, StepCheck, StepName } from "../commissioning/index.ts";
+import type { Context } from "./context.ts";
+import { figureBlocks } from "./figure-rows.ts";
+import { recordBlocks } from "./record-rows.ts";
+import { type Block, list, type Section, table, text, type Words } from "./report-document.ts";
+import type { ReportPlot } from "./report-options.ts";
+import { capital, fieldWords, outcomeMark, plainWords, stepMark } from "./words.ts";
+
+/** The parts of the record that belong to a step. */
+const partsOfStep: Readonly<Record<StepName, readonly string[]>> = {
+  "line-run": ["tubing"],
+  joints: ["joints"],
+  "pressure-test": ["pressureTest"],
+  evacuation: ["evacuation"],
+  "room-limit": ["room"],
+  charge: ["charge"],
+  valves: ["valves"],
+  circuit: ["power.voltage", "power.phases", "power.system", "power.circuit"],
+  supply: ["power.supply", "power.energizedAt"],
+  drain: ["drain"],
+  operation: ["operation"],
+};
+
+/** All steps in the order of the work. */
+export function stepsSection(context: Context, plots: readonly ReportPlot[]): Section {
+  const parts = context.assessment.steps.map((step, i) => stepSection(context, step, i + 1, plots));
+  return {
+    id: "steps",
+    title: "Step by step",
+    blocks: [
+      text(
+        "Uncertainty: “limits” are the limits of error of the instrument as stated; k = 2 is the expanded uncertainty that follows from them, about 95 %; a dash means that the figure is a rule, a count or a result for which none is stated. Numbers in brackets lead to the sources.",
+      ),
+    ],
+    parts,
+  };
+}
+
+function stepSection(
+  context: Context,
+  step: InstallationStep,
+  number: number,
+  plots: readonly ReportPlot[],
+): Section {
+  const { name, checks, problems, missing, blockedBy, declaration } = step;
+  const title = capital(plainWords(name));
+  const rows = checks.map((check) => checkRow(context, check));
+  const assumed = [
+    ...new Set(checks.flatMap(({ assessment }) => assessment.assumptions.map(context.said))),
+  ];
+  const heads: Block[] = [];
+  if (declaration) {
+    const { by, at, reason } = declaration;
+    const said = `Declared not applicable by ${context.figure(by)} (${at}): ${context.figure(reason)}. Nothing of it was checked.`;
+    heads.push(text(said));
+  }
+  if (blockedBy.length > 0) {
+    heads.push(text(`Not to be done before these pass: ${blockedBy.map(plainWords).join(", ")}.`));
+  }
+  return {
+    id: name,
+    title: `${number}. ${title}`,
+    mark: stepMark(step),
+    blocks: [
+      ...heads,
+      ...table(`${title}: checks`, ["Check", "Outcome", "Why", "By"], rows),
+      ...(missing.length ? [text("Not recorded:"), ...list(missing.map(fieldLine))] : []),
+      ...(problems.length
+        ? [
+            text("Recorded, but of no use to a check:"),
+            ...list(
+              problems.map(({ check, path, value, allowed, hint }) =>
+                context.figure(
+                  `${capital(fieldWords(path))} (${path}) is ${value}; allowed: ${allowed}. Not made: ${plainWords(check)}. ${hint}`,
+                ),
+              ),
+            ),
+          ]
+        : []),
+      ...checks.flatMap((check) => figureBlocks(context, check)),
+      ...plots
+        .filter((plot) => plot.step === name)
+        .map(({ title: shown, svg }): Block => ({ kind: "picture", title: shown, svg })),
+      ...partsOfStep[name].flatMap((path) => recordBlocks(context, path, `${title}: as recorded`)),
+      ...(assumed.length ? [text("Assumed, because it was not given:"), ...list(assumed)] : []),
+    ],
+  };
+}
+
+/** A missing field as words, and by its path for whoever fills the record in. */
+export const fieldLine = (path: string): string => `${capital(fieldWords(path))} (${path})`;
+
+function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
+  const place = /\[\d+\]/.test(path) ? ` (${fieldWords(path)})` : "";
+  const cause = assessment.cause ? [`Cause: ${plainWords(assessment.cause)}.`] : [];
+  return [
+    `${capital(plainWords(name))}${place}`,
+    [outcomeMark(assessment.outcome)],
+    [...assessment.reasons.map(context.said), ...cause].join(" "),
+    context
+      .refs(assessment.sources, true)
+      .flatMap((run, i) => (i ? [{ text: " · " }, run] : [run])),
+  ];
+}

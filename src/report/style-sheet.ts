@@ -1,0 +1,69 @@
+// How does the page look? On a phone, on a desk, in the dark and on paper.
+// Follows WCAG 2.2, 1.4.3 (contrast), 1.4.10 (reflow at 320 px); CSS Paged Media 3 for the foot of the pages.
+// Does not cover a house style: an app that wants its own adds a style sheet after this one.
+
+/** The style sheet, without what depends on the record. */
+export const styleSheet = `
+:root{color-scheme:light dark;--ink:#1c2126;--soft:#4c555e;--line:#c3c9cf;--bed:#f2f4f6;--paper:#fff;
+--pass:#14632f;--fail:#a11616;--open:#7a4b00;--link:#0a4f8f}
+@media (prefers-color-scheme:dark){:root{--ink:#e6e9ec;--soft:#aab3bc;--line:#434b53;--bed:#20262b;--paper:#14181b;
+--pass:#7fd69b;--fail:#ff9d94;--open:#f0c069;--link:#8fc4f7}}
+*{box-sizing:border-box}
+body{margin:0 auto;max-width:62rem;padding:1rem;background:var(--paper);color:var(--ink);
+font:1rem/1.5 system-ui,sans-serif;overflow-wrap:anywhere}
+a{color:var(--link)}
+h1{font-size:1.7rem;line-height:1.2;margin:0}
+h2{font-size:1.3rem;margin:2.2rem 0 .6rem;padding-bottom:.2rem;border-bottom:2px solid var(--ink)}
+h3{font-size:1.1rem;margin:1.6rem 0 .4rem}
+h1,h2,h3,p,li,th,td,dd,caption{unicode-bidi:plaintext}
+p,ul{margin:.5rem 0}
+ul{padding-left:1.3rem}
+.over{color:var(--soft);margin:0}
+dl{display:grid;grid-template-columns:repeat(auto-fit,minmax(11rem,1fr));gap:.4rem 1rem;margin:1rem 0}
+dt{color:var(--soft);font-size:.85rem}
+dd{margin:0}
+nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;list-style:none;padding:0;font-size:.9rem}
+.mark{display:inline-block;padding:0 .5em;border:2px solid;border-radius:.2em;font-size:.8em;line-height:1.5;white-space:nowrap}
+.pass{color:var(--pass)}.fail{color:var(--fail)}.open{color:var(--open);border-style:dashed}.none{color:var(--soft);border-style:dotted}
+.pass::before{content:"\\2713\\a0"/""}.fail::before{content:"\\2715\\a0"/""}.open::before{content:"?\\a0"/""}
+#part-verdict h2 .mark{font-size:1.2em}
+table{border-collapse:collapse;width:100%;margin:1rem 0;font-size:.92rem;font-variant-numeric:tabular-nums}
+caption{text-align:start;font-weight:600;padding:.3rem 0}
+th,td{text-align:start;vertical-align:top;padding:.3rem .5rem;border-top:1px solid var(--line)}
+thead th{background:var(--bed);border-top:0;font-weight:600}
+tbody th{font-weight:400}
+figure{margin:1rem 0}
+figure svg{display:block;max-width:100%;height:auto}
+figcaption{color:var(--soft);font-size:.9rem}
+@media (max-width:40rem){
+.wide,.wide tbody,.wide tr,.wide caption,.wide tbody th,.wide td{display:block}
+.wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.wide tr{border-top:1px solid var(--line);padding:.4rem 0}
+.wide tbody th{font-weight:600}
+.wide tbody th,.wide td{border:0;padding:.1rem 0}
+.wide td{display:grid;grid-template-columns:7.5rem 1fr;gap:.5rem}
+.wide td::before{content:attr(data-head);color:var(--soft)}
+}
+@media print{
+:root{color-scheme:light;--ink:#000;--soft:#444;--line:#999;--bed:#eee;--paper:#fff;--pass:#14632f;--fail:#a11616;--open:#7a4b00;--link:#000}
+body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}
+nav{display:none}
+a{text-decoration:none}
+h2,h3,caption{break-after:avoid}
+.part,tr,figure,li{break-inside:avoid}
+thead{display:table-header-group}
+table{font-size:8.5pt}
+thead th{print-color-adjust:exact}
+p,li{orphans:3;widows:3}
+}
+`;
+
+/** The foot of each printed page: the name of the record and the number of the page. */
+export function pageFoot(name: string): string {
+  const escaped = [...name.slice(0, 80)]
+    .map((one) => (/[\w ]/.test(one) ? one : `\\${one.codePointAt(0)?.toString(16)} `))
+    .join("");
+  const font = "font:8pt system-ui,sans-serif;color:#444";
+  return `@page{margin:14mm 14mm 18mm;@bottom-left{content:"${escaped}";${font}}@bottom-right{content:counter(page) " / " counter(pages);${font}}}
+`;
+}

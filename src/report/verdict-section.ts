@@ -1,0 +1,79 @@
+// What does the record prove, and what may not be done yet? The first page of a report.
+// Follows the assessment: its outcome, its reasons in their order, its hold points.
+// Does not cover a verdict of its own: nothing is judged here.
+import type { Outcome } from "../assessment/index.ts";
+import type { Context } from "./context.ts";
+import { list, type Section, table, text } from "./report-document.ts";
+import { capital, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
+
+const leads: Readonly<Record<Outcome, string>> = {
+  pass: "As far as the record shows, the installation keeps every limit that it was held to.",
+  fail: "The record shows that the installation does not keep a limit, or that something was done before its proof.",
+  inconclusive: "Nothing in the record fails, but it does not prove enough for a pass.",
+};
+
+/** Verdict and the reasons that decide it. */
+export function verdictSection(context: Context): Section {
+  const { outcome, steps, reasons } = context.assessment;
+  // Reasons of checks that passed come last; what is before them decides.
+  const passed = steps
+    .flatMap(({ checks }) => checks)
+    .filter(({ assessment }) => assessment.outcome === "pass" && assessment.reasons.length > 0);
+  const deciding = reasons.slice(0, reasons.length - passed.length);
+  const counts = new Map<string, number>();
+  for (const step of steps) {
+    const { text: word } = stepMark(step);
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  const counted = [...counts].map(([word, count]) => `${count} ${word.toLowerCase()}`).join(", ");
+  return {
+    id: "verdict",
+    title: "Verdict",
+    mark: outcomeMark(outcome),
+    blocks: [
+      text(`${leads[outcome]} Of ${steps.length} steps: ${counted}.`),
+      ...(deciding.length
+        ? [text(outcome === "pass" ? "To be known with it:" : "What decides it:")]
+        : []),
+      ...list(deciding.map((reason) => capital(context.said(reason)))),
+    ],
+  };
+}
+
+const waits: Readonly<Record<string, string>> = {
+  "open-valves": "Opening the service valves",
+  "add-charge": "Adding refrigerant",
+  "power-on": "Switching on",
+};
+
+/** Hold points. */
+export function holdsSection({ assessment, said }: Context): Section {
+  const rows = assessment.holds.map((hold) => [
+    waits[hold.name] ?? capital(plainWords(hold.name)),
+    [holdMark(hold)],
+    hold.waitsFor.map(plainWords).join(", ") || "nothing",
+    said(hold.reason),
+  ]);
+  return {
+    id: "holds",
+    title: "What may not be done yet",
+    blocks: table("Hold points", ["What", "State", "Waits for", "Why"], rows),
+  };
+}
+
+/** Every step in a line. */
+export function overviewSection({ assessment }: Context): Section {
+  const rows = assessment.steps.map((step, i) => [
+    [{ text: `${i + 1}. ${capital(plainWords(step.name))}`, to: step.name }],
+    [stepMark(step)],
+    step.checks.map(({ name }) => plainWords(name)).join(", ") || "none",
+    String(step.missing.length),
+    step.blockedBy.map(plainWords).join(", ") || "—",
+  ]);
+  const head = ["Step", "Outcome", "Checks made", "Fields missing", "Has to wait for"];
+  return {
+    id: "overview",
+    title: "The steps at a glance",
+    blocks: table("Steps in the order of the work", head, rows),
+  };
+}

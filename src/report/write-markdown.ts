@@ -1,0 +1,68 @@
+// How is a report written as Markdown? Headings, paragraphs, lists and tables, all text escaped.
+// Follows CommonMark 0.31.2 (2.4, 6.1) and GitHub Flavored Markdown 0.29 (4.10, tables); from memory.
+// Does not cover pictures: a Markdown reader need not show SVG.
+import { visible } from "./plain-text.ts";
+import type { Block, ReportDocument, Run, Section, Table, Words } from "./report-document.ts";
+
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  "|": "&#124;",
+};
+
+/** Text that Markdown shows as it is: no mark-up, no link, no tag, no cell. */
+export function markdownText(text: string): string {
+  return visible(text)
+    .replace(/[\\`*_{}[\]~$]/g, "\\$&")
+    .replace(/[&<>|]/g, (mark) => entities[mark] as string)
+    .replace(/:(?=\/\/)|(?<=www)\.|@/gi, "\\$&") // no link is made of a bare address
+    .replace(/^(?:[-+=#!]|(\d+)(?=[.)]))/, (mark, digits) => (digits ? `${mark}\\` : `\\${mark}`));
+}
+
+/** The report as Markdown. */
+export function writeMarkdown({ title, name, facts, sections }: ReportDocument): string {
+  const lines = [
+    `# ${markdownText(title)}: ${markdownText(name)}`,
+    tableText({
+      kind: "table",
+      caption: "",
+      head: facts.map(([fact]) => fact),
+      rows: [facts.map(([, value]) => value)],
+    }),
+    ...sections.flatMap((section) => sectionText(section, 2)),
+  ];
+  return `${lines.join("\n\n")}\n`;
+}
+
+function sectionText({ title, mark, blocks, parts = [] }: Section, level: number): string[] {
+  const word = mark ? `: ${wordsText([mark])}` : "";
+  return [
+    `${"#".repeat(level)} ${markdownText(title)}${word}`,
+    ...blocks.flatMap(blockText),
+    ...parts.flatMap((part) => sectionText(part, level + 1)),
+  ];
+}
+
+function blockText(block: Block): string[] {
+  if (block.kind === "text") return [wordsText(block.text)];
+  if (block.kind === "list") return [block.items.map((item) => `- ${wordsText(item)}`).join("\n")];
+  return block.kind === "table" ? [`**${markdownText(block.caption)}**`, tableText(block)] : [];
+}
+
+function tableText({ head, rows }: Table): string {
+  const row = (cells: readonly Words[]) =>
+    `| ${cells.map((cell) => wordsText(cell)).join(" | ")} |`;
+  return [row(head), `|${" --- |".repeat(head.length)}`, ...rows.map(row)].join("\n");
+}
+
+function wordsText(words: Words): string {
+  if (typeof words === "string") return markdownText(words);
+  return words.map(runText).join("");
+}
+
+/** Words of a verdict stand out; links are left to the numbers. */
+function runText({ text, tone }: Run): string {
+  const plain = tone ? `**${markdownText(text)}**` : markdownText(text);
+  return text.startsWith(" ") ? ` ${plain} ` : plain;
+}
