@@ -9,6 +9,17 @@ const resolve = {
   ],
 };
 
+/** Tests of the built package; those of the source beside them run with the library. */
+const packageTests = [
+  "api",
+  "built-tree-shaking",
+  "import-effects",
+  "import-time",
+  "published-package",
+  "sizes",
+  "two-copies",
+].map((name) => `tests/package/${name}.test.ts`);
+
 const config: ViteUserConfig = defineConfig({
   root,
   resolve,
@@ -22,11 +33,7 @@ const config: ViteUserConfig = defineConfig({
           name: "library",
           setupFiles: "tests/fixed-seed.ts",
           include: ["tests/**/*.test.ts"],
-          exclude: [
-            "tests/package/published-package.test.ts",
-            "tests/studies/**",
-            "tests/browser/**",
-          ],
+          exclude: [...packageTests, "tests/studies/**", "tests/browser/**", "tests/runtimes/**"],
           typecheck: {
             enabled: true,
             include: ["tests/**/*.test-d.ts"],
@@ -39,7 +46,7 @@ const config: ViteUserConfig = defineConfig({
         root,
         test: {
           name: "package",
-          include: ["tests/package/published-package.test.ts"],
+          include: packageTests,
           globalSetup: "tests/package/build.ts",
           testTimeout: 120_000,
         },
@@ -51,6 +58,15 @@ const config: ViteUserConfig = defineConfig({
           name: "studies",
           include: ["tests/studies/**/*.study.test.ts"],
           testTimeout: 1_800_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: "runtimes",
+          include: ["tests/runtimes/*.test.ts"],
+          globalSetup: "tests/package/build.ts",
+          testTimeout: 120_000,
         },
       },
       {

@@ -4,15 +4,16 @@ import { build } from "esbuild";
 
 const root = new URL("../..", import.meta.url).pathname;
 
-/** A bundle of the code: its text, its size after gzip, and the files that went into it. */
+/** A bundle of the code: its text, its sizes in bytes, and the files that went into it. */
 export interface Bundle {
   readonly text: string;
+  readonly minified: number;
   readonly gzip: number;
   readonly inputs: readonly string[];
 }
 
-/** Bundles and minifies code that imports from `hvac-install-math/…`, resolved to the source. */
-export async function bundle(code: string): Promise<Bundle> {
+/** Bundles and minifies code that imports from `hvac-install-math/…`, resolved to the source or to `dist`. */
+export async function bundle(code: string, of: "source" | "built" = "source"): Promise<Bundle> {
   const result = await build({
     stdin: { contents: code, resolveDir: root, loader: "ts" },
     absWorkingDir: root,
@@ -23,12 +24,19 @@ export async function bundle(code: string): Promise<Bundle> {
     write: false,
     metafile: true,
     logLevel: "silent",
-    tsconfig: `${root}tsconfig.json`,
+    // without the paths of tsconfig.json, the package finds itself through its own exports
+    ...(of === "source" ? { tsconfig: `${root}tsconfig.json` } : { tsconfigRaw: {} }),
   });
   const output = result.outputFiles[0];
   if (!output) throw new Error("esbuild wrote nothing");
   const inputs = Object.entries(Object.values(result.metafile.outputs)[0]?.inputs ?? {})
     .filter(([, { bytesInOutput }]) => bytesInOutput > 0)
     .map(([name]) => name);
-  return { text: output.text, gzip: gzipSync(output.contents, { level: 9 }).length, inputs };
+  const minified = output.contents.length;
+  return {
+    text: output.text,
+    minified,
+    gzip: gzipSync(output.contents, { level: 9 }).length,
+    inputs,
+  };
 }

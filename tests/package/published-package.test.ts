@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
 
@@ -70,18 +70,6 @@ describe("the packed package", () => {
     expect(cjs).toBe(esm);
   });
 
-  it("lets ESM and CommonJS copies understand each other's quantities", () => {
-    const code = `
-      import { createRequire } from "node:module";
-      import * as esm from "hvac-install-math/quantity";
-      const cjs = createRequire(import.meta.url)("hvac-install-math/quantity");
-      const rise = cjs.degF(95).minus(esm.degF(75));
-      console.log(esm.isQuantity(rise), esm.degF(60).plus(rise).in(cjs.degF),
-        esm.toAbsolute(cjs.psig(0), esm.standardAtmosphere).in(cjs.kPaa));`;
-    writeFileSync(join(consumer, "two-copies.mjs"), code);
-    expect(run("node", ["two-copies.mjs"]).trim()).toBe("true 80 101.325");
-  });
-
   it.each([
     ["nodenext", "esm.mts", "nodenext"],
     ["nodenext", "commonjs.cts", "nodenext"],
@@ -107,38 +95,4 @@ psig(1).plus(psia(1));`;
     ];
     expect(run("node", [tsc, ...flags, file])).toBe("");
   });
-});
-
-describe("importing", () => {
-  /** The shortest of several times: what the import costs when the machine does nothing else. */
-  const shortest = (code: string) => {
-    const timed = `const t = process.hrtime.bigint(); ${code} console.log(Number(process.hrtime.bigint() - t) / 1e6)`;
-    const times = Array.from({ length: 12 }, () =>
-      Number(run("node", ["--input-type=module", "-e", timed])),
-    );
-    return Math.min(...times);
-  };
-
-  const empty = () => {
-    mkdirSync(join(consumer, "node_modules/empty"), { recursive: true });
-    writeFileSync(
-      join(consumer, "node_modules/empty/package.json"),
-      `{"type":"module","exports":"./i.js"}`,
-    );
-    writeFileSync(join(consumer, "node_modules/empty/i.js"), "export const nothing = 0;");
-    return shortest(`await import("empty");`);
-  };
-
-  // The root and commissioning open every module's file; mathjs behind field-text takes its own time.
-  const budgets = subpaths
-    .filter((name) => !name.endsWith("/field-text"))
-    .map((name) => [name, /^hvac-install-math(\/commissioning)?$/.test(name) ? 60 : 15] as const);
-  it.each(budgets)(
-    "%s takes at most %i ms more than an empty module",
-    { retry: 3 },
-    (subpath, budget) => {
-      const base = empty();
-      expect(shortest(`await import("${subpath}");`) - base).toBeLessThanOrEqual(budget);
-    },
-  );
 });
