@@ -9,6 +9,24 @@ export interface Axis {
   readonly ticks: readonly (readonly [value: number, word: string])[];
 }
 
+// The build bundles d3; the comment stays in the built file and in that of an app.
+/*!
+ * Contains parts of d3-array, d3-color, d3-format, d3-interpolate, d3-scale and d3-shape,
+ * Copyright 2010-2026 Mike Bostock, and of d3-path, Copyright 2015-2026 Mike Bostock.
+ *
+ * Permission to use, copy, modify, and/or distribute this software for any purpose
+ * with or without fee is hereby granted, provided that the above copyright notice
+ * and this permission notice appear in all copies.
+ *
+ * THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH
+ * REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND
+ * FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT,
+ * INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS
+ * OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER
+ * TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF
+ * THIS SOFTWARE.
+ */
+
 /** An axis over the values, from one coordinate to another; `round` lets it begin and end at a tick. */
 export function axisOf(
   values: readonly number[],

@@ -18,18 +18,17 @@ export function marksOf(
     const d = at.map(([x, y]) => `M${short(x - 3)},${short(y - 3)}l6,6m0,-6l-6,6`).join("");
     return element("path", { d, fill: "none", stroke, "stroke-width": 1.4 });
   }
-  const ring = marks === "rings";
-  return at
-    .map(([cx, cy]) =>
-      element("circle", {
-        cx,
-        cy,
-        r: ring ? 5 : 2.2,
-        fill: ring ? "none" : stroke,
-        ...(ring && { stroke, "stroke-width": 1.8 }),
-      }),
-    )
-    .join("");
+  if (marks === "rings") {
+    return at
+      .map(([cx, cy]) =>
+        element("circle", { cx, cy, r: 5, fill: "none", stroke, "stroke-width": 1.8 }),
+      )
+      .join("");
+  }
+  // A dot is a line of no length with a round cap.
+  const d = at.map(([x, y]) => `M${short(x)},${short(y)}h0`).join("");
+  const size = marks === "dots" ? 3.2 : 4.4;
+  return element("path", { d, stroke, "stroke-width": size, "stroke-linecap": "round" });
 }
 
 /** The samples with their names from `top` on, and where the legend ends. */
@@ -54,8 +53,13 @@ export function legendOf(
       entry(name, (at, middle) => {
         const d = `M${short(at)},${short(middle)}h${sample}`;
         const stroke = element("path", { d, ...strokeOf(role, theme) });
-        const mark = marksOf(one, [[at + sample / 2, middle]], theme);
-        return !marks ? stroke : marks === "dots" ? stroke + mark : mark;
+        const spread = marks === "dots" ? [0.1, 0.37, 0.63, 0.9] : [0.5];
+        const mark = marksOf(
+          one,
+          spread.map((part) => [at + part * sample, middle]),
+          theme,
+        );
+        return !marks ? stroke : marks === "dotted line" ? stroke + mark : mark;
       });
     }
     for (const { label: name, role } of bands) {
@@ -78,4 +82,4 @@ export function legendOf(
 }
 
 /** How much of a band's colour covers what lies below it. */
-export const bandOpacity = 0.2;
+export const bandOpacity = 0.18;

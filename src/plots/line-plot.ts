@@ -12,7 +12,7 @@ const fonts = "system-ui,-apple-system,'Segoe UI',Roboto,'Noto Sans',sans-serif"
 
 /** The picture. */
 export function linePlot(plot: LinePlot): string {
-  const { frame, result, description, xName, xWords, panels } = plot;
+  const { frame, outcome, result, description, xName, xWords, panels } = plot;
   const { id, title, width, colors } = frame;
   const parts: string[] = [];
   let bottom = 0;
@@ -20,9 +20,12 @@ export function linePlot(plot: LinePlot): string {
     bottom += 19;
     parts.push(label(row, 0, bottom, { "font-size": 15, "font-weight": 600 }));
   }
-  for (const row of wrapped(result, textSize, width)) {
+  for (const [i, row] of wrapped(`${outcome}: ${result}`, textSize, width).entries()) {
     bottom += 18;
-    parts.push(label(row, 0, bottom));
+    // The outcome stands out: it is the first word of the first row.
+    const [word, rest] = i === 0 ? [outcome, row.slice(outcome.length)] : ["", row];
+    const strong = element("tspan", { "font-weight": 600 }, escaped(word));
+    parts.push(element("text", { x: 0, y: bottom }, strong, escaped(rest)));
   }
   const legend = legendOf(panels, width, bottom + 8, colors);
   parts.push(...legend.parts);
@@ -39,7 +42,7 @@ export function linePlot(plot: LinePlot): string {
 
   for (const panel of panels) {
     const top = bottom + 32;
-    parts.push(panelOf(panel, x, { left, right, top }, colors));
+    parts.push(panelOf(panel, x, { width, left, right, top }, colors));
     bottom = top + panel.height;
     const ticks = x.ticks.map(([value]) => `M${short(x.at(value))},${short(bottom)}v4`).join("");
     const d = `M${short(left)},${short(bottom)}H${short(right)}${xWords ? "" : ticks}`;

@@ -11,10 +11,14 @@ import { element, label, short, textSize, widthOf } from "./svg-text.ts";
 
 /** Where a panel stands. */
 export interface Place {
+  readonly width: number;
   readonly left: number;
   readonly right: number;
   readonly top: number;
 }
+
+/** About how many numbers an axis of a height gets. */
+const ticksOf = (height: number) => Math.max(3, Math.round(height / 42));
 
 /** The vertical axis of a panel between its lower and its upper edge. */
 export function verticalAxis(panel: Panel, top: number): Axis {
@@ -22,7 +26,7 @@ export function verticalAxis(panel: Panel, top: number): Axis {
   const values = [...reach, ...levels.map(({ y }) => y)];
   for (const { points } of lines) for (const [, y] of points) values.push(y);
   for (const { points } of bands) for (const [, low, high] of points) values.push(low, high);
-  return axisOf(values, [top + height, top], Math.max(2, Math.round(height / 42)));
+  return axisOf(values, [top + height, top], ticksOf(height));
 }
 
 /** The second axis of a panel, beside the first. */
@@ -30,14 +34,14 @@ export function rightAxis({ right, height }: Panel, axis: Axis, top: number): Ax
   if (!right) return undefined;
   const { factor } = right;
   const ends = axis.ends.map((end) => end * factor);
-  return axisOf(ends, [top + height, top], Math.max(2, Math.round(height / 42)), false);
+  return axisOf(ends, [top + height, top], ticksOf(height), false);
 }
 
 /** The panel as markup. */
 export function panelOf(panel: Panel, x: Axis, place: Place, theme: PlotColors): string {
-  const { left, right, top } = place;
+  const { width, left, right, top } = place;
   const axis = verticalAxis(panel, top);
-  const parts: string[] = [label(panel.name, 0, top - 10)];
+  const parts: string[] = [label(panel.name, 0, top - 12)];
   for (const [value, word] of axis.ticks) {
     const y = axis.at(value);
     parts.push(
@@ -51,7 +55,7 @@ export function panelOf(panel: Panel, x: Axis, place: Place, theme: PlotColors):
   }
   const second = rightAxis(panel, axis, top);
   if (panel.right && second) {
-    parts.push(label(panel.right.name, right, top - 10, { "text-anchor": "end" }));
+    parts.push(label(panel.right.name, width, top - 12, { "text-anchor": "end" }));
     for (const [value, word] of second.ticks) {
       const y = second.at(value);
       const d = `M${short(right)},${short(y)}h4`;
@@ -91,13 +95,14 @@ export function panelOf(panel: Panel, x: Axis, place: Place, theme: PlotColors):
   const courses = panel.lines.map(({ points }) =>
     points.map(([at, value]): [number, number] => [x.at(at), axis.at(value)]),
   );
-  panel.lines.forEach((one, i) => {
+  const drawn = panel.lines.map((one, i) => {
     const course = courses[i] as [number, number][];
-    if (one.marks !== "crosses" && one.marks !== "rings") {
-      parts.push(element("path", { d: toPath(course) ?? "", ...strokeOf(one.role, theme) }));
-    }
-    if (one.marks) parts.push(marksOf(one, course, theme));
+    const { role, marks } = one;
+    const stroke = element("path", { d: toPath(course) ?? "", ...strokeOf(role, theme) });
+    if (!marks) return stroke;
+    return (marks === "dotted line" ? stroke : "") + marksOf(one, course, theme);
   });
+  parts.push(...drawn.reverse());
   parts.push(...wordsOf(panel, courses.flatMap(along), x, axis, place));
   return parts.join("");
 }

@@ -17,7 +17,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
-import { type TestRows, temperaturesOf, testRowsOf } from "./pressure-test-rows.ts";
+import { type TestRows, testRowsOf, zonesOf, zoneTemperature } from "./pressure-test-rows.ts";
 import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
 import type { Band, Line, Panel, Point } from "./shapes.ts";
 import { thinned } from "./thin.ts";
@@ -72,7 +72,7 @@ export interface PressureTestPlotOptions extends PlotOptions {
  * };
  * const svg = pressureTestPlot(test, assessPressureTest(test), { id: "line-set-1" });
  * svg.startsWith("<svg "); // => true
- * svg.includes("pass: corrected drop 0.4 psi ± 1.6 psi, limit 4 psi"); // => true
+ * svg.includes("corrected drop 0.4 psi ± 1.6 psi, limit 4 psi"); // => true
  * ```
  */
 export function pressureTestPlot(
@@ -115,12 +115,13 @@ export function pressureTestPlot(
 
   const psi = pressureUnit.difference;
   const shown = (si: number) => figure(si, psi, uncertainty);
+  const stated = `limit ${Number(((limit ?? 0) / psi.scale).toPrecision(6))} ${psi.symbol}`;
   const lines: Line[] = [
     {
       role: "measured",
       label: "readings",
       points: course((i) => pressures[i] as number),
-      ...(drawn.length <= 40 && { marks: "dots" as const }),
+      ...(drawn.length <= 40 && { marks: "dotted line" as const }),
     },
     { role: "model", label: "explained by temperature", points: course(expectedAt) },
     {
@@ -133,7 +134,7 @@ export function pressureTestPlot(
   if (limit !== undefined) {
     lines.splice(2, 0, {
       role: "limit",
-      label: `limit ${shown(limit)}`,
+      label: stated,
       points: course((i) => expectedAt(i) - allowed(i)),
     });
   }
@@ -165,13 +166,14 @@ export function pressureTestPlot(
   if (temperature) panels.push(temperaturePanel(rows, time, temperatureUnit));
 
   const { outcome } = assessment;
-  const against = limit === undefined ? "no limit stated" : `limit ${shown(limit)}`;
+  const against = limit === undefined ? "no limit stated" : stated;
   const span = isTimed ? ` over ${figure(to - from, timeUnit, (to - from) / 10)}` : "";
   const asRead = ({ pressure, temperature: T }: TestReading) =>
     `${pressure} at ${Array.isArray(T) ? T.join(" and ") : T}`;
   return linePlot({
     frame,
-    result: `${outcome}: corrected drop ${shown(drop)} ± ${shown(uncertainty)}, ${against}`,
+    outcome,
+    result: `corrected drop ${shown(drop)} ± ${shown(uncertainty)}, ${against}`,
     description: `${sentences(assessment)} Shown: ${readings.length} readings${span}, from ${asRead(first)} to ${asRead(last)}, beside the pressure that the temperature alone explains.`,
     xName: isTimed ? `time, ${timeUnit.symbol}` : "time not recorded",
     x: [time(from), time(to)],
@@ -242,11 +244,10 @@ function temperaturePanel(
   time: (seconds: number) => number,
   unit: Unit<"temperature">,
 ): Panel {
-  const zones = readings.map(temperaturesOf);
-  const count = Math.max(...zones.map(({ length }) => length));
-  const roles = ["second", "guide", "limit", "model"] as const;
+  const count = readings.reduce((most, reading) => Math.max(most, zonesOf(reading)), 1);
+  const roles = ["second", "model", "limit", "guide"] as const;
   const lines = Array.from({ length: count }, (_, zone): Line => {
-    const values = zones.map((list) => list[Math.min(zone, list.length - 1)] as number);
+    const values = readings.map((reading) => zoneTemperature(reading, zone));
     const drawn = thinned(elapsed, values);
     return {
       role: roles[zone % roles.length] as (typeof roles)[number],

@@ -111,7 +111,8 @@ export function saturationPlot(
   );
   return linePlot({
     frame,
-    result: `${designation}, ${place}`,
+    outcome: designation,
+    result: place,
     description: `Saturation pressure of ${designation}, ${place}: ${ends.join("; ")}.`,
     xName: `temperature, ${temperatureUnit.symbol}`,
     x: [inUnit(low, temperatureUnit), inUnit(high, temperatureUnit)],

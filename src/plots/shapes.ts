@@ -6,12 +6,12 @@ import type { Role } from "./styles.ts";
 /** A point in the reader's units. */
 export type Point = readonly [x: number, y: number];
 
-/** A line, or with `marks` its points: a line with dots, crosses alone, rings alone. */
+/** A line, or with `marks` its points: a line with dots; dots, crosses or rings alone. */
 export interface Line {
   readonly role: Role;
   readonly label?: string;
   readonly points: readonly Point[];
-  readonly marks?: "dots" | "crosses" | "rings";
+  readonly marks?: "dotted line" | "dots" | "crosses" | "rings";
 }
 
 /** The area between two lines. */
@@ -37,6 +37,7 @@ export interface Panel {
   readonly height: number;
   readonly bands: readonly Band[];
   readonly levels: readonly Level[];
+  /** The first one lies on top. */
   readonly lines: readonly Line[];
   /** Values that the axis has to reach beside those that are drawn. */
   readonly reach: readonly number[];
@@ -47,7 +48,8 @@ export interface Panel {
 /** A whole picture. */
 export interface LinePlot {
   readonly frame: Frame;
-  /** The result in a line or two, below the heading. */
+  /** The outcome in a word, and what it rests on, below the heading. */
+  readonly outcome: string;
   readonly result: string;
   /** The text alternative. */
   readonly description: string;

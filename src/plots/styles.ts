@@ -21,7 +21,16 @@ const dashes: Readonly<Record<Role, string | undefined>> = {
   model: "7 4",
   limit: "2 3",
   second: "9 3 2 3",
-  guide: "1 4",
+  guide: "2 4",
+};
+
+/** What is measured is drawn thin over what is computed. */
+const widths: Readonly<Record<Role, number>> = {
+  measured: 1.4,
+  model: 2.4,
+  limit: 1.8,
+  second: 1.8,
+  guide: 1.4,
 };
 
 /** The paint of a role. */
@@ -38,7 +47,7 @@ export function strokeOf(
   return {
     fill: "none",
     stroke: paintOf(role, theme),
-    "stroke-width": role === "guide" ? 1.2 : 1.8,
+    "stroke-width": widths[role],
     "stroke-dasharray": dashes[role],
     "stroke-linejoin": "round",
   };

@@ -39,3 +39,13 @@ export function thinned(
   kept.push(last);
   return kept;
 }
+
+/** Rows in order of time; those that are in order already are not copied. */
+export function inOrder<T>(
+  rows: readonly T[],
+  times: readonly number[],
+): [readonly T[], readonly number[]] {
+  if (times.every((at, i) => i === 0 || at >= (times[i - 1] as number))) return [rows, times];
+  const order = times.map((_, i) => i).sort((a, b) => (times[a] as number) - (times[b] as number));
+  return [order.map((i) => rows[i] as T), order.map((i) => times[i] as number)];
+}

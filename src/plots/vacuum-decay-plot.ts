@@ -16,7 +16,7 @@ import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
 import type { Level, Line, Point } from "./shapes.ts";
-import { thinned } from "./thin.ts";
+import { inOrder, thinned } from "./thin.ts";
 import { sentences } from "./words.ts";
 
 /** Units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
@@ -132,7 +132,7 @@ export function vacuumDecayPlot(
     const when = `${Number(inUnit(at, timeUnit).toPrecision(3))} ${timeUnit.symbol}`;
     level(`${words} ${say(limit)} at ${when}`, limit, since, at, { role: "limit", stop: true });
     if (failAbove > 0) {
-      level(`wet or leaking from ${say(failAbove)}`, failAbove, since, end, { role: "second" });
+      level(`fails from ${say(failAbove)}`, failAbove, since, end, { role: "second" });
     }
   }
   const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
@@ -154,7 +154,7 @@ export function vacuumDecayPlot(
       role: "measured",
       label: "readings",
       points: drawn.map((i) => point(t[i] as number, p[i] as number)),
-      ...(drawn.length <= 40 && { marks: "dots" as const }),
+      ...(drawn.length <= 160 && { marks: fit ? ("dots" as const) : ("dotted line" as const) }),
     },
   ];
   if (fit) {
@@ -188,7 +188,8 @@ export function vacuumDecayPlot(
     cause === "leak" ? `, ${Number(leak.value.in(micronPerMinute).toPrecision(2))} micron/min` : "";
   return linePlot({
     frame,
-    result: `${outcome}: ${courses[cause]}${rate}`,
+    outcome,
+    result: `${courses[cause]}${rate}`,
     description: `${description} Shown: ${t.length} readings from ${say(p[0] as number)} to ${say(p.at(-1) as number)}.`,
     xName: `time since isolation, ${timeUnit.symbol}`,
     x: [0, inUnit(end, timeUnit)],
@@ -218,28 +219,30 @@ export function vacuumDecayPlot(
 function rowsOf(
   readings: VacuumDecayInput["readings"],
   { excluded }: VacuumDecayAssessment,
-): { t: number[]; p: number[]; aside: [number, number][] } {
+): { t: readonly number[]; p: readonly number[]; aside: [number, number][] } {
   const out = new Set(listOf("assessment.excluded", excluded).map(({ row }) => row));
   const aside: [number, number][] = [];
-  const rows: [number, number][] = [];
+  const [t, p]: [number[], number[]] = [[], []];
   listOf("readings", readings).forEach((reading, row) => {
-    const { elapsed, pressure } = objectOf(`readings[${row}]`, reading);
-    if (!isOfKind(elapsed, "duration")) siOf(`readings[${row}].elapsed`, elapsed, "duration");
-    if (!isOfKind(pressure, "absolutePressure")) {
+    const { elapsed, pressure } = reading ?? {};
+    if (!isOfKind(elapsed, "duration") || !isOfKind(pressure, "absolutePressure")) {
+      objectOf(`readings[${row}]`, reading);
+      siOf(`readings[${row}].elapsed`, elapsed, "duration");
       siOf(`readings[${row}].pressure`, pressure, "absolutePressure");
     }
-    const isUsed = !out.has(row) && elapsed.si >= 0;
-    (isUsed ? rows : aside).push([elapsed.si, pressure.si]);
+    if (out.has(row) || elapsed.si < 0) {
+      aside.push([elapsed.si, pressure.si]);
+    } else {
+      t.push(elapsed.si);
+      p.push(pressure.si);
+    }
   });
-  if (rows.length === 0) {
+  if (t.length === 0) {
     const allowed = "at least one reading that was not set aside";
-    throw new InvalidInputError({
-      argument: "readings",
-      value: `${aside.length} set aside`,
-      allowed,
-    });
+    const value = `${aside.length} set aside`;
+    throw new InvalidInputError({ argument: "readings", value, allowed });
   }
-  rows.sort(([one], [other]) => one - other);
   aside.sort(([one], [other]) => one - other);
-  return { t: rows.map(([at]) => at), p: rows.map(([, value]) => value), aside };
+  const [pressures, times] = inOrder(p, t);
+  return { t: times, p: pressures, aside };
 }

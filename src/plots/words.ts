@@ -8,7 +8,7 @@ import type { Reading } from "./reader-units.ts";
 export function figure(si: number, { scale, symbol }: Reading, uncertainty: number): string {
   const size = Math.floor(Math.log10(Math.abs(uncertainty / scale) || 1));
   const decimals = Math.min(6, Math.max(0, 1 - size));
-  return `${Number((si / scale).toFixed(decimals)) + 0} ${symbol}`;
+  return `${(Number((si / scale).toFixed(decimals)) + 0).toFixed(decimals)} ${symbol}`; // no −0.0
 }
 
 /** The outcome and its reasons in sentences. */
