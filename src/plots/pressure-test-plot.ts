@@ -21,7 +21,7 @@ import { type TestRows, testRowsOf, zonesOf, zoneTemperature } from "./pressure-
 import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
 import type { Band, Line, Panel, Point } from "./shapes.ts";
 import { thinned } from "./thin.ts";
-import { figure, sentences } from "./words.ts";
+import { figure, round, sentences } from "./words.ts";
 
 /** Units and looks of {@link pressureTestPlot}. Source: none; the library's own type. */
 export interface PressureTestPlotOptions extends PlotOptions {
@@ -115,7 +115,7 @@ export function pressureTestPlot(
 
   const psi = pressureUnit.difference;
   const shown = (si: number) => figure(si, psi, uncertainty);
-  const stated = `limit ${Number(((limit ?? 0) / psi.scale).toPrecision(6))} ${psi.symbol}`;
+  const stated = `limit ${round(limit ?? 0, psi, 6)}`;
   const lines: Line[] = [
     {
       role: "measured",
@@ -167,7 +167,7 @@ export function pressureTestPlot(
 
   const { outcome } = assessment;
   const against = limit === undefined ? "no limit stated" : stated;
-  const span = isTimed ? ` over ${figure(to - from, timeUnit, (to - from) / 10)}` : "";
+  const span = isTimed ? ` over ${round(to - from, timeUnit)}` : "";
   const asRead = ({ pressure, temperature: T }: TestReading) =>
     `${pressure} at ${Array.isArray(T) ? T.join(" and ") : T}`;
   return linePlot({

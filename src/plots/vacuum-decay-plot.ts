@@ -17,7 +17,7 @@ import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
 import type { Level, Line, Point } from "./shapes.ts";
 import { inOrder, thinned } from "./thin.ts";
-import { sentences } from "./words.ts";
+import { round, sentences } from "./words.ts";
 
 /** Units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
 export interface VacuumDecayPlotOptions extends PlotOptions {
@@ -110,7 +110,7 @@ export function vacuumDecayPlot(
     inUnit(seconds, timeUnit),
     inUnit(pascals, unit),
   ];
-  const say = (pascals: number) => `${Number(inUnit(pascals, unit).toPrecision(3))} ${unit.symbol}`;
+  const say = (pascals: number) => round(pascals, unit);
 
   const drawn = thinned(t, p);
   const levels: Level[] = [];
@@ -129,7 +129,7 @@ export function vacuumDecayPlot(
       ...more,
     });
   for (const { since, at, limit, words, failAbove } of accepted) {
-    const when = `${Number(inUnit(at, timeUnit).toPrecision(3))} ${timeUnit.symbol}`;
+    const when = round(at, timeUnit);
     level(`${words} ${say(limit)} at ${when}`, limit, since, at, { role: "limit", stop: true });
     if (failAbove > 0) {
       level(`fails from ${say(failAbove)}`, failAbove, since, end, { role: "second" });
@@ -185,7 +185,9 @@ export function vacuumDecayPlot(
     lines.push({ role: "second", ...words, points: [point(at, 0), point(at, highest)] });
   });
   const rate =
-    cause === "leak" ? `, ${Number(leak.value.in(micronPerMinute).toPrecision(2))} micron/min` : "";
+    cause === "leak"
+      ? `, ${round(siOf("assessment.leak.value", leak?.value, "pressureRate"), micronPerMinute, 2)}`
+      : "";
   return linePlot({
     frame,
     outcome,

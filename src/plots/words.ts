@@ -2,7 +2,7 @@
 // Follows WCAG 2.2, 1.1.1. Does not cover other languages: the statements of an assessment are English.
 import { type Assessment, explain } from "../assessment/assessment.ts";
 import { listOf, objectOf, oneOf } from "../quantity/check.ts";
-import type { Reading } from "./reader-units.ts";
+import { inUnit, type Reading } from "./reader-units.ts";
 
 /** A difference with so many decimals that its uncertainty has two digits. */
 export function figure(si: number, { scale, symbol }: Reading, uncertainty: number): string {
@@ -10,6 +10,10 @@ export function figure(si: number, { scale, symbol }: Reading, uncertainty: numb
   const decimals = Math.min(6, Math.max(0, 1 - size));
   return `${(Number((si / scale).toFixed(decimals)) + 0).toFixed(decimals)} ${symbol}`; // no −0.0
 }
+
+/** A value to so many digits, three when left out. */
+export const round = (si: number, unit: Reading, digits = 3): string =>
+  `${Number(inUnit(si, unit).toPrecision(digits))} ${unit.symbol}`;
 
 /** The outcome and its reasons in sentences. */
 export function sentences(assessment: Assessment<string>): string {
