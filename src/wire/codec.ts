@@ -11,7 +11,7 @@ import { plainCopy } from "./plain-copy.ts";
 import { refuse, shown } from "./refuse.ts";
 import { scanText } from "./scan-text.ts";
 import { schemaOf } from "./schema-of.ts";
-import type { WireShape } from "./wire-shape.ts";
+import type { FormOf, WireShape } from "./wire-shape.ts";
 
 /**
  * JSON in and out for one type. Unknown fields are refused, a field that stands twice is refused, and
@@ -36,14 +36,15 @@ export interface Codec<T> {
 export interface CodecParts<T> {
   /** What the whole is called in errors. */
   readonly name: string;
-  readonly shape: WireShape;
+  /** Its shape, made when it is first needed. */
+  readonly shape: () => FormOf<T>;
   /** Versions, where the format has them. */
   readonly format?: Format;
   /** What else has to hold; runs after reading and before writing. */
   readonly check?: (value: T) => T;
 }
 
-/** The codec of a shape. The schema is made when it is first needed. */
+/** The codec of a shape. */
 export function codecOf<T>({
   name,
   shape,
@@ -52,7 +53,7 @@ export function codecOf<T>({
 }: CodecParts<T>): Codec<T> {
   let made: z.ZodMiniType | undefined;
   const schema = () => {
-    made ??= schemaOf(shape);
+    made ??= schemaOf(shape() as WireShape);
     return made;
   };
   const codec: Codec<T> = {
@@ -85,7 +86,8 @@ export function codecOf<T>({
       scanText(text, limitsOf(limits), name);
       return text;
     },
-    jsonSchema: () => jsonSchemaOf(shape, format ? `${name}, version ${format.version}` : name),
+    jsonSchema: () =>
+      jsonSchemaOf(shape() as WireShape, format ? `${name}, version ${format.version}` : name),
   };
   return codec;
 }

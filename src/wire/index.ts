@@ -8,4 +8,16 @@
 export type { Codec } from "./codec.ts";
 export type { JsonObject, JsonValue } from "./json-value.ts";
 export { defaultLimits, type WireLimits } from "./limits.ts";
+export {
+  assessPressureLogInput,
+  assessPressureLogResult,
+  assessPressureTestInput,
+  assessPressureTestResult,
+  expectedTestPressureInput,
+} from "./pressure-test.ts";
 export { recordCodec } from "./record-codec.ts";
+export {
+  assessVacuumDecayInput,
+  assessVacuumDecayResult,
+  createDecayMonitorInput,
+} from "./vacuum-decay.ts";

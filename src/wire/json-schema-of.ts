@@ -3,7 +3,7 @@
 // Does not cover limits, nor values that no quantity can have (−400 °C).
 import type { Kind } from "../quantity/kinds.ts";
 import type { JsonObject } from "./json-value.ts";
-import { unitsOf } from "./schema-of.ts";
+import { unitsOf } from "./units-of.ts";
 import type { WireShape } from "./wire-shape.ts";
 
 const object = (properties: JsonObject, required: readonly string[]): JsonObject => ({
@@ -43,6 +43,9 @@ export function jsonSchemaOf(shape: WireShape, title: string): JsonObject {
     }
     if ("words" in own) return { enum: own.words };
     if ("list" in own) return { type: "array", items: made(own.list) };
+    if ("items" in own) {
+      return { type: "array", items: made(own.items), minItems: own.count, maxItems: own.count };
+    }
     if ("either" in own) return { anyOf: own.either.map(made) };
     if ("named" in own) return { enum: Object.keys(own.named) };
     if ("each" in own) return { type: "object", additionalProperties: made(own.each) };

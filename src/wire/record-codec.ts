@@ -4,6 +4,7 @@
 import { checkRecord, type InstallationRecord, recordShape } from "../commissioning/index.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { recordFormat } from "./record-format.ts";
+import type { ObjectOf } from "./wire-shape.ts";
 
 /**
  * JSON of an installation record, format version 1. What comes back is a checked, frozen record with live
@@ -28,7 +29,7 @@ import { recordFormat } from "./record-format.ts";
  */
 export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf<InstallationRecord>({
   name: "record",
-  shape: recordShape,
+  shape: () => recordShape as ObjectOf<InstallationRecord>, // record-shape.ts ties it to the type
   format: recordFormat,
   check: checkRecord,
 });

@@ -7,20 +7,13 @@ import { type InvalidInputError, isInvalidInputError } from "../quantity/errors.
 import { fromJSON } from "../quantity/json.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, QuantityJson, Unit } from "../quantity/quantity.ts";
-import * as catalogue from "../quantity/units/index.ts";
+import { unitsOf } from "./units-of.ts";
 import type { WireShape } from "./wire-shape.ts";
 
 type Schema = z.ZodMiniType;
 
 const one = <T>(words: readonly T[]) =>
   z.custom<T>((value) => words.includes(value as T), words.join(", "));
-
-/** The units of a kind by their symbols. */
-export function unitsOf(kind: Kind): Map<string, Unit<Kind>> {
-  const units = Object.values<Partial<Unit<Kind>>>(catalogue as never);
-  const own = units.filter((unit) => unit.kind === kind && unit.symbol) as Unit<Kind>[];
-  return new Map(own.map((unit) => [unit.symbol, unit]));
-}
 
 /** Runs what may refuse a value; its error becomes an issue of the schema, so that it gets its path. */
 function tried<T>(act: () => T, { issues }: z.core.ParsePayload): T {
@@ -75,8 +68,10 @@ const primitives = {
 function named(objects: Readonly<Record<string, object>>): Schema {
   const names = Object.keys(objects);
   const nameOf = (value: unknown) => {
+    const own = names.find((name) => objects[name] === value);
+    if (own !== undefined) return own;
     const text = JSON.stringify(value); // another copy of the package has objects of its own
-    return names.find((name) => objects[name] === value || JSON.stringify(objects[name]) === text);
+    return names.find((name) => JSON.stringify(objects[name]) === text);
   };
   return z.codec(
     one(names),
@@ -101,6 +96,11 @@ export function schemaOf(shape: WireShape): Schema {
     }
     if ("words" in own) return one(own.words);
     if ("list" in own) return z.array(made(own.list), "a list");
+    if ("items" in own) {
+      const { items, count } = own;
+      const right = z.refine<unknown[]>((found) => found.length === count, `${count} items`);
+      return z.array(made(items), "a list").check(right);
+    }
     if ("either" in own) return z.union(own.either.map(made) as [Schema, Schema]);
     if ("named" in own) return named(own.named);
     if ("each" in own) return z.catchall(z.object({}, "an object"), made(own.each));

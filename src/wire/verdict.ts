@@ -1,0 +1,53 @@
+// Which form has what every verdict says? Statements, citations, estimates.
+// Follows assessment/assessment.ts. Does not cover what a module adds of its own.
+import type {
+  Assessment,
+  Citation,
+  Estimate,
+  Outcome,
+  Statement,
+} from "../assessment/assessment.ts";
+import type { AnyQuantity } from "../quantity/json.ts";
+import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
+import { allKinds } from "./units-of.ts";
+import {
+  either,
+  type FieldsOf,
+  type FormOf,
+  list,
+  type ObjectOf,
+  of,
+  words,
+} from "./wire-shape.ts";
+
+/** A quantity of any kind, a number or a text: what a statement names. */
+const figure = () =>
+  either(...allKinds(), "number", "text") as FormOf<AnyQuantity | number | string>;
+
+/** A reason, an assumption or a caution. */
+export const statement = (): ObjectOf<Statement> =>
+  of<Statement>({ code: "text", text: "text", values: { each: figure() } });
+
+/** A place in a source. Its id is a text: which works there are, the bibliography says. */
+export const citation = (): ObjectOf<Citation> => of<Citation>({ source: "text", clause: "text" });
+
+/** A value with its uncertainty. */
+export const estimate = <K extends Kind>(
+  value: K,
+  difference: DifferenceOf<K>,
+): ObjectOf<Estimate<K>> =>
+  of<Estimate<"length">>({
+    value: value as "length", // the kinds of both are held together by the arguments
+    standardUncertainty: difference as "length",
+    expandedUncertainty: difference as "length",
+    coverageFactor: "number",
+  }) as unknown as ObjectOf<Estimate<K>>;
+
+/** The fields of every verdict but `cause`. */
+export const verdict = (): FieldsOf<Omit<Assessment, "cause">> => ({
+  outcome: words<Outcome>({ pass: true, fail: true, inconclusive: true }),
+  reasons: list(statement()),
+  assumptions: list(statement()),
+  cautions: list(statement()),
+  sources: list(citation()),
+});

@@ -1,0 +1,41 @@
+// Every codec of an input or a result: what its JSON Schema allows is read, and comes back as it was.
+import Ajv2020 from "ajv/dist/2020.js";
+import fc from "fast-check";
+import type { Codec } from "hvac-install-math/wire";
+import * as wire from "hvac-install-math/wire";
+import { describe, expect, it } from "vitest";
+import { arbitraryJson } from "./arbitrary-json.ts";
+import { thrownBy } from "./thrown-by.ts";
+
+const codecs = Object.entries(wire).filter(([name]) => /(Input|Result)$/.test(name)) as unknown as [
+  name: string,
+  codec: Codec<unknown>,
+][];
+
+describe.each(codecs)("%s", (_, codec) => {
+  const schema = codec.jsonSchema();
+  const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema as object);
+
+  it("reads whatever its JSON Schema allows, and writes it as it was", () => {
+    fc.assert(
+      fc.property(arbitraryJson(schema), (json) => {
+        const value = codec.decode(json);
+        const written = codec.encode(value);
+        expect(written).toEqual(json);
+        expect(validate(written)).toBe(true);
+        expect(codec.parse(codec.stringify(value))).toEqual(value);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("refuses a field that is not known, and so does its JSON Schema", () => {
+    const [any] = fc.sample(arbitraryJson(schema), 1);
+    const more = { ...(any as object), colour: "red" };
+    expect(thrownBy(() => codec.decode(more)).argument).toBe("colour");
+    expect(
+      thrownBy(() => codec.encode({ ...(codec.decode(any) as object), colour: 1 })).argument,
+    ).toBe("colour");
+    expect(validate(more)).toBe(false);
+  });
+});
