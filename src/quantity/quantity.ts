@@ -36,11 +36,25 @@ export interface Unit<in out K extends Kind> {
 /**
  * Rounds off the noise of binary arithmetic: twelve significant digits of the larger of the value and
  * the scale's offset, so that 32 °F does not print as 32.00000000000003.
+ *
+ * Multiplying by a power of ten, rounding and dividing gives the same double as the text of
+ * `toFixed(digits)` read back, and ten times sooner, as long as 10^digits and the rounded integer are exact
+ * and the product is far from a tie; the text decides the rest.
  */
 function clean(value: number, offset: number): number {
-  if (offset === 0 || Math.abs(value) > offset) return Number(value.toPrecision(12)) + 0;
-  return Number(value.toFixed(Math.max(0, 11 - Math.floor(Math.log10(offset))))) + 0;
+  const size = Math.abs(value);
+  const digits = 11 - Math.floor(Math.log10(Math.max(size, offset)));
+  const power = powers[digits] as number;
+  const scaled = value * power;
+  const whole = Math.round(scaled);
+  if (Math.abs(scaled - whole) < 0.49) return whole / power + 0; // no −0
+  return Number(size < offset ? value.toFixed(digits) : value.toPrecision(12)) + 0;
 }
+
+/** The powers of ten that a double holds exactly. */
+const powers: readonly number[] = /* @__PURE__ */ Array.from({ length: 23 }, (_, n) =>
+  Number(`1e${n}`),
+);
 
 /**
  * An immutable value with a kind, kept in SI and remembered in the unit in which it was entered.
@@ -83,7 +97,7 @@ export class Quantity<in out K extends Kind> {
     if (!Number.isFinite(si)) {
       throw new InvalidInputError({
         argument: unit.symbol,
-        value: String((si - unit.offset) / unit.scale),
+        value: String(si),
         allowed: "a finite number",
       });
     }
@@ -91,7 +105,7 @@ export class Quantity<in out K extends Kind> {
       throw new InvalidInputError({
         argument: unit.symbol,
         value: this.toString(),
-        allowed: `${clean((0 - unit.offset) / unit.scale, unit.offset)} ${unit.symbol} or more`,
+        allowed: `${clean(-unit.offset / unit.scale, unit.offset)} ${unit.symbol} or more`,
       });
     }
     Object.freeze(this);
@@ -274,9 +288,7 @@ export function pointUnit<K extends PointKind>(
 }
 
 function multiply(factors: Factors): number {
-  return typeof factors === "number"
-    ? factors
-    : factors.reduce((product, factor) => product * factor, 1);
+  return [factors].flat().reduce((product, factor) => product * factor);
 }
 
 function makeUnit<K extends Kind>(
@@ -286,12 +298,12 @@ function makeUnit<K extends Kind>(
   offset: number,
   difference?: Unit<DifferenceOf<K>>,
 ): Unit<K> {
-  const make = (value: number): Quantity<K> => {
+  const self = ((value: number): Quantity<K> => {
     if (typeof value !== "number") {
       throw new InvalidInputError({ argument: symbol, value: typeof value, allowed: "a number" });
     }
     return new Quantity(value * scale + offset, self);
-  };
-  const self = Object.assign(make, { kind, symbol, scale, offset }) as unknown as Unit<K>;
-  return Object.freeze(Object.assign(self, { difference: difference ?? self }));
+  }) as unknown as Unit<K>;
+  const facts = { kind, symbol, scale, offset, difference: difference ?? self };
+  return Object.freeze(Object.assign(self, facts));
 }

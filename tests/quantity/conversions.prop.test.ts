@@ -26,6 +26,28 @@ function expectClose(ours: number, expected: number, scale = Math.abs(expected))
   expect(Math.abs(ours - expected)).toBeLessThanOrEqual(2e-11 * scale);
 }
 
+/** Twelve digits as the text of a number rounds them. */
+const rounded = (value: number) => Number(value.toPrecision(12)) + 0;
+
+describe("reading a value", () => {
+  it("rounds to twelve digits just as writing the number out does, ties and powers of ten included", () => {
+    const near = fc
+      .tuple(
+        fc.integer({ min: 0, max: 1e12 }),
+        fc.integer({ min: -3, max: 30 }),
+        fc.integer({ min: -4, max: 4 }),
+      )
+      .map(([n, power, ulps]) => (n + 0.5) * 10 ** -power * (1 + ulps * 2 ** -52));
+    const any = fc.double({ noNaN: true, noDefaultInfinity: true });
+    fc.assert(
+      fc.property(fc.oneof(near, any), (value) => {
+        expect(q.second(value).in(q.second)).toBe(rounded(value));
+      }),
+      { numRuns: 5000 },
+    );
+  });
+});
+
 describe("every unit of the catalogue", () => {
   it.each(units)("%s gives back what it was made with", (_, unit) => {
     fc.assert(
