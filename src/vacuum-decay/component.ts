@@ -1,6 +1,6 @@
 // What does one model say? Its coefficients, their uncertainties and its prediction.
 // Follows weighted linear least squares; JCGM 100:2008 for the uncertainties. Does not cover the weights.
-import { selfAt, sharedColumns, slowIndex, timeUnit, yAt } from "./gram.ts";
+import { selfAt, slowIndex, timeUnit, yAt } from "./gram.ts";
 import { fastTaus, slowCount, slowShape, slowTau } from "./shapes.ts";
 import { project, size, type Workspace } from "./workspace.ts";
 
@@ -30,16 +30,17 @@ export interface Component {
   readonly aicc: number;
 }
 
-/** Coefficients, uncertainties and prediction of one model; the base is factored already. */
+/**
+ * Coefficients, uncertainties and prediction of one model; the base is factored and the columns ahead are
+ * filled already.
+ */
 export function complete(
   work: Workspace,
   fast: number,
   column: number,
-  k: number,
   line: boolean,
   weight: number,
   variance: number,
-  aheadTime: number,
   aicc: number,
 ): Component {
   const { gram, L, q, qy, g, columns, indices } = work;
@@ -64,10 +65,9 @@ export function complete(
       sum -= (L[j * size + i] as number) * (coefficients[j] as number);
     coefficients[i] = sum / (L[i * size + i] as number);
   }
-  const tau = column < 0 ? 0 : slowTau(k);
+  const tau = column < 0 ? 0 : slowTau(column % slowCount);
   // prediction g·c with variance |L⁻¹g|²
-  sharedColumns(aheadTime, columns);
-  const slowAhead = column < 0 ? 0 : slowShape(shape, aheadTime, tau);
+  const slowAhead = column < 0 ? 0 : (work.ahead[column] as number);
   let ahead = amplitude * slowAhead;
   let spread = 0;
   let slowRest = slowAhead;

@@ -2,7 +2,16 @@
 // from the table of inner products and weighed by AICc; the time constants are averaged over, not picked.
 // Follows Burnham & Anderson (2002), 2.4 and 2.9 (from memory). Does not cover the verdict: verdict.ts.
 import { type Component, complete } from "./component.ts";
-import { baseIndex, fastAt, selfAt, slowColumns, slowIndex, timeAt, yAt } from "./gram.ts";
+import {
+  baseIndex,
+  fastAt,
+  selfAt,
+  sharedColumns,
+  slowColumns,
+  slowIndex,
+  timeAt,
+  yAt,
+} from "./gram.ts";
 import {
   fastTaus,
   levelling,
@@ -50,6 +59,7 @@ export function weighModels(
 ): { components: Component[]; variance: number; best: Component | undefined } {
   const { gram, L, qy, profiles, ahead } = work;
   const { n, slow } = gram;
+  sharedColumns(aheadTime, work.columns);
   slowColumnsAt(aheadTime, ahead);
   const yy = gram.base[baseIndex(yAt, yAt)] as number;
   const found: Candidate[] = [];
@@ -75,25 +85,22 @@ export function weighModels(
     if (n < m + 5) continue;
     // forward solution of each slow column against the factored base, written out for speed
     const pair = fast >= 0;
-    const [i1, i2] = [fastAt + fast, fastAt + fast + 1];
-    const [l00, l10, l11] = [L[0], L[size], L[size + 1]] as unknown as [number, number, number];
-    const [l20, l21, l22] = [L[2 * size], L[2 * size + 1], L[2 * size + 2]] as unknown as [
-      number,
-      number,
-      number,
-    ];
+    const i1 = fastAt + fast;
+    const i2 = i1 + 1;
     const at3 = m * size;
-    const [l30, l31, l32, ltt] = [
-      L[at3],
-      pair ? L[at3 + 1] : 0,
-      pair ? L[at3 + 2] : 0,
-      L[at3 + m],
-    ] as unknown as [number, number, number, number];
-    const [y0, y1, y2] = [qy[0], pair ? qy[1] : 0, pair ? qy[2] : 0] as unknown as [
-      number,
-      number,
-      number,
-    ];
+    const l00 = L[0] as number;
+    const l10 = L[size] as number;
+    const l11 = L[size + 1] as number;
+    const l20 = L[2 * size] as number;
+    const l21 = L[2 * size + 1] as number;
+    const l22 = L[2 * size + 2] as number;
+    const l30 = L[at3] as number;
+    const l31 = L[at3 + 1] as number;
+    const l32 = L[at3 + 2] as number;
+    const ltt = L[at3 + m] as number;
+    const y0 = qy[0] as number;
+    const y1 = qy[1] as number;
+    const y2 = qy[2] as number;
     const shortest = fast < 0 ? 0 : 2 * (fastTaus[fast + 1] as number);
     const firstK = Math.max(0, Math.ceil(Math.log(shortest / slowTau(0)) / slowStep));
     for (let shape = 0; shape < slowShapes.length; shape++) {
@@ -102,7 +109,7 @@ export function weighModels(
         const row = slowIndex(column, 0);
         const self = slow[row + selfAt] as number;
         const q0 = (slow[row] as number) / l00;
-        let q1 = 0;
+        let q1 = 0; // without a pair q1 and q2 stay 0, whatever l31, l32, y1 and y2 hold
         let q2 = 0;
         if (pair) {
           q1 = ((slow[row + i1] as number) - l10 * q0) / l11;
@@ -173,7 +180,7 @@ export function weighModels(
     const aicc = aiccs[i] as number;
     if (column < 0) {
       total += weight;
-      components.push(complete(work, fast, -1, 0, line, weight, variance, aheadTime, aicc));
+      components.push(complete(work, fast, -1, line, weight, variance, aicc));
       continue;
     }
     // average over the time constant: the profile of RSS gives each grid point its likelihood
@@ -193,9 +200,7 @@ export function weighModels(
     for (let k = 0; k < slowCount; k++) {
       const share = (shares[k] as number) / slowCount;
       if (share > 0) {
-        components.push(
-          complete(work, fast, first + k, k, line, weight * share, variance, aheadTime, aicc),
-        );
+        components.push(complete(work, fast, first + k, line, weight * share, variance, aicc));
       }
     }
   }

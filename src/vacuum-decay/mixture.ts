@@ -6,7 +6,8 @@ import type { Component } from "./component.ts";
 /** A figure as each model gives it, with its uncertainty and weight, and over all of them. */
 export interface Mixture {
   readonly values: Float64Array;
-  readonly deviations: Float64Array;
+  /** Slopes of the logistic curves that stand for the normal ones: Φ(z) ≈ 1/(1 + e^(−1.702 z)), within 0.01. */
+  readonly steepness: Float64Array;
   readonly weights: Float64Array;
   readonly mean: number;
   readonly u: number;
@@ -21,7 +22,7 @@ export function mixtureOf(
 ): Mixture {
   const n = components.length;
   const values = new Float64Array(n);
-  const deviations = new Float64Array(n);
+  const steepness = new Float64Array(n);
   const weights = new Float64Array(n);
   let sum = 0;
   let mean = 0;
@@ -32,7 +33,7 @@ export function mixtureOf(
     const u = uncertainty(one);
     const { weight } = one;
     values[i] = x;
-    deviations[i] = Math.sqrt(u * u + extra * extra) + 1e-12;
+    steepness[i] = 1.702 / (Math.sqrt(u * u + extra * extra) + 1e-12);
     weights[i] = weight;
     sum += weight;
     mean += weight * x;
@@ -43,19 +44,20 @@ export function mixtureOf(
     for (let i = 0; i < n; i++) weights[i] = (weights[i] as number) / sum;
   }
   const u = sum > 0 ? Math.sqrt(Math.max(0, square / sum - mean * mean)) : 0;
-  return { values, deviations, weights, mean, u };
+  return { values, steepness, weights, mean, u };
 }
 
 /** The value that the figure stays below with a probability. */
 export function boundOf(mixture: Mixture, probability: number): number {
-  const { values, deviations, weights, mean, u } = mixture;
+  const { values, steepness, weights, mean, u } = mixture;
   const n = values.length;
   let low = Infinity;
   let high = -Infinity;
   for (let i = 0; i < n; i++) {
-    const [x, sd] = [values[i] as number, deviations[i] as number];
-    low = Math.min(low, x - 6 * sd);
-    high = Math.max(high, x + 6 * sd);
+    const x = values[i] as number;
+    const reach = 10.2 / (steepness[i] as number); // six standard deviations
+    low = Math.min(low, x - reach);
+    high = Math.max(high, x + reach);
   }
   // Newton's method inside a shrinking bracket
   let x = Math.min(high, Math.max(low, mean + (probability > 0.5 ? 1.7 : -1.7) * u));
@@ -63,7 +65,7 @@ export function boundOf(mixture: Mixture, probability: number): number {
     let below = -probability;
     let density = 0;
     for (let i = 0; i < n; i++) {
-      const steep = 1.702 / (deviations[i] as number); // Φ(z) ≈ 1/(1 + e^(−1.702 z)), within 0.01
+      const steep = steepness[i] as number;
       const share = 1 / (1 + Math.exp(((values[i] as number) - x) * steep));
       const part = (weights[i] as number) * share;
       below += part;

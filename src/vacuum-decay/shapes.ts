@@ -61,17 +61,19 @@ export function slowBend(shape: number, t: number, tau: number): number {
 /** Slow time constants in s: 60 s to 2.8 h in steps of 25 %, interpolated between. */
 export const slowCount = 24;
 export const slowStep: number = /* @__PURE__ */ Math.log(1.25);
-export const slowTau = (k: number): number => 60 * Math.exp(slowStep * k);
 
-const taus: readonly number[] = /* @__PURE__ */ Array.from({ length: slowCount + 8 }, (_, k) =>
-  slowTau(k - 4),
+/** The grid, with the four steps to either side that the spread shape reaches to. */
+const taus: readonly number[] = /* @__PURE__ */ Array.from(
+  { length: slowCount + 8 },
+  (_, k) => 60 * Math.exp(slowStep * (k - 4)),
 );
+export const slowTau = (k: number): number => taus[k + 4] as number;
 
 /** All slow shapes at all time constants of the grid at t, shape after shape. */
 export function slowColumnsAt(t: number, into: Float64Array): void {
   const left = taus.map((tau) => Math.exp(-t / tau));
   for (let k = 0; k < slowCount; k++) {
-    const tau = taus[k + 4] as number;
+    const tau = slowTau(k);
     const middle = left[k + 4] as number;
     into[k] = 1 - middle;
     into[slowCount + k] = 1 - ((left[k] as number) + 2 * middle + (left[k + 8] as number)) / 4;

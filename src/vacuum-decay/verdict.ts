@@ -82,8 +82,8 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     components,
     ({ slope }) => Math.max(0, slope),
     ({ slope, slopeU, shape, amplitude, tau }) => {
-      const curved = shape < 0 ? 0 : amplitude * slowShape(shape, T, tau);
-      return Math.hypot(slopeU, (discrepancy * curved) / T, scale * slope);
+      const curved = shape < 0 ? 0 : (discrepancy * amplitude * slowShape(shape, T, tau)) / T;
+      return Math.sqrt(slopeU ** 2 + curved ** 2 + (scale * slope) ** 2);
     },
   );
   const provenLow = boundOf(leak, 1 - confidence);

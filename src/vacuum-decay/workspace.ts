@@ -23,6 +23,7 @@ export interface Workspace {
   readonly q: Float64Array;
   readonly qy: Float64Array;
   readonly g: Float64Array;
+  /** Shared columns at the time of the prediction. */
   readonly columns: Float64Array;
   readonly profiles: Float64Array;
   /** Slow shapes at the time of the prediction. */
