@@ -1,5 +1,5 @@
 // How do panels over a common axis become a picture? Heading, result, legend, panels, as SVG text. Internal.
-// Follows SVG 2 and its accessibility mappings (role img, title and desc). Scales by d3-scale.
+// Follows SVG 2 and its accessibility mappings (role img, title and desc).
 // Does not cover what the lines mean: the plots of this module bring numbers in the reader's units.
 import { axisOf } from "./axis.ts";
 import { legendOf } from "./legend.ts";

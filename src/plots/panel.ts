@@ -37,6 +37,24 @@ export function rightAxis({ right, height }: Panel, axis: Axis, top: number): Ax
   return axisOf(ends, [top + height, top], ticksOf(height), false);
 }
 
+// The build bundles d3; the notice stays in the built file and in that of an app.
+/*!
+ * Contains parts of d3-shape, Copyright 2010-2026 Mike Bostock, and of d3-path, Copyright 2015-2026
+ * Mike Bostock.
+ *
+ * Permission to use, copy, modify, and/or distribute this software for any purpose
+ * with or without fee is hereby granted, provided that the above copyright notice
+ * and this permission notice appear in all copies.
+ *
+ * THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH
+ * REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND
+ * FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT,
+ * INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS
+ * OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER
+ * TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF
+ * THIS SOFTWARE.
+ */
+
 /** The panel as markup. */
 export function panelOf(panel: Panel, x: Axis, place: Place, theme: PlotColors): string {
   const { width, left, right, top } = place;
