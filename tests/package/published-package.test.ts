@@ -70,6 +70,17 @@ describe("the packed package", () => {
     expect(cjs).toBe(esm);
   });
 
+  it("bundles the package that draws paths, with its licence and without its types", () => {
+    const built = (end: string) => readFileSync(join(installed, `dist/plots/index${end}`), "utf8");
+    for (const ending of [".js", ".cjs"]) {
+      expect(built(ending)).toMatch(
+        /Contains parts of d3-shape[\s\S]*Permission to use, copy, modify/,
+      );
+      expect(built(ending)).not.toMatch(/(?:from ?|require\()"d3/);
+    }
+    for (const ending of [".d.ts", ".d.cts"]) expect(built(ending)).not.toMatch(/from "d3/);
+  });
+
   it.each([
     ["nodenext", "esm.mts", "nodenext"],
     ["nodenext", "commonjs.cts", "nodenext"],
