@@ -12,7 +12,7 @@ import {
 import { calibrationsOf } from "./calibration.ts";
 import { checkRecord } from "./check-record.ts";
 import { declared } from "./declared.ts";
-import { before, clears, type Held, type HoldPoint, holdsOf } from "./hold-points.ts";
+import { before, clears, type Held, type HoldPoint, holdsOf, valvesHeld } from "./hold-points.ts";
 import { surelyBefore } from "./iso-time.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 import { inOrder } from "./order-of-work.ts";
@@ -96,14 +96,15 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
   const tried = order
     .map((step) => declared(checked, step(checked)))
     .map((step) => inOrder(checked, step));
-  const cleared = new Set(tried.filter(clears).map(({ name }) => name));
-  const steps = tried.map(
+  const held = holdsOf(checked, tried);
+  const judged = tried.map((step) => (step.name === "valves" ? valvesHeld(step, held) : step));
+  const cleared = new Set(judged.filter(clears).map(({ name }) => name));
+  const steps = judged.map(
     (step): InstallationStep => ({
       ...step,
       blockedBy: before[step.name].filter((name) => !cleared.has(name)),
     }),
   );
-  const held = holdsOf(checked, tried);
   const outcome = overallOutcome([
     ...steps.filter(({ state }) => state !== "not-applicable").map((step) => step.outcome),
     ...(held.some(({ proven }) => proven) ? (["fail"] as const) : []),
@@ -183,7 +184,7 @@ function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): R
     }
     for (const { path, assessment } of checks) {
       const [first] = assessment.reasons;
-      if (!first) continue;
+      if (!first || held.some(({ hold }) => hold.reason === first)) continue;
       const text = `{inStep} ({inPart}): ${first.text}`;
       said[assessment.outcome].push(
         statement(first.code, text, { ...first.values, inStep: name, inPart: path }),

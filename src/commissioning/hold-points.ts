@@ -57,6 +57,18 @@ const texts: Record<HoldName, readonly [done: string, wait: string]> = {
   "power-on": ["The unit was switched on", "Keep the power off"],
 };
 
+/** The step of the valves: that they were opened is no pass where they should have stayed closed. */
+export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
+  const breach = held.find(({ hold }) => hold.name === "open-valves" && hold.state === "breached");
+  if (!breach) return step;
+  const outcome = breach.proven ? "fail" : "inconclusive";
+  const checks = step.checks.map(({ assessment, ...check }) => ({
+    ...check,
+    assessment: { ...assessment, outcome, reasons: [breach.hold.reason, ...assessment.reasons] },
+  }));
+  return { ...step, outcome, checks } as Tried;
+}
+
 /** When something was done, as often as it was; a date may be unknown. */
 type Dates = readonly (IsoTime | undefined)[];
 
