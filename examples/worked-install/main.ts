@@ -1,63 +1,110 @@
-// Works through an installation from its files and prints a commissioning summary.
+// Judges the record of an installation and prints a commissioning summary.
 //
-//   npm start                        the invented installation beside this file, in inch-pound units
-//   npm start -- --units SI          the same in SI units
-//   npm start -- path/to/folder      another folder with an install.json
+//   npm start                              the invented installation beside this file
+//   npm start -- examples/failing-install  another folder with a record.json
+//   npm start -- --units SI                in SI units; inch-pound when left out
+//   npm start -- --report report.html      writes the whole report too, as .html or .md
 //
-// Exit code 0: every step passed. 1: a step failed or is undecided. 2: bad input. Nothing is written.
+// Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
+// input. Nothing is written unless --report asks for it, and a file that exists only with --overwrite.
+import { existsSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
-import { overallOutcome } from "hvac-install-math/assessment";
-import { BadInput } from "./input.ts";
-import { summary } from "./print.ts";
-import { printerFor, type UnitSystem } from "./reader-units.ts";
-import { workThrough } from "./steps.ts";
+import { assessInstallation } from "hvac-install-math/commissioning";
+import type { UnitSystem } from "hvac-install-math/display";
+import { htmlReport, markdownReport } from "hvac-install-math/report";
+import { BadInput } from "./bad-input.ts";
+import { plotsIn } from "./draw-plots.ts";
+import { readInstallation } from "./read-installation.ts";
+import { summary } from "./summary.ts";
 
 /** What the program prints and returns, so that it can be tested without a process. */
 export interface Run {
   readonly exitCode: 0 | 1 | 2;
+  /** For standard output. */
   readonly output: string;
+  /** For standard error: what was wrong with the input. */
+  readonly errors: string;
 }
 
 /** Runs the program with its command-line arguments. */
 export function run(args: readonly string[]): Run {
   try {
-    const { folder, units } = readArguments(args);
-    const installation = workThrough(folder);
-    const outcome = overallOutcome(installation.steps.map(({ verdict }) => verdict.outcome));
-    return {
-      exitCode: outcome === "pass" ? 0 : 1,
-      output: summary(installation, outcome, printerFor(units)),
-    };
+    const { folder, system, report, overwrite } = readArguments(args);
+    const { record, placeOf } = readInstallation(folder);
+    const result = assessInstallation(record);
+    const output = summary(record, result, system);
+    const problems = result.steps.flatMap((step) => step.problems);
+    if (problems.length > 0) {
+      const errors = problems.map(
+        ({ path, value, allowed, hint }) =>
+          `${placeOf(path)}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`,
+      );
+      return { exitCode: 2, output, errors: [...new Set(errors)].join("\n") };
+    }
+    const exitCode = result.outcome === "pass" ? 0 : 1;
+    if (report === undefined) return { exitCode, output, errors: "" };
+    const replaced = existsSync(report);
+    const text = report.endsWith(".md")
+      ? markdownReport(record, { system })
+      : htmlReport(record, { system, plots: plotsIn(system) });
+    write(report, text, overwrite);
+    const done = replaced ? "replaced" : "written";
+    return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
-    return { exitCode: 2, output: error.message };
+    return { exitCode: 2, output: "", errors: error.message };
   }
 }
 
-function readArguments(args: readonly string[]): { folder: string; units: UnitSystem } {
-  const usage = "usage: npm start -- [folder] [--units inch-pound|SI]";
-  let parsed: { positionals: string[]; values: { units?: string | undefined } };
+/** Writes a file that does not exist yet, unless it may be overwritten. */
+function write(path: string, text: string, overwrite: boolean): void {
   try {
-    parsed = parseArgs({
+    writeFileSync(path, text, { flag: overwrite ? "w" : "wx" });
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "EEXIST") {
+      throw new BadInput(`--report ${path}: exists and was left as it is; add --overwrite`);
+    }
+    throw new BadInput(`--report ${path}: cannot be written (${code})`);
+  }
+}
+
+interface Arguments {
+  readonly folder: string;
+  readonly system: UnitSystem;
+  readonly report: string | undefined;
+  readonly overwrite: boolean;
+}
+
+function readArguments(args: readonly string[]): Arguments {
+  const usage =
+    "usage: npm start -- [folder] [--units inch-pound|SI] [--report file.html|file.md] [--overwrite]";
+  try {
+    const { positionals, values } = parseArgs({
       args: [...args],
-      options: { units: { type: "string" } },
+      options: {
+        units: { type: "string" },
+        report: { type: "string" },
+        overwrite: { type: "boolean" },
+      },
       allowPositionals: true,
     });
+    const { units: system = "inch-pound", report, overwrite = false } = values;
+    const [folder = import.meta.dirname, more] = positionals;
+    if (more !== undefined) throw new Error(`"${more}" is one folder too many`);
+    if (system !== "inch-pound" && system !== "SI") throw new Error(`--units "${system}"`);
+    if (report !== undefined && !/\.(html|md)$/.test(report))
+      throw new Error(`--report "${report}"`);
+    return { folder, system, report, overwrite };
   } catch (error) {
     throw new BadInput(`${(error as Error).message}; ${usage}`);
   }
-  const { positionals, values } = parsed;
-  const units = values.units ?? "inch-pound";
-  if (positionals.length > 1)
-    throw new BadInput(`"${positionals[1]}" is one folder too many; ${usage}`);
-  if (units !== "inch-pound" && units !== "SI")
-    throw new BadInput(`--units "${units}" is not known; ${usage}`);
-  return { folder: positionals[0] ?? import.meta.dirname, units };
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
-  const { exitCode, output } = run(process.argv.slice(2));
-  (exitCode === 2 ? process.stderr : process.stdout).write(`${output}\n`);
+  const { exitCode, output, errors } = run(process.argv.slice(2));
+  if (output) process.stdout.write(`${output}\n`);
+  if (errors) process.stderr.write(`${errors}\n`);
   process.exitCode = exitCode;
 }

@@ -1,6 +1,6 @@
-// Writes the three logs of the worked installation: `npx tsx examples/worked-install/make-logs.ts`.
-// All of it is invented: a tight, dry system on a cold night and a sound 240 V service, with the noise,
-// rounding and drift that real instruments show. Seeded, so that the files can be made again.
+// Writes the logs of the examples: `npx tsx examples/worked-install/make-logs.ts`. All of it is invented: a
+// tight, dry system on a cold night and a sound 240 V service, and a vacuum on a leaking system, with the
+// noise, rounding and drift that real instruments show. Seeded, so that the files can be made again.
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -23,7 +23,7 @@ function noise(random: () => number): () => number {
   return () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 
-const remark = "# Invented data for the worked installation; no such reading was ever taken.";
+const remark = "# Invented data; no such reading was ever taken.";
 
 /** Fourteen hours from dusk to the morning sun at five-minute steps; the gas follows the air. */
 function nitrogenHold(): string {
@@ -46,16 +46,20 @@ function nitrogenHold(): string {
   return [remark, "elapsed [min],pressure [psig],temperature [°F]", ...rows, ""].join("\n");
 }
 
-/** Thirty minutes at five seconds after isolation: a quick equalisation, then a little outgassing. */
-function vacuumDecay(): string {
-  const normal = noise(seeded(30));
+/**
+ * Thirty minutes at five seconds after isolation: a quick equalisation, a little outgassing, and what a leak
+ * lets in, in micron per minute.
+ */
+function vacuumDecay(seed: number, leak: number): string {
+  const normal = noise(seeded(seed));
   let wander = 0;
   const rows = Array.from({ length: 361 }, (_, i) => {
     const seconds = i * 5;
     wander = 0.7 * wander + 0.6 * normal();
     const equalised = 38 * (1 - Math.exp(-seconds / 22));
     const outgassed = 14 * (1 - Math.exp(-seconds / 420));
-    return [seconds, Math.round(274 + equalised + outgassed + wander)].join(",");
+    const entered = (leak / 60) * seconds;
+    return [seconds, Math.round(274 + equalised + outgassed + entered + wander)].join(",");
   });
   return [remark, "elapsed [s],pressure [micron]", ...rows, ""].join("\n");
 }
@@ -72,15 +76,23 @@ function supply(): string {
   return [remark, "elapsed [s],state,voltage [V]", ...rows, ""].join("\n");
 }
 
-/** The files by name. */
+/**
+ * The leak of the failing installation in vacuum. Its nitrogen lost 16 psi (110 kPa) in 4.5 h from about 1 L:
+ * 6.8e-3 Pa·m³/s. Through a leak in viscous flow that goes with the difference of the squares of the absolute
+ * pressures, 3.2 MPa to 0.1 MPa against 0.1 MPa to 0, 1000 to 1: 6.8e-6 Pa·m³/s, or 3 micron per minute.
+ */
+const leakInVacuum = 3;
+
+/** The files by name, in the folder of the examples. */
 export const logs: Readonly<Record<string, () => string>> = {
-  "nitrogen-hold.csv": nitrogenHold,
-  "vacuum-decay.csv": vacuumDecay,
-  "supply.csv": supply,
+  "worked-install/nitrogen-hold.csv": nitrogenHold,
+  "worked-install/vacuum-decay.csv": () => vacuumDecay(30, 0),
+  "worked-install/supply.csv": supply,
+  "failing-install/vacuum-decay.csv": () => vacuumDecay(31, leakInVacuum),
 };
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
   for (const [name, make] of Object.entries(logs)) {
-    writeFileSync(join(import.meta.dirname, name), make());
+    writeFileSync(join(import.meta.dirname, "..", name), make());
   }
 }

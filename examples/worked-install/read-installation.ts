@@ -1,0 +1,86 @@
+// Reads an installation: its record, and the logs that the instruments delivered beside it.
+import { readdirSync } from "node:fs";
+import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { isInvalidInputError } from "hvac-install-math/quantity";
+import { recordCodec } from "hvac-install-math/wire";
+import { BadInput, textOf } from "./bad-input.ts";
+import { readLog } from "./read-log.ts";
+
+const recordFile = "record.json";
+
+/** Each log, and the readings of the record that it holds. */
+const logs = {
+  "nitrogen-hold.csv": "pressureTest.readings",
+  "vacuum-decay.csv": "evacuation.readings",
+  "supply.csv": "power.supply.readings",
+} as const;
+
+/** A record, and where in the files a field of it stands. */
+export interface Installation {
+  readonly record: InstallationRecord;
+  readonly placeOf: (path: string) => string;
+}
+
+/** Reads `record.json` of a folder, and the logs that lie beside it. */
+export function readInstallation(folder: string): Installation {
+  const record = recordOf(textOf(folder, recordFile));
+  for (const file of readdirSync(folder)) {
+    if (!file.endsWith(".csv") || file in logs) continue;
+    throw new BadInput(`${file}: no such log; allowed: ${Object.keys(logs).join(", ")}`);
+  }
+  const hold = readLog(folder, "nitrogen-hold.csv", {
+    elapsed: "duration",
+    pressure: "gaugePressure",
+    temperature: "temperature",
+  });
+  const decay = readLog(folder, "vacuum-decay.csv", {
+    elapsed: "duration",
+    pressure: "absolutePressure",
+  });
+  const supply = readLog(folder, "supply.csv", {
+    elapsed: "duration",
+    state: ["rest", "load", "start"],
+    voltage: "voltage",
+  });
+  const { pressureTest, evacuation, power } = record;
+  refuseTwice("nitrogen-hold.csv", hold, pressureTest?.readings);
+  refuseTwice("vacuum-decay.csv", decay, evacuation?.readings);
+  refuseTwice("supply.csv", supply, power?.supply?.readings);
+  const read = { "nitrogen-hold.csv": hold, "vacuum-decay.csv": decay, "supply.csv": supply };
+  return {
+    record: {
+      ...record,
+      ...(hold && { pressureTest: { ...pressureTest, readings: hold.rows } }),
+      ...(decay && { evacuation: { ...evacuation, readings: decay.rows } }),
+      ...(supply && { power: { ...power, supply: { ...power?.supply, readings: supply.rows } } }),
+    },
+    placeOf: (path) => {
+      for (const [file, part] of Object.entries(logs)) {
+        const log = read[file as keyof typeof logs];
+        if (!log || !path.startsWith(part)) continue;
+        const [, row, field] = /^\[(\d+)\]\.?(.*)$/.exec(path.slice(part.length)) ?? [];
+        if (row === undefined) return file;
+        return `${file}, line ${log.lines[Number(row)]}${field && `, ${field}`}`;
+      }
+      return `${recordFile}, ${path}`;
+    },
+  };
+}
+
+function recordOf(text: string): InstallationRecord {
+  try {
+    return recordCodec.parse(text);
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    const { argument, value, allowed, hint } = error;
+    throw new BadInput(
+      `${recordFile}, ${argument}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`,
+    );
+  }
+}
+
+/** Nobody could say which of the two was read. */
+function refuseTwice(file: keyof typeof logs, log: object | undefined, inRecord: unknown) {
+  if (!log || inRecord === undefined) return;
+  throw new BadInput(`${file}: ${recordFile} has ${logs[file]} too; keep one of the two`);
+}

@@ -1,0 +1,207 @@
+// The commissioning summary as text for a terminal of 80 columns: first what decides and what may not be
+// done yet, then every step with its reasons and figures, then cautions and sources.
+import {
+  type Assessment,
+  explain,
+  type Outcome,
+  type Statement,
+} from "hvac-install-math/assessment";
+import type {
+  InstallationAssessment,
+  InstallationRecord,
+  InstallationStep,
+} from "hvac-install-math/commissioning";
+import { figureText, type UnitSystem } from "hvac-install-math/display";
+import { ft, isQuantity, m, type Quantity } from "hvac-install-math/quantity";
+import { sourceById } from "hvac-install-math/sources";
+
+const width = 80;
+
+const words: Record<Outcome, string> = { pass: "PASS", fail: "FAIL", inconclusive: "UNDECIDED" };
+
+/** The whole summary. */
+export function summary(
+  record: InstallationRecord,
+  result: InstallationAssessment,
+  system: UnitSystem,
+): string {
+  const show = figureText({ system });
+  const say = (said: Statement) => explain(said, show);
+  const verdict = `Overall: ${words[result.outcome]}`;
+  const deciding = result.reasons.filter((reason) => !isOfPass(reason, result.steps));
+  return [
+    ...title(`Commissioning summary: ${record.site?.name ?? "no site named"}`, "="),
+    ...wrapped("", record.name ?? ""),
+    ...wrapped(
+      "",
+      aboutText(record, (altitude) => show(altitude, system === "SI" ? m(1) : ft(1))),
+    ),
+    "",
+    verdict,
+    "",
+    ...result.steps.map((step, i) =>
+      row(`${String(i + 1).padStart(2)}. ${nameOf(step)}`, wordOf(step)),
+    ),
+    "",
+    ...(deciding.length ? [...title("What decides", "-"), ...bullets(deciding.map(say)), ""] : []),
+    ...title("What may not be done before its proof", "-"),
+    ...result.holds.flatMap(({ name, state, reason }) =>
+      wrapped(`  ${capital(name)}: `, `${state.toUpperCase()}. ${say(reason)}`),
+    ),
+    "",
+    ...result.steps.flatMap((step, i) => [...stepLines(record, step, i + 1, show), ""]),
+    ...title("Assumed", "-"),
+    ...bullets(result.assumptions.map(say)),
+    "",
+    ...title("Cautions", "-"),
+    ...bullets(result.cautions.map(say)),
+    "",
+    ...title("Sources", "-"),
+    ...bullets(sourceTexts(result)),
+    "",
+    verdict,
+  ].join("\n");
+}
+
+/** Unit, refrigerant and place in a line. */
+function aboutText(
+  { site, equipment }: InstallationRecord,
+  show: (altitude: Quantity<"length">) => string,
+): string {
+  const { outdoorUnit, refrigerant } = equipment ?? {};
+  const high = site?.altitude && `${show(site.altitude)} above the sea`;
+  return [outdoorUnit?.model, refrigerant, high].filter(Boolean).join(", ");
+}
+
+/** Whether a reason only says that a check passed. */
+function isOfPass({ code, values }: Statement, steps: readonly InstallationStep[]): boolean {
+  return steps.some(({ name, checks }) =>
+    checks.some(
+      ({ path, assessment }) =>
+        name === values.inStep &&
+        path === values.inPart &&
+        assessment.outcome === "pass" &&
+        assessment.reasons[0]?.code === code,
+    ),
+  );
+}
+
+type Show = ReturnType<typeof figureText>;
+
+function stepLines(
+  record: InstallationRecord,
+  step: InstallationStep,
+  number: number,
+  show: Show,
+): string[] {
+  const { checks, problems, missing, blockedBy, declaration } = step;
+  const several = checks.length > 1;
+  return [
+    ...title(`${number}. ${nameOf(step)}: ${wordOf(step)}`, "-"),
+    ...(declaration
+      ? wrapped("  ", `"${declaration.reason}", ${declaration.by}, ${declaration.at}.`)
+      : []),
+    ...(step.name === "pressure-test" ? gaugeLines(record, show) : []),
+    ...checks.flatMap(({ name, path, assessment }) => {
+      const reasons = assessment.reasons.map((reason) => explain(reason, show));
+      const indent = several ? "    " : "  ";
+      return [
+        ...(several ? [`  ${checkName(record, name, path)}: ${words[assessment.outcome]}`] : []),
+        ...reasons.flatMap((text) => wrapped(indent, text)),
+        ...figuresOf(assessment, show)
+          .filter(([, figure]) => !reasons.some((text) => text.includes(figure)))
+          .map(([figureName, figure]) => `${indent.slice(2)}${row(figureName, figure)}`),
+      ];
+    }),
+    ...problems.flatMap(({ path, value, allowed }) =>
+      wrapped("  cannot be used: ", `${path} is ${value}; allowed: ${allowed}.`),
+    ),
+    ...(missing.length ? wrapped("  not recorded: ", `${missing.join(", ")}.`) : []),
+    ...(blockedBy.length ? wrapped("  waits for: ", `${blockedBy.map(capital).join(", ")}.`) : []),
+  ];
+}
+
+/** What the gauge showed: a pressure that rose with the weather can hide a leak. */
+function gaugeLines({ pressureTest }: InstallationRecord, show: Show): string[] {
+  const [first, ...more] = pressureTest?.readings ?? [];
+  const last = more.at(-1);
+  if (!first || !last) return [];
+  const warm = ({ temperature }: typeof first) => [temperature].flat().map((one) => show(one));
+  const text = (reading: typeof first) =>
+    `${show(reading.pressure)} at ${warm(reading).join(" and ")}`;
+  return wrapped("  ", `The gauge showed ${text(first)} first, ${text(last)} last.`);
+}
+
+/** The figures of a verdict, with their uncertainty where they have one, by name. */
+function figuresOf(assessment: Assessment<string>, show: Show): [name: string, figure: string][] {
+  return Object.entries(assessment).flatMap(([key, one]) => {
+    const name = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+    if (isQuantity(one)) return one.si === 0 ? [] : [[name, show(one)]];
+    if (!isQuantity(one?.value) || !isQuantity(one?.expandedUncertainty)) return [];
+    const k = Number(one.coverageFactor.toPrecision(3));
+    return [[name, `${show(one.value)} ± ${show(one.expandedUncertainty)} (k = ${k})`]];
+  });
+}
+
+/** A check by the joint that it is about, or by its own name. */
+function checkName({ joints }: InstallationRecord, name: string, path: string): string {
+  const [, i] = /^joints\[(\d+)\]$/.exec(path) ?? [];
+  const joint = i === undefined ? undefined : joints?.[Number(i)]?.name;
+  return joint ? `${capital(name)}, ${joint}` : capital(name);
+}
+
+/** Every source once, with the clauses that were used. */
+function sourceTexts({ sources }: InstallationAssessment): string[] {
+  const clauses = new Map<(typeof sources)[number]["source"], string[]>();
+  for (const { source, clause } of sources) {
+    clauses.set(source, [...(clauses.get(source) ?? []), ...(clause ? [clause] : [])]);
+  }
+  return [...clauses]
+    .map(([id, used]) => {
+      const { title, edition } = sourceById(id);
+      const name = [edition, title].filter(Boolean).join(", ");
+      return used.length ? `${name}: ${used.join("; ")}` : name;
+    })
+    .sort();
+}
+
+const nameOf = ({ name }: InstallationStep) => capital(name);
+
+function wordOf({ state, outcome, missing }: InstallationStep): string {
+  if (state === "not-applicable") return "NOT APPLICABLE (declared)";
+  if (state === "missing") return "UNDECIDED (nothing recorded)";
+  const incomplete = outcome === "inconclusive" && missing.length > 0;
+  return incomplete ? "UNDECIDED (not all recorded)" : words[outcome];
+}
+
+/** `open-valves` as `Open valves`. */
+function capital(name: string): string {
+  return (name.charAt(0).toUpperCase() + name.slice(1)).replace(/-/g, " ");
+}
+
+function title(text: string, rule: string): string[] {
+  return [...wrapped("", text), rule.repeat(Math.min(text.length, width))];
+}
+
+function row(name: string, value: string): string {
+  return `  ${`${name} `.padEnd(26, ".")} ${value}`;
+}
+
+function bullets(texts: readonly string[]): string[] {
+  return texts.flatMap((text) => wrapped("  - ", text));
+}
+
+/** Text in lines of at most 80 characters, hanging under its first word. */
+function wrapped(lead: string, text: string): string[] {
+  const hang = " ".repeat(Math.min(lead.length, 4));
+  const lines: string[] = [];
+  let line = lead;
+  for (const word of text.split(/\s+/).filter(Boolean)) {
+    const glue = line.trim() === "" || line.endsWith(" ") ? "" : " ";
+    if (line.trim() !== "" && line.length + glue.length + word.length > width) {
+      lines.push(line.trimEnd());
+      line = hang + word;
+    } else line += glue + word;
+  }
+  return line.trim() === "" ? lines : [...lines, line];
+}
