@@ -14,6 +14,7 @@ type Schema = z.ZodMiniType;
 
 const one = <T>(words: readonly T[]) =>
   z.custom<T>((value) => words.includes(value as T), words.join(", "));
+const number = () => z.custom<number>(Number.isFinite, "a finite number"); // 130 bytes less than z.number
 
 /** Runs what may refuse a value; its error becomes an issue of the schema, so that it gets its path. */
 function tried<T>(act: () => T, { issues }: z.core.ParsePayload): T {
@@ -31,7 +32,7 @@ function quantity(kind: Kind): Schema {
   const units = unitsOf(kind);
   const fields = {
     kind: one([kind]),
-    value: z.number("a finite number"),
+    value: number(),
     unit: one([...units.keys()]),
   };
   return z.codec(
@@ -56,8 +57,8 @@ function revived(value: unknown): unknown {
 const primitives = {
   text: () => z.string("a text"),
   time: () => z.string("a date or a moment by ISO 8601"), // which dates there are, the record's own check says
-  number: () => z.number("a finite number"),
-  flag: () => z.boolean("true or false"),
+  number,
+  flag: () => one([true, false]),
   any: () =>
     z.codec(z.unknown(), z.unknown(), {
       decode: (json, payload) => tried(() => revived(json), payload),
@@ -98,8 +99,10 @@ export function schemaOf(shape: WireShape): Schema {
     if ("list" in own) return z.array(made(own.list), "a list");
     if ("items" in own) {
       const { items, count } = own;
-      const right = z.refine<unknown[]>((found) => found.length === count, `${count} items`);
-      return z.array(made(items), "a list").check(right);
+      return z.array(made(items), "a list").check(({ value, issues }) => {
+        if (value.length === count) return;
+        issues.push({ code: "custom", message: `${count} items`, input: value });
+      });
     }
     if ("either" in own) return z.union(own.either.map(made) as [Schema, Schema]);
     if ("named" in own) return named(own.named);

@@ -38,7 +38,7 @@ function requireEarned(result: InstallationAssessment | undefined): void {
   if (!result) return;
   if (!["pass", "fail", "inconclusive"].includes(result.outcome)) throw new Error(result.outcome);
   const missing = result.steps.find(({ outcome, state }) => outcome !== "pass" || state !== "done");
-  if (result.outcome === "pass" && missing) throw new Error(`passes without ${missing.step}`);
+  if (result.outcome === "pass" && missing) throw new Error(`passes without ${missing.name}`);
 }
 
 /** A figure, live or as JSON, times a factor; nothing where no quantity can have that. */

@@ -151,7 +151,7 @@ describe("a mistake is named by its path:", () => {
     ],
     [
       "history[0].previous",
-      "the kind length",
+      "length",
       (json) => {
         const previous = { kind: "mass", value: 1, unit: "kg" };
         const entry = { path: "tubing.length", previous, by: "a", at: "2026-05-06", reason: "b" };
