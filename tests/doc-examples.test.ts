@@ -1,5 +1,5 @@
-// Every ```ts block in a doc comment under src, in README.md and in docs/*.md compiles and runs, and
-// every line that ends in `// => text` gives that text.
+// Every ```ts and ```tsx block in a doc comment under src, in README.md and in docs/*.md compiles and runs,
+// and every line that ends in `// => text` gives that text. React is the stand-in of tests/docs/react.
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import ts from "typescript";
@@ -19,20 +19,23 @@ interface Example {
 
 function filesUnder(path: string, ending: string): string[] {
   return readdirSync(path, { recursive: true, encoding: "utf8" })
-    .filter(
-      (name) => name.endsWith(ending) && !name.includes("node_modules") && !name.startsWith("site"),
-    )
+    .filter((name) => name.endsWith(ending) && !/node_modules|^site|^generated/.test(name))
     .map((name) => join(path, name));
 }
 
 function examplesIn(path: string): Example[] {
   const text = readFileSync(path, "utf8");
   const source = path.endsWith(".ts") ? text.replace(/^[ \t]*\* ?/gm, "") : text;
-  return [...source.matchAll(/^```ts\n([\s\S]*?)^```/gm)].map((match, i) => ({
+  return [...source.matchAll(/^```(tsx?)\n([\s\S]*?)^```/gm)].map(([, kind, code = ""], i) => ({
     from: `${relative(root, path)} #${i + 1}`,
-    code: match[1] ?? "",
-    file: join(folder, `${relative(root, path).replaceAll(/[^\w]+/g, "-")}-${i + 1}.ts`),
+    code: kind === "tsx" ? withStandIn(code) : code,
+    file: join(folder, `${relative(root, path).replaceAll(/[^\w]+/g, "-")}-${i + 1}.${kind}`),
   }));
+}
+
+/** The same component, importing the stand-in in place of React. */
+function withStandIn(code: string): string {
+  return `/** @jsxImportSource ../../docs/react */\n${code.replace('"react"', '"../../docs/react/index.ts"')}`;
 }
 
 /** `expression; // => text` becomes a call that records the text beside what was expected. */
@@ -46,7 +49,8 @@ function instrument(code: string): string {
       ? `${indent}${keyword} ${name} = ${expression}; results.push([String(${name}), ${text}]);`
       : `${indent}results.push([String(${expression}), ${text}]);`;
   });
-  return `export const results: [string, string][] = [];\n${lines.join("\n")}\n`;
+  const pragma = code.startsWith("/** @jsx") ? `${lines.shift()}\n` : "";
+  return `${pragma}export const results: [string, string][] = [];\n${lines.join("\n")}\n`;
 }
 
 const examples = [
@@ -66,7 +70,14 @@ describe("every example in the docs", () => {
     const { options } = ts.parseJsonConfigFileContent(config, ts.sys, root);
     const program = ts.createProgram(
       examples.map(({ file }) => file),
-      { ...options, noUnusedLocals: false, isolatedDeclarations: false, declaration: false },
+      {
+        ...options,
+        lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
+        jsx: ts.JsxEmit.ReactJSX,
+        noUnusedLocals: false,
+        isolatedDeclarations: false,
+        declaration: false,
+      },
     );
     const messages = ts
       .getPreEmitDiagnostics(program)

@@ -1,0 +1,40 @@
+// Which pages are generated? All of them, from the library, its tests' data and its own records.
+// Does not cover the pages that are written by hand: docs/front-page.md, docs/app-developers.md, docs/guides.
+import { bibliographyPage } from "./bibliography-page.ts";
+import { changelogPage } from "./changelog-page.ts";
+import { decayCurvesPage } from "./decay-curves-page.ts";
+import { evaluateAll } from "./evaluate-checks.ts";
+import { guidesPage } from "./guides-page.ts";
+import type { Page } from "./page.ts";
+import {
+  pressureTemperatureIndex,
+  pressureTemperaturePage,
+  type ShippedFluid,
+} from "./pressure-temperature-page.ts";
+import { referencePage, referenceSummary } from "./reference-page.ts";
+import { referenceStates } from "./reference-rows.ts";
+import { summaryPage } from "./summary-page.ts";
+import { validationPage } from "./validation-page.ts";
+import { weightsPage } from "./weights-page.ts";
+
+/** Every generated page. */
+export async function allPages(): Promise<Page[]> {
+  const modules = await evaluateAll();
+  const fluids = referenceStates();
+  const shipped = fluids.filter((fluid): fluid is ShippedFluid => fluid.refrigerant !== undefined);
+  return [
+    guidesPage(),
+    await weightsPage(),
+    decayCurvesPage(),
+    pressureTemperatureIndex(shipped),
+    ...shipped.map((fluid) => pressureTemperaturePage(fluid)),
+    summaryPage(modules, referenceSummary(fluids), {
+      ...Object.fromEntries(modules.map(({ module }) => [module, `validation/${module}.md`])),
+      "Reference values": "validation/reference-values.md",
+    }),
+    ...modules.map(validationPage),
+    referencePage(fluids),
+    bibliographyPage(),
+    changelogPage(),
+  ];
+}
