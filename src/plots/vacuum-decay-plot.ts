@@ -1,7 +1,7 @@
 // What did the vacuum do? Readings, fitted curve, what the policy accepts, and what the course means.
 // Follows the decay picture of installation manuals: straight up leaks, levelling off is wet, flat is tight.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
-import { describe, isOfKind, listOf, objectOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { micron, micronPerMinute, pascalAbsolute } from "../quantity/units/pressure.ts";
@@ -16,7 +16,8 @@ import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
 import type { Level, Line, Point } from "./shapes.ts";
-import { inOrder, thinned } from "./thin.ts";
+import { thinned } from "./thin.ts";
+import { rowsOf } from "./vacuum-rows.ts";
 import { round, sentences } from "./words.ts";
 
 /** Units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
@@ -215,36 +216,4 @@ export function vacuumDecayPlot(
       },
     ],
   });
-}
-
-/** The readings that count, in order of time, and those that were set aside: s and Pa. */
-function rowsOf(
-  readings: VacuumDecayInput["readings"],
-  { excluded }: VacuumDecayAssessment,
-): { t: readonly number[]; p: readonly number[]; aside: [number, number][] } {
-  const out = new Set(listOf("assessment.excluded", excluded).map(({ row }) => row));
-  const aside: [number, number][] = [];
-  const [t, p]: [number[], number[]] = [[], []];
-  listOf("readings", readings).forEach((reading, row) => {
-    const { elapsed, pressure } = reading ?? {};
-    if (!isOfKind(elapsed, "duration") || !isOfKind(pressure, "absolutePressure")) {
-      objectOf(`readings[${row}]`, reading);
-      siOf(`readings[${row}].elapsed`, elapsed, "duration");
-      siOf(`readings[${row}].pressure`, pressure, "absolutePressure");
-    }
-    if (out.has(row) || elapsed.si < 0) {
-      aside.push([elapsed.si, pressure.si]);
-    } else {
-      t.push(elapsed.si);
-      p.push(pressure.si);
-    }
-  });
-  if (t.length === 0) {
-    const allowed = "at least one reading that was not set aside";
-    const value = `${aside.length} set aside`;
-    throw new InvalidInputError({ argument: "readings", value, allowed });
-  }
-  aside.sort(([one], [other]) => one - other);
-  const [pressures, times] = inOrder(p, t);
-  return { t: times, p: pressures, aside };
 }
