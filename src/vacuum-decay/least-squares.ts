@@ -115,8 +115,9 @@ export function separableLeastSquares(
   const F = columns(parameter);
   const fit = linearLeastSquares(F, y);
   // full Jacobian for the standard deviations
+  const atParameter = slopes(parameter);
   const last = y.map((_, i) =>
-    slopes(parameter).reduce(
+    atParameter.reduce(
       (sum, column, k) => sum + (fit.coefficients[k] as number) * (column[i] as number),
       0,
     ),
