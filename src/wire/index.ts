@@ -15,6 +15,36 @@ export {
   assessPressureTestResult,
   expectedTestPressureInput,
 } from "./pressure-test.ts";
+export {
+  compareTemperatureRulesInput,
+  compareTemperatureRulesResult,
+  massFlowOfThroughputInput,
+  refrigerantEquivalentInput,
+  refrigerantEquivalentResult,
+  scaleLeakInput,
+  scaleLeakResult,
+  throughputOfDropInput,
+} from "./pressure-test-leak.ts";
+export {
+  holdTimeInput,
+  holdTimeResult,
+  nitrogenNeededInput,
+  nitrogenNeededResult,
+  pressurizationPlanInput,
+  pressurizationPlanResult,
+  testVolumeInput,
+} from "./pressure-test-plan.ts";
+export {
+  compareLineAndSaturatingInput,
+  compareLineAndSaturatingResult,
+  effectivePumpingSpeedInput,
+  pumpDownTimeInput,
+  residualGasFractionInput,
+  tubeConductanceInput,
+  tubeConductanceResult,
+  vacuumRiseOfLeakInput,
+  waterVapourMassInput,
+} from "./pump-down.ts";
 export { recordCodec } from "./record-codec.ts";
 export {
   assessVacuumDecayInput,

@@ -24,7 +24,9 @@ import type {
   RefrigerantInService,
   TestGauge,
   TestInstruments,
+  TestPressure,
   TestReading,
+  TestTemperature,
   TwoReadingAssessment,
   UncertaintyPart,
   UncertaintyShare,
@@ -32,10 +34,23 @@ import type {
 } from "../pressure-test/index.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { estimate, statement, verdict } from "./verdict.ts";
-import { either, type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
+import {
+  either,
+  type FieldsOf,
+  type FormOf,
+  list,
+  type ObjectOf,
+  of,
+  words,
+} from "./wire-shape.ts";
 
-const pressure = () => either("gaugePressure", "absolutePressure");
-const temperature = () => either("temperature", list("temperature"));
+/** What a gauge or a sensor shows. */
+export const pressure = (): FormOf<TestPressure> => either("gaugePressure", "absolutePressure");
+
+/** One temperature, or one for each zone. */
+export const temperature = (): FormOf<TestTemperature> =>
+  either("temperature", list("temperature"));
+
 const volume = () => either("volume", list("volume"));
 const wall = () => words<Wall>({ rigid: true, copper: true, aluminum: true });
 
@@ -70,7 +85,8 @@ const reading = (): FieldsOf<TestReading> => ({
 export const gas = (): ObjectOf<LeakGas> =>
   of<LeakGas>({ gramsPerMole: "number", viscosity: "number" });
 
-const setup = (): FieldsOf<PressureTestSetup> => ({
+/** What is common to all readings of a test. */
+export const setup = (): FieldsOf<PressureTestSetup> => ({
   instruments: testInstruments(),
   atmosphere: "absolutePressure",
   "volume?": volume(),

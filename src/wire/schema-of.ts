@@ -99,10 +99,12 @@ export function schemaOf(shape: WireShape): Schema {
     if ("list" in own) return z.array(made(own.list), "a list");
     if ("items" in own) {
       const { items, count } = own;
-      return z.array(made(items), "a list").check(({ value, issues }) => {
-        if (value.length === count) return;
-        issues.push({ code: "custom", message: `${count} items`, input: value });
-      });
+      const whole = z.custom<unknown[]>(
+        (value) => Array.isArray(value) && value.length === count,
+        `${count} items`,
+      );
+      const same = (value: unknown[]) => value;
+      return z.codec(z.array(made(items), "a list"), whole, { decode: same, encode: same });
     }
     if ("either" in own) return z.union(own.either.map(made) as [Schema, Schema]);
     if ("named" in own) return named(own.named);

@@ -1,0 +1,30 @@
+// Which functions of the modules have codecs? A function that takes or gives more than single quantities needs them.
+import * as pressureTest from "hvac-install-math/pressure-test";
+import * as vacuumDecay from "hvac-install-math/vacuum-decay";
+import * as wire from "hvac-install-math/wire";
+import { expect, it } from "vitest";
+
+/** Modules whose codecs are all there. */
+const modules = { pressureTest, vacuumDecay };
+/** Take single quantities, or work on what another codec carries. */
+const needNone = [
+  "decayCurve",
+  "evacuationTarget",
+  "waterSaturationPressure",
+  "waterSaturationTemperature",
+];
+
+it("every function of a module that is covered has a codec for its input", () => {
+  const missing = Object.values(modules)
+    .flatMap((names) => Object.entries(names))
+    .filter(([, value]) => typeof value === "function")
+    .map(([name]) => name)
+    .filter((name) => !needNone.includes(name) && !(`${name}Input` in wire));
+  expect(missing).toEqual([]);
+});
+
+it("every codec belongs to a function", () => {
+  const functions = Object.values(modules).flatMap((names) => Object.keys(names));
+  const codecs = Object.keys(wire).filter((name) => /(Input|Result)$/.test(name));
+  for (const name of codecs) expect(functions).toContain(name.replace(/(Input|Result)$/, ""));
+});
