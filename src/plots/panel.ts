@@ -39,8 +39,8 @@ export function rightAxis({ right, height }: Panel, axis: Axis, top: number): Ax
 
 // The build bundles d3; the notice stays in the built file and in that of an app.
 /*!
- * Contains parts of d3-shape, Copyright 2010-2026 Mike Bostock, and of d3-path, Copyright 2015-2026
- * Mike Bostock.
+ * Contains parts of d3-array and d3-shape, Copyright 2010-2026 Mike Bostock, and of d3-path,
+ * Copyright 2015-2026 Mike Bostock.
  *
  * Permission to use, copy, modify, and/or distribute this software for any purpose
  * with or without fee is hereby granted, provided that the above copyright notice

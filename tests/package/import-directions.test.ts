@@ -30,7 +30,7 @@ const layers = [
 /** The packages that a module may import at run time; every other module imports none. */
 const packages: Readonly<Record<string, readonly string[]>> = {
   "field-text": ["mathjs/number"],
-  plots: ["d3-scale", "d3-shape"],
+  plots: ["d3-array", "d3-shape"],
   wire: ["zod/mini"],
 };
 const layerOf = (module: string) => layers.findIndex((row) => row.includes(module));
