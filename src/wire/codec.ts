@@ -2,6 +2,7 @@
 // Follows RFC 8259 (JSON) and JSON Schema draft 2020-12.
 // Does not cover how it is stored or sent, nor whether its figures are right.
 import * as z from "zod/mini";
+import { numberOf } from "../quantity/check.ts";
 import { throwFirst } from "./first-problem.ts";
 import { type Format, inPresentVersion } from "./format.ts";
 import { jsonSchemaOf } from "./json-schema-of.ts";
@@ -20,15 +21,51 @@ import type { FormOf, WireShape } from "./wire-shape.ts";
  * Source: RFC 8259; JSON Schema draft 2020-12.
  */
 export interface Codec<T> {
-  /** Reads JSON text. */
+  /**
+   * Reads JSON text.
+   *
+   * @param text - The text.
+   * @param limits - How much is read; {@link defaultLimits} for what is left out.
+   * @returns The value, with live quantities.
+   * @throws {@link InvalidInputError} that names the path where the text is not such a value.
+   */
   parse(text: string, limits?: Partial<WireLimits>): T;
-  /** Reads JSON data that something else has parsed. */
+  /**
+   * Reads JSON data that something else has parsed; it is left as it was. A field that stood twice in its
+   * text can no longer be seen.
+   *
+   * @param json - What `JSON.parse` gave.
+   * @param limits - How much is read; {@link defaultLimits} for what is left out.
+   * @returns The value, with live quantities.
+   * @throws {@link InvalidInputError} that names the path where the data are not such a value.
+   */
   decode(json: unknown, limits?: Partial<WireLimits>): T;
-  /** Writes JSON data; each quantity in its own unit, to twelve significant digits. */
+  /**
+   * Writes JSON data: each quantity in its own unit, to twelve significant digits; fields in the order of
+   * the type.
+   *
+   * @param value - The value; it is left as it was.
+   * @param limits - How much is written; {@link defaultLimits} for what is left out.
+   * @returns JSON data that {@link Codec.decode} reads.
+   * @throws {@link InvalidInputError} that names the path where the value is not of its type.
+   */
   encode(value: T, limits?: Partial<WireLimits>): JsonValue;
-  /** Writes JSON text, indented by so many spaces. */
+  /**
+   * Writes JSON text.
+   *
+   * @param value - The value; it is left as it was.
+   * @param spaces - Spaces of indentation, 0 to 10; all on one line when left out.
+   * @param limits - How much is written; {@link defaultLimits} for what is left out.
+   * @returns Text that {@link Codec.parse} reads.
+   * @throws {@link InvalidInputError} as {@link Codec.encode}, and beyond the limits.
+   */
   stringify(value: T, spaces?: number, limits?: Partial<WireLimits>): string;
-  /** The form as JSON Schema, draft 2020-12, for programs in other languages. */
+  /**
+   * The form, for programs in other languages.
+   *
+   * @returns JSON Schema, draft 2020-12. Values that only a computation can refuse (−500 °F, 30 February)
+   * are allowed by it.
+   */
   jsonSchema(): JsonObject;
 }
 
@@ -82,6 +119,7 @@ export function codecOf<T>({
       return plainCopy(written.data, limitsOf(limits), name) as JsonValue;
     },
     stringify(value, spaces = 0, limits) {
+      numberOf("spaces", spaces, { min: 0, max: 10 });
       const text = JSON.stringify(codec.encode(value, limits), undefined, spaces);
       scanText(text, limitsOf(limits), name);
       return text;

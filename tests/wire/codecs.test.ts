@@ -1,9 +1,11 @@
 // Every codec of an input or a result: what its JSON Schema allows is read, and comes back as it was.
 import Ajv2020 from "ajv/dist/2020.js";
 import fc from "fast-check";
+import { isInvalidInputError } from "hvac-install-math/quantity";
 import type { Codec } from "hvac-install-math/wire";
 import * as wire from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
+import { pathsOf, put } from "../commissioning/mutated-record.ts";
 import { arbitraryJson } from "./arbitrary-json.ts";
 import { thrownBy } from "./thrown-by.ts";
 
@@ -37,5 +39,26 @@ describe.each(codecs)("%s", (_, codec) => {
     expect(thrownBy(() => codec.decode(more)).argument).toMatch(path);
     expect(thrownBy(() => codec.encode(more)).argument).not.toBe("");
     expect(validate(more)).toBe(false);
+  });
+
+  it("refuses anything else, in whole or in part, with the typed error and nothing worse", () => {
+    const [any] = fc.sample(arbitraryJson(schema), 1);
+    const live = codec.decode(any);
+    const place = (value: unknown) => fc.constantFrom<(string | number)[]>([], ...pathsOf(value));
+    fc.assert(
+      fc.property(place(any), place(live), fc.anything(), (inJson, inLive, other) => {
+        for (const act of [
+          () => codec.decode(put(any, inJson, other)),
+          () => codec.encode(put(live, inLive, other)),
+        ]) {
+          try {
+            act();
+          } catch (error) {
+            if (!isInvalidInputError(error)) throw error;
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 });
