@@ -2,10 +2,11 @@
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover what may not be done before its proof: see hold-points.ts.
 import { overallOutcome } from "../assessment/assessment.ts";
+import type { StepCheck } from "./check-verdicts.ts";
 import { surelyBefore } from "./iso-time.ts";
 import { stated } from "./job.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
-import type { StepCheck, Tried } from "./step.ts";
+import type { Tried } from "./step.ts";
 
 type Dated = readonly [path: string, at: IsoTime | undefined];
 

@@ -1,8 +1,9 @@
 // What is a step of the work, and how is one tried? Runs the checks that the data allow and names what lacks.
 // Follows the order of the work as manuals have it; common practice, no source.
 // Does not cover what a check decides: the modules do.
-import { type Assessment, type Outcome, overallOutcome } from "../assessment/assessment.ts";
+import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import type { CheckName, CheckVerdicts, StepCheck } from "./check-verdicts.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 
 /** The steps in the order of the work. Source: common practice, no source. */
@@ -19,20 +20,10 @@ export type StepName =
   | "drain"
   | "operation";
 
-/** What a module said about a part of the record. Source: none; the library's own type. */
-export interface StepCheck {
-  /** What was checked, in kebab case. */
-  readonly name: string;
-  /** Path of the part of the record that was checked. */
-  readonly path: string;
-  /** The verdict of the module, with all its own figures. */
-  readonly assessment: Assessment<string>;
-}
-
 /** A value that no check could use. Source: none; the library's own type. */
 export interface StepProblem {
-  /** The check that could not be made. */
-  readonly check: string;
+  /** The check that could not be made, or `not-applicable` for a declaration. */
+  readonly check: CheckName | "not-applicable";
   /** Path of the field of the record. */
   readonly path: string;
   /** What stands there. */
@@ -67,11 +58,13 @@ export interface InstallationStep {
 }
 
 /** A check to try: the fields that it needs by path, and where its arguments stand in the record. */
-export interface Trial {
-  readonly name: string;
+export type Trial = { readonly [Name in CheckName]: NamedTrial<Name> }[CheckName];
+
+interface NamedTrial<Name extends CheckName> {
+  readonly name: Name;
   readonly path: string;
   readonly needs: Readonly<Record<string, unknown>>;
-  readonly run: () => Assessment<string>;
+  readonly run: () => CheckVerdicts[Name];
   readonly paths?: Readonly<Record<string, string>>;
 }
 
@@ -94,7 +87,7 @@ export function tryAll(
     for (const key of absent) missing.add(key);
     if (absent.length > 0) continue;
     try {
-      checks.push({ name: check, path, assessment: run() });
+      checks.push({ name: check, path, assessment: run() } as StepCheck);
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
       const { argument, value, allowed, hint } = error;

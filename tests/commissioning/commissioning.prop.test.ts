@@ -86,8 +86,12 @@ it("no declaration turns a bad record, whole or in part, into a good one", () =>
 });
 
 it("no single value that is left out turns a bad record into a good one", () => {
+  // A quarter of the vacuum log says the same, and is judged sooner.
+  const readings = complete.evacuation?.readings?.filter((_, i) => i % 4 === 0);
+  const light = put(complete, ["evacuation", "readings"], readings);
+  expect(assess(light).outcome).toBe("pass");
   for (const [path, value] of faults) {
-    const bad = put(complete, path, value);
+    const bad = put(light, path, value);
     for (const gone of paths) {
       if (["version", "photos", "signatures"].includes(String(gone[0]))) continue;
       expect(assess(put(bad, gone, undefined)).outcome, gone.join(".")).not.toBe("pass");

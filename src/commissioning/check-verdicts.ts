@@ -1,0 +1,104 @@
+// Which verdict belongs to which check? The names of the checks and what their modules answer. Types only.
+// Follows the modules. Does not cover which checks a record allows: the steps say that.
+import type { Assessment } from "../assessment/assessment.ts";
+import type { ConcentrationAssessment, RoomChargeAssessment } from "../charge-limit/index.ts";
+import type { CircuitAssessment } from "../circuit-protection/index.ts";
+import type {
+  CondensatePumpAssessment,
+  DrainSlopeAssessment,
+  IndoorUnitPitchAssessment,
+} from "../condensate/index.ts";
+import type {
+  FlareAssessment,
+  FlareDiameterCause,
+  FlareTorqueAssessment,
+  FlareTorqueCause,
+} from "../flare-joint/index.ts";
+import type { ChargeAssessment, LineRunAssessment } from "../line-set/index.ts";
+import type {
+  ChargeByGaugeAssessment,
+  ServiceReadingAssessment,
+} from "../operating-check/index.ts";
+import type { LogAssessment, TwoReadingAssessment } from "../pressure-test/index.ts";
+import type { SupplyVoltageAssessment } from "../supply-voltage/index.ts";
+import type { VacuumDecayAssessment } from "../vacuum-decay/index.ts";
+
+/**
+ * What each check answers, by its name. A plain {@link Assessment} is one that the record answers by itself.
+ *
+ * Source: the modules that judge; the names are the library's own.
+ */
+export interface CheckVerdicts {
+  /** Length and lift against the manual. */
+  readonly "line-run": LineRunAssessment;
+  /** Torque of a flare nut. */
+  readonly "flare-torque": FlareTorqueAssessment;
+  /** Turn of a flare nut, where there was no wrench. */
+  readonly "flare-turn": FlareAssessment<"angle", FlareTorqueCause>;
+  /** Diameter of a flare. */
+  readonly "flare-diameter": FlareAssessment<"length", FlareDiameterCause>;
+  /** Nitrogen while brazing. */
+  readonly "brazed-joint": Assessment;
+  /** Look at a pressed joint. */
+  readonly "pressed-joint": Assessment;
+  /** Joints recorded against joints made. */
+  readonly "joint-count": Assessment;
+  /** Tightness, by two readings or by a log. */
+  readonly "pressure-test": TwoReadingAssessment | LogAssessment;
+  /** Length of the hold. */
+  readonly "test-hold": Assessment;
+  /** Highest reading against the lowest marked pressure. */
+  readonly "marked-pressure": Assessment;
+  /** Lowest reading against the pressure of the manual. */
+  readonly "test-pressure": Assessment;
+  /** Dryness and tightness in vacuum. */
+  readonly "vacuum-decay": VacuumDecayAssessment;
+  /** A test that is older than what it should prove. */
+  readonly order: Assessment;
+  /** Flammable charge in its room. */
+  readonly "room-charge": RoomChargeAssessment;
+  /** Concentration in its room. */
+  readonly "room-concentration": ConcentrationAssessment;
+  /** Charge by the manual's rule. */
+  readonly "additional-charge": ChargeAssessment;
+  /** Charge that was weighed in. */
+  readonly "weighed-charge": Assessment;
+  /** Whether the valves were opened. */
+  readonly "valves-opened": Assessment;
+  /** Breaker, conductor, grounding, disconnect. */
+  readonly circuit: CircuitAssessment;
+  /** Supply against plate and standard. */
+  readonly "supply-voltage": SupplyVoltageAssessment;
+  /** Fall of the drain. */
+  readonly "drain-slope": DrainSlopeAssessment;
+  /** Pump of the drain. */
+  readonly "condensate-pump": CondensatePumpAssessment;
+  /** Pitch of the indoor unit. */
+  readonly "unit-pitch": IndoorUnitPitchAssessment;
+  /** Poured water. */
+  readonly "water-ran-off": Assessment;
+  /** Gauge on the running unit. */
+  readonly "service-reading": ServiceReadingAssessment;
+  /** Superheat or subcooling; plain where the charge can only be weighed. */
+  readonly "charge-by-gauge": ChargeByGaugeAssessment | Assessment;
+}
+
+/** The checks by name. Source: none; the library's own names. */
+export type CheckName = keyof CheckVerdicts;
+
+/** The check of one name. Source: none; the library's own type. */
+export interface NamedCheck<Name extends CheckName> {
+  /** What was checked. */
+  readonly name: Name;
+  /** Path of the part of the record that was checked. */
+  readonly path: string;
+  /** The verdict of the module, with all its own figures. */
+  readonly assessment: CheckVerdicts[Name];
+}
+
+/**
+ * What a module said about a part of the record. Its `name` tells which figures the verdict has.
+ *
+ * Source: none; the library's own type.
+ */
+export type StepCheck = { readonly [Name in CheckName]: NamedCheck<Name> }[CheckName];
