@@ -9,7 +9,12 @@ import { capital, plainWords } from "./words.ts";
 
 /** Every missing field and every assumption. */
 export function openSections({ assessment, said }: Context): Section[] {
-  const { missing, assumptions } = assessment;
+  const { missing, assumptions, steps } = assessment;
+  const ofSteps = steps.flatMap(({ checks }) =>
+    checks.flatMap((one) => one.assessment.assumptions),
+  );
+  const told = new Set(ofSteps.map(said));
+  const others = assumptions.map(said).filter((sentence) => !told.has(sentence));
   return [
     {
       id: "missing",
@@ -23,8 +28,10 @@ export function openSections({ assessment, said }: Context): Section[] {
     },
     {
       id: "assumptions",
-      title: "Assumed",
-      blocks: assumptions.length ? list(assumptions.map(said)) : [text("Nothing was assumed.")],
+      title: "Assumed of the whole",
+      blocks: others.length
+        ? [text("Beside what each step assumes:"), ...list(others)]
+        : [text("Nothing beside what each step assumes.")],
     },
   ];
 }
@@ -72,7 +79,7 @@ export function sourcesSection({ assessment, works }: Context): Section {
     const { title, edition, publisher, doi, readAs } = sourceById(id);
     const clauses = assessment.sources.filter(({ source, clause }) => source === id && clause);
     return [
-      `[${i + 1}]`,
+      `S${i + 1}`,
       [title, edition, publisher, doi && `doi:${doi}`].filter(Boolean).join(". "),
       clauses.map(({ clause }) => clause).join("; ") || "—",
       readings[readAs],

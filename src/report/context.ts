@@ -28,6 +28,9 @@ export interface Context {
 /** Values of statements that are names of steps, holds or fields, one or several. */
 const names = /^(inStep|steps?|away|holds|inPart|path|paths|fields|instruments?|reading)$/;
 
+/** A moment by ISO 8601, which reads better without its T. */
+const moment = /^(\d{4}-\d\d-\d\d)T(\d\d:\d\d[\d:.]*(?:Z|[+-]\d\d:\d\d)?)$/;
+
 /** Makes the context. */
 export function contextOf(
   record: InstallationRecord,
@@ -36,7 +39,7 @@ export function contextOf(
 ): Context {
   const figure: Context["figure"] = (value, resolution) => {
     if (typeof value === "boolean") return value ? "yes" : "no";
-    if (typeof value === "string") return clipped(value);
+    if (typeof value === "string") return clipped(value.replace(moment, "$1 $2"));
     try {
       return show(value, resolution);
     } catch (error) {
@@ -58,11 +61,12 @@ export function contextOf(
     },
     works,
     refs: (citations, clauses = false) =>
-      [...new Set(citations.map(({ source }) => source))].map((id) => {
+      [...new Set(citations.map(({ source }) => source))].flatMap((id, i) => {
         const number = works.indexOf(id) + 1;
         const of = citations.filter(({ source, clause }) => source === id && clause);
-        const where = clauses && of.length ? ` ${of.map(({ clause }) => clause).join("; ")}` : "";
-        return { text: `[${number}]${where}`, to: `source-${number}` };
+        const where = clauses && of.length ? ` ${of.map(({ clause }) => clause).join(", ")}` : "";
+        const link = { text: `S${number}${where}`, to: `source-${number}` };
+        return i ? [{ text: clauses ? "; " : ", " }, link] : [link];
       }),
   };
 }
@@ -71,4 +75,4 @@ const namesAsWords = (value: string): string =>
   value
     .split(", ")
     .map((name) => (/[.[]/.test(name) ? fieldWords(name) : plainWords(name)))
-    .join("; ");
+    .join(", ");

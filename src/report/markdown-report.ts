@@ -33,7 +33,7 @@ import { writeMarkdown } from "./write-markdown.ts";
  * const lines = markdownReport(record, { system: "SI" }).split("\n");
  * lines[0]; // => # Installation report: Invented site 7
  * lines.find((line) => line.startsWith("## Verdict")); // => ## Verdict: **UNDECIDED**
- * lines.find((line) => line.startsWith("| Length")); // => | Length | 10.97 m | not stated | tape |
+ * lines.find((line) => line.startsWith("| Length")); // => | Length | 10.97 m | tape, uncertainty not stated |
  * ```
  */
 export function markdownReport(record: InstallationRecord, options: ReportOptions): string {

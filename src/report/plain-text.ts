@@ -20,6 +20,5 @@ export function clipped(text: string, length: number = most): string {
 export function visible(text: string): string {
   return text
     .replace(/[\s\u0085]+/gu, " ")
-    .replace(/(?![\u00ad\u061c\u200c-\u200f])[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/gu, "\ufffd")
-    .trim();
+    .replace(/(?![\u00ad\u061c\u200c-\u200f])[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/gu, "\ufffd");
 }

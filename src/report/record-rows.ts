@@ -8,7 +8,7 @@ import { type Block, table, text } from "./report-document.ts";
 import { capital, fieldWords, plainWords } from "./words.ts";
 
 type Leaf = readonly [path: string, value: unknown];
-type Row = readonly [field: string, value: string, uncertainty: string, source: string];
+type Row = readonly [field: string, value: string, source: string];
 
 /** Which instrument reads which field. */
 const readBy: readonly (readonly [field: RegExp, instrument: keyof Instruments])[] = [
@@ -25,9 +25,9 @@ const readBy: readonly (readonly [field: RegExp, instrument: keyof Instruments])
 ];
 
 /** Most rows of readings that are printed. */
-const mostRows = 14;
+const mostRows = 11;
 /** More columns than a page bears become rows. */
-const mostColumns = 5;
+const mostColumns = 7;
 
 const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
 const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -44,9 +44,6 @@ export function leavesOf(value: unknown, path: string): Leaf[] {
 /** A value of the record as text. */
 export function valueText({ figure }: Context, value: unknown, step?: AnyQuantity): string {
   if (isList(value)) return value.map((one) => figure(one as string, step)).join(", ") || "none";
-  if (typeof value === "string") {
-    return figure(value.replace(/^(\d{4}-\d\d-\d\d)T(\d\d:\d\d)/, "$1 $2"));
-  }
   return figure(value as AnyQuantity, step);
 }
 
@@ -81,35 +78,67 @@ function instrumentOf({ record }: Context, path: string) {
   return name && { name, given: record.instruments?.[name] };
 }
 
-function originOf(context: Context, path: string, value: unknown): [string, string] {
-  if (path.startsWith("equipment.manual")) return ["as printed", "manual"];
-  if (path.startsWith("equipment")) return ["as printed", "plate"];
+/** Limits of error as they stand behind a value, and where the value is from. */
+function originOf(context: Context, path: string): [limits: string, source: string] {
+  if (path.startsWith("equipment.manual")) return ["", "manual"];
+  if (path.startsWith("equipment")) return ["", "plate"];
   const by = instrumentOf(context, path);
-  if (!by) return [isQuantity(value) ? "not stated" : "—", "record"];
-  const stated = by.name === "level" ? "stated beside it" : errorsText(context, by.given);
-  return [stated === "not stated" ? stated : `${stated} (limits)`, plainWords(by.name)];
-}
-
-/** A part of the record: its fields, and its lists of readings as tables. */
-export function recordBlocks(context: Context, path: string, caption: string): Block[] {
-  const value = valueAt(context, path);
-  if (value === undefined) return [];
-  const { facts, lists } = partsOf(value, path);
-  const rows = facts.map((leaf) => rowOf(context, leaf));
+  if (!by) return ["", "record"];
+  const { name, given } = by;
+  if (name === "level") return ["", "level, its limits beside it"];
+  const limits = errorsText(context, given);
+  if (limits.startsWith("±")) return [` ${limits} (limits)`, plainWords(name)];
   return [
-    ...table(caption, ["Recorded", "Value", "Uncertainty", "Source"], rows),
-    ...lists.flatMap((leaf) => readingsBlocks(context, leaf)),
+    "",
+    `${plainWords(name)}, ${limits === "not stated" ? "uncertainty not stated" : limits}`,
   ];
 }
 
+/** Parts of the record that belong together: their fields in a table, and their lists of readings. */
+export function recordBlocks(context: Context, paths: readonly string[], caption: string): Block[] {
+  const parts = paths.map((path) => partsOf(valueAt(context, path), path));
+  const rows = new Map<string, Row[]>();
+  for (const { base, facts } of parts) {
+    for (const leaf of facts) {
+      const relative = leaf[0].slice(base.length);
+      const group = relative.split(".", 1)[0] as string;
+      rows.set(group, [
+        ...(rows.get(group) ?? []),
+        rowOf(context, leaf, relative.slice(group.length + 1)),
+      ]);
+    }
+  }
+  return [
+    ...table(caption, ["Recorded", "Value", "Source"], [...rows].map(grouped)),
+    ...parts.flatMap(({ base, lists }) =>
+      lists.flatMap(([path, items]) => {
+        const name = fieldWords(path.slice(base.length)) || fieldWords(path);
+        return readingsBlocks(context, path, items, `${caption}: ${name}`);
+      }),
+    ),
+  ];
+}
+
+/** Fields of one part as one row. */
+function grouped([name, rows]: readonly [string, readonly Row[]]): string[] {
+  const values = rows.map(([field, value]) => (field ? `${field} ${value}` : value));
+  const sources = [...new Set(rows.map(([, , source]) => source))];
+  return [capital(fieldWords(name)), values.join("; "), sources.join("; ")];
+}
+
+interface Parts {
+  /** How much of a path the heading says already. */
+  readonly base: string;
+  readonly facts: readonly Leaf[];
+  readonly lists: readonly (readonly [path: string, items: readonly object[]])[];
+}
+
 /** Single fields, and lists that make a table of their own. */
-function partsOf(
-  value: unknown,
-  path: string,
-): { facts: Leaf[]; lists: [string, readonly object[]][] } {
+function partsOf(value: unknown, path: string): Parts {
   const facts: Leaf[] = [];
   const lists: [string, readonly object[]][] = [];
   const walk = (own: unknown, at: string): void => {
+    if (own === undefined) return;
     if (
       isList(own) &&
       own.length > 1 &&
@@ -126,13 +155,13 @@ function partsOf(
     } else facts.push([at, own]);
   };
   walk(value, path);
-  return { facts, lists };
+  return { base: isPart(value) ? `${path}.` : path.replace(/[^.]+$/, ""), facts, lists };
 }
 
-function rowOf(context: Context, [path, value]: Leaf): Row {
-  const words = fieldWords(path.replace(/^(equipment\.manual|power|\w+)\.(?=\w)/, ""));
+function rowOf(context: Context, [path, value]: Leaf, field: string): Row {
   const shown = valueText(context, value, isQuantity(value) ? stepOf(context, path) : undefined);
-  return [capital(words), shown, ...originOf(context, path, value)];
+  const [limits, source] = originOf(context, path);
+  return [fieldWords(field), shown + limits, source];
 }
 
 function columnsOf(items: readonly object[]): string[] {
@@ -142,7 +171,9 @@ function columnsOf(items: readonly object[]): string[] {
 /** A list of readings: all of them, or evenly picked ones with the first and the last, and how many there are. */
 function readingsBlocks(
   context: Context,
-  [path, items]: readonly [string, readonly object[]],
+  path: string,
+  items: readonly object[],
+  name: string,
 ): Block[] {
   const columns = columnsOf(items);
   const last = items.length - 1;
@@ -159,12 +190,10 @@ function readingsBlocks(
       ),
     ];
   });
-  const name = capital(fieldWords(path));
   const count = picked.length < items.length ? ` (${picked.length} of ${items.length} shown)` : "";
   const origins = columns.flatMap((key) => {
-    const sample = leavesOf(items[0], "").find(([own]) => own === key)?.[1];
-    const [errors, source] = originOf(context, `${path}[0].${key}`, sample);
-    return errors === "—" ? [] : [`${capital(fieldWords(key))}: ${source}, ${errors}.`];
+    const [limits, source] = originOf(context, `${path}[0].${key}`);
+    return source === "record" ? [] : [`${capital(fieldWords(key))}: ${source}${limits}.`];
   });
   return [
     ...table(`${name}${count}`, ["No.", ...columns.map((key) => capital(fieldWords(key)))], rows),

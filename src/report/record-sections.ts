@@ -16,15 +16,15 @@ export function installationSection(context: Context): Section {
     id: "installation",
     title: "Site, equipment and instruments",
     blocks: [
-      ...orNone(recordBlocks(context, "site", "Site"), "Of the site nothing is recorded."),
+      ...orNone(recordBlocks(context, ["site"], "Site"), "Of the site nothing is recorded."),
       ...orNone(
         Object.keys(plates).length
-          ? recordBlocks(own, "equipment", "Equipment, by its plates")
+          ? recordBlocks(own, ["equipment"], "Equipment, by its plates")
           : [],
         "Of the plates nothing is recorded.",
       ),
       ...orNone(
-        recordBlocks(context, "equipment.manual", "What the manual lays down"),
+        recordBlocks(context, ["equipment.manual"], "What the manual lays down"),
         "Of the manual nothing is recorded.",
       ),
       ...orNone(instrumentsTable(context), "No instrument is recorded."),
@@ -64,7 +64,7 @@ export function evidenceSections(context: Context): Section[] {
   const shown = (value: unknown) => (value === undefined ? "—" : valueText(context, value));
   const photoRows = photos.map(({ reference, of, caption, at, digest }) => [
     shown(reference),
-    of === undefined ? "—" : context.figure(fieldWords(of)),
+    of === undefined ? "—" : context.figure(`${capital(fieldWords(of))} (${of})`),
     shown(caption),
     shown(at),
     digest === undefined ? "none: an exchanged picture would not show" : shown(digest),

@@ -7,7 +7,7 @@ import { figureBlocks } from "./figure-rows.ts";
 import { recordBlocks } from "./record-rows.ts";
 import { type Block, list, type Section, table, text, type Words } from "./report-document.ts";
 import type { ReportPlot } from "./report-options.ts";
-import { capital, fieldWords, outcomeMark, plainWords, stepMark } from "./words.ts";
+import { capital, checkTitle, fieldWords, outcomeMark, plainWords, stepMark } from "./words.ts";
 
 /** The parts of the record that belong to a step. */
 const partsOfStep: Readonly<Record<StepName, readonly string[]>> = {
@@ -32,7 +32,7 @@ export function stepsSection(context: Context, plots: readonly ReportPlot[]): Se
     title: "Step by step",
     blocks: [
       text(
-        "Uncertainty: “limits” are the limits of error of the instrument as stated; k = 2 is the expanded uncertainty that follows from them, about 95 %; a dash means that the figure is a rule, a count or a result for which none is stated. Numbers in brackets lead to the sources.",
+        "What stands behind ± is the uncertainty: “limits” are the limits of error of the instrument as stated, k = 2 marks the expanded uncertainty that follows from them, about 95 %. A figure without ± is a rule, a count, or was stated without one. S1, S2 and so on are the sources.",
       ),
     ],
     parts,
@@ -84,7 +84,7 @@ function stepSection(
       ...plots
         .filter((plot) => plot.step === name)
         .map(({ title: shown, svg }): Block => ({ kind: "picture", title: shown, svg })),
-      ...partsOfStep[name].flatMap((path) => recordBlocks(context, path, `${title}: as recorded`)),
+      ...recordBlocks(context, partsOfStep[name], `${title}: as recorded`),
       ...(assumed.length ? [text("Assumed, because it was not given:"), ...list(assumed)] : []),
     ],
   };
@@ -94,14 +94,11 @@ function stepSection(
 export const fieldLine = (path: string): string => `${capital(fieldWords(path))} (${path})`;
 
 function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
-  const place = /\[\d+\]/.test(path) ? ` (${fieldWords(path)})` : "";
   const cause = assessment.cause ? [`Cause: ${plainWords(assessment.cause)}.`] : [];
   return [
-    `${capital(plainWords(name))}${place}`,
+    capital(checkTitle(name, path)),
     [outcomeMark(assessment.outcome)],
     [...assessment.reasons.map(context.said), ...cause].join(" "),
-    context
-      .refs(assessment.sources, true)
-      .flatMap((run, i) => (i ? [{ text: " · " }, run] : [run])),
+    context.refs(assessment.sources, true),
   ];
 }

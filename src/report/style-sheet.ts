@@ -30,18 +30,23 @@ nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;list-style:none;padding:0;font
 table{border-collapse:collapse;width:100%;margin:1rem 0;font-size:.92rem;font-variant-numeric:tabular-nums}
 caption{text-align:start;font-weight:600;padding:.3rem 0}
 th,td{text-align:start;vertical-align:top;padding:.3rem .5rem;border-top:1px solid var(--line)}
-thead th{background:var(--bed);border-top:0;font-weight:600}
-tbody th{font-weight:400}
+thead th{background:var(--bed);border-top:0;font-weight:600;overflow-wrap:normal}
+tbody th{font-weight:400;min-width:6.5rem}
+table:not(.wide) thead th:first-child{width:24%}
+.mark,td:has(>.mark){min-width:max-content}
 figure{margin:1rem 0}
-figure svg{display:block;max-width:100%;height:auto}
+figure svg{display:block;width:100%;max-width:36rem;height:auto}
 figcaption{color:var(--soft);font-size:.9rem}
 @media (max-width:40rem){
+tbody th{min-width:4.5rem}
+th,td{padding:.3rem .25rem}
 .wide,.wide tbody,.wide tr,.wide caption,.wide tbody th,.wide td{display:block}
 .wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .wide tr{border-top:1px solid var(--line);padding:.4rem 0}
 .wide tbody th{font-weight:600}
 .wide tbody th,.wide td{border:0;padding:.1rem 0}
 .wide td{display:grid;grid-template-columns:7.5rem 1fr;gap:.5rem}
+.wide .mark{justify-self:start}
 .wide td::before{content:attr(data-head);color:var(--soft)}
 }
 @media print{
@@ -51,8 +56,13 @@ nav{display:none}
 a{text-decoration:none}
 h2,h3,caption{break-after:avoid}
 .part,tr,figure,li{break-inside:avoid}
-thead{display:table-header-group}
-table{font-size:8.5pt}
+thead{display:table-header-group;break-after:avoid}
+tbody tr:first-child{break-before:avoid}
+figure svg{max-width:120mm}
+h2{margin:1.2rem 0 .4rem}
+h3{margin:.9rem 0 .2rem}
+table{font-size:8.5pt;margin:.5rem 0}
+th,td{padding:.15rem .4rem}
 thead th{print-color-adjust:exact}
 p,li{orphans:3;widows:3}
 }

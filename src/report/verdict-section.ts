@@ -2,6 +2,7 @@
 // Follows the assessment: its outcome, its reasons in their order, its hold points.
 // Does not cover a verdict of its own: nothing is judged here.
 import type { Outcome } from "../assessment/index.ts";
+import type { HoldName } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
 import { capital, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
@@ -40,24 +41,32 @@ export function verdictSection(context: Context): Section {
   };
 }
 
-const waits: Readonly<Record<string, string>> = {
-  "open-valves": "Opening the service valves",
-  "add-charge": "Adding refrigerant",
-  "power-on": "Switching on",
+const waits: Readonly<Record<HoldName, string>> = {
+  "open-valves": "opening the service valves",
+  "add-charge": "adding refrigerant",
+  "power-on": "switching on",
 };
 
 /** Hold points. */
 export function holdsSection({ assessment, said }: Context): Section {
   const rows = assessment.holds.map((hold) => [
-    waits[hold.name] ?? capital(plainWords(hold.name)),
+    capital(waits[hold.name]),
     [holdMark(hold)],
     hold.waitsFor.map(plainWords).join(", ") || "nothing",
     said(hold.reason),
   ]);
+  const held = assessment.holds.filter(({ state }) => state !== "released");
   return {
     id: "holds",
     title: "What may not be done yet",
-    blocks: table("Hold points", ["What", "State", "Waits for", "Why"], rows),
+    blocks: [
+      text(
+        held.length
+          ? `Not to be done, or not to have been done: ${held.map(({ name }) => waits[name]).join(", ")}.`
+          : "Nothing is held any more: what each hold point waits for has passed.",
+      ),
+      ...table("Hold points", ["What", "State", "Waits for", "Why"], rows),
+    ],
   };
 }
 
@@ -66,7 +75,7 @@ export function overviewSection({ assessment }: Context): Section {
   const rows = assessment.steps.map((step, i) => [
     [{ text: `${i + 1}. ${capital(plainWords(step.name))}`, to: step.name }],
     [stepMark(step)],
-    step.checks.map(({ name }) => plainWords(name)).join(", ") || "none",
+    [...new Set(step.checks.map(({ name }) => plainWords(name)))].join(", ") || "none",
     String(step.missing.length),
     step.blockedBy.map(plainWords).join(", ") || "—",
   ]);

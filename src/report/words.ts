@@ -13,16 +13,22 @@ export const capital = (words: string): string => words.charAt(0).toUpperCase() 
 export const plainWords = (name: string): string =>
   name.replaceAll("-", " ").replace(/(?<=[a-z0-9])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-/** The path of a field as words: `joints[0].torque` as `joint 1, torque`. */
+/** The path of a field as words: `joints[0].torque` as `joint 1 › torque`. */
 export function fieldWords(path: string): string {
   return path
     .split(".")
     .map((part) => {
       const [name = "", ...places] = part.split(/[[\]]+/).filter(Boolean);
       const one = places.length ? plainWords(name).replace(/s$/, "") : plainWords(name);
+      if (one === "at") return "when";
       return [one, ...places.map((place) => Number(place) + 1)].join(" ");
     })
-    .join(", ");
+    .join(" › ");
+}
+
+/** A check by its name, and by its place where there are several. */
+export function checkTitle(name: string, path: string): string {
+  return /\[\d+\]/.test(path) ? `${plainWords(name)} (${fieldWords(path)})` : plainWords(name);
 }
 
 const outcomes: Readonly<Record<Outcome, Run>> = {

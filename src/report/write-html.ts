@@ -100,5 +100,5 @@ function wordsHtml(words: Words): string {
 function runHtml({ text, tone, to }: Run): string {
   if (tone) return `<strong class="mark ${tone}">${htmlText(text)}</strong>`;
   if (to) return `<a href="#part-${to}">${htmlText(text)}</a>`;
-  return text.startsWith(" ") ? ` ${htmlText(text)} ` : htmlText(text);
+  return text.trim() ? htmlText(text) : text;
 }

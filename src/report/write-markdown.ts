@@ -17,7 +17,9 @@ export function markdownText(text: string): string {
     .replace(/[\\`*_{}[\]~$]/g, "\\$&")
     .replace(/[&<>|]/g, (mark) => entities[mark] as string)
     .replace(/:(?=\/\/)|(?<=www)\.|@/gi, "\\$&") // no link is made of a bare address
-    .replace(/^(?:[-+=#!]|(\d+)(?=[.)]))/, (mark, digits) => (digits ? `${mark}\\` : `\\${mark}`));
+    .replace(/^ ?(?:[-+=#!]|(\d+)(?=[.)](?:\s|$)))/, (mark, digits) =>
+      digits ? `${mark}\\` : `\\${mark}`,
+    );
 }
 
 /** The report as Markdown. */
@@ -47,7 +49,7 @@ function sectionText({ title, mark, blocks, parts = [] }: Section, level: number
 function blockText(block: Block): string[] {
   if (block.kind === "text") return [wordsText(block.text)];
   if (block.kind === "list") return [block.items.map((item) => `- ${wordsText(item)}`).join("\n")];
-  return block.kind === "table" ? [`**${markdownText(block.caption)}**`, tableText(block)] : [];
+  return block.kind === "table" ? [`*${markdownText(block.caption)}*`, tableText(block)] : [];
 }
 
 function tableText({ head, rows }: Table): string {
@@ -63,6 +65,6 @@ function wordsText(words: Words): string {
 
 /** Words of a verdict stand out; links are left to the numbers. */
 function runText({ text, tone }: Run): string {
-  const plain = tone ? `**${markdownText(text)}**` : markdownText(text);
-  return text.startsWith(" ") ? ` ${plain} ` : plain;
+  if (tone) return `**${markdownText(text)}**`;
+  return text.trim() ? markdownText(text) : text;
 }

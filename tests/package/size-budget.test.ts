@@ -91,14 +91,14 @@ globalThis.drawn = [pressureTest, vacuumDecay, refrigerants];`;
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(15_000);
 });
 
-it("adds at most 11 kB for a report to the modules that judge the record", async () => {
+it("adds at most 17.5 kB for both reports to the modules that judge the record", async () => {
+  // 4.7 kB of it is the bibliography, 2.4 kB the display of figures; Markdown alone takes 14.5 kB.
   const judged = `import { assessInstallation } from "hvac-install-math/commissioning"; globalThis.judge = assessInstallation;`;
   const shared = await bundle(`${base}\n${judged}`);
   const used = await bundle(
     `${base}\n${judged}\nimport * as report from "hvac-install-math/report"; globalThis.report = report;`,
   );
-  console.log(used.gzip - shared.gzip);
-  expect(used.gzip - shared.gzip).toBeLessThanOrEqual(11_000);
+  expect(used.gzip - shared.gzip).toBeLessThanOrEqual(17_500);
 });
 
 it("does not let the whole root grow beyond 100 kB", async () => {

@@ -32,7 +32,7 @@ const recorded: InstallationRecord = {
       { model: "invented indoor unit 12, study", serialNumber: "X-0003" },
     ],
     lockedRotorCurrent: ampere(46),
-    protectionMarking: "maximum-fuse-or-breaker",
+    protectionMarking: "fuse or HACR breaker",
   },
   instruments: {
     ...instruments,

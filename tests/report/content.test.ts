@@ -1,0 +1,169 @@
+// What both forms of the report have to tell, whatever the record.
+import { explain } from "hvac-install-math/assessment";
+import {
+  assessInstallation,
+  type InstallationAssessment,
+  type InstallationRecord,
+} from "hvac-install-math/commissioning";
+import { figureText } from "hvac-install-math/display";
+import { isQuantity, m } from "hvac-install-math/quantity";
+import { htmlReport, markdownReport } from "hvac-install-math/report";
+import { sourceById } from "hvac-install-math/sources";
+import { describe, expect, it } from "vitest";
+import { complete } from "../commissioning/complete-record.ts";
+import { bundle } from "../package/bundle.ts";
+import { elementsOf } from "./page-shape.ts";
+import { failing, half, rich } from "./rich-record.ts";
+
+const options = { system: "inch-pound" } as const;
+const show = figureText(options);
+const told = (record: InstallationRecord) => elementsOf(htmlReport(record, options)).text;
+
+/** The record with each of its parts left out in turn, at every level. */
+function* without(record: object): Generator<object> {
+  for (const [key, value] of Object.entries(record)) {
+    if (key === "version" || value === undefined) continue;
+    const { [key]: _, ...rest } = record as Record<string, unknown>;
+    yield rest;
+    if (typeof value !== "object" || isQuantity(value)) continue;
+    if (Array.isArray(value)) {
+      yield { ...record, [key]: [] };
+      continue;
+    }
+    for (const less of without(value)) yield { ...record, [key]: less };
+  }
+}
+// Signatures and entries of the history cannot be without their fields.
+const readings = complete.evacuation?.readings?.filter((_, i) => i % 6 === 0);
+const short = { ...complete, evacuation: { ...complete.evacuation, readings } };
+const all = [...without({ ...short, signatures: [], photos: [] })] as InstallationRecord[];
+const halves = all.filter((_, i) => i % 4 === 0);
+
+describe("a report", () => {
+  it("lists every missing field by words and path, and shows no pass where one is missing", () => {
+    expect(halves.length).toBeGreaterThan(20);
+    const wrong: string[] = [];
+    for (const record of [{ version: 1 } as const, half, failing, ...halves]) {
+      const judged: InstallationAssessment[] = [];
+      const plots = (_: unknown, assessment: InstallationAssessment) => {
+        judged.push(assessment);
+        return [];
+      };
+      const page = htmlReport(record, { ...options, plots });
+      const { missing = [], steps = [], outcome } = judged[0] ?? {};
+      wrong.push(...missing.filter((path) => !page.includes(`(${path})`)));
+      if (missing.length > 0 && outcome === "pass") wrong.push("a pass with missing fields");
+      for (const { name } of steps.filter((one) => one.outcome !== "pass")) {
+        const head = new RegExp(`<h3 id="head-${name}">.*</h3>`).exec(page)?.[0] ?? "PASS";
+        if (/PASS|mark pass/.test(head)) wrong.push(head);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  it("tells every reason, assumption, caution and problem in the reader's units", () => {
+    for (const record of [rich, failing, half]) {
+      const text = told(record);
+      const { steps } = assessInstallation(record);
+      for (const { checks, problems } of steps) {
+        for (const { assessment } of checks) {
+          const { reasons, assumptions, cautions } = assessment;
+          for (const said of [...reasons, ...assumptions, ...cautions]) {
+            if (Object.values(said.values).some((value) => typeof value === "string")) continue;
+            expect(text).toContain(explain(said, show).replace(/\s+/g, " "));
+          }
+        }
+        for (const { value, allowed } of problems) {
+          expect(text).toContain(`is ${value}; allowed: ${allowed}`);
+        }
+      }
+    }
+  });
+
+  it("cites every source in full, and says what was read from memory", () => {
+    const text = told(rich);
+    const { sources } = assessInstallation(rich);
+    expect(sources.length).toBeGreaterThan(20);
+    for (const { source, clause } of sources) {
+      const { title, edition, doi } = sourceById(source);
+      expect(text).toContain(title);
+      expect(text).toContain(edition);
+      expect(text).toContain(clause);
+      if (doi) expect(text).toContain(`doi:${doi}`);
+    }
+    expect(text).toContain("from memory: check against the text");
+  });
+
+  it("shows what was recorded: texts, figures with limits and instrument, amendments", () => {
+    const text = told(rich);
+    for (const shown of [
+      "36 ft 0 in ± 1/2 in (limits)",
+      "500.0 psig",
+      "test gauge ± 2.5 psi (limits)",
+      "11.5 ft·lb ± 0.53 ft·lb (k = 2)",
+      "outside diameter 1/4 in; wall 0.030 in",
+      "2 lb 7.5 oz",
+      "elbow at the riser",
+      "X-0002",
+      "G-17",
+      "photos/plate-outdoor.jpg",
+      "none: an exchanged picture would not show",
+      "2026-05-05 16:10",
+      "one bend behind the unit was overlooked",
+    ]) {
+      expect(text).toContain(shown);
+    }
+  });
+
+  it("loses no text of the record", () => {
+    const text = told(rich).replace(/\s+/g, " ");
+    const { history: _, ...now } = rich;
+    const lost: string[] = [];
+    const walk = (value: unknown): void => {
+      if (typeof value === "string") {
+        if (!text.includes(value.replace(/(\d)T(\d\d:)/, "$1 $2"))) lost.push(value);
+      } else if (typeof value === "object" && value !== null && !isQuantity(value)) {
+        if (!(Array.isArray(value) && value.length > 11)) Object.values(value).forEach(walk);
+      }
+    };
+    walk(now);
+    expect(lost).toEqual([]);
+  });
+
+  it("says how many readings of a long log it shows", () => {
+    expect(told(rich)).toContain("(11 of 61 shown)");
+  });
+
+  it("is the same for the same record, and leaves the record as it is", () => {
+    const before = JSON.stringify(rich);
+    expect(htmlReport(rich, options)).toBe(htmlReport(rich, options));
+    expect(markdownReport(rich, options)).toBe(markdownReport(rich, options));
+    expect(JSON.stringify(rich)).toBe(before);
+  });
+
+  it("shows a figure that is too large for the reader's unit in its own", () => {
+    expect(told({ version: 1, tubing: { length: m(1e300) } })).toMatch(/1e\+?300 m|1E300/);
+  });
+
+  it("declares a step that does not apply as that, with who says so", () => {
+    const { drain: _, ...rest } = complete;
+    const word = { step: "drain", reason: "heats only", by: "N. N.", at: "2026-05-04" } as const;
+    const record: InstallationRecord = {
+      ...rest,
+      operation: [{ ...complete.operation?.[0], mode: "heating" }],
+      notApplicable: [word],
+    };
+    const page = htmlReport(record, options);
+    expect(page).toMatch(
+      /<h3 id="head-drain">10\. Drain <strong class="mark none">NOT APPLICABLE</,
+    );
+    expect(page).toContain("Declared not applicable by N. N. (2026-05-04): heats only.");
+  });
+});
+
+it("brings neither the parser nor the plots", async () => {
+  const { inputs } = await bundle(
+    `import * as report from "hvac-install-math/report"; globalThis.used = report;`,
+  );
+  expect(inputs.filter((name) => /mathjs|field-text|src\/plots|d3-|zod/.test(name))).toEqual([]);
+});
