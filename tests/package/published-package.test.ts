@@ -1,7 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, inject, it } from "vitest";
+import { moduleSetups, typeComplaints } from "./type-check.ts";
 
 const root = join(import.meta.dirname, "../..");
 const consumer = inject("consumer");
@@ -81,29 +82,11 @@ describe("the packed package", () => {
     for (const ending of [".d.ts", ".d.cts"]) expect(built(ending)).not.toMatch(/from "d3/);
   });
 
-  it.each([
-    ["nodenext", "esm.mts", "nodenext"],
-    ["nodenext", "commonjs.cts", "nodenext"],
-    ["esnext", "bundled.ts", "bundler"],
-  ])("type-checks a project with module %s, file %s, resolution %s", (module, file, resolution) => {
-    const imports = subpaths.map(
-      (name, i) => `import * as m${i} from "${name}"; export const k${i}: typeof m${i} = m${i};`,
-    );
-    const misuse = `import { psig, psia } from "hvac-install-math/quantity";
-// @ts-expect-error a gauge and an absolute pressure do not add
-psig(1).plus(psia(1));`;
-    writeFileSync(join(consumer, file), `${imports.join("\n")}\n${misuse}\n`);
-    const tsc = join(root, "node_modules/typescript/bin/tsc");
-    const flags = [
-      "--strict",
-      "--noEmit",
-      "--target",
-      "es2022",
-      "--module",
-      module,
-      "--moduleResolution",
-      resolution,
-    ];
-    expect(run("node", [tsc, ...flags, file])).toBe("");
-  });
+  it.each(moduleSetups)(
+    "type-checks a strict project, file %s, module %s, resolution %s",
+    (...setup) => {
+      const compiler = join(root, "node_modules/typescript/bin/tsc");
+      expect(typeComplaints(compiler, consumer, subpaths, setup)).toBe("");
+    },
+  );
 });

@@ -5,10 +5,11 @@ import { bundle } from "./bundle.ts";
 const src = new URL("../../src", import.meta.url);
 const modules = readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory());
 
-/** The two modules that stand on another package, and that package with what it brings along. */
+/** The modules that stand on another package, and that package with what it brings along. */
 const dependencyOf: Readonly<Record<string, RegExp>> = {
   "/field-text":
     /node_modules\/(mathjs|typed-function|escape-latex|tiny-emitter|@babel\/runtime)\//,
+  "/plots": /node_modules\/(d3-(array|path|shape)|internmap)\//,
   "/wire": /node_modules\/zod\//,
 };
 
