@@ -7,7 +7,7 @@ import { minute, volt } from "hvac-install-math/quantity";
 import { assessSupplyWeek } from "hvac-install-math/supply-voltage";
 import { assessVacuumDecay, createDecayMonitor } from "hvac-install-math/vacuum-decay";
 import { pressureLog, vacuumLog, vacuumOptions } from "./invented-logs.ts";
-import { measure, shown } from "./measure.ts";
+import { measure, median, shown } from "./measure.ts";
 import type { Section } from "./section.ts";
 
 const sizes = [60, 600, 1800, 10_000, 100_000];
@@ -15,14 +15,21 @@ const sizes = [60, 600, 1800, 10_000, 100_000];
 setFlagsFromString("--expose_gc");
 const collectGarbage = runInNewContext("gc") as () => void;
 
-/** kB that are still there after a garbage collection because of what `make` returns. */
+function heapAfterCollection(): number {
+  collectGarbage();
+  const { heapUsed, arrayBuffers } = process.memoryUsage();
+  return heapUsed + arrayBuffers;
+}
+
+/** kB that are still there after a garbage collection because of what `make` returns: the median of five. */
 function keptBy(make: () => unknown): string {
-  collectGarbage();
-  const before = process.memoryUsage().heapUsed + process.memoryUsage().arrayBuffers;
-  const kept = make();
-  collectGarbage();
-  const after = process.memoryUsage().heapUsed + process.memoryUsage().arrayBuffers;
-  return kept ? `${Math.max(0, Math.round((after - before) / 1e3))} kB` : "";
+  const sizes = Array.from({ length: 5 }, () => {
+    const before = heapAfterCollection();
+    const kept = [make()];
+    const after = heapAfterCollection();
+    return kept.length ? after - before : 0;
+  });
+  return `${Math.max(0, Math.round(median(sizes) / 1e3))} kB`;
 }
 
 const rowsOf = (

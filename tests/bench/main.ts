@@ -1,7 +1,7 @@
 // Times the built package and writes docs/speed.md. Run: npm run bench, or with the names of some parts:
 // npm run bench -- quantities saturation, which prints them and writes nothing.
 import { writeFileSync } from "node:fs";
-import { cpus } from "node:os";
+import { cpus, loadavg } from "node:os";
 import { join } from "node:path";
 import { installation } from "./installation.ts";
 import { liveMonitor } from "./live-monitor.ts";
@@ -44,8 +44,9 @@ if (!wanted.length) {
   const head = `# Speed
 
 Written by \`npm run bench\` from the built package: medians of one run on Node ${process.versions.node},
-${cpus().length} × ${cpus()[0]?.model.trim()}. Each ratio compares what ran in the same round. Times of another
-machine differ; ratios less so. All data are invented.
+${cpus().length} × ${cpus()[0]?.model.trim()}, load average ${loadavg()[0]?.toFixed(1)}. Above the number of processors, the
+times are those of a busy machine and up to several times too long. Each ratio compares what ran in the same
+round. All data are invented.
 `;
   writeFileSync(join(import.meta.dirname, "../../docs/speed.md"), `${head}\n${written.join("\n")}`);
 }
