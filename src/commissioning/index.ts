@@ -26,6 +26,11 @@ export type {
 export type { Circuit, Power, SupplyPart } from "./record-power.ts";
 export { recordShape } from "./record-shape.ts";
 export type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
-export type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
+export {
+  type CircuitRulesName,
+  circuitRules,
+  type VoltageStandardName,
+  voltageStandards,
+} from "./rule-names.ts";
 export type { Fields, ObjectShape, Shape } from "./shape.ts";
 export type { InstallationStep, StepName, StepProblem } from "./step.ts";

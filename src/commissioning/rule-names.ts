@@ -1,4 +1,4 @@
-// Which rules are meant? Names that stand in a record for the rule sets of the modules.
+// Which rules are meant? Names that stand in a record and on the wire for the rule sets of the modules.
 // Follows the designations of the standards themselves.
 // Does not cover rule sets of one's own: judge those with the modules directly.
 import {
@@ -22,6 +22,20 @@ export type CircuitRulesName =
 /** Names of the standards of supply voltage. Source: the designations of the standards. */
 export type VoltageStandardName = "ansi-c84.1-2020" | "iec-60038";
 
+/**
+ * The rule sets for circuits by the names that stand for them in a record and on the wire.
+ *
+ * Assumes nothing of which of them applies: the adopted edition with its local amendments decides.
+ *
+ * Source: the designations of the standards.
+ *
+ * @example
+ * ```ts
+ * import { circuitRules } from "hvac-install-math/commissioning";
+ *
+ * circuitRules["nfpa-70-2023"].name; // => NEC 2023
+ * ```
+ */
 export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
   "nfpa-70-2020": nec2020,
   "nfpa-70-2023": nec2023,
@@ -30,6 +44,18 @@ export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
   "iec-60364": iec60364,
 };
 
+/**
+ * The standards of supply voltage by the names that stand for them in a record and on the wire.
+ *
+ * Source: the designations of the standards.
+ *
+ * @example
+ * ```ts
+ * import { voltageStandards } from "hvac-install-math/commissioning";
+ *
+ * voltageStandards["iec-60038"].name; // => IEC 60038
+ * ```
+ */
 export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> = {
   "ansi-c84.1-2020": ansiC84,
   "iec-60038": iec60038,

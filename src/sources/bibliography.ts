@@ -344,6 +344,12 @@ export const bibliography = {
     edition: "JIS H 3300",
     publisher: "JSA",
   },
+  "json-schema-2020-12": {
+    readAs: "reproduction",
+    title: "JSON Schema: A Media Type for Describing JSON Documents, by its meta-schema",
+    edition: "draft 2020-12",
+    publisher: "JSON Schema",
+  },
   "kamei-1995": {
     readAs: "reproduction",
     title:
@@ -470,6 +476,12 @@ export const bibliography = {
     edition: "1999",
     publisher: "NIST",
     doi: "10.18434/T43G6C",
+  },
+  "rfc-8259": {
+    readAs: "reproduction",
+    title: "The JavaScript Object Notation (JSON) Data Interchange Format (Bray, T., ed.)",
+    edition: "RFC 8259, STD 90 (2017)",
+    publisher: "IETF",
   },
   "sae-j513": {
     readAs: "memory",

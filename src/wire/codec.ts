@@ -9,7 +9,7 @@ import { jsonSchemaOf } from "./json-schema-of.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
 import { plainCopy } from "./plain-copy.ts";
-import { refuse, shown } from "./refuse.ts";
+import { readable, refuse, shown } from "./refuse.ts";
 import { scanText } from "./scan-text.ts";
 import { schemaOf } from "./schema-of.ts";
 import type { FormOf, WireShape } from "./wire-shape.ts";
@@ -18,7 +18,7 @@ import type { FormOf, WireShape } from "./wire-shape.ts";
  * JSON in and out for one type. Unknown fields are refused, a field that stands twice is refused, and
  * every error is an {@link InvalidInputError} that names the path.
  *
- * Source: RFC 8259; JSON Schema draft 2020-12.
+ * Source: RFC 8259, sections 3, 4 and 9; JSON Schema, draft 2020-12.
  */
 export interface Codec<T> {
   /**
@@ -113,10 +113,17 @@ export function codecOf<T>({
       return check(read.data as T);
     },
     encode(value, limits) {
-      const checked = check(value);
-      const written = z.safeEncode(schema(), checked as never);
-      if (!written.success) throwFirst(written.error.issues, checked, name);
-      return plainCopy(written.data, limitsOf(limits), name) as JsonValue;
+      const shape = schema();
+      const write = () => {
+        const checked = check(value);
+        const written = z.safeEncode(shape, checked as never);
+        if (!written.success) throwFirst(written.error.issues, checked, name);
+        return written.data;
+      };
+      const data = readable(write, () =>
+        refuse(name, "an object that cannot be read", "a value of its type"),
+      );
+      return plainCopy(data, limitsOf(limits), name) as JsonValue;
     },
     stringify(value, spaces = 0, limits) {
       numberOf("spaces", spaces, { min: 0, max: 10 });

@@ -1,8 +1,7 @@
 // Is this nothing but JSON data, and not too much of it? A copy without getters, prototypes and gaps.
 // Follows RFC 8259, section 3 and 9. Does not cover what the fields mean: the schema says that.
-import { isInvalidInputError } from "../quantity/errors.ts";
 import type { WireLimits } from "./limits.ts";
-import { pathText, refuse, shown } from "./refuse.ts";
+import { pathText, readable, refuse, shown } from "./refuse.ts";
 
 /** A copy of JSON data within the limits; fields that are undefined are left out. */
 export function plainCopy(root: unknown, limits: WireLimits, whole: string): unknown {
@@ -45,10 +44,8 @@ export function plainCopy(root: unknown, limits: WireLimits, whole: string): unk
     }
     return result;
   }
-  try {
-    return copy(root);
-  } catch (error) {
-    if (isInvalidInputError(error)) throw error;
-    return no("an object that cannot be read", "JSON data"); // a getter or a proxy that throws
-  }
+  return readable(
+    () => copy(root),
+    () => no("an object that cannot be read", "JSON data"),
+  );
 }

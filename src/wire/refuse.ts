@@ -1,7 +1,7 @@
 // Where in a document is the mistake, and what stands there? The typed error of this module.
 // Follows the writing of JavaScript, such as pressureTest.readings[3].pressure. Internal.
 import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 
 /** The steps from the top of a document to a value. */
 export type Path = readonly PropertyKey[];
@@ -23,4 +23,14 @@ export function shown(value: unknown): string {
 /** Throws the typed error. */
 export function refuse(argument: string, value: string, allowed: string, hint = ""): never {
   throw new InvalidInputError({ argument, value, allowed, hint });
+}
+
+/** Reads a value of the caller's; a getter or a proxy that throws becomes the typed error. */
+export function readable<T>(read: () => T, unreadable: () => never): T {
+  try {
+    return read();
+  } catch (error) {
+    if (isInvalidInputError(error)) throw error;
+    return unreadable();
+  }
 }

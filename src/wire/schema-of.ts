@@ -66,13 +66,21 @@ const primitives = {
     }),
 };
 
+/** All that an object says. JSON leaves functions out: a unit in it counts by what it is. */
+const said = (value: unknown) =>
+  JSON.stringify(value, (_, own) =>
+    typeof own === "function" ? [own.kind, own.symbol, own.scale] : own,
+  );
+
 function named(objects: Readonly<Record<string, object>>): Schema {
   const names = Object.keys(objects);
   const nameOf = (value: unknown) => {
     const own = names.find((name) => objects[name] === value);
     if (own !== undefined) return own;
-    const text = JSON.stringify(value); // another copy of the package has objects of its own
-    return names.find((name) => JSON.stringify(objects[name]) === text);
+    // Another copy of the package has objects of its own. A name alone would not do: one who changes a figure
+    // of a known object, such as for a local amendment, may keep the name that stands in it.
+    const text = said(value);
+    return names.find((name) => said(objects[name]) === text);
   };
   return z.codec(
     one(names),

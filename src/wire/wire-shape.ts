@@ -6,7 +6,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 /** The forms that inputs and results have and a record has not. Source: none; the library's own type. */
 export type More =
   | {
-      /** An object that goes by its name, such as a refrigerant. */
+      /** An object that goes by its name, such as a refrigerant; one that differs in anything has no name. */
       readonly named: Readonly<Record<string, object>>;
     }
   | {
