@@ -45,9 +45,9 @@ th,td{padding:.3rem .25rem}
 .wide tr{border-top:1px solid var(--line);padding:.4rem 0}
 .wide tbody th{font-weight:600}
 .wide tbody th,.wide td{border:0;padding:.1rem 0}
-.wide td{display:grid;grid-template-columns:7.5rem 1fr;gap:.5rem}
-.wide .mark{justify-self:start}
-.wide td::before{content:attr(data-head);color:var(--soft)}
+.wide td{position:relative;padding-left:8rem}
+.wide td::before{content:attr(data-head);color:var(--soft);position:absolute;left:0;width:7.5rem}
+table:not(.wide) thead th:first-child{width:34%}
 }
 @media print{
 :root{color-scheme:light;--ink:#000;--soft:#444;--line:#999;--bed:#eee;--paper:#fff;--pass:#14632f;--fail:#a11616;--open:#7a4b00;--link:#000}
