@@ -45,9 +45,11 @@ export function run(args: readonly string[]): Run {
     const exitCode = result.outcome === "pass" ? 0 : 1;
     if (report === undefined) return { exitCode, output, errors: "" };
     const replaced = existsSync(report);
+    // The library has no clock; an app has.
+    const printedAt = `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
     const text = report.endsWith(".md")
-      ? markdownReport(record, { system })
-      : htmlReport(record, { system, plots: plotsIn(system) });
+      ? markdownReport(record, { system, printedAt })
+      : htmlReport(record, { system, printedAt, plots: plotsIn(system) });
     write(report, text, overwrite);
     const done = replaced ? "replaced" : "written";
     return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };
