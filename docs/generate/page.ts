@@ -33,6 +33,9 @@ export function page(
   return { path, text: `${front}${body.join("\n\n")}\n` };
 }
 
+/** Marks a page that is one wide table: docs/style.css gives it the room of the list of headings. */
+export const wholeWidth = '<div class="whole-width"></div>';
+
 /** A cell of a table: text with its alignment. */
 export type Align = "left" | "right";
 

@@ -2,7 +2,7 @@
 // Every state of the fluids that have no pressure-temperature page of their own stands here too.
 // Does not cover the states of the refrigerants: pressure-temperature-page.ts.
 import { figure } from "./figures.ts";
-import { count, type Page, page, table } from "./page.ts";
+import { count, type Page, page, table, wholeWidth } from "./page.ts";
 import { bounds, type FluidStates, idOf, largest, type State } from "./reference-rows.ts";
 
 /** The page of all fluids. */
@@ -12,6 +12,7 @@ export function referencePage(fluids: readonly FluidStates[]): Page {
     "Refrigerants against reference values",
     [
       "# Refrigerants against reference values",
+      wholeWidth,
       referenceSummary(fluids),
       "The model is the published equation of state as `property-model` computes it. The curves are the Chebyshev series that apps import. “Component” fluids are parts of blends and have no curves; “-mix” is the mixture model of a blend whose curves come from a pseudo-pure equation. A figure in bold is beyond what it may be.",
       table(

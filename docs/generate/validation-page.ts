@@ -3,7 +3,7 @@
 // Does not cover the computing: evaluate-checks.ts.
 import { allowed, type ModuleResults, type Result } from "./evaluate-checks.ts";
 import { figure, sameDigits } from "./figures.ts";
-import { count, type Page, page, plain, table } from "./page.ts";
+import { count, type Page, page, plain, table, wholeWidth } from "./page.ts";
 
 /** The page of one module. */
 export function validationPage({ module, results }: ModuleResults): Page {
@@ -16,7 +16,8 @@ export function validationPage({ module, results }: ModuleResults): Page {
     `validation/${module}.md`,
     module,
     [
-      `# Checks of \`${module}\``,
+      `# Checks of ${module}`,
+      wholeWidth,
       `${verdict} ${standings(results)} [What the columns mean](../how-do-we-know.md#what-the-columns-mean).`,
       table(
         [
@@ -50,7 +51,7 @@ function row(result: Result): string[] {
   const may = allowed(check);
   const exact = may === 0;
   const state = ok ? (exact ? "exact" : `${Math.ceil(share * 100)} %`) : "**FAILS**";
-  const unit = check.unit === "" ? "" : ` ${plain(check.unit)}`;
+  const unit = check.unit === "" ? "" : `&nbsp;${plain(check.unit)}`;
   return [
     `${words(check.computes)}<br><small>${inputs(check.input)}</small>`,
     `${plain(check.source)}<br><small>**${check.standing}**${check.note ? `. ${plain(check.note)}` : ""}</small>`,
