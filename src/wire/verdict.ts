@@ -7,6 +7,7 @@ import type {
   Outcome,
   Statement,
 } from "../assessment/assessment.ts";
+import type { Instrument } from "../assessment/uncertainty.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { allKinds } from "./units-of.ts";
@@ -42,6 +43,14 @@ export const estimate = <K extends Kind>(
     expandedUncertainty: difference as "length",
     coverageFactor: "number",
   }) as unknown as ObjectOf<Estimate<K>>;
+
+/** What the instrument of a reading leaves open. */
+export const instrument = <K extends Kind>(difference: DifferenceOf<K>): ObjectOf<Instrument<K>> =>
+  of<Instrument<"length">>({
+    "accuracy?": difference as "length",
+    "resolution?": difference as "length",
+    "repeatability?": difference as "length",
+  }) as unknown as ObjectOf<Instrument<K>>;
 
 /** The fields of every verdict but `cause`. */
 export const verdict = (): FieldsOf<Omit<Assessment, "cause">> => ({
