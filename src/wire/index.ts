@@ -9,6 +9,10 @@ export type { Codec } from "./codec.ts";
 export type { JsonObject, JsonValue } from "./json-value.ts";
 export { defaultLimits, type WireLimits } from "./limits.ts";
 export {
+  pressureTemperatureTableInput,
+  pressureTemperatureTableResult,
+} from "./pressure-temperature-table.ts";
+export {
   assessPressureLogInput,
   assessPressureLogResult,
   assessPressureTestInput,
@@ -46,6 +50,22 @@ export {
   waterVapourMassInput,
 } from "./pump-down.ts";
 export { recordCodec } from "./record-codec.ts";
+export {
+  assessSubcoolingInput,
+  assessSubcoolingResult,
+  assessSuperheatInput,
+  assessSuperheatResult,
+  bubblePressureInput,
+  bubbleTemperatureInput,
+  dewPressureInput,
+  dewTemperatureInput,
+  meanCoilTemperatureInput,
+  saturatedLiquidDensityInput,
+  saturatedVaporDensityInput,
+  subcoolingInput,
+  superheatInput,
+  temperatureGlideInput,
+} from "./refrigerants.ts";
 export {
   assessVacuumDecayInput,
   assessVacuumDecayResult,

@@ -13,3 +13,10 @@ export const unitsOf = (kind: Kind): Map<string, Unit<Kind>> =>
 
 /** Every kind that a unit measures. */
 export const allKinds = (): Kind[] => [...new Set(units().map(({ kind }) => kind))];
+
+/** A unit goes by its symbol. */
+export const unit = <K extends Kind>(
+  kind: K,
+): { readonly named: Readonly<Record<string, Unit<K>>> } => ({
+  named: Object.fromEntries(unitsOf(kind)) as Record<string, never>,
+});

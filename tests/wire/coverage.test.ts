@@ -1,15 +1,20 @@
 // Which functions of the modules have codecs? A function that takes or gives more than single quantities needs them.
 import * as pressureTest from "hvac-install-math/pressure-test";
+import * as refrigerants from "hvac-install-math/refrigerants";
 import * as vacuumDecay from "hvac-install-math/vacuum-decay";
 import * as wire from "hvac-install-math/wire";
 import { expect, it } from "vitest";
 
 /** Modules whose codecs are all there. */
-const modules = { pressureTest, vacuumDecay };
-/** Take single quantities, or work on what another codec carries. */
+const modules = { pressureTest, refrigerants, vacuumDecay };
+/** Take single quantities, texts or bare arrays, or work on what another codec carries. */
 const needNone = [
   "decayCurve",
   "evacuationTarget",
+  "refrigerantByDesignation",
+  "saturationArray",
+  "tableAsCsv",
+  "tableAsMarkdown",
   "waterSaturationPressure",
   "waterSaturationTemperature",
 ];
