@@ -1,13 +1,18 @@
 // A card of the page: a form, and what the library says of it, said anew at every key.
-import { explain, type Assessment, type Outcome } from "hvac-install-math/assessment";
+import {
+  type Assessment,
+  type Citation,
+  explain,
+  type Outcome,
+} from "hvac-install-math/assessment";
 import { type Figure, figureText, type UnitSystem } from "hvac-install-math/display";
-import { type AnyQuantity, isInvalidInputError } from "hvac-install-math/quantity";
+import { isInvalidInputError } from "hvac-install-math/quantity";
 import { sourceById } from "hvac-install-math/sources";
 import { element, folded, list } from "./elements.ts";
 import { type Fields, fieldsOf } from "./fields.ts";
 
-/** Shows a figure in the reader's units, to the step of its instrument if there is one. */
-export type Show = (figure: Figure, resolution?: AnyQuantity) => string;
+/** Shows a figure in the reader's units. */
+export type Show = (figure: Figure) => string;
 
 /** What a card shows. */
 export interface Answer {
@@ -29,7 +34,7 @@ export function connect(
   const update = () => {
     const show = figureText({ system: units.value as UnitSystem });
     const given = attempt(() => answer(fieldsOf(form), show));
-    headline.dataset["outcome"] = given?.outcome ?? "";
+    headline.dataset.outcome = given?.outcome ?? "";
     headline.textContent = given?.headline ?? "No answer while a field is marked.";
     result.replaceChildren(...(given?.body ?? []));
   };
@@ -54,16 +59,23 @@ export function verdictOf(assessment: Assessment<string>, show: Show): HTMLEleme
   const { reasons, cautions, assumptions, sources } = assessment;
   const said = (statements: Assessment["reasons"]) =>
     statements.map((statement) => explain(statement, show));
-  const cited = sources.map(({ source, clause }) => {
-    const { title, edition, readAs } = sourceById(source);
-    return [title, edition, clause, readAs === "memory" && "from memory"].filter(Boolean).join("; ");
-  });
   const warned = element("div", ...list("Cautions", said(cautions)));
   warned.className = "cautions";
   return [
     ...list("Why", said(reasons)),
     ...(cautions.length > 0 ? [warned] : []),
     ...folded("What was assumed", said(assumptions)),
-    ...folded("Sources", cited),
+    ...sourcesOf(sources),
   ];
+}
+
+/** Where figures come from, by the library's bibliography. */
+export function sourcesOf(citations: readonly Citation[]): HTMLElement[] {
+  const cited = citations.map(({ source, clause }) => {
+    const { title, edition, readAs } = sourceById(source);
+    return [title, edition, clause, readAs === "memory" ? "from memory" : ""]
+      .filter((part) => part !== "")
+      .join("; ");
+  });
+  return folded("Sources", cited);
 }

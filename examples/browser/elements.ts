@@ -24,7 +24,9 @@ export function folded(heading: string, sentences: readonly string[]): HTMLEleme
 }
 
 /** Figures with their names; a figure that there is none of is left out. */
-export function figures(rows: readonly (readonly [name: string, figure?: string])[]): HTMLElement {
+export function figures(
+  rows: readonly (readonly [name: string, figure: string | undefined])[],
+): HTMLElement {
   const known = rows.filter(([, figure]) => figure !== undefined);
   return element(
     "dl",

@@ -60,7 +60,7 @@ export function fieldsOf(form: HTMLFormElement): Fields {
       const { argument, value, allowed, hint } = error;
       const field = all.find(({ name }) => name && `${argument}.`.startsWith(`${name}.`));
       if (!field) throw error;
-      mark(field.name, `${value} is not possible here; allowed: ${allowed}. ${hint}`);
+      mark(field.name, `${value} is not possible here; allowed: ${allowed}${hint && `. ${hint}`}`);
       return undefined;
     }
   };
@@ -79,7 +79,7 @@ export function fieldsOf(form: HTMLFormElement): Fields {
     Object.fromEntries(
       Object.entries(units)
         .filter(([name]) => named(name).value.trim() !== "")
-        .map(([name, unit]) => [name, quantity(name, unit as Unit<never>)])
+        .map(([name, unit]) => [name, quantity(name, unit as unknown as Unit<never>)])
         .filter(([, value]) => value !== undefined),
     );
   return {
@@ -87,7 +87,7 @@ export function fieldsOf(form: HTMLFormElement): Fields {
     read(units) {
       const found = Object.entries(units).map(([name, unit]) => [
         name,
-        quantity(name, unit as Unit<never>),
+        quantity(name, unit as unknown as Unit<never>),
       ]);
       return found.every(([, value]) => value) ? Object.fromEntries(found) : undefined;
     },

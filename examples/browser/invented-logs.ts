@@ -20,5 +20,9 @@ export function inventedLog(course: Course): string {
     const noise = Math.sin(i * 12.9898) + Math.sin(i * 78.233);
     return `${i * 5},${Math.round(280 + settling + levelling + leak * minutes + noise)}`;
   });
-  return ["# Invented data; no such reading was ever taken.", "elapsed [s],pressure [micron]", ...rows].join("\n");
+  return [
+    "# Invented data; no such reading was ever taken.",
+    "elapsed [s],pressure [micron]",
+    ...rows,
+  ].join("\n");
 }

@@ -19,7 +19,12 @@ const editions = [...byWireGauge, iec60364].map(({ name }) => name);
 
 /** Puts the editions into the menu. */
 export function prepareNameplate(form: HTMLFormElement): void {
-  fill(form, "rules", editions.map((name) => [name, name] as const), nec2023.name);
+  fill(
+    form,
+    "rules",
+    editions.map((name) => [name, name] as const),
+    nec2023.name,
+  );
 }
 
 /** The circuit, and the verdict on what is fitted. */
@@ -50,18 +55,19 @@ export function nameplate(fields: Fields, show: Show): Answer | undefined {
   } as const satisfies Partial<CircuitInput>;
   const run = length && { length };
   const rules = byWireGauge.find(({ name }) => name === fields.text("rules"));
-  const circuit = fields.attempt((): CircuitAssessment =>
-    rules
-      ? circuitFromNameplate({
-          ...common,
-          rules,
-          wiring: { material: "copper", insulation: "75 °C", terminations: "75 °C", ...run },
-        })
-      : circuitFromNameplate({
-          ...common,
-          rules: iec60364,
-          wiring: { material: "copper", insulation: "70 °C", method: "B1", ...run },
-        }),
+  const circuit = fields.attempt(
+    (): CircuitAssessment =>
+      rules
+        ? circuitFromNameplate({
+            ...common,
+            rules,
+            wiring: { material: "copper", insulation: "75 °C", terminations: "75 °C", ...run },
+          })
+        : circuitFromNameplate({
+            ...common,
+            rules: iec60364,
+            wiring: { material: "copper", insulation: "70 °C", method: "B1", ...run },
+          }),
   );
   return circuit && shown(circuit, show);
 }
@@ -70,7 +76,9 @@ function shown(circuit: CircuitAssessment, show: Show): Answer {
   const { outcome, device, conductor, equipmentGrounding, disconnect, voltageDrop } = circuit;
   const { poles, voltageRating } = device;
   const made = disconnect.madeSize ? `, made size ${show(disconnect.madeSize)}` : "";
-  const sight = disconnect.withinSight ? `, within ${show(disconnect.withinSight)} and in sight` : "";
+  const sight = disconnect.withinSight
+    ? `, within ${show(disconnect.withinSight)} and in sight`
+    : "";
   return {
     headline: `${show(device.rating)}, ${poles} ${poles === 1 ? "pole" : "poles"}, ${conductor.size}: ${outcome}`,
     outcome,
@@ -85,7 +93,7 @@ function shown(circuit: CircuitAssessment, show: Show): Answer {
           "Disconnect",
           `at least ${show(disconnect.minimumRating)}${made}${sight}; ${disconnect.nonFusedAllowed ? "without fuses will do" : "fused"}`,
         ],
-        ["Voltage drop", voltageDrop && show(voltageDrop.running.percent)],
+        ["Voltage drop", voltageDrop && show(voltageDrop.running.ratio)],
       ]),
       ...verdictOf(circuit, show),
     ],

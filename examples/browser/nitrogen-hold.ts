@@ -1,9 +1,10 @@
 // Card 2: what two readings of a nitrogen hold prove.
+import type { Figure } from "hvac-install-math/display";
 import { assessPressureTest } from "hvac-install-math/pressure-test";
 import {
   atmosphereAtAltitude,
-  deltaF,
   degF,
+  deltaF,
   ft,
   hour,
   liter,
@@ -50,18 +51,21 @@ export function nitrogenHold(fields: Fields, show: Show): Answer | undefined {
   if (!test) return undefined;
 
   const { outcome, cause, correctedDrop, leakRate, smallestProvableLeak, furtherHold } = test;
-  const estimate = (value: Parameters<Show>[0], uncertainty: Parameters<Show>[0]) =>
-    `${show(value)} ± ${show(uncertainty)}`;
+  const estimate = (value: Figure, uncertainty: Figure) => `${show(value)} ± ${show(uncertainty)}`;
+  const drop = estimate(correctedDrop.value, correctedDrop.expandedUncertainty);
   return {
-    headline: cause ? `${outcome}: ${cause}` : outcome,
+    headline: `${outcome}: corrected drop ${drop}${cause ? `, ${cause}` : ""}`,
     outcome,
     body: [
       figures([
-        ["The gauge should show", show(test.expectedPressure, psi(0.1))],
-        ["Corrected drop", estimate(correctedDrop.value, correctedDrop.expandedUncertainty)],
+        ["The gauge should show", show(test.expectedPressure)],
+        ["Corrected drop", drop],
         ["Leak rate", leakRate && estimate(leakRate.value, leakRate.expandedUncertainty)],
         ["Smallest provable drop", show(test.smallestProvableDrop)],
-        ["Smallest provable leak", smallestProvableLeak ? show(smallestProvableLeak) : "needs the volume"],
+        [
+          "Smallest provable leak",
+          smallestProvableLeak ? show(smallestProvableLeak) : "needs the volume",
+        ],
         ["Hold on for", furtherHold && show(furtherHold)],
       ]),
       ...verdictOf(test, show),

@@ -24,7 +24,8 @@ export function readLog(text: string): readonly DecayReading[] | LogProblem {
     if (!units) {
       const time = unitIn(cells[0], "duration");
       const pressure = unitIn(cells[1], "absolutePressure");
-      if (!time || !pressure) return wrong("name both columns, as in elapsed [s],pressure [micron]");
+      if (!time || !pressure)
+        return wrong("name both columns, as in elapsed [s],pressure [micron]");
       units = [time, pressure];
       continue;
     }

@@ -1,14 +1,24 @@
 // Card 1: what a gauge reading or a temperature means for a refrigerant, at the altitude of the site.
-import { atmosphereAtAltitude, degF, deltaF, ft, psi, psig, toGauge } from "hvac-install-math/quantity";
+import {
+  atmosphereAtAltitude,
+  degC,
+  degF,
+  ft,
+  psig,
+  type Quantity,
+  standardAtmosphere,
+  toGauge,
+} from "hvac-install-math/quantity";
 import {
   bubblePressure,
   bubbleTemperature,
   dewPressure,
   dewTemperature,
+  type Refrigerant,
   refrigerantByDesignation,
   refrigerants,
 } from "hvac-install-math/refrigerants";
-import type { Answer, Show } from "./card.ts";
+import { type Answer, type Show, sourcesOf } from "./card.ts";
 import { element, figures, fill } from "./elements.ts";
 import type { Fields } from "./fields.ts";
 
@@ -26,50 +36,55 @@ export function saturation(fields: Fields, show: Show): Answer | undefined {
   const atmosphere = site && fields.attempt(() => atmosphereAtAltitude(site.altitude));
   if (!atmosphere) return undefined;
 
-  const temperatures =
+  const boilingAt = (air: Quantity<"absolutePressure">) =>
     pressure &&
-    fields.attempt(() => [
-      show(bubbleTemperature(refrigerant, pressure, atmosphere), deltaF(0.1)),
-      show(dewTemperature(refrigerant, pressure, atmosphere), deltaF(0.1)),
-    ]);
-  const pressures =
-    temperature &&
-    fields.attempt(() => [
-      show(toGauge(bubblePressure(refrigerant, temperature), atmosphere), psi(0.1)),
-      show(toGauge(dewPressure(refrigerant, temperature), atmosphere), psi(0.1)),
-    ]);
-  const rows = [
-    pressure && temperatures && ([`${show(pressure)} on the gauge`, ...temperatures] as const),
-    temperature && pressures && ([`${show(temperature)}`, ...pressures] as const),
-  ].filter((row) => row !== undefined);
-
-  const { composition, safetyClass, range } = refrigerant;
-  const parts = composition.map((part) => `${part.designation} ${part.massPercent} %`);
+    bubbleAndDew(
+      show(bubbleTemperature(refrigerant, pressure, air)),
+      show(dewTemperature(refrigerant, pressure, air)),
+    );
+  const here = fields.attempt(() => boilingAt(atmosphere));
+  const gauge = fields.attempt(
+    () =>
+      temperature &&
+      bubbleAndDew(
+        show(toGauge(bubblePressure(refrigerant, temperature), atmosphere)),
+        show(toGauge(dewPressure(refrigerant, temperature), atmosphere)),
+      ),
+  );
+  const lines = [
+    pressure && here && `${show(pressure)}: ${here}`,
+    temperature && gauge && `${show(temperature)}: ${gauge}`,
+  ].filter((line) => line !== undefined);
+  if (lines.length === 0 && fields.isMarked()) return undefined;
   return {
-    headline: rows.length
-      ? rows.map(([at, bubble, dew]) => `${at}: bubble ${bubble}, dew ${dew}`).join(". ")
-      : "Type a pressure or a temperature.",
+    headline: lines.join("\n") || "Type a pressure or a temperature.",
     body: [
-      table(["", "Bubble", "Dew"], rows),
       figures([
         ["Air around the gauge", show(atmosphere)],
-        ["Composition by mass", parts.join(", ") || undefined],
-        ["Safety class (ASHRAE 34)", safetyClass + (/[23]/.test(safetyClass) ? ", flammable" : "")],
-        ["Range of the curve", `${show(range.min)} to ${show(range.max)}`],
+        [
+          "The same gauge at sea level",
+          here && fields.attempt(() => boilingAt(standardAtmosphere)),
+        ],
+        ...aboutRefrigerant(refrigerant, show),
       ]),
       element("p", "Superheat is counted from the dew temperature, subcooling from the bubble."),
+      ...sourcesOf(refrigerant.sources),
     ],
   };
 }
 
-function table(head: readonly string[], rows: readonly (readonly string[])[]): HTMLElement {
-  const heads = head.map((text) => element(text ? "th" : "td", text));
-  const lines = rows.map(([first = "", ...rest]) =>
-    element("tr", element("th", first), ...rest.map((text) => element("td", text))),
-  );
-  return element(
-    "table",
-    element("thead", element("tr", ...heads)),
-    element("tbody", ...lines),
-  );
+const bubbleAndDew = (bubble: string, dew: string) => `bubble ${bubble}, dew ${dew}`;
+
+function aboutRefrigerant({ composition, safetyClass, range }: Refrigerant, show: Show) {
+  const parts = composition.map((part) => `${part.designation} ${part.massPercent} %`);
+  const hazards = [
+    safetyClass,
+    ...(/[23]/.test(safetyClass) ? ["flammable"] : []),
+    ...(safetyClass.startsWith("B") ? ["higher toxicity"] : []),
+  ];
+  return [
+    ["Composition by mass", parts.join(", ")],
+    ["Safety class (ASHRAE 34)", hazards.join(", ")],
+    ["Range of the curve", `${show(range.min.as(degC))} to ${show(range.max.as(degC))}`],
+  ] as const;
 }

@@ -27,7 +27,7 @@ export function prepareVacuumLog(form: HTMLFormElement): void {
     log.dispatchEvent(new Event("input", { bubbles: true }));
   };
   for (const button of form.querySelectorAll<HTMLButtonElement>("button[data-course]")) {
-    button.addEventListener("click", () => bring(button.dataset["course"] as Course));
+    button.addEventListener("click", () => bring(button.dataset.course as Course));
   }
   bring("tight");
 }
@@ -48,7 +48,8 @@ export function vacuumLog(fields: Fields, show: Show): Answer | undefined {
   const { outcome, cause, smallestLeak, smallestLeakThroughput: throughput, atHoldEnd } = verdict;
   const picture = element("figure");
   // The one place for markup: the plot is the library's own text, with every word in it escaped.
-  picture.innerHTML = vacuumDecayPlot(test, verdict, { id: "vacuum-plot" });
+  const width = window.innerWidth < 480 ? 300 : 560; // near its room, so that its text keeps its size
+  picture.innerHTML = vacuumDecayPlot(test, verdict, { id: "vacuum-plot", width });
   return {
     headline: `${outcome}: ${cause}`,
     outcome,
@@ -56,7 +57,10 @@ export function vacuumLog(fields: Fields, show: Show): Answer | undefined {
       picture,
       replay(test, show),
       figures([
-        ["At the end of the hold", `${show(atHoldEnd.value)} ± ${show(atHoldEnd.expandedUncertainty)}`],
+        [
+          "At the end of the hold",
+          `${show(atHoldEnd.value)} ± ${show(atHoldEnd.expandedUncertainty)}`,
+        ],
         ["Smallest leak that would show", show(smallestLeak)],
         ["The same as a throughput", throughput ? show(throughput) : "needs the volume"],
       ]),
@@ -72,7 +76,7 @@ function replay({ readings, ...options }: VacuumDecayInput, show: Show): HTMLEle
   said.className = "live";
   button.addEventListener("click", () => {
     const monitor = createDecayMonitor(options);
-    const perFrame = Math.ceil(readings.length / 240);
+    const perFrame = Math.ceil(readings.length / 120);
     let next = 0;
     const frame = () => {
       for (const reading of readings.slice(next, next + perFrame)) {
