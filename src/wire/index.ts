@@ -5,9 +5,121 @@
  *
  * @module wire
  */
+export {
+  areaFromRoomTableInput,
+  assessRoomChargeInput,
+  assessRoomChargeResult,
+  chargeFromRoomTableInput,
+  chargeThresholdsResult,
+  minimumFloorAreaInput,
+  minimumFloorAreaResult,
+  roomChargeLimitInput,
+  roomChargeLimitResult,
+} from "./charge-limit.ts";
+export {
+  assessConcentrationInput,
+  assessConcentrationResult,
+  blendWarmingPotentialInput,
+  carbonDioxideEquivalentInput,
+  concentrationChargeLimitInput,
+  concentrationChargeLimitResult,
+  massConcentrationInput,
+  minimumRoomVolumeInput,
+  minimumRoomVolumeResult,
+  refrigerantSafetyResult,
+} from "./charge-limit-concentration.ts";
+export {
+  conductorResistanceInput,
+  conduitImpedanceInput,
+  conduitImpedanceResult,
+  equipmentGroundingInput,
+  equipmentGroundingResult,
+  largestDeviceOnConductorInput,
+  longestRunInput,
+  minimumConductorInput,
+  minimumConductorResult,
+  usableAmpacityInput,
+  usableAmpacityResult,
+  voltageDropInput,
+  voltageDropResult,
+} from "./circuit-conductors.ts";
+export {
+  assessNameplateInput,
+  assessNameplateResult,
+  compressorProtectionInput,
+  compressorProtectionResult,
+  maximumOvercurrentProtectionInput,
+  minimumCircuitAmpacityInput,
+  nameplateFromPartsInput,
+  nameplateFromPartsResult,
+  tripBandInput,
+  tripBandResult,
+} from "./circuit-nameplate.ts";
+export {
+  breakerConnectionInput,
+  breakerConnectionResult,
+  circuitFromNameplateInput,
+  circuitFromNameplateResult,
+  compareSuppliesInput,
+  compareSuppliesResult,
+} from "./circuit-protection.ts";
 export type { Codec } from "./codec.ts";
 export type { JsonObject, JsonValue } from "./json-value.ts";
 export { defaultLimits, type WireLimits } from "./limits.ts";
+export {
+  assessLineFitInput,
+  assessLineFitResult,
+  assessLineRunInput,
+  assessLineRunResult,
+  chooseStockLengthInput,
+  chooseStockLengthResult,
+} from "./line-set.ts";
+export {
+  additionalChargeInput,
+  additionalChargeResult,
+  assessRecoveryInput,
+  assessRecoveryResult,
+  liquidChargePlausibilityInput,
+  liquidChargePlausibilityResult,
+  multiSplitChargeInput,
+  multiSplitChargeResult,
+  rateForLiquidLineInput,
+} from "./line-set-charge.ts";
+export {
+  assessLiquidVelocityInput,
+  assessLiquidVelocityResult,
+  assessVaporLineInput,
+  assessVaporLineResult,
+  frictionFactorInput,
+  frictionLossInput,
+  frictionLossResult,
+  lineVelocityInput,
+  liquidLineSubcoolingInput,
+  liquidLineSubcoolingResult,
+  oilEntrainmentVelocityInput,
+  refrigerantMassFlowInput,
+  staticHeadInput,
+} from "./line-set-flow.ts";
+export {
+  astmB280TubeInput,
+  astmB280TubeResult,
+  boreAreaInput,
+  copperMassPerLengthInput,
+  en12735TubeInput,
+  en12735TubeResult,
+  fullLineMassInput,
+  fullLineRateInput,
+  identifyLinesInput,
+  identifyLinesResult,
+  insideDiameterInput,
+  insulatedDiameterInput,
+  jisH3300TubeInput,
+  jisH3300TubeResult,
+  lineContentsInput,
+  lineContentsResult,
+  smallestSleeveInput,
+  tubeVolumeInput,
+} from "./line-set-tubes.ts";
 export {
   pressureTemperatureTableInput,
   pressureTemperatureTableResult,
@@ -66,6 +178,30 @@ export {
   superheatInput,
   temperatureGlideInput,
 } from "./refrigerants.ts";
+export {
+  assessSupplyVoltageInput,
+  assessSupplyVoltageResult,
+} from "./supply-voltage.ts";
+export {
+  assessSupplyWeekInput,
+  assessSupplyWeekResult,
+  currentUnbalanceInput,
+  currentUnbalanceResult,
+  nameplateVoltageRangeInput,
+  nameplateVoltageRangeResult,
+  resistanceHeatAtInput,
+  resistanceHeatAtResult,
+  supplySagInput,
+  supplySagResult,
+  supplyVoltageRangesInput,
+  supplyVoltageRangesResult,
+  voltageLogStatisticsInput,
+  voltageLogStatisticsResult,
+  voltageMonitorSettingsInput,
+  voltageMonitorSettingsResult,
+  voltageUnbalanceInput,
+  voltageUnbalanceResult,
+} from "./supply-voltage-parts.ts";
 export {
   assessVacuumDecayInput,
   assessVacuumDecayResult,

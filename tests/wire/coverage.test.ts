@@ -1,20 +1,33 @@
 // Which functions of the modules have codecs? A function that takes or gives more than single quantities needs them.
+import * as chargeLimit from "hvac-install-math/charge-limit";
+import * as circuitProtection from "hvac-install-math/circuit-protection";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as refrigerants from "hvac-install-math/refrigerants";
+import * as supplyVoltage from "hvac-install-math/supply-voltage";
 import * as vacuumDecay from "hvac-install-math/vacuum-decay";
 import * as wire from "hvac-install-math/wire";
 import { expect, it } from "vitest";
 
 /** Modules whose codecs are all there. */
-const modules = { pressureTest, refrigerants, vacuumDecay };
-/** Take single quantities, texts or bare arrays, or work on what another codec carries. */
+const modules = {
+  chargeLimit,
+  circuitProtection,
+  pressureTest,
+  refrigerants,
+  supplyVoltage,
+  vacuumDecay,
+};
+/** Take single quantities, refrigerants, texts or bare arrays, or work on what another codec carries. */
 const needNone = [
+  "chargeThresholds",
   "decayCurve",
   "evacuationTarget",
   "refrigerantByDesignation",
+  "refrigerantSafety",
   "saturationArray",
   "tableAsCsv",
   "tableAsMarkdown",
+  "unbalanceDerating",
   "waterSaturationPressure",
   "waterSaturationTemperature",
 ];
