@@ -24,7 +24,7 @@ export async function allPages(): Promise<Page[]> {
   const shipped = fluids.filter((fluid): fluid is ShippedFluid => fluid.refrigerant !== undefined);
   return [
     guidesPage(),
-    await weightsPage(),
+    weightsPage(),
     decayCurvesPage(),
     pressureTemperatureIndex(shipped),
     ...shipped.map((fluid) => pressureTemperaturePage(fluid)),

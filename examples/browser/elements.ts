@@ -1,6 +1,4 @@
 // Elements of the page. Text goes in as text, never as markup.
-/// <reference lib="dom" />
-/// <reference lib="dom.iterable" />
 
 /** An element with text and elements in it. */
 export function element(tag: string, ...content: readonly (string | Node)[]): HTMLElement {
