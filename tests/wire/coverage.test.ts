@@ -1,6 +1,7 @@
 // Which functions of the modules have codecs? A function that takes or gives more than single quantities needs them.
 import * as chargeLimit from "hvac-install-math/charge-limit";
 import * as circuitProtection from "hvac-install-math/circuit-protection";
+import * as lineSet from "hvac-install-math/line-set";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as refrigerants from "hvac-install-math/refrigerants";
 import * as supplyVoltage from "hvac-install-math/supply-voltage";
@@ -12,6 +13,7 @@ import { expect, it } from "vitest";
 const modules = {
   chargeLimit,
   circuitProtection,
+  lineSet,
   pressureTest,
   refrigerants,
   supplyVoltage,
