@@ -74,13 +74,14 @@ const said = (value: unknown) =>
 
 function named(objects: Readonly<Record<string, object>>): Schema {
   const names = Object.keys(objects);
+  // Another copy of the package has objects of its own. A name alone would not do: one who changes a figure
+  // of a known object, such as for a local amendment, may keep the name that stands in it.
+  let known: Map<string, string> | undefined;
   const nameOf = (value: unknown) => {
     const own = names.find((name) => objects[name] === value);
     if (own !== undefined) return own;
-    // Another copy of the package has objects of its own. A name alone would not do: one who changes a figure
-    // of a known object, such as for a local amendment, may keep the name that stands in it.
-    const text = said(value);
-    return names.find((name) => said(objects[name]) === text);
+    known ??= new Map(names.map((name) => [said(objects[name]), name]));
+    return known.get(said(value));
   };
   return z.codec(
     one(names),
