@@ -29,6 +29,14 @@ export {
   refrigerantSafetyResult,
 } from "./charge-limit-concentration.ts";
 export {
+  assessChargeByGaugeInput,
+  assessChargeByGaugeResult,
+  chargingMethodInput,
+  chargingMethodResult,
+  targetSuperheatInput,
+  targetSuperheatResult,
+} from "./charging-by-gauge.ts";
+export {
   conductorResistanceInput,
   conduitImpedanceInput,
   conduitImpedanceResult,
@@ -64,6 +72,56 @@ export {
   compareSuppliesResult,
 } from "./circuit-protection.ts";
 export type { Codec } from "./codec.ts";
+export {
+  assessCondensatePumpInput,
+  assessCondensatePumpResult,
+  assessDrainSlopeInput,
+  assessDrainSlopeResult,
+  assessIndoorUnitPitchInput,
+  assessIndoorUnitPitchResult,
+  condensateTrapInput,
+  condensateTrapResult,
+  drainCautionsInput,
+  drainCautionsResult,
+  drainSizeInput,
+  drainSizeResult,
+  minimumFallInput,
+  planDrainInput,
+  planDrainResult,
+  slopeOfInput,
+  slopeOfResult,
+} from "./condensate.ts";
+export {
+  condensateFromLoadInput,
+  condensateFromLoadResult,
+  condensateRateInput,
+  condensateRateResult,
+  condensateRuleOfThumbResult,
+  humidityRatioInput,
+} from "./condensate-rate.ts";
+export {
+  assessFlareConeInput,
+  assessFlareConeResult,
+  assessFlareDiameterInput,
+  assessFlareDiameterResult,
+  assessFlareWallInput,
+  assessFlareWallResult,
+  flareDiameterLimitsInput,
+  flareDiameterLimitsResult,
+  flareNutSizeInput,
+} from "./flare-joint.ts";
+export {
+  assessFlareTorqueInput,
+  assessFlareTorqueResult,
+  assessFlareTurnInput,
+  assessFlareTurnResult,
+  flareThreadResult,
+  flareTorqueResult,
+  flareTurnResult,
+  servicePortAdapterInput,
+  servicePortAdapterResult,
+  usualServicePortInput,
+} from "./flare-nut.ts";
 export type { JsonObject, JsonValue } from "./json-value.ts";
 export { defaultLimits, type WireLimits } from "./limits.ts";
 export {
@@ -120,6 +178,18 @@ export {
   smallestSleeveInput,
   tubeVolumeInput,
 } from "./line-set-tubes.ts";
+export {
+  assessGaugeSetInput,
+  assessGaugeSetResult,
+  assessServiceReadingInput,
+  assessServiceReadingResult,
+  expectedPressuresInput,
+  expectedPressuresResult,
+  servicePortsInput,
+  servicePortsResult,
+  usualPressuresInput,
+  usualPressuresResult,
+} from "./operating-check.ts";
 export {
   pressureTemperatureTableInput,
   pressureTemperatureTableResult,

@@ -167,6 +167,14 @@ export const subcoolingInput: Codec<AtLine> = /* @__PURE__ */ codecOf<AtLine>({
   shape: atLine,
 });
 
+/** What the two probes at a line leave open. */
+export const probes = (): ObjectOf<LineAssessmentInput["instruments"]> =>
+  of<LineAssessmentInput["instruments"]>({
+    pressure: instrument<"gaugePressure">("pressureDifference"),
+    temperature: instrument<"temperature">("temperatureDifference"),
+    "atmosphere?": instrument<"absolutePressure">("pressureDifference"),
+  });
+
 type Judged = Arguments<typeof assessSuperheat | typeof assessSubcooling, ["refrigerant", "input"]>;
 const judged = (): ObjectOf<Judged> => {
   type Target = Omit<LineAssessmentInput, keyof CoilReading>;
@@ -174,11 +182,7 @@ const judged = (): ObjectOf<Judged> => {
     lineTemperature: "temperature",
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
-    instruments: of<LineAssessmentInput["instruments"]>({
-      pressure: instrument<"gaugePressure">("pressureDifference"),
-      temperature: instrument<"temperature">("temperatureDifference"),
-      "atmosphere?": instrument<"absolutePressure">("pressureDifference"),
-    }),
+    instruments: probes(),
     "confidence?": "number",
   };
   return of<Judged>({

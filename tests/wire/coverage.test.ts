@@ -1,7 +1,10 @@
 // Which functions of the modules have codecs? A function that takes or gives more than single quantities needs them.
 import * as chargeLimit from "hvac-install-math/charge-limit";
 import * as circuitProtection from "hvac-install-math/circuit-protection";
+import * as condensate from "hvac-install-math/condensate";
+import * as flareJoint from "hvac-install-math/flare-joint";
 import * as lineSet from "hvac-install-math/line-set";
+import * as operatingCheck from "hvac-install-math/operating-check";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as refrigerants from "hvac-install-math/refrigerants";
 import * as supplyVoltage from "hvac-install-math/supply-voltage";
@@ -13,17 +16,26 @@ import { expect, it } from "vitest";
 const modules = {
   chargeLimit,
   circuitProtection,
+  condensate,
+  flareJoint,
   lineSet,
+  operatingCheck,
   pressureTest,
   refrigerants,
   supplyVoltage,
   vacuumDecay,
 };
-/** Take single quantities, refrigerants, texts or bare arrays, or work on what another codec carries. */
+/** Take single quantities, names, texts or bare arrays, or work on what another codec carries. */
 const needNone = [
   "chargeThresholds",
+  "condensateRuleOfThumb",
   "decayCurve",
   "evacuationTarget",
+  "flareThread",
+  "flareTorque",
+  "flareTube",
+  "flareTubeOfThread",
+  "flareTurn",
   "refrigerantByDesignation",
   "refrigerantSafety",
   "saturationArray",
