@@ -1,7 +1,7 @@
 // What do the readings prove? The shape of every verdict of the library.
 // Outcomes follow JCGM 106:2012; statements carry a code for programs and a sentence for people.
 // Does not cover translation: an app keys its own wording on the codes.
-import { listOf, objectOf, oneOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, oneOf, requireKind, textOf } from "../quantity/check.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -123,9 +123,12 @@ export function explain(
 ): string {
   const { text, values } = objectOf("said", said);
   objectOf("said.values", values);
-  return String(text).replace(/\{(\w+)\}/g, (whole, name: string) => {
+  return textOf("said.text", text).replace(/\{(\w+)\}/g, (whole, name: string) => {
     const value = Object.hasOwn(values, name) ? values[name] : undefined;
-    return value === undefined ? whole : show(value);
+    if (value === undefined) return whole;
+    if (typeof value === "number") numberOf(`said.values.${name}`, value);
+    else if (typeof value !== "string") requireKind(`said.values.${name}`, value);
+    return show(value);
   });
 }
 

@@ -1,7 +1,7 @@
 // How sure are we? Standard uncertainty of an instrument and its way through a formula.
 // Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
 // JCGM 101:2008 propagates distributions.
-import { describe, listOf, numberOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
+import { describe, listOf, numberOf, objectOf, requireUnit, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -53,6 +53,7 @@ export function standardUncertainty<K extends Kind>(
     ["resolution", 12],
     ["repeatability", 1],
   ] as const;
+  textOf("argument", argument);
   let variance = 0;
   let given = 0;
   for (const [name, divisor] of parts) {
@@ -82,6 +83,9 @@ export interface UncertainInput {
   /** Standard uncertainty (k = 1), 0 or more. */
   readonly uncertainty: number;
 }
+
+/** Inputs of one formula: each costs two calls of it. Source: the library's own limit. */
+const mostInputs = 1000;
 
 /**
  * How strongly two inputs err together: positions of both in the list and the correlation, −1 to 1.
@@ -123,7 +127,7 @@ export function propagate(
     const value = describe(formula);
     throw new InvalidInputError({ argument: "formula", value, allowed: "a function" });
   }
-  const values = listOf("inputs", inputs).map((input, i) =>
+  const values = listOf("inputs", inputs, mostInputs).map((input, i) =>
     numberOf(`inputs[${i}].value`, input?.value),
   );
   const value = numberOf("formula", formula(values));
@@ -136,7 +140,7 @@ export function propagate(
   const independent = shares.reduce((sum, share) => sum + share * share, 0); // eq. 10
   let variance = independent;
   const pairs = new Set<string>();
-  listOf("correlations", correlations).forEach((correlation, i) => {
+  listOf("correlations", correlations, mostInputs ** 2).forEach((correlation, i) => {
     const [first, second, coefficient] = listOf(`correlations[${i}]`, correlation) as Correlation;
     const r = numberOf(`correlations[${i}]`, coefficient, { min: -1, max: 1 });
     variance += 2 * r * shareAt(shares, first, i) * shareAt(shares, second, i); // eq. 16
@@ -161,11 +165,11 @@ export function propagate(
 }
 
 function shareAt(shares: readonly number[], position: number, correlation: number): number {
-  const share = shares[position];
+  const share = Number.isInteger(position) ? shares[position] : undefined;
   if (share !== undefined) return share;
   throw new InvalidInputError({
     argument: `correlations[${correlation}]`,
-    value: String(position),
+    value: describe(position),
     allowed: `a position from 0 to ${shares.length - 1}`,
   });
 }

@@ -117,23 +117,26 @@ export function ruleOf(unit: RoomUnit): GGRule {
   const { refrigerant, place, installationHeight, releaseOffset } = unit;
   const safety = refrigerantSafety(refrigerant);
   oneOf("refrigerant.safetyClass", refrigerant.safetyClass, ["A2L", "A2", "A3"], "Others: by RCL");
-  const edition = oneOf("edition", unit.edition ?? "2018", ["2018", "before-2018"]);
+  const { edition = "2018", lowerFlammabilityLimit: stated } = unit;
+  oneOf("edition", edition, ["2018", "before-2018"]);
   const held = safety.lowerFlammabilityLimits[0];
-  const given = unit.lowerFlammabilityLimit ?? held?.value ?? kgPerM3(0);
+  const given = stated === undefined ? (held?.value ?? kgPerM3(0)) : stated;
   const { m1, m2: maximum, unrestrictedA2L } = chargeThresholds(given);
-  if (!place === !installationHeight) {
+  if ((place === undefined) === (installationHeight === undefined)) {
     throw new InvalidInputError({
       argument: "place",
       value: describe(place),
       allowed: "either place or installationHeight",
     });
   }
-  const install = installationHeight
-    ? siOf("installationHeight", installationHeight, "length", { min: 0, max: 10 })
-    : places[oneOf("place", place as IndoorUnitPlace, Object.keys(places) as IndoorUnitPlace[])];
-  const release = releaseOffset
-    ? siOf("releaseOffset", releaseOffset, "length", { min: 0, max: 10 })
-    : 0;
+  const install =
+    installationHeight !== undefined
+      ? siOf("installationHeight", installationHeight, "length", { min: 0, max: 10 })
+      : places[oneOf("place", place as IndoorUnitPlace, Object.keys(places) as IndoorUnitPlace[])];
+  const release =
+    releaseOffset !== undefined
+      ? siOf("releaseOffset", releaseOffset, "length", { min: 0, max: 10 })
+      : 0;
   const h0 = Math.max(install + release, 0.6); // GG.2
   const capped = edition === "2018";
   const assumptions = [
@@ -143,7 +146,7 @@ export function ruleOf(unit: RoomUnit): GGRule {
     const text = "{height} is above the reference heights: only if the manual allows it.";
     assumptions.push(statement("above-reference-height", text, { height: m(install) }));
   }
-  if (unit.lowerFlammabilityLimit === undefined) {
+  if (stated === undefined) {
     const text = "An LFL of {limit} is used ({standing}).";
     const values = { limit: given, standing: held?.standing ?? "" };
     assumptions.push(statement("lower-flammability-limit", text, values));
@@ -157,7 +160,7 @@ export function ruleOf(unit: RoomUnit): GGRule {
     cautions: roomCautions(refrigerant),
     sources: [
       cite("iec-60335-2-40-2018", "GG.1, GG.2"),
-      ...(held?.citation && !unit.lowerFlammabilityLimit ? [held.citation] : []),
+      ...(held?.citation && stated === undefined ? [held.citation] : []),
     ],
   };
   return { LFL: given.si, h0, capped, answer };

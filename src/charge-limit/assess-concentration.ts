@@ -69,8 +69,7 @@ export function assessConcentration(input: ConcentrationInput): ConcentrationAss
     charge,
     limit: limit.value,
     slope: basis.value.si,
-    scale: instruments?.charge,
-    tape: instruments?.size,
+    instruments,
     unit: input.volume.unit,
     confidence,
   });

@@ -70,8 +70,7 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
     charge,
     limit: limit.limit,
     slope: (powers[limit.decidedBy] * limit.limit.si) / area,
-    scale: instruments?.charge,
-    tape: instruments?.size,
+    instruments,
     unit: input.floorArea.unit,
     confidence,
   });

@@ -84,7 +84,7 @@ export function blendWarmingPotential(input: {
   let sum = 0;
   listOf("composition", input.composition).forEach((component, i) => {
     const { designation, massPercent } = objectOf(`composition[${i}]`, component);
-    const key = String(designation).replace(/[^\w]/g, "");
+    const key = typeof designation === "string" ? designation.replace(/[^\w]/g, "") : "";
     const row = Object.hasOwn(potentials, key) ? potentials[key] : undefined;
     if (!row) {
       throw new InvalidInputError({

@@ -3,7 +3,7 @@
 import { type Assumption, type Outcome, type Reason, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
-import { siOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 
@@ -24,8 +24,7 @@ interface Decision<K extends "area" | "volume"> {
   readonly charge: Quantity<"mass">;
   readonly limit: Quantity<"mass">;
   readonly slope: number;
-  readonly scale: Instrument<"mass"> | undefined;
-  readonly tape: Instrument<K> | undefined;
+  readonly instruments: RoomInstruments<K> | undefined;
   readonly unit: Unit<K>;
   readonly confidence: number | undefined;
 }
@@ -33,13 +32,15 @@ interface Decision<K extends "area" | "volume"> {
 export function decide<K extends "area" | "volume">(
   input: Decision<K>,
 ): { outcome: Outcome; reasons: Reason[]; assumptions: Assumption[] } {
-  const { charge, limit, slope, scale, tape, unit, confidence = 0.95 } = input;
+  const { charge, limit, slope, instruments = {}, unit, confidence = 0.95 } = input;
   siOf("charge", charge, "mass", { above: 0 });
-  const size = tape ? standardUncertainty(tape, unit as never, "instruments.size") : undefined;
+  const { charge: scale, size: tape } = objectOf("instruments", instruments);
+  const errorOf = (name: string, given: Instrument<never> | undefined, its: Unit<never>) =>
+    given === undefined ? 0 : standardUncertainty(given, its, `instruments.${name}`).si;
   const u = kg(
     Math.hypot(
-      scale ? standardUncertainty(scale, kg, "instruments.charge").si : 0,
-      slope * (size?.si ?? 0),
+      errorOf("charge", scale as never, kg as never),
+      slope * errorOf("size", tape as never, unit as never),
     ),
   );
   const { outcome } = conformity({

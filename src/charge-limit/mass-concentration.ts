@@ -35,7 +35,7 @@ export function massConcentration(gas: {
 }): Quantity<"density"> {
   objectOf("gas", gas);
   const x = siOf("volumeFraction", gas.volumeFraction, "ratio", { min: 0, max: 1 });
-  const M = numberOf("molarMass", gas.molarMass, { above: 0 });
+  const M = numberOf("molarMass", gas.molarMass, { above: 0, max: 1e4 });
   const T = siOf("temperature", gas.temperature, "temperature", { above: 0 });
   const p = siOf("atmosphere", gas.atmosphere, "absolutePressure", { above: 0 });
   return gPerM3((x * M * p) / (8.314462618 * T));

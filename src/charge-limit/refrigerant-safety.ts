@@ -2,7 +2,7 @@
 // Follows ANSI/ASHRAE Standard 34 (2022) and IEC 60335-2-40:2018, each figure with its own source.
 // Does not cover toxicity of the B classes, nor what a fire makes of a refrigerant.
 import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
-import { describe } from "../quantity/check.ts";
+import { describe, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { gPerM3, kgPerM3 } from "../quantity/units/mass.ts";
@@ -70,15 +70,17 @@ export interface RefrigerantSafety {
  * ```
  */
 export function refrigerantSafety(refrigerant: RoomRefrigerant): RefrigerantSafety {
-  const key = String(refrigerant?.designation).replace(/[^\w]/g, "");
+  const { designation, safetyClass } = objectOf("refrigerant", refrigerant);
+  const key = typeof designation === "string" ? designation.replace(/[^\w]/g, "") : "";
   const row = Object.hasOwn(safetyTable, key) ? safetyTable[key] : undefined;
   if (!row) {
     throw new InvalidInputError({
-      argument: "refrigerant",
-      value: refrigerant?.designation ?? describe(refrigerant),
+      argument: "refrigerant.designation",
+      value: describe(designation),
       allowed: `an object of refrigerants for one of ${Object.keys(safetyTable).join(", ")}`,
     });
   }
+  oneOf("refrigerant.safetyClass", safetyClass, ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"]);
   const limit =
     (unit: typeof kgPerM3) =>
     ([value, source, read, note = ""]: Figure): SafetyLimit => ({
@@ -87,7 +89,7 @@ export function refrigerantSafety(refrigerant: RoomRefrigerant): RefrigerantSafe
       standing: read ? "published" : "from memory",
     });
   return {
-    safetyClass: refrigerant.safetyClass,
+    safetyClass,
     lowerFlammabilityLimits: (row.lfl ?? []).map(limit(kgPerM3)),
     concentrationLimits: row.rcl.map(limit(gPerM3)),
     concentrationLimitByVolume: ppm(row.ppm),

@@ -1,7 +1,7 @@
 // How is a manual's table of areas and charges read? By rows, never between them.
 // Follows manufacturers' manuals that print IEC 60335-2-40 tables: the row of the smaller area counts for
 // a room, the row of the larger charge for a unit. Does not cover charts.
-import { describe, objectOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
@@ -97,7 +97,7 @@ export function areaFromRoomTable(table: {
 }
 
 function rowsOf(rows: readonly RoomTableRow[]): readonly RoomTableRow[] {
-  if (!Array.isArray(rows) || rows.length === 0) {
+  if (listOf("rows", rows).length === 0) {
     throw new InvalidInputError({
       argument: "rows",
       value: describe(rows),

@@ -2,7 +2,7 @@
 // Follows NFPA 70 (2023), 440.22(C), 240.15(B), 240.85; IEC 60364-4-43:2008, 433.1.
 // Does not cover the device's condition, its brand in the panel, or its interrupting rating.
 import { type Statement, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { flagOf, oneOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf } from "./checks.ts";
 import type { CircuitInput, FittedDevice, ProtectionMarking } from "./circuit-input.ts";
@@ -38,7 +38,9 @@ export function checkDevice(
     "{kind} fitted; the plate says {marking}.",
     { kind: fusesDoIt ? "fuse" : kind, marking },
   );
-  const { poles, voltageRating, curve } = device;
+  const { poles, voltageRating, curve, hacr } = device;
+  if (curve !== undefined) oneOf("installed.device.curve", curve, ["B", "C", "D"]);
+  if (hacr !== undefined) flagOf("installed.device.hacr", hacr);
   if (poles !== undefined) {
     judge(
       findings,
@@ -75,7 +77,7 @@ export function checkDevice(
     if (rules.deviceProtectsConductor) judge(findings, false, "device-rating", text, values);
     else warn("device-below-ampacity", text, values);
   }
-  if (marking === "fuse or HACR breaker" && kind === "breaker" && device.hacr === false) {
+  if (marking === "fuse or HACR breaker" && kind === "breaker" && hacr === false) {
     warn(
       "hacr-mark",
       "No HACR mark: breakers are tested for it today, but some inspectors ask for it.",

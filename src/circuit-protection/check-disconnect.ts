@@ -2,8 +2,7 @@
 // Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A).
 // Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
 import { statement } from "../assessment/assessment.ts";
-import { describe, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf } from "./checks.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
@@ -44,11 +43,7 @@ export function checkDisconnect(
   // Each by itself: what is not stated is not called met.
   const place = (name: string, known: boolean | undefined, wanted: boolean, text: string) => {
     if (known === undefined) return;
-    if (typeof known !== "boolean") {
-      const value = describe(known);
-      throw new InvalidInputError({ argument: `${at}.${name}`, value, allowed: "true or false" });
-    }
-    judge(findings, known === wanted, "disconnect-place", text);
+    judge(findings, flagOf(`${at}.${name}`, known) === wanted, "disconnect-place", text);
   };
   place("visible", visible, true, "Disconnect in sight of the unit.");
   if (withinSight && distance !== undefined) {
@@ -58,12 +53,13 @@ export function checkDisconnect(
   }
   place("readilyAccessible", readilyAccessible, true, "Disconnect readily accessible.");
   place("inTheWay", inTheWay, false, "Disconnect not over the nameplate or an access panel.");
-  if (space && workingSpace) {
+  if (space !== undefined && workingSpace) {
+    const { equipmentWidth } = objectOf(`${at}.workingSpace`, space);
     const width = Math.max(
       workingSpace.width.si,
-      space.equipmentWidth
-        ? siOf(`${at}.workingSpace.equipmentWidth`, space.equipmentWidth, "length")
-        : 0,
+      equipmentWidth === undefined
+        ? 0
+        : siOf(`${at}.workingSpace.equipmentWidth`, equipmentWidth, "length"),
     );
     const min = { min: 0 };
     const enough =

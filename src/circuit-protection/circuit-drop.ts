@@ -41,10 +41,10 @@ export function circuitDrop<F extends RuleFamily>(
   const { rules, wiring, supply, lockedRotorCurrent, powerFactor } = input;
   const { length, material, stranding } = wiring;
   const { conduit } = wiring as AwgWiring;
-  if (powerFactor !== undefined) numberOf("powerFactor", powerFactor, { above: 0, max: 1 });
+  if (powerFactor !== undefined) numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
   if (length === undefined) return undefined;
   siOf("wiring.length", length, "length", { above: 0 });
-  const current = input.ratedLoadCurrent ?? input.minimumCircuitAmpacity;
+  const { ratedLoadCurrent: current = input.minimumCircuitAmpacity } = input;
   const run = (size: SizeOf<F>) => {
     const solid = stranding === "solid" && cell(rules.conductors, size, `${material} solid`);
     const line = { current, voltage: supply.voltage, phases: supply.phases, length };

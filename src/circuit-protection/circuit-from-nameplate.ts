@@ -2,7 +2,7 @@
 // fitted pass? Follows NFPA 70 (2020, 2023, 2026), Article 440 with 110, 210, 240, 250, 310; IEC 60364; CSA C22.1.
 // Does not cover fault levels, surge protection, load calculation of the service, or permits.
 import { type Assessment, statement } from "../assessment/assessment.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { assumedWiring } from "./assumed-wiring.ts";
 import { checkDevice } from "./check-device.ts";
@@ -90,8 +90,11 @@ export function circuitFromNameplate<F extends RuleFamily>(
   input: CircuitInput<F>,
 ): CircuitAssessment<F> {
   const rules = rulesOf(input);
-  const { supply, wiring, equipment, lockedRotorCurrent } = input;
-  const installed: InstalledCircuit<F> = input.installed ?? {};
+  const { supply, wiring, equipment = "motor-compressor", lockedRotorCurrent } = input;
+  const { installed = {} as InstalledCircuit<F>, occupancy = "dwelling" } = input;
+  objectOf("installed", installed);
+  oneOf("equipment", equipment, ["motor-compressor", "other"]);
+  oneOf("occupancy", occupancy, ["dwelling", "other"]);
   const findings = noFindings();
   const { assumptions, cautions } = findings;
   if (lockedRotorCurrent !== undefined) amperesOf("lockedRotorCurrent", lockedRotorCurrent);
@@ -101,7 +104,16 @@ export function circuitFromNameplate<F extends RuleFamily>(
   const { phases } = supply;
   const permitted = permittedDevices(rules, ampacity, maximum, marking);
   const { device, conductor: fitted, equipmentGrounding: fittedGrounding, disconnect } = installed;
-  const fuse = disconnect?.fuse && amperesOf("installed.disconnect.fuse", disconnect.fuse);
+  for (const [name, part] of Object.entries({ device, disconnect })) {
+    if (part !== undefined) objectOf(`installed.${name}`, part);
+  }
+  const given = disconnect?.fuse;
+  const fuse = given === undefined ? given : amperesOf("installed.disconnect.fuse", given);
+  const sizes = sizesOf(rules);
+  if (fitted !== undefined) oneOf("installed.conductor", fitted, sizes);
+  if (fittedGrounding !== undefined) {
+    oneOf("installed.equipmentGrounding", fittedGrounding, sizes);
+  }
 
   if (!supply.system) {
     assumptions.push(
@@ -143,12 +155,10 @@ export function circuitFromNameplate<F extends RuleFamily>(
     deviceRating,
     ampacity: input.minimumCircuitAmpacity,
     device: device?.kind ?? (marking === "fuse only" ? "fuse" : "breaker"),
-    equipment: feeder ? "other" : (equipment ?? "motor-compressor"),
+    equipment: feeder ? "other" : equipment,
   } as const;
   const conductor = minimumConductor(demand);
-  const sizes = sizesOf(rules);
-  const fittedConductor =
-    fitted && usableAmpacity({ ...demand, size: oneOf("installed.conductor", fitted, sizes) });
+  const fittedConductor = fitted && usableAmpacity({ ...demand, size: fitted });
   if (fittedConductor) {
     judge(
       findings,
@@ -178,14 +188,14 @@ export function circuitFromNameplate<F extends RuleFamily>(
   if (fittedGrounding) {
     judge(
       findings,
-      sizes.indexOf(oneOf("installed.equipmentGrounding", fittedGrounding, sizes)) >=
-        sizes.indexOf(grounding.size),
+      sizes.indexOf(fittedGrounding) >= sizes.indexOf(grounding.size),
       "equipment-grounding",
       "Grounding conductor {fitted}, at least {size}.",
       { fitted: fittedGrounding, size: grounding.size },
     );
   }
 
+  const { condition = 3 } = disconnect?.workingSpace ?? {};
   const load = switchedCurrent(input, ampacity, findings);
   const nonFusedAllowed = marking !== "fuse only" || device?.kind === "fuse";
   const required = requiredDisconnect(
@@ -196,11 +206,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
       nonFusedAllowed,
       toGround: connection.voltsToGround,
     },
-    oneOf(
-      "installed.disconnect.workingSpace.condition",
-      disconnect?.workingSpace?.condition ?? 3,
-      [1, 2, 3],
-    ),
+    oneOf("installed.disconnect.workingSpace.condition", condition, [1, 2, 3]),
   );
   if (disconnect) {
     checkDisconnect(findings, disconnect, required, maximum, rules.workingSpace?.required === true);
@@ -209,7 +215,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
   const { groundFault } = rules;
   if (
     groundFault &&
-    input.occupancy !== "other" &&
+    occupancy !== "other" &&
     phases === 1 &&
     connection.voltsToGround <= groundFault.toGround &&
     deviceRating.si <= groundFault.rating

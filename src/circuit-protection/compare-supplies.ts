@@ -1,16 +1,17 @@
 // Which supply is the better one? The same load at several voltages: current, conductor, drop.
 // Follows NFPA 70 (2023), 440.32 (125 %), 310.15; IEC 60364-4-43:2008, 433.1.
 // Does not cover a unit that is made for one voltage only: the nameplate decides.
-import { numberOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { conductorResistance } from "./conductor-impedance.ts";
-import { breakerConnection, type Connection, type Supply } from "./connection.ts";
+import { type Connection, connectionOf, type Supply } from "./connection.ts";
 import { minimumConductor } from "./minimum-conductor.ts";
 import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, tidy } from "./standard-ratings.ts";
+import { sizesOf } from "./table.ts";
 import type { UsableAmpacity } from "./usable-ampacity.ts";
 import { type VoltageDrop, voltageDrop } from "./voltage-drop.ts";
 
@@ -89,18 +90,16 @@ export function compareSupplies<F extends RuleFamily>(input: {
   readonly conductor?: SizeOf<F>;
 }): readonly SupplyOption<F>[] {
   const rules = rulesOf(input);
-  const { supplies, wiring, conductor: same } = input;
+  const { supplies, wiring, conductor: same, powerFactor = 1 } = input;
   const power = siOf("power", input.power, "power", { above: 0 });
-  const powerFactor = numberOf("powerFactor", input.powerFactor ?? 1, { above: 0, max: 1 });
-  if (!Array.isArray(supplies) || supplies.length === 0) {
-    throw new InvalidInputError({
-      argument: "supplies",
-      value: Array.isArray(supplies) ? "an empty list" : String(supplies),
-      allowed: "at least one supply",
-    });
+  numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
+  if (same !== undefined) oneOf("conductor", same, sizesOf(rules));
+  if (listOf("supplies", supplies, 1000).length === 0) {
+    const allowed = "at least one supply";
+    throw new InvalidInputError({ argument: "supplies", value: "an empty list", allowed });
   }
-  return (supplies as readonly Supply[]).map((supply) => {
-    const connection = breakerConnection({ rules, supply });
+  return supplies.map((supply, i) => {
+    const connection = connectionOf(rules, supply, `supplies[${i}]`);
     const { voltage, phases } = supply;
     const current = ampere(power / (voltage.si * powerFactor * (phases === 3 ? Math.sqrt(3) : 1)));
     const ampacity = ampere(tidy(current.si * rules.ampacityFactor));

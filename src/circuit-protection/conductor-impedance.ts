@@ -75,9 +75,10 @@ export function conductorResistance<F extends RuleFamily>(
   oneOf("stranding", stranding, ["solid", "stranded"]);
   materialOf("material", material);
   const table = cellOf(rules.conductors, size, `${material} ${stranding}`, sizesOf(rules));
-  const celsius = temperature
-    ? siOf("temperature", temperature, "temperature", { min: 223.15, max: 523.15 }) - 273.15
-    : rules.operatingTemperature;
+  const celsius =
+    temperature === undefined
+      ? rules.operatingTemperature
+      : siOf("temperature", temperature, "temperature", { min: 223.15, max: 523.15 }) - 273.15;
   const coefficient = rules.temperatureCoefficient[material] ?? 0;
   return rules.resistanceUnit(table * (1 + coefficient * (celsius - rules.resistanceAt)));
 }

@@ -71,12 +71,15 @@ export function breakerConnection(input: {
   /** The supply. */
   readonly supply: Supply;
 }): Connection {
-  const rules = rulesOf(input);
-  const { supply } = input;
-  const volts = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
-  const phases = oneOf("supply.phases", supply.phases, [1, 3]);
+  return connectionOf(rulesOf(input), input.supply, "supply");
+}
+
+/** The same for a supply that stands elsewhere in the input. Internal. */
+export function connectionOf(rules: CircuitRules, supply: Supply, path: string): Connection {
+  const volts = siOf(`${path}.voltage`, supply?.voltage, "voltage", { above: 0 });
+  const phases = oneOf(`${path}.phases`, supply.phases, [1, 3]);
   const names = rules.systems.map(({ name }) => name);
-  if (supply.system !== undefined) oneOf("supply.system", supply.system, names);
+  if (supply.system !== undefined) oneOf(`${path}.system`, supply.system, names);
   const near = (nominal = 0) => Math.abs(volts - nominal) <= 0.1 * nominal + 1e-9;
   for (const system of rules.systems) {
     if (supply.system ? system.name !== supply.system : phases > system.phases) continue;
@@ -97,7 +100,7 @@ export function breakerConnection(input: {
     };
   }
   throw new InvalidInputError({
-    argument: "supply.voltage",
+    argument: `${path}.voltage`,
     value: `${supply.voltage}, ${phases}-phase`,
     allowed: `within 10 % of what ${supply.system ?? names.join(", ")} gives`,
   });

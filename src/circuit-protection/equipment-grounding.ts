@@ -73,7 +73,8 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
   const material = materialOf("material", input.material);
   const rating = amperesOf("deviceRating", input.deviceRating);
   const minimum = oneOf("minimumConductor", input.minimumConductor, sizes);
-  const conductor = oneOf("conductor", input.conductor ?? minimum, sizes);
+  const { conductor = minimum } = input;
+  oneOf("conductor", conductor, sizes);
   const area = (size: SizeOf<F>) => cell(rules.conductors, size, "area") ?? 0;
   const tableSize = step("deviceRating", rules.grounding, rating)[material];
   const areaFactor = Math.max(1, area(conductor) / area(minimum)); // 250.122(B)

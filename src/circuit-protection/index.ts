@@ -11,7 +11,7 @@ export * from "./compare-supplies.ts";
 export * from "./compressor-protection.ts";
 export * from "./conductor-impedance.ts";
 export * from "./conductor-size.ts";
-export * from "./connection.ts";
+export { breakerConnection, type Connection, type Supply } from "./connection.ts";
 export * from "./equipment-grounding.ts";
 export type { CircuitPart } from "./findings.ts";
 export type { Load, OperatingMode } from "./loads.ts";

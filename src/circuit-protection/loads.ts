@@ -1,7 +1,7 @@
 // What is inside the unit? The loads from which its nameplate is made.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15.
 // Does not cover loads that are fed by another circuit.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf, countOf } from "./checks.ts";
@@ -47,10 +47,10 @@ const modes: readonly OperatingMode[] = ["cooling", "heating", "emergency heatin
 
 /** Sorts the loads by the modes in which they run together. */
 export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
-  if (!Array.isArray(loads) || loads.length === 0) {
+  if (listOf("loads", loads, 1000).length === 0) {
     throw new InvalidInputError({
       argument: "loads",
-      value: Array.isArray(loads) ? "an empty list" : String(loads),
+      value: "an empty list",
       allowed: "a list of at least one load",
     });
   }
@@ -60,12 +60,14 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     const kind = oneOf(`${at}.kind`, load?.kind, ["compressor", "motor", "heater", "other"]);
     const rated = amperesOf(`${at}.current`, load.current);
     const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
-    const count = countOf(`${at}.count`, load.count ?? 1);
-    const { runsIn } = load;
-    if (runsIn && !(Array.isArray(runsIn) && runsIn.length)) {
-      oneOf(`${at}.runsIn`, runsIn as unknown as OperatingMode, modes);
+    const { count = 1, runsIn } = load;
+    countOf(`${at}.count`, count);
+    if (runsIn !== undefined) {
+      listOf(`${at}.runsIn`, runsIn, modes.length).forEach((mode) => {
+        oneOf(`${at}.runsIn`, mode, modes);
+      });
+      numberOf(`${at}.runsIn`, runsIn.length, { min: 1 });
     }
-    for (const mode of runsIn ?? []) oneOf(`${at}.runsIn`, mode, modes);
     return {
       kind,
       // 440.6(A): the selection current, which is never below the rated-load current, takes its place.

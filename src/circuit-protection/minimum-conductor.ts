@@ -133,7 +133,9 @@ export function minimumConductor<F extends RuleFamily>(
   input: AmpacityInput<F> & ConductorDemand,
 ): UsableAmpacity<F> {
   const rules = rulesOf(input);
+  const { device = "breaker" } = input;
   amperesOf("ampacity", input.ampacity);
+  oneOf("device", device, ["breaker", "fuse"]);
   const route = routeOf(input);
   const size = sizesOf(rules).find((one) =>
     isEnough(input, one, ampacityOn(rules, route, one).usable),
@@ -169,7 +171,8 @@ export function isEnough<F extends RuleFamily>(
   const { rules, wiring, deviceRating, device = "breaker", equipment = "motor-compressor" } = input;
   oneOf("equipment", equipment, ["motor-compressor", "other"]);
   if (usable < input.ampacity.si - 1e-9) return false;
-  if (!deviceRating || (equipment !== "other" && !rules.deviceProtectsConductor)) return true;
+  if (deviceRating === undefined || (equipment !== "other" && !rules.deviceProtectsConductor))
+    return true;
   const { ampacityPerRating } = rules;
   if (ampacityPerRating) return protects(ampacityPerRating[device], deviceRating.si, usable);
   return deviceRating.si <= deviceLimit(rules, size, wiring.material, usable, device);

@@ -22,18 +22,15 @@ export function readNameplate(
   input: CircuitInput,
   { assumptions, cautions, open }: Findings,
 ): { ampacity: number; maximum: number; marking: ProtectionMarking } {
-  const { rules, minimumCircuitAmpacity, maximumOvercurrentProtection, protectionMarking } = input;
+  const { rules, minimumCircuitAmpacity, maximumOvercurrentProtection } = input;
+  const { protectionMarking = "max overcurrent protection" } = input;
   const ampacity = amperesOf("minimumCircuitAmpacity", minimumCircuitAmpacity);
   const maximum = amperesOf("maximumOvercurrentProtection", maximumOvercurrentProtection);
   if (maximum < ampacity) {
     throw maximumBelowAmpacity(minimumCircuitAmpacity, maximumOvercurrentProtection);
   }
-  const marking = oneOf(
-    "protectionMarking",
-    protectionMarking ?? "max overcurrent protection",
-    markings,
-  );
-  if (!protectionMarking) {
+  const marking = oneOf("protectionMarking", protectionMarking, markings);
+  if (input.protectionMarking === undefined) {
     assumptions.push(statement("protection-marking", "The plate does not say fuse only."));
   }
   const { breaker, fuse } = rules.ratings;

@@ -155,29 +155,33 @@ export function routeOf<F extends RuleFamily>({
   materialOf("wiring.material", either?.material);
   oneOf("wiring.insulation", either.insulation, rules.ambient.columns);
   const limits: string[] = [];
-  const { ambient = degC(30) } = either;
+  const { ambient = degC(30), length, stranding, conduit, cable = "other" } = either;
+  const { currentCarryingConductors = 3, groupedCircuits = 1 } = either;
+  oneOf("phases", phases, [1, 3]);
+  if (length !== undefined) siOf("wiring.length", length, "length", { above: 0 });
+  if (stranding !== undefined) oneOf("wiring.stranding", stranding, ["solid", "stranded"]);
+  if (conduit !== undefined) oneOf("wiring.conduit", conduit, ["PVC", "aluminum", "steel"]);
   let celsius = siOf("wiring.ambient", ambient, "temperature") - 273.15;
   let column = `${either.material} `;
   let together: number;
   if (rules.family === "awg") {
     column += either.insulation;
-    const rating = deviceRating ? amperesOf("deviceRating", deviceRating) : 0;
-    const terminations =
-      either.terminations ?? step("deviceRating", rules.terminations ?? [], rating);
+    const rating = deviceRating === undefined ? 0 : amperesOf("deviceRating", deviceRating);
+    const { terminations = step("deviceRating", rules.terminations ?? [], rating) } = either;
     limits.push(oneOf("wiring.terminations", terminations, ["60 °C", "75 °C"]));
     limits.push(either.insulation); // the cap never reads a hotter column than the insulation's
-    if (oneOf("wiring.cable", either.cable ?? "other", ["NM", "other"]) === "NM") {
+    if (oneOf("wiring.cable", cable, ["NM", "other"]) === "NM") {
       limits.push("60 °C"); // 334.80
     }
     if (either.aboveRoof !== undefined && rules.rooftop) {
       const height = siOf("wiring.aboveRoof", either.aboveRoof, "length", { min: 0 });
       if (height < rules.rooftop.below) celsius += rules.rooftop.adder;
     }
-    together = countOf("wiring.currentCarryingConductors", either.currentCarryingConductors ?? 3);
+    together = countOf("wiring.currentCarryingConductors", currentCarryingConductors);
   } else {
     const method = oneOf("wiring.method", either.method, ["A1", "A2", "B1", "B2", "C"]);
-    column += `${method} ${oneOf("phases", phases, [1, 3]) === 3 ? 3 : 2}`;
-    together = countOf("wiring.groupedCircuits", either.groupedCircuits ?? 1);
+    column += `${method} ${phases === 3 ? 3 : 2}`;
+    together = countOf("wiring.groupedCircuits", groupedCircuits);
   }
   return {
     column,

@@ -50,10 +50,12 @@ function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): numb
   const current = amperesOf("current", input.current);
   const factor = oneOf("phases", input.phases, [1, 3]) === 3 ? Math.sqrt(3) : 2;
   const resistance = siOf("resistance", input.resistance, "resistancePerLength", { above: 0 });
-  const reactance = input.reactance
-    ? siOf("reactance", input.reactance, "resistancePerLength", { min: 0 })
-    : 0;
-  const powerFactor = numberOf("powerFactor", input.powerFactor ?? 1, { above: 0, max: 1 });
+  const reactance =
+    input.reactance === undefined
+      ? 0
+      : siOf("reactance", input.reactance, "resistancePerLength", { min: 0 });
+  const { powerFactor = 1 } = input;
+  numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
   const impedance = resistance * powerFactor + reactance * Math.sqrt(1 - powerFactor ** 2);
   return factor * current * impedance;
 }

@@ -8,12 +8,12 @@ import {
   statement,
 } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe } from "../quantity/check.ts";
+import { describe, listOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 
 export function requireList(argument: string, list: readonly unknown[], least: number): void {
-  if (Array.isArray(list) && list.length >= least) return;
+  if (listOf(argument, list).length >= least) return;
   const allowed = `a list of at least ${least}`;
   throw new InvalidInputError({ argument, value: describe(list), allowed });
 }

@@ -88,8 +88,8 @@ export interface CondensatePumpAssessment extends Assessment<CondensatePumpCause
  */
 export function assessCondensatePump(input: CondensatePumpInput): CondensatePumpAssessment {
   objectOf("input", input);
-  const { condensate, lift, reservoir } = input;
-  const margin = numberOf("margin", input.margin ?? 2, { min: 1 });
+  const { condensate, lift, reservoir, margin = 2 } = input;
+  numberOf("margin", margin, { min: 1, max: 100 });
   const inflow = siOf("condensate", condensate, "volumeFlow", { above: 0 });
   const h = siOf("lift", lift, "length", { min: 0 });
   const volume =

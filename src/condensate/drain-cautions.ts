@@ -2,7 +2,7 @@
 // Follows IMC 307.2 for discharge and overflow; the rest is common practice, no source.
 // Does not cover what local code adds.
 import { type Caution, statement } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
@@ -81,7 +81,11 @@ export function drainCautions(route: DrainRoute = {}): readonly Caution[] {
     aboveFinishedSpace,
     pumped,
   } = objectOf("route", route);
-  const freezes = !cold || siOf("lowestOutdoorTemperature", cold, "temperature") <= 273.15;
+  for (const [name, given] of Object.entries({ outdoors, aboveFinishedSpace, pumped })) {
+    if (given !== undefined) flagOf(`route.${name}`, given);
+  }
+  const freezes =
+    cold === undefined || siOf("route.lowestOutdoorTemperature", cold, "temperature") <= 273.15;
   return [
     ...baseCautions,
     ...always,

@@ -67,9 +67,10 @@ export function drainSize(input: {
   const { capacity, outletDiameter } = input;
   const limits = { above: 0, max: tonRefrigeration(250).si * (1 + 1e-9) };
   siOf("capacity", capacity, "power", limits, OutOfRangeError);
-  const outlet = outletDiameter
-    ? siOf("outletDiameter", outletDiameter, "length", { above: 0 })
-    : 0;
+  const outlet =
+    outletDiameter === undefined
+      ? 0
+      : siOf("outletDiameter", outletDiameter, "length", { above: 0 });
   const tons = capacity.in(tonRefrigeration); // twelve digits, so that 40 tons are 40 tons
   const rows = table.filter(([upTo]) => tons <= upTo);
   const wide = rows.find(([, size]) => inch(size).si >= outlet - 1e-9) ?? [0, outlet / 0.0254];

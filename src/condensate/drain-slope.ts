@@ -60,10 +60,9 @@ export function minimumFall(drain: {
   /** Slope asked for. */
   readonly slope?: Quantity<"ratio">;
 }): Quantity<"length"> {
-  objectOf("drain", drain);
-  const run = siOf("run", drain.run, "length", { min: 0 });
-  const slope = siOf("slope", drain.slope ?? codeDrainSlope, "ratio", { above: 0, below: 1 });
-  return new Quantity(run * slope, drain.run.unit);
+  const { run, slope = codeDrainSlope } = objectOf("drain", drain);
+  const length = siOf("run", run, "length", { min: 0 });
+  return new Quantity(length * siOf("slope", slope, "ratio", { above: 0, below: 1 }), run.unit);
 }
 
 /**
@@ -130,21 +129,21 @@ export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
   const read = <K extends "ratio" | "angle" | "length">(name: string, kind: K, limits?: Limits) =>
     siOf(`reading.${name}`, given[name] as unknown as Quantity<K>, kind, limits);
   const accuracy = (kind: "ratio" | "angle" | "length") =>
-    given.accuracy ? read("accuracy", kind, { min: 0 }) : 0;
+    given.accuracy !== undefined ? read("accuracy", kind, { min: 0 }) : 0;
   let slope: number;
   let error: number;
-  if (given.slope) {
+  if (given.slope !== undefined) {
     slope = read("slope", "ratio");
     error = accuracy("ratio");
-  } else if (given.angle) {
+  } else if (given.angle !== undefined) {
     // 1 rad at most, so that the tangent is not that of a turned level.
     slope = Math.tan(read("angle", "angle", { above: -1, below: 1 }));
     error = accuracy("angle") * (1 + slope * slope); // d tan a = (1 + tan² a) da
-  } else if (given.gap) {
+  } else if (given.gap !== undefined) {
     const length = read("levelLength", "length", { above: 0 });
     slope = read("gap", "length") / length;
     error = accuracy("length") / length;
-  } else if (given.heightAtStart) {
+  } else if (given.heightAtStart !== undefined) {
     const run = read("run", "length", { above: 0 });
     slope = (read("heightAtStart", "length") - read("heightAtEnd", "length")) / run;
     error = (Math.SQRT2 * accuracy("length")) / run; // two independent heights

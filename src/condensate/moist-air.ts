@@ -65,11 +65,11 @@ export function moistAir(argument: string, air: AirState, p: number): MoistAir {
   const wetLimits = { min: 273.15, max: T };
   const t = T - 273.15;
   let W: number;
-  if (relativeHumidity) {
+  if (relativeHumidity !== undefined) {
     const limits = { above: 0, max: 1 };
     const phi = siOf(`${argument}.relativeHumidity`, relativeHumidity, "ratio", limits);
     W = ratioOf(phi * waterVaporPressure(T), p);
-  } else if (wetBulb) {
+  } else if (wetBulb !== undefined) {
     const Tw = siOf(`${argument}.wetBulb`, wetBulb, "temperature", wetLimits);
     const tw = Tw - 273.15;
     const saturated = ratioOf(waterVaporPressure(Tw), p);

@@ -83,9 +83,10 @@ export interface DrainPlan extends Assessment<"needs-pump"> {
  */
 export function planDrain(input: DrainPlanInput): DrainPlan {
   objectOf("input", input);
-  const { outletHeight, points, route } = input;
+  const { outletHeight, points, route = {}, slope: asked = codeDrainSlope } = input;
+  objectOf("route", route);
   const outlet = siOf("outletHeight", outletHeight, "length");
-  const slope = siOf("slope", input.slope ?? codeDrainSlope, "ratio", { above: 0, below: 1 });
+  const slope = siOf("slope", asked, "ratio", { above: 0, below: 1 });
   requireList("points", points, 1);
   let from = { distance: 0, height: outlet };
   let highest = outlet;

@@ -7,7 +7,13 @@ import type { Instrument } from "../assessment/uncertainty.ts";
 import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
-import { type FlareRefrigerant, type FlareTube, figureOf, isHighPressure } from "./flare-tube.ts";
+import {
+  type FlareRefrigerant,
+  type FlareTube,
+  figureOf,
+  isHighPressure,
+  requireTube,
+} from "./flare-tube.ts";
 import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
 
 type Range = readonly [low: number, high: number];
@@ -116,7 +122,9 @@ export function assessFlareDiameter(
   input: FlareDiameterInput,
 ): FlareAssessment<"length", FlareDiameterCause> {
   objectOf("input", input);
-  const { manual } = input;
+  const { manual, tube, refrigerant } = input;
+  requireTube(tube);
+  isHighPressure(refrigerant); // throws where it is none
   const window =
     manual !== undefined ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
   return judge({
@@ -124,6 +132,7 @@ export function assessFlareDiameter(
     value: input.diameter,
     kind: "length",
     instrument: input.caliper,
+    instrumentArgument: "caliper",
     confidence: input.confidence,
     sure: window,
     possible: window,

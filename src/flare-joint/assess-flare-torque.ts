@@ -107,6 +107,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     value: torque,
     kind: "torque",
     instrument: wrench === undefined ? undefined : wrenchErrors(torque, wrench),
+    instrumentArgument: "wrench",
     confidence,
     sure: decisive ?? overlap,
     possible: decisive ?? { low: new Quantity(low, unit), high: new Quantity(high, unit) },
@@ -138,5 +139,5 @@ function wrenchErrors(
   }
   const part = siOf("wrench.relativeAccuracy", relativeAccuracy, "ratio", { min: 0, below: 1 });
   const limits = new Quantity(siOf("torque", torque, "torque", { above: 0 }) * part, torque.unit);
-  return { accuracy: limits, ...(resolution && { resolution }) };
+  return { accuracy: limits, ...(resolution !== undefined && { resolution }) };
 }

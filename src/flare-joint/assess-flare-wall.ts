@@ -74,10 +74,10 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
   objectOf("input", input);
   const { tube, refrigerant, manualMinimum } = input;
   requireTube(tube);
-  if (!isHighPressure(refrigerant) && !manualMinimum) {
+  if (!isHighPressure(refrigerant) && manualMinimum === undefined) {
     throw new InvalidInputError({
       argument: "manualMinimum",
-      value: String(manualMinimum),
+      value: "undefined",
       allowed: "a length; no minimum is published here for R22",
     });
   }
@@ -88,6 +88,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     value: input.wall,
     kind: "length",
     instrument: input.micrometer,
+    instrumentArgument: "micrometer",
     confidence: input.confidence,
     sure: { low: manualMinimum ?? mm(strict ?? 0) },
     possible: { low: manualMinimum ?? mm(lenient ?? 0) },

@@ -3,7 +3,7 @@
 // Does not cover nuts of another make on a unit's valve: use those that come with the unit.
 
 import { type Citation, cite } from "../assessment/assessment.ts";
-import { objectOf } from "../quantity/check.ts";
+import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
@@ -111,14 +111,14 @@ export function flareThread(tube: FlareTube): FlareThread {
  * ```
  */
 export function flareTubeOfThread(name: string): FlareTube {
-  const wanted = String(name)
-    .replace(/\s*UN[FS]?$/i, "")
-    .trim();
+  // A thread's name is short; the pattern would look long for its end in a long row of spaces.
+  const short = typeof name === "string" && name.length <= 40;
+  const wanted = short ? name.replace(/\s*UN[FS]?$/i, "").trim() : "";
   const found = Object.entries(threads).find(([, [thread]]) => thread === wanted);
   if (found) return found[0] as FlareTube;
   throw new InvalidInputError({
     argument: "name",
-    value: String(name),
+    value: describe(name),
     allowed: Object.values(threads)
       .map(([thread]) => thread)
       .join(", "),

@@ -52,6 +52,8 @@ export interface Judged<K extends AdditiveKind, Cause extends string> {
   readonly value: Quantity<K>;
   readonly kind: K;
   readonly instrument: Instrument<K> | undefined;
+  /** Path of the instrument, for messages. */
+  readonly instrumentArgument: string;
   readonly confidence: number | undefined;
   readonly sure: Window<K>;
   readonly possible: Window<K>;
@@ -68,7 +70,10 @@ export function judge<K extends AdditiveKind, Cause extends string>(
   const { argument, value, kind, instrument, confidence = 0.95, sure, possible } = input;
   const y = siOf(argument, value, kind as K, { above: 0 });
   const unit = value.unit.difference;
-  const u = instrument ? standardUncertainty(instrument, unit) : new Quantity(0, unit);
+  const u =
+    instrument === undefined
+      ? new Quantity(0, unit)
+      : standardUncertainty(instrument, unit, input.instrumentArgument);
   const against = (window: Window<K>) =>
     conformity({
       value,

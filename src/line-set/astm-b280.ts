@@ -88,13 +88,13 @@ export function astmB280Tube(choice: AstmB280Choice): Tube {
   const row = astmB280[size];
   const walls = row[temper];
   const [only] = walls;
-  if (!choice.wall && (only === undefined || walls.length > 1)) {
+  if (choice.wall === undefined && (only === undefined || walls.length > 1)) {
     throw new InvalidInputError({
       argument: "wall",
       value: "nothing",
       allowed: only ? `one of ${walls.join(", ")} in` : `a measured wall: no ${temper} ${size} in`,
     });
   }
-  const wall = choice.wall ?? inch(only ?? Number.NaN);
+  const { wall = inch(only ?? Number.NaN) } = choice;
   return tubeOf(`${size} in`, inch(row.outside), wall, "astm-b280-2020");
 }

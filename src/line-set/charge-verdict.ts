@@ -89,9 +89,10 @@ export function judgeCharge(
 ): ChargeAssessment {
   const { factoryCharge, maximumLength, minimumLength, maximumCharge, scaleResolution } = bounds;
   const { lengthUncertainty, safetyClass } = bounds;
-  const uLength = lengthUncertainty
-    ? siOf("lengthUncertainty", lengthUncertainty, "length", { min: 0 })
-    : 0;
+  const uLength =
+    lengthUncertainty === undefined
+      ? 0
+      : siOf("lengthUncertainty", lengthUncertainty, "length", { min: 0 });
   const said: Record<Outcome, Statement[]> = {
     fail: [],
     inconclusive: undecided ? [...why] : [],
@@ -132,9 +133,10 @@ export function judgeCharge(
   } else assume("minimum-length-not-given", "The manual's shortest run");
 
   const unit = scaleResolution?.unit ?? factoryCharge?.unit ?? rateUnit;
-  const step = scaleResolution
-    ? siOf("scaleResolution", scaleResolution, "mass", { above: 0, max: 10 })
-    : 0;
+  const step =
+    scaleResolution === undefined
+      ? 0
+      : siOf("scaleResolution", scaleResolution, "mass", { above: 0, max: 10 });
   const charge = step ? Math.round(exact / step) * step : exact;
   const u = Math.hypot(slope * uLength, step / Math.sqrt(12));
   const additionalCharge = new Quantity(charge, unit);

@@ -34,8 +34,8 @@ export interface FlowCondition {
  * ```
  */
 export function frictionFactor(condition: FlowCondition): number {
-  const { reynolds, relativeRoughness } = objectOf("input", condition);
-  const Re = numberOf("reynolds", reynolds, { above: 0, max: 1e9 });
+  const { reynolds, relativeRoughness } = objectOf("condition", condition);
+  const Re = numberOf("reynolds", reynolds, { min: 1e-30, max: 1e9 });
   const rough = numberOf("relativeRoughness", relativeRoughness, { min: 0, max: 0.05 }) / 3.7;
   if (Re < 2300) return 64 / Re;
   let x = -1.8 * Math.log10(rough ** 1.11 + 6.9 / Re); // x = 1/√f, Haaland

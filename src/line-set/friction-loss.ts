@@ -131,11 +131,12 @@ export function frictionLoss(input: FrictionLossInput): FrictionLoss {
       max: 1e5,
       hint: "In µPa·s: 100 µPa·s = 0.0001 Pa·s",
     }) * 1e-6;
-  const roughness = input.roughness
-    ? siOf("roughness", input.roughness, "length", { min: 0, max: 0.05 * d })
-    : 0.000005 * 0.3048; // drawn tubing, Moody (1944)
+  const roughness =
+    input.roughness === undefined
+      ? 0.000005 * 0.3048 // drawn tubing, Moody (1944)
+      : siOf("roughness", input.roughness, "length", { min: 0, max: 0.05 * d });
   const reynolds = (G * d) / mu;
-  const f = reynolds > 0 ? frictionFactor({ reynolds, relativeRoughness: roughness / d }) : 0;
+  const f = reynolds >= 1e-30 ? frictionFactor({ reynolds, relativeRoughness: roughness / d }) : 0;
   const loss = ((f * length) / d) * (rho / 2) * v ** 2;
   const imperial = isImperial(input.length);
   return {

@@ -35,7 +35,7 @@ export interface LiquidFilledTube {
 
 /** Mass per metre in kg/m. Internal. */
 export function fillOf(filled: FilledTube | LiquidFilledTube, path = ""): number {
-  objectOf(path.slice(0, -1) || "input", filled);
+  objectOf(path.slice(0, -1) || "filled", filled);
   const density =
     "refrigerant" in filled
       ? saturatedLiquidDensity(filled.refrigerant, filled.temperature)

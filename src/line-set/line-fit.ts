@@ -8,7 +8,7 @@ import {
   type Statement,
   statement,
 } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { listOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { workAtHeight } from "./line-cautions.ts";
@@ -107,19 +107,18 @@ function radiiOf(
   items: readonly RoundItem[],
   clearance?: Quantity<"length">,
 ): { radii: number[]; half: number } {
-  if (!Array.isArray(items) || items.length < 1 || items.length > 8) {
-    throw new InvalidInputError({
-      argument: "items",
-      value: Array.isArray(items) ? `${items.length} items` : "nothing",
-      allowed: "1 to 8 items",
-    });
+  const { length } = listOf("items", items);
+  if (length < 1 || length > 8) {
+    const value = `${length} items`;
+    throw new InvalidInputError({ argument: "items", value, allowed: "1 to 8 items" });
   }
   const half =
     clearance !== undefined ? siOf("clearance", clearance, "length", { min: 0, max: 0.1 }) / 2 : 0;
-  const radii = (items as readonly RoundItem[]).map(
-    (item, i) =>
-      siOf(`items[${i}].diameter`, item?.diameter, "length", { above: 0, max: 1 }) / 2 + half,
-  );
+  const radii = items.map((item, i) => {
+    const { label, diameter } = objectOf(`items[${i}]`, item);
+    textOf(`items[${i}].label`, label);
+    return siOf(`items[${i}].diameter`, diameter, "length", { above: 0, max: 1 }) / 2 + half;
+  });
   return { radii, half };
 }
 

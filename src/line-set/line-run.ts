@@ -134,8 +134,8 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   const run = lengthOf("length", length);
   const height = siOf("lift", lift, "length", { min: 0 });
   const above = oneOf("outdoorUnit", input.outdoorUnit, ["above", "below", "level"]) === "above";
-  const count = bends === undefined ? 0 : numberOf("bends", bends, { min: 0 });
-  const u = input.standardUncertainty ?? new Quantity(0, length.unit);
+  const count = bends === undefined ? 0 : numberOf("bends", bends, { min: 0, max: 1000 });
+  const { standardUncertainty: u = new Quantity(0, length.unit) } = input;
   if (height > run) {
     throw new InvalidInputError({
       argument: "lift",
@@ -145,7 +145,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   }
   const bend = limits?.bendEquivalentLength;
   const equivalentLength = new Quantity(
-    run + (bend ? count * lengthOf("limits.bendEquivalentLength", bend) : 0),
+    run + (bend === undefined ? 0 : count * lengthOf("limits.bendEquivalentLength", bend)),
     length.unit,
   );
 
@@ -180,13 +180,13 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     });
   }
   check("minimumLength", length, limits?.minimumLength, "lowerLimit");
-  const overhead = above ? limits?.maximumLiftOutdoorAbove : undefined;
-  check(
-    overhead ? "maximumLiftOutdoorAbove" : "maximumLift",
-    lift,
-    overhead ?? limits?.maximumLift,
-    "upperLimit",
-  );
+  const { maximumLift, maximumLiftOutdoorAbove } = limits ?? {};
+  for (const [name, limit] of Object.entries({ maximumLift, maximumLiftOutdoorAbove })) {
+    if (limit !== undefined) lengthOf(`limits.${name}`, limit);
+  }
+  const overhead = above && maximumLiftOutdoorAbove !== undefined;
+  if (overhead) check("maximumLiftOutdoorAbove", lift, maximumLiftOutdoorAbove, "upperLimit");
+  else check("maximumLift", lift, maximumLift, "upperLimit");
   if (limits?.maximumBends !== undefined) {
     const most = numberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
     reasons.push({

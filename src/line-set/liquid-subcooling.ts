@@ -3,7 +3,7 @@
 // Does not cover units that expand the liquid outdoors: their liquid line carries two phases by design.
 import { type Assessment, cite, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe, objectOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
@@ -79,9 +79,10 @@ export interface LiquidSubcoolingAssessment extends Assessment {
  */
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
   const { liquidPressure, bubbleTemperature, losses, margin, available } = objectOf("input", input);
+  const { standardUncertainty = deltaK(0) } = input;
   const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
-  const [first] = Array.isArray(losses) ? losses : [];
-  if (!first) {
+  const [first] = listOf("losses", losses, 1000);
+  if (first === undefined) {
     throw new InvalidInputError({
       argument: "losses",
       value: "none",
@@ -128,7 +129,7 @@ export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoo
     siOf("available", available, "temperatureDifference");
     outcome = conformity<"temperatureDifference">({
       value: available,
-      standardUncertainty: input.standardUncertainty ?? deltaK(0),
+      standardUncertainty,
       lowerLimit: neededSubcooling,
     }).outcome;
     const found = {

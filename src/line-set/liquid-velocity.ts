@@ -7,10 +7,9 @@ import {
   overallOutcome,
   statement,
 } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
-import { flag } from "./flag.ts";
 import { flowOf, type TubeFlow } from "./friction-loss.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
@@ -93,7 +92,7 @@ export interface LiquidVelocityAssessment extends Assessment {
  */
 export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocityAssessment {
   const { pressureLoss, maximumLoss } = objectOf("input", input);
-  const solenoidValve = flag("solenoidValve", input.solenoidValve);
+  const solenoidValve = flagOf("solenoidValve", input.solenoidValve);
   const { v } = flowOf(input);
   const unit = isImperial(input.tube.outsideDiameter) ? ftPerMinute : mPerSecond;
   const velocity = new Quantity(v, unit);

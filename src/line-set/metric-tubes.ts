@@ -100,6 +100,6 @@ export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
  */
 export function jisH3300Tube(size: JisH3300Size, wall?: Quantity<"length">): Tube {
   oneOf("size", size, Object.keys(jisH3300) as JisH3300Size[]);
-  const thickness = wall ?? mm(jisH3300[size]);
+  const thickness = wall === undefined ? mm(jisH3300[size]) : wall;
   return tubeOf(`${size} mm`, mm(Number(size)), thickness, "jis-h-3300", "manufacturer-manuals");
 }

@@ -3,7 +3,7 @@
 // length, or one pre-charged length covers the sum of the lines; some manuals add a mass per indoor unit.
 // Does not cover branch-box systems whose manual asks for more than lengths.
 import { statement } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
@@ -74,8 +74,9 @@ export interface MultiSplitChargeInput extends ChargeBounds {
  */
 export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment {
   const { lines, preChargedTotal, shortLineRule } = objectOf("input", input);
-  const first: IndoorUnitLine | undefined = Array.isArray(lines) ? lines[0] : undefined;
-  if (!first) {
+  if (preChargedTotal !== undefined) lengthOf("preChargedTotal", preChargedTotal);
+  const [first] = listOf("lines", lines, 1000);
+  if (first === undefined) {
     throw new InvalidInputError({ argument: "lines", value: "none", allowed: "one or more lines" });
   }
   const rates = lines.map((line, i) =>
@@ -89,7 +90,7 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   );
 
   lines.forEach(({ preChargedLength }, i) => {
-    if (!preChargedLength === !preChargedTotal) {
+    if ((preChargedLength === undefined) === (preChargedTotal === undefined)) {
       throw new InvalidInputError({
         argument: `lines[${i}].preChargedLength`,
         value: `${preChargedLength ?? "nothing"}`,

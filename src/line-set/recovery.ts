@@ -133,6 +133,10 @@ export interface RecoveryAssessment extends Assessment {
 export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
   const { chargeInSystem, chargeToKeep, cylinder, safetyClass } = objectOf("input", input);
   const keep = siOf("chargeToKeep", chargeToKeep, "mass", { min: 0 });
+  const held =
+    chargeInSystem === undefined
+      ? undefined
+      : siOf("chargeInSystem", chargeInSystem, "mass", { above: 0 });
   const unit = chargeInSystem?.unit ?? chargeToKeep.unit;
   let room: number | undefined;
   if (cylinder !== undefined) {
@@ -155,7 +159,7 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
     sources: [cite("common-practice")],
     ...(cylinderRoom && { cylinderRoom }),
   };
-  if (!chargeInSystem) {
+  if (held === undefined) {
     const reasons = [
       statement(
         "charge-not-known",
@@ -165,7 +169,7 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
     ];
     return { outcome: "inconclusive", reasons, ...base };
   }
-  const difference = siOf("chargeInSystem", chargeInSystem, "mass", { above: 0 }) - keep;
+  const difference = held - keep;
   const toRecover = new Quantity(Math.max(0, difference), unit);
   const toAdd = new Quantity(Math.max(0, -difference), unit);
   const over = room !== undefined && toRecover.si > room;

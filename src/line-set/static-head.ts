@@ -37,7 +37,7 @@ export interface LiquidColumn {
  * ```
  */
 export function staticHead(column: LiquidColumn): Quantity<"pressureDifference"> {
-  const { density, lift } = objectOf("input", column);
+  const { density, lift } = objectOf("column", column);
   const rho = siOf("density", density, "density", { above: 0, max: 3000 });
   const height = siOf("lift", lift, "length", { min: -300, max: 300 });
   return new Quantity(rho * 9.80665 * height, isImperial(lift) ? psi : kPa);

@@ -2,10 +2,9 @@
 // Follows common practice, no source, within the manual's shortest and longest run.
 // Does not cover hard tube in straight lengths, which is cut and brazed.
 import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { flag } from "./flag.ts";
 import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
 import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
@@ -84,7 +83,7 @@ export interface StockLengthAssessment extends Assessment {
  */
 export function chooseStockLength(input: StockLengthInput): StockLengthAssessment {
   const { run, slack, serviceLoop, stock, minimumLength, maximumLength } = objectOf("input", input);
-  const cuttable = flag("cuttable", input.cuttable);
+  const cuttable = flagOf("cuttable", input.cuttable);
   siOf("run", run, "length", { above: 0, max: 1000 });
   const { unit } = run;
   if (!Array.isArray(stock) || stock.length === 0) {
@@ -98,10 +97,10 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
     .map((one, i) => siOf(`stock[${i}]`, one, "length", { above: 0, max: 1000 }))
     .sort((a, b) => a - b);
   const optional = (name: string, value?: Quantity<"length">) =>
-    value ? lengthOf(name, value) : 0;
+    value === undefined ? 0 : lengthOf(name, value);
   const way = run.si + optional("slack", slack) + optional("serviceLoop", serviceLoop);
   const least = optional("minimumLength", minimumLength);
-  const most = maximumLength ? lengthOf("maximumLength", maximumLength) : Infinity;
+  const most = maximumLength === undefined ? Infinity : lengthOf("maximumLength", maximumLength);
   const needed = Math.max(way, least);
   const neededLength = new Quantity(needed, unit);
   // A hair of binary arithmetic must not send anyone back to the shop.

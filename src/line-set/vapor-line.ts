@@ -175,8 +175,10 @@ export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
     new Quantity(flowOf({ tube, massFlow, density }).v, unit);
   const full = at(fullMassFlow);
   const low = at(minimumMassFlow);
-  const least = input.minimumVelocity ?? ftPerMinute(riser ? 1000 : 800).as(unit);
-  const most = input.maximumVelocity ?? ftPerMinute(3000).as(unit);
+  const {
+    minimumVelocity: least = ftPerMinute(riser ? 1000 : 800).as(unit),
+    maximumVelocity: most = ftPerMinute(3000).as(unit),
+  } = input;
   siOf("minimumVelocity", least, "speed", { min: 0 });
   siOf("maximumVelocity", most, "speed", { above: least.si });
 

@@ -82,19 +82,20 @@ export interface ServiceReadingAssessment extends Assessment<ServiceReadingCause
 export function assessServiceReading(reading: ServiceReading): ServiceReadingAssessment {
   objectOf("reading", reading);
   const { pressure, gauge, mode, confidence = 0.95 } = reading;
+  const { port: given = "vapor", expansion = "outdoor-unit" } = reading;
   const expected = expectedPressures(reading);
   const y = siOf("pressure", pressure, "gaugePressure");
-  const port = oneOf("port", reading.port ?? "vapor", ["vapor", "liquid", "commonSuction"]);
+  const port = oneOf("port", given, ["vapor", "liquid", "commonSuction"]);
   const ports: ServicePorts = servicePorts({
     mode,
-    expansion: reading.expansion ?? "outdoor-unit",
+    expansion: expansion,
   });
   const { side } = ports[port];
   const { from, to } = expected[side];
   const other = expected[side === "low" ? "high" : "low"];
   const { outcome } = conformity({
     value: pressure,
-    standardUncertainty: gauge ? standardUncertainty(gauge, psi, "gauge") : psi(0),
+    standardUncertainty: gauge === undefined ? psi(0) : standardUncertainty(gauge, psi, "gauge"),
     lowerLimit: from,
     upperLimit: to,
     confidence,

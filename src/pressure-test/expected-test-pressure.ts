@@ -1,7 +1,7 @@
 // What should the gauge show after the temperature changed, if nothing leaked?
 // Follows Span et al. (2000) for nitrogen at constant charge; absolute pressure, absolute temperature.
 // Does not cover other gases, or walls that give under pressure (2e-5 of the pressure for copper tube).
-import { objectOf } from "../quantity/check.ts";
+import { objectOf, requireKind } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { expected } from "./drop.ts";
@@ -88,7 +88,9 @@ export function expectedTestPressure(
     volume,
     wall = "rigid",
   } = objectOf("change", change);
-  const isGauge = pressure?.kind !== "absolutePressure";
+  requireKind("pressure", pressure);
+  const isGauge = pressure.kind !== "absolutePressure";
+  if (isGauge) requireKind("pressure", pressure, "gaugePressure");
   const gauge = change as GaugeChange;
   const before = isGauge ? atmosphereSi("atmosphere", gauge.atmosphere) : 0;
   const after =

@@ -4,7 +4,7 @@
 import type { Assumption } from "../assessment/assessment.ts";
 import { statement } from "../assessment/assessment.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import type { DifferenceOf } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPa } from "../quantity/units/pressure.ts";
@@ -96,6 +96,10 @@ export function errorsOf(instruments: TestInstruments): TestErrors {
 
   const probe = objectOf("instruments.temperature", temperature);
   const path = "instruments.temperature";
+  for (const [name, { separateInstruments }] of Object.entries({ pressure, temperature })) {
+    if (separateInstruments === undefined) continue;
+    flagOf(`instruments.${name}.separateInstruments`, separateInstruments);
+  }
   const T = parts<"temperature">(path, probe, deltaK);
   let follows = 0.5; // K; common practice, no source
   if (probe.followsGasWithin !== undefined) {

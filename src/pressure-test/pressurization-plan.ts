@@ -10,7 +10,7 @@ import {
   type Reason,
   statement,
 } from "../assessment/assessment.ts";
-import { objectOf, oneOf } from "../quantity/check.ts";
+import { describe, isOfKind, listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPag } from "../quantity/units/pressure.ts";
@@ -118,7 +118,7 @@ export function pressurizationPlan(plan: {
   const air = atmosphereSi("atmosphere", plan.atmosphere);
   const T = temperatureSi("temperature", plan.temperature);
   const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
-  const marked = Array.isArray(limits) ? (limits as readonly MarkedLimit[]) : [];
+  const marked = listOf("limits", limits, 1000);
   const bearable = marked.map((one, i) => {
     const { part, pressure } = objectOf(`limits[${i}]`, one);
     oneOf(`limits[${i}].part`, part, ["low side", "high side", "component", "relief device"]);
@@ -188,10 +188,10 @@ export function pressurizationPlan(plan: {
 }
 
 function aboveAir(argument: string, pressure: Quantity<"gaugePressure">, air: number): number {
-  if (pressure?.kind === "gaugePressure" && pressure.si > 0)
+  if (isOfKind(pressure, "gaugePressure") && pressure.si > 0)
     return absoluteSi(argument, pressure, air);
   const allowed = "a gaugePressure above 0";
-  throw new InvalidInputError({ argument, value: String(pressure), allowed });
+  throw new InvalidInputError({ argument, value: describe(pressure), allowed });
 }
 
 function stagesTo(test: Quantity<"gaugePressure">, pattern: StagePattern): Stage[] {

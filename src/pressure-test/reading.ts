@@ -1,7 +1,7 @@
 // What was read, and in what order are zones given? The readings of a test, checked and turned into SI.
 // Follows the model of nitrogen-gas.ts for its range. Does not cover readings in other gases.
 import { nitrogenGasRange } from "../property-model/nitrogen-gas.ts";
-import { describe, requireKind, siOf } from "../quantity/check.ts";
+import { describe, listOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
@@ -87,7 +87,8 @@ export function each<T, R>(
   read: (argument: string, value: T) => R,
 ): R[] {
   if (!Array.isArray(given)) return [read(argument, given as T)];
-  if (given.length > 0) return given.map((value, i) => read(`${argument}[${i}]`, value));
+  if (listOf<T>(argument, given, 1000).length > 0)
+    return given.map((value, i) => read(`${argument}[${i}]`, value));
   throw new InvalidInputError({ argument, value: "an empty list", allowed: "at least one value" });
 }
 

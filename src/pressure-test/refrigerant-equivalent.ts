@@ -9,7 +9,7 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { pascalAbsolute } from "../quantity/units/pressure.ts";
 import { kelvin } from "../quantity/units/temperature.ts";
 import { type LeakGas, leakGas } from "./leak-gas.ts";
-import { scaleLeak } from "./scale-leak.ts";
+import { gasOf, scaleLeak } from "./scale-leak.ts";
 import type { PressureTestSetup } from "./setup.ts";
 import { massFlowOfThroughput } from "./throughput.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
@@ -91,11 +91,13 @@ export function refrigerantEquivalent(leak: {
     objectOf("leak", leak);
   const above = siOf("outside", outside, "absolutePressure");
   siOf("testPressure", testPressure, "absolutePressure", { above });
+  siOf("nitrogenLeak", nitrogenLeak, "throughput", { min: 0 });
+  gasOf("refrigerant", refrigerant);
   siOf("refrigerantPressure", refrigerantPressure, "absolutePressure", { above });
   const scaled = scaleLeak({
     throughput: nitrogenLeak,
     from: { ...leakGas.nitrogen, pressure: testPressure, outside },
-    to: { ...objectOf("refrigerant", refrigerant), pressure: refrigerantPressure, outside },
+    to: { ...refrigerant, pressure: refrigerantPressure, outside },
   });
   const { gramsPerMole } = refrigerant;
   const mass = (throughput: Quantity<"throughput">) =>
@@ -127,7 +129,7 @@ export function refrigerantLoss(
 ): Pick<PressureTestAssessment, "refrigerantLoss" | "refrigerantLossAtMost"> {
   if (refrigerant === undefined || leakRate === undefined) return {};
   const { gas, pressure } = objectOf("refrigerant", refrigerant);
-  objectOf("refrigerant.gas", gas);
+  gasOf("refrigerant.gas", gas);
   siOf("refrigerant.pressure", pressure, "absolutePressure", { above: atmosphere.si });
   const perPascal = leakRate.value.si / correctedDrop.value.si || 0;
   const mean = temperatures.reduce((sum, T) => sum + T, 0) / temperatures.length;

@@ -5,6 +5,8 @@ import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 
+import type { LeakGas } from "./leak-gas.ts";
+
 /**
  * A gas on its way through a leak.
  *
@@ -75,6 +77,14 @@ export function scaleLeak(leak: {
 }
 
 /** (p₁² − p₂²)/η and (p₁ − p₂)/√M. */
+/** A gas with its molar mass, 1 to 1000 g/mol, and viscosity, 1 to 1000 µPa·s. Internal. */
+export function gasOf(path: string, gas: LeakGas): LeakGas {
+  const { gramsPerMole, viscosity } = objectOf(path, gas);
+  numberOf(`${path}.gramsPerMole`, gramsPerMole, { min: 1, max: 1000 });
+  numberOf(`${path}.viscosity`, viscosity, { min: 1, max: 1000 });
+  return gas;
+}
+
 function laws(path: string, gas: LeakingGas): { viscous: number; molecular: number } {
   objectOf(path, gas);
   const p2 = siOf(`${path}.outside`, gas.outside, "absolutePressure");
@@ -82,7 +92,6 @@ function laws(path: string, gas: LeakingGas): { viscous: number; molecular: numb
     above: p2,
     hint: "The gas has to be pressed outwards",
   });
-  const M = numberOf(`${path}.gramsPerMole`, gas.gramsPerMole, { above: 0 });
-  const eta = numberOf(`${path}.viscosity`, gas.viscosity, { above: 0 });
+  const { gramsPerMole: M, viscosity: eta } = gasOf(path, gas);
   return { viscous: (p1 * p1 - p2 * p2) / eta, molecular: (p1 - p2) / Math.sqrt(M) };
 }

@@ -72,6 +72,6 @@ export function massFlowOfThroughput(leak: {
   objectOf("leak", leak);
   const Q = siOf("throughput", leak.throughput, "throughput");
   const T = siOf("temperature", leak.temperature, "temperature", { above: 0 });
-  const M = numberOf("gramsPerMole", leak.gramsPerMole, { above: 0 }) / 1e3;
+  const M = numberOf("gramsPerMole", leak.gramsPerMole, { min: 1, max: 1000 }) / 1e3;
   return new Quantity((Q * M) / (R * T), gPerYear);
 }

@@ -1,7 +1,7 @@
 // Which model describes a blend of given composition? Components, reducing parameters, departure functions.
 // Follows Lemmon and Jacobsen (2004), doi:10.1063/1.1649997, in the reducing form of Kunz and Wagner (2012).
 // Does not cover blends with a pair that nobody fitted; they are refused, not estimated.
-import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type BinaryPair, binaryPairs } from "./binary-pairs.ts";
@@ -69,14 +69,23 @@ export interface MixtureInput {
  */
 export function mixture(input: MixtureInput): Mixture {
   const { id = "mixture", components, pairs = [] } = objectOf("input", input);
-  listOf("pairs", pairs);
+  textOf("id", id);
+  listOf("pairs", pairs).forEach((pair, i) => {
+    objectOf(`pairs[${i}]`, pair);
+  });
   const masses = listOf("components", components).map((component, i) => {
     const { fluid, massFraction } = objectOf(`components[${i}]`, component);
-    objectOf(`components[${i}].fluid`, fluid);
+    const { id: name, molarMass } = objectOf(`components[${i}].fluid`, fluid);
+    textOf(`components[${i}].fluid.id`, name);
+    numberOf(`components[${i}].fluid.molarMass`, molarMass, { above: 0 });
     return siOf(`components[${i}].massFraction`, massFraction, "ratio", { above: 0, max: 1 });
   });
   const total = masses.reduce((sum, mass) => sum + mass, 0);
-  numberOf("components: sum of massFraction", total, { min: 1 - 1e-6, max: 1 + 1e-6 });
+  numberOf("components", total, {
+    min: 1 - 1e-6,
+    max: 1 + 1e-6,
+    hint: "This is the sum of massFraction",
+  });
   const fluids = components.map(({ fluid }) => fluid);
   const moles = fluids.map((fluid, i) => (masses[i] as number) / fluid.molarMass);
   const allMoles = moles.reduce((sum, n) => sum + n, 0);

@@ -1,7 +1,7 @@
 // What are density, enthalpy, entropy, heat capacity and speed of sound of one phase?
 // Follows Span, Multiparameter Equations of State (Springer 2000), table 3.10.
 // Does not cover two-phase states, viscosity, thermal conductivity or surface tension.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kJPerKg, kJPerKgK } from "../quantity/units/energy.ts";
@@ -68,6 +68,7 @@ export function stateAt(
   },
 ): FluidState {
   const model = modelFor(fluid);
+  objectOf("input", input);
   const T = siOf("temperature", input.temperature, "temperature", limitsOf(fluid), OutOfRangeError);
   const rho = siOf("density", input.density, "density", { above: 0 }) / model.molarMass;
   const { slope, p } = pressureAt(model, T, rho);
@@ -123,6 +124,7 @@ export function density(
   },
 ): Quantity<"density"> {
   const model = modelFor(fluid);
+  objectOf("input", input);
   const limits = limitsOf(fluid);
   const T = siOf("temperature", input.temperature, "temperature", limits, OutOfRangeError);
   const p = siOf(

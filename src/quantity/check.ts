@@ -42,7 +42,7 @@ export function isOfKind(value: unknown, kind?: Kind): boolean {
   try {
     const { unit, plus, si, kind: own } = value as Quantity<Kind>;
     const whole = typeof unit === "function" && typeof plus === "function" && Number.isFinite(si);
-    return whole && own === (kind ?? unit.kind);
+    return whole && own === (kind === undefined ? unit.kind : kind);
   } catch {
     return false; // null, undefined, a getter that throws
   }
@@ -51,7 +51,7 @@ export function isOfKind(value: unknown, kind?: Kind): boolean {
 /** Throws unless `value` is a quantity, of the kind when one is asked for. */
 export function requireKind(argument: string, value: unknown, kind?: Kind): void {
   if (isOfKind(value, kind)) return;
-  const allowed = kind ? `the kind ${String(kind)}` : "a quantity";
+  const allowed = kind === undefined ? "a quantity" : `the kind ${String(kind)}`;
   throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 
@@ -61,16 +61,39 @@ export function objectOf<T extends object>(argument: string, given: T): T {
   throw new InvalidInputError({ argument, value: describe(given), allowed: "an object" });
 }
 
-/** A list that has to be there. */
-export function listOf<T>(argument: string, given: readonly T[]): readonly T[] {
-  if (Array.isArray(given)) return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
+/** A list that has to be there, without holes; `most` items where the work grows faster than the list. */
+export function listOf<T>(argument: string, given: readonly T[], most?: number): readonly T[] {
+  if (!Array.isArray(given)) {
+    throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
+  }
+  // biome-ignore lint/complexity/useIndexOf: indexOf passes over holes
+  const hole = given.findIndex((one) => one === undefined);
+  if (hole >= 0) {
+    const at = `${argument}[${hole}]`;
+    throw new InvalidInputError({ argument: at, value: "undefined", allowed: "a value" });
+  }
+  if (most !== undefined) numberOf(`${argument}.length`, given.length, { max: most });
+  return given;
 }
 
-/** Throws unless `value` is a unit of the kind. */
-export function requireUnit(argument: string, value: unknown, kind: Kind): void {
-  if (typeof value === "function" && (value as Unit<Kind>).kind === kind) return;
-  throw new InvalidInputError({ argument, value: describe(value), allowed: `a unit of ${kind}` });
+/** A text that has to be there. */
+export function textOf(argument: string, given: string): string {
+  if (typeof given === "string") return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "a text" });
+}
+
+/** A switch that has to be on or off. */
+export function flagOf(argument: string, given: boolean): boolean {
+  if (typeof given === "boolean") return given;
+  throw new InvalidInputError({ argument, value: describe(given), allowed: "true or false" });
+}
+
+/** Throws unless `value` is a unit, of the kind when one is asked for. */
+export function requireUnit(argument: string, value: unknown, kind?: Kind): void {
+  const own = typeof value === "function" && (value as Unit<Kind>).kind;
+  if (own && own === (kind ?? own)) return;
+  const allowed = `a unit${kind ? ` of ${kind}` : ""}`;
+  throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 
 /** Throws unless `value` is a quantity whose values add. */
@@ -95,10 +118,14 @@ export function siOf<K extends Kind>(
   Failure: ErrorClass = InvalidInputError,
 ): number {
   requireKind(argument, value, kind);
-  const { unit } = value;
+  const { si, unit } = value;
   const inUnit = (si: number) =>
     `${Number(((si - unit.offset) / unit.scale).toPrecision(6))} ${unit.symbol}`;
-  return within(argument, value.si, limits, Failure, () => value.toString(), inUnit);
+  const show = () => String(value);
+  // The library's own limits: no quantity on a site lies beyond, and formulas would overflow.
+  const possible = limits.above === 0 && si > 0 ? { above: 1e-30, max: 1e30 } : { max: 1e30 };
+  within(argument, Math.abs(si), possible, Failure, show, inUnit);
+  return within(argument, si, limits, Failure, show, inUnit);
 }
 
 /** A plain number within the limits. */
@@ -133,23 +160,16 @@ export function oneOf<T extends string | number>(
 function within(
   argument: string,
   value: number,
-  { min, max, above, below, hint = "" }: Limits,
+  { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint = "" }: Limits,
   Failure: ErrorClass,
   show: () => string,
   showLimit: (limit: number) => string,
 ): number {
-  if (
-    (min === undefined || value >= min) &&
-    (max === undefined || value <= max) &&
-    (above === undefined || value > above) &&
-    (below === undefined || value < below)
-  ) {
-    return value;
-  }
+  if (value >= min && value <= max && value > above && value < below) return value;
   const bounds: string[] = [];
-  if (min !== undefined) bounds.push(`at least ${showLimit(min)}`);
-  if (above !== undefined) bounds.push(`more than ${showLimit(above)}`);
-  if (max !== undefined) bounds.push(`at most ${showLimit(max)}`);
-  if (below !== undefined) bounds.push(`less than ${showLimit(below)}`);
+  if (min > -Infinity) bounds.push(`at least ${showLimit(min)}`);
+  if (above > -Infinity) bounds.push(`more than ${showLimit(above)}`);
+  if (max < Infinity) bounds.push(`at most ${showLimit(max)}`);
+  if (below < Infinity) bounds.push(`less than ${showLimit(below)}`);
   throw new Failure({ argument, value: show(), allowed: bounds.join(" and "), hint });
 }

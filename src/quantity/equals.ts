@@ -1,4 +1,4 @@
-import { siOf } from "./check.ts";
+import { requireKind, siOf } from "./check.ts";
 import type { DifferenceOf, Kind } from "./kinds.ts";
 import type { Quantity } from "./quantity.ts";
 
@@ -27,6 +27,8 @@ export function equals<K extends Kind>(
   b: Quantity<K>,
   tolerance: Quantity<DifferenceOf<K>>,
 ): boolean {
-  const difference = siOf("a", a, a?.kind) - siOf("b", b, a.kind);
+  requireKind("a", a);
+  requireKind("b", b, a.kind);
+  const difference = a.si - b.si;
   return Math.abs(difference) <= siOf("tolerance", tolerance, a.unit.difference.kind, { min: 0 });
 }

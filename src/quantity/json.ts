@@ -1,6 +1,6 @@
 // How does a quantity survive storage? The form {kind, value, unit} and the way back.
 // The format is the library's own; the unit catalogue is only pulled in by fromJSON.
-import { describe, isOfKind, requireKind } from "./check.ts";
+import { describe, isOfKind, numberOf, requireKind } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -76,9 +76,14 @@ export function fromJSON(json: unknown): AnyQuantity;
 export function fromJSON<K extends Kind>(json: unknown, kind: K): Quantity<K>;
 export function fromJSON(json: unknown, kind?: Kind): unknown {
   const { kind: ownKind, value, unit: symbol } = fieldsOf(json);
-  const found = Object.values<Unit<never>>(catalogue as never).find(
-    (unit) => unit.kind === ownKind && unit.symbol === symbol,
+  const units = Object.values<Unit<never>>(catalogue as never).filter(
+    (unit) => unit.kind === ownKind,
   );
+  if (units.length === 0) {
+    const allowed = "a kind of quantity";
+    throw new InvalidInputError({ argument: "json.kind", value: describe(ownKind), allowed });
+  }
+  const found = units.find((unit) => unit.symbol === symbol);
   if (!found) {
     throw new InvalidInputError({
       argument: "json.unit",
@@ -86,7 +91,7 @@ export function fromJSON(json: unknown, kind?: Kind): unknown {
       allowed: `a unit of ${describe(ownKind)}`,
     });
   }
-  const quantity: unknown = found(value as number);
+  const quantity: unknown = found(numberOf("json.value", value as number));
   if (kind !== undefined) requireKind("json", quantity, kind);
   return quantity;
 }

@@ -33,7 +33,7 @@ export function temperatureOf(
 ): number {
   const { range, designation } = checked(refrigerant);
   const T = temperature?.kind === "temperature" ? temperature.si : Number.NaN;
-  if (T > range.min.si - slack && T < range.max.si + slack) return T;
+  if (typeof T === "number" && T > range.min.si - slack && T < range.max.si + slack) return T;
   const limits = {
     min: range.min.si,
     max: range.max.si,
@@ -47,14 +47,16 @@ export function absoluteOf(
   pressure: ReadPressure,
   atmosphere: Quantity<"absolutePressure"> | undefined,
 ): number {
-  const kind = pressure?.kind;
+  const kind = typeof pressure?.si === "number" ? pressure.kind : undefined;
   if (kind === "gaugePressure") return pressure.si + ambientOf(atmosphere);
   if (kind === "absolutePressure") return pressure.si;
+  if (pressure?.kind === "gaugePressure") return siOf("pressure", pressure, "gaugePressure");
   return siOf("pressure", pressure, "absolutePressure");
 }
 
 function ambientOf(atmosphere: Quantity<"absolutePressure"> | undefined): number {
-  if (atmosphere?.kind === "absolutePressure" && atmosphere.si > 0) return atmosphere.si;
+  const ambient = atmosphere?.kind === "absolutePressure" ? atmosphere.si : undefined;
+  if (typeof ambient === "number" && ambient > 0) return ambient;
   if (atmosphere !== undefined) {
     return siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   }

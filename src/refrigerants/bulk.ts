@@ -81,10 +81,18 @@ export function saturationArray(
   const { saturation, range, designation } = checked(refrigerant);
   const plan =
     typeof curve === "string" && Object.hasOwn(plans, curve) ? plans[curve](saturation) : undefined;
-  if (plan === undefined || !ArrayBuffer.isView(values) || target.length !== values.length) {
+  const arrays = [values, target].every(
+    (one) => Object.prototype.toString.call(one) === "[object Float64Array]",
+  );
+  if (plan === undefined || !arrays || target.length !== values.length) {
     throw new InvalidInputError({
       argument: plan === undefined ? "curve" : "values, target",
-      value: plan === undefined ? describe(curve) : `lengths ${values?.length}, ${target?.length}`,
+      value:
+        plan === undefined
+          ? describe(curve)
+          : arrays
+            ? `lengths ${values.length}, ${target.length}`
+            : `${describe(values)}, ${describe(target)}`,
       allowed:
         plan === undefined ? Object.keys(plans).join(", ") : "two Float64Array of one length",
     });

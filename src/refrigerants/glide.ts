@@ -79,7 +79,8 @@ export function meanCoilTemperature(
   reading: CoilReading & { readonly dewWeight?: number },
 ): Quantity<"temperature"> {
   const { bubble, dew } = ends(refrigerant, reading);
-  const weight = numberOf("dewWeight", reading.dewWeight ?? 0.5, { min: 0, max: 1 });
+  const { dewWeight = 0.5 } = reading;
+  const weight = numberOf("dewWeight", dewWeight, { min: 0, max: 1 });
   return new Quantity(bubble + weight * (dew - bubble), temperatureUnitFor(reading.pressure));
 }
 

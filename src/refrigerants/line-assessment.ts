@@ -116,14 +116,16 @@ function assess(
   const tolerance = siOf("tolerance", input.tolerance, "temperatureDifference", { above: 0 });
   const saturated = saturationTemperatureOf(refrigerant, side, pressure, atmosphere);
   const p = absoluteOf(pressure, atmosphere);
+  if (atmosphere !== undefined) siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   const gauge = pressure.kind === "gaugePressure";
   const model = refrigerant.model === "pure" ? 0.0005 : 0.0025; // half of the papers' 0.1 % and 0.5 %
+  const barometer =
+    instruments.atmosphere === undefined
+      ? 0
+      : standardUncertainty(instruments.atmosphere, pascal, "instruments.atmosphere").si;
   const parts = {
     pressure: standardUncertainty(instruments.pressure, pascal, "instruments.pressure").si,
-    atmosphere:
-      gauge && instruments.atmosphere !== undefined
-        ? standardUncertainty(instruments.atmosphere, pascal, "instruments.atmosphere").si
-        : 0,
+    atmosphere: gauge ? barometer : 0,
     model: model * p,
     temperature: standardUncertainty(instruments.temperature, deltaK, "instruments.temperature").si,
   };

@@ -1,7 +1,16 @@
 // What would a printed pressure-temperature chart say, for this place and in these units?
 // Follows the saturation functions of this module; bubble and dew have a column each.
 // Does not cover interpolation: a step as fine as wanted needs none.
-import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
+import {
+  describe,
+  listOf,
+  numberOf,
+  objectOf,
+  requireKind,
+  requireUnit,
+  siOf,
+  textOf,
+} from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
@@ -113,17 +122,18 @@ export function pressureTemperatureTable(
     atmosphere === undefined ? 0 : siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   const usual = atmosphere === undefined ? (imperial ? psia : kPaa) : imperial ? psig : kPag;
   // Inside, both kinds are calculated alike; the overloads say which one it is.
-  const pressureUnit = (options.pressureUnit ?? usual) as Unit<"gaugePressure">;
-  if ((pressureUnit.kind as TableKind) !== kind) {
+  const { pressureUnit: asked = usual } = options;
+  const pressureUnit = asked as Unit<"gaugePressure">;
+  if ((pressureUnit?.kind as TableKind) !== kind) {
     throw new InvalidInputError({
       argument: "pressureUnit",
-      value: `a unit of ${pressureUnit.kind}`,
+      value: describe(pressureUnit),
       allowed: `a unit of ${kind}`,
       hint: "Gauge pressures need the atmosphere; without it the table is absolute",
     });
   }
   const count = Math.floor((last - first) / width + 1e-9) + 1;
-  numberOf("number of rows", count, { min: 1, max: mostRows });
+  numberOf("step", count, { min: 1, max: mostRows });
   const rows = Array.from({ length: count }, (_, i): TableRow<"gaugePressure"> => {
     const T = Math.min(first + i * width, last);
     const column = (side: "bubble" | "dew") =>
@@ -192,9 +202,17 @@ export function tableAsCsv(table: AnyTable, decimals = 1): string {
 
 /** Header and rows as text. */
 function cells(table: AnyTable, decimals: number): string[][] {
-  const { designation, temperatureUnit, rows } = objectOf("table", table);
-  listOf<unknown>("table.rows", rows);
-  const unit = table.pressureUnit;
+  const { designation, temperatureUnit, pressureUnit, rows } = objectOf("table", table);
+  textOf("table.designation", designation);
+  requireUnit("table.temperatureUnit", temperatureUnit, "temperature");
+  requireUnit("table.pressureUnit", pressureUnit);
+  const unit = pressureUnit as Unit<"gaugePressure">;
+  listOf<unknown>("table.rows", rows, mostRows).forEach((row, i) => {
+    const { temperature, bubble, dew } = objectOf(`table.rows[${i}]`, row as TableRow<never>);
+    requireKind(`table.rows[${i}].temperature`, temperature, "temperature");
+    requireKind(`table.rows[${i}].bubble`, bubble, unit.kind);
+    requireKind(`table.rows[${i}].dew`, dew, unit.kind);
+  });
   const digits = numberOf("decimals", decimals, { min: 0, max: 12 });
   const pressure = (p: { in(unit: never): number }) => p.in(unit as never).toFixed(digits);
   return [

@@ -33,8 +33,9 @@ export function judgePhases(
 
   const voltage = worst(whole.map(({ volts }) => voltageUnbalance(volts.map(volt))));
   if (voltage) {
-    const given = input.unbalanceLimit;
-    const limit = given ? siOf("unbalanceLimit", given, "ratio", { above: 0, max: 0.05 }) : 0.02;
+    const { unbalanceLimit: given } = input;
+    const limits = { above: 0, max: 0.05 };
+    const limit = given === undefined ? 0.02 : siOf("unbalanceLimit", given, "ratio", limits);
     // One meter read all three: its common error cancels; 2/3 of the variance of the rest stays.
     const u = (errors.each * Math.sqrt(2 / 3)) / voltage.average.si;
     const { outcome } = conformity({

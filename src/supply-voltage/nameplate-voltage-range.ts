@@ -1,7 +1,7 @@
 // Between which voltages may the unit run? The printed range, or the rated voltages ±10 %.
 // Follows NEMA MG 1, 12.44 (±10 % of the motor's rated voltage at rated frequency).
 // Does not cover a variation of the frequency, which takes its share of the 10 %.
-import { siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -79,8 +79,13 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
   }
   let minimum = Math.round(0.9 * lowest + 1e-9); // MG 1, 12.44: −10 %
   let maximum = Math.round(1.1 * highest + 1e-9); // MG 1, 12.44: +10 %
-  const { range } = nameplate;
-  if (range) {
+  const { range, phases, ratedCurrent } = nameplate;
+  if (phases !== undefined) oneOf("nameplate.phases", phases, [1, 3]);
+  if (ratedCurrent !== undefined) {
+    siOf("nameplate.ratedCurrent", ratedCurrent, "current", { min: 0 });
+  }
+  if (range !== undefined) {
+    objectOf("nameplate.range", range);
     minimum = siOf("nameplate.range.minimum", range.minimum, "voltage", { above: 0, max: lowest });
     maximum = siOf("nameplate.range.maximum", range.maximum, "voltage", { min: highest });
   }

@@ -2,7 +2,7 @@
 // Follows Ohm's law on two readings; NFPA 70 (2023), informational notes to 210.19 and 215.2, for 5 %.
 // Does not cover phase angle: at the near-unity power factor of an inverter the drop is resistive.
 import { type Estimate, estimate } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ohm, volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -70,6 +70,7 @@ export interface SupplySag {
  */
 export function supplySag(input: SupplySagInput): SupplySag {
   const { meter, atCurrent, loadCurrent, restCurrent, phases = 1 } = objectOf("input", input);
+  oneOf("phases", phases, [1, 3]);
   const rest = siOf("rest", input.rest, "voltage", { above: 0 });
   const load = siOf("load", input.load, "voltage", { above: 0 });
   const amps = (name: string, value: Quantity<"current"> | undefined) =>

@@ -2,7 +2,7 @@
 // Follows JCGM 100:2008, 4.3.7, for the meter.
 // Does not cover line-to-neutral readings of a three-phase supply: the rules want line to line.
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { NominalSupply } from "./voltage-standard.ts";
@@ -86,40 +86,49 @@ export function plainReadings(
       allowed: "at least one reading",
     });
   }
-  const plain = readings.map((reading: VoltageReading, i): PlainReading => {
-    const path = `readings[${i}]`;
-    const { voltage, lineToLine, current, currents, state, elapsed } = (reading ?? {}) as Partial<
-      SinglePhaseReading & ThreePhaseReading
-    >;
-    const list = <K extends "voltage" | "current">(
-      name: string,
-      kind: K,
-      three: readonly Quantity<K>[] | undefined,
-      one: Quantity<K> | undefined,
-    ): number[] => {
-      if (phases === 1) return [siOf(`${path}.${name}`, one as Quantity<K>, kind, { min: 0 })];
-      if (!Array.isArray(three) || three.length !== 3) {
-        throw new InvalidInputError({
-          argument: `${path}.${name}`,
-          value: Array.isArray(three) ? `${three.length} readings` : "nothing",
-          allowed: "three readings, one per phase",
-        });
-      }
-      return three.map((q, j) => siOf(`${path}.${name}[${j}]`, q, kind, { min: 0 }));
-    };
-    const volts = list(phases === 1 ? "voltage" : "lineToLine", "voltage", lineToLine, voltage);
-    if (phases === 3) refuseLineToNeutral(path, volts, supply.voltage.si);
-    const given = current !== undefined || currents !== undefined;
-    return {
-      volts,
-      amps: given ? list(phases === 1 ? "current" : "currents", "current", currents, current) : [],
-      state: state && oneOf<LoadState>(`${path}.state`, state, ["rest", "load", "start"]),
-      at:
-        elapsed === undefined
-          ? Number.NaN
-          : siOf(`${path}.elapsed`, elapsed, "duration", { min: 0 }),
-    };
-  });
+  const plain = listOf("readings", readings as readonly VoltageReading[]).map(
+    (reading: VoltageReading, i): PlainReading => {
+      const path = `readings[${i}]`;
+      const { voltage, lineToLine, current, currents, state, elapsed } = (reading ?? {}) as Partial<
+        SinglePhaseReading & ThreePhaseReading
+      >;
+      const list = <K extends "voltage" | "current">(
+        name: string,
+        kind: K,
+        three: readonly Quantity<K>[] | undefined,
+        one: Quantity<K> | undefined,
+      ): number[] => {
+        if (phases === 1) return [siOf(`${path}.${name}`, one as Quantity<K>, kind, { min: 0 })];
+        if (!Array.isArray(three) || three.length !== 3) {
+          throw new InvalidInputError({
+            argument: `${path}.${name}`,
+            value: Array.isArray(three) ? `${three.length} readings` : "nothing",
+            allowed: "three readings, one per phase",
+          });
+        }
+        return listOf(`${path}.${name}`, three).map((q, j) =>
+          siOf(`${path}.${name}[${j}]`, q, kind, { min: 0 }),
+        );
+      };
+      const volts = list(phases === 1 ? "voltage" : "lineToLine", "voltage", lineToLine, voltage);
+      if (phases === 3) refuseLineToNeutral(path, volts, supply.voltage.si);
+      const given = current !== undefined || currents !== undefined;
+      return {
+        volts,
+        amps: given
+          ? list(phases === 1 ? "current" : "currents", "current", currents, current)
+          : [],
+        state:
+          state === undefined
+            ? state
+            : oneOf<LoadState>(`${path}.state`, state, ["rest", "load", "start"]),
+        at:
+          elapsed === undefined
+            ? Number.NaN
+            : siOf(`${path}.elapsed`, elapsed, "duration", { min: 0 }),
+      };
+    },
+  );
   if (plain.some(({ at }) => at >= 0)) {
     for (const [i, { at }] of plain.entries()) {
       const before = plain[i - 1]?.at ?? -1;
@@ -154,15 +163,16 @@ export function meterErrors(meter: Voltmeter | undefined): {
 } {
   if (meter === undefined) return { of: () => 0, each: 0, gain: 0 };
   const { accuracyOfReading, accuracy, resolution, repeatability } = objectOf("meter", meter);
-  if (!(accuracyOfReading ?? accuracy ?? resolution ?? repeatability)) {
+  if ([accuracyOfReading, accuracy, resolution, repeatability].every((one) => one === undefined)) {
     const allowed = "at least one of accuracy, accuracyOfReading, resolution, repeatability";
     throw new InvalidInputError({ argument: "meter", value: "nothing", allowed });
   }
   const part = (name: "accuracy" | "resolution" | "repeatability") =>
-    meter[name] ? siOf(`meter.${name}`, meter[name], "voltage", { min: 0 }) : 0;
-  const gain = accuracyOfReading
-    ? siOf("meter.accuracyOfReading", accuracyOfReading, "ratio", { min: 0, max: 0.2 })
-    : 0;
+    meter[name] === undefined ? 0 : siOf(`meter.${name}`, meter[name], "voltage", { min: 0 });
+  const gain =
+    accuracyOfReading === undefined
+      ? 0
+      : siOf("meter.accuracyOfReading", accuracyOfReading, "ratio", { min: 0, max: 0.2 });
   // JCGM 100:2008, F.2.2.1 and 4.3.7; the two limits add and are taken as one rectangle.
   const each = Math.hypot(part("resolution") / Math.sqrt(12), part("repeatability"));
   const limits = part("accuracy");

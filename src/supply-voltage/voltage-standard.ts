@@ -1,7 +1,7 @@
 // Which voltages may the utility supply? The ranges of a standard for a nominal voltage, by where it
 // is measured. A standard is data: its table, and which of its columns bound which range.
 // Does not cover transients, flicker, harmonics and frequency.
-import { oneOf, siOf } from "../quantity/check.ts";
+import { listOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -83,7 +83,10 @@ export function standardOf(supply: NominalSupply): {
   row: readonly number[];
 } {
   const nominal = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
-  const standards = supply.standard ? [supply.standard] : [ansiC84, iec60038];
+  oneOf("supply.phases", supply.phases, [1, 3]);
+  const { standard: own } = supply;
+  const standards = own === undefined ? [ansiC84, iec60038] : [objectOf("supply.standard", own)];
+  if (own !== undefined) listOf("supply.standard.table", own.table);
   for (const standard of standards) {
     const row = standard.table.find(([value = 0]) => Math.abs(value - nominal) <= 0.5);
     if (row) return { standard, row };

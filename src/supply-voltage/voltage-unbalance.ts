@@ -1,7 +1,7 @@
 // How uneven are the three phases, and what does it do to a motor?
 // Follows NEMA MG 1, 14.36 and 12.45 (clauses from memory): the largest deviation from the average.
 // Does not cover inverters, whose rectifier sees an uneven supply differently.
-import { siOf } from "../quantity/check.ts";
+import { listOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -151,7 +151,9 @@ export function unbalanceOf<K extends "voltage" | "current">(
       allowed: "three readings, one per pair of lines or per line",
     });
   }
-  const si = readings.map((reading, i) => siOf(`${argument}[${i}]`, reading, kind, { above: 0 }));
+  const si = listOf(argument, readings).map((reading, i) =>
+    siOf(`${argument}[${i}]`, reading, kind, { above: 0 }),
+  );
   const average = si.reduce((sum, value) => sum + value, 0) / 3;
   const off = si.map((value) => Math.abs(value - average));
   const farthest = off.indexOf(Math.max(...off));

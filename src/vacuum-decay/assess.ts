@@ -1,7 +1,7 @@
 // What does this vacuum log prove? Dry and tight, leak, moisture, both, outgassing, or undecided.
 // Follows JCGM 106:2012, 8.3 for the decision, vacuum handbooks §1.3.3 for the shapes, Burnham & Anderson
 // (2002) for weighing them. Does not cover leaks that only pressure shows: see pressure-test.
-import { describe, objectOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { assessmentOf, type DecayReading, type VacuumDecayAssessment } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
@@ -32,7 +32,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
     });
   }
   const log = createCollector(settingsOf(options), Infinity);
-  const rows = readings.map(
+  const rows = listOf("readings", readings).map(
     (reading, row) => [...readingSi(`readings[${row}]`, reading), row] as const,
   );
   rows.sort(([one, , a], [other, , b]) => one - other || a - b);

@@ -1,13 +1,13 @@
 // What does the fitted curve look like? The best model as plain data, and its points for plotting.
 // Follows the shapes of shapes.ts. Does not cover the averaged forecast, which is in the assessment.
-import { numberOf, objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
 import type { DecayReading } from "./assessment.ts";
 import type { Segment } from "./collect.ts";
 import { type Component, componentAt } from "./component.ts";
-import { type SlowShape, slowShapes } from "./shapes.ts";
+import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**
  * A fitted model as plain data: constant + equalisation + line + slow shape.
@@ -79,7 +79,19 @@ export function decayCurve(
   const { from, to, coefficients } = objectOf("fit", fit);
   const { points, until = to } = objectOf("options", options);
   const start = siOf("fit.from", from, "duration");
-  objectOf("fit.coefficients", coefficients);
+  const { fast, shape, tau, line, constant, amplitude, slope, origin } = objectOf(
+    "fit.coefficients",
+    coefficients,
+  );
+  oneOf("fit.coefficients.fast", fast, [-1, ...fastTaus.slice(1).keys()]);
+  oneOf("fit.coefficients.shape", shape, [-1, ...slowShapes.keys()]);
+  numberOf("fit.coefficients.tau", tau, { min: shape < 0 ? 0 : 1e-30, max: 1e30 });
+  const figures = { constant, amplitude, slope, origin };
+  const { fast1, fast2 } = coefficients;
+  for (const [name, figure] of Object.entries({ ...figures, fast1, fast2 })) {
+    numberOf(`fit.coefficients.${name}`, figure, { min: -1e30, max: 1e30 });
+  }
+  flagOf("fit.coefficients.line", line);
   const count = numberOf("points", points, { min: 2, max: 10_000 });
   const end = siOf("until", until, "duration", { above: start });
   return Array.from({ length: Math.floor(count) }, (_, i) => {

@@ -1,7 +1,17 @@
 // What does an analysis need to know, and is it usable? The options of both entry points, checked once.
 // Follows JCGM 100:2008, 4.3.7 and F.2.2.1 for the gauge. Does not cover the readings: collect.ts.
 import { type Assumption, statement } from "../assessment/assessment.ts";
-import { describe, numberOf, objectOf, requireKind, siOf } from "../quantity/check.ts";
+import {
+  describe,
+  flagOf,
+  listOf,
+  numberOf,
+  objectOf,
+  oneOf,
+  requireKind,
+  siOf,
+  textOf,
+} from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -143,7 +153,9 @@ function resolutionOf(given: VacuumGauge["resolution"]): (p: number) => number {
     );
     return () => step;
   }
-  const ranges = (given as readonly GaugeRange[]).map((one, i) => ({
+  const list = listOf("gauge.resolution", given as readonly GaugeRange[], 1000);
+  numberOf("gauge.resolution.length", list.length, { min: 1 });
+  const ranges = list.map((one, i) => ({
     top: siOf(`gauge.resolution[${i}].upTo`, one?.upTo, "absolutePressure", { above: 0 }),
     step: siOf(`gauge.resolution[${i}].resolution`, one.resolution, "pressureDifference", limits),
   }));
@@ -162,9 +174,15 @@ function policyOf(
       allowed: "an AcceptancePolicy with at least one checkpoint",
     });
   }
+  const { name, earlyPass, standing, source } = policy;
+  textOf("policy.name", name);
+  flagOf("policy.earlyPass", earlyPass);
+  oneOf("policy.standing", standing, ["published", "memory", "practice"]);
+  textOf("policy.source.source", objectOf("policy.source", source).source);
+  textOf("policy.source.clause", source.clause);
   const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
   let before = 0;
-  const checkpoints = policy.checkpoints.map((one, i) => {
+  const checkpoints = listOf("policy.checkpoints", policy.checkpoints, 1000).map((one, i) => {
     const path = `policy.checkpoints[${i}]`;
     const { at, limit, rise, failAbove } = objectOf(path, one);
     before = siOf(`${path}.at`, at, "duration", { above: before, max: 7 * 86_400 });

@@ -118,7 +118,7 @@ describe("assessLineFit", () => {
         ...change,
       } as LineFitInput);
     expect(bad({ items: [] })).toThrow(/^items: 0 items/);
-    expect(bad({ items: undefined })).toThrow(/^items: nothing/);
+    expect(bad({ items: undefined })).toThrow(/^items: undefined/);
     expect(bad({ items: rounds(...Array(9).fill(5)) })).toThrow(/^items: 9 items/);
     expect(bad({ items: [{ label: "x", diameter: 20 }] })).toThrow(/^items\[0\]\.diameter: 20/);
     expect(bad({ opening: { diameter: m(50) } })).toThrow(/^opening\.diameter: 50 m/);

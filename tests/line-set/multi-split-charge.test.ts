@@ -51,7 +51,7 @@ describe("multiSplitCharge", () => {
     const bad = (change: object) => () =>
       multiSplitCharge({ ...each, ...change } as MultiSplitChargeInput);
     expect(bad({ lines: [] })).toThrow(/^lines: none/);
-    expect(bad({ lines: undefined })).toThrow(/^lines: none/);
+    expect(bad({ lines: undefined })).toThrow(/^lines: undefined/);
     expect(bad({ preChargedTotal: m(20) })).toThrow(/^lines\[0\]\.preChargedLength: 7.5 m/);
     expect(bad({ lines: [{ length: m(3), rate: gPerM(15) }] })).toThrow(
       /^lines\[0\]\.preChargedLength: nothing/,

@@ -320,7 +320,7 @@ describe("the functions of the core name the argument", () => {
     [
       "a product without a unit",
       () => js.product(ozPerFt(1), ft(20)),
-      "product or quotient: massPerLength × length = undefined is not allowed; allowed: a pair of kinds in the table Products",
+      "unit: undefined is not allowed; allowed: a unit",
     ],
     [
       "a product of names of Object",
@@ -399,17 +399,17 @@ describe("reading JSON", () => {
     [
       "a name of Object",
       { ...good, kind: "__proto__" },
-      'json.unit: the text "psig" is not allowed; allowed: a unit of the text "__proto__"',
+      'json.kind: the text "__proto__" is not allowed; allowed: a kind of quantity',
     ],
     [
       "a value as a text",
       { ...good, value: "118" },
-      "psig: string is not allowed; allowed: a number",
+      'json.value: the text "118" is not allowed; allowed: a finite number',
     ],
     [
       "a value lost by JSON",
       { ...good, value: null },
-      "psig: object is not allowed; allowed: a number",
+      "json.value: null is not allowed; allowed: a finite number",
     ],
   ])("refuses %s", (_, json, message) => {
     expect(refusal(() => q.fromJSON(json))).toBe(`InvalidInputError: ${message}`);

@@ -1,0 +1,37 @@
+// Where a bad value may be overlooked, or an error may speak of another place, and why.
+
+/** "function place = bad value" by its beginning or a pattern, and the reason. */
+export const exceptions: readonly (readonly [RegExp, string])[] = [
+  [/^quantity\.(isQuantity|isInvalidInputError) /, "it is asked about any value"],
+  [/^field-text\.isFieldTextError /, "it is asked about any value"],
+  [/^quantity\.fromJSON kind/, "the error speaks of the json, which has to be of this kind"],
+  [/^quantity\.(product|quotient) .*another kind/, "the pair is at fault, not one of the two"],
+  [/^quantity\.Quantity\./, "a method speaks of itself and of its unit: `plus`, `psig`"],
+  [/^quantity\.Quantity\.dividedBy divisor = a bare number/, "a number is a divisor too"],
+  [/^assessment\.conformity input\.value = another kind/, "then its uncertainty does not fit"],
+  [/^assessment\.explain said\.code/, "only the text is explained"],
+  [/^assessment\.explain said\.values = a trapping object/, "only names in the text are looked up"],
+  [/^assessment\.explain said\.values\.drop = ("|a text)/, "a text is a value too"],
+  [/^charge-limit\.carbonDioxideEquivalent .*\.(ar5|standing)/, "not the report that is asked for"],
+  [/^condensate\.planDrain input\.route\.pumped/, "the plan itself says whether it is pumped"],
+  [/^property-model\.mixture input\.pairs\[0\]\./, "a pair of other fluids is not used"],
+  [/^property-model\.mixture input\.pairs\[0\] = a (function|symbol)/, "not used"],
+  [/^assessment\.explain said\.values\.drop = (another kind|a bare number)/, "it is a value too"],
+  [/^quantity\.fromJSON json\.value = -?1e\+308/, "the unit refuses it by its own name"],
+  [/standard = (\{\}|a date): supply\.standard\.table/, "the table is what is missing"],
+  [/^field-text\.parseQuantity text = /, "a place in the text is named by its character"],
+  [/^display\.formatQuantity quantity = another kind/, "it is shown in the units of its kind"],
+  [
+    /^vacuum-decay\.decayCurve fit\.(shape|timeConstant|line|equalisation|aicc|to) /,
+    "the curve is drawn from the coefficients",
+  ],
+  [/^vacuum-decay\.decayCurve fit\.coefficients\.(\w+U|ahead|aicc) /, "the curve does not use it"],
+  [
+    /^commissioning\.checkRecord .* = (\[\]|\{\}|a date): /,
+    "it looks at the form; the steps judge",
+  ],
+  [/^commissioning\.assessInstallation .*value says undefined/, "the reason names what is missing"],
+  [/^commissioning\.\w+ .* = polluting keys/, "the error names the field that no record has"],
+  [/gauge\.resolution = \[null\]: gauge\.resolution\[0\]\.upTo/, "the first range is missing"],
+  [/ = (undefined|\{\}|a date): .*is undefined$/, "the caller's own object is handed back"],
+];

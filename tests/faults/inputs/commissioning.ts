@@ -1,0 +1,33 @@
+import type * as commissioning from "hvac-install-math/commissioning";
+import { amend } from "hvac-install-math/commissioning";
+import { ft } from "hvac-install-math/quantity";
+import { complete } from "../../commissioning/complete-record.ts";
+import type { Inputs } from "../catalogue.ts";
+
+const change = {
+  path: "tubing.length",
+  value: ft(38),
+  by: "N. N.",
+  at: "2026-05-05",
+  reason: "measured again",
+};
+const amended = amend({ version: 1, tubing: { length: ft(36) } }, change);
+
+/** The complete record with a short log: each place of it is tried. */
+const { evacuation } = complete;
+const short = {
+  ...complete,
+  evacuation: { ...evacuation, readings: evacuation?.readings?.slice(0, 3) ?? [] },
+};
+const small = {
+  version: 1,
+  tubing: { length: ft(36), lift: ft(9), outdoorUnit: "below" },
+  equipment: { manual: { run: { maximumLength: ft(66), maximumLift: ft(33) } } },
+} as const;
+
+export const inputs: Inputs<typeof commissioning> = {
+  amend: [[{ version: 1, tubing: { length: ft(36) } }, change]],
+  assessInstallation: [[small]],
+  checkRecord: [[short as never], [amended]],
+  recordRevision: [[amended, 0]],
+};
