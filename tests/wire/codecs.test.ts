@@ -27,7 +27,7 @@ describe.each(codecs)("%s", (_, codec) => {
         expect(validate(written)).toBe(true);
         expect(codec.parse(codec.stringify(value))).toEqual(value);
       }),
-      { numRuns: 30 },
+      { numRuns: 15 },
     );
   });
 
@@ -58,7 +58,7 @@ describe.each(codecs)("%s", (_, codec) => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 });
