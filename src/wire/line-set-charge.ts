@@ -19,14 +19,9 @@ import type {
   ShortLineRule,
 } from "../line-set/index.ts";
 import type { Arguments } from "./arguments-of.ts";
+import { safetyClass } from "./charge-limit.ts";
 import { type Codec, codecOf } from "./codec.ts";
-import {
-  chargeRate,
-  filledTube,
-  liquidFilledTube,
-  safetyClass,
-  tubeSize,
-} from "./line-set-parts.ts";
+import { chargeRate, filledTube, liquidFilledTube, tubeSize } from "./line-set-parts.ts";
 import { verdict } from "./verdict.ts";
 import { either, type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
 

@@ -5,22 +5,13 @@ import type {
   FilledTube,
   LiquidFilledTube,
   MassPerStep,
-  SafetyClass,
   Tube,
   TubeFlow,
   TubeSize,
 } from "../line-set/index.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { citation } from "./verdict.ts";
-import {
-  either,
-  type FieldsOf,
-  type FormOf,
-  list,
-  type ObjectOf,
-  of,
-  words,
-} from "./wire-shape.ts";
+import { either, type FieldsOf, type FormOf, list, type ObjectOf, of } from "./wire-shape.ts";
 
 /** Outside diameter and wall. */
 export const tubeSize = (): ObjectOf<TubeSize> =>
@@ -55,16 +46,3 @@ export const tubeFlow = (): FieldsOf<TubeFlow> => ({
 /** Mass per length, or a mass for every so many feet or metres. */
 export const chargeRate = (): FormOf<ChargeRate> =>
   either("massPerLength", of<MassPerStep>({ mass: "mass", per: "length" }));
-
-/** A class of ASHRAE 34. */
-export const safetyClass = (): { readonly words: readonly SafetyClass[] } =>
-  words<SafetyClass>({
-    A1: true,
-    A2L: true,
-    A2: true,
-    A3: true,
-    B1: true,
-    B2L: true,
-    B2: true,
-    B3: true,
-  });
