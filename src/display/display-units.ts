@@ -1,6 +1,7 @@
 // In which unit and with how many digits is a quantity shown? The table by kind and system.
 // Follows the reading of common field instruments, common practice, no source.
 // Does not cover feet and inches, pounds and ounces, hours and minutes: see format-quantity.ts.
+import { oneOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import * as u from "../quantity/units/index.ts";
@@ -48,31 +49,57 @@ function both<K extends Kind>(...rows: Display<K>[]): Record<UnitSystem, Display
  */
 export const displayUnits: DisplayTable = /* @__PURE__ */ table();
 
+/**
+ * The unit in which a kind of quantity is shown when nothing else speaks for another: for the label of a
+ * box, or as the `defaultUnit` of `parseQuantity`.
+ *
+ * @param kind - Kind of the quantity.
+ * @param system - Inch-pound or SI.
+ * @returns The unit.
+ * @throws {@link InvalidInputError} when the kind or the system is none.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { usualUnit } from "hvac-install-math/display";
+ *
+ * usualUnit("gaugePressure", "inch-pound").symbol; // => psig
+ * usualUnit("torque", "SI").symbol; // => N·m
+ * ```
+ */
+export function usualUnit<K extends Kind>(kind: K, system: UnitSystem): Unit<K> {
+  oneOf("kind", kind, Object.keys(displayUnits) as Kind[]);
+  oneOf("system", system, ["inch-pound", "SI"]);
+  return (displayUnits[kind][system][0] as Display<K>).unit;
+}
+
 function table(): DisplayTable {
   return {
     temperature: { "inch-pound": [show(u.degF, 1)], SI: [show(u.degC, 1), show(u.kelvin, 2)] },
     temperatureDifference: {
-      "inch-pound": [show(u.deltaF, 1)],
-      SI: [show(u.deltaK, 1), show(u.deltaC, 1)],
+      "inch-pound": [show(u.deltaF, 1, 1)],
+      SI: [show(u.deltaK, 1, 1), show(u.deltaC, 1, 1)],
     },
     gaugePressure: {
       "inch-pound": [show(u.psig, 1), show(u.inHgGauge, 1)],
       SI: [show(u.kPag, 0), show(u.barg, 2), show(u.MPag, 3)],
     },
-    // Vacuum below 25 000 micron (3.3 kPa) is read in whole microns, in SI in pascals.
+    // Vacuum below 25 000 micron (3.3 kPa) is read in whole microns, in SI in pascals. In any unit two digits
+    // stay, so that a vacuum never reads as none: 0.01 psia is 517 micron.
     absolutePressure: {
       "inch-pound": [
-        show(u.psia, 1, 0, 25_000 * u.micron.scale),
-        show(u.micron, 0),
-        show(u.inHgAbsolute, 2),
-        show(u.torr, 2),
+        show(u.psia, 1, 2, 25_000 * u.micron.scale),
+        show(u.micron, 0, 1),
+        show(u.inHgAbsolute, 2, 2),
+        show(u.torr, 2, 2),
       ],
       SI: [
-        show(u.kPaa, 1, 0, 25_000 * u.micron.scale),
-        show(u.pascalAbsolute, 1),
-        show(u.bara, 3),
-        show(u.mbara, 1),
-        show(u.MPaa, 4),
+        show(u.kPaa, 1, 2, 25_000 * u.micron.scale),
+        show(u.pascalAbsolute, 1, 2),
+        show(u.bara, 3, 2),
+        show(u.mbara, 1, 2),
+        show(u.MPaa, 4, 2),
       ],
     },
     pressureDifference: {

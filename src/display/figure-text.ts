@@ -6,8 +6,8 @@ import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import type { UnitSystem } from "./display-units.ts";
-import { fixed, scientific } from "./format-number.ts";
-import { formatQuantity } from "./format-quantity.ts";
+import { type Numbers, numbersOf } from "./format-number.ts";
+import { quantityText } from "./format-quantity.ts";
 import { localeOf } from "./locale.ts";
 
 /**
@@ -31,8 +31,12 @@ export type Figure = AnyQuantity | number | string;
  * Makes the function that shows a reader every figure of a verdict: quantities as {@link formatQuantity} does,
  * numbers to four significant digits or the whole number, words as they are. Hand it to {@link explain}.
  *
+ * Rounding can make 20.04 A and a limit of 20 A look the same. Given the other figures of the sentence, the
+ * function takes as many digits as it needs to tell a figure from each of its kind that is another.
+ *
  * @param options - System, units of single kinds, locale.
- * @returns A function from a figure, and the step of its instrument if it is known, to text.
+ * @returns A function from a figure, the step of its instrument if it is known, and the figures beside which
+ * it stands, to text.
  * @throws {@link InvalidInputError} when an option is wrong; the function, when its figure is no figure.
  *
  * Source: common practice, no source.
@@ -46,32 +50,57 @@ export type Figure = AnyQuantity | number | string;
  * const show = figureText({ system: "SI", units: { torque: newtonMeter }, locale: "de" });
  * show(psig(118)); // => 814 kPag
  * show(0.12345); // => 0,1235
+ * show(psi(2.902), undefined, [psi(2.9)]); // => 20,01 kPa
  * explain({ code: "drop", text: "The pressure fell by {drop}.", values: { drop: psi(2.9) } }, show); // => The pressure fell by 20,0 kPa.
  * ```
  */
 export function figureText(
   options: FigureTextOptions,
-): (figure: Figure, resolution?: AnyQuantity) => string {
+): (figure: Figure, resolution?: AnyQuantity, beside?: readonly Figure[]) => string {
   const { system, units = {}, locale } = objectOf("options", options);
   oneOf("options.system", system, ["inch-pound", "SI"]);
   for (const [kind, unit] of Object.entries(objectOf("options.units", units))) {
     if (unit !== undefined) requireUnit(`options.units.${kind}`, unit, kind as Kind);
   }
-  const numbers = localeOf(locale);
-  const format = formatQuantity as (quantity: AnyQuantity, options: object) => string;
-  return (figure, resolution) => {
+  const numbers = numbersOf(localeOf(locale));
+  const text = (figure: AnyQuantity | number, resolution: unknown, finer: number): string => {
+    if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
+    const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : undefined;
+    return quantityText(figure as never, { system, unit, resolution } as never, numbers, finer);
+  };
+  return (figure, resolution, beside = []) => {
     if (typeof figure === "string") return figure;
-    if (isQuantity(figure)) {
-      const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : undefined;
-      return format(figure, { system, locale, unit, resolution });
+    const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
+    for (let finer = 0; ; finer++) {
+      const shown = text(figure, resolution, finer);
+      if (finer === mostFiner || others.every((one) => text(one, resolution, finer) !== shown)) {
+        return shown;
+      }
     }
-    return numberText(numbers, numberOf("figure", figure));
   };
 }
 
+/** Digits that tell two figures apart at most, beside the usual ones. */
+const mostFiner = 6;
+
+/** Whether the other figure is of the same kind and differs by more than arithmetic does. */
+function isAnother(figure: AnyQuantity | number, other: Figure): other is Exclude<Figure, string> {
+  const [one, two] = [figure, other].map((it) => (isQuantity(it) ? it.si : it)) as number[];
+  if (isQuantity(figure) ? !isQuantity(other) || other.kind !== figure.kind : isQuantity(other)) {
+    return false;
+  }
+  if (typeof one !== "number" || typeof two !== "number") return false;
+  return Math.abs(one - two) > 1e-9 * Math.max(Math.abs(one), Math.abs(two));
+}
+
+/** The other figure in the unit in which this one comes, so that their texts can be compared. */
+function inUnitOf(figure: AnyQuantity | number, other: AnyQuantity | number): AnyQuantity | number {
+  return isQuantity(figure) && isQuantity(other) ? other.as(figure.unit as never) : other;
+}
+
 /** Four significant digits, but never fewer than stand before the decimal mark. */
-function numberText(locale: string, value: number): string {
+function numberText({ fixed, scientific }: Numbers, value: number, finer: number): string {
   const magnitude = Math.floor(Math.log10(Math.abs(value) || 1));
-  if (Math.abs(magnitude) > 6) return scientific(locale, value, 4);
-  return fixed(locale, value, Math.max(0, 3 - magnitude), true);
+  if (Math.abs(magnitude) > 6) return scientific(value, 4 + finer);
+  return fixed(value, Math.max(0, 3 - magnitude) + finer, true);
 }

@@ -18,19 +18,33 @@ export function decimalsOf(step: number): number {
   return 9;
 }
 
-/** The number with exactly so many decimals, or (`trim`) without zeros at its end. */
-export function fixed(locale: string, value: number, decimals: number, trim = false): string {
-  return new Intl.NumberFormat(locale, {
-    useGrouping: false,
-    minimumFractionDigits: trim ? 0 : decimals,
-    maximumFractionDigits: decimals,
-  }).format(value + 0);
+/** Writes numbers in the digits and marks of one locale. */
+export interface Numbers {
+  /** With exactly so many decimals, or (`trim`) without zeros at its end. */
+  readonly fixed: (value: number, decimals: number, trim?: boolean) => string;
+  /** With so many significant digits and a power of ten. */
+  readonly scientific: (value: number, digits: number) => string;
 }
 
-/** The number with so many significant digits and a power of ten. */
-export function scientific(locale: string, value: number, digits: number): string {
-  return new Intl.NumberFormat(locale, {
-    notation: "scientific",
-    maximumFractionDigits: digits - 1,
-  }).format(value);
+/** The numbers of a locale. A format is dear to make: each is made once, when it is first needed. */
+export function numbersOf(locale: string): Numbers {
+  const made = new Map<string, Intl.NumberFormat>();
+  const format = (key: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+    const one = made.get(key) ?? new Intl.NumberFormat(locale, options);
+    made.set(key, one);
+    return one;
+  };
+  return {
+    fixed: (value, decimals, trim = false) =>
+      format(`${decimals} ${trim}`, {
+        useGrouping: false,
+        minimumFractionDigits: trim ? 0 : decimals,
+        maximumFractionDigits: decimals,
+      }).format(value + 0),
+    scientific: (value, digits) =>
+      format(`${digits} digits`, {
+        notation: "scientific",
+        maximumFractionDigits: digits - 1,
+      }).format(value),
+  };
 }

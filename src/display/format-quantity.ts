@@ -4,11 +4,11 @@
 import { oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
-import { inch } from "../quantity/units/geometry.ts";
+import { ft, inch } from "../quantity/units/geometry.ts";
 import { oz } from "../quantity/units/mass.ts";
 import { second } from "../quantity/units/time.ts";
 import { type Display, displayUnits, type UnitSystem } from "./display-units.ts";
-import { decimalsOf, fixed, roundTo, scientific } from "./format-number.ts";
+import { decimalsOf, type Numbers, numbersOf, roundTo } from "./format-number.ts";
 import { localeOf } from "./locale.ts";
 import { feetAndInches, hoursAndMinutes, poundsAndOunces } from "./split-units.ts";
 
@@ -73,48 +73,69 @@ export function formatQuantity<K extends Kind>(
   options: FormatQuantityOptions<K>,
 ): string {
   requireKind("quantity", quantity);
-  const { system, unit, resolution } = options ?? {};
+  const { system, unit, locale } = options ?? {};
   oneOf("options.system", system, ["inch-pound", "SI"]);
-  const locale = localeOf(options.locale);
+  const numbers = numbersOf(localeOf(locale));
   if (unit !== undefined) requireUnit("options.unit", unit, quantity.kind);
-  const { difference } = quantity.unit;
+  return quantityText(quantity, options, numbers);
+}
+
+/**
+ * The text for options that were checked but for the resolution. `finer` is how many more digits it has
+ * than the kind deserves; without effect beside a resolution.
+ */
+export function quantityText<K extends Kind>(
+  quantity: Quantity<K>,
+  options: FormatQuantityOptions<K>,
+  numbers: Numbers,
+  finer = 0,
+): string {
+  const { system, unit, resolution } = options;
   if (resolution !== undefined) {
-    siOf("options.resolution", resolution, difference.kind, { above: 0 });
+    siOf("options.resolution", resolution, quantity.unit.difference.kind, { above: 0 });
   }
-  const whole = unit ? undefined : splitText(quantity, system, locale, resolution);
-  return whole ?? decimalText(quantity, displayOf(quantity, options), locale, resolution);
+  const whole = unit ? undefined : splitText(quantity, system, numbers, resolution, finer);
+  // Finer than sixteenths: a run in decimal feet, a tube in decimal inches.
+  const isRun =
+    quantity.kind === "length" &&
+    system === "inch-pound" &&
+    Math.abs(quantity.si) >= 3 * inch.scale;
+  const shown = finer > 0 && isRun && !unit ? { ...options, unit: ft as never } : options;
+  return whole ?? decimalText(quantity, displayOf(quantity, shown), numbers, resolution, finer);
 }
 
 /** Feet and inches, pounds and ounces, hours and minutes; undefined where one unit will do. */
 function splitText<K extends Kind>(
   quantity: Quantity<K>,
   system: UnitSystem,
-  locale: string,
+  numbers: Numbers,
   resolution: Quantity<DifferenceOf<K>> | undefined,
+  finer: number,
 ): string | undefined {
   const { kind, si } = quantity as { kind: Kind; si: number };
   const step = resolution?.si;
   const stepUnit: string | undefined = resolution?.unit.symbol;
   if (kind === "duration") {
-    const seconds = step ?? (Math.abs(si) < 9.95 ? 0.1 : 1) * second.scale;
+    const seconds = step ?? (Math.abs(si) < 9.95 ? 0.1 : 1) * second.scale * 10 ** -finer;
     const tiny = step === undefined && si !== 0 && Math.abs(si) < 1;
-    return tiny || isBeyond(si / seconds) ? undefined : hoursAndMinutes(locale, si, seconds);
+    return tiny || isBeyond(si / seconds) ? undefined : hoursAndMinutes(numbers, si, seconds);
   }
   if (system !== "inch-pound") return undefined;
   if (kind === "mass" && (stepUnit === undefined || stepUnit === oz.symbol)) {
     const ounces = Number((si / oz.scale).toPrecision(12));
-    const inOunces = step === undefined ? 0.1 : Number((step / oz.scale).toPrecision(12));
+    const inOunces =
+      step === undefined ? 10 ** -(1 + finer) : Number((step / oz.scale).toPrecision(12));
     const small = step === undefined && ounces !== 0 && Math.abs(ounces) < 1;
     return small || isBeyond(ounces / inOunces)
       ? undefined
-      : poundsAndOunces(locale, ounces, inOunces);
+      : poundsAndOunces(numbers, ounces, inOunces);
   }
-  if (kind !== "length") return undefined;
+  if (kind !== "length" || (finer > 0 && step === undefined)) return undefined;
   const inches = Number((si / inch.scale).toPrecision(12));
   const denominator = denominatorFor(inches, step === undefined ? undefined : step / inch.scale);
   const inInches = stepUnit === undefined || stepUnit === inch.symbol;
   if (!denominator || !inInches || isBeyond(inches * 64)) return undefined;
-  return feetAndInches(locale, inches, denominator);
+  return feetAndInches(numbers, inches, denominator);
 }
 
 /** So many steps that neither feet nor hours help. */
@@ -159,26 +180,27 @@ function displayOf<K extends Kind>(
 function decimalText<K extends Kind>(
   quantity: Quantity<K>,
   { unit, decimals, digits }: Display<K>,
-  locale: string,
+  { fixed, scientific }: Numbers,
   resolution: Quantity<DifferenceOf<K>> | undefined,
+  finer: number,
 ): string {
   const value = quantity.in(unit);
   const size = Math.abs(value);
   const magnitude = size === 0 ? 0 : Math.floor(Math.log10(size));
   const small = size > 0 && digits > 0;
-  const needed = small ? Math.max(decimals, digits - 1 - magnitude) : decimals;
+  const needed = finer + (small ? Math.max(decimals, digits - 1 - magnitude) : decimals);
   const step = resolution ? stepIn(unit, resolution) : 10 ** -needed;
   const places = decimalsOf(step);
   if (size >= 1e12 || size / step > 1e12) {
-    return `${scientific(locale, value, 12)} ${unit.symbol}`;
+    return `${scientific(value, 12)} ${unit.symbol}`;
   }
   if (places > 6 && small) {
-    return `${scientific(locale, value, Math.max(digits, 3))} ${unit.symbol}`;
+    return `${scientific(value, Math.max(digits, 3) + finer)} ${unit.symbol}`;
   }
   const rounded = roundTo(value, step);
   const isBelowZero = quantity.si >= 0 && rounded * unit.scale + unit.offset < 0;
   const shown = isBelowZero && unit.offset > 0 ? roundTo(rounded + step, step) : rounded; // −459.7 °F
-  return `${fixed(locale, shown, places)} ${unit.symbol}`;
+  return `${fixed(shown, places)} ${unit.symbol}`;
 }
 
 /** The step in the unit: as stated where it is stated in that unit, else the power of ten below it. */

@@ -1,42 +1,42 @@
 // How are feet and inches, pounds and ounces, hours and minutes written? Rounded first, then split.
 // Follows the trade's notation, common practice, no source.
 // Does not cover single units: format-quantity.ts writes those.
-import { decimalsOf, fixed, roundTo } from "./format-number.ts";
+import { decimalsOf, type Numbers, roundTo } from "./format-number.ts";
 
 /** A fraction of an inch in lowest terms with the whole before it, as in 1-1/8; `n` of `denominator`. */
-function mixed(locale: string, sign: number, n: number, denominator: number): string {
+function mixed({ fixed }: Numbers, sign: number, n: number, denominator: number): string {
   const whole = Math.floor(n / denominator);
   let [top, bottom] = [n % denominator, denominator];
   while (top > 0 && top % 2 === 0 && bottom > 1) [top, bottom] = [top / 2, bottom / 2];
-  if (top === 0) return fixed(locale, sign * whole, 0);
-  const part = `/${fixed(locale, bottom, 0)}`;
-  if (whole === 0) return `${fixed(locale, sign * top, 0)}${part}`;
-  return `${fixed(locale, sign * whole, 0)}-${fixed(locale, top, 0)}${part}`;
+  if (top === 0) return fixed(sign * whole, 0);
+  const part = `/${fixed(bottom, 0)}`;
+  if (whole === 0) return `${fixed(sign * top, 0)}${part}`;
+  return `${fixed(sign * whole, 0)}-${fixed(top, 0)}${part}`;
 }
 
 /** Inches as feet, inches and a fraction: `8 ft 3-7/16 in`, `3/8 in`. `denominator` is a power of two. */
-export function feetAndInches(locale: string, inches: number, denominator: number): string {
+export function feetAndInches(numbers: Numbers, inches: number, denominator: number): string {
   const n = roundTo(Math.abs(inches) * denominator, 1);
   const sign = n === 0 ? 1 : Math.sign(inches);
   const feet = Math.floor(n / (12 * denominator));
-  if (feet === 0) return `${mixed(locale, sign, n, denominator)} in`;
+  if (feet === 0) return `${mixed(numbers, sign, n, denominator)} in`;
   const rest = n - feet * 12 * denominator;
-  return `${fixed(locale, sign * feet, 0)} ft ${mixed(locale, 1, rest, denominator)} in`;
+  return `${numbers.fixed(sign * feet, 0)} ft ${mixed(numbers, 1, rest, denominator)} in`;
 }
 
 /** Ounces as pounds and ounces, to a step in ounces: `3 lb 4.5 oz`. */
-export function poundsAndOunces(locale: string, ounces: number, step: number): string {
+export function poundsAndOunces({ fixed }: Numbers, ounces: number, step: number): string {
   const total = Math.abs(roundTo(ounces, step));
   const pounds = Math.floor(total / 16);
   const rest = roundTo(total - 16 * pounds, step / 1000);
   const sign = ounces < 0 ? -1 : 1;
   const decimals = decimalsOf(step);
-  if (pounds === 0) return `${fixed(locale, total === 0 ? 0 : sign * total, decimals)} oz`;
-  return `${fixed(locale, sign * pounds, 0)} lb ${fixed(locale, rest, decimals, true)} oz`;
+  if (pounds === 0) return `${fixed(total === 0 ? 0 : sign * total, decimals)} oz`;
+  return `${fixed(sign * pounds, 0)} lb ${fixed(rest, decimals, true)} oz`;
 }
 
 /** Seconds as hours, minutes and seconds, to a step in seconds; parts that are 0 are left out. */
-export function hoursAndMinutes(locale: string, seconds: number, step: number): string {
+export function hoursAndMinutes({ fixed }: Numbers, seconds: number, step: number): string {
   const total = Math.abs(roundTo(seconds, step));
   const hours = Math.floor(total / 3600);
   const minutes = Math.floor((total - 3600 * hours) / 60);
@@ -48,11 +48,11 @@ export function hoursAndMinutes(locale: string, seconds: number, step: number): 
     [rest, "s", decimals],
   ];
   const shown = parts.filter(([value]) => value > 0);
-  if (shown.length === 0) return `${fixed(locale, 0, 0)} s`;
+  if (shown.length === 0) return `${fixed(0, 0)} s`;
   return shown
     .map(([value, symbol, places], i) => {
       const signed = i === 0 && seconds < 0 ? -value : value;
-      return `${fixed(locale, signed, places, true)} ${symbol}`;
+      return `${fixed(signed, places, true)} ${symbol}`;
     })
     .join(" ");
 }

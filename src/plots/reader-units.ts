@@ -1,7 +1,6 @@
 // In which units does the reader want the picture? Checks them and turns SI numbers into them. Internal.
 // Source: none; the library's own choices. Does not cover what each plot measures.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { requireUnit } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import { day, hour, minute, second } from "../quantity/units/time.ts";
@@ -23,9 +22,8 @@ export function unitOf<K extends Kind>(
   usual: Unit<K>,
 ): Unit<K> {
   if (unit === undefined) return usual;
-  if (typeof unit === "function" && unit.kind === usual.kind) return unit;
-  const allowed = `a unit of ${usual.kind}`;
-  throw new InvalidInputError({ argument, value: describe(unit), allowed });
+  requireUnit(argument, unit, usual.kind);
+  return unit;
 }
 
 /** The unit in which a time is a handy number. */

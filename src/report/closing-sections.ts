@@ -67,10 +67,14 @@ export function cautionsSection({ assessment, said }: Context): Section {
   return { id: "cautions", title: "Cautions", blocks: [], parts };
 }
 
-const readings: Readonly<Record<Source["readAs"], string>> = {
-  reproduction: "read in a reproduction: check a figure that matters against the text itself",
-  memory: "from memory: check against the text",
-  none: "no text to check against",
+/** How a work was read, and what that asks of the reader. */
+const readings: Readonly<Record<Source["readAs"], readonly [short: string, means: string]>> = {
+  reproduction: [
+    "reproduction",
+    "read in a reproduction: check a figure that matters against the text itself",
+  ],
+  memory: ["memory", "from memory: check against the text"],
+  none: ["—", "no text to check against"],
 };
 
 /** Every cited work in full. */
@@ -82,16 +86,20 @@ export function sourcesSection({ assessment, works }: Context): Section {
       `S${i + 1}`,
       [title, edition, publisher, doi && `doi:${doi}`].filter(Boolean).join(". "),
       clauses.map(({ clause }) => clause).join("; ") || "—",
-      readings[readAs],
+      readings[readAs][0],
     ];
   });
   const ids = works.map((_, i) => `source-${i + 1}`);
-  const head = ["No.", "Work and edition", "Clauses used", "How it was read"];
+  const head = ["No.", "Work and edition", "Clauses used", "Read"];
+  const ways = [...new Set(works.map((id) => readings[sourceById(id).readAs]))];
   return {
     id: "sources",
     title: "Sources",
     blocks: rows.length
-      ? table("Works cited", head, rows, ids)
+      ? [
+          text(`${ways.map(([short, means]) => `${short}: ${means}`).join(". ")}.`),
+          ...table("Works cited", head, rows, ids),
+        ]
       : [text("No check was made, so that nothing is cited.")],
   };
 }

@@ -16,7 +16,11 @@ export interface Context {
   readonly record: InstallationRecord;
   readonly assessment: InstallationAssessment;
   /** A figure or a word of the record in the reader's form. */
-  readonly figure: (figure: Figure | boolean, resolution?: AnyQuantity) => string;
+  readonly figure: (
+    figure: Figure | boolean,
+    resolution?: AnyQuantity,
+    beside?: readonly Figure[],
+  ) => string;
   /** A statement as a sentence. */
   readonly said: (statement: Statement) => string;
   /** The cited works, each once, in the order of their numbers. */
@@ -37,11 +41,11 @@ export function contextOf(
   assessment: InstallationAssessment,
   show: ReturnType<typeof figureText>,
 ): Context {
-  const figure: Context["figure"] = (value, resolution) => {
+  const figure: Context["figure"] = (value, resolution, beside) => {
     if (typeof value === "boolean") return value ? "yes" : "no";
     if (typeof value === "string") return clipped(value.replace(moment, "$1 $2"));
     try {
-      return show(value, resolution);
+      return show(value, resolution, beside);
     } catch (error) {
       if (isInvalidInputError(error) && isQuantity(value)) return String(value); // too large for another unit
       throw error;
@@ -57,7 +61,10 @@ export function contextOf(
         name,
         typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
       ]);
-      return explain({ code, text, values: Object.fromEntries(worded) }, figure);
+      const others = Object.values(values);
+      return explain({ code, text, values: Object.fromEntries(worded) }, (value) =>
+        figure(value, undefined, others),
+      );
     },
     works,
     refs: (citations, clauses = false) =>

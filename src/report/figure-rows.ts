@@ -49,7 +49,7 @@ function found(context: Context, path: string, value: unknown): Found[] {
     return [[path, context.figure(value as AnyQuantity | string | number)]];
   }
   const { value: best, expandedUncertainty, coverageFactor } = value as Record<string, unknown>;
-  if (isQuantity(best) && isQuantity(expandedUncertainty)) {
+  if (best && expandedUncertainty && isQuantity(best) && isQuantity(expandedUncertainty)) {
     const k = context.figure(Number((coverageFactor as number).toPrecision(3)));
     const limits = context.figure(expandedUncertainty);
     return [[path, `${context.figure(best)} ± ${limits} (k = ${k})`]];

@@ -11,10 +11,17 @@ const shapes = new Set(
     " ",
   ),
 );
+/** Words for readers; nothing inside is a shape. A browser reads tags in them as those of a page. */
+const wordsOnly = new Set(["title", "desc"]);
 const token = /<(\/?)([A-Za-z]+)((?:\s+[\w:-]+="[^"<>]*")*)\s*(\/?)>|[^<]+/y;
-/** Attributes that run, load or lead somewhere; a reference to a part of the picture itself is none. */
+/**
+ * Attributes that run, load, lead somewhere or style what is outside; a reference to a part of the picture
+ * itself is none. What is written in another way, by a backslash or a numbered character, is not read.
+ */
 const acts =
-  /\s(?:on\w*|(?:\w+:)?href|src)=|url\((?!#)|[a-z]script:|@import|expression\(|image\(|image-set\(/i;
+  /\s(?:on\w*|(?:\w+:)?href|src|style|class)=|url\((?!#)|[a-z]script:|@import|expression\(|image\(|image-set\(|\\|&(?!(?:amp|lt|gt|quot|#39);)/i;
+/** Ids that the report itself gives. */
+const own = /^(?:part|head)-/;
 
 /** The pictures that the caller draws, checked. */
 export function plotsOf(
@@ -24,6 +31,7 @@ export function plotsOf(
 ): readonly ReportPlot[] {
   if (plots === undefined) return [];
   if (typeof plots !== "function") refuse("options.plots", plots, "a function");
+  const taken = new Set<string>();
   return listOf("options.plots()", plots(record, assessment)).map((plot, i) => {
     const at = `options.plots()[${i}]`;
     const { step, title, svg } = objectOf(at, plot);
@@ -35,11 +43,16 @@ export function plotsOf(
         "one <svg> element of shapes and text, without scripts, links, styles and images";
       refuse(`${at}.svg`, svg, allowed);
     }
+    for (const [, id = ""] of svg.matchAll(/\sid="([^"]*)"/gi)) {
+      const allowed = "ids that no other picture and no part of the report has";
+      if (taken.has(id) || own.test(id)) refuse(`${at}.svg`, `id="${id}"`, allowed);
+      taken.add(id);
+    }
     return { step, title, svg };
   });
 }
 
-function isPicture(svg: unknown): boolean {
+function isPicture(svg: unknown): svg is string {
   if (typeof svg !== "string") return false;
   const open: string[] = [];
   let roots = 0;
@@ -56,6 +69,7 @@ function isPicture(svg: unknown): boolean {
       if (attributes || empty || open.pop() !== name) return false;
     } else {
       if (open.length === 0 && (name !== "svg" || roots++ > 0)) return false;
+      if (wordsOnly.has(open.at(-1) ?? "")) return false;
       if (!empty) open.push(name);
     }
   }

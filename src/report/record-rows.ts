@@ -29,6 +29,8 @@ const mostRows = 11;
 /** More columns than a page bears become rows. */
 const mostColumns = 7;
 
+/** Most fields of most instruments are not there: asked first, as that is quick. */
+const isThere = (value: unknown): value is AnyQuantity => value !== undefined && isQuantity(value);
 const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
 const isPart = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !isList(value) && !isQuantity(value);
@@ -58,9 +60,9 @@ export function valueAt({ record }: Context, path: string): unknown {
 export function errorsText(context: Context, instrument: object | undefined): string {
   const { accuracy, relativeAccuracy, accuracyOfReading, resolution } = (instrument ??
     {}) as Record<string, unknown>;
-  const shown = [accuracy, relativeAccuracy, accuracyOfReading].filter((one) => isQuantity(one));
+  const shown = [accuracy, relativeAccuracy, accuracyOfReading].filter(isThere);
   if (shown.length === 0) {
-    return isQuantity(resolution) ? `reads to ${context.figure(resolution)}` : "not stated";
+    return isThere(resolution) ? `reads to ${context.figure(resolution)}` : "not stated";
   }
   return shown
     .map((one) => `± ${context.figure(one)}${one.kind === "ratio" ? " of the reading" : ""}`)
@@ -70,7 +72,7 @@ export function errorsText(context: Context, instrument: object | undefined): st
 /** The step in which the instrument of a field shows its figures. */
 function stepOf(context: Context, path: string): AnyQuantity | undefined {
   const { resolution } = (instrumentOf(context, path)?.given ?? {}) as { resolution?: unknown };
-  return isQuantity(resolution) && resolution.si > 0 ? resolution : undefined;
+  return isThere(resolution) && resolution.si > 0 ? resolution : undefined;
 }
 
 function instrumentOf({ record }: Context, path: string) {

@@ -26,14 +26,16 @@ export function reportDocumentOf(
   const assessment = assessInstallation(record);
   const context = contextOf(record, assessment, show);
   const plots = plotsOf(record, assessment, options);
-  const { name, site, equipment, history = [] } = record;
+  const { name, site, equipment, history = [], signatures = [] } = record;
   const shortened = (text: string) => clipped(text, 120);
+  const signed = signatures.map(({ name, role, at }) => `${name}, ${role}, ${context.figure(at)}`);
   const facts = [
     ["Site", site?.name],
     ["Refrigerant", equipment?.refrigerant],
     ["Outdoor unit", equipment?.outdoorUnit?.model],
+    ["Signed, as stated", signed.join("; ") || "by nobody"],
     ["Amendments", history.length ? String(history.length) : "none"],
-    ["Printed", options.printedAt],
+    ...(options.printedAt === undefined ? [] : [["Printed", options.printedAt] as const]),
   ] as const;
   return {
     title: "Installation report",

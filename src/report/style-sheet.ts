@@ -19,7 +19,7 @@ h1,h2,h3,p,li,th,td,dd,caption{unicode-bidi:plaintext}
 p,ul{margin:.5rem 0}
 ul{padding-left:1.3rem}
 .over{color:var(--soft);margin:0}
-dl{display:grid;grid-template-columns:repeat(auto-fit,minmax(11rem,1fr));gap:.4rem 1rem;margin:1rem 0}
+dl{display:grid;grid-template-columns:repeat(auto-fit,minmax(9rem,1fr));gap:.4rem 1rem;margin:1rem 0}
 dt{color:var(--soft);font-size:.85rem}
 dd{margin:0}
 nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;list-style:none;padding:0;font-size:.9rem}
@@ -34,8 +34,9 @@ thead th{background:var(--bed);border-top:0;font-weight:600;overflow-wrap:normal
 tbody th{font-weight:400;min-width:6.5rem}
 table:not(.wide) thead th:first-child{width:24%}
 .mark,td:has(>.mark){min-width:max-content}
-figure{margin:1rem 0}
+figure{margin:1rem 0;overflow:hidden}
 figure svg{display:block;width:100%;max-width:36rem;height:auto}
+#part-sources td:last-child{white-space:nowrap}
 figcaption{color:var(--soft);font-size:.9rem}
 @media (max-width:40rem){
 tbody th{min-width:4.5rem}
@@ -51,18 +52,26 @@ table:not(.wide) thead th:first-child{width:34%}
 }
 @media print{
 :root{color-scheme:light;--ink:#000;--soft:#444;--line:#999;--bed:#eee;--paper:#fff;--pass:#14632f;--fail:#a11616;--open:#7a4b00;--link:#000}
-body{max-width:none;padding:0;font-size:9.5pt;line-height:1.35}
+body{max-width:none;padding:0;font-size:9pt;line-height:1.3}
+h1{font-size:16pt}
+h2{font-size:12pt;margin:.9rem 0 .3rem;border-bottom-width:1px}
+h3{font-size:10.5pt;margin:.7rem 0 .1rem}
 nav{display:none}
 a{text-decoration:none}
 h2,h3,caption{break-after:avoid}
-.part,tr,figure,li{break-inside:avoid}
+p:has(+ul),p:has(+table){break-after:avoid}
+tr,figure,li{break-inside:avoid}
 thead{display:table-header-group;break-after:avoid}
 tbody tr:first-child{break-before:avoid}
-figure svg{max-width:120mm}
-h2{margin:1.2rem 0 .4rem}
-h3{margin:.9rem 0 .2rem}
-table{font-size:8.5pt;margin:.5rem 0}
-th,td{padding:.15rem .4rem}
+dl{margin:.4rem 0;gap:.2rem 1rem}
+p,ul{margin:.25rem 0}
+figure{margin:.5rem 0}
+figure svg{max-width:105mm}
+table{font-size:8pt;line-height:1.25;margin:.35rem 0}
+caption{padding:.15rem 0}
+th,td{padding:.08rem .4rem}
+#part-cautions{columns:2;column-gap:8mm}
+#part-cautions h2{column-span:all}
 thead th{print-color-adjust:exact}
 p,li{orphans:3;widows:3}
 }

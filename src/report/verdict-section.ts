@@ -2,7 +2,7 @@
 // Follows the assessment: its outcome, its reasons in their order, its hold points.
 // Does not cover a verdict of its own: nothing is judged here.
 import type { Outcome } from "../assessment/index.ts";
-import type { HoldName } from "../commissioning/index.ts";
+import type { HoldName, InstallationStep } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
 import { capital, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
@@ -55,6 +55,9 @@ export function holdsSection({ assessment, said }: Context): Section {
     hold.waitsFor.map(plainWords).join(", ") || "nothing",
     said(hold.reason),
   ]);
+  const cleared = assessment.steps.some(({ state }) => state === "not-applicable")
+    ? "has passed or was declared not applicable"
+    : "has passed";
   const held = assessment.holds.filter(({ state }) => state !== "released");
   return {
     id: "holds",
@@ -63,7 +66,7 @@ export function holdsSection({ assessment, said }: Context): Section {
       text(
         held.length
           ? `Not to be done, or not to have been done: ${held.map(({ name }) => waits[name]).join(", ")}.`
-          : "Nothing is held any more: what each hold point waits for has passed.",
+          : `Nothing is held any more: what each hold point waits for ${cleared}.`,
       ),
       ...table("Hold points", ["What", "State", "Waits for", "Why"], rows),
     ],
@@ -75,14 +78,24 @@ export function overviewSection({ assessment }: Context): Section {
   const rows = assessment.steps.map((step, i) => [
     [{ text: `${i + 1}. ${capital(plainWords(step.name))}`, to: step.name }],
     [stepMark(step)],
-    [...new Set(step.checks.map(({ name }) => plainWords(name)))].join(", ") || "none",
-    String(step.missing.length),
-    step.blockedBy.map(plainWords).join(", ") || "—",
+    openOf(step),
   ]);
-  const head = ["Step", "Outcome", "Checks made", "Fields missing", "Has to wait for"];
+  const head = ["Step", "Outcome", "Open"];
   return {
     id: "overview",
     title: "The steps at a glance",
     blocks: table("Steps in the order of the work", head, rows),
   };
 }
+
+/** What a step still lacks, counted. */
+function openOf({ missing, problems, blockedBy }: InstallationStep): string {
+  const said = [
+    missing.length && `${counted(missing.length, "field")} not recorded`,
+    problems.length && `${counted(problems.length, "value")} of no use to a check`,
+    blockedBy.length && `waits for ${blockedBy.map(plainWords).join(", ")}`,
+  ];
+  return said.filter(Boolean).join("; ") || "—";
+}
+
+const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? "" : "s"}`;

@@ -43,7 +43,7 @@ export const outcomeMark = (outcome: Outcome): Run => outcomes[outcome];
 /** The word for a step: nothing but a pass looks like one. */
 export function stepMark({ state, outcome }: InstallationStep): Run {
   if (state === "not-applicable") return { text: "NOT APPLICABLE", tone: "none" };
-  if (outcome !== "inconclusive" || state === "done") return outcomes[outcome];
+  if (outcome === "fail" || state === "done") return outcomes[outcome];
   return { text: state === "missing" ? "NOT RECORDED" : "INCOMPLETE", tone: "open" };
 }
 

@@ -14,10 +14,10 @@ const entities: Readonly<Record<string, string>> = {
 /** Text that Markdown shows as it is: no mark-up, no link, no tag, no cell. */
 export function markdownText(text: string): string {
   return visible(text)
-    .replace(/[\\`*_{}[\]~$]/g, "\\$&")
+    .replace(/[\\`*_{}[\]~$#]/g, "\\$&")
     .replace(/[&<>|]/g, (mark) => entities[mark] as string)
     .replace(/:(?=\/\/)|(?<=www)\.|@/gi, "\\$&") // no link is made of a bare address
-    .replace(/^ ?(?:[-+=#!]|(\d+)(?=[.)](?:\s|$)))/, (mark, digits) =>
+    .replace(/^ ?(?:[-+=!]|(\d+)(?=[.)](?:\s|$)))/, (mark, digits) =>
       digits ? `${mark}\\` : `\\${mark}`,
     );
 }

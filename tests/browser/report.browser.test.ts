@@ -92,10 +92,10 @@ it("keeps its tables for screen readers when a phone stacks their cells", async 
 });
 
 it.each([
-  ["rich", "A4", 12, 22],
-  ["rich", "Letter", 12, 24],
-  ["empty", "A4", 4, 9],
-  ["endless", "A4", 12, 30],
+  ["rich", "A4", 8, 14],
+  ["rich", "Letter", 8, 15],
+  ["empty", "A4", 3, 6],
+  ["endless", "A4", 8, 22],
 ])("prints %s on %s on %d to %d pages", async (name, format, least, most) => {
   const tab = await browser.newPage();
   await tab.goto(`${address}/${name}.html`);

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { explain } from "hvac-install-math/assessment";
-import { figureText } from "hvac-install-math/display";
+import { figureText, usualUnit } from "hvac-install-math/display";
+import * as u from "hvac-install-math/quantity";
 import { isInvalidInputError, micron, psi, psia, psig, torr } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { bundle } from "../package/bundle.ts";
@@ -39,6 +41,49 @@ describe("a figure for a reader", () => {
     expect(explain(said, show)).toBe("N: 6,9 kPa, 0,5.");
   });
 
+  it.each<[u.AnyQuantity | number, u.AnyQuantity | number, string, string]>([
+    [u.ampere(20.04), u.ampere(20), "20.04 A", "20.00 A"],
+    [u.ampere(20.4), u.ampere(20), "20.4 A", "20.0 A"],
+    [u.ampere(20), u.ampere(20 + 1e-12), "20.0 A", "20.0 A"],
+    [u.micron(500.4), u.micron(500), "500.4 micron", "500.0 micron"],
+    [u.micron(499.96), u.micron(500), "499.96 micron", "500.00 micron"],
+    [u.degF(149.98), u.degF(150), "149.98 °F", "150.00 °F"],
+    [u.oz(15.97), u.oz(16), "15.97 oz", "1 lb 0 oz"],
+    [u.oz(52.52), u.oz(52.5), "3 lb 4.52 oz", "3 lb 4.5 oz"],
+    [u.ft(66.002), u.ft(66), "66.002 ft", "66.000 ft"],
+    [u.inch(0.3748), u.inch(0.375), "0.3748 in", "0.3750 in"],
+    [u.second(43_199.7), u.hour(12), "11 h 59 min 59.7 s", "12 h"],
+    [u.percent(3.04), u.percent(3), "3.04 %", "3.00 %"],
+    [u.psi(20.04), u.kPa(138), "20.04 psi", "20.02 psi"],
+    [123456.4, 123456, "123456.4", "123456"],
+    [1e-9, 1.000004e-9, "1E-9", "1.000004E-9"],
+  ])("of %s beside %s does not read as the same: %s, %s", (one, other, first, second) => {
+    const show = figureText({ system: "inch-pound" });
+    const both = [one, other];
+    expect(both.map((it) => show(it, undefined, both))).toEqual([first, second]);
+  });
+
+  it("tells a reading from a limit that was stated in another unit of the reader's system", () => {
+    const show = figureText({ system: "SI" });
+    const both = [u.kPa(20.04), u.bar(0.2)];
+    expect(both.map((it) => show(it, undefined, both))).toEqual(["20.04 kPa", "0.2000 bar"]);
+  });
+
+  it("never shows two figures that differ alike (property)", () => {
+    const figure = fc.double({ min: -1000, max: 1000, noNaN: true });
+    const units = fc.constantFrom(u.ampere, u.psi, u.deltaF, u.percent, u.volt, u.ftLb, u.oz, u.ft);
+    fc.assert(
+      fc.property(units, figure, fc.integer({ min: 1, max: 900 }), (unit, n, off) => {
+        const both = [unit(n), unit(n + off / 10_000)] as u.AnyQuantity[];
+        const [one, other] = both.map((it) =>
+          figureText({ system: "inch-pound" })(it, undefined, both),
+        );
+        expect(one).not.toBe(other);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("refuses options and figures that are none", () => {
     const wrong = [
       () => make(undefined),
@@ -59,6 +104,13 @@ describe("a figure for a reader", () => {
       }
       expect(isInvalidInputError(thrown), String(act)).toBe(true);
     }
+  });
+
+  it("has a usual unit for each kind and system, and refuses others", () => {
+    expect(usualUnit("gaugePressure", "inch-pound")).toBe(psig);
+    expect(usualUnit("temperature", "SI")).toBe(u.degC);
+    expect(() => usualUnit("colour" as never, "SI")).toThrow(/^kind/);
+    expect(() => usualUnit("mass", "metric" as never)).toThrow(/^system/);
   });
 
   it("comes without mathjs", async () => {

@@ -1,7 +1,7 @@
 // The kind that is asked for is the kind that comes back.
+import { formatQuantity } from "hvac-install-math/display";
 import {
   type FieldTextError,
-  formatQuantity,
   isFieldTextError,
   parseQuantity,
   type TypedUnit,

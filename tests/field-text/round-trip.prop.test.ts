@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { formatQuantity, parseQuantity, type UnitSystem } from "hvac-install-math/field-text";
+import { formatQuantity, type UnitSystem } from "hvac-install-math/display";
+import { parseQuantity } from "hvac-install-math/field-text";
 import { type Kind, Quantity } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { allUnits, type SomeUnit } from "./catalogue.ts";

@@ -70,7 +70,9 @@ describe("a report", () => {
           const { reasons, assumptions, cautions } = assessment;
           for (const said of [...reasons, ...assumptions, ...cautions]) {
             if (Object.values(said.values).some((value) => typeof value === "string")) continue;
-            expect(text).toContain(explain(said, show).replace(/\s+/g, " "));
+            const beside = Object.values(said.values);
+            const sentence = explain(said, (value) => show(value, undefined, beside));
+            expect(text).toContain(sentence.replace(/\s+/g, " "));
           }
         }
         for (const { value, allowed } of problems) {

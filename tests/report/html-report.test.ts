@@ -116,6 +116,14 @@ describe("pictures", () => {
     "<svg><path d=M0></svg>",
     "<p>no picture</p>",
     "<svg></svg><svg></svg>",
+    '<svg style="position:fixed;inset:0"></svg>',
+    '<svg><g class="pass"></g></svg>',
+    '<svg><path fill="&#117;rl(http://203.0.113.1/)"/></svg>',
+    '<svg><path fill="u\\72l(http://203.0.113.1/)"/></svg>',
+    "<svg><desc><g/></desc></svg>",
+    "<svg><title><title>x</title></title></svg>",
+    '<svg><g id="part-verdict"></g></svg>',
+    '<svg><g id="a"></g><g id="a"></g></svg>',
     "<svg><!-- x --></svg>",
     "<svg><![CDATA[x]]></svg>",
     "",
@@ -171,4 +179,11 @@ describe("options and records that are none", () => {
     const error = thrownBy(() => htmlReport(record as never, given as never));
     expect(isInvalidInputError(error) && error.argument).toBe(argument);
   });
+});
+
+it("refuses two pictures that share an id, which would lend each other their names", () => {
+  const svg = '<svg role="img" aria-labelledby="a"><title id="a">A</title></svg>';
+  const plot = { step: "drain", title: "A", svg } as const;
+  const error = thrownBy(() => htmlReport(rich, { ...options, plots: () => [plot, plot] }));
+  expect(isInvalidInputError(error) && error.argument).toBe("options.plots()[1].svg");
 });

@@ -3,23 +3,11 @@ import { markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
 import { hostile } from "./hostile.ts";
 import { hostileRecord } from "./hostile-record.ts";
+import { kindsOf } from "./markdown-shape.ts";
 import { failing, half, rich } from "./rich-record.ts";
 
 const options = { system: "inch-pound" } as const;
 const report = (record: InstallationRecord) => markdownReport(record, options);
-
-/** The kind of each line, and the cells of each table. */
-function readBack(markdown: string) {
-  const kinds = markdown.split("\n").map((line) => {
-    if (line === "") return "blank";
-    if (/^#{1,3} /.test(line)) return `heading ${line.indexOf(" ")}`;
-    if (/^\|( --- \|)+$/.test(line)) return "rule";
-    if (line.startsWith("| ")) return `row ${line.split(/(?<!\\)\|/).length - 2}`;
-    if (line.startsWith("- ")) return "item";
-    return /^\*[^*].*[^*]\*$/.test(line) ? "caption" : "text";
-  });
-  return kinds;
-}
 
 it("says the verdict first", () => {
   const [title, , , , , , heading] = report(rich).split("\n");
@@ -34,7 +22,7 @@ it.each<[string, InstallationRecord]>([
   ["empty", { version: 1 }],
 ])("has tables in which every row has as many cells as the head: %s", (_, record) => {
   const lines = report(record).split("\n");
-  const kinds = readBack(report(record));
+  const kinds = kindsOf(report(record));
   const rules = kinds.flatMap((kind, i) => (kind === "rule" ? [i] : []));
   expect(rules.length).toBeGreaterThan(2);
   for (const at of rules) {
@@ -48,11 +36,11 @@ it.each<[string, InstallationRecord]>([
 });
 
 describe("hostile text", () => {
-  const honest = readBack(report(hostileRecord("honest")));
+  const honest = kindsOf(report(hostileRecord("honest")));
 
   it.each(hostile.map((text) => [text.slice(0, 40), text]))("stays text: %j", (_, text) => {
     const markdown = report(hostileRecord(text));
-    expect(readBack(markdown)).toEqual(honest);
+    expect(kindsOf(markdown)).toEqual(honest);
     // Nothing that opens a tag, code, a link, a picture or an address is left bare.
     const bare = markdown.replace(/\\[!-/:-@[-`{-~]/g, "");
     expect(bare).not.toMatch(/[<>`[\]~$]|https?:\/\/|www\./);
