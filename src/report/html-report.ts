@@ -13,7 +13,8 @@ import { writeHtml } from "./write-html.ts";
  *
  * The record is judged here and nowhere else, so that report and verdict cannot disagree. All text of the
  * record is escaped; texts of more than 500 characters are cut, and say so. A picture is taken over as it is
- * when it is one `<svg>` element of shapes and text; one with scripts, links, styles or images is refused.
+ * when it is one `<svg>` element of shapes and text; one with scripts, links, styles or images is refused, and
+ * one with an id that another picture or the report itself has.
  *
  * Numbers follow the locale. The sentences are English, and so the page says that it is in English, whatever
  * the locale.
