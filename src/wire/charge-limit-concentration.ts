@@ -16,13 +16,12 @@ import type {
   WarmingReport,
 } from "../charge-limit/index.ts";
 import type { Refrigerant, RefrigerantComponent, WarmingPotential } from "../refrigerants/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { refrigerant, safetyClass } from "./charge-limit.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { citation, instrument, statement, verdict } from "./verdict.ts";
 import { either, type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const rule = (): FieldsOf<ConcentrationRule> => ({
   refrigerant: refrigerant(),
@@ -77,10 +76,10 @@ export const assessConcentrationResult: Codec<ConcentrationAssessment> =
   });
 
 /** JSON of what `concentrationChargeLimit` takes. Source: the library's own format. */
-export const concentrationChargeLimitInput: Codec<Input<typeof concentrationChargeLimit>> =
-  /* @__PURE__ */ codecOf<Input<typeof concentrationChargeLimit>>({
+export const concentrationChargeLimitInput: Codec<InputOf<typeof concentrationChargeLimit>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof concentrationChargeLimit>>({
     name: "room",
-    shape: () => of<Input<typeof concentrationChargeLimit>>({ ...rule(), volume: "volume" }),
+    shape: () => of<InputOf<typeof concentrationChargeLimit>>({ ...rule(), volume: "volume" }),
   });
 
 /** JSON of what `concentrationChargeLimit` gives. Source: the library's own format. */
@@ -91,10 +90,10 @@ export const concentrationChargeLimitResult: Codec<ConcentrationAnswer<"mass">> 
   });
 
 /** JSON of what `minimumRoomVolume` takes. Source: the library's own format. */
-export const minimumRoomVolumeInput: Codec<Input<typeof minimumRoomVolume>> =
-  /* @__PURE__ */ codecOf<Input<typeof minimumRoomVolume>>({
+export const minimumRoomVolumeInput: Codec<InputOf<typeof minimumRoomVolume>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof minimumRoomVolume>>({
     name: "unit",
-    shape: () => of<Input<typeof minimumRoomVolume>>({ ...rule(), charge: "mass" }),
+    shape: () => of<InputOf<typeof minimumRoomVolume>>({ ...rule(), charge: "mass" }),
   });
 
 /** JSON of what `minimumRoomVolume` gives. Source: the library's own format. */
@@ -118,11 +117,11 @@ export const refrigerantSafetyResult: Codec<RefrigerantSafety> =
   });
 
 /** JSON of what `massConcentration` takes. Source: the library's own format. */
-export const massConcentrationInput: Codec<Input<typeof massConcentration>> =
-  /* @__PURE__ */ codecOf<Input<typeof massConcentration>>({
+export const massConcentrationInput: Codec<InputOf<typeof massConcentration>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof massConcentration>>({
     name: "gas",
     shape: () =>
-      of<Input<typeof massConcentration>>({
+      of<InputOf<typeof massConcentration>>({
         volumeFraction: "ratio",
         molarMass: "number",
         temperature: "temperature",
@@ -143,11 +142,11 @@ const potential = (): ObjectOf<WarmingPotential> =>
   });
 
 /** JSON of what `carbonDioxideEquivalent` takes. Source: the library's own format. */
-export const carbonDioxideEquivalentInput: Codec<Input<typeof carbonDioxideEquivalent>> =
-  /* @__PURE__ */ codecOf<Input<typeof carbonDioxideEquivalent>>({
+export const carbonDioxideEquivalentInput: Codec<InputOf<typeof carbonDioxideEquivalent>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof carbonDioxideEquivalent>>({
     name: "input",
     shape: () =>
-      of<Input<typeof carbonDioxideEquivalent>>({
+      of<InputOf<typeof carbonDioxideEquivalent>>({
         refrigerant: either(
           byDesignation(),
           of<Pick<Refrigerant, "gwp">>({
@@ -160,11 +159,11 @@ export const carbonDioxideEquivalentInput: Codec<Input<typeof carbonDioxideEquiv
   });
 
 /** JSON of what `blendWarmingPotential` takes. Source: the library's own format. */
-export const blendWarmingPotentialInput: Codec<Input<typeof blendWarmingPotential>> =
-  /* @__PURE__ */ codecOf<Input<typeof blendWarmingPotential>>({
+export const blendWarmingPotentialInput: Codec<InputOf<typeof blendWarmingPotential>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof blendWarmingPotential>>({
     name: "input",
     shape: () =>
-      of<Input<typeof blendWarmingPotential>>({
+      of<InputOf<typeof blendWarmingPotential>>({
         composition: list(of<RefrigerantComponent>({ designation: "text", massPercent: "number" })),
         report: report(),
       }),

@@ -20,6 +20,7 @@ import type {
   roomChargeLimit,
 } from "../charge-limit/index.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { citation, instrument, statement, verdict } from "./verdict.ts";
@@ -32,8 +33,6 @@ import {
   of,
   words,
 } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 /** A safety class. */
 export const safetyClass = (): FormOf<Refrigerant["safetyClass"]> =>
@@ -140,11 +139,11 @@ export const chargeThresholdsResult: Codec<ChargeThresholds> =
   });
 
 /** JSON of what `roomChargeLimit` takes. Source: the library's own format. */
-export const roomChargeLimitInput: Codec<Input<typeof roomChargeLimit>> = /* @__PURE__ */ codecOf<
-  Input<typeof roomChargeLimit>
+export const roomChargeLimitInput: Codec<InputOf<typeof roomChargeLimit>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof roomChargeLimit>
 >({
   name: "room",
-  shape: () => of<Input<typeof roomChargeLimit>>({ ...unit(), floorArea: "area" }),
+  shape: () => of<InputOf<typeof roomChargeLimit>>({ ...unit(), floorArea: "area" }),
 });
 
 /** JSON of what `roomChargeLimit` gives. Source: the library's own format. */
@@ -152,12 +151,11 @@ export const roomChargeLimitResult: Codec<RoomChargeLimit> =
   /* @__PURE__ */ codecOf<RoomChargeLimit>({ name: "result", shape: roomLimit });
 
 /** JSON of what `minimumFloorArea` takes. Source: the library's own format. */
-export const minimumFloorAreaInput: Codec<Input<typeof minimumFloorArea>> = /* @__PURE__ */ codecOf<
-  Input<typeof minimumFloorArea>
->({
-  name: "room",
-  shape: () => of<Input<typeof minimumFloorArea>>({ ...unit(), charge: "mass" }),
-});
+export const minimumFloorAreaInput: Codec<InputOf<typeof minimumFloorArea>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof minimumFloorArea>>({
+    name: "room",
+    shape: () => of<InputOf<typeof minimumFloorArea>>({ ...unit(), charge: "mass" }),
+  });
 
 /** JSON of what `minimumFloorArea` gives. Source: the library's own format. */
 export const minimumFloorAreaResult: Codec<MinimumFloorArea> =
@@ -167,15 +165,15 @@ export const minimumFloorAreaResult: Codec<MinimumFloorArea> =
   });
 
 /** JSON of what `chargeFromRoomTable` takes. Source: the library's own format. */
-export const chargeFromRoomTableInput: Codec<Input<typeof chargeFromRoomTable>> =
-  /* @__PURE__ */ codecOf<Input<typeof chargeFromRoomTable>>({
+export const chargeFromRoomTableInput: Codec<InputOf<typeof chargeFromRoomTable>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof chargeFromRoomTable>>({
     name: "table",
-    shape: () => of<Input<typeof chargeFromRoomTable>>({ rows: list(row()), floorArea: "area" }),
+    shape: () => of<InputOf<typeof chargeFromRoomTable>>({ rows: list(row()), floorArea: "area" }),
   });
 
 /** JSON of what `areaFromRoomTable` takes. Source: the library's own format. */
-export const areaFromRoomTableInput: Codec<Input<typeof areaFromRoomTable>> =
-  /* @__PURE__ */ codecOf<Input<typeof areaFromRoomTable>>({
+export const areaFromRoomTableInput: Codec<InputOf<typeof areaFromRoomTable>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof areaFromRoomTable>>({
     name: "table",
-    shape: () => of<Input<typeof areaFromRoomTable>>({ rows: list(row()), charge: "mass" }),
+    shape: () => of<InputOf<typeof areaFromRoomTable>>({ rows: list(row()), charge: "mass" }),
   });

@@ -13,13 +13,12 @@ import type {
   TargetSuperheat,
   targetSuperheat,
 } from "../operating-check/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { probes } from "./refrigerants.ts";
 import { estimate, statement, verdict } from "./verdict.ts";
 import { either, type FieldsOf, list, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const system = (): FieldsOf<ChargedSystem> => ({
   meteringDevice: words<ChargedSystem["meteringDevice"]>({
@@ -96,12 +95,12 @@ export const assessChargeByGaugeResult: Codec<ChargeByGaugeAssessment> =
   });
 
 /** JSON of what `targetSuperheat` takes. Source: the library's own format. */
-export const targetSuperheatInput: Codec<Input<typeof targetSuperheat>> = /* @__PURE__ */ codecOf<
-  Input<typeof targetSuperheat>
+export const targetSuperheatInput: Codec<InputOf<typeof targetSuperheat>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof targetSuperheat>
 >({
   name: "conditions",
   shape: () =>
-    of<Input<typeof targetSuperheat>>({
+    of<InputOf<typeof targetSuperheat>>({
       outdoorDryBulb: "temperature",
       indoorWetBulb: "temperature",
       "chart?": of<SuperheatChart>({

@@ -16,6 +16,7 @@ import type {
   VoltageDrop,
   VoltageDropInput,
 } from "../circuit-protection/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import {
   conduit,
   deviceKind,
@@ -32,8 +33,6 @@ import {
 import { grounding } from "./circuit-protection.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { type FieldsOf, of } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const conductor = (): FieldsOf<ConductorInput<RuleFamily>> => ({
   rules: rules(),
@@ -58,11 +57,11 @@ const run = (): FieldsOf<Omit<VoltageDropInput, "length">> => ({
 });
 
 /** JSON of what `usableAmpacity` takes. Source: the library's own format. */
-export const usableAmpacityInput: Codec<Input<typeof usableAmpacity>> = /* @__PURE__ */ codecOf<
-  Input<typeof usableAmpacity>
+export const usableAmpacityInput: Codec<InputOf<typeof usableAmpacity>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof usableAmpacity>
 >({
   name: "input",
-  shape: () => of<Input<typeof usableAmpacity>>({ ...route(), size: size() }),
+  shape: () => of<InputOf<typeof usableAmpacity>>({ ...route(), size: size() }),
 });
 
 /** JSON of what `usableAmpacity` gives. Source: the library's own format. */
@@ -72,29 +71,28 @@ export const usableAmpacityResult: Codec<UsableAmpacity> = /* @__PURE__ */ codec
 });
 
 /** JSON of what `minimumConductor` takes. Source: the library's own format. */
-export const minimumConductorInput: Codec<Input<typeof minimumConductor>> = /* @__PURE__ */ codecOf<
-  Input<typeof minimumConductor>
->({
-  name: "input",
-  shape: () =>
-    of<Input<typeof minimumConductor>>({
-      ...route(),
-      ampacity: "current",
-      "device?": deviceKind(),
-      "equipment?": equipmentKind(),
-    }),
-});
+export const minimumConductorInput: Codec<InputOf<typeof minimumConductor>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof minimumConductor>>({
+    name: "input",
+    shape: () =>
+      of<InputOf<typeof minimumConductor>>({
+        ...route(),
+        ampacity: "current",
+        "device?": deviceKind(),
+        "equipment?": equipmentKind(),
+      }),
+  });
 
 /** JSON of what `minimumConductor` gives. Source: the library's own format. */
 export const minimumConductorResult: Codec<UsableAmpacity> =
   /* @__PURE__ */ codecOf<UsableAmpacity>({ name: "result", shape: usable });
 
 /** JSON of what `largestDeviceOnConductor` takes. Source: the library's own format. */
-export const largestDeviceOnConductorInput: Codec<Input<typeof largestDeviceOnConductor>> =
-  /* @__PURE__ */ codecOf<Input<typeof largestDeviceOnConductor>>({
+export const largestDeviceOnConductorInput: Codec<InputOf<typeof largestDeviceOnConductor>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof largestDeviceOnConductor>>({
     name: "input",
     shape: () =>
-      of<Input<typeof largestDeviceOnConductor>>({
+      of<InputOf<typeof largestDeviceOnConductor>>({
         ...conductor(),
         usable: "current",
         "device?": deviceKind(),
@@ -102,11 +100,11 @@ export const largestDeviceOnConductorInput: Codec<Input<typeof largestDeviceOnCo
   });
 
 /** JSON of what `equipmentGrounding` takes. Source: the library's own format. */
-export const equipmentGroundingInput: Codec<Input<typeof equipmentGrounding>> =
-  /* @__PURE__ */ codecOf<Input<typeof equipmentGrounding>>({
+export const equipmentGroundingInput: Codec<InputOf<typeof equipmentGrounding>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof equipmentGrounding>>({
     name: "input",
     shape: () =>
-      of<Input<typeof equipmentGrounding>>({
+      of<InputOf<typeof equipmentGrounding>>({
         rules: rules(),
         material: material(),
         deviceRating: "current",
@@ -120,11 +118,11 @@ export const equipmentGroundingResult: Codec<EquipmentGrounding> =
   /* @__PURE__ */ codecOf<EquipmentGrounding>({ name: "result", shape: grounding });
 
 /** JSON of what `conductorResistance` takes. Source: the library's own format. */
-export const conductorResistanceInput: Codec<Input<typeof conductorResistance>> =
-  /* @__PURE__ */ codecOf<Input<typeof conductorResistance>>({
+export const conductorResistanceInput: Codec<InputOf<typeof conductorResistance>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof conductorResistance>>({
     name: "input",
     shape: () =>
-      of<Input<typeof conductorResistance>>({
+      of<InputOf<typeof conductorResistance>>({
         ...conductor(),
         "stranding?": stranding(),
         "temperature?": "temperature",
@@ -132,12 +130,11 @@ export const conductorResistanceInput: Codec<Input<typeof conductorResistance>> 
   });
 
 /** JSON of what `conduitImpedance` takes. Source: the library's own format. */
-export const conduitImpedanceInput: Codec<Input<typeof conduitImpedance>> = /* @__PURE__ */ codecOf<
-  Input<typeof conduitImpedance>
->({
-  name: "input",
-  shape: () => of<Input<typeof conduitImpedance>>({ ...conductor(), conduit: conduit() }),
-});
+export const conduitImpedanceInput: Codec<InputOf<typeof conduitImpedance>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof conduitImpedance>>({
+    name: "input",
+    shape: () => of<InputOf<typeof conduitImpedance>>({ ...conductor(), conduit: conduit() }),
+  });
 
 /** JSON of what `conduitImpedance` gives. Source: the library's own format. */
 export const conduitImpedanceResult: Codec<ReturnType<typeof conduitImpedance>> =
@@ -163,9 +160,9 @@ export const voltageDropResult: Codec<VoltageDrop> = /* @__PURE__ */ codecOf<Vol
 });
 
 /** JSON of what `longestRun` takes. Source: the library's own format. */
-export const longestRunInput: Codec<Input<typeof longestRun>> = /* @__PURE__ */ codecOf<
-  Input<typeof longestRun>
+export const longestRunInput: Codec<InputOf<typeof longestRun>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof longestRun>
 >({
   name: "input",
-  shape: () => of<Input<typeof longestRun>>({ ...run(), limit: "ratio" }),
+  shape: () => of<InputOf<typeof longestRun>>({ ...run(), limit: "ratio" }),
 });

@@ -12,12 +12,11 @@ import type {
   TripBand,
   tripBand,
 } from "../circuit-protection/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { loads, modes, rules, tripCurve } from "./circuit-parts.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { citation, statement, verdict } from "./verdict.ts";
 import { list, type ObjectOf, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const fromParts = (): ObjectOf<NameplateFromParts> =>
   of<NameplateFromParts>({
@@ -59,12 +58,12 @@ export const maximumOvercurrentProtectionInput: Codec<readonly Load[]> = /* @__P
 >({ name: "loads", shape: loads });
 
 /** JSON of what `assessNameplate` takes. Source: the library's own format. */
-export const assessNameplateInput: Codec<Input<typeof assessNameplate>> = /* @__PURE__ */ codecOf<
-  Input<typeof assessNameplate>
+export const assessNameplateInput: Codec<InputOf<typeof assessNameplate>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof assessNameplate>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof assessNameplate>>({
+    of<InputOf<typeof assessNameplate>>({
       loads: loads(),
       minimumCircuitAmpacity: "current",
       maximumOvercurrentProtection: "current",
@@ -87,10 +86,10 @@ export const assessNameplateResult: Codec<NameplateAssessment> =
   });
 
 /** JSON of what `compressorProtection` takes. Source: the library's own format. */
-export const compressorProtectionInput: Codec<Input<typeof compressorProtection>> =
-  /* @__PURE__ */ codecOf<Input<typeof compressorProtection>>({
+export const compressorProtectionInput: Codec<InputOf<typeof compressorProtection>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof compressorProtection>>({
     name: "input",
-    shape: () => of<Input<typeof compressorProtection>>({ rules: rules(), loads: loads() }),
+    shape: () => of<InputOf<typeof compressorProtection>>({ rules: rules(), loads: loads() }),
   });
 
 const ceiling = (): ObjectOf<ProtectionCeiling> =>
@@ -104,12 +103,12 @@ export const compressorProtectionResult: Codec<CompressorProtection> =
   });
 
 /** JSON of what `tripBand` takes. Source: the library's own format. */
-export const tripBandInput: Codec<Input<typeof tripBand>> = /* @__PURE__ */ codecOf<
-  Input<typeof tripBand>
+export const tripBandInput: Codec<InputOf<typeof tripBand>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof tripBand>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof tripBand>>({ rules: rules(), rating: "current", curve: tripCurve() }),
+    of<InputOf<typeof tripBand>>({ rules: rules(), rating: "current", curve: tripCurve() }),
 });
 
 /** JSON of what `tripBand` gives. Source: the library's own format. */

@@ -19,6 +19,7 @@ import type {
   SupplyOption,
   WorkingSpace,
 } from "../circuit-protection/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import {
   connection,
   deviceKind,
@@ -35,8 +36,6 @@ import {
 import { type Codec, codecOf } from "./codec.ts";
 import { verdict } from "./verdict.ts";
 import { type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const workingSpace = (): FieldsOf<WorkingSpace> => ({
   depth: "length",
@@ -176,12 +175,12 @@ export const circuitFromNameplateResult: Codec<CircuitAssessment> =
   });
 
 /** JSON of what `compareSupplies` takes. Source: the library's own format. */
-export const compareSuppliesInput: Codec<Input<typeof compareSupplies>> = /* @__PURE__ */ codecOf<
-  Input<typeof compareSupplies>
+export const compareSuppliesInput: Codec<InputOf<typeof compareSupplies>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof compareSupplies>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof compareSupplies>>({
+    of<InputOf<typeof compareSupplies>>({
       rules: rules(),
       power: "power",
       "powerFactor?": "number",
@@ -211,10 +210,10 @@ export const compareSuppliesResult: Codec<readonly SupplyOption[]> = /* @__PURE_
 });
 
 /** JSON of what `breakerConnection` takes. Source: the library's own format. */
-export const breakerConnectionInput: Codec<Input<typeof breakerConnection>> =
-  /* @__PURE__ */ codecOf<Input<typeof breakerConnection>>({
+export const breakerConnectionInput: Codec<InputOf<typeof breakerConnection>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof breakerConnection>>({
     name: "input",
-    shape: () => of<Input<typeof breakerConnection>>({ rules: rules(), supply: supply() }),
+    shape: () => of<InputOf<typeof breakerConnection>>({ rules: rules(), supply: supply() }),
   });
 
 /** JSON of what `breakerConnection` gives. Source: the library's own format. */

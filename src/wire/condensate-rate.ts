@@ -10,11 +10,9 @@ import type {
   condensateRuleOfThumb,
   humidityRatio,
 } from "../condensate/index.ts";
-import type { Arguments } from "./arguments-of.ts";
+import type { ArgumentsOf, InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { type ObjectOf, of } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const air = (): ObjectOf<AirState> =>
   of<AirState>({
@@ -25,11 +23,11 @@ const air = (): ObjectOf<AirState> =>
   });
 
 /** JSON of what `humidityRatio` takes. Source: the library's own format. */
-export const humidityRatioInput: Codec<Arguments<typeof humidityRatio, ["air", "atmosphere"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof humidityRatio, ["air", "atmosphere"]>>({
+export const humidityRatioInput: Codec<ArgumentsOf<typeof humidityRatio, ["air", "atmosphere"]>> =
+  /* @__PURE__ */ codecOf<ArgumentsOf<typeof humidityRatio, ["air", "atmosphere"]>>({
     name: "input",
     shape: () =>
-      of<Arguments<typeof humidityRatio, ["air", "atmosphere"]>>({
+      of<ArgumentsOf<typeof humidityRatio, ["air", "atmosphere"]>>({
         air: air(),
         atmosphere: "absolutePressure",
       }),
@@ -63,11 +61,11 @@ export const condensateRateResult: Codec<CondensateRate> = /* @__PURE__ */ codec
 });
 
 /** JSON of what `condensateFromLoad` takes. Source: the library's own format. */
-export const condensateFromLoadInput: Codec<Input<typeof condensateFromLoad>> =
-  /* @__PURE__ */ codecOf<Input<typeof condensateFromLoad>>({
+export const condensateFromLoadInput: Codec<InputOf<typeof condensateFromLoad>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof condensateFromLoad>>({
     name: "load",
     shape: () =>
-      of<Input<typeof condensateFromLoad>>({ totalCooling: "power", sensibleHeatRatio: "ratio" }),
+      of<InputOf<typeof condensateFromLoad>>({ totalCooling: "power", sensibleHeatRatio: "ratio" }),
   });
 
 /** JSON of what `condensateFromLoad` gives. Source: the library's own format. */

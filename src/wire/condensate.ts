@@ -25,11 +25,10 @@ import type {
   PumpPoint,
   SlopeReading,
 } from "../condensate/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { citation, estimate, statement, verdict } from "./verdict.ts";
 import { either, type FormOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const route = (): ObjectOf<DrainRoute> =>
   of<DrainRoute>({
@@ -51,11 +50,11 @@ export const drainCautionsResult: Codec<readonly Caution[]> = /* @__PURE__ */ co
 >({ name: "result", shape: () => list(statement()) });
 
 /** JSON of what `minimumFall` takes. Source: the library's own format. */
-export const minimumFallInput: Codec<Input<typeof minimumFall>> = /* @__PURE__ */ codecOf<
-  Input<typeof minimumFall>
+export const minimumFallInput: Codec<InputOf<typeof minimumFall>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof minimumFall>
 >({
   name: "drain",
-  shape: () => of<Input<typeof minimumFall>>({ run: "length", "slope?": "ratio" }),
+  shape: () => of<InputOf<typeof minimumFall>>({ run: "length", "slope?": "ratio" }),
 });
 
 type BySlope = Extract<SlopeReading, { readonly slope: unknown }>;
@@ -187,11 +186,11 @@ export const planDrainResult: Codec<DrainPlan> = /* @__PURE__ */ codecOf<DrainPl
 });
 
 /** JSON of what `drainSize` takes. Source: the library's own format. */
-export const drainSizeInput: Codec<Input<typeof drainSize>> = /* @__PURE__ */ codecOf<
-  Input<typeof drainSize>
+export const drainSizeInput: Codec<InputOf<typeof drainSize>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof drainSize>
 >({
   name: "input",
-  shape: () => of<Input<typeof drainSize>>({ capacity: "power", "outletDiameter?": "length" }),
+  shape: () => of<InputOf<typeof drainSize>>({ capacity: "power", "outletDiameter?": "length" }),
 });
 
 /** JSON of what `drainSize` gives. Source: the library's own format. */
@@ -207,12 +206,15 @@ export const drainSizeResult: Codec<DrainSize> = /* @__PURE__ */ codecOf<DrainSi
 });
 
 /** JSON of what `condensateTrap` takes. Source: the library's own format. */
-export const condensateTrapInput: Codec<Input<typeof condensateTrap>> = /* @__PURE__ */ codecOf<
-  Input<typeof condensateTrap>
+export const condensateTrapInput: Codec<InputOf<typeof condensateTrap>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof condensateTrap>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof condensateTrap>>({ staticPressure: "pressureDifference", "margin?": "length" }),
+    of<InputOf<typeof condensateTrap>>({
+      staticPressure: "pressureDifference",
+      "margin?": "length",
+    }),
 });
 
 /** JSON of what `condensateTrap` gives. Source: the library's own format. */

@@ -14,11 +14,11 @@ import type {
   flareDiameterLimits,
   flareNutSize,
 } from "../flare-joint/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { estimate, instrument, verdict } from "./verdict.ts";
 import { type FieldsOf, type ObjectOf, of, words } from "./wire-shape.ts";
 
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 type FigureKind = "angle" | "length" | "torque";
 
 /** The nominal size of a flared tube. */
@@ -32,7 +32,7 @@ export const tube = (): { readonly words: readonly FlareTube[] } =>
     "3/4": true,
   });
 
-const joint = (): FieldsOf<Input<typeof flareNutSize>> => ({
+const joint = (): FieldsOf<InputOf<typeof flareNutSize>> => ({
   tube: tube(),
   refrigerant: words<FlareRefrigerant>({ R410A: true, R32: true, R22: true }),
 });
@@ -131,10 +131,10 @@ export const assessFlareWallResult: Codec<FlareAssessment<"length", "wall-too-th
   });
 
 /** JSON of what `flareDiameterLimits` takes. Source: the library's own format. */
-export const flareDiameterLimitsInput: Codec<Input<typeof flareDiameterLimits>> =
-  /* @__PURE__ */ codecOf<Input<typeof flareDiameterLimits>>({
+export const flareDiameterLimitsInput: Codec<InputOf<typeof flareDiameterLimits>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof flareDiameterLimits>>({
     name: "joint",
-    shape: () => of<Input<typeof flareDiameterLimits>>(joint()),
+    shape: () => of<InputOf<typeof flareDiameterLimits>>(joint()),
   });
 
 /** JSON of what `flareDiameterLimits` gives. Source: the library's own format. */
@@ -143,6 +143,6 @@ export const flareDiameterLimitsResult: Codec<FlareLimits<"length">> = /* @__PUR
 >({ name: "result", shape: () => limits("length") });
 
 /** JSON of what `flareNutSize` takes. Source: the library's own format. */
-export const flareNutSizeInput: Codec<Input<typeof flareNutSize>> = /* @__PURE__ */ codecOf<
-  Input<typeof flareNutSize>
->({ name: "joint", shape: () => of<Input<typeof flareNutSize>>(joint()) });
+export const flareNutSizeInput: Codec<InputOf<typeof flareNutSize>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof flareNutSize>
+>({ name: "joint", shape: () => of<InputOf<typeof flareNutSize>>(joint()) });

@@ -19,12 +19,11 @@ import type {
   TorqueWrench,
   usualServicePort,
 } from "../flare-joint/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { limits, measured, tube } from "./flare-joint.ts";
 import { citation, instrument, statement } from "./verdict.ts";
 import { list, type ObjectOf, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 const cause = () => words<FlareTorqueCause>({ "under-tightened": true, "over-tightened": true });
 
@@ -125,10 +124,10 @@ export const flareThreadResult: Codec<FlareThread> = /* @__PURE__ */ codecOf<Fla
 const port = () => words<ServicePort>({ "1/4": true, "5/16": true });
 
 /** JSON of what `servicePortAdapter` takes. Source: the library's own format. */
-export const servicePortAdapterInput: Codec<Input<typeof servicePortAdapter>> =
-  /* @__PURE__ */ codecOf<Input<typeof servicePortAdapter>>({
+export const servicePortAdapterInput: Codec<InputOf<typeof servicePortAdapter>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof servicePortAdapter>>({
     name: "input",
-    shape: () => of<Input<typeof servicePortAdapter>>({ port: port(), hose: port() }),
+    shape: () => of<InputOf<typeof servicePortAdapter>>({ port: port(), hose: port() }),
   });
 
 /** JSON of what `servicePortAdapter` gives. Source: the library's own format. */
@@ -146,21 +145,20 @@ export const servicePortAdapterResult: Codec<ServicePortAdapter> =
   });
 
 /** JSON of what `usualServicePort` takes. Source: the library's own format. */
-export const usualServicePortInput: Codec<Input<typeof usualServicePort>> = /* @__PURE__ */ codecOf<
-  Input<typeof usualServicePort>
->({
-  name: "input",
-  shape: () =>
-    of<Input<typeof usualServicePort>>({
-      refrigerant: words<Input<typeof usualServicePort>["refrigerant"]>({
-        R410A: true,
-        R32: true,
-        R22: true,
-        R134a: true,
+export const usualServicePortInput: Codec<InputOf<typeof usualServicePort>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof usualServicePort>>({
+    name: "input",
+    shape: () =>
+      of<InputOf<typeof usualServicePort>>({
+        refrigerant: words<InputOf<typeof usualServicePort>["refrigerant"]>({
+          R410A: true,
+          R32: true,
+          R22: true,
+          R134a: true,
+        }),
+        equipment: words<InputOf<typeof usualServicePort>["equipment"]>({
+          "mini-split": true,
+          ducted: true,
+        }),
       }),
-      equipment: words<Input<typeof usualServicePort>["equipment"]>({
-        "mini-split": true,
-        ducted: true,
-      }),
-    }),
-});
+  });

@@ -5,6 +5,8 @@
  *
  * @module wire
  */
+
+export type { ArgumentsOf, InputOf, NamesFor } from "./arguments-of.ts";
 export {
   areaFromRoomTableInput,
   assessRoomChargeInput,
@@ -143,6 +145,7 @@ export {
   multiSplitChargeResult,
   rateForLiquidLineInput,
 } from "./line-set-charge.ts";
+export type { SubcoolingOnTheWire } from "./line-set-flow.ts";
 export {
   assessLiquidVelocityInput,
   assessLiquidVelocityResult,
@@ -158,6 +161,7 @@ export {
   refrigerantMassFlowInput,
   staticHeadInput,
 } from "./line-set-flow.ts";
+export type { AnyTube, TwoTubes } from "./line-set-tubes.ts";
 export {
   astmB280TubeInput,
   astmB280TubeResult,
@@ -190,6 +194,7 @@ export {
   usualPressuresInput,
   usualPressuresResult,
 } from "./operating-check.ts";
+export type { AbsoluteOptions, AskedTable, GaugeOptions } from "./pressure-temperature-table.ts";
 export {
   pressureTemperatureTableInput,
   pressureTemperatureTableResult,
@@ -232,6 +237,14 @@ export {
   waterVapourMassInput,
 } from "./pump-down.ts";
 export { recordCodec } from "./record-codec.ts";
+export type {
+  AtAbsolutePressure,
+  AtLine,
+  AtPressure,
+  AtTemperature,
+  JudgedLine,
+  MeanCoil,
+} from "./refrigerants.ts";
 export {
   assessSubcoolingInput,
   assessSubcoolingResult,
@@ -252,6 +265,7 @@ export {
   assessSupplyVoltageInput,
   assessSupplyVoltageResult,
 } from "./supply-voltage.ts";
+export type { RangesOf } from "./supply-voltage-parts.ts";
 export {
   assessSupplyWeekInput,
   assessSupplyWeekResult,

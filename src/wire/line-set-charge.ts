@@ -18,7 +18,7 @@ import type {
   rateForLiquidLine,
   ShortLineRule,
 } from "../line-set/index.ts";
-import type { Arguments } from "./arguments-of.ts";
+import type { ArgumentsOf } from "./arguments-of.ts";
 import { safetyClass } from "./charge-limit.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { chargeRate, filledTube, liquidFilledTube, tubeSize } from "./line-set-parts.ts";
@@ -106,15 +106,16 @@ export const multiSplitChargeResult: Codec<ChargeAssessment> =
   /* @__PURE__ */ codecOf<ChargeAssessment>({ name: "result", shape: charge });
 
 /** JSON of what `rateForLiquidLine` takes. Source: the library's own format. */
-export const rateForLiquidLineInput: Codec<Arguments<typeof rateForLiquidLine, ["rows", "tube"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof rateForLiquidLine, ["rows", "tube"]>>({
-    name: "input",
-    shape: () =>
-      of<Arguments<typeof rateForLiquidLine, ["rows", "tube"]>>({
-        rows: list(of<RateRow>({ outsideDiameter: "length", rate: chargeRate() })),
-        tube: tubeSize(),
-      }),
-  });
+export const rateForLiquidLineInput: Codec<
+  ArgumentsOf<typeof rateForLiquidLine, ["rows", "tube"]>
+> = /* @__PURE__ */ codecOf<ArgumentsOf<typeof rateForLiquidLine, ["rows", "tube"]>>({
+  name: "input",
+  shape: () =>
+    of<ArgumentsOf<typeof rateForLiquidLine, ["rows", "tube"]>>({
+      rows: list(of<RateRow>({ outsideDiameter: "length", rate: chargeRate() })),
+      tube: tubeSize(),
+    }),
+});
 
 /** JSON of what `liquidChargePlausibility` takes. Source: the library's own format. */
 export const liquidChargePlausibilityInput: Codec<LiquidChargePlausibilityInput> =

@@ -17,13 +17,12 @@ import type {
   VaporLineInput,
 } from "../line-set/index.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { tubeFlow, tubeSize } from "./line-set-parts.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { verdict } from "./verdict.ts";
 import { type FieldsOf, list, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 /** JSON of what `frictionFactor` takes. Source: the library's own format. */
 export const frictionFactorInput: Codec<FlowCondition> = /* @__PURE__ */ codecOf<FlowCondition>({
@@ -69,11 +68,11 @@ export const staticHeadInput: Codec<LiquidColumn> = /* @__PURE__ */ codecOf<Liqu
 });
 
 /** JSON of what `refrigerantMassFlow` takes. Source: the library's own format. */
-export const refrigerantMassFlowInput: Codec<Input<typeof refrigerantMassFlow>> =
-  /* @__PURE__ */ codecOf<Input<typeof refrigerantMassFlow>>({
+export const refrigerantMassFlowInput: Codec<InputOf<typeof refrigerantMassFlow>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof refrigerantMassFlow>>({
     name: "input",
     shape: () =>
-      of<Input<typeof refrigerantMassFlow>>({
+      of<InputOf<typeof refrigerantMassFlow>>({
         capacity: "power",
         enthalpyDifference: "specificEnergy",
       }),
@@ -99,7 +98,8 @@ export const assessLiquidVelocityResult: Codec<LiquidVelocityAssessment> =
     shape: () => of<LiquidVelocityAssessment>({ ...verdict(), velocity: "speed" }),
   });
 
-interface SubcoolingOnTheWire extends Omit<LiquidSubcoolingInput, "bubbleTemperature"> {
+/** What subcooling a liquid line needs, with the refrigerant in place of the function that gives its bubble temperature. Source: none; the library's own type. */
+export interface SubcoolingOnTheWire extends Omit<LiquidSubcoolingInput, "bubbleTemperature"> {
   readonly refrigerant: Refrigerant;
 }
 

@@ -24,12 +24,10 @@ import type {
   TubeSize,
   tubeVolume,
 } from "../line-set/index.ts";
-import type { Arguments } from "./arguments-of.ts";
+import type { ArgumentsOf, InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { filledTube, liquidFilledTube, standardTube, tubeSize } from "./line-set-parts.ts";
 import { either, type FieldsOf, list, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 /** JSON of what `boreArea` takes. Source: the library's own format. */
 export const boreAreaInput: Codec<TubeSize> = /* @__PURE__ */ codecOf<TubeSize>({
@@ -50,35 +48,39 @@ export const insideDiameterInput: Codec<TubeSize> = /* @__PURE__ */ codecOf<Tube
 });
 
 /** JSON of what `tubeVolume` takes. Source: the library's own format. */
-export const tubeVolumeInput: Codec<Arguments<typeof tubeVolume, ["tube", "length"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof tubeVolume, ["tube", "length"]>>({
+export const tubeVolumeInput: Codec<ArgumentsOf<typeof tubeVolume, ["tube", "length"]>> =
+  /* @__PURE__ */ codecOf<ArgumentsOf<typeof tubeVolume, ["tube", "length"]>>({
     name: "input",
     shape: () =>
-      of<Arguments<typeof tubeVolume, ["tube", "length"]>>({ tube: tubeSize(), length: "length" }),
+      of<ArgumentsOf<typeof tubeVolume, ["tube", "length"]>>({
+        tube: tubeSize(),
+        length: "length",
+      }),
   });
 
 /** JSON of what `insulatedDiameter` takes. Source: the library's own format. */
 export const insulatedDiameterInput: Codec<
-  Arguments<typeof insulatedDiameter, ["tube", "thickness"]>
-> = /* @__PURE__ */ codecOf<Arguments<typeof insulatedDiameter, ["tube", "thickness"]>>({
+  ArgumentsOf<typeof insulatedDiameter, ["tube", "thickness"]>
+> = /* @__PURE__ */ codecOf<ArgumentsOf<typeof insulatedDiameter, ["tube", "thickness"]>>({
   name: "input",
   shape: () =>
-    of<Arguments<typeof insulatedDiameter, ["tube", "thickness"]>>({
+    of<ArgumentsOf<typeof insulatedDiameter, ["tube", "thickness"]>>({
       tube: tubeSize(),
       thickness: "length",
     }),
 });
 
 /** JSON of what `smallestSleeve` takes. Source: the library's own format. */
-export const smallestSleeveInput: Codec<Arguments<typeof smallestSleeve, ["items", "clearance"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof smallestSleeve, ["items", "clearance"]>>({
-    name: "input",
-    shape: () =>
-      of<Arguments<typeof smallestSleeve, ["items", "clearance"]>>({
-        items: list(of<RoundItem>({ label: "text", diameter: "length" })),
-        "clearance?": "length",
-      }),
-  });
+export const smallestSleeveInput: Codec<
+  ArgumentsOf<typeof smallestSleeve, ["items", "clearance"]>
+> = /* @__PURE__ */ codecOf<ArgumentsOf<typeof smallestSleeve, ["items", "clearance"]>>({
+  name: "input",
+  shape: () =>
+    of<ArgumentsOf<typeof smallestSleeve, ["items", "clearance"]>>({
+      items: list(of<RoundItem>({ label: "text", diameter: "length" })),
+      "clearance?": "length",
+    }),
+});
 
 /**
  * JSON of what `astmB280Tube` takes.
@@ -141,11 +143,11 @@ const en12735Sizes: Readonly<Record<En12735Size, true>> = {
 };
 
 /** JSON of what `en12735Tube` takes. Source: the library's own format. */
-export const en12735TubeInput: Codec<Arguments<typeof en12735Tube, ["size", "wall"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof en12735Tube, ["size", "wall"]>>({
+export const en12735TubeInput: Codec<ArgumentsOf<typeof en12735Tube, ["size", "wall"]>> =
+  /* @__PURE__ */ codecOf<ArgumentsOf<typeof en12735Tube, ["size", "wall"]>>({
     name: "input",
     shape: () =>
-      of<Arguments<typeof en12735Tube, ["size", "wall"]>>({
+      of<ArgumentsOf<typeof en12735Tube, ["size", "wall"]>>({
         size: { words: Object.keys(en12735Sizes).map(Number) as En12735Size[] },
         wall: "length",
       }),
@@ -158,11 +160,11 @@ export const en12735TubeResult: Codec<Tube> = /* @__PURE__ */ codecOf<Tube>({
 });
 
 /** JSON of what `jisH3300Tube` takes. Source: the library's own format. */
-export const jisH3300TubeInput: Codec<Arguments<typeof jisH3300Tube, ["size", "wall"]>> =
-  /* @__PURE__ */ codecOf<Arguments<typeof jisH3300Tube, ["size", "wall"]>>({
+export const jisH3300TubeInput: Codec<ArgumentsOf<typeof jisH3300Tube, ["size", "wall"]>> =
+  /* @__PURE__ */ codecOf<ArgumentsOf<typeof jisH3300Tube, ["size", "wall"]>>({
     name: "input",
     shape: () =>
-      of<Arguments<typeof jisH3300Tube, ["size", "wall"]>>({
+      of<ArgumentsOf<typeof jisH3300Tube, ["size", "wall"]>>({
         size: words<JisH3300Size>({
           "6.35": true,
           "9.52": true,
@@ -180,8 +182,10 @@ export const jisH3300TubeResult: Codec<Tube> = /* @__PURE__ */ codecOf<Tube>({
   shape: standardTube,
 });
 
-type AnyTube = Tube | TubeSize;
-type TwoTubes = Arguments<typeof identifyLines<AnyTube>, ["a", "b"]>;
+/** A tube of a standard, or just its size. Source: none; the library's own type. */
+export type AnyTube = Tube | TubeSize;
+/** Two tubes to tell apart. Source: none; the library's own type. */
+export type TwoTubes = ArgumentsOf<typeof identifyLines<AnyTube>, ["a", "b"]>;
 const anyTube = () => either(standardTube(), tubeSize());
 
 /** JSON of what `identifyLines` takes. Source: the library's own format. */
@@ -196,20 +200,20 @@ export const identifyLinesResult: Codec<LinePair<AnyTube>> = /* @__PURE__ */ cod
 >({ name: "result", shape: () => of<LinePair<AnyTube>>({ liquid: anyTube(), vapor: anyTube() }) });
 
 /** JSON of what `fullLineRate` takes. Source: the library's own format. */
-export const fullLineRateInput: Codec<Input<typeof fullLineRate>> = /* @__PURE__ */ codecOf<
-  Input<typeof fullLineRate>
+export const fullLineRateInput: Codec<InputOf<typeof fullLineRate>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof fullLineRate>
 >({
   name: "filled",
   shape: () => either(of<FilledTube>(filledTube()), of<LiquidFilledTube>(liquidFilledTube())),
 });
 
 /** JSON of what `fullLineMass` takes. Source: the library's own format. */
-export const fullLineMassInput: Codec<Input<typeof fullLineMass>> = /* @__PURE__ */ codecOf<
-  Input<typeof fullLineMass>
+export const fullLineMassInput: Codec<InputOf<typeof fullLineMass>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof fullLineMass>
 >({
   name: "filled",
   shape: () => {
-    type Length = Omit<Input<typeof fullLineMass>, keyof FilledTube | keyof LiquidFilledTube>;
+    type Length = Omit<InputOf<typeof fullLineMass>, keyof FilledTube | keyof LiquidFilledTube>;
     const length: FieldsOf<Length> = { length: "length" };
     return either(
       of<FilledTube & Length>({ ...filledTube(), ...length }),
@@ -219,12 +223,12 @@ export const fullLineMassInput: Codec<Input<typeof fullLineMass>> = /* @__PURE__
 });
 
 /** JSON of what `lineContents` takes. Source: the library's own format. */
-export const lineContentsInput: Codec<Input<typeof lineContents>> = /* @__PURE__ */ codecOf<
-  Input<typeof lineContents>
+export const lineContentsInput: Codec<InputOf<typeof lineContents>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof lineContents>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof lineContents>>({
+    of<InputOf<typeof lineContents>>({
       liquid: either(of<FilledTube>(filledTube()), of<LiquidFilledTube>(liquidFilledTube())),
       vapor: of<FilledTube>(filledTube()),
       length: "length",

@@ -19,22 +19,21 @@ import type {
   servicePorts,
   usualPressures,
 } from "../operating-check/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { citation, instrument, statement, verdict } from "./verdict.ts";
 import { type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
 
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
-
 const mode = () => words<RunningMode>({ cooling: true, heating: true });
 const expansion = () => words<ExpansionPlace>({ "outdoor-unit": true, "evaporating-unit": true });
 
 /** JSON of what `servicePorts` takes. Source: the library's own format. */
-export const servicePortsInput: Codec<Input<typeof servicePorts>> = /* @__PURE__ */ codecOf<
-  Input<typeof servicePorts>
+export const servicePortsInput: Codec<InputOf<typeof servicePorts>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof servicePorts>
 >({
   name: "unit",
-  shape: () => of<Input<typeof servicePorts>>({ mode: mode(), expansion: expansion() }),
+  shape: () => of<InputOf<typeof servicePorts>>({ mode: mode(), expansion: expansion() }),
 });
 
 const role = (): ObjectOf<ServicePortRole> =>
@@ -61,12 +60,12 @@ export const servicePortsResult: Codec<ServicePorts> = /* @__PURE__ */ codecOf<S
 });
 
 /** JSON of what `usualPressures` takes. Source: the library's own format. */
-export const usualPressuresInput: Codec<Input<typeof usualPressures>> = /* @__PURE__ */ codecOf<
-  Input<typeof usualPressures>
+export const usualPressuresInput: Codec<InputOf<typeof usualPressures>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof usualPressures>
 >({
   name: "unit",
   shape: () =>
-    of<Input<typeof usualPressures>>({
+    of<InputOf<typeof usualPressures>>({
       refrigerant: words<"R410A">({ R410A: true }),
       mode: mode(),
     }),
@@ -158,12 +157,12 @@ export const assessServiceReadingResult: Codec<ServiceReadingAssessment> =
   });
 
 /** JSON of what `assessGaugeSet` takes. Source: the library's own format. */
-export const assessGaugeSetInput: Codec<Input<typeof assessGaugeSet>> = /* @__PURE__ */ codecOf<
-  Input<typeof assessGaugeSet>
+export const assessGaugeSetInput: Codec<InputOf<typeof assessGaugeSet>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof assessGaugeSet>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof assessGaugeSet>>({
+    of<InputOf<typeof assessGaugeSet>>({
       fullScale: "gaugePressure",
       "retardTo?": "gaugePressure",
       hoseWorkingPressure: "gaugePressure",

@@ -15,15 +15,18 @@ import { byDesignation } from "./refrigerant-names.ts";
 import { unit } from "./units-of.ts";
 import { either, type FieldsOf, list, type ObjectOf, of } from "./wire-shape.ts";
 
-interface GaugeOptions extends TableSpan {
+/** A table in gauge pressure. Source: none; the library's own type. */
+export interface GaugeOptions extends TableSpan {
   readonly atmosphere: Quantity<"absolutePressure">;
   readonly pressureUnit?: Unit<"gaugePressure">;
 }
-interface AbsoluteOptions extends TableSpan {
+/** A table in absolute pressure. Source: none; the library's own type. */
+export interface AbsoluteOptions extends TableSpan {
   readonly atmosphere?: undefined;
   readonly pressureUnit?: Unit<"absolutePressure">;
 }
-interface Asked<Options> {
+/** A table that is asked for. Source: none; the library's own type. */
+export interface AskedTable<Options> {
   readonly refrigerant: Refrigerant;
   readonly options: Options;
 }
@@ -35,25 +38,26 @@ const span = (): FieldsOf<TableSpan> => ({
 });
 
 /** JSON of what `pressureTemperatureTable` takes. Source: the library's own format. */
-export const pressureTemperatureTableInput: Codec<Asked<GaugeOptions> | Asked<AbsoluteOptions>> =
-  /* @__PURE__ */ codecOf<Asked<GaugeOptions> | Asked<AbsoluteOptions>>({
-    name: "input",
-    shape: () =>
-      either(
-        of<Asked<GaugeOptions>>({
-          refrigerant: byDesignation(),
-          options: of<GaugeOptions>({
-            ...span(),
-            atmosphere: "absolutePressure",
-            "pressureUnit?": unit("gaugePressure"),
-          }),
+export const pressureTemperatureTableInput: Codec<
+  AskedTable<GaugeOptions> | AskedTable<AbsoluteOptions>
+> = /* @__PURE__ */ codecOf<AskedTable<GaugeOptions> | AskedTable<AbsoluteOptions>>({
+  name: "input",
+  shape: () =>
+    either(
+      of<AskedTable<GaugeOptions>>({
+        refrigerant: byDesignation(),
+        options: of<GaugeOptions>({
+          ...span(),
+          atmosphere: "absolutePressure",
+          "pressureUnit?": unit("gaugePressure"),
         }),
-        of<Asked<AbsoluteOptions>>({
-          refrigerant: byDesignation(),
-          options: of<AbsoluteOptions>({ ...span(), "pressureUnit?": unit("absolutePressure") }),
-        }),
-      ),
-  });
+      }),
+      of<AskedTable<AbsoluteOptions>>({
+        refrigerant: byDesignation(),
+        options: of<AbsoluteOptions>({ ...span(), "pressureUnit?": unit("absolutePressure") }),
+      }),
+    ),
+});
 
 const table = <K extends TableKind>(kind: K): ObjectOf<PressureTemperatureTable<K>> =>
   of<PressureTemperatureTable<"gaugePressure">>({

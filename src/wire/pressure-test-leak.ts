@@ -12,19 +12,18 @@ import type {
   TemperatureRule,
   throughputOfDrop,
 } from "../pressure-test/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { gas, refrigerantEquivalentShape } from "./pressure-test.ts";
 import { citation } from "./verdict.ts";
 import { list, type ObjectOf, of, words } from "./wire-shape.ts";
 
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
-
 /** JSON of what `refrigerantEquivalent` takes. Source: the library's own format. */
-export const refrigerantEquivalentInput: Codec<Input<typeof refrigerantEquivalent>> =
-  /* @__PURE__ */ codecOf<Input<typeof refrigerantEquivalent>>({
+export const refrigerantEquivalentInput: Codec<InputOf<typeof refrigerantEquivalent>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof refrigerantEquivalent>>({
     name: "leak",
     shape: () =>
-      of<Input<typeof refrigerantEquivalent>>({
+      of<InputOf<typeof refrigerantEquivalent>>({
         nitrogenLeak: "throughput",
         testPressure: "absolutePressure",
         refrigerant: gas(),
@@ -50,12 +49,12 @@ const leaking = (): ObjectOf<LeakingGas> =>
   });
 
 /** JSON of what `scaleLeak` takes. Source: the library's own format. */
-export const scaleLeakInput: Codec<Input<typeof scaleLeak>> = /* @__PURE__ */ codecOf<
-  Input<typeof scaleLeak>
+export const scaleLeakInput: Codec<InputOf<typeof scaleLeak>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof scaleLeak>
 >({
   name: "leak",
   shape: () =>
-    of<Input<typeof scaleLeak>>({ throughput: "throughput", from: leaking(), to: leaking() }),
+    of<InputOf<typeof scaleLeak>>({ throughput: "throughput", from: leaking(), to: leaking() }),
 });
 
 /** JSON of what `scaleLeak` gives. Source: the library's own format. */
@@ -65,11 +64,11 @@ export const scaleLeakResult: Codec<ScaledLeak> = /* @__PURE__ */ codecOf<Scaled
 });
 
 /** JSON of what `compareTemperatureRules` takes. Source: the library's own format. */
-export const compareTemperatureRulesInput: Codec<Input<typeof compareTemperatureRules>> =
-  /* @__PURE__ */ codecOf<Input<typeof compareTemperatureRules>>({
+export const compareTemperatureRulesInput: Codec<InputOf<typeof compareTemperatureRules>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof compareTemperatureRules>>({
     name: "change",
     shape: () =>
-      of<Input<typeof compareTemperatureRules>>({
+      of<InputOf<typeof compareTemperatureRules>>({
         pressure: "gaugePressure",
         temperature: "temperature",
         laterTemperature: "temperature",
@@ -100,24 +99,23 @@ export const compareTemperatureRulesResult: Codec<readonly RuleComparison[]> =
   });
 
 /** JSON of what `throughputOfDrop` takes. Source: the library's own format. */
-export const throughputOfDropInput: Codec<Input<typeof throughputOfDrop>> = /* @__PURE__ */ codecOf<
-  Input<typeof throughputOfDrop>
->({
-  name: "loss",
-  shape: () =>
-    of<Input<typeof throughputOfDrop>>({
-      volume: "volume",
-      drop: "pressureDifference",
-      elapsed: "duration",
-    }),
-});
+export const throughputOfDropInput: Codec<InputOf<typeof throughputOfDrop>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof throughputOfDrop>>({
+    name: "loss",
+    shape: () =>
+      of<InputOf<typeof throughputOfDrop>>({
+        volume: "volume",
+        drop: "pressureDifference",
+        elapsed: "duration",
+      }),
+  });
 
 /** JSON of what `massFlowOfThroughput` takes. Source: the library's own format. */
-export const massFlowOfThroughputInput: Codec<Input<typeof massFlowOfThroughput>> =
-  /* @__PURE__ */ codecOf<Input<typeof massFlowOfThroughput>>({
+export const massFlowOfThroughputInput: Codec<InputOf<typeof massFlowOfThroughput>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof massFlowOfThroughput>>({
     name: "leak",
     shape: () =>
-      of<Input<typeof massFlowOfThroughput>>({
+      of<InputOf<typeof massFlowOfThroughput>>({
         throughput: "throughput",
         temperature: "temperature",
         gramsPerMole: "number",

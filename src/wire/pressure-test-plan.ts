@@ -15,15 +15,14 @@ import type {
   TubeRun,
   testVolume,
 } from "../pressure-test/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { pressure, setup, temperature, uncertaintyShare } from "./pressure-test.ts";
 import { citation, statement } from "./verdict.ts";
 import { list, type ObjectOf, of, words } from "./wire-shape.ts";
 
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
-
 /** JSON of what `holdTime` takes. Source: the library's own format. */
-export const holdTimeInput: Codec<Input<typeof holdTime>> = /* @__PURE__ */ codecOf<HoldPlan>({
+export const holdTimeInput: Codec<InputOf<typeof holdTime>> = /* @__PURE__ */ codecOf<HoldPlan>({
   name: "plan",
   shape: () => {
     const { "criterion?": _, "refrigerant?": __, ...rest } = setup();
@@ -50,12 +49,12 @@ export const holdTimeResult: Codec<HoldTime> = /* @__PURE__ */ codecOf<HoldTime>
 });
 
 /** JSON of what `nitrogenNeeded` takes. Source: the library's own format. */
-export const nitrogenNeededInput: Codec<Input<typeof nitrogenNeeded>> = /* @__PURE__ */ codecOf<
-  Input<typeof nitrogenNeeded>
+export const nitrogenNeededInput: Codec<InputOf<typeof nitrogenNeeded>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof nitrogenNeeded>
 >({
   name: "fill",
   shape: () =>
-    of<Input<typeof nitrogenNeeded>>({
+    of<InputOf<typeof nitrogenNeeded>>({
       volume: "volume",
       pressure: "gaugePressure",
       "startPressure?": "gaugePressure",
@@ -95,11 +94,11 @@ const limit = (): ObjectOf<MarkedLimit> =>
   });
 
 /** JSON of what `pressurizationPlan` takes. Source: the library's own format. */
-export const pressurizationPlanInput: Codec<Input<typeof pressurizationPlan>> =
-  /* @__PURE__ */ codecOf<Input<typeof pressurizationPlan>>({
+export const pressurizationPlanInput: Codec<InputOf<typeof pressurizationPlan>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof pressurizationPlan>>({
     name: "plan",
     shape: () =>
-      of<Input<typeof pressurizationPlan>>({
+      of<InputOf<typeof pressurizationPlan>>({
         limits: list(limit()),
         "wanted?": "gaugePressure",
         temperature: "temperature",
@@ -138,12 +137,12 @@ export const pressurizationPlanResult: Codec<PressurizationPlan> =
   });
 
 /** JSON of what `testVolume` takes. Source: the library's own format. */
-export const testVolumeInput: Codec<Input<typeof testVolume>> = /* @__PURE__ */ codecOf<
-  Input<typeof testVolume>
+export const testVolumeInput: Codec<InputOf<typeof testVolume>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof testVolume>
 >({
   name: "parts",
   shape: () =>
-    of<Input<typeof testVolume>>({
+    of<InputOf<typeof testVolume>>({
       "tubes?": list(of<TubeRun>({ insideDiameter: "length", length: "length" })),
       "vessels?": list("volume"),
     }),

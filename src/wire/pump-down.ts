@@ -15,10 +15,9 @@ import type {
   vacuumRiseOfLeak,
   waterVapourMass,
 } from "../vacuum-decay/index.ts";
+import type { InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { list, of, words } from "./wire-shape.ts";
-
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
 
 /** JSON of what `tubeConductance` takes. Source: the library's own format. */
 export const tubeConductanceInput: Codec<ConductanceInput> =
@@ -48,11 +47,11 @@ export const tubeConductanceResult: Codec<Conductance> = /* @__PURE__ */ codecOf
 });
 
 /** JSON of what `effectivePumpingSpeed` takes. Source: the library's own format. */
-export const effectivePumpingSpeedInput: Codec<Input<typeof effectivePumpingSpeed>> =
-  /* @__PURE__ */ codecOf<Input<typeof effectivePumpingSpeed>>({
+export const effectivePumpingSpeedInput: Codec<InputOf<typeof effectivePumpingSpeed>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof effectivePumpingSpeed>>({
     name: "input",
     shape: () =>
-      of<Input<typeof effectivePumpingSpeed>>({
+      of<InputOf<typeof effectivePumpingSpeed>>({
         pump: "volumeFlow",
         conductances: list("volumeFlow"),
       }),
@@ -74,11 +73,11 @@ export const pumpDownTimeInput: Codec<PumpDownInput> = /* @__PURE__ */ codecOf<P
 });
 
 /** JSON of what `residualGasFraction` takes. Source: the library's own format. */
-export const residualGasFractionInput: Codec<Input<typeof residualGasFraction>> =
-  /* @__PURE__ */ codecOf<Input<typeof residualGasFraction>>({
+export const residualGasFractionInput: Codec<InputOf<typeof residualGasFraction>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof residualGasFraction>>({
     name: "input",
     shape: () =>
-      of<Input<typeof residualGasFraction>>({
+      of<InputOf<typeof residualGasFraction>>({
         cycles: list(
           of<EvacuationCycle>({ vacuum: "absolutePressure", brokenTo: "absolutePressure" }),
         ),
@@ -88,26 +87,25 @@ export const residualGasFractionInput: Codec<Input<typeof residualGasFraction>> 
   });
 
 /** JSON of what `vacuumRiseOfLeak` takes. Source: the library's own format. */
-export const vacuumRiseOfLeakInput: Codec<Input<typeof vacuumRiseOfLeak>> = /* @__PURE__ */ codecOf<
-  Input<typeof vacuumRiseOfLeak>
->({
-  name: "input",
-  shape: () =>
-    of<Input<typeof vacuumRiseOfLeak>>({
-      leak: "throughput",
-      testPressure: "absolutePressure",
-      atmosphere: "absolutePressure",
-      volume: "volume",
-    }),
-});
+export const vacuumRiseOfLeakInput: Codec<InputOf<typeof vacuumRiseOfLeak>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof vacuumRiseOfLeak>>({
+    name: "input",
+    shape: () =>
+      of<InputOf<typeof vacuumRiseOfLeak>>({
+        leak: "throughput",
+        testPressure: "absolutePressure",
+        atmosphere: "absolutePressure",
+        volume: "volume",
+      }),
+  });
 
 /** JSON of what `waterVapourMass` takes. Source: the library's own format. */
-export const waterVapourMassInput: Codec<Input<typeof waterVapourMass>> = /* @__PURE__ */ codecOf<
-  Input<typeof waterVapourMass>
+export const waterVapourMassInput: Codec<InputOf<typeof waterVapourMass>> = /* @__PURE__ */ codecOf<
+  InputOf<typeof waterVapourMass>
 >({
   name: "input",
   shape: () =>
-    of<Input<typeof waterVapourMass>>({
+    of<InputOf<typeof waterVapourMass>>({
       rise: "pressureDifference",
       volume: "volume",
       temperature: "temperature",
@@ -115,7 +113,7 @@ export const waterVapourMassInput: Codec<Input<typeof waterVapourMass>> = /* @__
 });
 
 /** JSON of what `compareLineAndSaturating` takes. Source: the library's own format. */
-export const compareLineAndSaturatingInput: Codec<Input<typeof compareLineAndSaturating>> =
+export const compareLineAndSaturatingInput: Codec<InputOf<typeof compareLineAndSaturating>> =
   /* @__PURE__ */ codecOf<readonly DecayReading[]>({
     name: "readings",
     shape: () => list(of<DecayReading>({ elapsed: "duration", pressure: "absolutePressure" })),

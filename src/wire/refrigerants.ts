@@ -20,13 +20,14 @@ import type {
   superheat,
   temperatureGlide,
 } from "../refrigerants/index.ts";
-import type { Arguments } from "./arguments-of.ts";
+import type { ArgumentsOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { byDesignation } from "./refrigerant-names.ts";
 import { estimate, instrument, verdict } from "./verdict.ts";
 import { either, type FieldsOf, type FormOf, type ObjectOf, of, words } from "./wire-shape.ts";
 
-type AtTemperature = Arguments<
+/** A refrigerant at a temperature. Source: none; the library's own type. */
+export type AtTemperature = ArgumentsOf<
   | typeof bubblePressure
   | typeof dewPressure
   | typeof saturatedLiquidDensity
@@ -56,11 +57,13 @@ export const saturatedLiquidDensityInput: Codec<AtTemperature> =
 export const saturatedVaporDensityInput: Codec<AtTemperature> =
   /* @__PURE__ */ codecOf<AtTemperature>({ name: "input", shape: atTemperature });
 
-interface AtAbsolutePressure {
+/** A refrigerant at an absolute pressure. Source: none; the library's own type. */
+export interface AtAbsolutePressure {
   readonly refrigerant: Refrigerant;
   readonly pressure: Quantity<"absolutePressure">;
 }
-interface AtPressure {
+/** A refrigerant at a pressure as it was read, with the atmosphere around the gauge. Source: none; the library's own type. */
+export interface AtPressure {
   readonly refrigerant: Refrigerant;
   readonly pressure: ReadPressure;
   readonly atmosphere: Quantity<"absolutePressure">;
@@ -97,17 +100,18 @@ const gauge = (): FieldsOf<Gauge> => ({
 
 /** JSON of what `temperatureGlide` takes. Source: the library's own format. */
 export const temperatureGlideInput: Codec<
-  Arguments<typeof temperatureGlide, ["refrigerant", "reading"]>
-> = /* @__PURE__ */ codecOf<Arguments<typeof temperatureGlide, ["refrigerant", "reading"]>>({
+  ArgumentsOf<typeof temperatureGlide, ["refrigerant", "reading"]>
+> = /* @__PURE__ */ codecOf<ArgumentsOf<typeof temperatureGlide, ["refrigerant", "reading"]>>({
   name: "input",
   shape: () =>
-    of<Arguments<typeof temperatureGlide, ["refrigerant", "reading"]>>({
+    of<ArgumentsOf<typeof temperatureGlide, ["refrigerant", "reading"]>>({
       refrigerant: byDesignation(),
       reading: either(of<Absolute>(absolute()), of<Gauge>(gauge())),
     }),
 });
 
-type MeanCoil = Arguments<typeof meanCoilTemperature, ["refrigerant", "reading"]>;
+/** What the mean temperature of a coil is told from. Source: none; the library's own type. */
+export type MeanCoil = ArgumentsOf<typeof meanCoilTemperature, ["refrigerant", "reading"]>;
 
 /** JSON of what `meanCoilTemperature` takes. Source: the library's own format. */
 export const meanCoilTemperatureInput: Codec<MeanCoil> = /* @__PURE__ */ codecOf<MeanCoil>({
@@ -125,7 +129,8 @@ export const meanCoilTemperatureInput: Codec<MeanCoil> = /* @__PURE__ */ codecOf
   },
 });
 
-type AtLine = Arguments<typeof superheat | typeof subcooling, ["refrigerant", "reading"]>;
+/** A refrigerant and a reading at a line. Source: none; the library's own type. */
+export type AtLine = ArgumentsOf<typeof superheat | typeof subcooling, ["refrigerant", "reading"]>;
 const atLine = (): ObjectOf<AtLine> => {
   type Line = Omit<LineReading, keyof CoilReading>;
   const line: FieldsOf<Line> = { lineTemperature: "temperature" };
@@ -175,8 +180,12 @@ export const probes = (): ObjectOf<LineAssessmentInput["instruments"]> =>
     "atmosphere?": instrument<"absolutePressure">("pressureDifference"),
   });
 
-type Judged = Arguments<typeof assessSuperheat | typeof assessSubcooling, ["refrigerant", "input"]>;
-const judged = (): ObjectOf<Judged> => {
+/** What a verdict on superheat or subcooling is told from. Source: none; the library's own type. */
+export type JudgedLine = ArgumentsOf<
+  typeof assessSuperheat | typeof assessSubcooling,
+  ["refrigerant", "input"]
+>;
+const judged = (): ObjectOf<JudgedLine> => {
   type Target = Omit<LineAssessmentInput, keyof CoilReading>;
   const target: FieldsOf<Target> = {
     lineTemperature: "temperature",
@@ -185,7 +194,7 @@ const judged = (): ObjectOf<Judged> => {
     instruments: probes(),
     "confidence?": "number",
   };
-  return of<Judged>({
+  return of<JudgedLine>({
     refrigerant: byDesignation(),
     input: either(
       of<Absolute & Target>({ ...absolute(), ...target }),
@@ -203,7 +212,7 @@ const judgement = (): ObjectOf<LineAssessment> =>
   });
 
 /** JSON of what `assessSuperheat` takes. Source: the library's own format. */
-export const assessSuperheatInput: Codec<Judged> = /* @__PURE__ */ codecOf<Judged>({
+export const assessSuperheatInput: Codec<JudgedLine> = /* @__PURE__ */ codecOf<JudgedLine>({
   name: "input",
   shape: judged,
 });
@@ -214,7 +223,7 @@ export const assessSuperheatResult: Codec<LineAssessment> = /* @__PURE__ */ code
 );
 
 /** JSON of what `assessSubcooling` takes. Source: the library's own format. */
-export const assessSubcoolingInput: Codec<Judged> = /* @__PURE__ */ codecOf<Judged>({
+export const assessSubcoolingInput: Codec<JudgedLine> = /* @__PURE__ */ codecOf<JudgedLine>({
   name: "input",
   shape: judged,
 });

@@ -21,7 +21,7 @@ import type {
   voltageMonitorSettings,
   voltageUnbalance,
 } from "../supply-voltage/index.ts";
-import type { Arguments } from "./arguments-of.ts";
+import type { ArgumentsOf, InputOf } from "./arguments-of.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import {
   currentUnbalanceShape,
@@ -40,17 +40,14 @@ import {
 } from "./supply-voltage.ts";
 import { list, of } from "./wire-shape.ts";
 
-type Input<F extends (input: never) => unknown> = Parameters<F>[0];
-
 const logged = () => list(of<LoggedVoltage>({ elapsed: "duration", voltage: "voltage" }));
 
 /** JSON of what `assessSupplyWeek` takes. Source: the library's own format. */
-export const assessSupplyWeekInput: Codec<Input<typeof assessSupplyWeek>> = /* @__PURE__ */ codecOf<
-  Input<typeof assessSupplyWeek>
->({
-  name: "input",
-  shape: () => of<Input<typeof assessSupplyWeek>>({ nominal: "voltage", readings: logged() }),
-});
+export const assessSupplyWeekInput: Codec<InputOf<typeof assessSupplyWeek>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof assessSupplyWeek>>({
+    name: "input",
+    shape: () => of<InputOf<typeof assessSupplyWeek>>({ nominal: "voltage", readings: logged() }),
+  });
 
 /** JSON of what `assessSupplyWeek` gives. Source: the library's own format. */
 export const assessSupplyWeekResult: Codec<SupplyWeekAssessment> =
@@ -64,12 +61,13 @@ export const nameplateVoltageRangeInput: Codec<VoltageNameplate> =
 export const nameplateVoltageRangeResult: Codec<NameplateVoltageRange> =
   /* @__PURE__ */ codecOf<NameplateVoltageRange>({ name: "result", shape: nameplateRange });
 
-type Ranges = Arguments<typeof supplyVoltageRanges, ["supply", "measuredAt"]>;
+/** What the ranges of a standard are asked for. Source: none; the library's own type. */
+export type RangesOf = ArgumentsOf<typeof supplyVoltageRanges, ["supply", "measuredAt"]>;
 
 /** JSON of what `supplyVoltageRanges` takes. Source: the library's own format. */
-export const supplyVoltageRangesInput: Codec<Ranges> = /* @__PURE__ */ codecOf<Ranges>({
+export const supplyVoltageRangesInput: Codec<RangesOf> = /* @__PURE__ */ codecOf<RangesOf>({
   name: "input",
-  shape: () => of<Ranges>({ supply: nominalSupply(), measuredAt: measuredAt() }),
+  shape: () => of<RangesOf>({ supply: nominalSupply(), measuredAt: measuredAt() }),
 });
 
 /** JSON of what `supplyVoltageRanges` gives. Source: the library's own format. */
@@ -81,12 +79,11 @@ export const supplyVoltageRangesResult: Codec<readonly SupplyRange[]> = /* @__PU
 });
 
 /** JSON of what `resistanceHeatAt` takes. Source: the library's own format. */
-export const resistanceHeatAtInput: Codec<Input<typeof resistanceHeatAt>> = /* @__PURE__ */ codecOf<
-  Input<typeof resistanceHeatAt>
->({
-  name: "input",
-  shape: () => of<Input<typeof resistanceHeatAt>>({ rated: "voltage", actual: "voltage" }),
-});
+export const resistanceHeatAtInput: Codec<InputOf<typeof resistanceHeatAt>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof resistanceHeatAt>>({
+    name: "input",
+    shape: () => of<InputOf<typeof resistanceHeatAt>>({ rated: "voltage", actual: "voltage" }),
+  });
 
 /** JSON of what `resistanceHeatAt` gives. Source: the library's own format. */
 export const resistanceHeatAtResult: Codec<ReturnType<typeof resistanceHeatAt>> =
@@ -118,11 +115,11 @@ export const supplySagResult: Codec<SupplySag> = /* @__PURE__ */ codecOf<SupplyS
 });
 
 /** JSON of what `voltageLogStatistics` takes. Source: the library's own format. */
-export const voltageLogStatisticsInput: Codec<Input<typeof voltageLogStatistics>> =
-  /* @__PURE__ */ codecOf<Input<typeof voltageLogStatistics>>({
+export const voltageLogStatisticsInput: Codec<InputOf<typeof voltageLogStatistics>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof voltageLogStatistics>>({
     name: "input",
     shape: () =>
-      of<Input<typeof voltageLogStatistics>>({
+      of<InputOf<typeof voltageLogStatistics>>({
         readings: logged(),
         range: of<VoltageRange>(range()),
       }),
@@ -133,11 +130,11 @@ export const voltageLogStatisticsResult: Codec<VoltageLogStatistics> =
   /* @__PURE__ */ codecOf<VoltageLogStatistics>({ name: "result", shape: statistics });
 
 /** JSON of what `voltageMonitorSettings` takes. Source: the library's own format. */
-export const voltageMonitorSettingsInput: Codec<Input<typeof voltageMonitorSettings>> =
-  /* @__PURE__ */ codecOf<Input<typeof voltageMonitorSettings>>({
+export const voltageMonitorSettingsInput: Codec<InputOf<typeof voltageMonitorSettings>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof voltageMonitorSettings>>({
     name: "input",
     shape: () =>
-      of<Input<typeof voltageMonitorSettings>>({
+      of<InputOf<typeof voltageMonitorSettings>>({
         nameplate: nameplate(),
         supply: nominalSupply(),
       }),
@@ -148,24 +145,22 @@ export const voltageMonitorSettingsResult: Codec<VoltageMonitorSettings> =
   /* @__PURE__ */ codecOf<VoltageMonitorSettings>({ name: "result", shape: monitorSettings });
 
 /** JSON of what `voltageUnbalance` takes. Source: the library's own format. */
-export const voltageUnbalanceInput: Codec<Input<typeof voltageUnbalance>> = /* @__PURE__ */ codecOf<
-  Input<typeof voltageUnbalance>
->({
-  name: "readings",
-  shape: () => list("voltage"),
-});
+export const voltageUnbalanceInput: Codec<InputOf<typeof voltageUnbalance>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof voltageUnbalance>>({
+    name: "readings",
+    shape: () => list("voltage"),
+  });
 
 /** JSON of what `voltageUnbalance` gives. Source: the library's own format. */
 export const voltageUnbalanceResult: Codec<VoltageUnbalance> =
   /* @__PURE__ */ codecOf<VoltageUnbalance>({ name: "result", shape: voltageUnbalanceShape });
 
 /** JSON of what `currentUnbalance` takes. Source: the library's own format. */
-export const currentUnbalanceInput: Codec<Input<typeof currentUnbalance>> = /* @__PURE__ */ codecOf<
-  Input<typeof currentUnbalance>
->({
-  name: "readings",
-  shape: () => list("current"),
-});
+export const currentUnbalanceInput: Codec<InputOf<typeof currentUnbalance>> =
+  /* @__PURE__ */ codecOf<InputOf<typeof currentUnbalance>>({
+    name: "readings",
+    shape: () => list("current"),
+  });
 
 /** JSON of what `currentUnbalance` gives. Source: the library's own format. */
 export const currentUnbalanceResult: Codec<PhaseUnbalance<"current">> = /* @__PURE__ */ codecOf<

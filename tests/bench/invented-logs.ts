@@ -12,16 +12,22 @@ import {
   psig,
   second,
 } from "hvac-install-math/quantity";
-import { acceptancePolicies, type DecayReading } from "hvac-install-math/vacuum-decay";
+import {
+  acceptancePolicies,
+  type DecayReading,
+  type VacuumDecayInput,
+} from "hvac-install-math/vacuum-decay";
 
-export const vacuumOptions = {
+export const vacuumOptions: Omit<VacuumDecayInput, "readings"> = {
   ambient: degC(20),
   volume: liter(4),
   policy: acceptancePolicies.guideSpec15182,
 };
 
 /** Pressure in micron at t seconds after isolation. */
-const courses = {
+const courses: Readonly<
+  Record<"outgassing" | "moisture" | "leak" | "leak and moisture", (t: number) => number>
+> = {
   outgassing: (t: number) => 280 + 60 * Math.log1p(t / 400),
   moisture: (t: number) => 280 + 900 * (1 - Math.exp(-t / 700)),
   leak: (t: number) => 280 + (40 * t) / 60 + 30 * (1 - Math.exp(-t / 8)),

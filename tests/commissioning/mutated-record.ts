@@ -28,7 +28,7 @@ export function put(target: unknown, [key, ...rest]: readonly Segment[], value: 
   return copy;
 }
 /** The value at a path. */
-export const at = (target: unknown, path: readonly Segment[]) =>
+export const at = (target: unknown, path: readonly Segment[]): unknown =>
   path.reduce<unknown>(
     (value, key) => (value as Record<Segment, unknown> | undefined)?.[key],
     target,
@@ -52,7 +52,7 @@ export const faults: readonly (readonly [path: Segment[], value: unknown])[] = [
 ];
 
 /** What no field of a record should be, and what some may. */
-export const strange = fc.oneof(
+export const strange: fc.Arbitrary<unknown> = fc.oneof(
   fc.constantFrom<unknown>(
     undefined,
     null,
@@ -74,4 +74,4 @@ export const strange = fc.oneof(
   fc.jsonValue({ maxDepth: 2 }),
 );
 /** What a figure is multiplied by. */
-export const factor = fc.constantFrom(-1, 0, 1e-9, 0.5, 1.001, 2, 1e6, 1e300);
+export const factor: fc.Arbitrary<number> = fc.constantFrom(-1, 0, 1e-9, 0.5, 1.001, 2, 1e6, 1e300);
