@@ -1,7 +1,16 @@
 // How sure are we? Standard uncertainty of an instrument and its way through a formula.
 // Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
 // JCGM 101:2008 propagates distributions.
-import { describe, listOf, numberOf, objectOf, requireUnit, siOf, textOf } from "../quantity/check.ts";
+import {
+  anyKindOf,
+  describe,
+  listOf,
+  numberOf,
+  objectOf,
+  requireUnit,
+  siOf,
+  textOf,
+} from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -47,7 +56,7 @@ export function standardUncertainty<K extends Kind>(
   argument = "instrument",
 ): Quantity<DifferenceOf<K>> {
   objectOf(argument, instrument);
-  requireUnit("unit", unit, unit?.kind);
+  requireUnit("unit", unit, anyKindOf(unit));
   const parts = [
     ["accuracy", 3],
     ["resolution", 12],
@@ -99,7 +108,7 @@ export type Correlation = readonly [first: number, second: number, coefficient: 
  * half the change of the answer is that input's share.
  *
  * @param formula - A function of the inputs' values; called 1 + 2n times.
- * @param inputs - The inputs with their standard uncertainties.
+ * @param inputs - The inputs with their standard uncertainties, at most 1000.
  * @param correlations - Pairs that err together, such as two readings of one gauge; none when left out.
  * @returns The answer and its combined standard uncertainty.
  * @throws {@link InvalidInputError} when an uncertainty is negative, a correlation is outside −1 to 1,

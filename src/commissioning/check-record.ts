@@ -26,7 +26,7 @@ import { shaped } from "./shape.ts";
  * ```
  */
 export function checkRecord(record: unknown): InstallationRecord {
-  if (typeof record !== "object" || record === null || Array.isArray(record)) {
+  if (typeof record !== "object" || record === null) {
     const allowed = "an installation record";
     throw new InvalidInputError({ argument: "record", value: describe(record), allowed });
   }

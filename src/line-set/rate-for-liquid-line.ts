@@ -1,6 +1,7 @@
 // Which rate of the nameplate's table belongs to this liquid line? The row of its outside diameter.
 // Follows manufacturers' published manuals, brands withheld, which print one rate per liquid size.
 // Does not cover sizes between rows: no rate is interpolated.
+import { listOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
@@ -50,7 +51,7 @@ export function rateForLiquidLine(
   tube: TubeSize,
 ): Quantity<"massPerLength"> {
   const { outside } = diametersOf("tube", tube);
-  const table = (Array.isArray(rows) ? (rows as readonly RateRow[]) : []).map((row, i) => ({
+  const table = listOf("rows", rows, 1000).map((row, i) => ({
     rate: rateOf(`rows[${i}].rate`, row?.rate),
     diameter: row.outsideDiameter,
     away: Math.abs(lengthOf(`rows[${i}].outsideDiameter`, row.outsideDiameter) - outside),

@@ -41,7 +41,7 @@ export function pointsOf(
 ): LogPoints {
   const { elapsed: start } = rows[0] as State;
   const { elapsed: end, temperatures: T2 } = rows.at(-1) as State;
-  const count = Math.max(...rows.map(({ temperatures }) => temperatures.length));
+  const count = rows.reduce((most, { temperatures }) => Math.max(most, temperatures.length), 0);
   // A single temperature stands for every zone.
   const zonesOf = ({ temperatures: T }: State) =>
     T.length === count ? T : Array.from({ length: count }, () => T[0] as number);

@@ -188,9 +188,9 @@ export function pressurizationPlan(plan: {
 }
 
 function aboveAir(argument: string, pressure: Quantity<"gaugePressure">, air: number): number {
-  if (isOfKind(pressure, "gaugePressure") && pressure.si > 0)
+  if (isOfKind(pressure, "gaugePressure") && pressure.si >= 1)
     return absoluteSi(argument, pressure, air);
-  const allowed = "a gaugePressure above 0";
+  const allowed = "a gaugePressure of 1 Pa or more";
   throw new InvalidInputError({ argument, value: describe(pressure), allowed });
 }
 

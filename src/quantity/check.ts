@@ -39,19 +39,20 @@ export function describe(value: unknown): string {
 
 /** Whether `value` is a quantity, of any copy of the package, and of the kind when one is asked for. */
 export function isOfKind(value: unknown, kind?: Kind): boolean {
+  if (typeof value !== "object" || value === null) return false;
   try {
     const { unit, plus, si, kind: own } = value as Quantity<Kind>;
     const whole = typeof unit === "function" && typeof plus === "function" && Number.isFinite(si);
-    return whole && own === (kind === undefined ? unit.kind : kind);
+    return whole && own === (kind ?? unit.kind);
   } catch {
-    return false; // null, undefined, a getter that throws
+    return false; // a getter that throws
   }
 }
 
 /** Throws unless `value` is a quantity, of the kind when one is asked for. */
 export function requireKind(argument: string, value: unknown, kind?: Kind): void {
   if (isOfKind(value, kind)) return;
-  const allowed = kind === undefined ? "a quantity" : `the kind ${String(kind)}`;
+  const allowed = kind ? `the kind ${String(kind)}` : "a quantity";
   throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 
@@ -66,8 +67,7 @@ export function listOf<T>(argument: string, given: readonly T[], most?: number):
   if (!Array.isArray(given)) {
     throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
   }
-  // biome-ignore lint/complexity/useIndexOf: indexOf passes over holes
-  const hole = given.findIndex((one) => one === undefined);
+  const hole = given.findIndex((_, i) => !(i in given));
   if (hole >= 0) {
     const at = `${argument}[${hole}]`;
     throw new InvalidInputError({ argument: at, value: "undefined", allowed: "a value" });
@@ -88,13 +88,15 @@ export function flagOf(argument: string, given: boolean): boolean {
   throw new InvalidInputError({ argument, value: describe(given), allowed: "true or false" });
 }
 
-/** Throws unless `value` is a unit, of the kind when one is asked for. */
-export function requireUnit(argument: string, value: unknown, kind?: Kind): void {
-  const own = typeof value === "function" && (value as Unit<Kind>).kind;
-  if (own && own === (kind ?? own)) return;
-  const allowed = `a unit${kind ? ` of ${kind}` : ""}`;
-  throw new InvalidInputError({ argument, value: describe(value), allowed });
+/** Throws unless `value` is a unit of the kind; where any will do, ask for its own: {@link anyKindOf}. */
+export function requireUnit(argument: string, value: unknown, kind: Kind): void {
+  if (typeof value === "function" && (value as Unit<Kind>).kind === kind) return;
+  throw new InvalidInputError({ argument, value: describe(value), allowed: `a unit of ${kind}` });
 }
+
+/** The kind of a unit, or words for an error where it is none. */
+export const anyKindOf = (unit: { readonly kind: Kind } | undefined): Kind =>
+  unit?.kind ?? ("some kind" as Kind);
 
 /** Throws unless `value` is a quantity whose values add. */
 export function requireAdditive(argument: string, value: { readonly kind: Kind }): void {
@@ -123,8 +125,8 @@ export function siOf<K extends Kind>(
     `${Number(((si - unit.offset) / unit.scale).toPrecision(6))} ${unit.symbol}`;
   const show = () => String(value);
   // The library's own limits: no quantity on a site lies beyond, and formulas would overflow.
-  const possible = limits.above === 0 && si > 0 ? { above: 1e-30, max: 1e30 } : { max: 1e30 };
-  within(argument, Math.abs(si), possible, Failure, show, inUnit);
+  const above = limits.above === 0 && si > 0 ? 1e-30 : -Infinity;
+  within(argument, Math.abs(si), { above, max: 1e30 }, Failure, show, inUnit);
   return within(argument, si, limits, Failure, show, inUnit);
 }
 

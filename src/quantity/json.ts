@@ -1,6 +1,6 @@
 // How does a quantity survive storage? The form {kind, value, unit} and the way back.
 // The format is the library's own; the unit catalogue is only pulled in by fromJSON.
-import { describe, isOfKind, numberOf, requireKind } from "./check.ts";
+import { describe, isOfKind, numberOf, requireKind, textOf } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -92,7 +92,7 @@ export function fromJSON(json: unknown, kind?: Kind): unknown {
     });
   }
   const quantity: unknown = found(numberOf("json.value", value as number));
-  if (kind !== undefined) requireKind("json", quantity, kind);
+  if (kind !== undefined) requireKind("json", quantity, textOf("kind", kind) as Kind);
   return quantity;
 }
 

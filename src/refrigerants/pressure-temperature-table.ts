@@ -2,6 +2,7 @@
 // Follows the saturation functions of this module; bubble and dew have a column each.
 // Does not cover interpolation: a step as fine as wanted needs none.
 import {
+  anyKindOf,
   describe,
   listOf,
   numberOf,
@@ -133,7 +134,7 @@ export function pressureTemperatureTable(
     });
   }
   const count = Math.floor((last - first) / width + 1e-9) + 1;
-  numberOf("step", count, { min: 1, max: mostRows });
+  numberOf("step", count, { min: 1, max: mostRows, hint: "This is the number of rows" });
   const rows = Array.from({ length: count }, (_, i): TableRow<"gaugePressure"> => {
     const T = Math.min(first + i * width, last);
     const column = (side: "bubble" | "dew") =>
@@ -205,7 +206,7 @@ function cells(table: AnyTable, decimals: number): string[][] {
   const { designation, temperatureUnit, pressureUnit, rows } = objectOf("table", table);
   textOf("table.designation", designation);
   requireUnit("table.temperatureUnit", temperatureUnit, "temperature");
-  requireUnit("table.pressureUnit", pressureUnit);
+  requireUnit("table.pressureUnit", pressureUnit, anyKindOf(pressureUnit));
   const unit = pressureUnit as Unit<"gaugePressure">;
   listOf<unknown>("table.rows", rows, mostRows).forEach((row, i) => {
     const { temperature, bubble, dew } = objectOf(`table.rows[${i}]`, row as TableRow<never>);

@@ -1,7 +1,7 @@
 // Straight or levelling off? The two plain least-squares fits of a log side by side, for those who want to see.
 // Follows ordinary least squares by QR and AICc (Burnham & Anderson (2002), 2.4, from memory); solver checked
 // against NIST StRD. Does not cover equalisation, correlated noise or several causes: assessVacuumDecay does.
-import { describe } from "../quantity/check.ts";
+import { describe, listOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import {
@@ -44,9 +44,9 @@ export interface ShapeComparison {
  *
  * Every reading counts the same; use {@link assessVacuumDecay} for a verdict.
  *
- * @param readings - At least six readings at six or more different times.
+ * @param readings - At least six readings at six or more different times; at most 100 000.
  * @returns Both fits and the preferred one.
- * @throws {@link InvalidInputError} when there are fewer, or a quantity is of another kind.
+ * @throws {@link InvalidInputError} when there are fewer or more, or a quantity is of another kind.
  *
  * Source: Burnham & Anderson (2002), 2.4 and 2.6 (ΔAICc below 2), from memory.
  *
@@ -64,7 +64,9 @@ export interface ShapeComparison {
  */
 export function compareLineAndSaturating(readings: readonly DecayReading[]): ShapeComparison {
   const rows = Array.isArray(readings)
-    ? readings.map((one, i) => readingSi(`readings[${i}]`, one)).sort(([a], [b]) => a - b)
+    ? listOf("readings", readings as readonly DecayReading[], 100_000)
+        .map((one, i) => readingSi(`readings[${i}]`, one))
+        .sort(([a], [b]) => a - b)
     : [];
   const t = rows.map(([at]) => at);
   const y = rows.map(([, p]) => p);

@@ -56,7 +56,7 @@ export function pumpDownTime(input: PumpDownInput): Quantity<"duration"> {
     ultimate === undefined ? 0 : siOf("ultimate", ultimate, "absolutePressure", { min: 0 });
   const p2 = siOf("to", to, "absolutePressure", { above: low });
   const p1 = siOf("from", from, "absolutePressure", { min: p2 });
-  listOf("tubes", tubes);
+  listOf("tubes", tubes, 100);
   if (tubes.length === 0) return second((V / S) * Math.log((p1 - low) / (p2 - low)));
   if (temperature === undefined) {
     throw new InvalidInputError({

@@ -75,10 +75,10 @@ describe("the safety data", () => {
   });
 
   test("are refused for what is not held, with a list of what is", () => {
-    expect(() => charge.refrigerantSafety(R717)).toThrow(/R-717 is not allowed; .*R454B/);
+    expect(() => charge.refrigerantSafety(R717)).toThrow(/"R-717" is not allowed; .*R454B/);
     expect(argumentOf(() => charge.refrigerantSafety(undefined as Anything))).toBe("refrigerant");
     const inherited = { designation: "toString", safetyClass: "A1" } as const;
-    expect(argumentOf(() => charge.refrigerantSafety(inherited))).toBe("refrigerant");
+    expect(argumentOf(() => charge.refrigerantSafety(inherited))).toBe("refrigerant.designation");
   });
 });
 
@@ -138,7 +138,7 @@ describe("the largest charge of a flammable refrigerant", () => {
     const limit = (more: Anything) =>
       argumentOf(() => charge.roomChargeLimit({ ...wall, floorArea: m2(20), ...more }));
     expect(limit({ refrigerant: R410A })).toBe("refrigerant.safetyClass");
-    expect(limit({ refrigerant: R717 })).toBe("refrigerant");
+    expect(limit({ refrigerant: R717 })).toBe("refrigerant.designation");
     expect(limit({ floorArea: m2(0) })).toBe("floorArea");
     expect(limit({ floorArea: 20 })).toBe("floorArea");
     expect(limit({ place: undefined })).toBe("place");

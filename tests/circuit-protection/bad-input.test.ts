@@ -158,7 +158,7 @@ describe("the other functions", () => {
   it.each<[string, (m: typeof module) => unknown, string]>([
     ["no loads", (m) => m.minimumCircuitAmpacity([]), "loads"],
     ["loads that are no list", (m) => m.minimumCircuitAmpacity(undefined as never), "loads"],
-    ["an empty load", (m) => m.minimumCircuitAmpacity([undefined as never]), "loads[0]"],
+    ["an empty load", (m) => m.minimumCircuitAmpacity([undefined as never]), "loads[0].kind"],
     [
       "a load without current",
       (m) => m.maximumOvercurrentProtection([{ kind: "motor" } as never]),

@@ -73,8 +73,7 @@ export function badValuesFor(valid: unknown): BadValue[] {
     }
   }
   if (Array.isArray(valid) && valid.length > 0) {
-    if (!process.env.NOMILLION)
-      list.push(bad("a list of 1e6", new Array(1e6).fill(valid[0]), false));
+    list.push(bad("a list of 2e4", new Array(2e4).fill(valid[0]), false));
     list.push(bad("an empty list", [], false));
     list.push(bad("a list with a hole", new Array(valid.length), false));
   }

@@ -113,7 +113,7 @@ describe("the torque of a flare nut", () => {
     expect(argumentOf(assess({ tube: "7/8" }))).toBe("tube");
     expect(argumentOf(assess({ tube: "toString" }))).toBe("tube");
     expect(argumentOf(assess({ confidence: 1.2 }))).toBe("confidence");
-    expect(argumentOf(assess({ wrench: {} }))).toBe("instrument");
+    expect(argumentOf(assess({ wrench: {} }))).toBe("wrench");
     const both = { accuracy: newtonMeter(1), relativeAccuracy: percent(4) };
     expect(argumentOf(assess({ wrench: both }))).toBe("wrench");
     const upsideDown = { low: newtonMeter(40), high: newtonMeter(30) };

@@ -320,7 +320,7 @@ describe("the functions of the core name the argument", () => {
     [
       "a product without a unit",
       () => js.product(ozPerFt(1), ft(20)),
-      "unit: undefined is not allowed; allowed: a unit",
+      "unit: undefined is not allowed; allowed: a unit of some kind",
     ],
     [
       "a product of names of Object",

@@ -532,7 +532,7 @@ describe("bad input", () => {
     [
       "a hole in the list",
       () => single([], { readings: [undefined] as Loose }),
-      "InvalidInputError: readings[0]: undefined is not allowed; allowed: a value",
+      "InvalidInputError: readings[0].voltage: undefined is not allowed; allowed: the kind voltage",
     ],
     [
       "a number",

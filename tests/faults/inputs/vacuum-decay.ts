@@ -36,7 +36,7 @@ const policy: AcceptancePolicy = {
   standing: "practice",
   source: { source: "span-2000", clause: "" },
 };
-const options: VacuumDecayOptions = {
+const settings: VacuumDecayOptions = {
   ambient: degC(20),
   coldest: degC(15),
   volume: liter(3),
@@ -52,10 +52,10 @@ const readings: DecayReading[] = Array.from({ length: 25 }, (_, i) => ({
 
 export const inputs: Inputs<typeof vacuumDecay> = {
   assessVacuumDecay: [
-    [{ ...options, readings }],
+    [{ ...settings, readings }],
     [
       {
-        ...options,
+        ...settings,
         readings,
         gauge: {
           resolution: [
@@ -67,7 +67,7 @@ export const inputs: Inputs<typeof vacuumDecay> = {
     ],
   ],
   compareLineAndSaturating: [[readings.filter((_, i) => i % 3 === 0)]],
-  createDecayMonitor: [[options]],
+  createDecayMonitor: [[settings]],
   decayCurve: [
     [
       {
@@ -160,5 +160,5 @@ export const monitor = {
 };
 
 export const monitorInputs: Inputs<typeof monitor> = {
-  add: [[options, { elapsed: minute(4), pressure: micron(300) }]],
+  add: [[settings, { elapsed: minute(4), pressure: micron(300) }]],
 };
