@@ -1,7 +1,7 @@
 // How large may a document be? Limits that keep a hostile or broken document from stopping the app.
 // Follows no standard; RFC 8259, section 9, lets a parser set limits.
 // Does not cover what a network or a file may bring: refuse that before it is text.
-import { numberOf, objectOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf } from "../quantity/check.ts";
 
 /**
  * How much a codec reads or writes before it refuses.
@@ -45,6 +45,7 @@ export const defaultLimits: WireLimits = {
 export function limitsOf(stated: Partial<WireLimits> = {}): WireLimits {
   const limits = { ...defaultLimits, ...objectOf("limits", stated) };
   for (const [name, value] of Object.entries(limits)) {
+    oneOf("limits", name, Object.keys(defaultLimits));
     numberOf(`limits.${name}`, value, name === "depth" ? { min: 1, max: 500 } : { min: 1 });
   }
   return limits;

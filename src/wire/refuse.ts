@@ -9,7 +9,9 @@ export type Path = readonly PropertyKey[];
 /** A path as text; the name of the whole where the path is empty. */
 export function pathText(path: Path, whole: string): string {
   const text = path.map((one) => {
-    return typeof one === "number" ? `[${one}]` : `.${String(one).slice(0, 40)}`;
+    if (typeof one === "number") return `[${one}]`;
+    const name = String(one).slice(0, 40);
+    return /^[\w-]*$/.test(name) ? `.${name}` : `[${JSON.stringify(name)}]`; // nothing that moves a cursor
   });
   return text.join("").replace(/^\./, "") || whole;
 }

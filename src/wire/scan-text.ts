@@ -1,4 +1,4 @@
-// Is this text safe to hand to JSON.parse? Its length, its depth, and whether a field stands twice.
+// Is this text safe to hand to JSON.parse? Its length, depth and number of values, and whether a field stands twice.
 // Follows RFC 8259, section 4 (names should be unique) and 9 (limits). Runs once over the text.
 // Does not cover whether it is JSON at all: JSON.parse says that afterwards.
 import type { WireLimits } from "./limits.ts";
@@ -17,6 +17,7 @@ export function scanText(text: string, limits: WireLimits, whole: string): void 
     refuse(whole, `a text of ${text.length} characters`, `at most ${limits.textLength}`);
   }
   const open: Level[] = [];
+  let commas = 0; // each parts two values
   const path = () =>
     pathText(
       open.map(({ at }) => at).filter((at) => at !== ""),
@@ -53,8 +54,11 @@ export function scanText(text: string, limits: WireLimits, whole: string): void 
       open.pop();
       level = open.at(-1);
     } else if (mark === "," && level) {
-      if (typeof level.at === "number") level.at++;
-      else level.awaitsName = true;
+      if (++commas >= limits.values)
+        refuse(whole, "one value more", `at most ${limits.values} values in all`);
+      if (typeof level.at !== "number") level.awaitsName = true;
+      else if (++level.at >= limits.listItems)
+        refuse(path(), "one item more", `at most ${limits.listItems} in a list`);
     }
   }
 }

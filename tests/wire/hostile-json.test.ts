@@ -62,6 +62,28 @@ describe("a document beyond the limits fails fast and says why:", () => {
     expect(thrownBy(() => recordCodec.decode(wide)).allowed).toBe("at most 1000000 values in all");
   });
 
+  it("the same in a text, before anything is made of it", () => {
+    const many = record(`"photos":[${"{},".repeat(5_000_000)}{}]`);
+    const error = thrownBy(() => recordCodec.parse(many));
+    expect([error.argument, error.allowed]).toEqual(["photos[100000]", "at most 100000 in a list"]);
+    expect(timed(() => recordCodec.parse(many))).toBeLessThan(1000);
+    const names = record(Array.from({ length: 30 }, (_, i) => `"n${i}":1`).join());
+    expect(thrownBy(() => recordCodec.parse(names, { values: 20 })).allowed).toBe(
+      "at most 20 values in all",
+    );
+  });
+
+  it("a name that would move the cursor of a terminal is written out", () => {
+    const error = thrownBy(() => recordCodec.parse(record('"\\u001b[31m":1')));
+    expect(error.argument).toBe('["\\u001b[31m"]');
+  });
+
+  it("a limit that does not exist", () => {
+    expect(
+      thrownBy(() => recordCodec.parse(record('"name":"a"'), { dept: 3 } as never)).argument,
+    ).toBe("limits");
+  });
+
   it("a ring of objects", () => {
     const ring: Record<string, unknown> = { version: 1 };
     ring.site = ring;
