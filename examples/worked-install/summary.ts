@@ -28,7 +28,7 @@ export function summary(
   const show = figureText({ system });
   const say = (said: Statement) => explain(said, show);
   const verdict = `Overall: ${words[result.outcome]}`;
-  const deciding = result.reasons.filter((reason) => !isOfPass(reason, result.steps));
+  const { deciding } = result;
   return [
     ...title(`Commissioning summary: ${record.site?.name ?? "no site named"}`, "="),
     ...wrapped("", record.name ?? ""),
@@ -71,19 +71,6 @@ function aboutText(
   const { outdoorUnit, refrigerant } = equipment ?? {};
   const high = site?.altitude && `${show(site.altitude)} above the sea`;
   return [outdoorUnit?.model, refrigerant, high].filter(Boolean).join(", ");
-}
-
-/** Whether a reason only says that a check passed. */
-function isOfPass({ code, values }: Statement, steps: readonly InstallationStep[]): boolean {
-  return steps.some(({ name, checks }) =>
-    checks.some(
-      ({ path, assessment }) =>
-        name === values.inStep &&
-        path === values.inPart &&
-        assessment.outcome === "pass" &&
-        assessment.reasons[0]?.code === code,
-    ),
-  );
 }
 
 type Show = ReturnType<typeof figureText>;

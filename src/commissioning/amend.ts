@@ -5,6 +5,7 @@ import { describe, isOfKind } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
+import { hasWords } from "./has-words.ts";
 import { surelyBefore } from "./iso-time.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
 import { pathOf, segmentsOf, shapeAt } from "./record-path.ts";
@@ -20,11 +21,11 @@ export interface Change {
   readonly path: string;
   /** What it becomes; nothing takes it out. */
   readonly value?: unknown;
-  /** Who changes it; not empty. */
+  /** Who changes it; a letter or a digit at least. */
   readonly by: string;
   /** When, by ISO 8601; not before the change before it. */
   readonly at: IsoTime;
-  /** Why; not empty. */
+  /** Why; a letter or a digit at least. */
   readonly reason: string;
 }
 
@@ -122,13 +123,16 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
   const refuse = (argument: string, given: unknown, allowed: string) => {
     throw new InvalidInputError({ argument, value: describe(given), allowed });
   };
+  // A misspelt `value` would take the field out.
+  const known = ["path", "value", "by", "at", "reason"];
+  for (const [name, given] of Object.entries(change)) {
+    if (!known.includes(name)) refuse(`change.${name}`, given, `only ${known.join(", ")}`);
+  }
   if (segments[0] === "version" || segments[0] === "history") {
     refuse("change.path", path, "another part than version and history");
   }
   for (const [name, text] of Object.entries({ by, reason })) {
-    if (typeof text !== "string" || text.trim() === "") {
-      refuse(`change.${name}`, text, "a text that is not empty");
-    }
+    if (!hasWords(text)) refuse(`change.${name}`, text, "a text with words");
   }
   shaped("change.at", when, "time");
   const last = history.at(-1);

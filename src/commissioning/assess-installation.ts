@@ -13,10 +13,10 @@ import { calibrationsOf } from "./calibration.ts";
 import { checkRecord } from "./check-record.ts";
 import { declared } from "./declared.ts";
 import { before, clears, type Held, type HoldPoint, holdsOf, valvesHeld } from "./hold-points.ts";
-import { surelyBefore } from "./iso-time.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 import { inOrder } from "./order-of-work.ts";
 import type { InstallationRecord } from "./record.ts";
+import { recordCautions } from "./record-cautions.ts";
 import type { InstallationStep, StepName, Tried } from "./step.ts";
 import { tryCharge, tryRoomLimit, tryValves } from "./try-charge.ts";
 import { tryDrain, tryOperation } from "./try-operation.ts";
@@ -30,6 +30,8 @@ import { tryEvacuation, tryJoints, tryLineRun } from "./try-tightness.ts";
  * Source: none; the library's own type.
  */
 export interface InstallationAssessment extends Assessment<StepName> {
+  /** The first of the reasons: all but those of checks that passed. */
+  readonly deciding: readonly Reason[];
   /** The steps in the order of the work. */
   readonly steps: readonly InstallationStep[];
   /** What may not be done yet. */
@@ -112,19 +114,22 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
   const cause = steps.find((step) => step.outcome === "fail")?.name;
   const verdicts = steps.flatMap(({ checks }) => checks.map(({ assessment }) => assessment));
   const calibration = calibrationsOf(checked);
+  const { deciding, passed } = reasonsOf(steps, held);
   return {
     outcome,
     ...(cause && { cause }),
-    reasons: reasonsOf(steps, held),
+    reasons: [...deciding, ...passed],
+    deciding,
     assumptions: unlike([
       ...steps.flatMap(({ declaration }) => (declaration ? [onTheirWord(declaration)] : [])),
       ...orderAssumed(held),
+      ...oneRunAssumed(checked),
       ...verdicts.flatMap(({ assumptions }) => assumptions),
       ...calibration.assumptions,
     ]),
     cautions: unlike([
       ...calibration.cautions,
-      ...signedBefore(checked),
+      ...recordCautions(checked),
       ...steps.flatMap(({ declaration }) =>
         declaration?.step === "room-limit" ? [suffocates] : [],
       ),
@@ -165,8 +170,19 @@ function orderAssumed(held: readonly Held[]): Statement[] {
   return holds.length ? [statement("order-unknown", text, { holds: holds.join(", ") })] : [];
 }
 
-/** What decides, in the order fail, undecided, missing, not applicable; what passed comes last. */
-function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): Reason[] {
+/** A record has one run, one drain and one room: they stand for all indoor units. */
+function oneRunAssumed({ equipment }: InstallationRecord): Statement[] {
+  const units = equipment?.indoorUnits?.length ?? 0;
+  const text =
+    "There are {units} indoor units, and one run, drain and room: taken for the worst of each.";
+  return units > 1 ? [statement("several-indoor-units", text, { units })] : [];
+}
+
+/** What decides, in the order fail, undecided, missing, not applicable; and what passed. */
+function reasonsOf(
+  steps: readonly InstallationStep[],
+  held: readonly Held[],
+): { readonly deciding: readonly Reason[]; readonly passed: readonly Reason[] } {
   const said: Record<"fail" | "inconclusive" | "pass", Reason[]> = {
     fail: held.filter(({ proven }) => proven).map(({ hold }) => hold.reason),
     inconclusive: held
@@ -200,26 +216,8 @@ function reasonsOf(steps: readonly InstallationStep[], held: readonly Held[]): R
       lacking.push(statement("missing", "{inStep}: not recorded: {fields}.", values));
     }
   }
-  return [...said.fail, ...said.inconclusive, ...lacking, ...away, ...said.pass];
-}
-
-/** Signatures that are older than a change or a declaration; or that there are none. */
-function signedBefore({
-  signatures = [],
-  history = [],
-  notApplicable = [],
-}: InstallationRecord): Statement[] {
-  const changes = [
-    ...history,
-    ...notApplicable.map(({ at }, i) => ({ path: `notApplicable[${i}]`, at })),
-  ];
-  if (signatures.length === 0) return [statement("not-signed", "Nobody has signed this record.")];
-  return signatures.flatMap(({ name, at }) => {
-    const later = changes.filter((change) => surelyBefore(at, change.at));
-    const values = { name, at, paths: [...new Set(later.map(({ path }) => path))].join(", ") };
-    const text = "{name} signed at {at}, before these were changed: {paths}.";
-    return later.length ? [statement("signed-before-change", text, values)] : [];
-  });
+  const deciding = [...said.fail, ...said.inconclusive, ...lacking, ...away];
+  return { deciding, passed: said.pass };
 }
 
 /** Each sentence once. */

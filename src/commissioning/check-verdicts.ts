@@ -41,6 +41,8 @@ export interface CheckVerdicts {
   readonly "brazed-joint": Assessment;
   /** Look at a pressed joint. */
   readonly "pressed-joint": Assessment;
+  /** A look that found a flared or brazed joint wrong. */
+  readonly "joint-inspected": Assessment;
   /** Joints recorded against joints made. */
   readonly "joint-count": Assessment;
   /** Tightness, by two readings or by a log. */

@@ -3,6 +3,7 @@
 // Does not cover who may declare it: licensed practice and local code say that.
 import { overallOutcome } from "../assessment/assessment.ts";
 import { describe } from "../quantity/check.ts";
+import { hasWords } from "./has-words.ts";
 import type { NotApplicable, OptionalStep } from "./not-applicable.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { StepProblem, Tried } from "./step.ts";
@@ -46,8 +47,8 @@ function problem(path: string, value: unknown, allowed: string, hint = ""): Step
 
 function flawsOf(record: InstallationRecord, given: NotApplicable, path: string): StepProblem[] {
   const empty = (["reason", "by"] as const)
-    .filter((field) => given[field].trim() === "")
-    .map((field) => problem(`${path}.${field}`, given[field], "a text that is not empty"));
+    .filter((field) => !hasWords(given[field]))
+    .map((field) => problem(`${path}.${field}`, given[field], "a text with words"));
   const refrigerant = record.equipment?.refrigerant;
   const safe = refrigerant !== undefined && safetyClassOf(refrigerant) === "A1";
   if (given.step !== "room-limit" || safe) return empty;

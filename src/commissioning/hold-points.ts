@@ -90,7 +90,13 @@ export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): re
     );
   return [
     hold("open-valves", before.valves, [...once(false, valves?.openedAt), ...runs], tests),
-    hold("add-charge", before.charge, (charge?.added?.si ?? 0) > 0 ? [charge?.at] : [], tests),
+    // A date without an amount says that some was added; an amount of 0 that none was.
+    hold(
+      "add-charge",
+      before.charge,
+      (charge?.added?.si ?? (charge?.at ? 1 : 0)) > 0 ? [charge?.at] : [],
+      tests,
+    ),
     hold(
       "power-on",
       ["circuit", "supply"],

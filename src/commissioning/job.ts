@@ -4,6 +4,7 @@
 import { type Assessment, statement } from "../assessment/assessment.ts";
 import { tubeVolume } from "../line-set/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
+import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Refrigerant, refrigerantByDesignation } from "../refrigerants/index.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -27,6 +28,7 @@ export function refrigerantOf({ equipment }: InstallationRecord): Refrigerant {
 export function volumeOf({ tubing }: InstallationRecord): Quantity<"volume"> | undefined {
   const { liquid, vapor, length, otherVolume } = tubing ?? {};
   if (!liquid || !vapor || !length || !otherVolume) return undefined;
+  siOf("volume", otherVolume, "volume", { min: 0 });
   return otherVolume.plus(tubeVolume(liquid, length)).plus(tubeVolume(vapor, length));
 }
 

@@ -26,9 +26,9 @@ export const optionalSteps: readonly OptionalStep[] = ["line-run", "joints", "ro
 export interface NotApplicable {
   /** Which step. */
   readonly step: OptionalStep;
-  /** Why it does not apply; not empty. */
+  /** Why it does not apply; a letter or a digit at least. */
   readonly reason: string;
-  /** Name of who declares it; not empty. */
+  /** Name of who declares it; a letter or a digit at least. */
   readonly by: string;
   /** When. */
   readonly at: IsoTime;

@@ -1,35 +1,58 @@
-// Does a test prove what was there when it was read? The dates of joints, pressure test and evacuation.
+// Does a test prove what was there when it was read? Dates of joints, tests, charge and the running unit.
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover what may not be done before its proof: see hold-points.ts.
 import { overallOutcome } from "../assessment/assessment.ts";
+import type { Quantity } from "../quantity/quantity.ts";
 import type { StepCheck } from "./check-verdicts.ts";
 import { surelyBefore } from "./iso-time.ts";
 import { stated } from "./job.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
-import type { Tried } from "./step.ts";
+import type { StepName, Tried } from "./step.ts";
 
 type Dated = readonly [path: string, at: IsoTime | undefined];
 
-/** The step, with what was done after the test that should have proven it. */
+/** What was read, over some time or at once; `at` is the end. */
+interface Read {
+  readonly at?: IsoTime;
+  readonly readings?: readonly { readonly elapsed?: Quantity<"duration"> }[];
+}
+
+/** The step, with what was done after the test that should have proven it had begun. */
 export function inOrder(record: InstallationRecord, tried: Tried): Tried {
-  const { joints = [], pressureTest, evacuation } = record;
-  const made = joints.map(({ at }, i): Dated => [`joints[${i}].at`, at]);
-  const late =
-    tried.name === "pressure-test"
-      ? laterThan(pressureTest?.at, made)
-      : tried.name === "evacuation"
-        ? laterThan(evacuation?.at, [...made, ["pressureTest.at", pressureTest?.at]])
-        : [];
+  const late = lateFor(record, tried.name);
   if (late.length === 0) return tried;
   const outcome = overallOutcome([tried.outcome, "inconclusive"]);
   return { ...tried, outcome, checks: [...tried.checks, ...late] };
 }
 
-function laterThan(read: IsoTime | undefined, work: readonly Dated[]): StepCheck[] {
+function lateFor(record: InstallationRecord, step: StepName): StepCheck[] {
+  const { joints = [], pressureTest, evacuation, valves, power, charge, operation = [] } = record;
+  const made = joints.map(({ at }, i): Dated => [`joints[${i}].at`, at]);
+  if (step === "pressure-test") return laterThan(pressureTest, made);
+  if (step === "evacuation") {
+    return laterThan(evacuation, [...made, ["pressureTest.at", pressureTest?.at]]);
+  }
+  if (step !== "operation") return [];
+  const charged = operation.map((one) => laterThan(one, [["charge.at", charge?.at]]));
+  return [
+    // A unit cannot be read before it is open and has power.
+    ...operation.flatMap((one) =>
+      laterThan(one, [
+        ["valves.openedAt", valves?.openedAt],
+        ["power.energizedAt", power?.energizedAt],
+      ]),
+    ),
+    // Readings led to a charge; one after it has to be there.
+    ...(charged.every((found) => found.length > 0) ? charged.flat() : []),
+  ];
+}
+
+function laterThan({ at: read, readings = [] }: Read = {}, work: readonly Dated[]): StepCheck[] {
+  const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
+  const span = elapsed.length ? 1000 * (Math.max(...elapsed) - Math.min(...elapsed)) : 0; // ms
   return work.flatMap(([path, at]) => {
-    if (!read || !at || !surelyBefore(read, at)) return [];
-    const text =
-      "Read at {read}, before the work of {at}, of which it proves nothing: do it again.";
+    if (!read || !at || !surelyBefore(read, at, span)) return [];
+    const text = `Read at {read}, ${span > 0 ? "and begun " : ""}before the work of {at}, of which it proves nothing: do it again.`;
     const assessment = stated("inconclusive", "older-than-work", text, { read, at });
     return [{ name: "order", path, assessment }];
   });

@@ -6,6 +6,7 @@ import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { assessConcentration, assessRoomCharge } from "../charge-limit/index.ts";
 import { additionalCharge, type ChargeAssessment } from "../line-set/index.ts";
+import { siOf } from "../quantity/check.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
@@ -190,8 +191,7 @@ export function tryCharge(record: InstallationRecord): Tried {
       },
       paths: {
         ...rulePaths,
-        lowerLimit: "charge.tolerance",
-        upperLimit: "charge.tolerance",
+        tolerance: "charge.tolerance",
         value: "charge.added",
       },
       run: () => weighed(record),
@@ -206,10 +206,12 @@ function weighed(record: InstallationRecord): Assessment {
   const tolerance = record.charge?.tolerance as Quantity<"mass">;
   const scale = errorsOf(record.instruments?.scale);
   const u = scale ? standardUncertainty(scale, kg) : kg(0);
+  const factory = record.equipment?.factoryCharge as Quantity<"mass">;
+  // Within the whole charge of a unit anything would be right.
+  siOf("tolerance", tolerance, "mass", { min: 0, below: factory.si });
   const low = asked.minus(tolerance);
   const high = asked.plus(tolerance);
   const most = record.equipment?.maximumCharge;
-  const factory = record.equipment?.factoryCharge as Quantity<"mass">;
   const total = factory.plus(added);
   const over = most
     ? conformity({ value: total, standardUncertainty: u, upperLimit: most }).outcome

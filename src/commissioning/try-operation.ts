@@ -81,6 +81,7 @@ function readingTrials(record: InstallationRecord, reading: OperatingReading, i:
     atmosphere: "site.atmosphere",
     altitude: "site.altitude",
     expansion: "equipment.expansion",
+    temperature: path, // of a coil: its air and its approach together
     instrument: "instruments.serviceGauge",
   };
   const trials: Trial[] = [

@@ -9,7 +9,7 @@ import {
   type TestReading,
 } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
-import { requireKind } from "../quantity/check.ts";
+import { requireKind, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { atmosphereNeed, atmosphereOf, stated, volumeOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -72,9 +72,11 @@ export function tryPressureTest(record: InstallationRecord): Tried {
       "pressureTest.readings[1].elapsed": elapsed?.[1] && elapsed.at(-1),
       "equipment.manual.testHold": testHold,
     },
+    paths: { testHold: "equipment.manual.testHold" },
     run: () => {
       const asked = testHold as Quantity<"duration">;
-      const seconds = spread((elapsed ?? []).map((one) => one?.si ?? 0));
+      siOf("testHold", asked, "duration", { above: 0 });
+      const seconds = spread((elapsed ?? []).flatMap((one) => (one ? [one.si] : [])));
       return stated(
         seconds >= asked.si * (1 - 1e-12) ? "pass" : "inconclusive",
         "test-hold",
@@ -103,7 +105,7 @@ export function tryPressureTest(record: InstallationRecord): Tried {
       name,
       path: "pressureTest.readings",
       needs: { ...needs, [path]: limit },
-      paths,
+      paths: { ...paths, limit: path },
       run: () =>
         heldPressure(record, readings ?? [], limit as Quantity<"gaugePressure">, name, text, above),
     });
@@ -122,6 +124,7 @@ function heldPressure(
   text: string,
   above: boolean,
 ): Assessment {
+  siOf("limit", limit, "gaugePressure", { above: 0 });
   const shown = readings.map(({ pressure, atmosphere }, i) => {
     if (pressure?.kind === "absolutePressure") {
       const read = pressure as Quantity<"absolutePressure">;

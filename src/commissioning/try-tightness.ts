@@ -68,6 +68,8 @@ export function tryJoints(record: InstallationRecord): Tried {
   const { joints = [], tubing } = record;
   const count = tubing?.jointCount;
   const trials = joints.flatMap((joint, i) => jointTrials(record, joint, `joints[${i}]`));
+  // Two entries of one name are one joint: the other may have none.
+  const recorded = new Set(joints.map(({ name }, i) => name ?? i)).size;
   const lacks =
     joints.length === 0 || (count ?? 0) > joints.length ? [`joints[${joints.length}]`] : [];
   const counted: Trial[] = [
@@ -77,14 +79,21 @@ export function tryJoints(record: InstallationRecord): Tried {
       needs: { "tubing.jointCount": count },
       run: () =>
         stated(
-          joints.length === count ? "pass" : "inconclusive",
+          recorded === count && recorded === joints.length ? "pass" : "inconclusive",
           "joint-count",
-          "{recorded} joints are recorded; there are {count}.",
-          { recorded: joints.length, count: count ?? 0 },
+          "{recorded} joints are recorded, each name counted once; there are {count}.",
+          { recorded, count: count ?? 0 },
         ),
     },
   ];
   return tryAll("joints", [...trials, ...counted], lacks);
+}
+
+/** A look at a joint need not be recorded; one that found it wrong counts, whatever its kind. */
+function foundWrong({ inspected }: Joint, path: string): Trial[] {
+  if (inspected !== false) return [];
+  const run = () => stated("fail", "joint-inspected", "It was looked at and not found right.");
+  return [{ name: "joint-inspected", path, needs: {}, run }];
 }
 
 function jointTrials(record: InstallationRecord, joint: Joint, path: string): Trial[] {
@@ -98,11 +107,17 @@ function jointTrials(record: InstallationRecord, joint: Joint, path: string): Tr
     const answer = joint[field];
     const run = () =>
       stated(answer ? "pass" : "fail", `${kind}-joint`, text, { answer: answer ? "yes" : "no" });
-    return [{ name: `${kind}-joint`, path, needs: { [`${path}.${field}`]: answer }, run }];
+    const made: Trial = {
+      name: `${kind}-joint`,
+      path,
+      needs: { [`${path}.${field}`]: answer },
+      run,
+    };
+    return kind === "brazed" ? [made, ...foundWrong(joint, path)] : [made];
   }
   const base = { [`${path}.kind`]: kind, [`${path}.tube`]: tube };
   const wrench = errorsOf(record.instruments?.torqueWrench);
-  const trials: Trial[] = [];
+  const trials = foundWrong(joint, path);
   if (torque || !turn) {
     const { relativeAccuracy, accuracy, resolution } = wrench ?? {};
     trials.push({

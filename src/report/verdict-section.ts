@@ -15,12 +15,7 @@ const leads: Readonly<Record<Outcome, string>> = {
 
 /** Verdict and the reasons that decide it. */
 export function verdictSection(context: Context): Section {
-  const { outcome, steps, reasons } = context.assessment;
-  // Reasons of checks that passed come last; what is before them decides.
-  const passed = steps
-    .flatMap(({ checks }) => checks)
-    .filter(({ assessment }) => assessment.outcome === "pass" && assessment.reasons.length > 0);
-  const deciding = reasons.slice(0, reasons.length - passed.length);
+  const { outcome, steps, deciding } = context.assessment;
   const counts = new Map<string, number>();
   for (const step of steps) {
     const { text: word } = stepMark(step);

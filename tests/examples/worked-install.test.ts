@@ -28,8 +28,8 @@ describe("the worked installation", () => {
     expect(lines.at(-1)).toBe("Overall: PASS");
   });
 
-  it("says that its data is invented, and gives reasons, assumptions, cautions and sources", () => {
-    for (const text of ["invented data", "Assumed", "Cautions", "Sources", "JCGM 106:2012"]) {
+  it("says that it is invented, and gives reasons, assumptions, cautions and sources", () => {
+    for (const text of ["invented example", "Assumed", "Cautions", "Sources", "JCGM 106:2012"]) {
       expect(output).toContain(text);
     }
     expect(output).not.toMatch(/NaN|Infinity|undefined|\{\w+\}|\[object/);
@@ -89,7 +89,7 @@ describe("every example", () => {
       for (const units of ["inch-pound", "SI"]) {
         const { output } = run([join(root, "examples", name), "--units", units]);
         expect(output.split("\n").filter((line) => line.length > 80)).toEqual([]);
-        expect(output).toContain("invented data");
+        expect(output).toContain("invented example");
         expect(output).not.toMatch(/NaN|Infinity|undefined|\{\w+\}|\[object/);
       }
     },

@@ -1,0 +1,65 @@
+// Can this record be believed as a document? Which unit it is about, who signed it, what changed afterwards.
+// Follows common practice of records under control; no source.
+// Does not cover what it proves of the work: the steps say that.
+import { type Caution, statement } from "../assessment/assessment.ts";
+import { hasWords } from "./has-words.ts";
+import { surelyBefore } from "./iso-time.ts";
+import type { InstallationRecord, IsoTime } from "./record.ts";
+
+type Dated = readonly [path: string, at: IsoTime | undefined];
+
+/** Cautions about the record itself. */
+export function recordCautions(record: InstallationRecord): Caution[] {
+  return [...signed(record), ...overwritten(record), ...unnamed(record)];
+}
+
+/** Everything that has a date besides photos and signatures. */
+function datesOf(record: InstallationRecord): readonly Dated[] {
+  const { tubing, joints = [], pressureTest, evacuation, charge, valves, power, drain } = record;
+  const { operation = [], notApplicable = [], history = [] } = record;
+  return [
+    ["tubing", tubing?.at],
+    ...joints.map(({ at }, i): Dated => [`joints[${i}]`, at]),
+    ["pressureTest", pressureTest?.at],
+    ["evacuation", evacuation?.at],
+    ["charge", charge?.at],
+    ["valves", valves?.openedAt],
+    ["power.circuit", power?.circuit?.at],
+    ["power.supply", power?.supply?.at],
+    ["power", power?.energizedAt],
+    ["drain", drain?.at],
+    ...operation.map(({ at }, i): Dated => [`operation[${i}]`, at]),
+    ...notApplicable.map(({ at }, i): Dated => [`notApplicable[${i}]`, at]),
+    ...history.map(({ path, at }): Dated => [path, at]),
+  ];
+}
+
+/** That nobody has signed, or before what the signature should cover. */
+function signed(record: InstallationRecord): Caution[] {
+  const signatures = (record.signatures ?? []).filter(({ name }) => hasWords(name));
+  if (signatures.length === 0) return [statement("not-signed", "Nobody has signed this record.")];
+  const dates = datesOf(record);
+  return signatures.flatMap(({ name, at }) => {
+    const later = dates.flatMap(([path, date]) => (date && surelyBefore(at, date) ? [path] : []));
+    const values = { name, at, paths: [...new Set(later)].join(", ") };
+    const text = "{name} signed at {at}, before these were done or changed: {paths}.";
+    return later.length ? [statement("signed-before-change", text, values)] : [];
+  });
+}
+
+/** What has another value than was recorded first. */
+function overwritten({ history = [] }: InstallationRecord): Caution[] {
+  const paths = new Set(history.flatMap((one) => (one.previous === undefined ? [] : [one.path])));
+  const text = "Changed after it was recorded; the history says what stood there before: {paths}.";
+  return paths.size ? [statement("amended", text, { paths: [...paths].join(", ") })] : [];
+}
+
+/** That no plate says which units these are. */
+function unnamed({ equipment }: InstallationRecord): Caution[] {
+  const { outdoorUnit, indoorUnits = [] } = equipment ?? {};
+  const known = [outdoorUnit, indoorUnits[0], ...indoorUnits].every(
+    (unit) => hasWords(unit?.model) || hasWords(unit?.serialNumber),
+  );
+  const text = "Model or serial number of a unit is not recorded: this could be about any unit.";
+  return known ? [] : [statement("unit-unknown", text)];
+}

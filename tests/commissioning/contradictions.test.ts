@@ -1,0 +1,167 @@
+// Records that contradict themselves, or that prove less than they seem to.
+import { explain } from "hvac-install-math/assessment";
+import {
+  amend,
+  assessInstallation,
+  type InstallationRecord,
+  type StepName,
+} from "hvac-install-math/commissioning";
+import { degF, ftLb, hour, isInvalidInputError, liter, oz, psig } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { type Change, changed } from "./changed.ts";
+import { complete } from "./complete-record.ts";
+
+const step = (record: InstallationRecord, name: StepName) => {
+  const found = assessInstallation(record).steps.find((one) => one.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+const cautionOf = (record: InstallationRecord, code: string) =>
+  assessInstallation(record).cautions.find((one) => one.code === code);
+
+describe("a figure that no manual, plate or tube can have", () => {
+  it.each([
+    ["pressure-test", "equipment.manual.testHold", hour(0)],
+    ["pressure-test", "equipment.manual.testHold", hour(-1)],
+    ["pressure-test", "equipment.manual.testPressure", psig(0)],
+    ["pressure-test", "equipment.lowestMarkedPressure", psig(-5)],
+    ["pressure-test", "tubing.otherVolume", liter(-0.1)],
+    ["charge", "charge.tolerance", oz(-1)],
+    ["charge", "charge.tolerance", oz(50)], // more than the unit holds
+  ] as [StepName, string, unknown][])("is a problem of %s at %s", (name, path, value) => {
+    const { outcome, problems } = step(changed({ [path]: value }), name);
+    expect(outcome).toBe("inconclusive");
+    expect(problems).toContainEqual(expect.objectContaining({ path, value: String(value) }));
+  });
+
+  it("names the part of the reading where a temperature is beyond the refrigerant", () => {
+    const record = changed({ "equipment.refrigerant": "R-744" });
+    expect(step(record, "operation").problems[0]?.path).toBe("operation[0]");
+  });
+});
+
+describe("joints", () => {
+  it.each([
+    { "joints[0].inspected": false },
+    { "joints[0]": { kind: "brazed", nitrogenFlowed: true, inspected: false } },
+    { "joints[0]": { kind: "pressed", inspected: false } },
+  ])("that were found wrong fail, whatever else is right", (changes) => {
+    expect(assessInstallation(changed(changes as Change)).cause).toBe("joints");
+  });
+
+  it("of one name are one joint", () => {
+    const twice = changed({ "joints[1].name": "liquid, indoor" });
+    expect(step(twice, "joints").outcome).toBe("inconclusive");
+    const more = changed({ "joints[2]": complete.joints?.[0] });
+    expect(step(more, "joints").outcome).toBe("inconclusive");
+  });
+});
+
+describe("a hold without all of its times", () => {
+  it("counts from the first time that is stated", () => {
+    const record = changed({ "pressureTest.readings[0].elapsed": undefined });
+    expect(step(record, "pressure-test").outcome).not.toBe("pass");
+  });
+});
+
+describe("dates", () => {
+  it.each([
+    ["a joint made during the hold", "pressure-test", { "joints[1].at": "2026-05-05T07:00" }],
+    ["a pressure test during the vacuum", "evacuation", { "pressureTest.at": "2026-05-05T10:50" }],
+    ["a unit read before its valves", "operation", { "valves.openedAt": "2026-05-05T15:00" }],
+    ["a unit read before its power", "operation", { "power.energizedAt": "2026-05-05T15:00" }],
+    ["a charge after the last reading", "operation", { "charge.at": "2026-05-05T15:00" }],
+  ] as [string, StepName, Change][])("show %s, which proves nothing", (_, name, changes) => {
+    const { outcome, checks } = step(changed(changes), name);
+    expect(outcome).toBe("inconclusive");
+    expect(checks.at(-1)?.name).toBe("order");
+  });
+
+  it("let a reading lead to a charge when another follows it", () => {
+    const [first] = complete.operation ?? [];
+    const again = { ...first, at: "2026-05-05T16:00" };
+    const record = changed({ "charge.at": "2026-05-05T15:00", "operation[1]": again });
+    expect(step(record, "operation").outcome).toBe("pass");
+  });
+
+  it("of a charge without its amount say that some was added", () => {
+    const { holds } = assessInstallation(
+      changed({ "charge.added": undefined, evacuation: undefined }),
+    );
+    expect(holds[1]).toMatchObject({ name: "add-charge", state: "breached" });
+    const none = assessInstallation(changed({ "charge.added": oz(0), evacuation: undefined }));
+    expect(none.holds[1]?.state).toBe("held");
+  });
+});
+
+describe("the document", () => {
+  it("says who signed before the work was done", () => {
+    const early = changed({ "signatures[0].at": "2026-05-05T13:00" });
+    expect(cautionOf(early, "signed-before-change")?.values.paths).toBe("operation[0]");
+  });
+
+  it.each(["", " ", "\u200b", "."])("is not signed by %j", (name) => {
+    expect(cautionOf(changed({ "signatures[0].name": name }), "not-signed")).toBeDefined();
+  });
+
+  it("says what was overwritten, and not what was filled in", () => {
+    const who = { by: "N. N.", at: "2026-05-05T15:00", reason: "misread" };
+    const failed = changed({ "joints[0].torque": ftLb(5), "tubing.bends": undefined });
+    const filled = amend(failed, { ...who, path: "tubing.bends", value: 4 });
+    expect(cautionOf(filled, "amended")).toBeUndefined();
+    const mended = amend(filled, { ...who, path: "joints[0].torque", value: ftLb(11.5) });
+    expect(assessInstallation(mended).outcome).toBe("pass");
+    expect(explain(cautionOf(mended, "amended") as never)).toBe(
+      "Changed after it was recorded; the history says what stood there before: joints[0].torque.",
+    );
+  });
+
+  it.each([
+    { "equipment.outdoorUnit": undefined },
+    { "equipment.indoorUnits": [] },
+    { "equipment.indoorUnits": [{}] },
+    { "equipment.outdoorUnit": { model: " " } },
+  ])("says that a unit is not identified", (changes) => {
+    expect(cautionOf(changed(changes), "unit-unknown")).toBeDefined();
+    expect(cautionOf(complete, "unit-unknown")).toBeUndefined();
+  });
+
+  it("says that one run and one drain stand for several indoor units", () => {
+    const many = changed({ "equipment.indoorUnits": [{ model: "a" }, { model: "b" }] });
+    const said = assessInstallation(many).assumptions.map(({ code }) => code);
+    expect(said).toContain("several-indoor-units");
+  });
+
+  it.each(["\u200b", "."])("takes no declaration by %j", (by) => {
+    const word = { step: "joints", reason: "quick couplings", by, at: "2026-05-04" };
+    const record = changed({ joints: undefined, "tubing.jointCount": 0, notApplicable: [word] });
+    expect(step(record, "joints").problems[0]?.path).toBe("notApplicable[0].by");
+  });
+});
+
+describe("an amendment", () => {
+  it.each([
+    ["change.vaule", { vaule: degF(3) }], // would take the field out
+    ["change.by", { by: "\u200b" }],
+    ["change.reason", { reason: "..." }],
+  ])("is refused by %s", (argument, wrong) => {
+    const change = { path: "tubing.bends", by: "N. N.", at: "2026-05-06", reason: "x", ...wrong };
+    let refused: unknown;
+    try {
+      amend(complete, change);
+    } catch (error) {
+      refused = isInvalidInputError(error) && error.argument;
+    }
+    expect(refused).toBe(argument);
+  });
+});
+
+describe("what decides", () => {
+  it("is the first of the reasons, without what passed", () => {
+    const { reasons, deciding } = assessInstallation(changed({ "joints[0].torque": ftLb(5) }));
+    expect(reasons.slice(0, deciding.length)).toEqual(deciding);
+    expect(deciding.some(({ values }) => values.inStep === "joints")).toBe(true);
+    expect(deciding.some(({ values }) => values.inStep === "line-run")).toBe(false);
+    expect(assessInstallation(complete).deciding).toEqual([]);
+  });
+});
