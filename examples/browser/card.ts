@@ -3,9 +3,10 @@ import {
   type Assessment,
   type Citation,
   explain,
+  type Figure,
   type Outcome,
 } from "hvac-install-math/assessment";
-import { type Figure, figureText, type UnitSystem } from "hvac-install-math/display";
+import { figureText, type UnitSystem } from "hvac-install-math/display";
 import { isInvalidInputError } from "hvac-install-math/quantity";
 import { sourceById } from "hvac-install-math/sources";
 import { element, folded, list } from "./elements.ts";

@@ -1,5 +1,5 @@
 // Card 2: what two readings of a nitrogen hold prove.
-import type { Figure } from "hvac-install-math/display";
+import type { Figure } from "hvac-install-math/assessment";
 import { assessPressureTest } from "hvac-install-math/pressure-test";
 import {
   atmosphereAtAltitude,

@@ -27,8 +27,11 @@ export interface Statement {
   /** English sentence with `{name}` where a value belongs. */
   readonly text: string;
   /** The figures by name. */
-  readonly values: Readonly<Record<string, AnyQuantity | number | string>>;
+  readonly values: Readonly<Record<string, Figure>>;
 }
+
+/** What stands in a sentence: a quantity, a number, or a word. Source: none; the library's own type. */
+export type Figure = AnyQuantity | number | string;
 
 /** Why the outcome is what it is. Source: none; the library's own type. */
 export type Reason = Statement;
@@ -101,8 +104,9 @@ export function cite(source: SourceId, clause = ""): Citation {
  * A statement as an English sentence with its figures.
  *
  * @param said - A reason, an assumption or a caution.
- * @param show - How a figure is printed, for instance in the reader's units; when left out, in the unit
- * in which it comes, to four significant digits or to the whole number.
+ * @param show - How a figure is printed, for instance in the reader's units, given the other figures of the
+ * sentence; when left out, in the unit in which it comes, to four significant digits or to the whole number,
+ * and to more where two figures that differ would read the same.
  * @returns The sentence.
  * @throws {@link InvalidInputError} from JavaScript, when it is not a statement.
  *
@@ -119,7 +123,7 @@ export function cite(source: SourceId, clause = ""): Citation {
  */
 export function explain(
   said: Statement,
-  show: (value: AnyQuantity | number | string) => string = rounded,
+  show: (figure: Figure, resolution: undefined, beside: readonly Figure[]) => string = rounded,
 ): string {
   const { text, values } = objectOf("said", said);
   objectOf("said.values", values);
@@ -128,16 +132,30 @@ export function explain(
     if (value === undefined) return whole;
     if (typeof value === "number") numberOf(`said.values.${name}`, value);
     else if (typeof value !== "string") requireKind(`said.values.${name}`, value);
-    return show(value);
+    return show(value, undefined, Object.values(values));
   });
 }
 
-/** Four significant digits, but never fewer than stand before the decimal point. */
-function rounded(value: AnyQuantity | number | string): string {
-  if (typeof value === "string") return value;
-  const { value: number, unit } = typeof value === "number" ? { value, unit: "" } : value.toJSON();
-  const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number) || 1)) + 1);
-  return `${Number(number.toPrecision(Math.min(digits, 21)))} ${unit}`.trim();
+/** Four significant digits, never fewer than stand before the decimal point, and more beside a figure that would read the same. */
+function rounded(figure: Figure, _: undefined, beside: readonly Figure[]): string {
+  if (typeof figure === "string") return figure;
+  const { value, unit } = plain(figure);
+  const text = (number: number, finer: number) => {
+    const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number) || 1)) + 1) + finer;
+    return Number(number.toPrecision(Math.min(digits, 21)));
+  };
+  const others = beside
+    .filter((one) => typeof one !== "string")
+    .map(plain)
+    .filter((one) => one.unit === unit && one.value !== value);
+  let finer = 0;
+  while (finer < 8 && others.some((one) => text(one.value, finer) === text(value, finer))) finer++;
+  return `${text(value, finer)} ${unit}`.trim();
+}
+
+/** A figure in its unit, to twelve digits, which leave out the noise of arithmetic. */
+function plain(figure: AnyQuantity | number): { value: number; unit: string } {
+  return typeof figure === "number" ? { value: figure, unit: "" } : figure.toJSON();
 }
 
 /**

@@ -10,6 +10,7 @@ export {
   type Citation,
   type Estimate,
   explain,
+  type Figure,
   type Outcome,
   overallOutcome,
   type Reason,

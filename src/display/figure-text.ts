@@ -1,6 +1,7 @@
 // How is any figure of a verdict shown to this reader? Quantities, plain numbers and words alike.
 // Follows format-quantity.ts for quantities; common practice, no source.
 // Does not cover the sentence around the figure: `explain` writes that.
+import type { Figure } from "../assessment/assessment.ts";
 import { numberOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Kind } from "../quantity/kinds.ts";
@@ -23,9 +24,6 @@ export interface FigureTextOptions {
   /** BCP 47 language tag of the reader's numbers. Without it: ASCII digits and a decimal point. */
   readonly locale?: string;
 }
-
-/** A figure that a verdict may carry. Source: none; the library's own type. */
-export type Figure = AnyQuantity | number | string;
 
 /**
  * Makes the function that shows a reader every figure of a verdict: quantities as {@link formatQuantity} does,

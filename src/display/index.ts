@@ -5,5 +5,5 @@
  * @module display
  */
 export { usualUnit } from "./display-units.ts";
-export { type Figure, type FigureTextOptions, figureText } from "./figure-text.ts";
+export { type FigureTextOptions, figureText } from "./figure-text.ts";
 export { type FormatQuantityOptions, formatQuantity, type UnitSystem } from "./format-quantity.ts";

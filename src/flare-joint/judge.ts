@@ -87,9 +87,9 @@ export function judge<K extends AdditiveKind, Cause extends string>(
   const low = possible.low && y < possible.low.si;
   const guard = normalQuantile(confidence) * u.si;
   const shown = (si: number) => new Quantity(si, value.unit) as unknown as AnyQuantity;
-  const values: Record<string, AnyQuantity | string> = {
+  const values: Record<string, AnyQuantity> = {
     measured: shown(y),
-    window: wording(sure, value),
+    ...limitsIn(sure, value),
     guard: shown(guard),
     shows: shown(2 * guard), // guarded rejection then fails it at the stated confidence
   };
@@ -99,18 +99,18 @@ export function judge<K extends AdditiveKind, Cause extends string>(
   if (passes) {
     reason = statement(
       "inside",
-      `{measured} keeps {window}${u.si > 0 ? "; {shows} outside it would have failed" : ""}.`,
+      `{measured} keeps ${wording(sure)}${u.si > 0 ? "; {shows} outside it would have failed" : ""}.`,
       values,
     );
   } else if (fails) {
-    reason = statement("outside", "{measured} does not keep {window}.", {
+    reason = statement("outside", `{measured} does not keep ${wording(possible)}.`, {
       ...values,
-      window: wording(possible, value),
+      ...limitsIn(possible, value),
     });
   } else if (inPossible && !inSure) {
     reason = statement(
       "sources-disagree",
-      "{measured} keeps one source and not another; all of them allow {window}. The manual of the unit decides.",
+      `{measured} keeps one source and not another; all of them allow ${wording(sure)}. The manual of the unit decides.`,
       values,
     );
   } else {
@@ -119,7 +119,7 @@ export function judge<K extends AdditiveKind, Cause extends string>(
     const needed = shown((gap * Math.sqrt(3)) / normalQuantile(confidence));
     reason = statement(
       "instrument-cannot-tell",
-      "{measured} is within {guard} of a limit of {window}; an instrument of ±{needed} or better would decide.",
+      `{measured} is within {guard} of a limit of ${wording(sure)}; an instrument of ±{needed} or better would decide.`,
       { ...values, needed },
     );
   }
@@ -138,12 +138,19 @@ export function judge<K extends AdditiveKind, Cause extends string>(
   };
 }
 
-function wording<K extends AdditiveKind>({ low, high }: Window<K>, { unit }: Quantity<K>): string {
-  const text = (limit: Quantity<K>) => `${Number(limit.in(unit).toPrecision(4))}`;
-  if (low && high) return `${text(low)} to ${text(high)} ${unit.symbol}`;
-  return low
-    ? `at least ${text(low)} ${unit.symbol}`
-    : `at most ${high && text(high)} ${unit.symbol}`;
+/** A window in words, its limits by name. */
+function wording<K extends AdditiveKind>({ low, high }: Window<K>): string {
+  if (low && high) return "{low} to {high}";
+  return low ? "at least {low}" : "at most {high}";
+}
+
+/** The limits by name, in the unit in which it was measured. */
+function limitsIn<K extends AdditiveKind>(
+  { low, high }: Window<K>,
+  { unit }: Quantity<K>,
+): Record<string, AnyQuantity> {
+  const limits = { ...(low && { low: low.as(unit) }), ...(high && { high: high.as(unit) }) };
+  return limits as unknown as Record<string, AnyQuantity>;
 }
 
 /** Two limits from the caller's manual, checked. */

@@ -7,7 +7,6 @@ import { objectOf, oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
-import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -53,9 +52,9 @@ export function chargeOfLine(
   const values = {
     length,
     preCharged: preChargedLength,
-    rate: rounded(rate),
-    charge: rounded(new Quantity(Math.abs(exact), massUnitOf(rate))),
-    difference: rounded(new Quantity(Math.abs(excess), length.unit)),
+    rate: rate,
+    charge: new Quantity(Math.abs(exact), massUnitOf(rate)),
+    difference: new Quantity(Math.abs(excess), length.unit),
   };
   const why = undecided
     ? statement(

@@ -14,7 +14,6 @@ import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { manuals, refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 
 /**
  * What bounds the added charge. All from the nameplate or manual; each that is missing shows among the
@@ -147,7 +146,7 @@ export function judgeCharge(
       throw new InvalidInputError({
         argument: "factoryCharge",
         value: String(factoryCharge),
-        allowed: `more than the ${rounded(new Quantity(-charge, unit))} that the rule takes out`,
+        allowed: `more than the ${new Quantity(-charge, unit)} that the rule takes out`,
       });
     }
     total = new Quantity(factory + charge, unit);
@@ -156,7 +155,7 @@ export function judgeCharge(
     siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
     const value = total ?? additionalCharge;
     const outcome = holds(value, u, "upperLimit", maximumCharge);
-    const values = { limit: maximumCharge, charge: rounded(value) };
+    const values = { limit: maximumCharge, charge: value };
     if (outcome !== "pass") {
       const verb = outcome === "fail" ? "is" : "may be";
       said[outcome].push(

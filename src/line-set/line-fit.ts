@@ -13,7 +13,6 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { workAtHeight } from "./line-cautions.ts";
 import { leastRadius, packCircles, tooLargeForRectangle } from "./pack-circles.ts";
-import { rounded } from "./rounded.ts";
 import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -233,7 +232,7 @@ export function assessLineFit(input: LineFitInput): LineFitAssessment {
   }));
   const fill = radii.reduce((sum, r) => sum + Math.PI * (r - half) ** 2, 0) / area;
   const outcome: Outcome = places ? "pass" : impossible ? "fail" : "inconclusive";
-  const sleeve = () => rounded(smallestSleeve(items, clearance));
+  const sleeve = () => smallestSleeve(items, clearance);
   const reason: Statement = places
     ? statement("fits", "The items fit and fill {percent} % of the opening.", {
         percent: Math.round(100 * fill),

@@ -8,7 +8,6 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
 import { manualDecides, manuals, workAtHeight } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -167,7 +166,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     reasons.push({
       outcome,
       said: statement(code, `{value} ${verb} the ${words} of {limit}.`, {
-        value: rounded(value),
+        value: value,
         limit,
       }),
     });

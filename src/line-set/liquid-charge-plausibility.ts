@@ -8,7 +8,6 @@ import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 
 /**
  * Where the liquid is expanded in cooling: in the `indoor` unit the liquid line is full of liquid; in
@@ -111,8 +110,8 @@ export function liquidChargePlausibility(
   const [low, high] = windows[device];
   const fullLineRate = new Quantity(full, rate.unit);
   const values = {
-    rate: rounded(rate),
-    full: rounded(fullLineRate),
+    rate: rate,
+    full: fullLineRate,
     ratio: Number(ratio.toPrecision(3)),
     low,
     high,

@@ -8,7 +8,6 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { manualDecides, underPressure } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 
 /**
  * The liquid line of a unit that expands the liquid at its far end.
@@ -117,7 +116,7 @@ export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoo
     );
   const cost = bubble(p) - bubble(p - loss);
   const neededSubcooling = new Quantity(Math.max(0, cost) + left, margin.unit);
-  const values = { needed: rounded(neededSubcooling), loss: rounded(pressureLoss) };
+  const values = { needed: neededSubcooling, loss: pressureLoss };
 
   let outcome: Assessment["outcome"] = "inconclusive";
   let reason = statement(

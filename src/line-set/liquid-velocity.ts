@@ -12,7 +12,6 @@ import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { flowOf, type TubeFlow } from "./friction-loss.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 import { isImperial } from "./tube.ts";
 
 /**
@@ -109,7 +108,7 @@ export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocity
         inconclusive:
           "{velocity} is less than {least}: a wide line holds more charge; ask the manual.",
       }[speed],
-      { velocity: rounded(velocity), least: least.as(unit), most: most.as(unit) },
+      { velocity: velocity, least: least.as(unit), most: most.as(unit) },
     ),
   ];
   const outcomes = [speed];
@@ -122,7 +121,7 @@ export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocity
     outcomes.push(loss === undefined ? "inconclusive" : loss > limit ? "fail" : "pass");
     reasons.push(
       statement("liquid-loss", "The line loses {loss}; at most {limit} is allowed.", {
-        loss: pressureLoss ? rounded(pressureLoss) : "an unknown pressure",
+        loss: pressureLoss ? pressureLoss : "an unknown pressure",
         limit: maximumLoss,
       }),
     );

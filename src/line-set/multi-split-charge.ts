@@ -9,7 +9,6 @@ import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
-import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -126,7 +125,7 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   if (allowances > 0) {
     why.push(
       statement("allowances", "The indoor units themselves take {mass}.", {
-        mass: rounded(new Quantity(allowances, unit)),
+        mass: new Quantity(allowances, unit),
       }),
     );
   }

@@ -7,7 +7,6 @@ import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
 import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 import { isImperial, lengthOf } from "./tube.ts";
 
 /**
@@ -176,18 +175,18 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
   const reasons: Statement[] = [
     difference < 0
       ? statement("add", "Add {mass}, so that {keep} is in.", {
-          mass: rounded(toAdd),
+          mass: toAdd,
           keep: chargeToKeep,
         })
       : statement("recover", "Recover {mass}, so that {keep} stays in.", {
-          mass: rounded(toRecover),
+          mass: toRecover,
           keep: chargeToKeep,
         }),
   ];
   if (over && cylinderRoom) {
     reasons.unshift(
       statement("cylinder-too-small", "The cylinder takes only {room} more: use another.", {
-        room: rounded(cylinderRoom),
+        room: cylinderRoom,
       }),
     );
   }

@@ -6,7 +6,6 @@ import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -126,7 +125,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
     neededLength,
   };
   const say = (code: string, text: string, values: Statement["values"] = {}): Statement =>
-    statement(code, text, { needed: rounded(neededLength), ...values });
+    statement(code, text, { needed: neededLength, ...values });
   if (length === undefined) {
     const longest = new Quantity(lengths.at(-1) ?? 0, unit);
     const reasons = [
@@ -144,9 +143,9 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   const surplusUse = surplus === 0 ? "none" : cuttable ? "cut" : "coil";
   const values = {
     stock: new Quantity(length, unit),
-    surplus: rounded(new Quantity(surplus, unit)),
-    coiled: rounded(new Quantity(coiled, unit)),
-    installed: rounded(new Quantity(installed, unit)),
+    surplus: new Quantity(surplus, unit),
+    coiled: new Quantity(coiled, unit),
+    installed: new Quantity(installed, unit),
   };
   const reasons = [
     say("stock-length", "{stock} is the shortest stock length that covers {needed}.", values),

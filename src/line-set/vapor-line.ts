@@ -15,7 +15,6 @@ import { kgPerHour, lbPerHour } from "../quantity/units/mass.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { flowOf } from "./friction-loss.ts";
 import { manualDecides, manuals } from "./line-cautions.ts";
-import { rounded } from "./rounded.ts";
 import { diametersOf, isImperial, type TubeSize } from "./tube.ts";
 
 /**
@@ -183,11 +182,11 @@ export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
   siOf("maximumVelocity", most, "speed", { above: least.si });
 
   const values = {
-    full: rounded(full),
-    low: rounded(low),
-    least: rounded(least),
-    most: rounded(most),
-    oil: rounded(oil),
+    full: full,
+    low: low,
+    least: least,
+    most: most,
+    oil: oil,
   };
   const noise: Outcome = full.si > most.si ? "fail" : "pass";
   const [carried, text]: [Outcome, string] =

@@ -1,9 +1,9 @@
 // What does every part of a report need? The record, its verdict, and how this reader sees figures and sources.
 // Follows no standard. Internal.
 // Does not cover layout: see the writers.
-import { type Citation, explain, type Statement } from "../assessment/index.ts";
+import { type Citation, explain, type Figure, type Statement } from "../assessment/index.ts";
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
-import type { Figure, figureText } from "../display/index.ts";
+import type { figureText } from "../display/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { SourceId } from "../sources/index.ts";
@@ -61,10 +61,7 @@ export function contextOf(
         name,
         typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
       ]);
-      const others = Object.values(values);
-      return explain({ code, text, values: Object.fromEntries(worded) }, (value) =>
-        figure(value, undefined, others),
-      );
+      return explain({ code, text, values: Object.fromEntries(worded) }, figure);
     },
     works,
     refs: (citations, clauses = false) =>

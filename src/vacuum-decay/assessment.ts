@@ -104,7 +104,7 @@ const causes: Record<DecayCause, string> = {
   outgassing:
     "Outgassing: the rise slows down without levelling off; a leak of up to {high} is not excluded.",
   undecided:
-    "The readings fit several causes: keep watching, or break with nitrogen, evacuate and repeat.",
+    "The readings fit several causes: a longer hold tells them apart, or a nitrogen break and a new evacuation.",
 };
 
 const cautions: readonly Caution[] = [

@@ -58,7 +58,7 @@ describe("the torque of a flare nut", () => {
   test("says that the sources disagree and who decides", () => {
     const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80) });
     expect(verdict.reasons[0]?.code).toBe("sources-disagree");
-    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/68 to 75\.4 N·m.*manual/);
+    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/68 N·m to 75\.4 N·m.*manual/);
     expect(verdict.conflicts).toHaveLength(2);
     expect(verdict.cause).toBeUndefined();
   });
