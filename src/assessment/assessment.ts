@@ -127,12 +127,20 @@ export function explain(
 ): string {
   const { text, values } = objectOf("said", said);
   objectOf("said.values", values);
-  return textOf("said.text", text).replace(/\{(\w+)\}/g, (whole, name: string) => {
+  const places = /\{(\w+)\}/g;
+  const beside: Figure[] = [];
+  const figures = new Map<string, Figure>();
+  for (const [, name = ""] of textOf("said.text", text).matchAll(places)) {
     const value = Object.hasOwn(values, name) ? values[name] : undefined;
-    if (value === undefined) return whole;
+    if (value === undefined) continue;
     if (typeof value === "number") numberOf(`said.values.${name}`, value);
     else if (typeof value !== "string") requireKind(`said.values.${name}`, value);
-    return show(value, undefined, Object.values(values));
+    figures.set(name, value);
+    beside.push(value);
+  }
+  return text.replace(places, (whole, name: string) => {
+    const value = figures.get(name);
+    return value === undefined ? whole : show(value, undefined, beside);
   });
 }
 

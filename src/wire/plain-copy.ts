@@ -33,7 +33,7 @@ export function plainCopy(root: unknown, limits: WireLimits, whole: string): unk
     }
     const prototype: unknown = Object.getPrototypeOf(value);
     if (prototype !== null && Object.getPrototypeOf(prototype) !== null) {
-      return no("an object of a class", "JSON data, as JSON.parse gives it");
+      return no("an object of a class", "JSON data");
     }
     const result: Record<string, unknown> = {};
     for (const [key, own] of Object.entries(value)) {

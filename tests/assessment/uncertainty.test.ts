@@ -205,6 +205,6 @@ it("names the instrument as the caller calls it, and what is missing", () => {
   expect(() => standardUncertainty({ accuracy: psi(1) }, undefined as never)).toThrow(/^unit: /);
   expect(() => propagate(undefined as never, [])).toThrow(/^formula: undefined/);
   expect(() => propagate((v) => v.length, undefined as never)).toThrow(/^inputs: /);
-  expect(() => propagate((v) => v.length, [undefined as never])).toThrow(/^inputs\[0\]: /);
+  expect(() => propagate((v) => v.length, [undefined as never])).toThrow(/^inputs\[0\]\.value: /);
   expect(() => propagate((v) => v.length, [], [null as never])).toThrow(/^correlations\[0\]: /);
 });

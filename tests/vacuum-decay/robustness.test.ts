@@ -322,7 +322,7 @@ describe("input that cannot be right", () => {
       () => assess([{ elapsed: wrong(3), pressure: micron(1) }]),
       "readings[0].elapsed",
     ],
-    ["a missing reading", () => assess([wrong(undefined)]), "readings[0]"],
+    ["a missing reading", () => assess([wrong(undefined)]), "readings[0].elapsed"],
     [
       "a hot ambient",
       () =>
