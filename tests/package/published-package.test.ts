@@ -75,7 +75,7 @@ describe("the packed package", () => {
     const built = (end: string) => readFileSync(join(installed, `dist/plots/index${end}`), "utf8");
     for (const ending of [".js", ".cjs"]) {
       expect(built(ending)).toMatch(
-        /Contains parts of d3-shape[\s\S]*Permission to use, copy, modify/,
+        /Contains parts of d3-array and d3-shape[\s\S]*Permission to use, copy, modify/,
       );
       expect(built(ending)).not.toMatch(/(?:from ?|require\()"d3/);
     }
