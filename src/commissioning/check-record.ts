@@ -1,7 +1,6 @@
 // Is this a record? Its form, and that of its history.
 // Follows record-shape.ts. Does not cover whether a figure is possible: the steps say that.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf } from "../quantity/check.ts";
 import type { InstallationRecord } from "./record.ts";
 import { shapeAt } from "./record-path.ts";
 import { recordShape } from "./record-shape.ts";
@@ -26,11 +25,11 @@ import { shaped } from "./shape.ts";
  * ```
  */
 export function checkRecord(record: unknown): InstallationRecord {
-  if (typeof record !== "object" || record === null) {
-    const allowed = "an installation record";
-    throw new InvalidInputError({ argument: "record", value: describe(record), allowed });
-  }
-  const checked = shaped("", record, recordShape) as InstallationRecord;
+  const checked = shaped(
+    "",
+    objectOf("record", record as object),
+    recordShape,
+  ) as InstallationRecord;
   if (!checked.history) return checked;
   const history = checked.history.map((entry, i) => {
     const shape = shapeAt(`history[${i}].path`, entry.path);

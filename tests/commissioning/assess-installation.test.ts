@@ -318,7 +318,7 @@ describe("a value that no check can use", () => {
     };
     expect(path(null)).toBe("record");
     expect(path("text")).toBe("record");
-    expect(path([])).toBe("");
+    expect(path([])).toBe("record");
     expect(path({})).toBe("version");
     expect(path({ version: 2 })).toBe("version");
     expect(path({ ...complete, tubing: { length: 36 } })).toBe("tubing.length");
