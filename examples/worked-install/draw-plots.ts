@@ -2,7 +2,7 @@
 import type { UnitSystem } from "hvac-install-math/display";
 import { pressureTestPlot, vacuumDecayPlot } from "hvac-install-math/plots";
 import type { PressureTestLog } from "hvac-install-math/pressure-test";
-import { atmosphereAtAltitude, degC, degF, ft, kPag, psig } from "hvac-install-math/quantity";
+import { atmosphereAtAltitude, degC, degF, kPag, psig } from "hvac-install-math/quantity";
 import type { HtmlReportOptions, ReportPlot } from "hvac-install-math/report";
 import { acceptancePolicies, type VacuumDecayInput } from "hvac-install-math/vacuum-decay";
 
@@ -16,8 +16,8 @@ export function plotsIn(system: UnitSystem): NonNullable<HtmlReportOptions["plot
     const checks = steps.flatMap((step) => step.checks);
     const plots: ReportPlot[] = [];
     const hold = checks.find((one) => one.name === "pressure-test")?.assessment;
-    if (hold && pressureTest) {
-      const atmosphere = site?.atmosphere ?? atmosphereAtAltitude(site?.altitude ?? ft(0));
+    const atmosphere = site?.atmosphere ?? (site?.altitude && atmosphereAtAltitude(site.altitude));
+    if (hold && pressureTest && atmosphere) {
       const test = { ...pressureTest, atmosphere } as PressureTestLog;
       const svg = pressureTestPlot(test, hold, units);
       plots.push({ step: "pressure-test", title: "Nitrogen hold", svg });

@@ -7,6 +7,7 @@ import type { StepCheck } from "./check-verdicts.ts";
 import { surelyBefore } from "./iso-time.ts";
 import { stated } from "./job.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
+import { spread } from "./spread.ts";
 import type { StepName, Tried } from "./step.ts";
 
 type Dated = readonly [path: string, at: IsoTime | undefined];
@@ -49,7 +50,7 @@ function lateFor(record: InstallationRecord, step: StepName): StepCheck[] {
 
 function laterThan({ at: read, readings = [] }: Read = {}, work: readonly Dated[]): StepCheck[] {
   const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
-  const span = elapsed.length ? 1000 * (Math.max(...elapsed) - Math.min(...elapsed)) : 0; // ms
+  const span = 1000 * spread(elapsed); // ms
   return work.flatMap(([path, at]) => {
     if (!read || !at || !surelyBefore(read, at, span)) return [];
     const text = `Read at {read}, ${span > 0 ? "and begun " : ""}before the work of {at}, of which it proves nothing: do it again.`;

@@ -13,6 +13,7 @@ import { requireKind, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { atmosphereNeed, atmosphereOf, stated, volumeOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
+import { spread } from "./spread.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
 
 /** Is it tight? */
@@ -112,8 +113,6 @@ export function tryPressureTest(record: InstallationRecord): Tried {
   }
   return tryAll("pressure-test", trials);
 }
-
-const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
 
 /** The highest reading under the marked pressure, or the lowest above what the manual asks for. */
 function heldPressure(

@@ -6,7 +6,16 @@ import {
   type InstallationRecord,
   type StepName,
 } from "hvac-install-math/commissioning";
-import { degF, ftLb, hour, isInvalidInputError, liter, oz, psig } from "hvac-install-math/quantity";
+import {
+  degF,
+  ftLb,
+  hour,
+  isInvalidInputError,
+  liter,
+  oz,
+  psig,
+  second,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { type Change, changed } from "./changed.ts";
 import { complete } from "./complete-record.ts";
@@ -164,4 +173,16 @@ describe("what decides", () => {
     expect(deciding.some(({ values }) => values.inStep === "line-run")).toBe(false);
     expect(assessInstallation(complete).deciding).toEqual([]);
   });
+});
+
+it("judges a log of 200 000 readings, and a test by it", () => {
+  const [start, end] = complete.pressureTest?.readings ?? [];
+  const readings = Array.from({ length: 200_000 }, (_, i) => ({
+    ...(i < 100_000 ? start : end),
+    elapsed: second(i / 4),
+  }));
+  const record = { ...complete, pressureTest: { ...complete.pressureTest, readings } };
+  const steps = assessInstallation(record as InstallationRecord).steps;
+  const names = steps.flatMap(({ checks }) => checks.map(({ name }) => name));
+  expect(names).toContain("test-hold");
 });
