@@ -25,6 +25,7 @@ const config: ViteUserConfig = defineConfig({
   resolve,
   test: {
     testTimeout: 60_000,
+    maxWorkers: "100%", // vitest leaves one core idle, which is half of two
     projects: [
       {
         root,

@@ -25,7 +25,7 @@ export function inPresentVersion(json: unknown, { version, steps }: Format): unk
     refuse("version", shown(written), `a whole number from 1 to ${version}`);
   }
   if ((written as number) > version) {
-    const hint = "Written by a newer version: update the library";
+    const hint = "A newer version wrote it: update";
     refuse("version", String(written), `at most ${version}`, hint);
   }
   let document = json as JsonObject;

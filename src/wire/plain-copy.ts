@@ -24,7 +24,7 @@ export function plainCopy(root: unknown, limits: WireLimits, whole: string): unk
     if (typeof value === "number") return value + 0; // −0 becomes 0
     if (value === null || typeof value === "boolean") return value;
     if (typeof value !== "object") return no(shown(value), "JSON data");
-    if (path.length >= limits.depth) no(shown(value), `at most ${limits.depth} inside each other`);
+    if (path.length >= limits.depth) no(shown(value), `at most ${limits.depth} deep`);
     if (Array.isArray(value)) {
       if (value.length > limits.listItems) {
         no(`a list of ${value.length} items`, `at most ${limits.listItems}`);

@@ -37,11 +37,7 @@ export function scanText(text: string, limits: WireLimits, whole: string): void 
       level.names?.add(level.at);
     } else if (mark === "{" || mark === "[") {
       if (open.length >= limits.depth) {
-        refuse(
-          path(),
-          "a list or an object this deep",
-          `at most ${limits.depth} inside each other`,
-        );
+        refuse(path(), "a value this deep", `at most ${limits.depth} deep`);
       }
       const isObject = mark === "{";
       level = {
