@@ -26,6 +26,14 @@ const config: ViteUserConfig = defineConfig({
   test: {
     testTimeout: 60_000,
     maxWorkers: "100%", // vitest leaves one core idle, which is half of two
+    coverage: {
+      provider: "v8",
+      include: ["src/**/*.ts"],
+      exclude: ["src/tsup.config.ts", "src/*/generate/**"], // tools of the house, not of the package
+      reporter: ["text", "json-summary"],
+      reportsDirectory: "tests/.generated/coverage",
+      thresholds: { lines: 97, branches: 97, functions: 97 },
+    },
     projects: [
       {
         root,

@@ -1,0 +1,23 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig, type ViteUserConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const { MODULE } = process.env;
+
+/** The tests of one module and its rows against outside sources. */
+const config: ViteUserConfig = defineConfig({
+  root,
+  resolve: {
+    alias: [
+      { find: /^hvac-install-math$/, replacement: `${root}src/index.ts` },
+      { find: /^hvac-install-math\/(.+)$/, replacement: `${root}src/$1/index.ts` },
+    ],
+  },
+  test: {
+    setupFiles: "tests/fixed-seed.ts",
+    include: [`tests/${MODULE}/**/*.test.ts`, "tests/published/published.test.ts"],
+    testTimeout: 60_000,
+  },
+});
+
+export default config;
