@@ -1,4 +1,4 @@
-import { describe, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { describe, objectOf, oneOf, siOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Material } from "./conductor-size.ts";
@@ -27,6 +27,5 @@ export function rulesOf<F extends RuleFamily>(input: {
 
 /** A whole number from 1 to 1000. */
 export function countOf(argument: string, count: number): number {
-  if (Number.isInteger(numberOf(argument, count, { min: 1, max: 1000 }))) return count;
-  throw new InvalidInputError({ argument, value: String(count), allowed: "a whole number" });
+  return wholeNumberOf(argument, count, { min: 1, max: 1000 });
 }

@@ -3,7 +3,7 @@
 // Does not cover limits that the manual does not state: none is assumed.
 import { type Assessment, cite, overallOutcome, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
@@ -24,7 +24,7 @@ export interface RunLimits {
   readonly maximumLift?: Quantity<"length">;
   /** Largest height difference where the outdoor unit is the higher one, if the manual tells the two apart. */
   readonly maximumLiftOutdoorAbove?: Quantity<"length">;
-  /** Most bends. */
+  /** Most bends, a whole number. */
   readonly maximumBends?: number;
   /** Length of straight tube that a bend counts for; `maximumLength` then holds the equivalent length. */
   readonly bendEquivalentLength?: Quantity<"length">;
@@ -58,7 +58,7 @@ export interface LineRunInput {
   readonly lift: Quantity<"length">;
   /** Where the outdoor unit stands. */
   readonly outdoorUnit: "above" | "below" | "level";
-  /** Number of bends. */
+  /** Number of bends, a whole number from 0 to 1000. */
   readonly bends?: number;
   /** Standard uncertainty (k = 1) of length and lift, 0 when left out. */
   readonly standardUncertainty?: Quantity<"length">;
@@ -133,7 +133,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   const run = lengthOf("length", length);
   const height = siOf("lift", lift, "length", { min: 0 });
   const above = oneOf("outdoorUnit", input.outdoorUnit, ["above", "below", "level"]) === "above";
-  const count = bends === undefined ? 0 : numberOf("bends", bends, { min: 0, max: 1000 });
+  const count = bends === undefined ? 0 : wholeNumberOf("bends", bends, { min: 0, max: 1000 });
   const { standardUncertainty: u = new Quantity(0, length.unit) } = input;
   if (height > run) {
     throw new InvalidInputError({
@@ -187,7 +187,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   if (overhead) check("maximumLiftOutdoorAbove", lift, maximumLiftOutdoorAbove, "upperLimit");
   else check("maximumLift", lift, maximumLift, "upperLimit");
   if (limits?.maximumBends !== undefined) {
-    const most = numberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
+    const most = wholeNumberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
     reasons.push({
       outcome: bends === undefined ? "inconclusive" : count > most ? "fail" : "pass",
       said: statement("maximum-bends", "{count} bends; at most {most} allowed.", {

@@ -143,6 +143,12 @@ export function numberOf(
   return within(argument, value, limits, Failure, () => String(value), String);
 }
 
+/** A count: a whole number within the limits. */
+export function wholeNumberOf(argument: string, value: number, limits: Limits): number {
+  if (Number.isInteger(numberOf(argument, value, limits))) return value;
+  throw new InvalidInputError({ argument, value: String(value), allowed: "a whole number" });
+}
+
 /** One of a few words. */
 export function oneOf<T extends string | number>(
   argument: string,

@@ -105,6 +105,9 @@ describe("assessLineRun", () => {
     expect(bad({ outdoorUnit: "roof" })).toThrow(/^outdoorUnit:/);
     expect(bad({ bends: Number.NaN })).toThrow(/^bends: NaN/);
     expect(bad({ bends: -1 })).toThrow(/^bends: -1/);
+    expect(bad({ bends: 1.5 })).toThrow(/^bends: 1.5 is not allowed; allowed: a whole number/);
+    expect(bad({ limits: { maximumBends: 9.5 } })).toThrow(/^limits\.maximumBends: 9.5 .*whole/);
+    expect(bad({ limits: { maximumBends: -1 } })).toThrow(/^limits\.maximumBends: -1 .*at least 0/);
     expect(bad({ limits: { maximumLength: psi(3) } })).toThrow(/^limits\.maximumLength:/);
     expect(bad({ limits: { ...run.limits, oilTraps: { above: m(10), spacing: m(0) } } })).toThrow(
       /^limits\.oilTraps\.spacing: 0 m/,
