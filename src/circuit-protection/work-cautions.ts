@@ -4,7 +4,7 @@ import { type Caution, statement } from "../assessment/assessment.ts";
 export const workCautions: readonly Caution[] = [
   /* @__PURE__ */ statement(
     "nameplate-first",
-    "The nameplate and the manufacturer's instructions come first (NFPA 70, 110.3(B)).",
+    "The nameplate and the manufacturer's instructions come first.",
   ),
   /* @__PURE__ */ statement(
     "local-code",

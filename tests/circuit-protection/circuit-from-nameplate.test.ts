@@ -439,6 +439,13 @@ describe("the international rules behind the same interface", () => {
     expect(codes(judged(16, "1.5 mm²").cautions)).not.toContain("start-may-trip");
   });
 
+  it("cite no American article", () => {
+    const { reasons, assumptions, cautions } = circuitFromNameplate(input);
+    for (const said of [...reasons, ...assumptions, ...cautions]) {
+      expect(explain(said)).not.toMatch(/NFPA|\b\d{3}\.\d/);
+    }
+  });
+
   it("fail where no standard device lies between design current and the largest fuse", () => {
     const circuit = circuitFromNameplate({
       ...input,
@@ -462,5 +469,12 @@ describe("Canada", () => {
     expect(codes(circuit.cautions)).not.toContain("ground-fault-protection");
     expect(circuit.disconnect.workingSpace).toBeUndefined();
     expect(circuit.sources.every(({ source }) => source === "cec-part-1")).toBe(true);
+  });
+
+  it("cites no American article", () => {
+    const { reasons, assumptions, cautions } = withChanges({ rules: cec2024 });
+    for (const said of [...reasons, ...assumptions, ...cautions]) {
+      expect(explain(said)).not.toMatch(/NFPA|\b\d{3}\.\d/);
+    }
   });
 });

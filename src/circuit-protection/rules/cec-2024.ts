@@ -16,15 +16,20 @@ function canadianRules(): CircuitRules<"awg"> {
     source: "cec-part-1",
     smallBreakers: [],
     workingSpaceRequired: false,
+    advice: [],
+  });
+  return {
+    ...shared,
     advice: [
+      statement(
+        "not-checked-here",
+        "Not checked: short-circuit ratings against the available fault current, the disconnect's horsepower rating, surge protection.",
+      ),
       statement(
         "tables-from-memory",
         "Ampacity, ambient, bonding-conductor and disconnect figures are the American ones, taken as harmonised from memory: check them against the adopted Canadian tables.",
       ),
     ],
-  });
-  return {
-    ...shared,
     citations: ["8-102", "28-704", "28-706", "28-708", "28-714"].map((c) => cite("cec-part-1", c)),
     // 28-704: locked-rotor current as marked, else 6 × rated load. 28-708: at most 50 % of it.
     compressorProtection: { of: "lockedRotor", normal: 0.5, lockedRotorMultiple: 6 },
