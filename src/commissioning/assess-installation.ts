@@ -12,7 +12,7 @@ import {
 import { calibrationsOf } from "./calibration.ts";
 import { checkRecord } from "./check-record.ts";
 import { declared } from "./declared.ts";
-import { before, clears, type Held, type HoldPoint, holdsOf, valvesHeld } from "./hold-points.ts";
+import { blockersOf, type Held, type HoldPoint, holdsOf, valvesHeld } from "./hold-points.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 import { inOrder } from "./order-of-work.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -100,12 +100,8 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
     .map((step) => inOrder(checked, step));
   const held = holdsOf(checked, tried);
   const judged = tried.map((step) => (step.name === "valves" ? valvesHeld(step, held) : step));
-  const cleared = new Set(judged.filter(clears).map(({ name }) => name));
   const steps = judged.map(
-    (step): InstallationStep => ({
-      ...step,
-      blockedBy: before[step.name].filter((name) => !cleared.has(name)),
-    }),
+    (step): InstallationStep => ({ ...step, blockedBy: blockersOf(step.name, judged) }),
   );
   const outcome = overallOutcome([
     ...steps.filter(({ state }) => state !== "not-applicable").map((step) => step.outcome),

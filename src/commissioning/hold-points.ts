@@ -15,14 +15,14 @@ export interface HoldPoint {
   readonly name: HoldName;
   /** `held`: not yet. `released`: may be done. `breached`: was done although it was held, or before its proof. */
   readonly state: "held" | "released" | "breached";
-  /** The steps that have not passed. */
+  /** The steps that have not passed: those that have to, and `joints` where one of them fails. */
   readonly waitsFor: readonly StepName[];
   /** Why, in a sentence. */
   readonly reason: Statement;
 }
 
 /** The steps that have to pass before each step. */
-export const before: Readonly<Record<StepName, readonly StepName[]>> = {
+const before: Readonly<Record<StepName, readonly StepName[]>> = {
   "line-run": [],
   joints: [],
   "pressure-test": ["joints"],
@@ -37,6 +37,38 @@ export const before: Readonly<Record<StepName, readonly StepName[]>> = {
 };
 
 /**
+ * The steps that must not have failed before a step. The tests of tightness and dryness stand in for what was not
+ * recorded of a joint, but not for a defect: a nut too loose or too tight can hold for a day and let go or crack in
+ * service (manufacturers' manuals), and no such test shows the scale of brazing without nitrogen. Before there is
+ * refrigerant, making it anew costs little. Common practice, no source.
+ */
+const unfailed: Partial<Record<StepName, readonly StepName[]>> = {
+  charge: ["joints"],
+  valves: ["joints"],
+};
+
+/** The steps that a step waits for: those that have to pass, and those that have failed and must not. */
+function needsOf(name: StepName, steps: readonly Tried[]): readonly Tried[] {
+  return steps.filter(
+    (step) =>
+      before[name].includes(step.name) ||
+      (step.outcome === "fail" && unfailed[name]?.includes(step.name)),
+  );
+}
+
+/** Whether a step holds nothing up: it passed, or it does not apply. */
+function clears({ outcome, state }: Tried): boolean {
+  return outcome === "pass" || state === "not-applicable";
+}
+
+const uncleared = (needs: readonly Tried[]): StepName[] =>
+  needs.filter((step) => !clears(step)).map((step) => step.name);
+
+/** The earlier steps that are in the way of a step. */
+export const blockersOf = (name: StepName, steps: readonly Tried[]): StepName[] =>
+  uncleared(needsOf(name, steps));
+
+/**
  * A hold point, whether the record shows by itself that it was broken, and whether the dates of what was
  * done leave open that it came first.
  */
@@ -44,11 +76,6 @@ export interface Held {
   readonly hold: HoldPoint;
   readonly proven: boolean;
   readonly undated: boolean;
-}
-
-/** Whether a step holds nothing up: it passed, or it does not apply. */
-export function clears({ outcome, state }: Tried): boolean {
-  return outcome === "pass" || state === "not-applicable";
 }
 
 const texts: Record<HoldName, readonly [done: string, wait: string]> = {
@@ -81,25 +108,23 @@ export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): re
   const runs = operation.map(({ at }) => at);
   const loaded = readings.some(({ state }) => state === "load" || state === "start");
   const once = (done: boolean, at: IsoTime | undefined): Dates => (done || at ? [at] : []);
-  const hold = (name: HoldName, needs: readonly StepName[], done: Dates, proofs: Dates): Held =>
-    holdOf(
-      name,
-      steps.filter((step) => needs.includes(step.name)),
-      done,
-      proofs,
-    );
   return [
-    hold("open-valves", before.valves, [...once(false, valves?.openedAt), ...runs], tests),
+    holdOf(
+      "open-valves",
+      needsOf("valves", steps),
+      [...once(false, valves?.openedAt), ...runs],
+      tests,
+    ),
     // A date without an amount says that some was added; an amount of 0 that none was.
-    hold(
+    holdOf(
       "add-charge",
-      before.charge,
+      needsOf("charge", steps),
       (charge?.added?.si ?? (charge?.at ? 1 : 0)) > 0 ? [charge?.at] : [],
       tests,
     ),
-    hold(
+    holdOf(
       "power-on",
-      ["circuit", "supply"],
+      steps.filter(({ name }) => name === "circuit" || name === "supply"),
       [...once(loaded, power?.energizedAt), ...runs],
       [suppliedAt, power?.circuit?.at],
     ),
@@ -107,7 +132,7 @@ export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): re
 }
 
 function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Dates): Held {
-  const waitsFor = needs.filter((step) => !clears(step)).map((step) => step.name);
+  const waitsFor = uncleared(needs);
   const away = needs.filter(({ state }) => state === "not-applicable").map((step) => step.name);
   const [did, wait] = texts[name];
   const said = (

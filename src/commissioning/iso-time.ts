@@ -5,6 +5,9 @@ import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { IsoTime } from "./record.ts";
 
+/** A part of a record by its path, and when it was done. */
+export type Dated = readonly [path: string, at: IsoTime | undefined];
+
 /** First and last millisecond that a text can mean, and whether it names its offset from UTC. */
 interface Moment {
   readonly from: number;

@@ -4,13 +4,11 @@
 import { overallOutcome } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { StepCheck } from "./check-verdicts.ts";
-import { surelyBefore } from "./iso-time.ts";
+import { type Dated, surelyBefore } from "./iso-time.ts";
 import { stated } from "./job.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
 import { spread } from "./spread.ts";
 import type { StepName, Tried } from "./step.ts";
-
-type Dated = readonly [path: string, at: IsoTime | undefined];
 
 /** What was read, over some time or at once; `at` is the end. */
 interface Read {

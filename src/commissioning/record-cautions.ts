@@ -3,10 +3,8 @@
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, statement } from "../assessment/assessment.ts";
 import { hasWords } from "./has-words.ts";
-import { surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
-
-type Dated = readonly [path: string, at: IsoTime | undefined];
+import { type Dated, surelyBefore } from "./iso-time.ts";
+import type { InstallationRecord } from "./record.ts";
 
 /** Cautions about the record itself. */
 export function recordCautions(record: InstallationRecord): Caution[] {
