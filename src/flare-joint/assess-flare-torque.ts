@@ -1,13 +1,15 @@
 // Was the nut tightened right? A torque reading against the manual's window, or what all sources share.
-// Follows JCGM 106:2012, 8.3; windows from flare-torque.ts.
+// Follows JCGM 106:2012, 8.3; windows from flare-torque.ts, the manual's held against them by manual-torque.ts.
 // Does not cover whether the joint is tight: a pressure test does.
 import { type Assumption, cite, statement } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { newtonMeter } from "../quantity/units/mechanics.ts";
 import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
 import type { FlareTube } from "./flare-tube.ts";
 import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
+import { beyondSources, doubtOf } from "./manual-torque.ts";
 
 /**
  * What is known of a torque wrench.
@@ -33,7 +35,10 @@ export interface FlareTorqueInput {
   readonly tube: FlareTube;
   /** The torque at which the wrench clicked or which it shows, above 0. */
   readonly torque: Quantity<"torque">;
-  /** The window in the unit's manual. It decides alone; without it all published sources do. */
+  /**
+   * The window in the unit's manual. It decides alone, unless it is in doubt; without it all published sources
+   * decide.
+   */
   readonly manual?: FlareLimits<"torque">;
   /** What is known of the wrench; counted as exact when left out, and the verdict says so. */
   readonly wrench?: TorqueWrench;
@@ -50,7 +55,7 @@ export type FlareTorqueCause = "under-tightened" | "over-tightened";
  * Source: see {@link assessFlareTorque}.
  */
 export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTorqueCause> {
-  /** The published sources that conflict for this size; empty when the manual decided. */
+  /** The published sources that conflict for this size; empty when the manual could decide. */
   readonly conflicts: readonly FlareTorqueConflict[];
 }
 
@@ -58,6 +63,11 @@ export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTo
  * Judges the torque of a flare nut. With the manual's window that window decides. Without it the
  * torque passes where every published source allows it, fails where none does, and is `inconclusive`
  * in between.
+ *
+ * A manual's window is in doubt when it shares nothing with any published window of the size
+ * (`manual-window-apart`) or when figures in N·m and in ft·lb both lie in it (`manual-window-wide`). Then
+ * nothing passes, what lies beyond manual and sources fails, and the reason asks to read the manual again with
+ * its unit. A pass beyond every published window carries the caution `beyond-sources`.
  *
  * @param input - Tube, torque, the manual's window, the wrench.
  * @returns The verdict, with `cause` on a fail.
@@ -83,11 +93,11 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   objectOf("input", input);
   const { tube, torque, manual, wrench, confidence } = input;
   const { windows, overlap, conflicts } = flareTorque(tube);
-  const decisive = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
-  const low = Math.min(...windows.map((window) => window.low.si));
-  const high = Math.max(...windows.map((window) => window.high.si));
-  const { unit } = overlap.low;
-  const assumptions: Assumption[] = decisive
+  const stated = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
+  const published = hullOf(windows);
+  const doubt = stated && doubtOf(tube, stated, published);
+  const decisive = doubt ? undefined : stated;
+  const assumptions: Assumption[] = stated
     ? []
     : [
         statement("published-windows", "Judged by {sources}: no window of the manual was given.", {
@@ -110,7 +120,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     instrumentArgument: "wrench",
     confidence,
     sure: decisive ?? overlap,
-    possible: decisive ?? { low: new Quantity(low, unit), high: new Quantity(high, unit) },
+    possible: decisive ?? (stated ? hullOf([stated, published]) : published),
     below: "under-tightened",
     above: "over-tightened",
     assumptions,
@@ -120,7 +130,23 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
       ...(decisive ? [] : windows.map(({ citation }) => citation)),
     ],
   });
-  return { ...verdict, conflicts: decisive ? [] : conflicts };
+  const { outcome, reasons, cautions } = verdict;
+  const conflicting = { ...verdict, conflicts: decisive ? [] : conflicts };
+  if (doubt) {
+    return outcome === "fail"
+      ? { ...conflicting, reasons: [...reasons, doubt] }
+      : { ...conflicting, outcome: "inconclusive", reasons: [doubt] };
+  }
+  const beyond = outcome === "pass" && beyondSources(torque, published);
+  return beyond ? { ...conflicting, cautions: [...cautions, beyond] } : conflicting;
+}
+
+/** From the smallest to the largest figure that any of the windows allows. */
+function hullOf(windows: readonly FlareLimits<"torque">[]): FlareLimits<"torque"> {
+  return {
+    low: newtonMeter(Math.min(...windows.map(({ low }) => low.si))),
+    high: newtonMeter(Math.max(...windows.map(({ high }) => high.si))),
+  };
 }
 
 /** The wrench's limits of error at this reading, as one accuracy and a resolution. */

@@ -39,3 +39,16 @@ test("a worse wrench never turns an undecided or failed torque into a pass, nor 
     }),
   );
 });
+
+test("no torque passes by a manual's window that shares nothing with the published ones", () => {
+  const window = fc.tuple(torque, fc.double({ min: 1, max: 1.3, noNaN: true }));
+  fc.assert(
+    fc.property(tube, torque, window, (size, value, [low, ratio]) => {
+      const { windows } = flare.flareTorque(size);
+      const manual = { low: newtonMeter(low), high: newtonMeter(low * ratio) };
+      fc.pre(windows.every((one) => manual.high < one.low || manual.low > one.high));
+      const verdict = flare.assessFlareTorque({ tube: size, torque: newtonMeter(value), manual });
+      expect(verdict.outcome).not.toBe("pass");
+    }),
+  );
+});

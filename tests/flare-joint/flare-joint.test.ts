@@ -71,6 +71,107 @@ describe("the torque of a flare nut", () => {
     expect(verdict.assumptions.map(({ code }) => code)).toEqual(["exact-instrument"]);
   });
 
+  // Windows in N·m and, for the second table, the ft·lb that two manuals print beside them.
+  const inNewtonMeters: [flare.FlareTube, number, number][] = (
+    ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] as const
+  ).flatMap((tube) =>
+    flare
+      .flareTorque(tube)
+      .windows.map(({ low, high }): [flare.FlareTube, number, number] => [
+        tube,
+        low.in(newtonMeter),
+        high.in(newtonMeter),
+      ]),
+  );
+  const inFootPounds: [flare.FlareTube, number, number][] = [
+    ["1/4", 10, 13],
+    ["3/8", 25, 30],
+    ["1/2", 36, 45],
+    ["5/8", 50, 60],
+    ["3/4", 71.7, 87.5],
+  ];
+  const byManual = (tube: flare.FlareTube, low: number, high: number, unit: typeof ftLb) =>
+    flare.assessFlareTorque({
+      tube,
+      torque: unit((low + high) / 2),
+      manual: { low: unit(low), high: unit(high) },
+    });
+
+  test("believes the window of every published source as a manual's", () => {
+    for (const [tube, low, high] of inNewtonMeters) {
+      expect(byManual(tube, low, high, newtonMeter).outcome).toBe("pass");
+    }
+    for (const [tube, low, high] of inFootPounds) {
+      expect(byManual(tube, low, high, ftLb).outcome).toBe("pass");
+    }
+    expect(byManual("1/4", 15, 20, newtonMeter).outcome).toBe("pass"); // another manual, from memory
+    expect(byManual("3/8", 37, 37, newtonMeter).outcome).toBe("pass"); // one figure
+  });
+
+  test("does not pass a manual's window whose unit was mistaken, and says so", () => {
+    for (const [tube, low, high] of inNewtonMeters) {
+      const { outcome, reasons } = byManual(tube, low, high, ftLb);
+      expect(outcome).toBe("inconclusive");
+      expect(reasons.map(({ code }) => code)).toEqual(["manual-window-apart"]);
+      expect(explain(reasons[0] as flareReason)).toMatch(
+        /1\.36 times as much: N·m taken for ft·lb/,
+      );
+    }
+    for (const [tube, low, high] of inFootPounds) {
+      const { outcome, reasons } = byManual(tube, low, high, newtonMeter);
+      expect(outcome).toBe("inconclusive");
+      expect(explain(reasons[0] as flareReason)).toMatch(
+        /1\.36 times as much: ft·lb taken for N·m/,
+      );
+    }
+  });
+
+  test("names the published window, in the unit of the manual's, and its sources", () => {
+    const { reasons, sources, conflicts } = byManual("5/8", 100, 120, ftLb);
+    // 61.8 and 82 N·m over 1.355 818 N·m per ft·lb
+    expect(explain(reasons[0] as flareReason)).toBe(
+      "100 ft·lb to 120 ft·lb of the manual shares nothing with the 45.58 ft·lb to 60.48 ft·lb that published sources print for 5/8 in: read the manual again, with its unit.",
+    );
+    expect(sources.map(({ source }) => source)).toContain("en-378-2");
+    expect(conflicts).toHaveLength(2);
+  });
+
+  test("does not pass a manual's window so wide that it decides nothing", () => {
+    for (const [low, high] of [
+      [0.1, 500],
+      [14, 19],
+    ] as const) {
+      const { outcome, reasons } = byManual("1/4", low, high, newtonMeter);
+      expect(outcome).toBe("inconclusive");
+      expect(reasons.map(({ code }) => code)).toEqual(["manual-window-wide"]);
+    }
+    expect(byManual("1/4", 14, 18.9, newtonMeter).outcome).toBe("pass"); // 1.350 < 1.3558
+  });
+
+  test("still fails what neither a doubtful manual nor any source allows", () => {
+    const manual = { low: ftLb(34), high: ftLb(42) }; // 46.1 to 56.9 N·m
+    const at = (torque: number) =>
+      flare.assessFlareTorque({ tube: "3/8", torque: newtonMeter(torque), manual });
+    expect(at(32).cause).toBe("under-tightened");
+    expect(at(57).cause).toBe("over-tightened");
+    expect(at(57).reasons.map(({ code }) => code)).toEqual(["outside", "manual-window-apart"]);
+    for (const torque of [33, 38, 44, 50, 56]) {
+      expect(at(torque)).toMatchObject({ outcome: "inconclusive" });
+      expect(at(torque).cause).toBeUndefined();
+    }
+  });
+
+  test("warns of a pass that only the manual allows", () => {
+    const manual = { low: newtonMeter(68), high: newtonMeter(84) }; // invented
+    const codes = (torque: number) =>
+      flare
+        .assessFlareTorque({ tube: "5/8", torque: newtonMeter(torque), manual })
+        .cautions.map(({ code }) => code);
+    expect(codes(83)).toContain("beyond-sources");
+    expect(codes(82)).not.toContain("beyond-sources");
+    expect(codes(90)).not.toContain("beyond-sources"); // it fails
+  });
+
   test("stays open within the wrench's guard band and names the wrench that would decide", () => {
     const joint = { tube: "1/4", torque: newtonMeter(16.9) } as const;
     expect(flare.assessFlareTorque(joint).outcome).toBe("pass");
