@@ -37,30 +37,33 @@ function child(parent: unknown, segment: Segment): unknown {
   return own !== undefined && Object.hasOwn(own, segment) ? own[segment] : undefined;
 }
 
-/** A copy of an object or a list in which the field at the end of the path has the value, or is gone. */
-function placed(
-  parent: unknown,
-  path: readonly Segment[],
-  value: unknown,
-  argument: string,
-): unknown {
-  const [segment, ...rest] = path;
-  if (segment === undefined) return value;
-  const next = placed(child(parent, segment), rest, value, argument);
-  if (typeof segment === "number") {
-    const items: unknown[] = Array.isArray(parent) ? [...parent] : [];
-    if (segment > items.length) {
-      const allowed = `at most [${items.length}], which adds an item`;
-      throw new InvalidInputError({ argument, value: `position ${segment}`, allowed });
-    }
-    items.splice(segment, 1, ...(next === undefined ? [] : [next]));
-    return items;
+/** A copy that can be changed; quantities stay the same, as nothing in them changes. */
+function loose(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(loose);
+  if (typeof value !== "object" || value === null || isOfKind(value)) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, own]) => [key, loose(own)]));
+}
+
+/** Gives the field at the end of the path a value, or takes it out; what is missing on the way is made. */
+function place(record: object, path: readonly Segment[], value: unknown, argument: string): void {
+  let parent = record as Record<Segment, unknown> | unknown[];
+  for (const [i, segment] of path.entries()) {
+    const next = path[i + 1];
+    const own = child(parent, segment);
+    const isList = typeof next === "number";
+    // Fields take the place of a quantity.
+    const fits = typeof own === "object" && Array.isArray(own) === isList && !isOfKind(own);
+    const given = next === undefined ? value : fits ? own : isList ? [] : {};
+    if (Array.isArray(parent)) {
+      const [at, allowed] = [segment as number, `at most [${parent.length}], which adds an item`];
+      if (at > parent.length) {
+        throw new InvalidInputError({ argument, value: `position ${at}`, allowed });
+      }
+      parent.splice(at, 1, ...(given === undefined ? [] : [given]));
+    } else if (given === undefined) delete parent[segment];
+    else parent[segment] = given;
+    parent = given as typeof parent;
   }
-  const { [segment]: _, ...others } = (isOfKind(parent) ? {} : (parent ?? {})) as Record<
-    string,
-    unknown
-  >;
-  return next === undefined ? others : { ...others, [segment]: next };
 }
 
 /** The part of the path down to what really changes: the first that was not there, or the list that grows or shrinks. */
@@ -152,7 +155,8 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     at: when,
     reason,
   };
-  const after = placed(before, segments, next, "change.path") as InstallationRecord;
+  const after = loose({ ...before, history: [] }) as InstallationRecord;
+  place(after, segments, next, "change.path");
   return checkRecord({ ...after, history: [...history, entry] });
 }
 
@@ -177,18 +181,17 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
  * ```
  */
 export function recordRevision(record: InstallationRecord, revision: number): InstallationRecord {
-  let now = checkRecord(record);
-  const count = now.history?.length ?? 0;
+  const { history = [], ...last } = checkRecord(record);
+  const count = history.length;
   if (!Number.isInteger(revision) || revision < 0 || revision > count) {
     const allowed = `a whole number from 0 to ${count}`;
     throw new InvalidInputError({ argument: "revision", value: describe(revision), allowed });
   }
-  for (let i = count; i > revision; i--) {
-    const { history = [], ...rest } = now;
-    const entry = history[i - 1] as Amendment;
-    const path = segmentsOf(`history[${i - 1}].path`, entry.path);
-    const back = placed(rest, path, entry.previous, `history[${i - 1}].path`) as InstallationRecord;
-    now = i > 1 ? { ...back, history: history.slice(0, i - 1) } : back;
+  const back = loose(last) as InstallationRecord;
+  for (let i = count - 1; i >= revision; i--) {
+    const { path, previous } = history[i] as Amendment;
+    const argument = `history[${i}].path`;
+    place(back, segmentsOf(argument, path), loose(previous), argument);
   }
-  return checkRecord(now);
+  return checkRecord(revision > 0 ? { ...back, history: history.slice(0, revision) } : back);
 }

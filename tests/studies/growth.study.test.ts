@@ -1,6 +1,6 @@
 // No cost grows faster than its input: what one row, one value or one character takes on a long input against a
 // short one. Sorting adds a tenth or so; something quadratic would take twenty times as long per row and fail.
-import { assessInstallation } from "hvac-install-math/commissioning";
+import { assessInstallation, recordRevision } from "hvac-install-math/commissioning";
 import { planDrain } from "hvac-install-math/condensate";
 import { chooseStockLength } from "hvac-install-math/line-set";
 import { assessPressureLog } from "hvac-install-math/pressure-test";
@@ -105,6 +105,21 @@ const works: Record<string, Work> = {
   assessInstallation: (n) => {
     const record = recordOf(n);
     return () => assessInstallation(record);
+  },
+  "recordRevision, one amendment of each reading": (n) => {
+    const record = recordOf(n);
+    const history = record.pressureTest.readings.map(({ pressure }, i) => ({
+      path: `pressureTest.readings[${i}].pressure`,
+      previous: pressure,
+      by: "N. N.",
+      at: "2026-05-06",
+      reason: "corrected",
+    }));
+    return () => recordRevision({ ...record, history }, 0);
+  },
+  "recordRevision, one field amended again and again": (n) => {
+    const entry = { path: "tubing.bends", previous: 4, by: "N. N.", at: "2026-05-06", reason: "x" };
+    return () => recordRevision({ ...complete, history: Array(n).fill(entry) }, 0);
   },
   "recordCodec, there and back": (n) => {
     const record = recordOf(n);
