@@ -21,7 +21,7 @@ import {
 export interface ConcentrationRule {
   /** The refrigerant. */
   readonly refrigerant: RoomRefrigerant;
-  /** Limit in place of the RCL that the module holds, above 0: a practical limit, another edition. */
+  /** Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition. */
   readonly concentrationLimit?: Quantity<"density">;
 }
 
@@ -43,14 +43,15 @@ export interface ConcentrationAnswer<K extends "mass" | "volume"> {
 function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): SafetyLimit {
   const held = refrigerantSafety(refrigerant).concentrationLimits[0] as SafetyLimit;
   if (concentrationLimit === undefined) return held;
-  siOf("concentrationLimit", concentrationLimit, "density", { above: 0 });
+  // EN 378-1, table E.1 (from memory): the largest practical limit of all is about half of this.
+  siOf("concentrationLimit", concentrationLimit, "density", { above: 0, max: 1 });
   return { value: concentrationLimit, standing: "stated" };
 }
 
 /**
  * The largest charge whose whole leak keeps a room below the concentration limit: m = RCL · V.
  *
- * @param room - Refrigerant, volume of the room above 0, limit where another one applies.
+ * @param room - Refrigerant, volume of the room above 0, limit of at most 1 kg/m³ where another one applies.
  * @returns The charge with the limit that was used.
  * @throws {@link InvalidInputError} when no limit is held for the refrigerant or a range does not fit.
  *
@@ -85,7 +86,7 @@ export function concentrationChargeLimit(
 /**
  * The smallest room volume that a whole leak of a charge keeps below the concentration limit: V = m / RCL.
  *
- * @param unit - Refrigerant, charge above 0, limit where another one applies.
+ * @param unit - Refrigerant, charge above 0, limit of at most 1 kg/m³ where another one applies.
  * @returns The volume with the limit that was used.
  * @throws {@link InvalidInputError} when no limit is held for the refrigerant or a range does not fit.
  *

@@ -1,6 +1,7 @@
 // What the functions of this module share: lists that must not be short, readings without accuracy.
 import {
   type Assumption,
+  type Caution,
   type Citation,
   cite,
   type Estimate,
@@ -8,7 +9,7 @@ import {
   statement,
 } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe, listOf } from "../quantity/check.ts";
+import { describe, listOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 
@@ -17,6 +18,24 @@ export function requireList(argument: string, list: readonly unknown[], least: n
   const allowed = `a list of at least ${least}`;
   throw new InvalidInputError({ argument, value: describe(list), allowed });
 }
+
+/** No code or manual is known to ask for less fall than 0.5 % (EN 12056-2, from memory). */
+const flattest = 0.005;
+
+/** The slope that a drain is judged by, in SI. */
+export const askedSlope = (argument: string, slope: Quantity<"ratio">): number =>
+  siOf(argument, slope, "ratio", { min: flattest, below: 1 });
+
+/** What to heed where less is asked for than the codes say: 1 % is the lowest figure of the three. */
+export const flatterThanCode = (asked: number): Caution[] =>
+  asked < 0.01 - 1e-12
+    ? [
+        statement(
+          "flatter-than-code",
+          "Plumbing codes ask for 1 % or more: ask which text binds here.",
+        ),
+      ]
+    : [];
 
 /** Assumptions on a slope: how exact it is and which slope is asked for. */
 export function slopeAssumptions(exact: boolean, byCode: boolean): Assumption[] {

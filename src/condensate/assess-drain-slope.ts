@@ -5,7 +5,14 @@ import { type Assessment, cite, type Estimate, statement } from "../assessment/a
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
-import { slopeAssumptions, slopeCitations, slopeOutcome, tooNear } from "./arguments.ts";
+import {
+  askedSlope,
+  flatterThanCode,
+  slopeAssumptions,
+  slopeCitations,
+  slopeOutcome,
+  tooNear,
+} from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
 import { codeDrainSlope, type SlopeReading, slopeOf } from "./drain-slope.ts";
 
@@ -17,7 +24,7 @@ import { codeDrainSlope, type SlopeReading, slopeOf } from "./drain-slope.ts";
 export interface DrainSlopeInput {
   /** The measured slope, positive where it falls in the direction of flow. */
   readonly reading: SlopeReading;
-  /** The slope asked for. When left out: 1/8 in per foot passes, less than 1 % fails. */
+  /** The slope asked for, 0.5 % to 100 %. When left out: 1/8 in per foot passes, less than 1 % fails. */
   readonly required?: Quantity<"ratio">;
   /** Horizontal length of the drain; with it the verdict says how much fall is missing. */
   readonly run?: Quantity<"length">;
@@ -71,15 +78,15 @@ export interface DrainSlopeAssessment extends Assessment<DrainSlopeCause> {
 export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   objectOf("input", input);
   const { reading, required, run, route, confidence } = input;
-  if (required !== undefined) siOf("required", required, "ratio", { above: 0, below: 1 });
   const slope = slopeOf(reading);
   const strict = required ?? codeDrainSlope;
+  const asked = askedSlope("required", strict);
   const span = run !== undefined ? siOf("run", run, "length", { above: 0 }) : 0;
-  const missing = Math.max(0, strict.si - slope.value.si);
+  const missing = Math.max(0, asked - slope.value.si);
   const values = { slope: slope.value, required: strict, u: slope.expandedUncertainty };
   const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";
   const fails = slopeOutcome(slope, required ?? percent(1), undefined, confidence) === "fail";
-  const between = !passes && !required && slope.value.si >= 0.01 && slope.value.si < strict.si;
+  const between = !passes && !required && slope.value.si >= 0.01 && slope.value.si < asked;
   return {
     outcome: passes ? "pass" : fails ? "fail" : "inconclusive",
     ...(fails && { cause: slope.value.si < 0 ? "rises" : "too-flat" }),
@@ -91,7 +98,7 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
           : statement("instrument-cannot-tell", `${found}: ${tooNear}.`, values),
     ],
     assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
-    cautions: drainCautions(route),
+    cautions: [...drainCautions(route), ...flatterThanCode(asked)],
     sources: [...slopeCitations(), cite("jcgm-106-2012", "8.3")],
     slope,
     required: strict,

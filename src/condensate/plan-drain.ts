@@ -4,7 +4,13 @@
 import { type Assessment, statement } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { requireList, slopeAssumptions, slopeCitations } from "./arguments.ts";
+import {
+  askedSlope,
+  flatterThanCode,
+  requireList,
+  slopeAssumptions,
+  slopeCitations,
+} from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
 import { codeDrainSlope } from "./drain-slope.ts";
 
@@ -30,7 +36,7 @@ export interface DrainPlanInput {
   readonly outletHeight: Quantity<"length">;
   /** The points that the drain has to go through, in the direction of flow; the last is the discharge. */
   readonly points: readonly DrainPoint[];
-  /** Slope asked for, above 0; 1/8 in per foot when left out. */
+  /** Slope asked for, 0.5 % to 100 %; 1/8 in per foot when left out. */
   readonly slope?: Quantity<"ratio">;
   /** Where it runs, for the cautions. */
   readonly route?: DrainRoute;
@@ -86,7 +92,7 @@ export function planDrain(input: DrainPlanInput): DrainPlan {
   const { outletHeight, points, route = {}, slope: asked = codeDrainSlope } = input;
   objectOf("route", route);
   const outlet = siOf("outletHeight", outletHeight, "length");
-  const slope = siOf("slope", asked, "ratio", { above: 0, below: 1 });
+  const slope = askedSlope("slope", asked);
   requireList("points", points, 1);
   let from = { distance: 0, height: outlet };
   let highest = outlet;
@@ -128,7 +134,7 @@ export function planDrain(input: DrainPlanInput): DrainPlan {
           ),
     ],
     assumptions: slopeAssumptions(false, !input.slope),
-    cautions: drainCautions({ ...route, pumped: !gravity }),
+    cautions: [...drainCautions({ ...route, pumped: !gravity }), ...flatterThanCode(slope)],
     sources: slopeCitations(),
     method: gravity ? "gravity" : "pump",
     ...figures,

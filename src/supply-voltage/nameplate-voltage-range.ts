@@ -37,6 +37,15 @@ export interface NameplateVoltageRange extends VoltageRange {
   readonly rated: readonly Quantity<"voltage">[];
 }
 
+/**
+ * Common practice, no source: 200/240 is the widest pair that one connection serves; 220/380 or 230/460 are two
+ * connections, of which one is made.
+ */
+const widestRatedPair = 1.25;
+/** Common practice, no source: no compressor's printed range goes further below or above its rated voltage. */
+const furthestBelow = 0.5;
+const furthestAbove = 1.5;
+
 /** Common practice, no source: a 230 V board is at risk above about 260 V. */
 const ceilingRatio = 260 / 230;
 
@@ -45,9 +54,12 @@ const ceilingRatio = 260 / 230;
  * voltage less 10 % to the highest plus 10 %, in whole volts as makers print it. So a 208/230 plate reads
  * 187 V (208 − 10 %) to 253 V (230 + 10 %); the 197 V of some makers is 208 − 5 %, not 230 − 10 %.
  *
- * @param nameplate - Rated voltage or voltages above 0, the printed range if any.
+ * @param nameplate - Rated voltage or voltages above 0, within 25 % of each other: of a plate for two
+ * connections (230/460) the one that is made. The printed range if any, from half the lowest to one and a half
+ * times the highest of them.
  * @returns The range, the ceiling and whether it was printed.
- * @throws {@link InvalidInputError} when no voltage is given or the printed range does not hold one.
+ * @throws {@link InvalidInputError} when no voltage is given, two are those of two connections, or the printed
+ * range does not hold them or is wider than a plate's can be.
  *
  * Cautions: the nameplate and the maker's instructions come before this rule.
  *
@@ -77,6 +89,14 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
       allowed: "at least one voltage",
     });
   }
+  if (highest > widestRatedPair * lowest) {
+    throw new InvalidInputError({
+      argument: "nameplate.rated",
+      value: `${lowest} V and ${highest} V`,
+      allowed: "voltages within 25 % of each other",
+      hint: "State the voltage of the connection that is made.",
+    });
+  }
   let minimum = Math.round(0.9 * lowest + 1e-9); // MG 1, 12.44: −10 %
   let maximum = Math.round(1.1 * highest + 1e-9); // MG 1, 12.44: +10 %
   const { range, phases, ratedCurrent } = nameplate;
@@ -86,8 +106,14 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
   }
   if (range !== undefined) {
     objectOf("nameplate.range", range);
-    minimum = siOf("nameplate.range.minimum", range.minimum, "voltage", { above: 0, max: lowest });
-    maximum = siOf("nameplate.range.maximum", range.maximum, "voltage", { min: highest });
+    minimum = siOf("nameplate.range.minimum", range.minimum, "voltage", {
+      min: furthestBelow * lowest,
+      max: lowest,
+    });
+    maximum = siOf("nameplate.range.maximum", range.maximum, "voltage", {
+      min: highest,
+      max: furthestAbove * highest,
+    });
   }
   return {
     minimum: volt(minimum),

@@ -236,6 +236,7 @@ describe("the concentration limit", () => {
     expect(named({ charge: kg(0) })).toBe("charge");
     expect(named({ charge: undefined })).toBe("charge");
     expect(named({ concentrationLimit: kgPerM3(-1) })).toBe("concentrationLimit");
+    expect(named({ concentrationLimit: kgPerM3(42) })).toBe("concentrationLimit"); // 0.42 without its point
     expect(named({ confidence: 0.2 })).toBe("confidence");
     const air = { temperature: degC(25), atmosphere: q.standardAtmosphere, molarMass: 52 };
     expect(argumentOf(() => charge.massConcentration({ ...air, volumeFraction: ppm(-1) }))).toBe(

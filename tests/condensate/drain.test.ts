@@ -45,6 +45,23 @@ describe("the slope of a drain", () => {
     expect(condensate.assessDrainSlope(imperial).cause).toBe("too-flat");
   });
 
+  test("is not judged by a figure that no code or manual asks for, and says where codes ask for more", () => {
+    const reading = { slope: percent(0.7) };
+    const points = [{ distance: m(10), height: cm(192) }];
+    const judged = [
+      (slope: number) => condensate.assessDrainSlope({ reading, required: percent(slope) }),
+      (slope: number) =>
+        condensate.planDrain({ outletHeight: cm(200), points, slope: percent(slope) }),
+    ];
+    for (const judge of judged) {
+      expect(() => judge(0.4)).toThrow(/at least 0.5 %/);
+      expect(judge(0.6).outcome).toBe("pass");
+      expect(judge(0.6).cautions.map(({ code }) => code)).toContain("flatter-than-code");
+      expect(judge(1).outcome).toBe("fail");
+      expect(judge(1).cautions.map(({ code }) => code)).not.toContain("flatter-than-code");
+    }
+  });
+
   test("that rises is called so, with the fall that is missing", () => {
     const verdict = condensate.assessDrainSlope({ reading: over30ft(-1), run: ft(30) });
     expect(verdict.cause).toBe("rises");

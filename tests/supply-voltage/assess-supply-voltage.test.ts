@@ -653,7 +653,7 @@ describe("bad input", () => {
         single([240], {
           nameplate: { rated: volt(230), range: { minimum: volt(235), maximum: volt(253) } },
         }),
-      "InvalidInputError: nameplate.range.minimum: 235 V is not allowed; allowed: more than 0 V and at most 230 V",
+      "InvalidInputError: nameplate.range.minimum: 235 V is not allowed; allowed: at least 115 V and at most 230 V",
     ],
     [
       "a printed range upside down",

@@ -48,6 +48,22 @@ describe("nameplateVoltageRange", () => {
     expect(nameplateVoltageRange({ rated: volt(230) }).minimum.toString()).toBe("207 V");
   });
 
+  it("takes no two connections for one, and no range that a plate cannot have (common practice, no source)", () => {
+    const dual = { rated: [volt(230), volt(460)] };
+    expect(() => nameplateVoltageRange(dual)).toThrow("nameplate.rated: 230 V and 460 V");
+    expect(nameplateVoltageRange({ rated: [volt(200), volt(240)] }).maximum.toString()).toBe(
+      "264 V",
+    );
+    const printed = (minimum: number, maximum: number) => () =>
+      nameplateVoltageRange({
+        rated: volt(230),
+        range: { minimum: volt(minimum), maximum: volt(maximum) },
+      });
+    expect(printed(1, 253)).toThrow("nameplate.range.minimum: 1 V");
+    expect(printed(207, 1000)).toThrow("nameplate.range.maximum: 1000 V");
+    expect(printed(130, 270)().printed).toBe(true); // a wide-range inverter
+  });
+
   it("scales the ceiling from 260 V on 230 V", () => {
     const ceiling = (v: number) => nameplateVoltageRange({ rated: volt(v) }).ceiling.in(volt);
     expect([115, 230, 400, 460].map(ceiling)).toEqual([130, 260, 452, 520]);
