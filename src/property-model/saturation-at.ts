@@ -6,7 +6,7 @@ import type { Mixture } from "./mixture.ts";
 import type { MixtureEquilibrium, SaturationSide } from "./mixture-equilibrium.ts";
 import { mixtureModelOf } from "./mixture-phase.ts";
 import { mixtureSaturation, mixtureSaturationAtPressure } from "./mixture-saturation.ts";
-import { pseudoPureSaturation } from "./pseudo-pure-saturation.ts";
+import { pseudoPurePressure, pseudoPureSaturation } from "./pseudo-pure-saturation.ts";
 import { pureSaturation, pureSaturationLimit } from "./pure-saturation.ts";
 
 /**
@@ -78,8 +78,11 @@ export function pointAtPressure(
   const { min, max } = saturationRange(fluid);
   const target = Math.log(p);
   const miss = (T: number): number => {
-    const point = pointAtTemperature(fluid, side, T);
-    return point === undefined ? Number.NaN : Math.log(point.pressure) - target;
+    const pressure =
+      fluid.kind === "pure"
+        ? pureSaturation(fluid, T)?.pressure
+        : pseudoPurePressure(fluid, side, T);
+    return pressure === undefined ? Number.NaN : Math.log(pressure) - target;
   };
   let [a, b] = [1 / max, 1 / min];
   let [fa, fb] = [miss(max), miss(min)];
