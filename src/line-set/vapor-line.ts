@@ -70,7 +70,7 @@ export interface OilRiser {
  *
  * Source: Jacobs, M. L.; Scheidecker, F. A.; Elphick, S. M., "Oil entrainment by refrigerant vapors in
  * suction and hot gas risers", ASHRAE Trans. 82(2) (1976), from memory; agrees within 10 % with riser
- * capacities of the ASHRAE Handbook (Refrigeration, halocarbon systems), from memory too.
+ * capacities of the ASHRAE Handbook, Refrigeration (2022), halocarbon systems, from memory too.
  *
  * @example
  * ```ts

@@ -1,5 +1,6 @@
 import { bibliography, type Source, type SourceId, sourceById } from "hvac-install-math/sources";
 import { describe, expect, it } from "vitest";
+import { citingModules } from "../../docs/generate/citing-modules.ts";
 
 const entries = Object.entries(bibliography) as [SourceId, Source][];
 /** Entries that stand for the lack of a single citable work. */
@@ -35,6 +36,11 @@ describe("the bibliography", () => {
       expect(doi).toMatch(/^10\.\d{4,9}\/[^\s"<>]+$/);
     },
   );
+
+  it("holds no work that no module names", () => {
+    const idle = [...citingModules()].filter(([, modules]) => modules.length === 0);
+    expect(idle.map(([id]) => id)).toEqual([]);
+  });
 
   it("names every work once, in kebab case, in the order of the alphabet", () => {
     const ids = entries.map(([id]) => id);
