@@ -46,8 +46,8 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * The readings are binned to about 100 points; constant, line, saturating and four related shapes, each
  * with and without an equalisation right after isolation, are fitted and weighed by AICc, and every
  * figure is averaged over them. A pass needs the policy's limit kept with the uncertainty allowed for,
- * its hold over (or an early pass allowed) and no leak proven. `smallestLeak` says what the test could
- * have shown.
+ * its hold over (or an early pass allowed), no leak proven, and readings that a gauge of this job can show.
+ * `smallestLeak` says what the test could have shown.
  *
  * Assumes that the gauge sits at the system with the pump valved off, that the gas keeps its
  * temperature within a few kelvin, and what `assumptions` lists.

@@ -18,6 +18,7 @@ import type { DecayCause, EvidenceShares } from "./cause.ts";
 import type { Collector, ExcludedRow, ExclusionReason, Segment } from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
 import { fitOf } from "./decay-curve.ts";
+import { stillness } from "./doubts.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
 import { findingOf } from "./verdict.ts";
 import { createWorkspace, type Workspace } from "./workspace.ts";
@@ -118,6 +119,14 @@ const cautions: readonly Caution[] = [
   ),
 ];
 
+/** Where wide steps explain a display that stood still. */
+const wideSteps = (step: number): Caution =>
+  statement(
+    "display-still",
+    "The display stood still, and a rise within its step {step} does not show: see that it is not held, nor the gauge shut off from the system.",
+    { step: new Quantity(step, micron.difference) },
+  );
+
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),
   cite("burnham-anderson-2002", "2.4, 2.9"),
@@ -208,7 +217,10 @@ export function assessmentOf(
           ),
         ]
       : settings.assumptions,
-    cautions,
+    cautions:
+      segment && stillness(segment, settings) === "wide-steps"
+        ? [...cautions, wideSteps(settings.resolutionAt(segment.lastP))]
+        : cautions,
     sources: [settings.policy.source, ...sources],
     evidence: minute(segment ? segment.last / 60 : 0),
     atHoldEnd: estimate(new Quantity(end, micron), Math.hypot(found.end.u, scale * end)),

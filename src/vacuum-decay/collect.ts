@@ -39,6 +39,8 @@ export interface Segment {
   open: Bin | undefined;
   last: number;
   lastP: number;
+  /** When the reading last changed. */
+  changed: number;
   rows: number;
 }
 
@@ -149,8 +151,9 @@ function jumps(log: Collector, segment: Segment, t: number, p: number): boolean 
 }
 
 function begin(log: Collector, t: number, p: number): void {
+  const start = log.steps.length ? t : 0;
   log.segment = {
-    start: log.steps.length ? t : 0,
+    start,
     origin: p,
     gram: emptyGram(),
     t: [],
@@ -159,6 +162,7 @@ function begin(log: Collector, t: number, p: number): void {
     open: undefined,
     last: 0,
     lastP: p,
+    changed: t - start,
     rows: 0,
   };
   log.slope = 0;
@@ -184,6 +188,7 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
     if (size > 1e-7 * p) {
       // the smallest change seen lately is the display's step, or less
       log.step = log.step > 0 ? Math.min(log.step * 1.02, size) : size;
+      segment.changed = at;
     }
   }
   const index = binIndex(at);

@@ -17,6 +17,8 @@ export interface Progress {
   readonly first: number;
   /** First pressure of the evidence, Pa. */
   readonly origin: number;
+  /** Smallest step of the display, Pa. */
+  readonly step: number;
   readonly confidence: number;
   readonly mayFail: boolean;
   readonly mayPass: boolean;
@@ -27,7 +29,7 @@ function judge(
   components: readonly Component[],
   { at, limit, rise, failAbove }: CheckpointSi,
   { hold, accuracy, resolutionAt }: Settings,
-  { T, first, origin, confidence, mayFail, mayPass }: Progress,
+  { T, first, origin, step, confidence, mayFail, mayPass }: Progress,
 ): { outcome: Outcome; reason: Reason } {
   const ceiling = limit < Infinity;
   const value = (one: Component) => {
@@ -39,15 +41,18 @@ function judge(
   };
   const u = ({ aheadU }: Component) => aheadU;
   const { mean } = mixtureOf(components, value, u);
-  const found = mixtureOf(components, value, u, (accuracy / Math.sqrt(3)) * Math.abs(mean));
+  // the gauge's step does not average out, and a rise has two ends: JCGM 100:2008, F.2.2.1
+  const shown = step / Math.sqrt(ceiling ? 12 : 6);
+  const shared = Math.hypot((accuracy / Math.sqrt(3)) * mean, shown);
+  const found = mixtureOf(components, value, u, shared);
   const low = boundOf(found, 1 - confidence);
   const high = boundOf(found, confidence);
   // "no rise" cannot be measured: one step of the gauge and the uncertainty are accepted, the latter as far
   // as the 10 micron that hoses and gauge make; a wider one proves nothing
-  const step = resolutionAt(origin) || micron.scale;
+  const least = resolutionAt(origin) || micron.scale;
   const spread = (high - low) / 2;
-  const none = step + Math.min(spread, 10 * micron.scale);
-  const known = spread <= step + 10 * micron.scale;
+  const none = least + Math.min(spread, 10 * micron.scale);
+  const known = spread <= least + 10 * micron.scale;
   const most = ceiling ? limit : rise || none;
   const micronOf = (p: number) => new Quantity(p, micron.difference);
   const values = {

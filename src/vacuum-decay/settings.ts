@@ -24,7 +24,7 @@ import { saturationPa } from "./water.ts";
  * Source: JCGM 100:2008, 4.3.7 (limits of error) and F.2.2.1 (resolution).
  */
 export interface VacuumGauge {
-  /** Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out. */
+  /** Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out; a display that stands still is believed only with it. */
   readonly resolution?: Quantity<"pressureDifference"> | readonly GaugeRange[];
   /** Stated limits of error as a part of the reading; ±10 % is assumed when left out. */
   readonly accuracy?: Quantity<"ratio">;

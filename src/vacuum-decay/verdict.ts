@@ -6,7 +6,7 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { causeOf, type DecayCause, type EvidenceShares, sharesOf } from "./cause.ts";
-import { type Collector, type Segment, wholeGram } from "./collect.ts";
+import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
 import type { Component } from "./component.ts";
 import { doubtsOf } from "./doubts.ts";
 import { weighModels } from "./evidence.ts";
@@ -76,14 +76,17 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const material = materialRise(settings, origin);
   const materialRate = material / hold;
 
-  // leak: slope of the line; a wrong shape of the curved part can feign one, the gauge's scale enters it
+  // leak: slope of the line; a wrong shape of the curved part can feign one, the gauge's scale and its step
+  // at both ends enter it
   const scale = accuracy / Math.sqrt(3);
+  const step = resolution(log, origin);
+  const stepped = step / Math.sqrt(6) / T;
   const leak = mixtureOf(
     components,
     ({ slope }) => Math.max(0, slope),
     ({ slope, slopeU, shape, amplitude, tau }) => {
       const curved = shape < 0 ? 0 : (discrepancy * amplitude * slowShape(shape, T, tau)) / T;
-      return Math.sqrt(slopeU ** 2 + curved ** 2 + (scale * slope) ** 2);
+      return Math.sqrt(slopeU ** 2 + curved ** 2 + (scale * slope) ** 2 + stepped ** 2);
     },
   );
   const provenLow = boundOf(leak, 1 - confidence);
@@ -99,6 +102,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     T,
     first,
     origin,
+    step,
     confidence,
     mayFail,
     mayPass,
@@ -156,7 +160,11 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     leak,
     leakLow: Math.max(0, boundOf(leak, 0.025)),
     leakHigh: boundOf(leak, 0.975),
-    smallest: Math.max(provenHigh, materialRate + k * lineUncertainty(work, variance)),
+    smallest: Math.max(
+      provenHigh,
+      step / T, // what stays within one step of the display never shows
+      materialRate + k * lineUncertainty(work, variance),
+    ),
     material,
     end: mixtureOf(
       components,
