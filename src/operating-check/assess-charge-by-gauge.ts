@@ -21,6 +21,7 @@ import {
 } from "../refrigerants/index.ts";
 import { gaugeCautions } from "./cautions.ts";
 import { type ChargedSystem, type ChargingMethod, chargingMethod } from "./charging-method.ts";
+import { doubtOfTarget, doubtOfTolerance } from "./stated-ranges.ts";
 
 /**
  * A reading of pressure and line temperature on a system, and what it should be.
@@ -76,6 +77,9 @@ export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> 
  * Superheat at the suction port must not be below 5 °F: less fails as `liquid-to-compressor`, whatever the
  * target, and too near to tell is no pass.
  *
+ * A target above 25 K of superheat or 15 K of subcooling (`target-out-of-reach`) decides nothing. A tolerance
+ * above 5 K (`tolerance-wide`) or one as large as the target (`tolerance-reaches-saturation`) lets nothing pass.
+ *
  * @param input - System, refrigerant, reading, target, instruments.
  * @returns The verdict. `low` and `high` are said of superheat or subcooling, not of the charge.
  * @throws {@link OutOfRangeError} when the pressure is beyond the refrigerant's saturation range.
@@ -84,7 +88,8 @@ export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> 
  *
  * Cautions: many faults move superheat and subcooling. Clean filters and right airflow first.
  *
- * Source: manufacturers' published manuals; JCGM 106:2012, 8.3.
+ * Source: manufacturers' published manuals; JCGM 106:2012, 8.3; the largest targets and tolerances are common
+ * practice, no source.
  *
  * @example
  * ```ts
@@ -141,7 +146,7 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
       allowed: "none for superheat: gauge and thermometer at the suction port",
     });
   }
-  const line: LineAssessmentInput = {
+  const line = {
     pressure: new Quantity(gauge - drop, pressure.unit),
     lineTemperature: input.lineTemperature,
     atmosphere: input.atmosphere,
@@ -149,7 +154,7 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
     tolerance: needed("tolerance", tolerance),
     instruments: input.instruments,
     ...(confidence !== undefined && { confidence }),
-  };
+  } satisfies LineAssessmentInput;
   const verdict = (bySuperheat ? assessSuperheat : assessSubcooling)(refrigerant, line);
   const { result, saturationTemperature, assumptions, sources } = verdict;
   const floor = bySuperheat
@@ -160,14 +165,21 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
         ...(confidence !== undefined && { confidence }),
       }).outcome
     : "pass";
-  const outcome = overallOutcome([verdict.outcome, floor]);
+  const doubt =
+    doubtOfTarget(method, line.target) ??
+    (verdict.outcome === "fail" ? undefined : doubtOfTolerance(line.target, line.tolerance));
+  const outcome = overallOutcome([doubt ? "inconclusive" : verdict.outcome, floor]);
   const cause = floor === "fail" ? "liquid-to-compressor" : verdict.cause;
   const text = "Superheat of {value} is not surely above 5 °F: liquid may reach the compressor.";
   const flooded = statement("liquid-to-compressor", text, { value: result.value });
   return {
     outcome,
     ...(outcome === "fail" && cause && { cause }),
-    reasons: [...(floor === "pass" ? [] : [flooded]), ...verdict.reasons, reason],
+    reasons: [
+      ...(floor === "pass" ? [] : [flooded]),
+      ...(doubt ? [doubt] : verdict.reasons),
+      reason,
+    ],
     assumptions,
     cautions: [...cautions, ...verdict.cautions],
     sources: [...sources, manual],

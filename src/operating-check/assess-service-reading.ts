@@ -13,6 +13,7 @@ import {
   type RunningUnit,
 } from "./expected-pressures.ts";
 import { type ExpansionPlace, type ServicePorts, servicePorts } from "./service-ports.ts";
+import { doubtOfApproach } from "./stated-ranges.ts";
 
 /**
  * A gauge reading on a running unit.
@@ -50,6 +51,10 @@ export interface ServiceReadingAssessment extends Assessment<ServiceReadingCause
 /**
  * Judges a reading against the window of its port and mode. A reading that lies in the window of the other
  * side is called `other-side`: the unit runs in the other mode, or the hose is on the other port.
+ *
+ * An approach that is more than 15 K wide (`approach-range-wide`) or begins below 1 K (`approach-at-rest`) lets
+ * nothing pass: what lies outside its window fails, the rest is `inconclusive` until the manufacturer's figures
+ * are stated.
  *
  * @param reading - The unit, the pressure, the port, the gauge.
  * @returns The verdict. A pass does not prove the charge; a fail does not name the fault.
@@ -92,16 +97,21 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
   });
   const { side } = ports[port];
   const { from, to } = expected[side];
-  const other = expected[side === "low" ? "high" : "low"];
-  const { outcome } = conformity({
+  const otherSide = side === "low" ? "high" : "low";
+  const other = expected[otherSide];
+  const approaches = { low: reading.evaporatorApproach, high: reading.condenserApproach };
+  const doubt = doubtOfApproach(approaches[side]);
+  const { outcome: kept } = conformity({
     value: pressure,
     standardUncertainty: gauge === undefined ? psi(0) : standardUncertainty(gauge, psi, "gauge"),
     lowerLimit: from,
     upperLimit: to,
     confidence,
   });
-  const swapped = y >= other.from.si && y <= other.to.si;
+  const fits = y >= other.from.si && y <= other.to.si;
+  const swapped = fits && !doubtOfApproach(approaches[otherSide]);
   const cause = swapped ? "other-side" : y < from.si ? "below-window" : "above-window";
+  const outcome = doubt && kept !== "fail" ? "inconclusive" : kept;
   const failed = outcome === "fail";
   const text = failed
     ? `{pressure} is outside {from} to {to}${swapped ? ": it fits the other side: mode or port?" : "."}`
@@ -111,7 +121,11 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
   return {
     outcome,
     ...(failed && { cause }),
-    reasons: [statement(failed ? cause : `window-${outcome}`, text, { pressure, from, to })],
+    reasons: [
+      doubt && !failed
+        ? doubt
+        : statement(failed ? cause : `window-${outcome}`, text, { pressure, from, to }),
+    ],
     assumptions: [
       ...expected.assumptions,
       ...(port === "liquid" && !reading.expansion

@@ -15,7 +15,7 @@ import {
   psig,
   standardAtmosphere,
 } from "hvac-install-math/quantity";
-import { R32, R407C, R410A } from "hvac-install-math/refrigerants";
+import { dewTemperature, R32, R407C, R410A } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
 import { argumentOf } from "./argument-of.ts";
 
@@ -184,6 +184,58 @@ describe("a service reading", () => {
     expect(cause(summer, 129.5, { gauge: { accuracy: psi(3) } })).toBe("inconclusive");
   });
 
+  // Common practice, no source: one unit in one weather spreads less than all of them (12 K, below).
+  test("does not pass by an approach so wide that it decides nothing", () => {
+    const wide = { low: deltaF(0), high: deltaF(100) };
+    const wideHigh = { low: deltaF(0), high: deltaF(60) }; // more is beyond the curve of R410A
+    const reasons = (unit: Anything, p: number) =>
+      operating
+        .assessServiceReading({ ...unit, pressure: psig(p) })
+        .reasons.map(({ code }) => code);
+    for (const p of [50, 118, 200]) {
+      expect(cause({ ...summer, evaporatorApproach: wide }, p)).toBe("inconclusive");
+      expect(reasons({ ...summer, evaporatorApproach: wide }, p)).toEqual(["approach-range-wide"]);
+    }
+    expect(reasons({ ...winter, condenserApproach: wideHigh }, 350)).toEqual([
+      "approach-range-wide",
+    ]);
+    // The side that is not read may be as wide as it will, but then it names no mistaken mode.
+    expect(cause({ ...summer, condenserApproach: wideHigh }, 118)).toBe("pass");
+    expect(cause({ ...summer, condenserApproach: wideHigh }, 380)).toBe("above-window");
+    // What lies beyond even the widest window is wrong.
+    expect(cause({ ...summer, evaporatorApproach: wide }, 300)).toBe("above-window");
+    const ends = (high: number) => ({
+      ...summer,
+      evaporatorApproach: { low: deltaK(10), high: deltaK(high) },
+    });
+    expect(cause(ends(25), 118)).toBe("pass");
+    expect(cause(ends(25.1), 118)).toBe("inconclusive");
+    expect(
+      explain(
+        operating.assessServiceReading({ ...ends(40), pressure: psig(118) }).reasons[0] as Anything,
+      ),
+    ).toMatch(/from 10 K to 40 K .* at most 15 K apart: state the manufacturer's figures/);
+  });
+
+  test("takes every usual pressure of R410A for narrower than the widest approach", () => {
+    for (const mode of ["cooling", "heating"] as const) {
+      const { from, to } = operating.usualPressures({ refrigerant: "R410A", mode });
+      const dew = (p: typeof from) => dewTemperature(R410A, p, standardAtmosphere);
+      expect(dew(to).minus(dew(from)) < deltaK(15)).toBe(true);
+    }
+  });
+
+  test("does not pass by an approach at which a unit at rest would pass", () => {
+    // R410A at rest at 75 °F everywhere: 218 psig, computed; an approach of 0 to 5 °F has it in its window.
+    const rest = { ...summer, evaporatorApproach: { low: deltaF(0), high: deltaF(5) } };
+    const verdict = operating.assessServiceReading({ ...rest, pressure: psig(217) });
+    expect(verdict.outcome).toBe("inconclusive");
+    expect(verdict.reasons.map(({ code }) => code)).toEqual(["approach-at-rest"]);
+    expect(cause({ ...summer, evaporatorApproach: { low: deltaK(1), high: deltaK(3) } }, 205)).toBe(
+      "pass",
+    );
+  });
+
   test("says that it does not prove the charge", () => {
     const verdict = operating.assessServiceReading({ ...summer, pressure: psig(118) });
     expect(verdict.cautions.at(-1)?.code).toBe("not-the-charge");
@@ -271,6 +323,34 @@ describe("the charge by gauge", () => {
     expect(near.outcome).toBe("inconclusive");
     expect(near.cause).toBeUndefined();
     expect(near.reasons[0]?.code).toBe("liquid-to-compressor");
+  });
+
+  test("is not told by a target or a tolerance that lets everything pass", () => {
+    const codes = (more: object) => check(more).reasons.map(({ code }) => code);
+    // Superheat is 18.2 °F, see the guide.
+    expect(check({ tolerance: deltaF(50) }).outcome).toBe("inconclusive");
+    expect(codes({ tolerance: deltaF(50) })).toEqual(["tolerance-wide", "orifice"]);
+    expect(check({ tolerance: deltaK(5) }).outcome).toBe("pass");
+    expect(check({ tolerance: deltaK(5.01) }).outcome).toBe("inconclusive");
+    // What even a wide tolerance does not allow is wrong.
+    expect(check({ tolerance: deltaF(20), lineTemperature: degF(90) }).cause).toBe("high");
+    // 8 ± 8 °F reaches 0 °F, a mixture of liquid and vapour.
+    const saturated = { lineTemperature: degF(48), target: deltaF(8), tolerance: deltaF(8) };
+    expect(check(saturated).outcome).toBe("inconclusive");
+    expect(codes(saturated)).toEqual(["tolerance-reaches-saturation", "orifice"]);
+    expect(check({ ...saturated, tolerance: deltaF(7.9) }).outcome).toBe("pass");
+    // 100 °F is no target, whether it was met or not; the 5 °F floor holds whatever the target.
+    const absurd = { target: deltaF(100), lineTemperature: degF(139) };
+    expect(check(absurd).outcome).toBe("inconclusive");
+    expect(codes(absurd)).toEqual(["target-out-of-reach", "orifice"]);
+    expect(check({ target: deltaF(100) }).outcome).toBe("inconclusive");
+    expect(check({ target: deltaF(100), lineTemperature: degF(40) }).cause).toBe(
+      "liquid-to-compressor",
+    );
+    expect(codes({ target: deltaK(25) })).not.toContain("target-out-of-reach");
+    const valve = { meteringDevice: "thermostatic-valve", pressure: psig(355) };
+    expect(codes({ ...valve, target: deltaK(16) })).toContain("target-out-of-reach");
+    expect(codes({ ...valve, target: deltaK(15) })).not.toContain("target-out-of-reach");
   });
 
   test("takes no pressure drop for superheat, where it would hide liquid at the compressor", () => {
