@@ -8,6 +8,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
+import { expected } from "./drop.ts";
 import { fitLog } from "./fit-log.ts";
 import { judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
@@ -143,7 +144,17 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     drop: fit.drop,
     shares: fit.shares,
     limit: limitOf(criterion, seconds, volume),
-    available: fit.start - last.atmosphere,
+    first,
+    last,
+    isGauge,
+    expected: expected({
+      p1: first.pressure,
+      T1: first.temperatures,
+      p2: last.pressure,
+      T2: last.temperatures,
+      volumes,
+      beta,
+    }),
     confidence,
     seconds,
     volume,

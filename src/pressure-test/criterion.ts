@@ -11,7 +11,7 @@ import type { Quantity } from "../quantity/quantity.ts";
  * Source: none; the library's own type.
  */
 export interface DropLimit {
-  /** Largest drop, above 0. */
+  /** Largest drop, above 0; one of more than 5 % of the fill pressure passes nothing. */
   readonly maximumDrop: Quantity<"pressureDifference">;
   /** The time for which the drop is allowed, so that the limit is a rate; the whole test when left out. */
   readonly per?: Quantity<"duration">;
@@ -23,7 +23,7 @@ export interface DropLimit {
  * Source: none; the library's own type.
  */
 export interface LeakLimit {
-  /** Largest nitrogen throughput at the temperature of the test, above 0. */
+  /** Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 5 % of the fill pressure go in the test, or in a day, passes nothing. */
   readonly maximumLeakRate: Quantity<"throughput">;
 }
 
@@ -35,6 +35,18 @@ export interface Limit {
   readonly drop: number;
   readonly isRate: boolean;
   readonly isLeak: boolean;
+}
+
+/**
+ * The largest part of the fill pressure that a limit may give away and still say something about tightness:
+ * as much as 15 K of weather move it, where field practice accepts no drop at all. Common practice, no source.
+ */
+const LOOSEST = 0.05;
+const DAY = 86_400;
+
+/** The loosest limit on a test that has so much to lose, Pa, over this test; of a rate, in at most a day. */
+export function loosest({ isRate }: Limit, available: number, seconds: number): number {
+  return LOOSEST * available * (isRate ? Math.max(1, seconds / DAY) : 1);
 }
 
 const positive = {

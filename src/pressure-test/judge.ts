@@ -18,8 +18,9 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { hour } from "../quantity/units/time.ts";
 import { cautions } from "./cautions.ts";
-import type { Limit } from "./criterion.ts";
+import { type Limit, loosest } from "./criterion.ts";
 import { combined, type Share } from "./drop.ts";
+import type { State } from "./setup.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** What the judge needs, in SI. */
@@ -27,8 +28,12 @@ export interface Evidence {
   readonly drop: number;
   readonly shares: readonly Share[];
   readonly limit: Limit | undefined;
-  /** What a wide open leak would lose, Pa: expected pressure less the atmosphere. */
-  readonly available: number;
+  /** First and last reading, and whether they are gauge readings. */
+  readonly first: State;
+  readonly last: State;
+  readonly isGauge: boolean;
+  /** Absolute pressure of the first reading at the temperature of the last, Pa. */
+  readonly expected: number;
   readonly confidence: number | undefined;
   /** Seconds and m³; 0 when unknown. */
   readonly seconds: number;
@@ -66,7 +71,8 @@ export function shown<K extends AdditiveKind>(si: number, unit: Unit<K>): Quanti
 
 /** The verdict. */
 export function judge(evidence: Evidence): PressureTestAssessment {
-  const { drop, shares, limit, available, seconds, volume, volumeError, unit } = evidence;
+  const { drop, shares, limit, first, last, isGauge, expected } = evidence;
+  const { seconds, volume, volumeError, unit } = evidence;
   const { level, k } = coverage(evidence.confidence);
   const u = combined(shares);
   const estimate = <K extends "pressureDifference" | "throughput" | "massFlow">(
@@ -94,8 +100,10 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   const isLeak = drop > k * u;
   // Half as much again as the expanded uncertainty: 1 in 700 by chance.
   const isRise = drop < -1.5 * k * u;
-  // An open system has nothing to lose, and would keep any limit.
-  const isSlack = limit !== undefined && limit.drop >= available && ruling.outcome === "pass";
+  // What a wide open leak would lose.
+  const available = expected - last.atmosphere;
+  const largest = limit ? loosest(limit, available, seconds) : 0;
+  const isSlack = limit !== undefined && limit.drop > largest && ruling.outcome !== "fail";
   const isOpen = isRise || isSlack || (!limit && ruling.outcome === "pass");
   const outcome = isOpen ? "inconclusive" : ruling.outcome;
 
@@ -114,9 +122,9 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     const values = { limit: psi(limit.drop) };
     if (isSlack) {
       say(
-        "limit-above-pressure",
-        "The limit {limit} is no less than the fill pressure, so that a wide open system would keep it: fill higher or state a smaller one.",
-        values,
+        "limit-too-loose",
+        "The limit {limit} is more than 5 % of the fill pressure {pressure}, so that keeping it says nothing about tightness: fill higher or state a limit below {largest}.",
+        { ...values, pressure: psi(available), largest: psi(largest) },
       );
     } else if (outcome === "pass") {
       say("within-limit", "Drop {drop} + {uncertainty} stays within the limit {limit}.", values);
@@ -133,6 +141,17 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   if (isLeak) say("leak-proven", "Drop {drop} exceeds its uncertainty ± {uncertainty}: a leak.");
   else if (!isRise)
     say("no-leak-above", "No drop above {above} was seen ({drop} ± {uncertainty}).");
+  // What was read is what temperature and barometer change by themselves, less the drop.
+  const barometer = isGauge ? first.atmosphere - last.atmosphere : 0;
+  say(
+    "weather-alone",
+    `Temperature alone changes the pressure by {temperature}${barometer === 0 ? "" : ", the barometer by {barometer}"} from the first to the last reading; it changed by {change}. Together the readings leave a drop of {drop} ± {uncertainty}.`,
+    {
+      temperature: psi(expected - first.pressure),
+      barometer: psi(barometer),
+      change: psi(last.pressure - first.pressure + barometer),
+    },
+  );
   if (!limit && outcome === "inconclusive") {
     say("no-limit-stated", "That proves no tightness: a pass needs a stated limit.");
   }

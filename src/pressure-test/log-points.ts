@@ -40,11 +40,13 @@ export function pointsOf(
   beta: number,
 ): LogPoints {
   const { elapsed: start } = rows[0] as State;
-  const { elapsed: end, temperatures: T2 } = rows.at(-1) as State;
+  const last = rows.at(-1) as State;
+  const { elapsed: end } = last;
   const count = rows.reduce((most, { temperatures }) => Math.max(most, temperatures.length), 0);
   // A single temperature stands for every zone.
   const zonesOf = ({ temperatures: T }: State) =>
     T.length === count ? T : Array.from({ length: count }, () => T[0] as number);
+  const T2 = zonesOf(last);
   const groups: State[][] = [];
   let key = -1;
   for (const row of rows) {

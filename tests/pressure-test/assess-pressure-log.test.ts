@@ -1,4 +1,4 @@
-import { explain } from "hvac-install-math/assessment";
+import { explain, type Reason } from "hvac-install-math/assessment";
 import {
   assessPressureLog,
   assessPressureTest,
@@ -44,6 +44,11 @@ const test = (readings: readonly LogReading[], change: object = {}): PressureTes
   volume: liter(3),
   atmosphere: standardAtmosphere,
   ...change,
+});
+const rowOf = (hours: number, pressure: number, temperatures: number[]): LogReading => ({
+  elapsed: hour(hours),
+  pressure: psig(pressure),
+  temperature: temperatures.map((one) => degF(one)),
 });
 const limit = { criterion: { maximumDrop: psi(3) } };
 
@@ -145,6 +150,35 @@ describe("a log", () => {
     );
     const falling = log(0).map((row, i) => ({ ...row, atmosphere: kPaa(101.325 - i / 72) }));
     expect(assessPressureLog(test(falling)).correctedDrop.value.si).toBeCloseTo(1000, -2);
+  });
+
+  it("takes a single temperature of any row for all of its zones", () => {
+    const zoned = (last: object) => {
+      const [first, second] = [rowOf(0, 500, [80, 60]), rowOf(12, 500, [70, 70])];
+      const split = { volume: [liter(1), liter(2)] };
+      return assessPressureLog(test([first, { ...second, ...last }], split)).correctedDrop.value;
+    };
+    expect(zoned({ temperature: degF(70) }).in(psi)).toBeCloseTo(zoned({}).in(psi), 6);
+  });
+
+  it("passes nothing by a limit of more than a twentieth of the fill pressure", () => {
+    // Back at 80 °F the gauge is to show 500 psig: 5 % (common practice) are 25 psi.
+    const at = (criterion: object) => assessPressureLog(test(log(0), { criterion }));
+    expect(at({ maximumDrop: psi(24.9) }).outcome).toBe("pass");
+    const loose = at({ maximumDrop: psi(400) });
+    expect([loose.outcome, loose.reasons[0]?.code]).toEqual(["inconclusive", "limit-too-loose"]);
+    expect(loose.limit?.in(psi)).toBe(400);
+    expect(at({ maximumDrop: psi(2.2), per: hour(1) }).outcome).toBe("inconclusive");
+  });
+
+  it("says what temperature alone changes between its ends, and what all readings leave", () => {
+    // 500 psig at 80 °F is 479.37 psig at 60 °F (published row TV13-real-expected).
+    const { reasons } = assessPressureLog(test(log(0.5).slice(0, 37)));
+    const { values } = reasons.find(({ code }) => code === "weather-alone") as Reason;
+    const of = (name: string) => (values[name] as Quantity<"pressureDifference">).in(psi);
+    expect(of("temperature")).toBeCloseTo(479.37 - 500, 2);
+    expect(of("change")).toBeCloseTo(479.37 - 500 - 6 * 0.5, 2);
+    expect(of("drop")).toBeCloseTo(6 * 0.5, 1);
   });
 
   it("prints every sentence whole and leaves its input as it was", () => {
