@@ -31,6 +31,8 @@ import type { VacuumDecayAssessment } from "../vacuum-decay/index.ts";
 export interface CheckVerdicts {
   /** Length and lift against the manual. */
   readonly "line-run": LineRunAssessment;
+  /** A liquid line that is recorded as wider than the vapour line. */
+  readonly "line-sizes": Assessment;
   /** Torque of a flare nut. */
   readonly "flare-torque": FlareTorqueAssessment;
   /** Turn of a flare nut, where there was no wrench. */

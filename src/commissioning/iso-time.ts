@@ -43,7 +43,7 @@ export function momentOf(path: string, text: IsoTime): Moment {
   });
 }
 
-/** Whether one, or what was so many ms `earlier`, is surely before the other: a day without a time, or a time without an offset, can be any that it may mean. */
+/** Whether one, or what was so many ms `earlier` (later when negative), is surely before the other: a day without a time, or a time without an offset, can be any that it may mean. */
 export function surelyBefore(one: IsoTime, other: IsoTime, earlier = 0): boolean {
   const [a, b] = [momentOf("", one), momentOf("", other)];
   const doubt = a.zoned === b.zoned ? 0 : 14 * 3_600_000; // offsets reach from −12 h to +14 h

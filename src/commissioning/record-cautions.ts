@@ -4,17 +4,16 @@
 import { type Caution, statement } from "../assessment/assessment.ts";
 import { hasWords } from "./has-words.ts";
 import { type Dated, surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord } from "./record.ts";
+import type { InstallationRecord, IsoTime } from "./record.ts";
 
 /** Cautions about the record itself. */
 export function recordCautions(record: InstallationRecord): Caution[] {
-  return [...signed(record), ...overwritten(record), ...unnamed(record)];
+  return [...signed(record), ...overwritten(record), ...unnamed(record), ...old(record)];
 }
 
-/** Everything that has a date besides photos and signatures. */
-function datesOf(record: InstallationRecord): readonly Dated[] {
+/** The work and its proofs by their dates. */
+function workOf(record: InstallationRecord): readonly Dated[] {
   const { tubing, joints = [], pressureTest, evacuation, charge, valves, power, drain } = record;
-  const { operation = [], notApplicable = [], history = [] } = record;
   return [
     ["tubing", tubing?.at],
     ...joints.map(({ at }, i): Dated => [`joints[${i}]`, at]),
@@ -26,6 +25,14 @@ function datesOf(record: InstallationRecord): readonly Dated[] {
     ["power.supply", power?.supply?.at],
     ["power", power?.energizedAt],
     ["drain", drain?.at],
+  ];
+}
+
+/** Everything that has a date besides photos and signatures. */
+function datesOf(record: InstallationRecord): readonly Dated[] {
+  const { operation = [], notApplicable = [], history = [] } = record;
+  return [
+    ...workOf(record),
     ...operation.map(({ at }, i): Dated => [`operation[${i}]`, at]),
     ...notApplicable.map(({ at }, i): Dated => [`notApplicable[${i}]`, at]),
     ...history.map(({ path, at }): Dated => [path, at]),
@@ -61,3 +68,19 @@ function unnamed({ equipment }: InstallationRecord): Caution[] {
   const text = "Model or serial number of a unit is not recorded: this could be about any unit.";
   return known ? [] : [statement("unit-unknown", text)];
 }
+
+/** What is older than the rest by more than anyone works on one installation; common practice, no source. */
+function old(record: InstallationRecord): Caution[] {
+  const work = workOf(record).filter(([, at]) => at !== undefined) as [string, IsoTime][];
+  let [last] = work;
+  for (const one of work) if (last && surelyBefore(last[1], one[1])) last = one;
+  if (!last) return [];
+  const [path, at] = last;
+  const paths = work.flatMap(([own, date]) => (surelyBefore(date, at, -year) ? [own] : []));
+  const text =
+    "More than a year older than {path} of {at}: {paths}. See whether it is of this installation and the years are right.";
+  const values = { path, at, paths: paths.join(", ") };
+  return paths.length ? [statement("older-than-a-year", text, values)] : [];
+}
+
+const year = 366 * 86_400_000; // ms

@@ -17,7 +17,8 @@ import type { Joint } from "./record-tubing.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
 
 /** Is the run within the manual's limits? */
-export function tryLineRun({ tubing, equipment, instruments }: InstallationRecord): Tried {
+export function tryLineRun(record: InstallationRecord): Tried {
+  const { tubing, equipment, instruments } = record;
   const limits = equipment?.manual?.run;
   const { length, lift, outdoorUnit, bends } = tubing ?? {};
   const tape = instruments?.tape;
@@ -52,7 +53,18 @@ export function tryLineRun({ tubing, equipment, instruments }: InstallationRecor
         ),
     },
   ];
-  return tryAll("line-run", trials, lacks);
+  return tryAll("line-run", [...trials, ...swapped(record)], lacks);
+}
+
+/** The same refrigerant flows in both, and as a vapour it needs the wider tube; common practice, no source. */
+function swapped({ tubing }: InstallationRecord): Trial[] {
+  const liquid = tubing?.liquid?.outsideDiameter;
+  const vapor = tubing?.vapor?.outsideDiameter;
+  if (!liquid || !vapor || liquid.si <= vapor.si * (1 + 1e-9)) return [];
+  const text =
+    "The liquid line is recorded as wider, {liquid}, than the vapour line, {vapor}: see which is which.";
+  const run = () => stated("inconclusive", "lines-swapped", text, { liquid, vapor });
+  return [{ name: "line-sizes", path: "tubing.liquid.outsideDiameter", needs: {}, run }];
 }
 
 /** An instrument of which something is known besides its name. */

@@ -66,6 +66,25 @@ describe("joints", () => {
   });
 });
 
+// The vapour of the same flow takes far more room than its liquid: common practice, no source.
+describe("the two lines", () => {
+  it("that were taken for each other leave the run undecided", () => {
+    const { liquid, vapor } = complete.tubing ?? {};
+    const record = changed({ "tubing.liquid": vapor, "tubing.vapor": liquid });
+    const { outcome, checks } = step(record, "line-run");
+    expect(outcome).toBe("inconclusive");
+    expect(checks.at(-1)?.assessment.reasons[0]?.code).toBe("lines-swapped");
+    expect(assessInstallation(record).outcome).toBe("inconclusive");
+  });
+
+  it("may have the same size, or one of them none", () => {
+    const { vapor } = complete.tubing ?? {};
+    expect(step(changed({ "tubing.liquid": vapor }), "line-run").outcome).toBe("pass");
+    const alone = { "tubing.liquid": vapor, "tubing.vapor": undefined };
+    expect(step(changed(alone), "line-run").outcome).toBe("pass");
+  });
+});
+
 describe("a hold without all of its times", () => {
   it("counts from the first time that is stated", () => {
     const record = changed({ "pressureTest.readings[0].elapsed": undefined });
@@ -84,6 +103,21 @@ describe("dates", () => {
     const { outcome, checks } = step(changed(changes), name);
     expect(outcome).toBe("inconclusive");
     expect(checks.at(-1)?.name).toBe("order");
+  });
+
+  it("of more than a year between two parts of the work are a caution that names the older", () => {
+    const old = changed({ "power.supply.at": "2023-05-05", "joints[0].at": "2025-05-03" });
+    expect(explain(cautionOf(old, "older-than-a-year") as never)).toBe(
+      "More than a year older than power of 2026-05-05T12:45: joints[0], power.supply. See whether it is of this installation and the years are right.",
+    );
+    const { power, ...begun } = old; // also before there is power
+    expect(cautionOf(begun, "older-than-a-year")?.values.paths).toBe("joints[0]");
+  });
+
+  it("of a year between, or of a later reading, are none", () => {
+    expect(cautionOf(changed({ "tubing.at": "2025-05-06" }), "older-than-a-year")).toBeUndefined();
+    const visit = changed({ "operation[0].at": "2029-05-05T14:00" });
+    expect(cautionOf(visit, "older-than-a-year")).toBeUndefined();
   });
 
   it("let a reading lead to a charge when another follows it", () => {
