@@ -22,7 +22,8 @@ import type { FormOf, WireShape } from "./wire-shape.ts";
  */
 export interface Codec<T> {
   /**
-   * Reads JSON text.
+   * Reads JSON text. A number nearer to 0 than a double can be (1e-400) is read as 0, as `JSON.parse` does and
+   * RFC 8259, section 6, allows; no instrument shows one. One beyond the largest double is refused.
    *
    * @param text - The text.
    * @param limits - How much is read; {@link defaultLimits} for what is left out.

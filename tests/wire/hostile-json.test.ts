@@ -73,6 +73,14 @@ describe("a document beyond the limits fails fast and says why:", () => {
     );
   });
 
+  // RFC 8259, section 6, leaves the range of numbers to the reader; 5e-324 and 1.8e308 are those of IEEE 754 binary64.
+  it("a number beyond a double, but for one that is nearer to 0 than it can tell", () => {
+    const bends = (text: string) => record(`"tubing":{"bends":${text}}`);
+    expect(thrownBy(() => recordCodec.parse(bends("1e400"))).argument).toBe("tubing.bends");
+    expect(recordCodec.parse(bends("1e-400")).tubing?.bends).toBe(0);
+    expect(recordCodec.parse(bends("5e-324")).tubing?.bends).toBe(Number.MIN_VALUE);
+  });
+
   it("a name that would move the cursor of a terminal is written out", () => {
     const error = thrownBy(() => recordCodec.parse(record('"\\u001b[31m":1')));
     expect(error.argument).toBe('["\\u001b[31m"]');
