@@ -19,7 +19,7 @@ import type {
   SupplyVoltageInput,
 } from "./supply-voltage-assessment.ts";
 import { statisticsOf } from "./voltage-log.ts";
-import { voltageMonitorSettings } from "./voltage-monitor-settings.ts";
+import { settingsWithin } from "./voltage-monitor-settings.ts";
 import { least, meterErrors, plainReadings, rounded } from "./voltage-reading.ts";
 import { standardOf } from "./voltage-standard.ts";
 
@@ -92,6 +92,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     nominal: supply.voltage.si,
     confidence: numberOf("confidence", confidence, { min: 0.5, below: 1 }),
     errors,
+    timed: (readings[1]?.at ?? -1) >= 0,
   };
   const found: SupplyFindings = {
     said: [],
@@ -113,7 +114,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     const shown = { dip: volt(rounded(dip, 1)) };
     found.cautions.push(statement("start-dip", "Starting pulls the supply to {dip}.", shown));
   }
-  const timed = readings.length > 1 && readings.every(({ at }) => at >= 0);
+  const { timed } = evidence;
   const logOf = (pick: (...volts: number[]) => number) =>
     statisticsOf(
       readings.map(({ at }) => at),
@@ -126,6 +127,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
   }
   const { voltage: unbalance, current: currentUnbalance } = phased;
   const { range: supplyRange, week } = bySupply;
+  const monitor = settingsWithin(plate, supply);
   const decides = ([its]: readonly [string, unknown]) => (its === outcome ? 0 : 1);
   return {
     outcome,
@@ -146,9 +148,6 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     ...(sag && { sag }),
     ...(timed && { log: { low: logOf(Math.min), high: logOf(Math.max) } }),
     ...(week && { week }),
-    ...(plate.minimum.si < 1.1 * supply.voltage.si - 1 &&
-      plate.maximum.si > 0.9 * supply.voltage.si + 1 && {
-        monitor: voltageMonitorSettings({ nameplate, supply }),
-      }),
+    ...(monitor && { monitor }),
   };
 }

@@ -2,7 +2,13 @@
 // Follows EN 50160:2010, 4.2.2.2: 95 % of the ten-minute means of a week within ±10 %, all within +10 % and
 // −15 %; the means as IEC 61000-4-30 forms them (root of the mean square; from memory).
 // Does not cover supplies that are not linked to a network, remote ones, flicker, dips and interruptions.
-import { type Assessment, cite, type Reason, statement } from "../assessment/assessment.ts";
+import {
+  type Assessment,
+  cite,
+  type Outcome,
+  type Reason,
+  statement,
+} from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -26,14 +32,23 @@ export interface SupplyWeekAssessment extends Assessment {
   readonly shareWithin10: Quantity<"ratio">;
 }
 
+interface WeekCounts {
+  readonly outcome: Outcome;
+  readonly count: number;
+  readonly outside10: number;
+  readonly outside15: number;
+  readonly within: number;
+}
+
 const perWeek = 7 * 24 * 6; // ten-minute intervals
 const tenMinutes = 600; // s
 
 /**
  * Judges a log of one voltage at the supply terminals by EN 50160. A week decides; a shorter log can fail
- * (one mean outside +10 % and −15 %, or more outside ±10 % than the whole week may have) but not pass.
+ * (one mean outside +10 % and −15 %, or more outside ±10 % than the whole week may have) but not pass. Of a
+ * longer log every week is judged, and the worst decides; what follows the last full week can only fail.
  *
- * Assumes that a week of which half the means are whole can pass (common practice, no source).
+ * Assumes that a week of which more than half the means are whole can pass (common practice, no source).
  *
  * @param input - Nominal voltage above 0 and the log: readings no more than a minute apart, in order.
  * @returns The outcome, with the counts behind it.
@@ -71,23 +86,13 @@ export function judgeWeek(
   nominal: number,
 ): SupplyWeekAssessment {
   const means = tenMinuteMeans(times, volts, nominal);
-
-  // Each full week on its own; without one, what there is. The worst decides.
-  const weeks = Math.floor(((times.at(-1) ?? 0) - (times[0] ?? 0)) / (perWeek * tenMinutes));
-  let worst = { means: 0, outside10: 0, outside15: 0, within: 1 };
-  for (let week = 0; week < Math.max(1, weeks); week++) {
-    const own = means.filter((_, i) => Math.floor(i / perWeek) === week).filter((v) => v >= 0);
-    const outside = (low: number) =>
-      own.filter((v) => v < low * nominal - 1e-9 || v > 1.1 * nominal + 1e-9).length;
-    const [outside10, outside15] = [outside(0.9), outside(0.85)];
-    const within = own.length ? 1 - outside10 / own.length : 0;
-    if (week === 0 || outside15 > worst.outside15 || within < worst.within) {
-      worst = { means: own.length, outside10, outside15, within };
-    }
+  let worst = countsOf(means.slice(0, perWeek), nominal);
+  for (let from = perWeek; from < means.length; from += perWeek) {
+    const next = countsOf(means.slice(from, from + perWeek), nominal);
+    const counts = next.outcome === "fail" || from + perWeek <= means.length;
+    if (counts && (worstFirst(next, worst) || next.within - worst.within) < 0) worst = next;
   }
-  const { means: count, outside10, outside15, within } = worst;
-  const fails = outside15 > 0 || outside10 > 0.05 * (weeks ? count : perWeek);
-  const outcome = fails ? "fail" : weeks && count > perWeek / 2 ? "pass" : "inconclusive";
+  const { outcome, count, outside10, outside15, within } = worst;
   const values = {
     means: count,
     outside10,
@@ -96,7 +101,7 @@ export function judgeWeek(
   };
   const reasons: Reason[] = [
     statement(
-      fails ? "week-outside" : "week-within",
+      outcome === "fail" ? "week-outside" : "week-within",
       "{within} of {means} ten-minute means lie within ±10 % ({outside10} do not); {outside15} lie outside +10/−15 %.",
       values,
     ),
@@ -119,6 +124,27 @@ export function judgeWeek(
     outside15,
     shareWithin10: percent(100 * within),
   };
+}
+
+const rank = { fail: 0, inconclusive: 1, pass: 2 };
+
+/** Orders verdicts, the worst first. */
+export const worstFirst = (
+  a: Pick<Assessment, "outcome">,
+  b: Pick<Assessment, "outcome">,
+): number => rank[a.outcome] - rank[b.outcome];
+
+/** What the means of one week show, which may be cut short. */
+function countsOf(week: readonly number[], nominal: number): WeekCounts {
+  const own = week.filter((v) => v > 0);
+  const count = own.length;
+  const outside = (low: number) =>
+    own.filter((v) => v < low * nominal - 1e-9 || v > 1.1 * nominal + 1e-9).length;
+  const [outside10, outside15] = [outside(0.9), outside(0.85)];
+  const enough = week.length === perWeek && count > perWeek / 2;
+  const fails = outside15 > 0 || outside10 > 0.05 * (enough ? count : perWeek);
+  const outcome = fails ? "fail" : enough ? "pass" : "inconclusive";
+  return { outcome, count, outside10, outside15, within: count ? 1 - outside10 / count : 0 };
 }
 
 /** Root mean square per interval from the first reading on; −1 where it is interrupted or has a gap. */

@@ -27,8 +27,7 @@ export function extremes({
   low,
   high,
 }: SupplyEvidence): Record<"low" | "high", Quantity<"voltage">> {
-  const lowest = volt(rounded(low, 1));
-  return { low: lowest, high: low === high ? lowest : volt(rounded(high, 1)) };
+  return { low: volt(rounded(low, 1)), high: volt(rounded(high, 1)) };
 }
 
 /** Judges the extremes by the nameplate, and sees a dead, lost or wrong supply. */
@@ -97,14 +96,15 @@ export function judgeNameplate(evidence: SupplyEvidence, found: SupplyFindings):
   if (!input.meter) {
     assumptions.push(statement("meter-exact", "No meter stated: readings count as exact."));
   }
-  const near = [...rated].sort((a, b) => Math.abs(a.si - nominal) - Math.abs(b.si - nominal))[0];
-  if (rated[1] && near) {
+  const off = ({ si }: Quantity<"voltage">) => Math.abs(si - nominal);
+  const near = rated.reduce((a, b) => (off(b) < off(a) ? b : a));
+  if (rated.length > 1) {
     cautions.push(
       statement("transformer-tap", "If it has a control transformer, set its tap to {near}.", {
         near,
       }),
     );
-  } else if (near && Math.abs(near.si / nominal - 1) > 0.06) {
+  } else if (off(near) > 0.06 * nominal) {
     cautions.push(
       statement("narrow-plate", "A {near} unit has little margin on {nominal}.", {
         near,

@@ -2,11 +2,12 @@
 // Follows ANSI C84.1-2020, table 1, or IEC 60038:2009 with EN 50160 for a log at the service.
 // Does not cover what the unit bears: judge-nameplate.ts.
 import { type Outcome, overallOutcome, type Reason, statement } from "../assessment/assessment.ts";
+import { normalQuantile } from "../assessment/statistics.ts";
 import { volt } from "../quantity/units/electricity.ts";
-import { judgeWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
+import { judgeWeek, type SupplyWeekAssessment, worstFirst } from "./assess-supply-week.ts";
 import { extremes, keeps } from "./judge-nameplate.ts";
 import { type SupplyEvidence, type SupplyFindings, say } from "./supply-findings.ts";
-import { type PlainReading, rounded } from "./voltage-reading.ts";
+import { rounded } from "./voltage-reading.ts";
 import { type SupplyRange, standardOf, supplyVoltageRanges } from "./voltage-standard.ts";
 
 /** Judges the extremes by the ranges of the standard; a week's log by EN 50160. */
@@ -18,14 +19,15 @@ export function judgeStandard(
   readonly range: SupplyRange | undefined;
   readonly week: SupplyWeekAssessment | undefined;
 } {
-  const { input, readings, low, high, nominal } = evidence;
+  const { input, low, high } = evidence;
   const { supply, measuredAt } = input;
   const { standard } = standardOf(supply);
   const ranges = supplyVoltageRanges(supply, measuredAt);
   const range = ranges.find(({ minimum, maximum }) => low >= minimum.si && high <= maximum.si);
   const widest = range ?? (ranges.at(-1) as SupplyRange);
   const service = measuredAt === "service";
-  const week = service && standard.source === "iec-60038" ? weekOf(readings, nominal) : undefined;
+  const european = standard.source === "iec-60038";
+  const week = service && european && evidence.timed ? weekOf(evidence) : undefined;
 
   // A range that is left for a moment is no breach of EN 50160; a whole week of means decides.
   const last = ranges.at(-1) as SupplyRange;
@@ -72,18 +74,22 @@ export function judgeStandard(
   return { outcome, range, week };
 }
 
-/** EN 50160 line by line, where the log has times; the worst line speaks. */
-function weekOf(
-  readings: readonly PlainReading[],
-  nominal: number,
-): SupplyWeekAssessment | undefined {
-  if (!(readings.length > 1 && readings.every(({ at }) => at >= 0))) return undefined;
-  const rank = { fail: 0, inconclusive: 1, pass: 2 };
+/** EN 50160 line by line; the worst line speaks. */
+function weekOf(evidence: SupplyEvidence): SupplyWeekAssessment | undefined {
+  const { input, readings, nominal, confidence, errors } = evidence;
+  const guard = normalQuantile(confidence) * errors.of(nominal);
   const times = readings.map(({ at }) => at);
-  return (readings[0]?.volts ?? [])
-    .map((_, line) => {
-      const own = readings.map(({ volts }) => volts[line] ?? 0);
-      return judgeWeek(times, own, nominal);
+  const lines = input.supply.phases === 3 ? [0, 1, 2] : [0];
+  return lines
+    .map((line): SupplyWeekAssessment => {
+      const shifted = (by: number) => readings.map(({ volts }) => (volts[line] ?? 0) + by);
+      const [read, ...others] = [0, -guard, guard].map((by) =>
+        judgeWeek(times, shifted(by), nominal),
+      ) as [SupplyWeekAssessment, ...SupplyWeekAssessment[]];
+      if (others.every(({ outcome }) => outcome === read.outcome)) return read;
+      const text = "A meter that errs by less would decide the week.";
+      const reasons = [statement("week-meter-cannot-tell", text), ...read.reasons];
+      return { ...read, outcome: "inconclusive", reasons };
     })
-    .sort((a, b) => rank[a.outcome] - rank[b.outcome])[0];
+    .sort(worstFirst)[0];
 }

@@ -22,6 +22,8 @@ export interface SupplyEvidence {
   readonly nominal: number;
   readonly confidence: number;
   readonly errors: ReturnType<typeof meterErrors>;
+  /** Whether the readings are a log: two or more, with their times. */
+  readonly timed: boolean;
 }
 
 /** What the parts found. */
@@ -32,7 +34,7 @@ export interface SupplyFindings {
   readonly sources: Citation[];
 }
 
-/** Says why, one reading not as a span. The code of the first failing reason is the cause. */
+/** Says why, one figure not as a span. The code of the first failing reason is the cause. */
 export function say(
   found: SupplyFindings,
   outcome: Outcome,
@@ -41,6 +43,6 @@ export function say(
   values: Statement["values"],
 ): void {
   const { low, high } = values;
-  const said = low && low === high ? text.replace("{low} to {high}", "{low}") : text;
+  const said = String(low) === String(high) ? text.replace("{low} to {high}", "{low}") : text;
   found.said.push([outcome, statement(code, said, values)]);
 }

@@ -40,7 +40,7 @@ export interface SupplySag {
   readonly sag: Estimate<"voltage">;
   /** The sag as a share of the voltage at rest. */
   readonly share: Quantity<"ratio">;
-  /** Resistance of everything upstream of the meter: both conductors for one phase, one line for three. Missing without a current, or when the voltage did not fall. */
+  /** Resistance of everything upstream of the meter: both conductors for one phase, one line for three. Missing without a current, or when the voltage rose. */
   readonly sourceResistance?: Estimate<"resistance">;
   /** Voltage to expect at `atCurrent`. */
   readonly voltageAtCurrent?: Quantity<"voltage">;

@@ -8,7 +8,7 @@ import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { nameplateVoltageRange, type VoltageNameplate } from "./nameplate-voltage-range.ts";
-import { type NominalSupply, standardOf } from "./voltage-standard.ts";
+import { type NominalSupply, standardOf, type VoltageRange } from "./voltage-standard.ts";
 
 /**
  * Settings to suggest for a voltage monitor.
@@ -57,24 +57,31 @@ export function voltageMonitorSettings(input: {
   /** What feeds it. */
   readonly supply: NominalSupply;
 }): VoltageMonitorSettings {
-  const { minimum, maximum } = nameplateVoltageRange(objectOf("input", input).nameplate);
+  const plate = nameplateVoltageRange(objectOf("input", input).nameplate);
   standardOf(input.supply);
-  const nominal = input.supply.voltage.si;
-  const low = Math.max(minimum.si, Math.round(0.9 * nominal));
-  const high = Math.min(maximum.si, Math.round(1.1 * nominal));
-  if (low >= high) {
-    throw new InvalidInputError({
-      argument: "nameplate.rated",
-      value: `${minimum} to ${maximum}`,
-      allowed: `a range that overlaps ${input.supply.voltage} ±10 %`,
-      hint: "The plate does not fit this supply",
-    });
-  }
+  const settings = settingsWithin(plate, input.supply);
+  if (settings) return settings;
+  throw new InvalidInputError({
+    argument: "nameplate.rated",
+    value: `${plate.minimum} to ${plate.maximum}`,
+    allowed: `a range that overlaps ${input.supply.voltage} ±10 %`,
+    hint: "The plate does not fit this supply",
+  });
+}
+
+/** The settings, unless the ranges of plate and supply leave nothing between them. */
+export function settingsWithin(
+  { minimum, maximum }: VoltageRange,
+  { voltage, phases }: NominalSupply,
+): VoltageMonitorSettings | undefined {
+  const low = Math.max(minimum.si, Math.round(0.9 * voltage.si));
+  const high = Math.min(maximum.si, Math.round(1.1 * voltage.si));
+  if (low >= high) return undefined;
   return {
     lowCutOut: volt(low),
     highCutOut: volt(high),
     tripDelay: second(5),
     reconnectDelay: minute(5),
-    ...(input.supply.phases === 3 && { unbalanceCutOut: percent(3) }),
+    ...(phases === 3 && { unbalanceCutOut: percent(3) }),
   };
 }

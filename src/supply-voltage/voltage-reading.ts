@@ -78,7 +78,7 @@ export function plainReadings(
   readings: readonly VoltageReading[],
   supply: NominalSupply,
 ): readonly PlainReading[] {
-  const phases = oneOf("supply.phases", supply?.phases, [1, 3]);
+  const { phases } = supply;
   if (!Array.isArray(readings) || readings.length === 0) {
     throw new InvalidInputError({
       argument: "readings",

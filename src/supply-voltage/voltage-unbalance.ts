@@ -131,8 +131,10 @@ export function unbalanceDerating(unbalance: Quantity<"ratio">): number {
 }
 
 function deratingAt(u: number): number {
-  const found = curve.findIndex(([at]) => at >= u);
-  const next = found < 0 ? curve.length - 1 : Math.max(1, found);
+  const next = Math.max(
+    1,
+    curve.findIndex(([at]) => at >= u),
+  );
   const [x0, y0] = curve[next - 1] as readonly [number, number];
   const [x1, y1] = curve[next] as readonly [number, number];
   return y0 + ((y1 - y0) * (u - x0)) / (x1 - x0);

@@ -1,38 +1,9 @@
 import { explain } from "hvac-install-math/assessment";
 import { ampere, deltaF, minute, ohm, percent, second, volt } from "hvac-install-math/quantity";
 import { bibliography } from "hvac-install-math/sources";
-import {
-  assessSupplyVoltage,
-  type SupplyVoltageAssessment,
-  type SupplyVoltageInput,
-  type VoltageStandard,
-} from "hvac-install-math/supply-voltage";
+import type { SupplyVoltageAssessment, VoltageStandard } from "hvac-install-math/supply-voltage";
 import { describe, expect, it } from "vitest";
-
-// All readings here are invented.
-const dual = { rated: [volt(208), volt(230)] };
-const meter = { accuracy: volt(1.2), resolution: volt(0.1) };
-const codes = (list: readonly { code: string }[]) => list.map(({ code }) => code);
-
-/** One phase at 240 V, at the unit, unless said otherwise. */
-const single = (volts: number[], change: Partial<SupplyVoltageInput> = {}) =>
-  assessSupplyVoltage({
-    nameplate: dual,
-    supply: { voltage: volt(240), phases: 1 },
-    readings: volts.map((v) => ({ voltage: volt(v) })),
-    measuredAt: "unit",
-    ...change,
-  });
-
-/** Three phases at 480 V, at the unit, unless said otherwise. */
-const three = (sets: number[][], change: Partial<SupplyVoltageInput> = {}) =>
-  assessSupplyVoltage({
-    nameplate: { rated: volt(460), phases: 3 },
-    supply: { voltage: volt(480), phases: 3 },
-    readings: sets.map((set) => ({ lineToLine: set.map(volt) })),
-    measuredAt: "unit",
-    ...change,
-  });
+import { codes, dual, meter, single, three } from "./readings.ts";
 
 describe("the nameplate", () => {
   it.each<[number, string, string | undefined]>([
@@ -458,7 +429,7 @@ describe("a log", () => {
 });
 
 describe("every result", () => {
-  const results: SupplyVoltageAssessment[] = [
+  const all = (): SupplyVoltageAssessment[] => [
     single([240]),
     single([262]),
     single([252.5], { meter }),
@@ -467,7 +438,7 @@ describe("every result", () => {
   ];
 
   it("carries the cautions about mains", () => {
-    for (const { cautions } of results) {
+    for (const { cautions } of all()) {
       for (const code of ["mains-kills", "meter-category", "nameplate-first"]) {
         expect(codes(cautions)).toContain(code);
       }
@@ -475,13 +446,13 @@ describe("every result", () => {
   });
 
   it("puts a reason of its own outcome first, and leaves no gap in a sentence", () => {
-    for (const { reasons, assumptions, cautions } of results) {
+    for (const { reasons, assumptions, cautions } of all()) {
       for (const said of [...reasons, ...assumptions, ...cautions]) {
         expect(explain(said)).not.toMatch(/[{}]|undefined|NaN/);
         expect(said.code).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
       }
     }
-    expect(results.map(({ reasons }) => reasons[0]?.code)).toEqual([
+    expect(all().map(({ reasons }) => reasons[0]?.code)).toEqual([
       "within-nameplate",
       "board-at-risk",
       "meter-cannot-tell",
@@ -491,7 +462,7 @@ describe("every result", () => {
   });
 
   it("cites works of the bibliography", () => {
-    for (const { sources } of results) {
+    for (const { sources } of all()) {
       for (const { source } of sources) expect(Object.keys(bibliography)).toContain(source);
     }
   });
