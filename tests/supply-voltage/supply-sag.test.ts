@@ -25,9 +25,19 @@ it("a supply that rises under load has no resistance", () => {
   ).toBeUndefined();
 });
 
-it("predicts the voltage at another current, but none below zero", () => {
+it("a voltage that stays where it was shows no resistance, within what the display leaves open", () => {
+  const meter = { resolution: volt(0.1) };
+  const stiff = { rest: volt(240), load: volt(240), loadCurrent: ampere(10), meter };
+  const { sourceResistance } = supplySag(stiff);
+  expect(sourceResistance?.value.toString()).toBe("0 Ω");
+  // two readings of a 0.1 V display: √2 × 0.1 V/√12, over 10 A (JCGM 100:2008, 5.1.2)
+  expect(sourceResistance?.standardUncertainty.in(ohm)).toBeCloseTo(0.01 / Math.sqrt(6), 12);
+});
+
+it("predicts the voltage at another current, but none where the supply would break down", () => {
   const known = { ...pair, loadCurrent: ampere(10) };
   expect(supplySag({ ...known, atCurrent: ampere(30) }).voltageAtCurrent?.toString()).toBe("222 V");
+  expect(supplySag({ ...known, atCurrent: ampere(400) }).voltageAtCurrent).toBeUndefined(); // 0 V
   expect(supplySag({ ...known, atCurrent: ampere(500) }).voltageAtCurrent).toBeUndefined();
 });
 

@@ -32,6 +32,17 @@ describe("voltageMonitorSettings", () => {
     expect(set.unbalanceCutOut?.in(percent)).toBe(3);
   });
 
+  it("leaves a window of at least a volt", () => {
+    const settings = (rated: number) => () =>
+      voltageMonitorSettings({
+        nameplate: { rated: volt(rated) },
+        supply: { voltage: volt(240), phases: 1 },
+      });
+    // 240 V + 10 % = 264 V; 293 V − 10 % = 264 V, 292 V − 10 % = 263 V
+    expect(settings(293)).toThrow("264 V to 322 V is not allowed");
+    expect(settings(292)().lowCutOut.toString()).toBe("263 V");
+  });
+
   it("refuses a plate that does not fit", () => {
     const supply = { voltage: volt(240), phases: 1 } as const;
     expect(() => voltageMonitorSettings({ nameplate: { rated: volt(115) }, supply })).toThrow(
@@ -71,7 +82,8 @@ describe("nameplateVoltageRange", () => {
 });
 
 it("supplyVoltageRanges takes a nominal voltage within half a volt", () => {
-  expect(supplyVoltageRanges({ voltage: volt(240.4), phases: 1 }, "unit")).toHaveLength(2);
+  expect(supplyVoltageRanges({ voltage: volt(240.5), phases: 1 }, "unit")).toHaveLength(2);
+  expect(supplyVoltageRanges({ voltage: volt(239.5), phases: 1 }, "unit")).toHaveLength(2);
   expect(() => supplyVoltageRanges({ voltage: volt(241), phases: 1 }, "unit")).toThrow(
     "supply.voltage: 241 V",
   );

@@ -1,0 +1,62 @@
+import { ampere, ohm, percent, volt } from "hvac-install-math/quantity";
+import type { LoadState } from "hvac-install-math/supply-voltage";
+import { expect, it } from "vitest";
+import { codes, dual, sentences, single, three } from "./readings.ts";
+
+const at = (state: LoadState, volts: number, amps?: number) => ({
+  voltage: volt(volts),
+  state,
+  ...(amps !== undefined && { current: ampere(amps) }),
+});
+const judged = (...readings: ReturnType<typeof at>[]) => single([], { readings });
+
+it("the sag is that of the means, of the lines and of the readings", () => {
+  const one = judged(
+    at("rest", 240, 0),
+    at("rest", 242, 0),
+    at("load", 237, 10),
+    at("load", 235, 14),
+  );
+  expect(one.sag?.sag.value.toString()).toBe("5 V"); // 241 V less 236 V
+  expect(one.sag?.sourceResistance?.value.toString(ohm, 3)).toBe("0.417 Ω"); // 5 V / 12 A
+  const set = (state: LoadState, volts: number[]) => ({ lineToLine: volts.map(volt), state });
+  const readings = [set("rest", [478, 480, 482]), set("load", [468, 470, 472])];
+  expect(three([], { readings }).sag?.sag.value.toString()).toBe("10 V");
+});
+
+it("a load whose current was not always read gives a sag, but no resistance", () => {
+  const { sag } = judged(at("rest", 240, 0), at("load", 236, 10), at("load", 236));
+  expect(sag?.sag.value.toString()).toBe("4 V");
+  expect(sag?.sourceResistance).toBeUndefined();
+  expect(judged(at("rest", 240), at("load", 236)).sag?.sourceResistance).toBeUndefined();
+});
+
+it("a reading of 0 V under load is a dead supply and no sag", () => {
+  const dead = judged(at("rest", 240), at("load", 0));
+  expect(dead.cause).toBe("no-voltage");
+  expect(dead.sag).toBeUndefined();
+  expect(
+    judged(at("rest", 240), at("load", 0), at("load", 236)).sag?.share.in(percent),
+  ).toBeCloseTo((100 * 4) / 240, 10);
+});
+
+it("a sag above 5 % is cautioned, one at it is not (NFPA 70, informational note to 215.2)", () => {
+  expect(codes(judged(at("rest", 240), at("load", 236)).cautions)).not.toContain("large-sag");
+  expect(codes(judged(at("rest", 240), at("load", 228)).cautions)).not.toContain("large-sag");
+  expect(sentences(judged(at("rest", 240), at("load", 226)).cautions, "large-sag")).toEqual([
+    "A sag of 5.8 % points to thin wire or a bad joint.",
+  ]);
+});
+
+it("full load is cautioned only where it would pull the supply below the plate", () => {
+  const full = (amps: number) =>
+    codes(
+      single([], {
+        nameplate: { ...dual, ratedCurrent: ampere(amps) },
+        readings: [at("rest", 240, 0), at("load", 235, 5)], // 1 Ω
+      }).cautions,
+    ).includes("sag-at-full-load");
+  expect(full(30)).toBe(false); // 210 V
+  expect(full(53)).toBe(false); // 187 V, the lowest that the plate allows
+  expect(full(54)).toBe(true);
+});
