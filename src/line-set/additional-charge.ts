@@ -33,11 +33,17 @@ export interface AdditionalChargeInput extends ChargeBounds {
   readonly shortLineRule: ShortLineRule;
 }
 
-/** Kilograms to add for one line, and why. Internal. */
+/** Kilograms to add for one line, how many more for a metre more, and why. Internal. */
 export function chargeOfLine(
   path: string,
   input: Pick<AdditionalChargeInput, "length" | "preChargedLength" | "rate" | "shortLineRule">,
-): { exact: number; why: Statement; undecided: boolean; rate: Quantity<"massPerLength"> } {
+): {
+  exact: number;
+  slope: number;
+  why: Statement;
+  undecided: boolean;
+  rate: Quantity<"massPerLength">;
+} {
   const { length, preChargedLength } = objectOf("input", input);
   const rate = rateOf(`${path}rate`, input.rate);
   const excess =
@@ -47,7 +53,8 @@ export function chargeOfLine(
     "add-and-subtract",
     "not-stated",
   ]);
-  const exact = excess > 0 || rule === "add-and-subtract" ? rate.si * excess : 0;
+  const counted = rule === "add-and-subtract" ? excess : Math.max(0, excess);
+  const exact = rate.si * counted;
   const undecided = excess < 0 && rule === "not-stated";
   const values = {
     length,
@@ -62,18 +69,24 @@ export function chargeOfLine(
         "{length} is {difference} short of the {preCharged} pre-charged: ask the manual whether to take refrigerant out.",
         values,
       )
-    : exact === 0
+    : exact > 0
       ? statement(
-          "nothing-to-add",
-          "The factory charge covers {length} of line ({preCharged} pre-charged).",
+          "add",
+          "Add {charge}: {length} is {difference} more than the {preCharged} pre-charged, at {rate}.",
           values,
         )
-      : statement(
-          exact > 0 ? "add" : "take-out",
-          `${exact > 0 ? "Add" : "Take out"} {charge}: {length} is {difference} ${exact > 0 ? "more" : "less"} than the {preCharged} pre-charged, at {rate}.`,
-          values,
-        );
-  return { exact, why, undecided, rate };
+      : exact < 0
+        ? statement(
+            "take-out",
+            "Take out {charge}: {length} is {difference} less than the {preCharged} pre-charged, at {rate}.",
+            values,
+          )
+        : statement(
+            "nothing-to-add",
+            "The factory charge covers {length} of line ({preCharged} pre-charged).",
+            values,
+          );
+  return { exact, slope: counted === 0 ? 0 : rate.si, why, undecided, rate };
 }
 
 /**
@@ -113,7 +126,6 @@ export function chargeOfLine(
  * ```
  */
 export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
-  const { exact, why, undecided, rate } = chargeOfLine("", input);
-  const slope = exact === 0 ? 0 : rate.si;
+  const { exact, slope, why, undecided, rate } = chargeOfLine("", input);
   return judgeCharge(exact, slope, input.length, [why], undecided, input, massUnitOf(rate));
 }

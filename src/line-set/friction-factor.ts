@@ -1,7 +1,7 @@
 // How rough is the flow? The Darcy friction factor of a round tube.
 // Follows Hagen-Poiseuille, f = 64/Re, below Re = 2300, and Colebrook (1939) above, solved to the last
-// digit from Haaland's (1983) start. Does not cover two-phase flow and the critical zone: between 2300 and
-// 4000, where flow may be either, the turbulent value is returned, which is the larger.
+// digits. Does not cover two-phase flow and the critical zone: between 2300 and 4000, where flow may be
+// either, the turbulent value is returned, which is the larger.
 import { numberOf, objectOf } from "../quantity/check.ts";
 
 /**
@@ -23,8 +23,8 @@ export interface FlowCondition {
  * @returns The friction factor f in Δp = f·(L/d)·ρv²/2.
  * @throws {@link InvalidInputError} when a number is not finite or outside its range.
  *
- * Source: Colebrook (1939), doi:10.1680/ijoti.1939.13150, for turbulent flow, with the start of Haaland
- * (1983), doi:10.1115/1.3240948; Hagen-Poiseuille for laminar flow.
+ * Source: Colebrook (1939), doi:10.1680/ijoti.1939.13150, for turbulent flow; Hagen-Poiseuille for
+ * laminar flow.
  *
  * @example
  * ```ts
@@ -38,12 +38,9 @@ export function frictionFactor(condition: FlowCondition): number {
   const Re = numberOf("reynolds", reynolds, { min: 1e-30, max: 1e9 });
   const rough = numberOf("relativeRoughness", relativeRoughness, { min: 0, max: 0.05 }) / 3.7;
   if (Re < 2300) return 64 / Re;
-  let x = -1.8 * Math.log10(rough ** 1.11 + 6.9 / Re); // x = 1/√f, Haaland
-  for (let step = 0; step < 40; step++) {
-    const next = -2 * Math.log10(rough + (2.51 * x) / Re); // Colebrook
-    const done = Math.abs(next - x) < 1e-14 * x;
-    x = next;
-    if (done) break;
-  }
+  // x = 1/√f by Colebrook. A step leaves less than a fifth of the error, 0.87/(x + rough·Re/2.51), from any
+  // start: 30 of them leave nothing.
+  let x = 8;
+  for (let step = 0; step < 30; step++) x = -2 * Math.log10(rough + (2.51 * x) / Re);
   return 1 / x ** 2;
 }

@@ -96,14 +96,17 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
         allowed: "either this on every line or preChargedTotal",
       });
     }
-    if (preChargedTotal && rates[i]?.si !== rate.si) {
+  });
+  if (preChargedTotal) {
+    rates.forEach((one, i) => {
+      if (one.si === rate.si) return;
       throw new InvalidInputError({
         argument: `lines[${i}].rate`,
-        value: String(rates[i]),
+        value: String(one),
         allowed: `${rate} as on lines[0]; else give each line its preChargedLength`,
       });
-    }
-  });
+    });
+  }
 
   const parts = preChargedTotal
     ? [chargeOfLine("", { length, preChargedLength: preChargedTotal, rate, shortLineRule })]
@@ -131,11 +134,8 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   }
   return judgeCharge(
     parts.reduce((sum, { exact }) => sum + exact, allowances),
-    preChargedTotal
-      ? parts[0]?.exact === 0
-        ? 0
-        : rate.si * Math.sqrt(lines.length)
-      : Math.hypot(...parts.map(({ exact, rate: one }) => (exact === 0 ? 0 : one.si))),
+    // JCGM 100:2008, eq. 10: every line is measured on its own, also where one part covers them all.
+    Math.hypot(...parts.map(({ slope }) => slope)) * Math.sqrt(lines.length / parts.length),
     length,
     why,
     parts.some(({ undecided }) => undecided),

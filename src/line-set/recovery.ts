@@ -171,7 +171,7 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
   const difference = held - keep;
   const toRecover = new Quantity(Math.max(0, difference), unit);
   const toAdd = new Quantity(Math.max(0, -difference), unit);
-  const over = room !== undefined && toRecover.si > room;
+  const over = toRecover.si > (room ?? Infinity);
   const reasons: Statement[] = [
     difference < 0
       ? statement("add", "Add {mass}, so that {keep} is in.", {

@@ -99,7 +99,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
     value === undefined ? 0 : lengthOf(name, value);
   const way = run.si + optional("slack", slack) + optional("serviceLoop", serviceLoop);
   const least = optional("minimumLength", minimumLength);
-  const most = maximumLength === undefined ? Infinity : lengthOf("maximumLength", maximumLength);
+  optional("maximumLength", maximumLength);
   const needed = Math.max(way, least);
   const neededLength = new Quantity(needed, unit);
   // A hair of binary arithmetic must not send anyone back to the shop.
@@ -127,7 +127,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   const say = (code: string, text: string, values: Statement["values"] = {}): Statement =>
     statement(code, text, { needed: neededLength, ...values });
   if (length === undefined) {
-    const longest = new Quantity(lengths.at(-1) ?? 0, unit);
+    const longest = new Quantity(Math.max(...lengths), unit);
     const reasons = [
       say(
         "no-stock-length",
@@ -160,12 +160,12 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
       ),
     );
   }
-  const tooLong = installed > most;
+  const tooLong = maximumLength !== undefined && installed > maximumLength.si;
   if (tooLong) {
     reasons.unshift(
       say("too-long", "{installed} installed is more than the {limit} allowed.", {
         ...values,
-        limit: maximumLength ?? run,
+        limit: maximumLength,
       }),
     );
   }

@@ -1,6 +1,18 @@
 import { explain } from "hvac-install-math/assessment";
 import { type AdditionalChargeInput, additionalCharge } from "hvac-install-math/line-set";
-import { ft, g, gPerM, kgPerM, lb, lbPerFt, m, oz, ozPerFt, psi } from "hvac-install-math/quantity";
+import {
+  ft,
+  g,
+  gPerM,
+  kg,
+  kgPerM,
+  lb,
+  lbPerFt,
+  m,
+  oz,
+  ozPerFt,
+  psi,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 
 const run: AdditionalChargeInput = {
@@ -37,12 +49,34 @@ describe("additionalCharge", () => {
     });
     expect(result.additionalCharge.toString()).toBe("-3 oz");
     expect(result.totalCharge?.toString()).toBe("57 oz");
+    expect(result.reasons.map((reason) => explain(reason))).toEqual([
+      "Take out 3 oz: 10 ft is 5 ft less than the 15 ft pre-charged, at 0.6 oz/ft.",
+    ]);
     expect(result.reasons[0]?.code).toBe("take-out");
+  });
+
+  it("has nothing to add to, take from or ask of a run of just the pre-charged length", () => {
+    for (const shortLineRule of ["add-only", "add-and-subtract", "not-stated"] as const) {
+      const even = { ...run, length: ft(40), shortLineRule };
+      expect(additionalCharge(even).outcome).toBe("pass");
+      expect(codes(even)).toEqual(["nothing-to-add"]);
+    }
+  });
+
+  it("takes a short run as not uncertain where nothing is taken out, whatever the tape", () => {
+    const short = { ...run, length: ft(12), lengthUncertainty: ft(0.5) };
+    expect(additionalCharge(short).expandedUncertainty).toBeUndefined();
+    const subtracts = { ...short, shortLineRule: "add-and-subtract" } as const;
+    // 2 · 0.16 oz/ft · 0.5 ft
+    expect(additionalCharge(subtracts).expandedUncertainty?.toString(oz, 3)).toBe("0.160 oz");
   });
 
   it("leaves a short run open when the manual's rule is not stated, but not a long one", () => {
     const open = additionalCharge({ ...run, length: ft(12), shortLineRule: "not-stated" });
     expect(open.outcome).toBe("inconclusive");
+    expect(open.reasons.map((reason) => explain(reason))).toEqual([
+      "12 ft is 28 ft short of the 40 ft pre-charged: ask the manual whether to take refrigerant out.",
+    ]);
     expect(open.reasons[0]?.code).toBe("short-line-rule-not-stated");
     expect(additionalCharge({ ...run, shortLineRule: "not-stated" }).outcome).toBe("pass");
   });
@@ -67,6 +101,37 @@ describe("additionalCharge", () => {
     expect(additionalCharge({ ...run, ...limits }).outcome).toBe("fail");
     expect(codes({ ...run, ...limits, length: ft(9) })).toEqual(["too-short", "nothing-to-add"]);
     expect(additionalCharge({ ...run, ...limits, length: ft(50) }).outcome).toBe("pass");
+  });
+
+  it("says which limit is or may be broken, and by what", () => {
+    const first = (change: Partial<AdditionalChargeInput>) =>
+      explain(additionalCharge({ ...run, ...change }).reasons[0] as never);
+    const lengthUncertainty = ft(1);
+    expect(first({ maximumLength: ft(50) })).toMatch(/^60 ft is longer than the 50 ft allowed/);
+    expect(first({ maximumLength: ft(61), lengthUncertainty })).toMatch(
+      /^60 ft may be longer than the 61 ft allowed/,
+    );
+    expect(first({ minimumLength: ft(70) })).toMatch(/^60 ft is shorter than the 70 ft needed/);
+    expect(first({ minimumLength: ft(59), lengthUncertainty })).toMatch(
+      /^60 ft may be shorter than the 59 ft needed/,
+    );
+    const factoryCharge = oz(40);
+    expect(first({ maximumCharge: oz(43), factoryCharge })).toBe(
+      "43.2 oz is more than the 43 oz allowed.",
+    );
+    expect(first({ maximumCharge: oz(43.3), factoryCharge, lengthUncertainty })).toBe(
+      "43.2 oz may be more than the 43.3 oz allowed.",
+    );
+    expect(first({ maximumCharge: oz(43) })).toBe(
+      "State the factory charge to hold the total to 43 oz.",
+    );
+  });
+
+  it("names its sources, the safety classes among them where one is stated", () => {
+    const sources = (change: Partial<AdditionalChargeInput>) =>
+      additionalCharge({ ...run, ...change }).sources.map(({ source }) => source);
+    expect(sources({})).toEqual(["manufacturer-manuals"]);
+    expect(sources({ safetyClass: "A1" })).toEqual(["manufacturer-manuals", "ashrae-34-2022"]);
   });
 
   it("holds the total against the most that the room or unit may hold", () => {
@@ -118,6 +183,13 @@ describe("additionalCharge", () => {
     expect(cautions("A1")).not.toContain("flammable");
     expect(cautions("A3")).toContain("flammable");
     expect(cautions("B2L")).toEqual(expect.arrayContaining(["flammable", "toxic"]));
+    const said = (safetyClass?: AdditionalChargeInput["safetyClass"]) =>
+      additionalCharge({ ...run, ...(safetyClass && { safetyClass }) }).cautions.map((caution) =>
+        explain(caution),
+      );
+    expect(said().at(-1)).toMatch(/^If flammable \(A2L, A2, A3\), the refrigerant: no ignition/);
+    expect(said("A3").at(-1)).toMatch(/^A3 refrigerant: no ignition/);
+    expect(said("B1").at(-1)).toBe("B1 refrigerant is toxic: protect your breathing.");
   });
 
   it("answers in the unit of the rate", () => {
@@ -127,6 +199,14 @@ describe("additionalCharge", () => {
     expect(unitOf(kgPerM(0.015))).toBe("kg");
     expect(unitOf(lbPerFt(0.01))).toBe("lb");
     expect(unitOf({ mass: g(15), per: m(1) })).toBe("g");
+  });
+
+  it("answers in the unit of the scale before that of the factory charge", () => {
+    const unitOf = (change: Partial<AdditionalChargeInput>) =>
+      additionalCharge({ ...run, ...change }).additionalCharge.unit;
+    expect(unitOf({ factoryCharge: g(1500) })).toBe(g);
+    expect(unitOf({ factoryCharge: g(1500), scaleResolution: lb(0.01) })).toBe(lb);
+    expect(unitOf({ scaleResolution: lb(0.01) })).toBe(lb);
   });
 
   it("names the argument that it cannot use", () => {
@@ -147,6 +227,9 @@ describe("additionalCharge", () => {
     expect(bad({ rate: { mass: oz(3), per: ft(0) } })).toThrow(/^rate\.per: 0 ft/);
     expect(bad({ shortLineRule: "both" })).toThrow(/^shortLineRule: the text "both"/);
     expect(bad({ maximumLength: m(0) })).toThrow(/^maximumLength: 0 m/);
+    expect(bad({ minimumLength: m(-1) })).toThrow(/^minimumLength: -1 m/);
+    expect(bad({ factoryCharge: oz(0) })).toThrow(/^factoryCharge: 0 oz/);
+    expect(bad({ maximumCharge: oz(0) })).toThrow(/^maximumCharge: 0 oz/);
     expect(bad({ scaleResolution: g(0) })).toThrow(/^scaleResolution: 0 g/);
     expect(bad({ lengthUncertainty: ft(-1) })).toThrow(/^lengthUncertainty: -1 ft/);
     expect(bad({ safetyClass: "A4" })).toThrow(/^safetyClass: the text "A4"/);
@@ -162,6 +245,13 @@ describe("additionalCharge", () => {
         factoryCharge: oz(6),
       }),
     ).toThrow(/^factoryCharge: 6 oz is not allowed; allowed: more than the 6.4 oz/);
+  });
+
+  it("refuses a factory charge of which nothing would be left", () => {
+    // 0.25 kg/m · (1 m − 3 m) takes out 0.5 kg.
+    const short = { length: m(1), preChargedLength: m(3), rate: kgPerM(0.25) };
+    const empty = { ...short, shortLineRule: "add-and-subtract", factoryCharge: kg(0.5) } as const;
+    expect(() => additionalCharge(empty)).toThrow(/^factoryCharge: 0.5 kg/);
   });
 
   it("leaves the caller's input alone", () => {

@@ -36,7 +36,12 @@ describe("assessLineRun", () => {
     expect(outcome({ length: ft(83) })).toBe("fail");
     expect(outcome({ length: ft(82) })).toBe("pass");
     expect(outcome({ bends: 11 })).toBe("fail");
+    expect(outcome({ bends: 10 })).toBe("pass");
     expect(outcome({ bends: undefined })).toBe("inconclusive");
+    const said = (bends: number | undefined) =>
+      assessLineRun({ ...run, bends } as LineRunInput).reasons.map((reason) => explain(reason));
+    expect(said(6)).toContain("6 bends; at most 10 allowed.");
+    expect(said(undefined)).toContain("Unknown number of bends; at most 10 allowed.");
   });
 
   it("counts bends as length where the manual gives their equivalent", () => {
@@ -85,6 +90,9 @@ describe("assessLineRun", () => {
     const { bends: _, ...rest } = run;
     const uncounted = assessLineRun({ ...rest, limits });
     expect(uncounted.outcome).toBe("inconclusive");
+    expect(uncounted.reasons.map((reason) => explain(reason))).toContain(
+      "Count the bends: each counts for 0.5 m.",
+    );
     expect(uncounted.reasons.map(({ code }) => code)).toContain("bends-not-counted");
     expect(assessLineRun({ ...run, bends: 0, limits }).outcome).toBe("pass");
   });
@@ -94,6 +102,20 @@ describe("assessLineRun", () => {
     const full = { ...run, length: m(0.1), lift: m(0), bends: 2, limits };
     expect(0.1 + 2 * 0.1).toBeGreaterThan(0.3);
     expect(assessLineRun(full).outcome).toBe("pass");
+    expect(0.7 + 0.1).toBeLessThan(0.8);
+    const least = { length: m(0.7 + 0.1), lift: m(0), limits: { minimumLength: m(0.8) } };
+    expect(outcome(least)).toBe("pass");
+  });
+
+  it("takes a run that goes straight up", () => {
+    expect(outcome({ length: m(8), lift: m(8) })).toBe("pass");
+  });
+
+  it("says what it rests on", () => {
+    const { assumptions, cautions, sources } = assessLineRun(run);
+    expect(assumptions.map(({ code }) => code)).toEqual(["limits-of-the-manual"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides", "height"]);
+    expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jcgm-106-2012"]);
   });
 
   it("names what it cannot use", () => {
@@ -113,6 +135,18 @@ describe("assessLineRun", () => {
       /^limits\.oilTraps\.spacing: 0 m/,
     );
     expect(bad({ limits: { ...run.limits, extraOil: "none" } })).toThrow(/^limits\.extraOil: /);
+    const oil = { beyond: m(10), per: m(5), volume: mL(5) };
+    const withOil = (change: object) =>
+      bad({ limits: { ...run.limits, extraOil: { ...oil, ...change } } });
+    expect(withOil({ per: m(0) })).toThrow(/^limits\.extraOil\.per: 0 m/);
+    expect(withOil({ volume: mL(-5) })).toThrow(/^limits\.extraOil\.volume: -5 mL/);
+    // A limit that does not apply here is held to be one all the same.
+    const unused = { maximumLift: psi(3), maximumLiftOutdoorAbove: m(15) };
+    expect(bad({ limits: unused })).toThrow(/^limits\.maximumLift: /);
+    const other = { maximumLift: m(15), maximumLiftOutdoorAbove: psi(3) };
+    expect(bad({ limits: other, outdoorUnit: "below" })).toThrow(
+      /^limits\.maximumLiftOutdoorAbove: /,
+    );
     expect(bad({ standardUncertainty: m(-1) })).toThrow(/standardUncertainty/);
   });
 });

@@ -1,3 +1,4 @@
+import { explain } from "hvac-install-math/assessment";
 import { type MultiSplitChargeInput, multiSplitCharge } from "hvac-install-math/line-set";
 import { g, gPerM, m } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
@@ -23,6 +24,39 @@ describe("multiSplitCharge", () => {
     const result = multiSplitCharge({ ...each, lines });
     expect(result.additionalCharge.toString()).toBe("117.5 g");
     expect(result.reasons.at(-1)?.code).toBe("allowances");
+  });
+
+  it("holds one pre-charged length against the sum of the lines", () => {
+    const lines = [
+      { length: m(12), rate: gPerM(12), allowance: g(50) },
+      { length: m(15), rate: gPerM(12) },
+    ];
+    const shared = { lines, preChargedTotal: m(20), shortLineRule: "add-only" } as const;
+    const result = multiSplitCharge(shared);
+    // (12 + 15 − 20) m · 12 g/m + 50 g
+    expect(result.additionalCharge.toString()).toBe("134 g");
+    expect(result.reasons.map((reason) => explain(reason))).toEqual([
+      "Add 84 g: 27 m is 7 m more than the 20 m pre-charged, at 12 g/m.",
+      "The indoor units themselves take 50 g.",
+    ]);
+    const covered = { ...shared, preChargedTotal: m(30), lengthUncertainty: m(0.1) };
+    expect(multiSplitCharge(covered).additionalCharge.toString()).toBe("50 g");
+    expect(multiSplitCharge(covered).expandedUncertainty).toBeUndefined();
+  });
+
+  it("counts no uncertainty of a line to which nothing is added", () => {
+    const { expandedUncertainty } = multiSplitCharge({ ...each, lengthUncertainty: m(0.5) });
+    expect(expandedUncertainty?.in(g)).toBeCloseTo(2 * 15 * 0.5, 9); // the first line alone
+  });
+
+  it("is not too short by a hair of binary arithmetic", () => {
+    expect(0.7 + 0.1).toBeLessThan(0.8);
+    const lines = [m(0.7), m(0.1)].map((length) => ({
+      length,
+      preChargedLength: m(0.1),
+      rate: gPerM(15),
+    }));
+    expect(multiSplitCharge({ ...each, lines, minimumLength: m(0.8) }).outcome).toBe("pass");
   });
 
   it("holds the sum of the lines against the longest run", () => {
@@ -52,6 +86,10 @@ describe("multiSplitCharge", () => {
       multiSplitCharge({ ...each, ...change } as MultiSplitChargeInput);
     expect(bad({ lines: [] })).toThrow(/^lines: none/);
     expect(bad({ lines: undefined })).toThrow(/^lines: undefined/);
+    expect(bad({ preChargedTotal: g(20) })).toThrow(/^preChargedTotal: mass 20 g/);
+    expect(bad({ lines: [{ ...each.lines[0], allowance: g(-5) }] })).toThrow(
+      /^lines\[0\]\.allowance: -5 g/,
+    );
     expect(bad({ preChargedTotal: m(20) })).toThrow(/^lines\[0\]\.preChargedLength: 7.5 m/);
     expect(bad({ lines: [{ length: m(3), rate: gPerM(15) }] })).toThrow(
       /^lines\[0\]\.preChargedLength: nothing/,

@@ -34,5 +34,13 @@ describe("rateForLiquidLine", () => {
   it("names the row that it cannot use", () => {
     const rows = [...metric, { outsideDiameter: mm(15.88), rate: 60 as never }];
     expect(() => rateForLiquidLine(rows, annealed("1/4"))).toThrow(/^rows\[3\]\.rate: 60/);
+    expect(() => rateForLiquidLine([null as never], annealed("1/4"))).toThrow(/^rows\[0\]\.rate/);
+  });
+
+  it("takes a size 0.1 mm away as the same, and no other", () => {
+    const tube = (od: number) => ({ outsideDiameter: mm(od), wall: mm(0.8) });
+    expect(rateForLiquidLine(metric, tube(9.62)).toString()).toBe("24 g/m");
+    expect(rateForLiquidLine(metric, tube(9.42)).toString()).toBe("24 g/m");
+    expect(() => rateForLiquidLine(metric, tube(9.63))).toThrow(/9.63 mm is not allowed/);
   });
 });

@@ -1,3 +1,4 @@
+import { explain } from "hvac-install-math/assessment";
 import {
   assessRecovery,
   jisH3300Tube,
@@ -16,11 +17,15 @@ describe("lineContents", () => {
     const held = lineContents({ ...lines, length: m(10) });
     expect(held.total.si).toBeCloseTo(held.liquid.si + held.vapor.si, 15);
     expect(held.liquid.toString(g, 1)).toBe("177.2 g");
+    // π/4 · (9.52 − 2 · 0.8)² mm² · 30 kg/m³ · 10 m
+    expect(held.vapor.in(g)).toBeCloseTo((Math.PI / 4) * 7.92 ** 2 * 1e-6 * 30 * 10 * 1000, 9);
     expect(lineContents({ ...lines, length: ft(10) }).total.unit).toBe(oz);
   });
   it("names the line that it cannot use", () => {
     const vapor = { ...lines.vapor, density: kgPerM3(-1) };
     expect(() => lineContents({ ...lines, vapor, length: m(1) })).toThrow(/^vapor\.density: -1/);
+    const none = { ...lines, liquid: null as never, length: m(1) };
+    expect(() => lineContents(none)).toThrow(/^liquid: null/);
   });
 });
 
@@ -44,16 +49,31 @@ describe("assessRecovery", () => {
     const longer = assessRecovery({ ...job, chargeToKeep: g(1160) });
     expect([longer.toRecover?.in(g), longer.toAdd?.toString()]).toEqual([0, "60 g"]);
     expect(longer.reasons[0]?.code).toBe("add");
+    const said = (keep: number) =>
+      assessRecovery({ ...job, chargeToKeep: g(keep) }).reasons.map((reason) => explain(reason));
+    expect(said(1160)).toEqual(["Add 60 g, so that 1160 g is in."]);
+    expect(said(900)).toEqual(["Recover 200 g, so that 900 g stays in."]);
+    expect(said(1100)).toEqual(["Recover 0 g, so that 1100 g stays in."]);
   });
   it("fails before the cylinder is overfilled", () => {
     const cylinder = { maximumFill: kg(9), contents: kg(8) };
     const full = assessRecovery({ ...job, cylinder });
     expect([full.outcome, full.reasons[0]?.code]).toEqual(["fail", "cylinder-too-small"]);
+    expect(explain(full.reasons[0] as never)).toBe(
+      "The cylinder takes only 1000 g more: use another.",
+    );
+    const exact = { ...job, chargeInSystem: kg(1), cylinder };
+    expect(assessRecovery(exact).outcome).toBe("pass");
+    expect(assessRecovery(job).assumptions).toEqual([]);
+    expect(assessRecovery(job).sources.map(({ source }) => source)).toEqual(["common-practice"]);
   });
   it("does not trust a charge that is not known", () => {
     const { chargeInSystem: _, ...unknown } = job;
     const result = assessRecovery({ ...unknown, chargeToKeep: g(900) });
     expect([result.outcome, result.toRecover]).toEqual(["inconclusive", undefined]);
+    expect(result.reasons.map((reason) => explain(reason))).toEqual([
+      "Recover everything, weigh it, and charge 900 g anew by weight.",
+    ]);
   });
   it("says that the cylinder was not checked, and warns", () => {
     const { cylinder: _, ...without } = job;
@@ -65,6 +85,10 @@ describe("assessRecovery", () => {
     const bad = (change: object) => () => assessRecovery({ ...job, ...change });
     expect(bad({ chargeToKeep: g(-1) })).toThrow(/^chargeToKeep: -1 g/);
     expect(bad({ chargeInSystem: m(1) })).toThrow(/^chargeInSystem: length/);
+    expect(bad({ chargeInSystem: g(0) })).toThrow(/^chargeInSystem: 0 g/);
+    expect(bad({ cylinder: { maximumFill: kg(0), contents: kg(0) } })).toThrow(
+      /^cylinder\.maximumFill: 0 kg/,
+    );
     expect(bad({ cylinder: { maximumFill: kg(9), contents: kg(10) } })).toThrow(
       /^cylinder\.contents: 10 kg is not allowed; allowed: at least 0 kg and at most 9 kg/,
     );

@@ -55,13 +55,34 @@ describe("chooseStockLength", () => {
     const result = chooseStockLength({ ...job, run: ft(60) });
     expect(result.outcome).toBe("fail");
     expect(result.reasons[0]?.code).toBe("no-stock-length");
+    expect(say({ ...job, run: ft(60) })).toEqual([
+      "63 ft is more than the longest stock length, 50 ft: take tube from a roll, or join two sets by brazing.",
+    ]);
     expect(result.stockLength).toBeUndefined();
   });
 
   it("fails when an uncut set is longer than the unit allows", () => {
     const result = chooseStockLength({ ...job, cuttable: false, maximumLength: ft(24) });
     expect([result.outcome, result.reasons[0]?.code]).toEqual(["fail", "too-long"]);
+    expect(say({ ...job, cuttable: false, maximumLength: ft(24) })[0]).toBe(
+      "25 ft installed is more than the 24 ft allowed.",
+    );
     expect(chooseStockLength({ ...job, maximumLength: ft(24) }).outcome).toBe("pass");
+  });
+
+  it("calls a coil that of the least length only where the way is shorter", () => {
+    const codes = (run: StockLengthInput["run"]) =>
+      chooseStockLength({ ...job, cuttable: false, run }).reasons.map(({ code }) => code);
+    expect(codes(ft(4))).toEqual(["stock-length", "coil-to-minimum"]);
+    expect(codes(ft(7))).toEqual(["stock-length", "coil-surplus"]); // 7 + 1 + 2 ft are the 10 ft
+  });
+
+  it("names its sources", () => {
+    const { sources } = chooseStockLength(job);
+    expect(sources.map(({ source }) => source)).toEqual([
+      "common-practice",
+      "manufacturer-manuals",
+    ]);
   });
 
   it("lists what was left out", () => {
@@ -82,6 +103,7 @@ describe("chooseStockLength", () => {
     expect(bad({ run: ft(0) })).toThrow(/^run: 0 ft/);
     expect(bad({ run: psi(1) })).toThrow(/^run: pressureDifference/);
     expect(bad({ slack: ft(-1) })).toThrow(/^slack: -1 ft/);
+    expect(bad({ maximumLength: ft(-1) })).toThrow(/^maximumLength: -1 ft/);
     const stock = Object.freeze([...job.stock]);
     chooseStockLength({ ...job, stock });
     expect(stock[0]?.toString()).toBe("50 ft");
