@@ -19,7 +19,7 @@ export interface HoldPlan extends Omit<PressureTestSetup, "criterion" | "refrige
   readonly pressure: TestPressure;
   /** Gas temperature at the start. */
   readonly temperature: TestTemperature;
-  /** Gas temperature to expect at the end; the farther from the first, the longer the hold. */
+  /** Gas temperature to expect at the end; common errors of gauge, thermometer and walls count by how far it is from the first. */
   readonly laterTemperature: TestTemperature;
 }
 

@@ -1,0 +1,217 @@
+// A gauge whose zero wanders by ± 866 Pa: u = a/√3 = 500 Pa (JCGM 100:2008, 4.3.7), U = 1000 Pa at k = 2, and nothing
+// else is uncertain. Temperature as it was, so that the drop is what is missing. What follows is the guarded
+// decision rule of JCGM 106:2012, 8.3.2 and 8.3.3, for a drop that grows as it did.
+import type { Reason } from "hvac-install-math/assessment";
+import {
+  assessPressureTest,
+  type PressureTest,
+  type PressureTestCriterion,
+} from "hvac-install-math/pressure-test";
+import {
+  deltaK,
+  gPerYear,
+  hour,
+  kelvin,
+  liter,
+  minute,
+  paM3PerS,
+  pascal,
+  pascalAbsolute,
+  percent,
+  type Quantity,
+  standardAtmosphere,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+
+const input = (drop: number, criterion?: PressureTestCriterion, change: object = {}) =>
+  ({
+    start: { pressure: pascalAbsolute(200_000), temperature: kelvin(300) },
+    end: {
+      pressure: pascalAbsolute(200_000 - drop),
+      temperature: kelvin(300),
+      elapsed: hour(12),
+    },
+    instruments: {
+      pressure: { accuracy: pascal(0), drift: pascal(500 * Math.sqrt(3)) },
+      temperature: { accuracy: deltaK(0), followsGasWithin: deltaK(0) },
+    },
+    wall: "rigid",
+    atmosphere: standardAtmosphere,
+    confidence: 0.977249868051821, // k = 2
+    ...(criterion && { criterion }),
+    ...change,
+  }) as PressureTest;
+const judged = (...given: Parameters<typeof input>) => assessPressureTest(input(...given));
+const further = (...given: Parameters<typeof input>) => judged(...given).furtherHold?.in(hour);
+const codes = (...given: Parameters<typeof input>) =>
+  judged(...given).reasons.map(({ code }) => code);
+const within = (drop: number): PressureTestCriterion => ({ maximumDrop: pascal(drop) });
+const perTwelve = (drop: number) => ({ maximumDrop: pascal(drop), per: hour(12) });
+
+describe("the further hold", () => {
+  it("without a limit lasts until the drop exceeds its uncertainty", () => {
+    expect(further(500)).toBeCloseTo(12, 4); // 1000/500 of 12 h, less 12 h
+    expect(further(800)).toBeCloseTo(3, 4);
+    expect(codes(500)).toContain("hold-longer");
+  });
+
+  it("of a limit on the drop lasts until the drop exceeds limit and uncertainty", () => {
+    expect(further(2500, within(3000))).toBeCloseTo(12 * (4000 / 2500 - 1), 4);
+    expect(further(3500, within(3000))).toBeCloseTo(12 * (4000 / 3500 - 1), 4);
+  });
+
+  it("of a limit on the rate lasts until the distance from it exceeds the uncertainty", () => {
+    expect(further(2500, perTwelve(3000))).toBeCloseTo(12, 4); // 1000/500
+    expect(further(3250, perTwelve(3000))).toBeCloseTo(36, 4); // 1000/250
+    // Q = V·Δp/t: 3 L × 3000 Pa / 12 h
+    const leak = { maximumLeakRate: paM3PerS((3e-3 * 3000) / 43_200) };
+    expect(further(2500, leak, { volume: liter(3) })).toBeCloseTo(12, 4);
+  });
+
+  it("is not stated beyond a week, and better evidence is asked for instead", () => {
+    // A week more is 15 times 12 h: a drop of 66.7 Pa.
+    expect(further(67)).toBeCloseTo(12 * (1000 / 67 - 1), 3);
+    expect(further(66)).toBeUndefined();
+    const { reasons } = judged(66);
+    const better = reasons.find(({ code }) => code === "better-evidence") as Reason;
+    expect(better.values.part).toBe("gauge drift");
+    expect((better.values.share as Quantity<"pressureDifference">).si).toBeCloseTo(500, 6);
+  });
+
+  it("is not stated where nothing was lost, no time is known, or the evidence decides", () => {
+    expect(further(0)).toBeUndefined();
+    expect(further(-500)).toBeUndefined();
+    const { pressure, temperature } = input(500).end;
+    const timeless = { end: { pressure, temperature } };
+    expect(further(500, undefined, timeless)).toBeUndefined();
+    expect(codes(500, undefined, timeless)).toContain("better-evidence");
+    expect(further(3000, within(3000), timeless)).toBeUndefined();
+    for (const decided of [judged(1500), judged(1500, within(3000)), judged(4500, within(3000))]) {
+      expect(decided.outcome).not.toBe("inconclusive");
+      expect(decided).not.toHaveProperty("furtherHold");
+      const said = decided.reasons.map(({ code }) => code);
+      expect(said).not.toContain("hold-longer");
+      expect(said).not.toContain("better-evidence");
+    }
+  });
+});
+
+describe("the decision", () => {
+  it("is guarded on both sides of the limit", () => {
+    const at = (drop: number) => judged(drop, within(3000)).outcome;
+    expect([at(1990), at(2010), at(3990), at(4010)]).toEqual([
+      "pass",
+      "inconclusive",
+      "inconclusive",
+      "fail",
+    ]);
+    expect(codes(4010, within(3000))[0]).toBe("above-limit");
+    expect(codes(2010, within(3000))[0]).toBe("limit-undecided");
+    // Φ((3000 − 2000)/500) = Φ(2), JCGM 106:2012, eq. 7
+    expect(judged(2000, within(3000)).conformanceProbability).toBeCloseTo(0.97725, 5);
+  });
+
+  it("calls a drop beyond its uncertainty a leak", () => {
+    expect([judged(990).cause, judged(1010).cause]).toEqual([undefined, "leak"]);
+    expect(codes(1010)).toContain("leak-proven");
+    expect(codes(1010)).not.toContain("no-leak-above");
+    expect(codes(1010)).not.toContain("no-limit-stated");
+  });
+
+  it("calls a rise unexplained beyond one and a half times its uncertainty", () => {
+    expect([judged(-1490).cause, judged(-1510).cause]).toEqual([undefined, "unexplained rise"]);
+    expect(codes(-1490)).toEqual(expect.arrayContaining(["no-leak-above", "no-limit-stated"]));
+    const risen = judged(-1510, within(3000));
+    expect(risen.outcome).toBe("inconclusive");
+    const said = risen.reasons.map(({ code }) => code);
+    expect(said[0]).toBe("unexplained-rise");
+    expect(said).not.toContain("no-leak-above");
+    expect(said).not.toContain("limit-undecided");
+    expect(said).not.toContain("no-limit-stated");
+    const { rise } = risen.reasons[0]?.values ?? {};
+    expect((rise as Quantity<"pressureDifference">).si).toBeCloseTo(1510, 6);
+    expect(judged(-1510, perTwelve(3000))).not.toHaveProperty("furtherHold");
+  });
+
+  it("lets a limit on the leak hang on the volume too, one on the drop not", () => {
+    const { instruments } = input(0);
+    const change = {
+      volume: liter(3),
+      instruments: { ...instruments, volumeUncertainty: percent(50) },
+    };
+    const leak = { maximumLeakRate: paM3PerS((3e-3 * 3500) / 43_200) };
+    // 2000 Pa + 2·√(500² + 1000²) Pa = 4236 Pa for the leak, 2000 Pa + 1000 Pa for the drop.
+    expect(judged(2000, leak, change).outcome).toBe("inconclusive");
+    expect(judged(2000, within(3500), change).outcome).toBe("pass");
+    expect(judged(2000, perTwelve(3500), change).outcome).toBe("pass");
+    const { leakRate } = judged(2000, within(3500), change);
+    expect(leakRate?.standardUncertainty.si).toBeCloseTo(
+      (Math.hypot(500, 1000) * 3e-3) / 43_200,
+      9,
+    );
+  });
+
+  it("takes a confidence of 0.8 to below 1", () => {
+    const at = (confidence: number) => judged(0, undefined, { confidence }).correctedDrop;
+    expect(at(0.8).coverageFactor).toBeCloseTo(0.8416, 4); // normal quantile, from any table
+    for (const confidence of [0.79, 1]) expect(() => at(confidence)).toThrow("confidence");
+    expect(
+      judged(0, undefined, { confidence: undefined }).correctedDrop.coverageFactor,
+    ).toBeCloseTo(2, 6);
+  });
+});
+
+describe("the figures", () => {
+  it("are the expanded uncertainty, and what it leaves open above the drop", () => {
+    const of = (drop: number) => judged(drop);
+    expect(of(500).smallestProvableDrop.si).toBeCloseTo(1000, 6);
+    expect(of(500).correctedDrop.expandedUncertainty.si).toBeCloseTo(1000, 6);
+    expect(of(500).noLeakAbove.si).toBeCloseTo(1500, 6);
+    expect(of(-500).noLeakAbove.si).toBeCloseTo(1000, 6);
+  });
+
+  it("are a throughput V·Δp/t and its mass where volume and time are known", () => {
+    const { smallestProvableLeak, leakRate, nitrogenLoss, reasons } = judged(2000, undefined, {
+      volume: [liter(1), liter(2)],
+    });
+    expect(smallestProvableLeak?.si).toBeCloseTo((1000 * 3e-3) / 43_200, 9);
+    expect(leakRate?.value.si).toBeCloseTo((2000 * 3e-3) / 43_200, 9);
+    expect(leakRate?.expandedUncertainty.si).toBeCloseTo((1000 * 3e-3) / 43_200, 9);
+    // m = Q M/(R T), ideal gas, Julian year; nitrogen at 200 kPa within 0.1 %.
+    const grams = (((2000 * 3e-3) / 43_200) * 28.0134) / (8.314462618 * 300);
+    expect((nitrogenLoss?.value.in(gPerYear) ?? 0) / (grams * 365.25 * 86_400)).toBeCloseTo(1, 2);
+    expect((nitrogenLoss?.standardUncertainty.si ?? 0) / (nitrogenLoss?.value.si ?? 1)).toBeCloseTo(
+      0.25,
+      6,
+    );
+    const smallest = reasons.find(({ code }) => code === "smallest-leak")?.values.smallest;
+    expect((smallest as Quantity<"throughput">).si).toBeCloseTo((1000 * 3e-3) / 43_200, 7);
+  });
+
+  it("are no throughput without volume or time", () => {
+    const timeless = { pressure: pascalAbsolute(199e3), temperature: kelvin(300) };
+    for (const change of [{}, { volume: liter(3), end: timeless }]) {
+      const test = judged(500, undefined, change);
+      expect(test).not.toHaveProperty("leakRate");
+      expect(test).not.toHaveProperty("smallestProvableLeak");
+      const said = test.reasons.find(({ code }) => code === "smallest-leak");
+      expect(said?.values).not.toHaveProperty("smallest");
+    }
+  });
+
+  it("have no limit where none is stated", () => {
+    expect(judged(500)).not.toHaveProperty("limit");
+    expect(judged(500)).not.toHaveProperty("conformanceProbability");
+  });
+
+  it("count the time from the start's own clock", () => {
+    const { start, end } = input(500);
+    const later = { start: { ...start, elapsed: hour(1) }, end: { ...end, elapsed: hour(13) } };
+    expect(further(500, undefined, later)).toBeCloseTo(12, 4);
+    const refused = { start: { ...start, elapsed: hour(1) }, end: { ...end, elapsed: hour(1) } };
+    expect(() => judged(500, undefined, refused)).toThrow("end.elapsed");
+    expect(() => judged(500, { maximumDrop: pascal(9), per: minute(0) })).toThrow(
+      "criterion.per: 0 min",
+    );
+  });
+});
