@@ -1,0 +1,223 @@
+// The fast table of inner products against brute force: every model of the set fitted by itself with Householder QR
+// (which reproduces NIST StRD, see tests/published), weighed by the published formulas with the priors that
+// evidence.ts states.
+import { describe, expect, it } from "vitest";
+import { degC } from "../../src/quantity/index.ts";
+import { binWeight, collect, createCollector, wholeGram } from "../../src/vacuum-decay/collect.ts";
+import { type Component, componentAt } from "../../src/vacuum-decay/component.ts";
+import { weighModels } from "../../src/vacuum-decay/evidence.ts";
+import { aiccOf, linearLeastSquares } from "../../src/vacuum-decay/least-squares.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { settingsOf } from "../../src/vacuum-decay/settings.ts";
+import {
+  fastTaus,
+  levelling,
+  slowCount,
+  slowShape,
+  slowShapes,
+  slowTau,
+} from "../../src/vacuum-decay/shapes.ts";
+import { createWorkspace, lineUncertainty } from "../../src/vacuum-decay/workspace.ts";
+import { random } from "./simulation.ts";
+
+const limits = { waterMax: 300, outgassingMax: 260, floor: 0.1, temper: 0.5, aheadTime: 1300 };
+
+/** A log in Pa, judged by the library's own steps up to the weights. */
+function weighed(pressure: (t: number) => number, until: number, step: number, noise: number) {
+  const settings = settingsOf({ ambient: degC(20), policy: acceptancePolicies.commonPractice500 });
+  const log = createCollector(settings, 100);
+  const rng = random(4);
+  for (let t = 0, row = 0; t <= until; t += step) {
+    collect(log, t, pressure(t) + noise * rng.normal(), row++);
+  }
+  const { segment } = log;
+  if (!segment?.open) throw new Error("no segment");
+  const work = createWorkspace();
+  wholeGram(log, segment, work.gram);
+  const { open } = segment;
+  const t = [...segment.t, open.t / open.n];
+  const root = [...segment.w, binWeight(log, segment, open)].map(Math.sqrt);
+  const y = [...segment.p, open.p / open.n].map((p, i) => p * (root[i] as number));
+  return { ...weighModels(work, limits), work, t, root, y };
+}
+
+interface Model {
+  readonly fast: number;
+  readonly shape: number;
+  readonly k: number;
+  readonly line: boolean;
+}
+
+/** The columns of a model at a time: 1, two fast exponentials, the line, the slow shape. */
+function columnsAt({ fast, shape, k, line }: Model, t: number): number[] {
+  const rise = (tau: number | undefined) => -Math.expm1(-t / (tau ?? 1));
+  return [
+    1,
+    ...(fast < 0 ? [] : [rise(fastTaus[fast]), rise(fastTaus[fast + 1])]),
+    ...(line ? [t] : []),
+    ...(shape < 0 ? [] : [slowShape(shape, t, slowTau(k))]),
+  ];
+}
+
+function fitted(model: Model, t: readonly number[], root: readonly number[], y: readonly number[]) {
+  const rows = t.map((at, i) => columnsAt(model, at).map((x) => x * (root[i] as number)));
+  const columns = (rows[0] as number[]).map((_, j) => rows.map((row) => row[j] as number));
+  return linearLeastSquares(columns, y);
+}
+
+/** Shares of the evidence of every model, keyed by its words. */
+function bruteForce({ t, root, y }: Pick<ReturnType<typeof weighed>, "t" | "root" | "y">) {
+  const n = t.length;
+  const { waterMax, outgassingMax, floor, temper, aheadTime } = limits;
+  interface Found extends Model {
+    readonly rss: number;
+    readonly oneSign: boolean;
+  }
+  const families = new Map<string, Found[]>();
+  for (let fast = -1; fast < fastTaus.length - 1; fast++) {
+    const shared = fast < 0 ? 1 : 3;
+    if (n < (fast < 0 ? 3 : 6)) continue;
+    for (let shape = -1; shape < slowShapes.length; shape++) {
+      if (shape >= 0 && n < shared + 5) continue;
+      for (let k = 0; k < (shape < 0 ? 1 : slowCount); k++) {
+        // a slow shape is slower than the equalisation
+        if (shape >= 0 && fast >= 0 && slowTau(k) < 2 * (fastTaus[fast + 1] as number) * (1 - 1e-9))
+          continue;
+        for (const line of [false, true]) {
+          const model = { fast, shape, k, line };
+          const { coefficients, rss } = fitted(model, t, root, y);
+          const amplitude = coefficients.at(-1) as number;
+          const slope = coefficients[shared] as number;
+          const most =
+            shape < levelling ? waterMax : outgassingMax / slowShape(shape, aheadTime, slowTau(k));
+          if (shape >= 0 && !(amplitude > 0 && amplitude < most)) continue;
+          if (shape >= 0 && line && !(slope > 0)) continue;
+          const [, a = 0, b = 0] = coefficients;
+          const oneSign = fast < 0 || Math.abs(a + b) >= 0.5 * (Math.abs(a) + Math.abs(b));
+          const key = `${fast >= 0} ${shape} ${line}`;
+          families.set(key, [...(families.get(key) ?? []), { ...model, rss, oneSign }]);
+        }
+      }
+    }
+  }
+  const scored = [...families.values()].map((all) => {
+    const best = all.reduce((least, one) => (one.rss < least.rss ? one : least));
+    const { fast, shape, line, rss } = best;
+    const slow = shape >= 0;
+    const K = 2 + (fast < 0 ? 0 : 2) + (line ? 1 : 0) + (slow ? 2 : 0);
+    const aicc = aiccOf(rss + n * floor, n, K);
+    const misfit = n * Math.log(rss / n + floor);
+    const fewer = slow ? K - 1 : K; // the time constant is averaged over
+    const penalty = aiccOf(n, n, fewer);
+    const oddsOfBoth = shape < levelling ? 0.4 : 0.1;
+    const score =
+      temper * misfit +
+      penalty +
+      (slow ? 2 * Math.log(7) : 0) -
+      (slow && line ? 2 * Math.log(oddsOfBoth) : 0);
+    const members = slow ? all.filter((one) => one.fast === fast) : [best];
+    return { best, aicc, score, members, enough: n >= K + 2 };
+  });
+  const usable = scored.filter(({ enough }) => enough);
+  const top = usable.reduce((least, one) => (one.aicc < least.aicc ? one : least));
+  const freedom = n - 2 - (top.best.fast < 0 ? 0 : 2) - (top.best.shape < 0 ? 0 : 2);
+  const variance = (top.best.rss + n * floor) / Math.max(1, freedom);
+  const least = Math.min(...usable.map(({ score }) => score));
+  let weights: { model: Model; weight: number; aicc: number }[] = [];
+  for (const { best, aicc, score, members } of usable) {
+    const family = Math.exp((least - score) / 2);
+    for (const one of members) {
+      const likelihood = Math.exp((-temper * (one.rss - best.rss)) / (2 * variance));
+      const odds = one.shape < 0 ? 1 : likelihood / (1 + (slowTau(one.k) / 5400) ** 2);
+      if (family <= 2e-3 || odds <= 0.02) continue; // too small to matter
+      const share = one.shape < 0 ? 1 : odds / slowCount;
+      weights.push({ model: one, weight: (family * share) / (one.oneSign ? 1 : 20), aicc });
+    }
+  }
+  const sum = () => weights.reduce((all, { weight }) => all + weight, 0);
+  const total = sum();
+  weights = weights.filter(({ weight }) => weight > 3e-4 * total);
+  const kept = sum();
+  return { variance, weights: weights.map((one) => ({ ...one, weight: one.weight / kept })) };
+}
+
+const keyOf = ({ fast, shape, tau, line }: Component) =>
+  `${fast} ${shape} ${shape < 0 ? 0 : Math.round(Math.log(tau / 60) / Math.log(1.25))} ${line}`;
+
+const logs = [
+  ["a constant", () => 40, 900, 10, 0.3],
+  ["a leak", (t: number) => 40 + 0.02 * t, 900, 10, 0.3],
+  ["water", (t: number) => 40 - 80 * Math.expm1(-t / 200), 1200, 10, 0.5],
+  ["water with a leak", (t: number) => 40 - 60 * Math.expm1(-t / 150) + 0.03 * t, 1500, 10, 0.4],
+  ["outgassing", (t: number) => 40 + 20 * Math.log1p(t / 100), 1500, 15, 0.2],
+  [
+    "an equalisation before a slow leak",
+    (t: number) => 40 - 15 * Math.expm1(-t / 12) + 0.01 * t,
+    900,
+    2,
+    0.2,
+  ],
+  ["seven points", (t: number) => 40 + 0.03 * t, 720, 120, 0.2],
+  ["four points", (t: number) => 40 + 0.03 * t, 720, 240, 0.2],
+] as const;
+
+describe.each(logs)("the models of %s", (_, pressure, until, step, noise) => {
+  const log = weighed(pressure, until, step, noise);
+  const brute = bruteForce(log);
+
+  it("carry the weights that brute force gives them", () => {
+    const ours = new Map(log.components.map((one) => [keyOf(one), one]));
+    expect(log.components.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(log.variance / brute.variance).toBeCloseTo(1, 6);
+    expect(brute.weights).toHaveLength(log.components.length);
+    for (const { model, weight, aicc } of brute.weights) {
+      const one = ours.get(`${model.fast} ${model.shape} ${model.k} ${model.line}`);
+      expect(one?.weight, JSON.stringify(model)).toBeCloseTo(weight, 5);
+      expect(one?.aicc).toBeCloseTo(aicc, 4);
+    }
+    expect(log.best?.aicc).toBe(Math.min(...log.components.map(({ aicc }) => aicc)));
+  });
+
+  it("have the coefficients, uncertainties and forecasts of a fit by QR", () => {
+    const { t, root, y, variance } = log;
+    for (const one of log.components) {
+      const { fast, shape, tau, line } = one;
+      const k = Math.round(Math.log(tau / 60) / Math.log(1.25));
+      const model = { fast, shape, k, line };
+      const { coefficients, inverse } = fitted(model, t, root, y);
+      const columns = columnsAt(model, limits.aheadTime);
+      const ahead = columns.reduce((sum, x, i) => sum + x * (coefficients[i] as number), 0);
+      const spread = columns.reduce(
+        (sum, x, i) =>
+          sum + x * columns.reduce((s, z, j) => s + z * (inverse[i]?.[j] as number), 0),
+        0,
+      );
+      const at = fast < 0 ? 1 : 3;
+      const expected = {
+        constant: coefficients[0],
+        fast1: fast < 0 ? 0 : coefficients[1],
+        fast2: fast < 0 ? 0 : coefficients[2],
+        slope: line ? coefficients[at] : 0,
+        slopeU: line ? Math.sqrt(variance * (inverse[at]?.[at] as number)) : 0,
+        amplitude: shape < 0 ? 0 : coefficients.at(-1),
+        amplitudeU: shape < 0 ? 0 : Math.sqrt(variance * (inverse.at(-1)?.at(-1) as number)),
+        ahead,
+        aheadU: Math.sqrt(variance * spread),
+      };
+      for (const [name, value] of Object.entries(expected)) {
+        const ours = one[name as keyof typeof expected];
+        const scale = Math.max(Math.abs(value as number), 1e-6);
+        expect(Math.abs(ours - (value as number)) / scale, `${name} of ${keyOf(one)}`).toBeLessThan(
+          1e-4,
+        );
+      }
+      expect(componentAt(one, limits.aheadTime)).toBeCloseTo(one.ahead, 6);
+    }
+  });
+
+  it("leave a plain line the uncertainty that QR gives it", () => {
+    const { inverse } = fitted({ fast: -1, shape: -1, k: 0, line: true }, log.t, log.root, log.y);
+    const expected = Math.sqrt(2 * (inverse[1]?.[1] as number));
+    expect(lineUncertainty(log.work, 2) / expected).toBeCloseTo(1, 6);
+  });
+});
