@@ -1,5 +1,6 @@
 // How is a number written where the person lives? Digits and marks of a locale, never a thousands mark.
-// Follows ECMA-402, Intl.NumberFormat; ISO 80000-1:2022, 7.3, has no comma or point between thousands.
+// Follows ECMA-402, Intl.NumberFormat; ISO 80000-1:2022, 7.3, has no comma or point between thousands. A negative
+// number has the minus sign of Unicode, U+2212, in every locale: a hyphen is easily overlooked, and read out as none.
 // Does not cover units: format-quantity.ts adds them.
 
 /** Rounds to a multiple of the step, halves away from zero; never −0. */
@@ -34,17 +35,19 @@ export function numbersOf(locale: string): Numbers {
     made.set(key, one);
     return one;
   };
+  const written = (value: number, key: string, options: Intl.NumberFormatOptions) =>
+    format(key, options).format(value).replaceAll("-", "−");
   return {
     fixed: (value, decimals, trim = false) =>
-      format(`${decimals} ${trim}`, {
+      written(value + 0, `${decimals} ${trim}`, {
         useGrouping: false,
         minimumFractionDigits: trim ? 0 : decimals,
         maximumFractionDigits: decimals,
-      }).format(value + 0),
+      }),
     scientific: (value, digits) =>
-      format(`${digits} digits`, {
+      written(value, `${digits} digits`, {
         notation: "scientific",
         maximumFractionDigits: digits - 1,
-      }).format(value),
+      }),
   };
 }

@@ -45,7 +45,8 @@ export interface FormatQuantityOptions<K extends Kind> {
  *   Other kinds keep two to four significant digits where they are small.
  * - The unit that was entered is kept where it belongs to the system (barg in SI); an absolute pressure
  *   is otherwise shown in micron, or Pa abs, below 25 000 micron.
- * - Rounded before it is split: 11.99 in is 1 ft 0 in. No thousands marks, so that nobody misreads one.
+ * - Rounded before it is split, and without parts of 0: 11.99 in is 1 ft. No thousands marks, so that nobody
+ *   misreads one. A negative number has a minus sign (U+2212), not a hyphen.
  *
  * @param quantity - Any quantity.
  * @param options - System, locale, resolution, unit.

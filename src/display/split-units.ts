@@ -1,4 +1,4 @@
-// How are feet and inches, pounds and ounces, hours and minutes written? Rounded first, then split.
+// How are feet and inches, pounds and ounces, hours and minutes written? Rounded first, then split; a part of 0 is left out.
 // Follows the trade's notation, common practice, no source.
 // Does not cover single units: format-quantity.ts writes those.
 import { decimalsOf, type Numbers, roundTo } from "./format-number.ts";
@@ -21,7 +21,8 @@ export function feetAndInches(numbers: Numbers, inches: number, denominator: num
   const feet = Math.floor(n / (12 * denominator));
   if (feet === 0) return `${mixed(numbers, sign, n, denominator)} in`;
   const rest = n - feet * 12 * denominator;
-  return `${numbers.fixed(sign * feet, 0)} ft ${mixed(numbers, 1, rest, denominator)} in`;
+  const inFeet = `${numbers.fixed(sign * feet, 0)} ft`;
+  return rest === 0 ? inFeet : `${inFeet} ${mixed(numbers, 1, rest, denominator)} in`;
 }
 
 /** Ounces as pounds and ounces, to a step in ounces: `3 lb 4.5 oz`. */
@@ -32,10 +33,11 @@ export function poundsAndOunces({ fixed }: Numbers, ounces: number, step: number
   const sign = ounces < 0 ? -1 : 1;
   const decimals = decimalsOf(step);
   if (pounds === 0) return `${fixed(total === 0 ? 0 : sign * total, decimals)} oz`;
-  return `${fixed(sign * pounds, 0)} lb ${fixed(rest, decimals, true)} oz`;
+  const inPounds = `${fixed(sign * pounds, 0)} lb`;
+  return rest === 0 ? inPounds : `${inPounds} ${fixed(rest, decimals, true)} oz`;
 }
 
-/** Seconds as hours, minutes and seconds, to a step in seconds; parts that are 0 are left out. */
+/** Seconds as hours, minutes and seconds, to a step in seconds. */
 export function hoursAndMinutes({ fixed }: Numbers, seconds: number, step: number): string {
   const total = Math.abs(roundTo(seconds, step));
   const hours = Math.floor(total / 3600);

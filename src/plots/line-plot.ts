@@ -10,9 +10,13 @@ import { element, escaped, label, short, textSize, widthOf, wrapped } from "./sv
 
 const fonts = "system-ui,-apple-system,'Segoe UI',Roboto,'Noto Sans',sans-serif";
 
+/** A real minus sign, as the axes have it, where a number begins with a hyphen. */
+const withMinus = (text: string) => text.replace(/(?<!\S)-(?=\d)/g, "−");
+
 /** The picture. */
 export function linePlot(plot: LinePlot): string {
-  const { frame, outcome, result, description, xName, xWords, panels } = plot;
+  const { frame, outcome, xName, xWords, panels } = plot;
+  const [result, description] = [withMinus(plot.result), withMinus(plot.description)];
   const { id, title, width, colors } = frame;
   const parts: string[] = [];
   let bottom = 0;

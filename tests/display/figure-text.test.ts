@@ -23,10 +23,10 @@ describe("a figure for a reader", () => {
     expect([0, 1, -1.23456, 123456.7, 0.00012344, 1e-9, 2e9].map((one) => show(one))).toEqual([
       "0",
       "1",
-      "-1.235",
+      "−1.235",
       "123457",
       "0.0001234",
-      "1E-9",
+      "1E−9",
       "2E9",
     ]);
   });
@@ -48,7 +48,7 @@ describe("a figure for a reader", () => {
     [u.micron(500.4), u.micron(500), "500.4 micron", "500.0 micron"],
     [u.micron(499.96), u.micron(500), "499.96 micron", "500.00 micron"],
     [u.degF(149.98), u.degF(150), "149.98 °F", "150.00 °F"],
-    [u.oz(15.97), u.oz(16), "15.97 oz", "1 lb 0 oz"],
+    [u.oz(15.97), u.oz(16), "15.97 oz", "1 lb"],
     [u.oz(52.52), u.oz(52.5), "3 lb 4.52 oz", "3 lb 4.5 oz"],
     [u.ft(66.002), u.ft(66), "66.002 ft", "66.000 ft"],
     [u.inch(0.3748), u.inch(0.375), "0.3748 in", "0.3750 in"],
@@ -56,7 +56,7 @@ describe("a figure for a reader", () => {
     [u.percent(3.04), u.percent(3), "3.04 %", "3.00 %"],
     [u.psi(20.04), u.kPa(138), "20.04 psi", "20.02 psi"],
     [123456.4, 123456, "123456.4", "123456"],
-    [1e-9, 1.000004e-9, "1E-9", "1.000004E-9"],
+    [1e-9, 1.000004e-9, "1E−9", "1.000004E−9"],
   ])("of %s beside %s does not read as the same: %s, %s", (one, other, first, second) => {
     const show = figureText({ system: "inch-pound" });
     const both = [one, other];

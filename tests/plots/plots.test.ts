@@ -146,7 +146,7 @@ describe("the saturation line", () => {
     expect(blend).toContain("dew: vapor begins to condense");
     const pure = saturationPlot(R32, { atmosphere: standardAtmosphere });
     expect(pure).not.toContain("bubble");
-    expect(pure).toMatch(/gauge pressure where the air is at 101.325 kPaa: at -40 °C 76.1 kPag/);
+    expect(pure).toMatch(/gauge pressure where the air is at 101.325 kPaa: at −40 °C 76.1 kPag/);
   });
 
   it("refuses a span beyond the refrigerant's range", () => {

@@ -99,7 +99,7 @@ describe("a report", () => {
   it("shows what was recorded: texts, figures with limits and instrument, amendments", () => {
     const text = told(rich);
     for (const shown of [
-      "36 ft 0 in ± 1/2 in (limits)",
+      "36 ft ± 1/2 in (limits)",
       "500.0 psig",
       "test gauge ± 2.5 psi (limits)",
       "11.5 ft·lb ± 0.53 ft·lb (k = 2)",
