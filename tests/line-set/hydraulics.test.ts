@@ -101,6 +101,13 @@ describe("frictionLoss", () => {
     const expected = (128 * 100e-6 * 10 * (1 / 3600 / 980)) / (Math.PI * d ** 4);
     expect(slow.pressureLoss.si).toBeCloseTo(expected, 9);
   });
+  it("takes drawn copper to be as rough as 0.000 005 ft, Moody (1944)", () => {
+    const fast = { ...flow, massFlow: kgPerHour(200) };
+    const given = frictionLoss({ ...fast, roughness: ft(0.000005) });
+    expect(frictionLoss(fast).pressureLoss.si).toBeCloseTo(given.pressureLoss.si, 9);
+    const smooth = frictionLoss({ ...fast, roughness: m(0) });
+    expect(smooth.pressureLoss < given.pressureLoss).toBe(true);
+  });
   it("is nothing where nothing flows", () => {
     const still = frictionLoss({ ...flow, massFlow: kgPerHour(0) });
     expect([
@@ -119,6 +126,8 @@ describe("frictionLoss", () => {
     expect(bad({ viscosityMicropascalSecond: 1e-4 })).toThrow(/In µPa·s/);
     expect(bad({ massFlow: kgPerSecond(300) })).toThrow(/^massFlow: 300 kg\/s/);
     expect(bad({ roughness: m(0.1) })).toThrow(/^roughness: 0.1 m/);
+    expect(bad({ density: kgPerM3(0) })).toThrow(/^density: 0 kg/);
+    expect(bad({ density: kgPerM3(3001) })).toThrow(/^density: 3001 kg/);
     expect(bad({ tube: {} })).toThrow(/^tube\.outsideDiameter/);
   });
 });
@@ -157,8 +166,18 @@ describe("liquidLineSubcooling", () => {
     expect(result.neededSubcooling.toString()).toBe("2 K");
     expect(result.temperatureLoss < deltaK(0)).toBe(true);
   });
+  it("says what it rests on", () => {
+    const { assumptions, cautions, sources, reasons } = liquidLineSubcooling(line);
+    expect(reasons.map((reason) => explain(reason))).toEqual([
+      "Measure the subcooling: 4 K is needed.",
+    ]);
+    expect(assumptions.map(({ code }) => code)).toEqual(["no-heat-gain", "expansion-indoors"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides", "under-pressure"]);
+    expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jcgm-106-2012"]);
+  });
   it("names what it cannot use", () => {
     const bad = (change: object) => () => liquidLineSubcooling({ ...line, ...change });
+    expect(bad({ liquidPressure: MPaa(0) })).toThrow(/^liquidPressure: 0 MPa/);
     expect(bad({ losses: [] })).toThrow(/^losses: none/);
     expect(bad({ losses: [kPa(2600)] })).toThrow(/^losses: 2600 kPa/);
     expect(bad({ losses: [kPa(1), m(1)] })).toThrow(/^losses\[1\]: length 1 m/);
@@ -195,6 +214,32 @@ describe("assessLiquidVelocity", () => {
         ...(loss !== undefined && { pressureLoss: psi(loss) }),
       }).outcome;
     expect([outcome(59), outcome(61), outcome()]).toEqual(["pass", "fail", "inconclusive"]);
+    expect(outcome(60)).toBe("pass");
+  });
+  it("says in words what it found, and what it rests on", () => {
+    const judge = (change: object = {}) => assessLiquidVelocity({ ...line, ...change });
+    const said = (change: object) => judge(change).reasons.map((reason) => explain(reason));
+    // 78 kg/h through 0.190 in: 78/3600/980/(π/4·0.004826²) m/s is 237.9 ft/min.
+    expect(said({})).toEqual([
+      "237.9 ft/min lies within the 100 ft/min to 400 ft/min of the guides.",
+    ]);
+    expect(said({ massFlow: kgPerHour(156) })).toEqual([
+      "475.8 ft/min is more than 400 ft/min: noise, hammer, loss.",
+    ]);
+    expect(said({ massFlow: kgPerHour(7.8) })).toEqual([
+      "23.79 ft/min is less than 100 ft/min: a wide line holds more charge; ask the manual.",
+    ]);
+    expect(said({ maximumLoss: psi(60), pressureLoss: psi(20) })[1]).toBe(
+      "The line loses 20 psi; at most 60 psi is allowed.",
+    );
+    expect(said({ maximumLoss: psi(60) })[1]).toBe(
+      "The line loses an unknown pressure; at most 60 psi is allowed.",
+    );
+    const codes = (list: readonly { readonly code: string }[]) => list.map(({ code }) => code);
+    expect(codes(judge().assumptions)).toEqual(["liquid-only", "loss-not-checked"]);
+    expect(codes(judge({ maximumLoss: psi(60) }).assumptions)).toEqual(["liquid-only"]);
+    expect(codes(judge().cautions)).toEqual(["manual-decides"]);
+    expect(judge().sources.map(({ source }) => source)).toEqual(["manufacturer-manuals"]);
   });
   it("names what it cannot use", () => {
     const bad = (change: object) => () => assessLiquidVelocity({ ...line, ...change });
@@ -217,6 +262,9 @@ describe("refrigerantMassFlow and lineVelocity", () => {
     expect(lineVelocity(flow).toString(mPerSecond, 6)).toBe("1.000000 m/s");
   });
   it("name what they cannot use", () => {
+    expect(() =>
+      refrigerantMassFlow({ capacity: kW(-3), enthalpyDifference: kJPerKg(160) }),
+    ).toThrow(/^capacity: -3 kW/);
     expect(() => refrigerantMassFlow({ capacity: kW(3), enthalpyDifference: kJPerKg(1) })).toThrow(
       /^enthalpyDifference: 1 kJ\/kg is not allowed; allowed: at least 10 kJ\/kg/,
     );
@@ -249,6 +297,41 @@ describe("assessVaporLine", () => {
   it("fails what is loud, and says so first", () => {
     const loud = judge({ fullMassFlow: kgPerHour(200) });
     expect([loud.outcome, loud.reasons[0]?.code]).toEqual(["fail", "noise"]);
+    expect(judge({}).reasons.map(({ code }) => code)).toEqual(["oil-return"]);
+  });
+  it("keeps a limit that is just reached", () => {
+    const { fullVelocity, minimumCapacityVelocity } = judge({});
+    const reached = judge({
+      minimumVelocity: minimumCapacityVelocity,
+      maximumVelocity: fullVelocity,
+    });
+    expect(reached.outcome).toBe("pass");
+    expect(judge({ minimumMassFlow: line.fullMassFlow }).outcome).toBe("pass"); // a single speed
+  });
+  it("says in words what it found, and what it rests on", () => {
+    const said = (change: Partial<VaporLineInput>) =>
+      judge(change).reasons.map((reason) => explain(reason));
+    // 40 kg/h through 0.311 in at 33 kg/m³: 40/3600/33/(π/4·0.0078994²) m/s is 1352 ft/min; 1 kg/h is 33.81 ft/min.
+    expect(said({})).toEqual(["1352 ft/min at least capacity keeps the 1000 ft/min of the guide."]);
+    // 0.85²·√(9.80665·0.0078994·(980 − 33)/33) m/s is 212.1 ft/min.
+    expect(said({ minimumMassFlow: kgPerHour(20) })).toEqual([
+      "676.2 ft/min at least capacity is below the 1000 ft/min of the guide, though a riser lifts oil from 212.1 ft/min: ask the manual.",
+    ]);
+    expect(said({ minimumMassFlow: kgPerHour(5) })).toEqual([
+      "169 ft/min at least capacity cannot lift oil, which needs 212.1 ft/min: a smaller riser or the manual's traps.",
+    ]);
+    expect(said({ fullMassFlow: kgPerHour(100) })[0]).toBe(
+      "3381 ft/min at full capacity is more than 3000 ft/min: noise.",
+    );
+    const { assumptions, cautions, sources } = judge({});
+    expect(assumptions.map((one) => explain(one))).toEqual([
+      "The vapour density is the same at both capacities.",
+      "Velocities of manufacturers' guides: 1000 ft/min and 3000 ft/min.",
+    ]);
+    const partly = judge({ minimumVelocity: ftPerMinute(900) });
+    expect(partly.assumptions.map(({ code }) => code)).toContain("guide-velocities");
+    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides"]);
+    expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jacobs-1976"]);
   });
   it("prefers the manual's velocities", () => {
     const own = judge({ minimumVelocity: mPerSecond(8), maximumVelocity: mPerSecond(9) });
@@ -261,6 +344,11 @@ describe("assessVaporLine", () => {
   });
   it("names what it cannot use", () => {
     expect(() => judge({ minimumMassFlow: kgPerHour(90) })).toThrow(/^minimumMassFlow: 90 kg\/h/);
+    expect(() => judge({ minimumMassFlow: kgPerHour(0) })).toThrow(/^minimumMassFlow: 0 kg/);
+    expect(() => judge({ fullMassFlow: kgPerHour(0) })).toThrow(/^fullMassFlow: 0 kg/);
+    expect(() => judge({ vaporDensity: kgPerM3(501) })).toThrow(/^vaporDensity: 501/);
+    expect(() => judge({ vaporDensity: kgPerM3(0) })).toThrow(/^vaporDensity: 0/);
+    expect(() => judge({ minimumVelocity: mPerSecond(-1) })).toThrow(/^minimumVelocity: -1/);
     expect(() => judge({ oilDensity: kgPerM3(20) })).toThrow(/^oilDensity: 20/);
     expect(() => judge({ direction: "up" as "riser" })).toThrow(/^direction:/);
     expect(() => judge({ maximumVelocity: mPerSecond(1) })).toThrow(/^maximumVelocity: 1 m\/s/);

@@ -1,11 +1,12 @@
 import { explain } from "hvac-install-math/assessment";
 import {
   astmB280Tube,
+  type ExpansionDevice,
   type FilledTube,
   type LiquidChargePlausibilityInput,
   liquidChargePlausibility,
 } from "hvac-install-math/line-set";
-import { degF, g, gPerM, kgPerM3, m, ozPerFt, type Quantity } from "hvac-install-math/quantity";
+import { degF, g, gPerM, kgPerM3, m, mm, ozPerFt, type Quantity } from "hvac-install-math/quantity";
 import { R410A } from "hvac-install-math/refrigerants";
 import { describe, expect, it } from "vitest";
 
@@ -26,6 +27,45 @@ describe("liquidChargePlausibility", () => {
     ]);
   });
 
+  it("explains a rate below the full line only where it is below and plausible", () => {
+    const codes = (rate: number) =>
+      liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons.map(({ code }) => code);
+    expect(codes(15)).toEqual(["plausible", "two-phase-liquid-line"]); // 0.84 of 17.8 g/m
+    expect(codes(17)).toEqual(["plausible"]); // 0.96
+    expect(codes(5)).toEqual(["implausible"]); // 0.28
+  });
+
+  it("draws its lines at 0.4 and 1.1 with the device outdoors, at 0.9 and 1.9 indoors", () => {
+    // A tube of 2 mm bore and a density that make a full line of just 1 g/m, so that rate and ratio are one figure.
+    const bore = { outsideDiameter: mm(4), wall: mm(1) };
+    const density = kgPerM3(1e-3 / ((Math.PI / 4) * 2e-3 ** 2));
+    const outcome = (rate: number, expansionDevice: ExpansionDevice) =>
+      liquidChargePlausibility({ tube: bore, density, rate: gPerM(rate), expansionDevice }).outcome;
+    const at = (device: ExpansionDevice) =>
+      [0.39, 0.41, 0.89, 0.91, 1.09, 1.11, 1.89, 1.91].map((rate) => outcome(rate, device)[0]);
+    expect(at("outdoor").join("")).toBe("fppppiif");
+    expect(at("indoor").join("")).toBe("fiippppf");
+    expect(at("not-known").join("")).toBe("fppppppf");
+  });
+
+  it("asks or sends back to the nameplate in words", () => {
+    const said = (rate: number) =>
+      explain(liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons[0] as never);
+    expect(said(30)).toBe(
+      "30 g/m is 1.69 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible: ask where the expansion device sits.",
+    );
+    expect(said(600)).toBe(
+      "600 g/m is 33.7 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible: read size, unit and nameplate again.",
+    );
+  });
+
+  it("says what it rests on", () => {
+    const { assumptions, cautions, sources } = liquidChargePlausibility(line);
+    expect(assumptions.map(({ code }) => code)).toEqual(["saturated-liquid"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides"]);
+    expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals"]);
+  });
+
   it("wonders where the device sits when the rate suits the other place", () => {
     const low = liquidChargePlausibility({ ...line, rate: gPerM(10), expansionDevice: "indoor" });
     expect(low.outcome).toBe("inconclusive");
@@ -44,6 +84,14 @@ describe("liquidChargePlausibility", () => {
     expect([perMetre.outcome, perMetre.cause]).toEqual(["fail", "per-metre-taken-as-per-foot"]);
     const neither = liquidChargePlausibility({ ...line, rate: gPerM(600) });
     expect([neither.outcome, neither.cause]).toEqual(["fail", undefined]);
+    // 3.2 g/m per foot would be 10.5 g/m, 0.59 of the full line; 40 g/m per metre 12.2 g/m, 0.69 of it.
+    const cause = (rate: number) => liquidChargePlausibility({ ...line, rate: gPerM(rate) }).cause;
+    expect([cause(3.2), cause(40), cause(15), cause(30)]).toEqual([
+      "per-foot-taken-as-per-metre",
+      "per-metre-taken-as-per-foot",
+      undefined,
+      undefined,
+    ]);
     expect(liquidChargePlausibility({ ...line, rate: gPerM(0) }).outcome).toBe("fail");
   });
 

@@ -11,6 +11,7 @@ import {
   type JisH3300Size,
   jisH3300,
   jisH3300Tube,
+  type Tube,
   type TubeSize,
   tubeVolume,
 } from "hvac-install-math/line-set";
@@ -45,6 +46,13 @@ describe("the tube tables", () => {
       expect(insideDiameter(jisH3300Tube(size)).si).toBeGreaterThan(0);
     }
     expect(jisH3300Tube("15.88", mm(0.8)).wall.toString()).toBe("0.8 mm");
+  });
+
+  it("names the standard that a tube follows", () => {
+    const sources = (tube: Tube) => tube.sources.map(({ source }) => source);
+    expect(sources(astmB280Tube({ size: "3/8", temper: "drawn" }))).toEqual(["astm-b280-2020"]);
+    expect(sources(en12735Tube(10, mm(1)))).toEqual(["en-12735-1"]);
+    expect(sources(jisH3300Tube("9.52"))).toEqual(["jis-h-3300", "manufacturer-manuals"]);
   });
 
   it("refuses sizes that the tables do not have", () => {
@@ -91,5 +99,6 @@ describe("tube geometry", () => {
     expect(volume(undefined as unknown as object)).toThrow(/^tube\.outsideDiameter: undefined/);
     expect(volume(tube, m(-1))).toThrow(/^length: -1 m/);
     expect(() => fullLineRate({ tube, density: kgPerM3(0) })).toThrow(/^density: 0 kg/);
+    expect(() => fullLineRate(null as never)).toThrow(/^filled: null/);
   });
 });
