@@ -1,7 +1,7 @@
 // How every function of the library looks at its arguments, so that a mistake that the compiler did
 // not see (JavaScript, JSON, a cast) is named instead of turning into a wrong number. Internal.
 import { InvalidInputError, type OutOfRangeError } from "./errors.ts";
-import type { Kind, PointKind } from "./kinds.ts";
+import type { Kind } from "./kinds.ts";
 import type { Quantity, Unit } from "./quantity.ts";
 
 /** Limits in SI units, or plain numbers. `above` and `below` exclude their value. */
@@ -15,44 +15,37 @@ export interface Limits {
 
 type ErrorClass = typeof InvalidInputError | typeof OutOfRangeError;
 
-const points: Record<PointKind, true> = {
-  temperature: true,
-  gaugePressure: true,
-  absolutePressure: true,
-};
-
 /** What was passed, in words for an error message, never longer than a line; never throws. */
 export function describe(value: unknown): string {
   const type = typeof value;
   try {
     if (typeof value === "string") return `the text ${JSON.stringify(value.slice(0, 40))}`;
-    const kind = (value as { kind?: unknown } | null | undefined)?.kind;
+    const { kind } = value as { kind?: unknown };
     if (typeof kind === "string") {
       const text = type === "function" ? `a unit of ${kind}` : `${kind} ${value}`;
       return text.replace(/\s+/g, " ").slice(0, 60);
     }
     if (Array.isArray(value)) return "an array";
-  } catch {} // a getter or a toString that throws
+  } catch {} // nothing at all, or a getter or a toString that throws
   if (value === null || ["undefined", "number", "boolean"].includes(type)) return String(value);
   return `${type === "object" ? "an" : "a"} ${type}`;
 }
 
 /** Whether `value` is a quantity, of any copy of the package, and of the kind when one is asked for. */
 export function isOfKind(value: unknown, kind?: Kind): boolean {
-  if (typeof value !== "object" || value === null) return false;
   try {
     const { unit, plus, si, kind: own } = value as Quantity<Kind>;
     const whole = typeof unit === "function" && typeof plus === "function" && Number.isFinite(si);
     return whole && own === (kind ?? unit.kind);
   } catch {
-    return false; // a getter that throws
+    return false; // nothing at all, or a getter that throws
   }
 }
 
 /** Throws unless `value` is a quantity, of the kind when one is asked for. */
 export function requireKind(argument: string, value: unknown, kind?: Kind): void {
   if (isOfKind(value, kind)) return;
-  const allowed = kind ? `the kind ${String(kind)}` : "a quantity";
+  const allowed = kind ? `the kind ${kind}` : "a quantity";
   throw new InvalidInputError({ argument, value: describe(value), allowed });
 }
 
@@ -98,9 +91,9 @@ export function requireUnit(argument: string, value: unknown, kind: Kind): void 
 export const anyKindOf = (unit: { readonly kind: Kind } | undefined): Kind =>
   unit?.kind ?? ("some kind" as Kind);
 
-/** Throws unless `value` is a quantity whose values add. */
-export function requireAdditive(argument: string, value: { readonly kind: Kind }): void {
-  if (!(value.kind in points)) return;
+/** Throws unless the quantity's values add, so that their difference is of the same kind. */
+export function requireAdditive<K extends Kind>(argument: string, value: Quantity<K>): void {
+  if (value.unit.difference.kind === value.kind) return;
   throw new InvalidInputError({
     argument,
     value: describe(value),
@@ -130,6 +123,12 @@ export function siOf<K extends Kind>(
   return within(argument, si, limits, Failure, show, inUnit);
 }
 
+/** A number that is one: no text, not NaN, not infinite. */
+export function finiteOf(argument: string, value: number): number {
+  if (Number.isFinite(value)) return value;
+  throw new InvalidInputError({ argument, value: describe(value), allowed: "a finite number" });
+}
+
 /** A plain number within the limits. */
 export function numberOf(
   argument: string,
@@ -137,10 +136,7 @@ export function numberOf(
   limits: Limits = {},
   Failure: ErrorClass = InvalidInputError,
 ): number {
-  if (typeof value !== "number" || !Number.isFinite(value)) {
-    throw new InvalidInputError({ argument, value: describe(value), allowed: "a finite number" });
-  }
-  return within(argument, value, limits, Failure, () => String(value), String);
+  return within(argument, finiteOf(argument, value), limits, Failure, () => String(value), String);
 }
 
 /** A count: a whole number within the limits. */

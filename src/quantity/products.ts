@@ -107,9 +107,8 @@ export function quotient<B extends keyof Products, C extends keyof Products[B] &
 }
 
 function requireProduct(first: AdditiveKind, second: AdditiveKind, result: AdditiveKind): void {
-  const row = (products as unknown as Record<string, Record<string, string>>)[first] ?? {};
-  if (Object.hasOwn(products, first) && Object.hasOwn(row, second) && row[second] === result)
-    return;
+  const table = products as unknown as Partial<Record<string, Record<string, string>>>;
+  if (table[first]?.[second] === result) return;
   throw new InvalidInputError({
     argument: "product or quotient",
     value: `${first} × ${second} = ${result}`,

@@ -1,7 +1,7 @@
 // What does a number mean? A value with its kind and the unit in which it was entered.
 // Follows ISO 80000-1:2022 (quantities and units) and the SI Brochure, 9th ed.
 // Does not cover general dimensional algebra: products that the trade needs are in products.ts.
-import { numberOf, requireAdditive, requireKind, requireUnit } from "./check.ts";
+import { finiteOf, requireAdditive, requireKind, requireUnit, wholeNumberOf } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { AdditiveKind, DifferenceOf, Kind, PointKind } from "./kinds.ts";
 
@@ -92,15 +92,8 @@ export class Quantity<in out K extends Kind> {
   /** Use a unit, `psig(118)`, rather than this constructor. */
   constructor(si: number, unit: Unit<K>) {
     this.kind = unit.kind;
-    this.si = si + 0; // −0 becomes 0
+    this.si = finiteOf(unit.symbol, si) + 0; // −0 becomes 0
     this.unit = unit;
-    if (!Number.isFinite(si)) {
-      throw new InvalidInputError({
-        argument: unit.symbol,
-        value: String(si),
-        allowed: "a finite number",
-      });
-    }
     if (si < 0 && (unit.kind === "temperature" || unit.kind === "absolutePressure")) {
       throw new InvalidInputError({
         argument: unit.symbol,
@@ -121,7 +114,7 @@ export class Quantity<in out K extends Kind> {
    */
   in(unit: Unit<K>): number {
     requireUnit("unit", unit, this.kind);
-    const value = numberOf(unit.symbol, (this.si - unit.offset) / unit.scale);
+    const value = finiteOf(unit.symbol, (this.si - unit.offset) / unit.scale);
     return clean(value, unit.offset / unit.scale);
   }
 
@@ -175,7 +168,7 @@ export class Quantity<in out K extends Kind> {
    */
   times(this: Quantity<K & AdditiveKind>, factor: number): Quantity<K & AdditiveKind> {
     requireAdditive("times", this);
-    return new Quantity(this.si * numberOf("times", factor), this.unit);
+    return new Quantity(this.si * finiteOf("times", factor), this.unit);
   }
 
   /**
@@ -195,28 +188,29 @@ export class Quantity<in out K extends Kind> {
   ): unknown {
     requireAdditive("dividedBy", this);
     if (typeof divisor !== "number") requireKind("dividedBy", divisor, this.kind);
-    const by = typeof divisor === "number" ? numberOf("dividedBy", divisor) : divisor.si;
+    const by = typeof divisor === "number" ? finiteOf("dividedBy", divisor) : divisor.si;
     if (by === 0) {
       throw new InvalidInputError({ argument: "dividedBy", value: "0", allowed: "not 0" });
     }
     return typeof divisor === "number"
       ? new Quantity(this.si / by, this.unit)
-      : numberOf("dividedBy", this.si / by);
+      : finiteOf("dividedBy", this.si / by);
   }
 
   /**
    * The value as text with its unit.
    *
    * @param unit - The unit to print in; the remembered one when left out.
-   * @param decimals - How many decimals, 0 to 12; as many as twelve digits need when left out.
+   * @param decimals - How many decimals, a whole number from 0 to 12; as many as twelve digits need when
+   * left out.
    * @returns For example `118 psig`.
-   * @throws {@link InvalidInputError} when `decimals` is outside its range or the unit is of another kind.
+   * @throws {@link InvalidInputError} when `decimals` is no such number or the unit is of another kind.
    */
   toString(unit: Unit<K> = this.unit, decimals?: number): string {
     const value = this.in(unit);
     if (decimals === undefined) return `${value} ${unit.symbol}`;
-    numberOf("decimals", decimals, { min: 0, max: 12 });
-    return `${(Number(value.toFixed(decimals)) + 0).toFixed(decimals)} ${unit.symbol}`; // no −0.0
+    wholeNumberOf("decimals", decimals, { min: 0, max: 12 });
+    return `${Number(value.toFixed(decimals)).toFixed(decimals)} ${unit.symbol}`; // no −0.0
   }
 
   /**
@@ -298,12 +292,8 @@ function makeUnit<K extends Kind>(
   offset: number,
   difference?: Unit<DifferenceOf<K>>,
 ): Unit<K> {
-  const self = ((value: number): Quantity<K> => {
-    if (typeof value !== "number") {
-      throw new InvalidInputError({ argument: symbol, value: typeof value, allowed: "a number" });
-    }
-    return new Quantity(value * scale + offset, self);
-  }) as unknown as Unit<K>;
+  const self = ((value: number): Quantity<K> =>
+    new Quantity(finiteOf(symbol, value) * scale + offset, self)) as unknown as Unit<K>;
   const facts = { kind, symbol, scale, offset, difference: difference ?? self };
   return Object.freeze(Object.assign(self, facts));
 }

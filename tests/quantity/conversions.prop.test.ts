@@ -178,6 +178,16 @@ describe("equals", () => {
     expect(q.equals(q.psi(3), q.psi(2), q.psi(1))).toBe(true);
     expect(q.equals(q.psi(3), q.psi(1.999), q.psi(1))).toBe(false);
   });
+
+  it("does so for every tenth on every scale, whatever binary arithmetic makes of it", () => {
+    for (let tenths = 0; tenths < 1000; tenths++) {
+      const [low, high] = [tenths / 10, (tenths + 1) / 10];
+      expect(q.equals(q.psig(high), q.psig(low), q.psi(0.1))).toBe(true);
+      expect(q.equals(q.psig(-high), q.psig(-low), q.psi(0.1))).toBe(true);
+      expect(q.equals(q.degF(low), q.degF(high), q.deltaF(0.1))).toBe(true);
+      expect(q.equals(q.psig(high), q.psig(low), q.psi(0.1 - 1e-9))).toBe(false);
+    }
+  });
 });
 
 describe("gauge and absolute", () => {

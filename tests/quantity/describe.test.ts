@@ -33,6 +33,7 @@ it.each<[string, unknown, string]>([
   ["an object that holds itself", cyclic, "an object"],
   ["a kind that is no text", { kind: 3 }, "an object"],
   ["a kind of many lines", { kind: "a\nb" }, "a b [object Object]"],
+  ["a kind with an empty line", { kind: "a\n\n b" }, "a b [object Object]"],
   ["a kind without end", { kind: "k".repeat(500) }, "k".repeat(60)],
   ["a getter that throws", Object.defineProperty({}, "kind", { get: thrower }), "an object"],
   ["a text form that throws", { kind: "mass", toString: thrower }, "an object"],

@@ -60,6 +60,9 @@ describe("numbers at the edge", () => {
     expect(Object.is(degF(0).minus(degF(0)).si, 0)).toBe(true);
     expect(Object.is(psi(0).times(-1).si, 0)).toBe(true);
     expect(JSON.stringify(psi(-0))).toContain('"value":0,');
+    // Less than half of the twelfth digit below the zero of the scale, 1e-9 K beside 273.15 K.
+    expect(Object.is(degC(-1e-13).in(degC), 0)).toBe(true);
+    expect(Object.is(degC(-4.95e-10).in(degC), 0)).toBe(true);
   });
 
   it("keeps the smallest number that a float holds", () => {

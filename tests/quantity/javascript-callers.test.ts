@@ -127,10 +127,14 @@ describe("arithmetic names the operation, what was passed and what it takes", ()
 
 describe("units refuse what is not a finite number on their scale", () => {
   it.each<[string, () => unknown, string]>([
-    ["a text", () => psig("118"), "psig: string is not allowed; allowed: a number"],
-    ["nothing", () => psig(), "psig: undefined is not allowed; allowed: a number"],
-    ["null", () => degF(null), "°F: object is not allowed; allowed: a number"],
-    ["a quantity", () => psig(psig(1)), "psig: object is not allowed; allowed: a number"],
+    ["a text", () => psig("118"), 'psig: the text "118" is not allowed; allowed: a finite number'],
+    ["nothing", () => psig(), "psig: undefined is not allowed; allowed: a finite number"],
+    ["null", () => degF(null), "°F: null is not allowed; allowed: a finite number"],
+    [
+      "a quantity",
+      () => psig(psig(1)),
+      "psig: gaugePressure 1 psig is not allowed; allowed: a finite number",
+    ],
     ["NaN", () => psig(Number.NaN), "psig: NaN is not allowed; allowed: a finite number"],
     [
       "Infinity",
@@ -215,6 +219,11 @@ describe("reading refuses what is not a unit of the kind", () => {
       "decimals: -1 is not allowed; allowed: at least 0 and at most 12",
     ],
     [
+      "half a decimal",
+      () => psi(3).toString(psi, 1.5),
+      "decimals: 1.5 is not allowed; allowed: a whole number",
+    ],
+    [
       "decimals as a text",
       () => psi(3).toString(psi, "1"),
       'decimals: the text "1" is not allowed; allowed: a finite number',
@@ -256,6 +265,11 @@ describe("the functions of the core name the argument", () => {
       "a gauge below a perfect vacuum",
       () => js.toAbsolute(psig(-15), atmosphere),
       "pressure: -15 psig is not allowed; allowed: at least -14.6959 psig. A gauge cannot read below a perfect vacuum; check the atmosphere and the gauge's zero",
+    ],
+    [
+      "an absolute pressure made gauge where there is no air",
+      () => js.toGauge(psia(118), psia(0)),
+      "atmosphere: 0 psia is not allowed; allowed: more than 0 psia",
     ],
     [
       "a gauge pressure made gauge",
@@ -361,6 +375,7 @@ describe("reading JSON", () => {
       undefined,
       "json: undefined is not allowed; allowed: an object with kind, value and unit",
     ],
+    ["null", null, "json: null is not allowed; allowed: an object with kind, value and unit"],
     [
       "a text",
       JSON.stringify(good),
@@ -380,6 +395,11 @@ describe("reading JSON", () => {
       "a property too many",
       { ...good, note: "x" },
       "json: an object with kind,note,unit,value is not allowed; allowed: an object with kind, value and unit",
+    ],
+    [
+      "an object of another kind, whose properties are shown as far as a line goes",
+      { ["x".repeat(500)]: 1 },
+      `json: an object with ${"x".repeat(60)} is not allowed; allowed: an object with kind, value and unit`,
     ],
     [
       "an unknown unit",
@@ -415,6 +435,12 @@ describe("reading JSON", () => {
     expect(refusal(() => q.fromJSON(json))).toBe(`InvalidInputError: ${message}`);
   });
 
+  it("refuses an expected kind that is no text", () => {
+    expect(refusal(() => js.fromJSON(good, 3))).toBe(
+      "InvalidInputError: kind: 3 is not allowed; allowed: a text",
+    );
+  });
+
   it("refuses another kind than the expected one", () => {
     expect(refusal(() => q.fromJSON(good, "absolutePressure"))).toBe(
       "InvalidInputError: json: gaugePressure 118 psig is not allowed; allowed: the kind absolutePressure",
@@ -444,6 +470,12 @@ describe("isQuantity", () => {
     ],
   ])("is false for %s", (_, value) => {
     expect(q.isQuantity(value)).toBe(false);
+  });
+
+  it("is false for an object that has everything but a unit, of whatever kind it says it is", () => {
+    const { kind, si, plus } = psig(118);
+    expect(q.isQuantity({ kind, si, plus, unit: psig })).toBe(true);
+    expect(q.isQuantity({ kind, si, plus, unit: "psig" }, "gaugePressure")).toBe(false);
   });
 
   it("is true for a quantity, and for its own kind only when one is asked for", () => {
