@@ -109,11 +109,11 @@ export function collect(log: Collector, t: number, p: number, row: number): void
     return;
   }
   if (suspect) {
-    const expected = segment.lastP + log.slope * (t - segment.start - segment.last);
-    if (Math.abs(p - expected) < Math.abs(p - suspect.p)) {
+    const course = (at: number) => segment.lastP + log.slope * (at - segment.start - segment.last);
+    if (Math.abs(p - course(t)) < Math.abs(p - suspect.p)) {
       exclude(log, suspect.row, suspect.t, suspect.p, "spike");
     } else {
-      log.steps.push({ t: suspect.t, change: suspect.p - expected });
+      log.steps.push({ t: suspect.t, change: suspect.p - course(suspect.t) });
       if (!log.longest || segment.last > log.longest.last) log.longest = segment;
       begin(log, suspect.t, suspect.p);
     }

@@ -1,0 +1,246 @@
+// Which readings count, on logs whose scatter, spacing and steps are known.
+import { describe, expect, it } from "vitest";
+import { degC, micron, micronDifference } from "../../src/quantity/index.ts";
+import {
+  binWeight,
+  type Collector,
+  collect,
+  createCollector,
+  resolution,
+} from "../../src/vacuum-decay/collect.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { settingsOf, type VacuumGauge } from "../../src/vacuum-decay/settings.ts";
+import { random } from "./simulation.ts";
+
+/** Pressures in Pa at a spacing in s. */
+function collected(
+  pressures: readonly number[],
+  {
+    spacing = 10,
+    gauge = {},
+    from = 0,
+    keep = 100,
+  }: { spacing?: number; gauge?: VacuumGauge; from?: number; keep?: number } = {},
+): Collector {
+  const settings = settingsOf({
+    ambient: degC(20),
+    gauge,
+    policy: acceptancePolicies.commonPractice500,
+  });
+  const log = createCollector(settings, keep);
+  for (const [row, p] of pressures.entries()) collect(log, from + spacing * row, p, row);
+  return log;
+}
+const course = (n: number, of: (i: number) => number) => Array.from({ length: n }, (_, i) => of(i));
+const withRow = (list: number[], row: number, p: number) => list.toSpliced?.(row, 1, p) ?? list;
+const rng = random(9);
+const quiet = course(60, () => 40 + 0.05 * rng.normal());
+
+describe("the scatter", () => {
+  it("is that of the readings about their course", () => {
+    const one = random(3);
+    for (const slope of [0, 0.5]) {
+      const log = collected(course(400, (i) => 40 + slope * i + 0.2 * one.normal()));
+      expect(Math.sqrt(log.noise)).toBeGreaterThan(0.2 / 1.4);
+      expect(Math.sqrt(log.noise)).toBeLessThan(0.2 * 1.4);
+    }
+  });
+
+  it("is nothing on an exact line", () => {
+    const log = collected(course(50, (i) => 40 + i / 2));
+    expect(log.noise).toBeLessThan(1e-12);
+    expect(log.slope).toBeCloseTo(0.05, 9); // Pa/s
+    expect(log.spacing).toBeCloseTo(10, 9);
+  });
+
+  it("does not count a gap of three spacings or more", () => {
+    const settings = settingsOf({
+      ambient: degC(20),
+      policy: acceptancePolicies.commonPractice500,
+    });
+    const log = createCollector(settings, 9);
+    for (const [row, t] of [0, 10, 20, 30, 40, 90, 100].entries()) {
+      collect(log, t, t > 50 ? 41 : 40, row);
+    }
+    expect(log.noise).toBeLessThan(0.3);
+  });
+});
+
+describe("the step of the display", () => {
+  it("is as stated, or the smallest change that was seen", () => {
+    const rounded = quiet.map((_, i) => 40 + (i % 3) / 8);
+    expect(resolution(collected(rounded), 40)).toBeCloseTo(0.125, 2);
+    const gauge = { resolution: micronDifference(1) };
+    expect(resolution(collected(rounded, { gauge }), 40)).toBeCloseTo(micronDifference(1).si, 9);
+    expect(resolution(collected(course(9, () => 40)), 40)).toBe(0);
+  });
+
+  it("weighs by its square over 12 however many readings a bin has", () => {
+    // JCGM 100:2008, F.2.2.1; no scatter, no rise
+    const gauge = { resolution: micronDifference(10) };
+    const log = collected(
+      course(50, () => 40),
+      { gauge },
+    );
+    const r = micronDifference(10).si;
+    const { segment } = log;
+    for (const n of [1, 40]) {
+      const weight = binWeight(log, segment as never, { index: 0, n, t: 0, p: 0 });
+      expect(1 / weight).toBeCloseTo(r ** 2 / 12, 4);
+    }
+  });
+
+  it("weighs scatter less the more readings a bin has, as far as neighbours differ", () => {
+    const log = collected(quiet, { spacing: 10, gauge: { resolution: micronDifference(0) } });
+    const of = (n: number, rise = 0) =>
+      1 / binWeight(log, log.segment as never, { index: 0, n, t: 0, p: n * rise }) - 1e-6;
+    expect(of(1)).toBeCloseTo(log.noise, 9);
+    // a memory of 20 s at 10 s: 20/(20 + 4·10) of the variance after five
+    expect(of(5)).toBeCloseTo(log.noise / 3, 9);
+    // a tenth of the limits of error of what has risen, ±10 % of 100 Pa: 0.05 · 10 Pa
+    expect(of(1, 100)).toBeCloseTo(log.noise + 0.5 ** 2, 6);
+  });
+});
+
+describe("a jump", () => {
+  it("is a spike when the next reading is back, and a step when it is not", () => {
+    const spike = collected(withRow(quiet, 30, 80));
+    expect(spike.excluded).toMatchObject([{ row: 30, t: 300, p: 80, reason: "spike" }]);
+    expect(spike.steps).toEqual([]);
+    const step = collected([...quiet.slice(0, 30), ...quiet.map((p) => p + 40)]);
+    expect(step.excluded).toEqual([]);
+    expect(step.steps).toHaveLength(1);
+    expect(step.steps[0]?.t).toBe(300);
+    expect(step.steps[0]?.change).toBeCloseTo(40, 0);
+    expect(step.longest?.last).toBe(290);
+    expect(step.segment).toMatchObject({ start: 300, last: 590, rows: 60 });
+  });
+
+  it("is measured from the course, not from the last reading", () => {
+    // rising 1 Pa per reading: 10 Pa above the course, then on from there
+    const rising = course(80, (i) => 40 + i + (i < 40 ? 0 : 30));
+    const log = collected(rising);
+    expect(log.steps).toHaveLength(1);
+    expect(log.steps[0]?.change).toBeCloseTo(30, 6);
+    // down again to the course after one reading: that one is a spike
+    const back = collected(
+      withRow(
+        course(80, (i) => 40 + i),
+        40,
+        120,
+      ),
+    );
+    expect(back.excluded).toMatchObject([{ row: 40, reason: "spike" }]);
+    expect(back.steps).toEqual([]);
+  });
+
+  it("is not seen in the first two minutes, when equalisation moves fast too", () => {
+    const early = collected(course(60, (i) => (i < 12 ? 40 : 60)));
+    expect(early.steps).toEqual([]);
+    const later = collected(course(60, (i) => (i < 14 ? 40 : 60)));
+    expect(later.steps).toHaveLength(1);
+    // nor among the first eight readings
+    const few = collected(
+      course(60, (i) => (i < 7 ? 40 : 60)),
+      { spacing: 60 },
+    );
+    expect(few.steps).toEqual([]);
+    const more = collected(
+      course(60, (i) => (i < 9 ? 40 : 60)),
+      { spacing: 60 },
+    );
+    expect(more.steps).toHaveLength(1);
+  });
+
+  it("is more than 6 % of the reading, six display steps and twelve times the scatter", () => {
+    const jump = (by: number, gauge: VacuumGauge = { resolution: micronDifference(0) }) =>
+      collected(
+        course(60, (i) => 100 + (i < 30 ? 0 : by)),
+        { gauge },
+      ).steps.length;
+    expect([jump(5.9), jump(6.1)]).toEqual([0, 1]);
+    const wide = { resolution: micronDifference(100) }; // 13.3 Pa
+    expect([jump(79, wide), jump(81, wide)]).toEqual([0, 1]);
+    const shaky = (by: number) => {
+      const one = random(8);
+      const list = course(200, (i) => 100 + one.normal() + (i < 100 ? 0 : by));
+      return collected(list, { gauge: { resolution: micronDifference(0) } }).steps.length;
+    };
+    expect([shaky(8), shaky(20)]).toEqual([0, 1]);
+  });
+
+  it("is twice what the course makes between two readings", () => {
+    const quickens = (by: number) =>
+      collected(
+        course(60, (i) => 100 + 20 * i + (i < 30 ? 0 : by)),
+        { gauge: { resolution: micronDifference(0) } },
+      ).steps.length;
+    // twice the 20 Pa of the course is 40 Pa; 6 % of the 680 Pa before is 40.8 Pa
+    expect([quickens(40), quickens(42)]).toEqual([0, 1]);
+  });
+
+  it("is allowed more after a gap", () => {
+    const settings = settingsOf({
+      ambient: degC(20),
+      policy: acceptancePolicies.commonPractice500,
+    });
+    const stepsAcross = (gap: number) => {
+      const log = createCollector(settings, 9);
+      for (let row = 0; row < 60; row++) {
+        const late = row >= 30;
+        collect(log, 10 * row + (late ? gap : 0), late ? 110 : 100, row);
+      }
+      return log.steps.length;
+    };
+    expect([stepsAcross(0), stepsAcross(30)]).toEqual([1, 0]); // 10 % against 6 %, against four times 6 %
+  });
+
+  it("judges the longest stretch that was kept", () => {
+    const three = collected([
+      ...quiet.slice(0, 20),
+      ...quiet.map((p) => p + 40),
+      ...quiet.slice(0, 20),
+    ]);
+    expect(three.steps).toHaveLength(2);
+    expect(three.longest).toMatchObject({ start: 200, last: 590 });
+    const first = collected([
+      ...quiet,
+      ...quiet.slice(0, 20).map((p) => p + 40),
+      ...quiet.slice(0, 20),
+    ]);
+    expect(first.longest).toMatchObject({ start: 0, last: 590 });
+  });
+});
+
+describe("what is set aside", () => {
+  it("is listed up to the limit, and counted beyond it", () => {
+    const log = collected(
+      course(20, (i) => (i % 2 ? 0 : 40)),
+      { keep: 3 },
+    );
+    expect(log.excluded).toHaveLength(3);
+    expect(log.excludedCount).toEqual({ zero: 10 });
+    expect(log.rows).toBe(20);
+  });
+
+  it("is what lies at the range or above, before isolation, or not later than the last reading", () => {
+    const range = micron(1000);
+    const log = collected([40, range.si * 0.999, range.si, range.si * 2, 40], { gauge: { range } });
+    expect(log.excludedCount).toEqual({ "over-range": 2 });
+    expect(log.overRangeRun).toBe(0);
+    expect(collected([40, range.si, range.si], { gauge: { range } }).overRangeRun).toBe(2);
+    expect(collected([40, 40, 40], { from: -10 }).excludedCount).toEqual({ "before-isolation": 1 });
+    expect(collected([40, 40, 40], { from: 0 }).excludedCount).toEqual({});
+    expect(collected([40, 40, 40], { spacing: 0 }).excludedCount).toEqual({ "repeated-time": 2 });
+    expect(collected([40, 40, 40], { spacing: -1, from: 10 }).excludedCount).toEqual({
+      "out-of-order": 2,
+    });
+  });
+
+  it("is compared with a reading that waits for its confirmation too", () => {
+    const log = collected(withRow(quiet.slice(0, 31), 30, 90));
+    expect(log.suspect).toEqual({ t: 300, p: 90, row: 30 });
+    collect(log, 295, 40, 31);
+    expect(log.excludedCount).toEqual({ "out-of-order": 1 });
+  });
+});

@@ -1,0 +1,230 @@
+// What the verdict tells besides its outcome: figures with their uncertainty, sentences with their figures.
+import { explain } from "hvac-install-math/assessment";
+import {
+  degC,
+  liter,
+  mg,
+  micron,
+  micronDifference,
+  micronPerMinute,
+  minute,
+  paM3PerS,
+  percent,
+  second,
+} from "hvac-install-math/quantity";
+import {
+  acceptancePolicies,
+  assessVacuumDecay,
+  createDecayMonitor,
+  type DecayReading,
+  type VacuumDecayAssessment,
+  type VacuumDecayOptions,
+  waterSaturationTemperature,
+  waterVapourMass,
+} from "hvac-install-math/vacuum-decay";
+import { describe, expect, it } from "vitest";
+
+const log = (pressure: (t: number) => number, until = 900, step = 5): DecayReading[] =>
+  Array.from({ length: Math.floor(until / step) + 1 }, (_, i) => ({
+    elapsed: second(step * i),
+    pressure: micron(pressure(step * i) + ((3 * i) % 7) / 10),
+  }));
+const options: VacuumDecayOptions = {
+  ambient: degC(20),
+  volume: liter(3),
+  gauge: { accuracy: percent(5), resolution: micronDifference(0.1), range: micron(20_000) },
+  policy: acceptancePolicies.commonPractice500,
+};
+const assess = (readings: DecayReading[], more: Partial<VacuumDecayOptions> = {}) =>
+  assessVacuumDecay({ ...options, ...more, readings });
+const wet = log((t) => 300 - 2000 * Math.expm1(-t / 200), 1800);
+const reason = ({ reasons }: VacuumDecayAssessment, code: string) =>
+  reasons.find((one) => one.code === code);
+
+describe("every sentence", () => {
+  const spiked = log(() => 300);
+  spiked[60] = { elapsed: second(300), pressure: micron(0) };
+  const told: readonly (readonly [string, VacuumDecayAssessment])[] = [
+    ["a sound system", assess(log(() => 300))],
+    ["a leak", assess(log((t) => 300 + t))],
+    [
+      "a leak above its limit",
+      assess(
+        log((t) => 300 + t / 10),
+        { leakLimit: paM3PerS(1e-6) },
+      ),
+    ],
+    [
+      "a leak near its limit",
+      assess(
+        log(() => 300),
+        { leakLimit: micronPerMinute(0.001) },
+      ),
+    ],
+    ["water", assess(wet)],
+    ["water on a cold part", assess(wet, { coldest: degC(-20) })],
+    ["water and a leak", assess(log((t) => 300 - 2000 * Math.expm1(-t / 120) + 1.5 * t, 1500))],
+    ["outgassing", assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700))],
+    ["a rise that quickens", assess(log((t) => 300 + Math.max(0, t - 700) * 0.6))],
+    ["a falling pressure", assess(log((t) => 500 - t / 4))],
+    ["a high start", assess(log(() => 700))],
+    ["torr taken for micron", assess(log((t) => 0.2 + t / 1e5))],
+    [
+      "a display that stands still",
+      assess(
+        Array.from(
+          log(() => 300),
+          (one) => ({ ...one, pressure: micron(300) }),
+        ),
+      ),
+    ],
+    [
+      "wide steps",
+      assess(
+        log(() => 300).map((one) => ({ ...one, pressure: micron(300) })),
+        { gauge: { resolution: micronDifference(25) } },
+      ),
+    ],
+    ["a valve that was opened", assess(log((t) => (t < 300 ? 320 : 600), 1200))],
+    ["readings that were set aside", assess(spiked)],
+    ["a short log", assess(log(() => 300, 300))],
+    ["over range", assess(log((t) => 300 + 100 * t))],
+    ["nothing but over range", assess(log(() => 30_000))],
+    [
+      "a gauge that is not stated",
+      assess(
+        log(() => 300),
+        { gauge: {} },
+      ),
+    ],
+  ];
+
+  it.each(told)("has all its figures: %s", (_, result) => {
+    const { reasons, assumptions, cautions, sources } = result;
+    expect(reasons.length).toBeGreaterThan(0);
+    for (const said of [...reasons, ...assumptions, ...cautions]) {
+      expect(explain(said)).not.toMatch(/[{}]|NaN|undefined/);
+      for (const name of Object.keys(said.values)) expect(name).not.toBe("");
+    }
+    expect(sources[0]).toEqual(options.policy.source);
+    expect(sources.map(({ source }) => source)).toContain("jcgm-106-2012");
+  });
+
+  it("is only said where it is true", () => {
+    const codes = (i: number) => told[i]?.[1].reasons.map(({ code }) => code) ?? [];
+    const seldom = ["above-saturation", "readings-excluded", "step", "target-missed", "over-range"];
+    for (const code of seldom) expect(codes(0)).not.toContain(code);
+    expect(codes(4)).not.toContain("above-saturation");
+    expect(codes(5)).toContain("above-saturation");
+    expect(codes(10)).toContain("target-missed");
+    expect(codes(14)).toContain("step");
+  });
+
+  it("counts what was set aside", () => {
+    const result = assess([...spiked, { elapsed: second(-5), pressure: micron(300) }]);
+    expect(reason(result, "readings-excluded")?.values).toEqual({ excluded: 2, rows: 182 });
+    expect(result.excluded.map(({ row, reason: why }) => [row, why])).toEqual([
+      [181, "before-isolation"],
+      [60, "zero"],
+    ]);
+    const [early, zero] = result.excluded;
+    expect([early?.elapsed.in(second), early?.pressure.in(micron)]).toEqual([-5, 300]);
+    expect([zero?.elapsed.in(second), zero?.pressure.in(micron)]).toEqual([300, 0]);
+  });
+});
+
+describe("the figures", () => {
+  it("give the pressure at the end of the hold with the gauge's limits of error", () => {
+    const { atHoldEnd } = assess(log((t) => 300 + t / 10));
+    expect(atHoldEnd.value.in(micron)).toBeCloseTo(360, 0);
+    // JCGM 100:2008, 4.3.7: ±5 % of 360 micron are a standard uncertainty of 5 % / √3
+    const u = (0.05 * 360) / Math.sqrt(3);
+    expect(atHoldEnd.standardUncertainty.in(micronDifference)).toBeCloseTo(u, 1);
+  });
+
+  it("turn a rate into a throughput by the volume, Q = V·dp/dt", () => {
+    const result = assess(log((t) => 300 + t));
+    const Q = (rate: number) => rate * liter(3).si;
+    expect(result.leakThroughput?.value.si).toBeCloseTo(Q(result.leak.value.si), 12);
+    expect(result.leakThroughput?.standardUncertainty.si).toBeCloseTo(
+      Q(result.leak.standardUncertainty.si),
+      12,
+    );
+    expect(result.smallestLeakThroughput?.si).toBeCloseTo(Q(result.smallestLeak.si), 12);
+    expect(result.leak.value.in(micronPerMinute)).toBeCloseTo(60, 0);
+    // JCGM 100:2008, 4.3.7, for the scale; the fit itself is some hundred times better
+    const relative = result.leak.standardUncertainty.si / result.leak.value.si;
+    expect(relative).toBeCloseTo(0.05 / Math.sqrt(3), 2);
+    const [low, high] = result.leakInterval;
+    // 95 % two-sided, in the logistic stand-in for the normal distribution (within 0.01 in probability)
+    expect(low.in(micronPerMinute)).toBeCloseTo(60 * (1 - 2.15 * relative), 0);
+    expect(high.in(micronPerMinute)).toBeCloseTo(60 * (1 + 2.15 * relative), 0);
+    const unknown = assess(
+      log((t) => 300 + t),
+      { volume: undefined } as never,
+    );
+    expect([unknown.leakThroughput, unknown.smallestLeakThroughput]).toEqual([
+      undefined,
+      undefined,
+    ]);
+  });
+
+  it("tell of the plateau what it means for water", () => {
+    const { plateau } = assess(wet);
+    const p = plateau?.pressure.value as NonNullable<typeof plateau>["pressure"]["value"];
+    expect(p.in(micron)).toBeCloseTo(2300, -2); // the time constants of the grid either side of 200 s are averaged
+    expect(plateau?.pressure.standardUncertainty.in(micronDifference)).toBeCloseTo(
+      (0.05 * p.in(micron)) / Math.sqrt(3),
+      -1,
+    );
+    expect(plateau?.saturationTemperature.si).toBeCloseTo(waterSaturationTemperature(p).si, 6);
+    const rise = { rise: micronDifference(p.in(micron) - 300), volume: liter(3) };
+    const expected = waterVapourMass({ ...rise, temperature: degC(20) });
+    expect(plateau?.waterMass?.in(mg)).toBeCloseTo(expected.in(mg), 2);
+    expect(assess(wet, { volume: undefined } as never).plateau?.waterMass).toBeUndefined();
+  });
+
+  it("have a plateau only where there is moisture", () => {
+    expect(assess(log((t) => 300 + t)).plateau).toBeUndefined();
+    expect(assess(log(() => 300)).plateau).toBeUndefined();
+  });
+
+  it("name outgassing for a rise that slows down for good, with the leak that it could hide", () => {
+    const result = assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700));
+    expect(result.cause).toBe("outgassing");
+    expect(result.shares.outgassing).toBeGreaterThan(0.25);
+  });
+
+  it("count the evidence from isolation, or from the last step", () => {
+    expect(assess(log(() => 300)).evidence.in(minute)).toBe(15);
+    expect(assess(log((t) => (t < 300 ? 320 : 600), 1200)).evidence.in(minute)).toBe(15);
+    const { steps } = assess(log((t) => (t < 300 ? 320 : 600), 1200));
+    expect(steps.map(({ elapsed }) => elapsed.in(second))).toEqual([300]);
+  });
+});
+
+describe("the points behind the fit", () => {
+  it("are the readings' means over the bins, the last one included", () => {
+    const monitor = createDecayMonitor(options);
+    expect(monitor.points()).toEqual([]);
+    for (const one of log((t) => 300 + t, 50, 1)) monitor.add(one);
+    const points = monitor.points();
+    // 2 s bins to 30 s, then 5 s bins: 15 + 5 with the open one of 50 s alone
+    expect(points).toHaveLength(20);
+    const at = (i: number) => [points[i]?.elapsed.in(second), points[i]?.pressure.in(micron)];
+    expect(at(0)[0]).toBeCloseTo(0.5, 9);
+    expect(at(0)[1]).toBeCloseTo(300.5 + 0.15, 9);
+    expect(at(15)[0]).toBeCloseTo(32, 9);
+    expect(at(15)[1]).toBeCloseTo(332 + (0.6 + 0.2 + 0.5 + 0.1 + 0.4) / 5, 9);
+    expect(at(19)[0]).toBeCloseTo(50, 9);
+    expect(at(19)[1]).toBeCloseTo(350 + 0.3, 9);
+  });
+
+  it("start anew after a step, at their own time", () => {
+    const monitor = createDecayMonitor(options);
+    for (const one of log((t) => (t < 300 ? 320 : 600), 1200)) monitor.add(one);
+    const [first] = monitor.points();
+    expect(first?.elapsed.in(second)).toBeCloseTo(300, 9);
+    expect(first?.pressure.in(micron)).toBeCloseTo(600, -1);
+  });
+});
