@@ -267,6 +267,37 @@ describe("JSON", () => {
 });
 
 describe("products", () => {
+  // Each kind's coherent SI unit by SI Brochure, 9th ed., 2.3.4: the units multiply as the numbers do.
+  const { ampere, kg, kgPerM, kgPerM3, kgPerSecond, m, m2, m3, m3PerSecond, mPerSecond, ohm } = q;
+  const { kJPerKg, kJPerKgK, deltaK, ohmPerKm, pascal, pascalPerSecond, second, volt, watt } = q;
+  it.each([
+    ["kg/m × m", kgPerM, m, kg, 6],
+    ["kg/m³ × m³", kgPerM3, m3, kg, 6],
+    ["kg/m³ × m³/s", kgPerM3, m3PerSecond, kgPerSecond, 6],
+    ["m × m", m, m, m2, 6],
+    ["m² × m", m2, m, m3, 6],
+    ["m² × m/s", m2, mPerSecond, m3PerSecond, 6],
+    ["m/s × s", mPerSecond, second, m, 6],
+    ["m³/s × s", m3PerSecond, second, m3, 6],
+    ["kg/s × s", kgPerSecond, second, kg, 6],
+    ["kg/s × kJ/kg", kgPerSecond, kJPerKg, watt, 6000],
+    ["Pa/s × m³", pascalPerSecond, m3, q.paM3PerS, 6],
+    ["Pa/s × s", pascalPerSecond, second, pascal, 6],
+    ["V × A", volt, ampere, watt, 6],
+    ["A × Ω", ampere, ohm, volt, 6],
+    ["Ω/km × m", ohmPerKm, m, ohm, 0.006],
+    ["kJ/(kg·K) × K", kJPerKgK, deltaK, kJPerKg, 6],
+  ])("2 × 3 %s, and the way back", (_, first, second, result, expected) => {
+    const [a, b, unit] = [first, second, result] as unknown as [
+      q.Unit<"length">,
+      typeof m,
+      typeof m2,
+    ];
+    const whole = q.product(a(2), b(3), unit);
+    expect(whole.in(unit)).toBe(expected);
+    expect(q.quotient(whole, a(2), b).in(b)).toBe(3);
+  });
+
   it("a quotient undoes its product", () => {
     const size = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
     fc.assert(
