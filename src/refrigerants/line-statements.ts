@@ -2,7 +2,7 @@
 // Follows ANSI/ASHRAE Standard 34 for the meaning of the safety classes; the wording is our own.
 // Does not cover local rules on who may open a refrigerant circuit.
 import { type Assumption, type Caution, statement } from "../assessment/assessment.ts";
-import { fraction } from "../quantity/units/ratio.ts";
+import { percent } from "../quantity/units/ratio.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 
 /** What a verdict on superheat or subcooling takes for granted. */
@@ -11,7 +11,7 @@ export function assumptionsOf(exactAtmosphere: boolean, model: number): Assumpti
     statement("steady", "The system runs steadily; the probe is clean, tight and insulated."),
     statement("nominal-composition", "The refrigerant is pure or has its nominal composition."),
     statement("model", "The saturation pressure itself has a standard uncertainty of {share}.", {
-      share: fraction(model),
+      share: percent(100 * model),
     }),
     ...(exactAtmosphere ? [statement("atmosphere", "The atmosphere is known exactly.")] : []),
   ];
