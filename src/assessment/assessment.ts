@@ -149,7 +149,7 @@ function rounded(figure: Figure, _: undefined, beside: readonly Figure[]): strin
   if (typeof figure === "string") return figure;
   const { value, unit } = plain(figure);
   const text = (number: number, finer: number) => {
-    const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number) || 1)) + 1) + finer;
+    const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number))) + 1) + finer;
     return Number(number.toPrecision(Math.min(digits, 21)));
   };
   const others = beside

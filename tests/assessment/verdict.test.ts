@@ -1,10 +1,11 @@
 import {
   explain,
+  type Figure,
   type Outcome,
   overallOutcome,
   type Statement,
 } from "hvac-install-math/assessment";
-import { kPa, psi, psig } from "hvac-install-math/quantity";
+import { kPa, psi, psig, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { cite, estimate, statement } from "../../src/assessment/assessment.ts";
 
@@ -48,6 +49,54 @@ describe("explain", () => {
 
   it("prints 0 and an empty word as they are", () => {
     expect(explain(said("[{zero}{nothing}]", { zero: 0, nothing: "" }))).toBe("[0]");
+  });
+
+  it("prints four significant digits, and never fewer than stand before the decimal point", () => {
+    const printed = (figure: Figure) => explain(said("{figure}", { figure }));
+    expect(printed(psi(2.94567))).toBe("2.946 psi");
+    expect(printed(psi(0.0294567))).toBe("0.02946 psi");
+    expect(printed(1234.5)).toBe("1235");
+    expect(printed(12345.6)).toBe("12346");
+    expect(printed(-12345.6)).toBe("-12346");
+    expect(printed(0)).toBe("0");
+    expect(printed(1e300)).toBe("1e+300");
+  });
+
+  it("prints more digits where two figures that differ would read the same, and only there", () => {
+    const both = (a: Figure, b: Figure) => explain(said("{a} or {b}", { a, b }));
+    expect(both(volt(253.04), volt(253))).toBe("253.04 V or 253 V");
+    expect(both(volt(253), volt(253.004))).toBe("253 V or 253.004 V");
+    expect(both(volt(253.04), volt(253.04))).toBe("253 V or 253 V");
+    expect(both(volt(253.04), psi(253))).toBe("253 V or 253 psi");
+    expect(both(volt(253.04), volt(260))).toBe("253 V or 260 V");
+    expect(both(volt(253.04), "253 V")).toBe("253 V or 253 V");
+  });
+
+  it("does not go after the noise of arithmetic, beyond twelve digits", () => {
+    const both = (a: Figure, b: Figure) => explain(said("{a} or {b}", { a, b }));
+    expect(both(1 + 1e-11, 1)).toBe("1.00000000001 or 1");
+    expect(both(1 + 1e-12, 1)).toBe("1 or 1");
+  });
+
+  it("gives one who prints otherwise the other figures of the sentence, and not the rest", () => {
+    const seen: (readonly Figure[])[] = [];
+    const show = (figure: Figure, _: undefined, beside: readonly Figure[]) => {
+      seen.push(beside);
+      return String(figure);
+    };
+    expect(explain(said("{a} of {b}", { a: 1, b: 2, c: 3 }), show)).toBe("1 of 2");
+    expect(seen).toEqual([
+      [1, 2],
+      [1, 2],
+    ]);
+  });
+
+  it("refuses a figure that is none, and a text that is none", () => {
+    const printed = (figure: unknown) => () => explain(said("{figure}", { figure } as never));
+    expect(printed(Number.NaN)).toThrow("said.values.figure: NaN is not allowed");
+    expect(printed({ kind: "voltage" })).toThrow("said.values.figure: ");
+    expect(printed(true)).toThrow("said.values.figure: true is not allowed");
+    expect(() => explain({ code: "a", text: 3, values: {} } as never)).toThrow("said.text: 3");
   });
 
   it("leaves text without names alone", () => {
