@@ -3,6 +3,7 @@
 //   npm start                              the invented installation beside this file
 //   npm start -- examples/failing-install  another folder with a record.json
 //   npm start -- --units SI                in SI units; inch-pound when left out
+//   npm start -- --all                     with every caution and every source
 //   npm start -- --report report.html      writes the whole report too, as .html or .md
 //
 // Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
@@ -30,10 +31,10 @@ export interface Run {
 /** Runs the program with its command-line arguments. */
 export function run(args: readonly string[]): Run {
   try {
-    const { folder, system, report, overwrite } = readArguments(args);
+    const { folder, system, all, report, overwrite } = readArguments(args);
     const { record, placeOf } = readInstallation(folder);
     const result = assessInstallation(record);
-    const output = summary(record, result, system);
+    const output = summary(record, result, system, all);
     const problems = result.steps.flatMap((step) => step.problems);
     if (problems.length > 0) {
       const errors = problems.map(
@@ -75,30 +76,32 @@ function write(path: string, text: string, overwrite: boolean): void {
 interface Arguments {
   readonly folder: string;
   readonly system: UnitSystem;
+  readonly all: boolean;
   readonly report: string | undefined;
   readonly overwrite: boolean;
 }
 
 function readArguments(args: readonly string[]): Arguments {
   const usage =
-    "usage: npm start -- [folder] [--units inch-pound|SI] [--report file.html|file.md] [--overwrite]";
+    "usage: npm start -- [folder] [--units inch-pound|SI] [--all] [--report file.html|file.md] [--overwrite]";
   try {
     const { positionals, values } = parseArgs({
       args: [...args],
       options: {
         units: { type: "string" },
+        all: { type: "boolean" },
         report: { type: "string" },
         overwrite: { type: "boolean" },
       },
       allowPositionals: true,
     });
-    const { units: system = "inch-pound", report, overwrite = false } = values;
+    const { units: system = "inch-pound", all = false, report, overwrite = false } = values;
     const [folder = import.meta.dirname, more] = positionals;
     if (more !== undefined) throw new Error(`"${more}" is one folder too many`);
     if (system !== "inch-pound" && system !== "SI") throw new Error(`--units "${system}"`);
     if (report !== undefined && !/\.(html|md)$/.test(report))
       throw new Error(`--report "${report}"`);
-    return { folder, system, report, overwrite };
+    return { folder, system, all, report, overwrite };
   } catch (error) {
     throw new BadInput(`${(error as Error).message}; ${usage}`);
   }

@@ -13,17 +13,18 @@ import type {
 } from "hvac-install-math/commissioning";
 import { figureText, type UnitSystem } from "hvac-install-math/display";
 import { ft, isQuantity, m, type Quantity } from "hvac-install-math/quantity";
-import { sourceById } from "hvac-install-math/sources";
+import { cautionTexts, sourceTexts } from "./closing.ts";
 
 const width = 80;
 
 const words: Record<Outcome, string> = { pass: "PASS", fail: "FAIL", inconclusive: "UNDECIDED" };
 
-/** The whole summary. */
+/** The whole summary; with `all` also the cautions and sources that few people read. */
 export function summary(
   record: InstallationRecord,
   result: InstallationAssessment,
   system: UnitSystem,
+  all: boolean,
 ): string {
   const show = figureText({ system });
   const say = (said: Statement) => explain(said, show);
@@ -54,10 +55,10 @@ export function summary(
     ...bullets(result.assumptions.map(say)),
     "",
     ...title("Cautions", "-"),
-    ...bullets(result.cautions.map(say)),
+    ...bullets(cautionTexts(result, say, all)),
     "",
     ...title("Sources", "-"),
-    ...bullets(sourceTexts(result)),
+    ...bullets(sourceTexts(result, all)),
     "",
     verdict,
   ].join("\n");
@@ -135,21 +136,6 @@ function checkName({ joints }: InstallationRecord, name: string, path: string): 
   const [, i] = /^joints\[(\d+)\]$/.exec(path) ?? [];
   const joint = i === undefined ? undefined : joints?.[Number(i)]?.name;
   return joint ? `${capital(name)}, ${joint}` : capital(name);
-}
-
-/** Every source once, with the clauses that were used. */
-function sourceTexts({ sources }: InstallationAssessment): string[] {
-  const clauses = new Map<(typeof sources)[number]["source"], string[]>();
-  for (const { source, clause } of sources) {
-    clauses.set(source, [...(clauses.get(source) ?? []), ...(clause ? [clause] : [])]);
-  }
-  return [...clauses]
-    .map(([id, used]) => {
-      const { title, edition } = sourceById(id);
-      const name = [edition, title].filter(Boolean).join(", ");
-      return used.length ? `${name}: ${used.join("; ")}` : name;
-    })
-    .sort();
 }
 
 const nameOf = ({ name }: InstallationStep) => capital(name);

@@ -56,6 +56,26 @@ describe("the worked installation", () => {
     expect(output.replace(/\s+/g, " ")).toMatch(pattern);
   });
 
+  it.each(["worked-install", "failing-install", "half-finished-install"])(
+    "ends with what a person reads of the cautions and sources of %s, and with all of them when asked",
+    (name) => {
+      const folder = join(root, "examples", name);
+      const bullets = (text: string, part: string) =>
+        (text.split(`\n${part}\n`)[1] ?? "").split("\n\n")[0]?.split("\n  - ").slice(1) ?? [];
+      for (const part of ["Cautions", "Sources"]) {
+        const shown = bullets(run([folder]).output, part);
+        const all = bullets(run([folder, "--all"]).output, part);
+        expect(new Set(all).size).toBe(all.length);
+        const left = Number(/^(\d+) more: add --all/.exec(shown.pop() ?? "")?.[1]);
+        expect(shown.length + left).toBe(all.length);
+        expect(shown.length).toBeLessThanOrEqual(10);
+        for (const one of part === "Cautions" ? shown : []) expect(all).toContain(one);
+      }
+      const [first] = bullets(run([folder]).output, "Cautions");
+      expect(first).toMatch(/^Mains can kill|^Nobody has signed/); // mains, or what this record lacks
+    },
+  );
+
   it("speaks the reader's units", () => {
     expect(output).toMatch(/118\.0 psig is within/);
     const metric = run(["--units", "SI"]);
