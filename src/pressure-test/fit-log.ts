@@ -36,28 +36,27 @@ export function fitLog(
   const L = cholesky(n, (at) => triangles.reduce((sum, { list }) => sum + (list[at] as number), 0));
   const ones = forward(L, new Array(n).fill(1));
   const levels = forward(L, y);
-  let start = y[0] as number;
-  let drop = start - (y[n - 1] as number);
-  let course: number[] = [];
-  let [aa, ac, cc] = [0, 0, 0];
-  // The curve of a leak depends on its size: a few rounds settle it.
-  for (let round = 0; round < 5; round++) {
-    course = forward(
+  const aa = dot(ones, ones);
+  const ay = dot(ones, levels);
+  const solve = (from: number, lost: number) => {
+    const course = forward(
       L,
-      x.map((at) => -courseOfLeak(at, start, drop)),
+      x.map((at) => -courseOfLeak(at, from, lost)),
     );
-    [aa, ac, cc] = [dot(ones, ones), dot(ones, course), dot(course, course)];
-    const [ay, cy] = [dot(ones, levels), dot(course, levels)];
+    const [ac, cc, cy] = [dot(ones, course), dot(course, course), dot(course, levels)];
     const det = aa * cc - ac * ac;
-    start = (cc * ay - ac * cy) / det;
-    drop = (aa * cy - ac * ay) / det;
-  }
+    const [start, drop] = [(cc * ay - ac * cy) / det, (aa * cy - ac * ay) / det];
+    return { course, ac, det, start, drop };
+  };
+  // The curve of a leak depends on its size: from a straight line, a few rounds settle it.
+  let solved = solve(y[0] as number, 0);
+  for (let round = 0; round < 5; round++) solved = solve(solved.start, solved.drop);
+  const { course, ac, det, start, drop } = solved;
   const rest = levels.map(
     (level, i) => level - start * (ones[i] as number) - drop * (course[i] as number),
   );
   const misfit = n > 2 ? Math.sqrt(dot(rest, rest) / (n - 2)) : 1;
   // The drop is Σ weight·y; each source adds weightᵀ·covariance·weight to its variance.
-  const det = aa * cc - ac * ac;
   const weights = backward(
     L,
     course.map((c, i) => (aa * c - ac * (ones[i] as number)) / det),

@@ -79,10 +79,9 @@ export function pointsOf(
       perPascal,
       perKelvin,
       perBeta: (at(raw, T, beta + 1e-5) - level) / 1e-5,
-      perVolume:
-        count === 1
-          ? []
-          : volumes.map((v, z) => (at(raw, T, beta, nudge(volumes, z, v / 100)) - level) * 100),
+      perVolume: volumes.map(
+        (v, z) => (at(raw, T, beta, nudge(volumes, z, v / 100)) - level) * 100,
+      ),
       count: group.length,
     };
   });

@@ -132,6 +132,15 @@ describe("the scatter of single rows", () => {
     expect(pointsOf(rows, [], 0).variance / (20 ** 2 / 6)).toBeCloseTo(1, 6);
   });
 
+  it("is that of the rows at the last temperature", () => {
+    // One charge, 300 K and at last 270 K: ± 10 Pa at 300 K are ± 9 Pa there (ideal gas).
+    const rows = Array.from({ length: 1001 }, (_, i) => row(i, 1.2e5 + (i % 2) * 10, 300));
+    const colder = [...rows.slice(0, -1), row(1000, 0.9 * 1.2e5, 270)];
+    expect(pointsOf(colder, [], 0).variance / (18 ** 2 / 6)).toBeCloseTo(1, 0);
+    const ratio = pointsOf(colder, [], 0).variance / pointsOf(rows, [], 0).variance;
+    expect(Math.abs(ratio - 0.81)).toBeLessThan(0.05);
+  });
+
   it("is not told from fewer than five rows", () => {
     const four = [1e6, 1e6, 1e6 + 60, 1e6];
     expect(pointsOf(still(four), [], 0).variance).toBe(0);
