@@ -14,7 +14,15 @@ import {
   isHighPressure,
   requireTube,
 } from "./flare-tube.ts";
-import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
+import {
+  type FlareAssessment,
+  type FlareLimits,
+  flareCautions,
+  hullOf,
+  judge,
+  limitsOf,
+} from "./judge.ts";
+import { doubtOfDiameter } from "./manual-doubts.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -84,7 +92,7 @@ export interface FlareDiameterInput {
   readonly refrigerant: FlareRefrigerant;
   /** Measured outside diameter of the flare, above 0. */
   readonly diameter: Quantity<"length">;
-  /** The limits in the unit's manual; they decide alone. */
+  /** The limits in the unit's manual; they decide alone, unless they are in doubt. */
   readonly manual?: FlareLimits<"length">;
   /** What is known of the caliper; counted as exact when left out. */
   readonly caliper?: Instrument<"length">;
@@ -98,6 +106,9 @@ export type FlareDiameterCause = "flare-too-small" | "flare-too-large";
 /**
  * Judges the outside diameter of a flare. Too small seats on too little copper and pulls through; too
  * large binds in the nut and leaves its rim thin.
+ *
+ * Limits of a manual that share nothing with the published ones of the size (`manual-window-apart`) or lie more
+ * than 1 mm apart (`manual-window-wide`) let nothing pass: read the manual again, with its unit.
  *
  * @param input - Tube, refrigerant, diameter, caliper.
  * @returns The verdict, with `cause` on a fail. Measure two diameters at right angles and judge both.
@@ -125,8 +136,11 @@ export function assessFlareDiameter(
   const { manual, tube, refrigerant } = input;
   requireTube(tube);
   isHighPressure(refrigerant); // throws where it is none
-  const window =
-    manual !== undefined ? limitsOf("manual", manual, "length") : flareDiameterLimits(input);
+  const stated = manual === undefined ? undefined : limitsOf("manual", manual, "length");
+  const rows = diameters[tube]?.map(([low, high]) => ({ low: mm(low), high: mm(high) }));
+  const published = rows && hullOf(rows);
+  const doubt = stated && doubtOfDiameter(tube, stated, published);
+  const window = stated && !(doubt && published) ? stated : flareDiameterLimits(input);
   return judge({
     argument: "diameter",
     value: input.diameter,
@@ -135,9 +149,10 @@ export function assessFlareDiameter(
     instrumentArgument: "caliper",
     confidence: input.confidence,
     sure: window,
-    possible: window,
+    possible: doubt && published ? hullOf([stated, published]) : window,
     below: "flare-too-small",
     above: "flare-too-large",
+    doubt,
     cautions: flareCautions,
     sources: [cite("manufacturer-manuals", "flare diameter"), cite("jcgm-106-2012", "8.3")],
   });

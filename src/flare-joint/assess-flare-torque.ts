@@ -1,15 +1,21 @@
 // Was the nut tightened right? A torque reading against the manual's window, or what all sources share.
-// Follows JCGM 106:2012, 8.3; windows from flare-torque.ts, the manual's held against them by manual-torque.ts.
+// Follows JCGM 106:2012, 8.3; windows from flare-torque.ts, the manual's held against them by manual-doubts.ts.
 // Does not cover whether the joint is tight: a pressure test does.
 import { type Assumption, cite, statement } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { newtonMeter } from "../quantity/units/mechanics.ts";
 import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
 import type { FlareTube } from "./flare-tube.ts";
-import { type FlareAssessment, type FlareLimits, flareCautions, judge, limitsOf } from "./judge.ts";
-import { beyondSources, doubtOf } from "./manual-torque.ts";
+import {
+  type FlareAssessment,
+  type FlareLimits,
+  flareCautions,
+  hullOf,
+  judge,
+  limitsOf,
+} from "./judge.ts";
+import { beyondSources, doubtOfTorque } from "./manual-doubts.ts";
 
 /**
  * What is known of a torque wrench.
@@ -95,7 +101,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   const { windows, overlap, conflicts } = flareTorque(tube);
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
   const published = hullOf(windows);
-  const doubt = stated && doubtOf(tube, stated, published);
+  const doubt = stated && doubtOfTorque(tube, stated, published);
   const decisive = doubt ? undefined : stated;
   const assumptions: Assumption[] = stated
     ? []
@@ -123,6 +129,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     possible: decisive ?? (stated ? hullOf([stated, published]) : published),
     below: "under-tightened",
     above: "over-tightened",
+    doubt,
     assumptions,
     cautions: flareCautions,
     sources: [
@@ -130,22 +137,11 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
       ...(decisive ? [] : windows.map(({ citation }) => citation)),
     ],
   });
-  const { outcome, reasons, cautions } = verdict;
-  const conflicting = { ...verdict, conflicts: decisive ? [] : conflicts };
-  if (doubt) {
-    return outcome === "fail"
-      ? { ...conflicting, reasons: [...reasons, doubt] }
-      : { ...conflicting, outcome: "inconclusive", reasons: [doubt] };
-  }
-  const beyond = outcome === "pass" && beyondSources(torque, published);
-  return beyond ? { ...conflicting, cautions: [...cautions, beyond] } : conflicting;
-}
-
-/** From the smallest to the largest figure that any of the windows allows. */
-function hullOf(windows: readonly FlareLimits<"torque">[]): FlareLimits<"torque"> {
+  const beyond = verdict.outcome === "pass" && beyondSources(torque, published);
   return {
-    low: newtonMeter(Math.min(...windows.map(({ low }) => low.si))),
-    high: newtonMeter(Math.max(...windows.map(({ high }) => high.si))),
+    ...verdict,
+    cautions: [...verdict.cautions, ...(beyond ? [beyond] : [])],
+    conflicts: decisive ? [] : conflicts,
   };
 }
 

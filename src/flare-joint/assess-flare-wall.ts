@@ -15,6 +15,7 @@ import {
   requireTube,
 } from "./flare-tube.ts";
 import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
+import { doubtOfWall } from "./manual-doubts.ts";
 
 // The least wall that manuals ask for R410A and R32, mm: the most lenient and the strictest of them.
 const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number]>> = {
@@ -37,7 +38,7 @@ export interface FlareWallInput {
   readonly refrigerant: FlareRefrigerant;
   /** Measured wall, above 0. */
   readonly wall: Quantity<"length">;
-  /** The minimum in the unit's manual; it decides alone. Needed for 3/4 in and for R22. */
+  /** The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in and for R22. */
   readonly manualMinimum?: Quantity<"length">;
   /** What is known of the micrometer; counted as exact when left out. */
   readonly micrometer?: Instrument<"length">;
@@ -47,7 +48,8 @@ export interface FlareWallInput {
 
 /**
  * Judges whether a tube's wall is thick enough for a flare. Manuals differ: what the strictest of them
- * allows passes, what the most lenient refuses fails, and between the two the unit's manual decides.
+ * allows passes, what the most lenient refuses fails, and between the two the unit's manual decides. A
+ * minimum below 0.5 mm lets nothing pass (`manual-minimum-thin`): read the manual again, with its unit.
  *
  * @param input - Tube, refrigerant, wall, the manual's minimum.
  * @returns The verdict, with `cause` on a fail.
@@ -94,6 +96,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     possible: { low: manualMinimum ?? mm(lenient ?? 0) },
     below: "wall-too-thin",
     above: "wall-too-thin",
+    doubt: manualMinimum && doubtOfWall(manualMinimum),
     cautions: flareCautions,
     sources: [cite("manufacturer-manuals", "minimum wall"), cite("jcgm-106-2012", "8.3")],
   });

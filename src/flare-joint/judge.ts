@@ -59,6 +59,8 @@ export interface Judged<K extends AdditiveKind, Cause extends string> {
   readonly possible: Window<K>;
   readonly below: Cause;
   readonly above: Cause;
+  /** Why the caller's manual cannot decide: then nothing passes. */
+  readonly doubt?: Reason | undefined;
   readonly assumptions?: readonly Assumption[];
   readonly cautions: readonly Caution[];
   readonly sources: readonly Citation[];
@@ -67,7 +69,7 @@ export interface Judged<K extends AdditiveKind, Cause extends string> {
 export function judge<K extends AdditiveKind, Cause extends string>(
   input: Judged<K, Cause>,
 ): FlareAssessment<K, Cause> {
-  const { argument, value, kind, instrument, confidence = 0.95, sure, possible } = input;
+  const { argument, value, kind, instrument, confidence = 0.95, sure, possible, doubt } = input;
   const y = siOf(argument, value, kind as K, { above: 0 });
   const unit = value.unit.difference;
   const u =
@@ -127,9 +129,9 @@ export function judge<K extends AdditiveKind, Cause extends string>(
     ? []
     : [statement("exact-instrument", "The reading counts as exact: no accuracy was stated.")];
   return {
-    outcome: passes ? "pass" : fails ? "fail" : "inconclusive",
+    outcome: fails ? "fail" : passes && !doubt ? "pass" : "inconclusive",
     ...(fails && { cause: low ? input.below : input.above }),
-    reasons: [reason],
+    reasons: doubt ? [...(fails ? [reason] : []), doubt] : [reason],
     assumptions: [...assumptions, ...(input.assumptions ?? [])],
     cautions: input.cautions,
     sources: input.sources,
@@ -151,6 +153,14 @@ function limitsIn<K extends AdditiveKind>(
 ): Record<string, AnyQuantity> {
   const limits = { ...(low && { low: low.as(unit) }), ...(high && { high: high.as(unit) }) };
   return limits as unknown as Record<string, AnyQuantity>;
+}
+
+/** From the smallest to the largest figure that any of the windows, one or more, allows. */
+export function hullOf<K extends AdditiveKind>(windows: readonly FlareLimits<K>[]): FlareLimits<K> {
+  return windows.reduce((hull, { low, high }) => ({
+    low: low.si < hull.low.si ? low : hull.low,
+    high: high.si > hull.high.si ? high : hull.high,
+  }));
 }
 
 /** Two limits from the caller's manual, checked. */

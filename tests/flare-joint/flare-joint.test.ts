@@ -267,6 +267,46 @@ describe("the flare itself", () => {
     );
   });
 
+  test("is not passed by a manual's diameters that are none of this size or decide nothing", () => {
+    const at = (d: number, manual: flare.FlareLimits<"length">, tube: flare.FlareTube = "3/8") =>
+      flare.assessFlareDiameter({ tube, refrigerant: "R410A", diameter: mm(d), manual });
+    const codes = (...a: Parameters<typeof at>) => at(...a).reasons.map(({ code }) => code);
+    const limits = (low: number, high: number) => ({ low: mm(low), high: mm(high) });
+    expect(at(13.3, limits(13.1, 13.5)).outcome).toBe("pass"); // meets 12.6 to 13.2: believed
+    expect(at(12.7, limits(12.6, 13)).outcome).toBe("pass"); // that of R22
+    const larger = limits(16.2, 16.6); // that of 1/2 in
+    expect(at(16.4, larger).outcome).toBe("inconclusive");
+    expect(codes(16.4, larger)).toEqual(["manual-window-apart"]);
+    expect(at(13, larger).outcome).toBe("inconclusive");
+    expect(codes(12, larger)).toEqual(["outside", "manual-window-apart"]);
+    expect(codes(17, larger)).toEqual(["outside", "manual-window-apart"]);
+    expect(at(13, { low: inch(12.8), high: inch(13.2) }).outcome).toBe("inconclusive");
+    expect(at(13, limits(12, 13)).outcome).toBe("pass");
+    expect(codes(13, limits(1, 500))).toEqual(["manual-window-wide"]);
+    expect(codes(10.2, limits(9.5, 11), "5/16")).toEqual(["manual-window-wide"]);
+    expect(explain(at(16.4, larger).reasons[0] as flareReason)).toBe(
+      "16.2 mm to 16.6 mm of the manual shares nothing with the 12.6 mm to 13.2 mm of published flares of 3/8 in: read the manual again, with its unit.",
+    );
+  });
+
+  test("is not passed by a manual's wall that any tube on the market has", () => {
+    const at = (wall: number, least: number) =>
+      flare.assessFlareWall({
+        tube: "3/8",
+        refrigerant: "R32",
+        wall: mm(wall),
+        manualMinimum: mm(least),
+      });
+    expect(at(0.61, 0.6).outcome).toBe("pass");
+    expect(at(0.61, 0.5).outcome).toBe("pass");
+    const thin = at(0.61, 0.03); // 0.03 in, taken for mm
+    expect(thin.outcome).toBe("inconclusive");
+    expect(thin.reasons.map((reason) => explain(reason))).toEqual([
+      "A wall of 0.03 mm asks nothing of any tube on the market, where manuals ask for 0.7 mm or more: read the manual again, with its unit.",
+    ]);
+    expect(at(0.02, 0.03).cause).toBe("wall-too-thin");
+  });
+
   test("needs a thick enough wall; B280 passes where manuals ask 0.8 mm, thin line-set tube fails", () => {
     const at = (tube: flare.FlareTube, wall: ReturnType<typeof mm>) =>
       flare.assessFlareWall({ tube, refrigerant: "R32", wall }).outcome;
