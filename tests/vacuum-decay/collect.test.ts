@@ -32,7 +32,8 @@ function collected(
   return log;
 }
 const course = (n: number, of: (i: number) => number) => Array.from({ length: n }, (_, i) => of(i));
-const withRow = (list: number[], row: number, p: number) => list.toSpliced?.(row, 1, p) ?? list;
+const withRow = (list: readonly number[], row: number, p: number) =>
+  list.map((one, i) => (i === row ? p : one));
 const rng = random(9);
 const quiet = course(60, () => 40 + 0.05 * rng.normal());
 

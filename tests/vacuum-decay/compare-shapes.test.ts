@@ -1,6 +1,7 @@
-import { micron, pascalAbsolute, second } from "hvac-install-math/quantity";
+import { micron, pascalAbsolute, pascalPerSecond, second } from "hvac-install-math/quantity";
 import { compareLineAndSaturating } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
+import { aiccOf } from "../../src/vacuum-decay/least-squares.ts";
 import { random } from "./simulation.ts";
 import { strd } from "./strd.ts";
 
@@ -21,6 +22,39 @@ describe("compareLineAndSaturating", () => {
       pressure: pascalAbsolute(y[i] as number),
     }));
     expect(compareLineAndSaturating(readings).preferred).toBe("saturating");
+  });
+
+  it("gives the slope and its deviation that NIST certifies for Norris, in any order of rows", () => {
+    const { x, y } = strd.norris;
+    const readings = x.map((t, i) => ({
+      elapsed: second(t),
+      pressure: pascalAbsolute(y[i] as number),
+    }));
+    for (const rows of [readings, [...readings].reverse()]) {
+      const { line } = compareLineAndSaturating(rows);
+      expect(line.rate.in(pascalPerSecond)).toBeCloseTo(1.00211681802045, 9);
+      expect(line.rateDeviation.in(pascalPerSecond)).toBeCloseTo(0.000429796848199937, 9);
+      // residual standard deviation 0.884796396144373 with 34 degrees of freedom, certified; K counts the variance
+      expect(line.aicc).toBeCloseTo(aiccOf(34 * 0.884796396144373 ** 2, 36, 3), 3);
+    }
+  });
+
+  it("gives the plateau, time constant and AICc of the saturating curve", () => {
+    // exact readings: 40 Pa rising by 60 Pa with a time constant of 400 s
+    const exact = Array.from({ length: 40 }, (_, i) => {
+      const t = 50 + 30 * i;
+      return {
+        elapsed: second(t),
+        pressure: pascalAbsolute(40 + 60 * -Math.expm1(-(t - 50) / 400)),
+      };
+    });
+    const { saturating, preferred } = compareLineAndSaturating(exact);
+    expect(saturating.plateau.in(pascalAbsolute)).toBeCloseTo(100, 6);
+    expect(saturating.timeConstant.in(second)).toBeCloseTo(400, 5);
+    expect(preferred).toBe("saturating");
+    // nothing is left of the squares but the 1e-12 of them that keeps the logarithm finite
+    const squares = exact.reduce((sum, { pressure }) => sum + pressure.si ** 2, 0);
+    expect(saturating.aicc).toBeCloseTo(aiccOf(1e-12 * squares, 40, 4), 1);
   });
 
   it("says that a minute of a slow curve cannot be told from a line, and half an hour can", () => {
