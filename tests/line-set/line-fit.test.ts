@@ -1,3 +1,4 @@
+import { explain } from "hvac-install-math/assessment";
 import {
   assessLineFit,
   insulatedDiameter,
@@ -31,6 +32,15 @@ describe("smallestSleeve", () => {
     [7, 3],
   ])("finds the known best packing of %i equal circles", (count, ratio) => {
     expect(sleeve(...Array(count).fill(10))).toBeCloseTo(10 * ratio, 4);
+  });
+
+  it("answers in the unit of the first item, whatever the order of the sizes", () => {
+    const items = [
+      { label: "drain", diameter: inch(0.75) },
+      { label: "vapour line", diameter: mm(30) },
+    ];
+    expect(smallestSleeve(items).toString(undefined, 3)).toBe("1.931 in"); // 0.75 + 30/25.4
+    expect(sleeve(12, 20, 26, 30)).toBeCloseTo(sleeve(30, 26, 20, 12), 3);
   });
 
   it("keeps the clearance between items and to the wall", () => {
@@ -93,6 +103,67 @@ describe("assessLineFit", () => {
     expect(judge(rounds(20, 20, 20, 20, 20), square(20 * (1 + Math.SQRT2))).outcome).toBe("pass");
   });
 
+  // Side over diameter of the best known packings of equal circles in a square: 1/(2·radius) with the radii of
+  // Croft, Falconer & Guy, Unsolved Problems in Geometry (1991), D1, from memory.
+  it.each([
+    [3, 0.254333],
+    [4, 0.25],
+    [5, 0.207107],
+    [6, 0.187681],
+  ])("packs %i equal circles in the smallest known square", (count, radius) => {
+    const side = 20 / (2 * radius);
+    const square = (s: number) => ({ width: mm(s), height: mm(s) });
+    const items = rounds(...Array(count).fill(20));
+    expect(judge(items, square(side * 1.001)).outcome).toBe("pass");
+    expect(judge(items, square(side * 0.999)).outcome).not.toBe("pass");
+  });
+
+  it("lies the first item against the wall, with its clearance, in the unit of the items", () => {
+    const [inDuct] = judge(rounds(20), { width: mm(60), height: mm(50) }, 4).layout;
+    expect([inDuct?.label, inDuct?.x.in(mm), inDuct?.y.in(mm)]).toEqual([
+      "item 1",
+      expect.closeTo(14, 9), // radius 10 and 4 to the wall
+      expect.closeTo(14, 9),
+    ]);
+    const [inSleeve] = judge(rounds(20), { diameter: inch(2) }, 4).layout;
+    expect(inSleeve?.y.unit).toBe(mm);
+    // At the bottom of the sleeve: 25.4 − 4 − 10 below its centre.
+    expect(inSleeve?.x.in(mm)).toBeCloseTo(0, 9);
+    expect(inSleeve?.y.in(mm)).toBeCloseTo(-11.4, 9);
+  });
+
+  it("says in words what it found", () => {
+    const said = (...a: Parameters<typeof judge>) =>
+      judge(...a).reasons.map((reason) => explain(reason));
+    expect(said(rounds(30), { diameter: mm(60) })).toEqual([
+      "The items fit and fill 25 % of the opening.",
+    ]);
+    expect(said(rounds(30, 21), { diameter: mm(50) })).toEqual([
+      "The opening is too small; a sleeve of 51 mm takes the items.",
+    ]);
+    // Four of 20 mm in a sleeve: 20 · (1 + √2).
+    expect(said(rounds(20, 20, 20, 20), { width: mm(39.5), height: mm(40) })).toEqual([
+      "No layout was found; a sleeve of 48.28 mm takes the items.",
+    ]);
+  });
+
+  it("counts the fill by the items and the opening, not by the clearance", () => {
+    const area = (d: number) => (Math.PI / 4) * d ** 2;
+    const duct = judge(rounds(20, 10), { width: mm(60), height: mm(50) }, 4);
+    expect(duct.fill).toBeCloseTo((area(20) + area(10)) / (60 * 50), 9);
+    expect(judge(rounds(30), { diameter: mm(60) }, 4).fill).toBeCloseTo(0.25, 9);
+  });
+
+  it("fails where the items, with their clearance, need just more than the opening has", () => {
+    // 20 + 20 mm and three clearances of 2 mm.
+    expect(judge(rounds(20, 20), { diameter: mm(46) }, 2).outcome).toBe("pass");
+    expect(judge(rounds(20, 20), { diameter: mm(45.9) }, 2).outcome).toBe("fail");
+    expect(judge(rounds(20, 20), { width: mm(46), height: mm(24) }, 2).outcome).toBe("pass");
+    expect(judge(rounds(20, 20), { width: mm(45.9), height: mm(24) }, 2).outcome).toBe("fail");
+    expect(judge(rounds(20, 20), { width: mm(46), height: mm(23.9) }, 2).outcome).toBe("fail");
+    expect(judge(rounds(20, 20), { width: mm(24), height: mm(46) }, 2).outcome).toBe("pass");
+  });
+
   it("says that it cannot tell when it found no layout and cannot rule one out", () => {
     const open = judge(rounds(20, 20, 20, 20), { width: mm(39.5), height: mm(40) });
     expect([open.outcome, open.reasons[0]?.code]).toEqual(["inconclusive", "no-layout-found"]);
@@ -103,7 +174,10 @@ describe("assessLineFit", () => {
     const result = judge(rounds(30), { diameter: mm(60) });
     expect(result.fill).toBeCloseTo(0.25, 9);
     expect(result.cautions.map(({ code }) => code)).toEqual(["drilling", "drain-falls", "height"]);
-    expect(result.assumptions.map(({ code }) => code)).toContain("no-clearance");
+    expect(result.assumptions.map(({ code }) => code)).toEqual(["round-and-stiff", "no-clearance"]);
+    const spaced = judge(rounds(30), { diameter: mm(60) }, 1);
+    expect(spaced.assumptions.map(({ code }) => code)).toEqual(["round-and-stiff"]);
+    expect(result.sources.map(({ source }) => source)).toEqual(["common-practice"]);
   });
 
   it("adds insulation on both sides", () => {
@@ -127,5 +201,17 @@ describe("assessLineFit", () => {
       expect(bad({ opening })).toThrow(/^opening: /);
     }
     expect(bad({ clearance: inch(-1) })).toThrow(/^clearance: -1 in/);
+    expect(bad({ clearance: mm(101) })).toThrow(/^clearance: 101 mm/);
+    expect(bad({ opening: { diameter: mm(4) }, clearance: mm(4) })).toThrow(
+      /^opening\.diameter: 4 mm is not allowed; allowed: more than 4 mm/,
+    );
+    expect(bad({ opening: { width: m(11), height: m(1) } })).toThrow(/^opening\.width: 11 m/);
+    expect(bad({ items: [{ label: 5, diameter: mm(20) }] })).toThrow(/^items\[0\]\.label: 5/);
+    expect(bad({ items: [{ label: "x", diameter: mm(0) }] })).toThrow(/^items\[0\]\.diameter: 0/);
+    expect(bad({ items: [{ label: "x", diameter: mm(1001) }] })).toThrow(
+      /^items\[0\]\.diameter: 1001 mm/,
+    );
+    expect(() => insulatedDiameter(jisH3300Tube("9.52"), mm(101))).toThrow(/^thickness: 101 mm/);
+    expect(() => insulatedDiameter(jisH3300Tube("9.52"), mm(-1))).toThrow(/^thickness: -1 mm/);
   });
 });
