@@ -171,7 +171,7 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     }
   }
 
-  const rate = seconds > 0 && volume > 0 ? volume / seconds : 0;
+  const rate = seconds > 0 ? volume / seconds : 0;
   const relative = Math.hypot(u, drop * volumeError);
   if (rate > 0) {
     const smallest = shown(k * u * rate, paM3PerS);
@@ -205,11 +205,10 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   };
 }
 
-/** Seconds more until drop·(t/t0) leaves the guard band of ± U around the limit; 0 when it never does. */
+/** Seconds more until drop·(t/t0) leaves the guard band of ± U around the limit; 0 when it never does, or not within a week. */
 function hold({ drop, limit, seconds }: Evidence, U: number): number {
   const apart = limit?.isRate ? Math.abs(limit.drop - drop) : drop;
   const needed = limit && !limit.isRate ? limit.drop + U : U;
-  if (seconds <= 0 || apart <= 0) return 0;
   const further = seconds * (needed / apart - 1);
   return further <= week ? Math.max(0, further) : 0;
 }

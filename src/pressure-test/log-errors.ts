@@ -135,9 +135,10 @@ function speeds(times: readonly number[], list: readonly number[]): number[] {
   });
 }
 
+/** The list at a time that is not after the last. */
 function interpolated(times: readonly number[], list: readonly number[], at: number): number {
   let i = 1;
-  while (i < times.length - 1 && (times[i] as number) < at) i++;
+  while ((times[i] as number) < at) i++;
   const [a, b] = [times[i - 1] as number, times[i] as number];
   const [u, v] = [list[i - 1] as number, list[i] as number];
   return b > a ? u + ((v - u) * (at - a)) / (b - a) : v;

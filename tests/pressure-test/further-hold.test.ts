@@ -1,7 +1,7 @@
 // A gauge whose zero wanders by ± 866 Pa: u = a/√3 = 500 Pa (JCGM 100:2008, 4.3.7), U = 1000 Pa at k = 2, and nothing
 // else is uncertain. Temperature as it was, so that the drop is what is missing. What follows is the guarded
 // decision rule of JCGM 106:2012, 8.3.2 and 8.3.3, for a drop that grows as it did.
-import type { Reason } from "hvac-install-math/assessment";
+import { explain, type Reason } from "hvac-install-math/assessment";
 import {
   assessPressureTest,
   type PressureTest,
@@ -107,6 +107,10 @@ describe("the decision", () => {
     ]);
     expect(codes(4010, within(3000))[0]).toBe("above-limit");
     expect(codes(2010, within(3000))[0]).toBe("limit-undecided");
+    const sentence = (drop: number) => explain(judged(drop, within(3000)).reasons[0] as Reason);
+    expect(sentence(1500)).toContain("within the limit 3000 Pa");
+    expect(sentence(2500)).toContain("across the limit 3000 Pa");
+    expect(sentence(4500)).toContain("exceeds the limit 3000 Pa");
     // Φ((3000 − 2000)/500) = Φ(2), JCGM 106:2012, eq. 7
     expect(judged(2000, within(3000)).conformanceProbability).toBeCloseTo(0.97725, 5);
   });

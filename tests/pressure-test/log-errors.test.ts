@@ -99,6 +99,12 @@ describe("errors of all rows", () => {
     ]);
   });
 
+  it("of the gauge's zero grow by the stated drift from the first point to the last, whenever that is", () => {
+    const of = covariance({ pressure: { between: 500 }, T: [[290], [290]], t: [100, 1100] });
+    const size = (i: number) => Math.sqrt(of("gauge drift", i, i));
+    expect(size(1) - size(0)).toBeCloseTo(500, 9);
+  });
+
   it("of the thermometer move all zones together", () => {
     const T = [
       [290, 295],
@@ -213,6 +219,15 @@ describe("the distance of the thermometer from the gas", () => {
     expect(lag(3, 3)).toBeCloseTo((3000 * 120 * 0.01) ** 2, 3);
     // At 1000 s and 1700 s the window ends where the step begins.
     for (const i of [0, 1, 4, 5]) expect(lag(i, i)).toBeCloseTo(0, 6);
+  });
+
+  it("bears two rows at one time", () => {
+    // From the second row on 1 mK/s: 0.12 K behind, less what 3 % of the swing make.
+    const of = covariance({ T: [[290], [290], [290.6]], t: [0, 0, 600] });
+    for (const i of [0, 1]) {
+      const swing = (3000 * 0.03 * 0.2) ** 2;
+      expect(of("gas temperature", i, i) - swing).toBeCloseTo((3000 * 0.12) ** 2, 3);
+    }
   });
 
   it("reads the temperature between two points, where the window ends there", () => {
