@@ -130,9 +130,15 @@ function parts<K extends "gaugePressure" | "temperature">(
   instrument: Instrument<K> & { readonly separateInstruments?: boolean },
   unit: Unit<DifferenceOf<K>>,
 ): Omit<ReadingErrors, "between"> {
-  const all = standardUncertainty(instrument, unit, path).si;
-  const common = instrument.separateInstruments ? 0 : rectangular(instrument.accuracy?.si ?? 0);
-  const each = Math.sqrt(Math.max(0, all * all - common * common));
-  const step = (instrument.resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1
-  return { each, step, random: Math.sqrt(Math.max(0, each * each - step * step)), common };
+  standardUncertainty(instrument, unit, path); // refuses what is no instrument
+  const { accuracy, resolution, repeatability, separateInstruments } = instrument;
+  const limits = rectangular(accuracy?.si ?? 0);
+  const step = (resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1
+  const random = Math.hypot(repeatability?.si ?? 0, separateInstruments ? limits : 0);
+  return {
+    each: Math.hypot(step, random),
+    step,
+    random,
+    common: separateInstruments ? 0 : limits,
+  };
 }

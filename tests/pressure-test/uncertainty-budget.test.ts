@@ -20,6 +20,7 @@ import {
   type Quantity,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { errorsOf } from "../../src/pressure-test/instruments.ts";
 
 const exact = {
   pressure: { accuracy: pascal(0), drift: pascal(0) },
@@ -116,6 +117,40 @@ describe("the gauge", () => {
     const given = { pressure: { accuracy: pascal(4e3), drift: pascal(300) } };
     near(budget(given)["gauge drift"], 300 / Math.sqrt(3));
     expect(codes(given)).not.toContain("gauge-drift");
+  });
+});
+
+describe("the errors of a reading", () => {
+  const of = (change: object) =>
+    errorsOf({
+      pressure: {
+        accuracy: pascal(300),
+        resolution: pascal(120),
+        repeatability: pascal(50),
+        ...change,
+      },
+      temperature: exact.temperature,
+    }).pressure;
+
+  it("are a display step, what is random, and what is common to all readings", () => {
+    const { each, step, random, common, between } = of({ drift: pascal(90) });
+    expect(step).toBeCloseTo(120 / Math.sqrt(12), 9);
+    expect(random).toBeCloseTo(50, 9);
+    expect(each).toBeCloseTo(Math.hypot(50, 120 / Math.sqrt(12)), 9);
+    expect(common).toBeCloseTo(300 / Math.sqrt(3), 9);
+    expect(between).toBeCloseTo(90 / Math.sqrt(3), 9);
+  });
+
+  it("have nothing in common where the instrument changed", () => {
+    const { each, random, common, between } = of({ separateInstruments: true });
+    expect(random).toBeCloseTo(Math.hypot(50, 300 / Math.sqrt(3)), 9);
+    expect(each).toBeCloseTo(Math.hypot(random, 120 / Math.sqrt(12)), 9);
+    expect([common, between]).toEqual([0, 0]);
+  });
+
+  it("are nothing that is not stated", () => {
+    const unstated = { accuracy: undefined, resolution: undefined };
+    expect(of({ ...unstated })).toEqual({ each: 50, step: 0, random: 50, common: 0, between: 0 });
   });
 });
 
