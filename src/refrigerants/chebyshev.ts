@@ -3,7 +3,7 @@
 // Does not cover the fit; the generator makes the coefficients.
 
 /**
- * Sum of c_k T_k(y) with y = x mapped from [from, to] to [−1, 1].
+ * Sum of two or more terms c_k T_k(y) with y = x mapped from [from, to] to [−1, 1].
  *
  * With z = 2y² − 1, T_2k(y) = T_k(z) and T_2k+1(y) = y V_k(z), where V_0 = 1 and V_1 = 2z − 1 obey the same
  * recurrence (DLMF 18.7(ii)). The two sums do not wait for each other, which halves the time.
@@ -35,6 +35,6 @@ export function chebyshev(
     even2 = even1;
     even1 = even;
   }
-  const odd0 = k === 1 ? twice * odd1 + ((terms[1] as number) - odd2) : 0;
+  const odd0 = twice * odd1 + ((terms[1] as number) - odd2);
   return z * even1 + ((terms[0] as number) - even2) + y * (odd0 - odd1);
 }

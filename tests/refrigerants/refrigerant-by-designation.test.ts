@@ -24,6 +24,24 @@ describe("a designation", () => {
     },
   );
 
+  test.each(["HCFC-22", "hc290", "HFC-32", "HCFO-1233zd(E)", "HFO-1234yf"])(
+    "%s may say what its molecule is made of",
+    (text) => {
+      const number = text.replace(/^[A-Za-z]+-?/, "");
+      expect(refrigerantByDesignation(text).designation).toBe(`R-${number}`);
+    },
+  );
+
+  test("with letters in front that are none of these means nothing", () => {
+    for (const text of ["xr410a", "rr410a", "hfc", "cfc22", "R-hfc32"]) {
+      expect(() => refrigerantByDesignation(text)).toThrow(InvalidInputError);
+    }
+  });
+
+  test("of another isomer is not taken for the one that is known", () => {
+    expect(() => refrigerantByDesignation("R-1234ze(Z)")).toThrow(InvalidInputError);
+  });
+
   test("of every refrigerant leads to itself", () => {
     for (const one of refrigerants) expect(refrigerantByDesignation(one.designation)).toBe(one);
     expect(refrigerantByDesignation("717")).toBe(R717);
