@@ -248,7 +248,11 @@ describe("the arguments of vacuum decay", () => {
     ["tubes[0].bore", piped({ bore: m(1) }), piped({ bore: m(1.01) })],
     ["tubes[0].length", piped({ length: m(1e-4) }), piped({ length: m(0.9e-4) })],
     ["tubes[0].length", piped({ length: m(1000) }), piped({ length: m(1001) })],
-    ["tubes.length", down({ tubes: [] }), down({ tubes: Array(101).fill({ bore: m(1), length: m(1) }) })],
+    [
+      "tubes.length",
+      down({ tubes: [] }),
+      down({ tubes: Array(101).fill({ bore: m(1), length: m(1) }) }),
+    ],
     ["start", gas({}), gas({ start: micron(0) })],
     ["cycles[0].vacuum", gas({}), gas({ cycles: [{ ...cycle, vacuum: micron(760_000) }] })],
     ["cycles[0].vacuum", gas({}), gas({ cycles: [{ ...cycle, vacuum: micron(0) }] })],

@@ -1,0 +1,173 @@
+// What takes a pass back, on stretches of a log whose every figure is given. The thresholds are common practice, no
+// source; the saturation of ice is IAPWS R14-08's.
+import { describe, expect, it } from "vitest";
+import { degC, micron, micronDifference, second } from "../../src/quantity/index.ts";
+import type { Segment } from "../../src/vacuum-decay/collect.ts";
+import type { Component } from "../../src/vacuum-decay/component.ts";
+import { doubtsOf, stillness } from "../../src/vacuum-decay/doubts.ts";
+import { emptyGram } from "../../src/vacuum-decay/gram.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
+
+const pa = (microns: number) => micronDifference(microns).si;
+const settings = (more: Partial<VacuumDecayOptions> = {}) =>
+  settingsOf({ ambient: degC(20), policy: acceptancePolicies.commonPractice500, ...more });
+const stated = (microns: number) => settings({ gauge: { resolution: micronDifference(microns) } });
+
+/** A stretch of points a minute apart, in micron; the last is still open. */
+function stretch(points: readonly number[], more: Partial<Segment> = {}): Segment {
+  const origin = pa(points[0] as number);
+  const p = points.map((one) => pa(one) - origin);
+  const t = points.map((_, i) => 60 * i);
+  const last = 60 * (points.length - 1);
+  const open = { index: 99, n: 2, t: 2 * last, p: 2 * (p.at(-1) as number) };
+  return {
+    start: 0,
+    origin,
+    gram: emptyGram(),
+    t: t.slice(0, -1),
+    p: p.slice(0, -1),
+    w: [],
+    open,
+    last,
+    lastP: pa(points.at(-1) as number),
+    changed: last,
+    rows: points.length,
+    ...more,
+  };
+}
+/** A model that lies at a rise in micron. */
+const flat = (rise = 0, weight = 1) =>
+  ({ weight, fast: -1, shape: -1, slope: 0, constant: pa(rise) }) as Component;
+const doubts = (segment: Segment, given = settings(), components = [flat()], least = 10) =>
+  doubtsOf(components, segment, given, { k: 0, least: pa(least) });
+const figure = (one: ReturnType<typeof doubts>[number] | undefined, name: string) =>
+  (one?.values[name] as { si: number } | undefined)?.si;
+const codes = (...args: Parameters<typeof doubts>) => doubts(...args).map(({ code }) => code);
+const steady = (p: number, n = 11) => stretch(Array.from({ length: n }, () => p));
+
+describe("a display that stands still", () => {
+  const of = (changed: number, last: number, given = stated(1)) =>
+    stillness(stretch([300, 300], { changed, last }), given);
+
+  it("has not changed in the last half of the evidence", () => {
+    expect([of(300, 600), of(301, 600)]).toEqual(["unexplained", "follows"]);
+  });
+
+  it("may be quiet for two minutes, or for less where the hold is shorter", () => {
+    expect([of(0, 120), of(0, 119)]).toEqual(["unexplained", "follows"]);
+    const checkpoints = [{ at: second(60), limit: micron(500) }];
+    const short = settings({ policy: { ...acceptancePolicies.splitManualA, checkpoints } });
+    expect([of(0, 60, short), of(0, 59, short)]).toEqual(["unexplained", "follows"]);
+  });
+
+  it("is explained by stated steps above 1 micron", () => {
+    for (const step of [0, 0.1, 1]) expect(of(0, 600, stated(step))).toBe("unexplained");
+    for (const step of [2, 5, 25]) expect(of(0, 600, stated(step))).toBe("wide-steps");
+    expect(of(0, 600, settings())).toBe("unexplained");
+  });
+
+  it("is said with the reading and since when, in the log's own time", () => {
+    const held = stretch([300, 302, 302, 302], { changed: 60, start: 240 });
+    const [one] = doubts(held, stated(1));
+    expect(one?.code).toBe("display-still");
+    expect(one?.values).toMatchObject({ since: { si: 300 } });
+    expect(figure(one, "pressure")).toBeCloseTo(pa(302), 9);
+  });
+});
+
+describe("readings below what gauge and pump reach", () => {
+  it("are those below 5 micron, at either end", () => {
+    expect(codes(steady(5))).toEqual([]);
+    expect(codes(steady(4.9))).toEqual(["below-gauge"]);
+    expect(codes(stretch([4.9, 9, 9, 9, 9]), settings(), [flat(4)])).toEqual(["below-gauge"]);
+    expect(codes(stretch([9, 9, 9, 4.9, 4.9]), settings())).toEqual(["below-gauge"]);
+  });
+
+  it("are those below one step of the stated display", () => {
+    expect(codes(steady(25), stated(25))).toEqual([]);
+    const [one] = doubts(steady(24), stated(25));
+    expect(one?.code).toBe("below-gauge");
+    expect(figure(one, "lowest")).toBeCloseTo(pa(24), 9);
+    expect(figure(one, "believed")).toBeCloseTo(pa(25), 9);
+  });
+});
+
+describe("ice", () => {
+  // 38.01 Pa, 285.1 micron, over ice at −30 °C: IAPWS R14-08(2011), equation 6
+  const cold = settings({ coldest: degC(-30) });
+
+  it("is not excluded from its saturation pressure on", () => {
+    expect(codes(steady(284), cold)).toEqual([]);
+    const [one] = doubts(steady(287), cold);
+    expect(one?.code).toBe("ice-not-excluded");
+    expect(figure(one, "saturation")).toBeCloseTo(38.01, 1);
+    expect(figure(one, "coldest")).toBeCloseTo(243.15, 9);
+  });
+
+  it("is compared with the last readings, not with the first", () => {
+    expect(codes(stretch([270, 280, 290, 290]), cold, [flat(20)])).toEqual(["ice-not-excluded"]);
+    expect(codes(stretch([290, 288, 282, 282]), cold, [flat(-8)])).toEqual([]);
+  });
+
+  it("is guarded by the gauge's limits of error", () => {
+    const guarded = (p: number) =>
+      doubtsOf([flat()], steady(p), cold, { k: 0.1, least: pa(10) }).map(({ code }) => code);
+    expect(guarded(256)).toEqual([]); // 285.1 less a tenth is 256.6
+    expect(guarded(258)).toEqual(["ice-not-excluded"]);
+  });
+
+  it("is compared with the last reading where there is one point only", () => {
+    const single = (p: number) => ({ ...steady(280, 1), lastP: pa(p) });
+    expect(codes(single(284), cold)).toEqual([]);
+    expect(codes(single(287), cold)).toEqual(["ice-not-excluded"]);
+    expect(codes(single(200), cold)).toEqual([]); // and a fall is not yet seen
+  });
+});
+
+describe("a pressure that falls", () => {
+  it("is one that fell by more than is material after the first quarter", () => {
+    // eight minutes: a quarter is two minutes
+    const of = (...points: number[]) =>
+      codes(
+        stretch(points),
+        settings(),
+        [flat(-100)].map((one) => ({
+          ...one,
+          constant: pa((points.at(-1) as number) - (points[0] as number)),
+        })),
+      );
+    expect(of(400, 380, 300, 300, 300, 300, 295, 289, 289)).toEqual(["pressure-falls"]);
+    expect(of(400, 380, 300, 300, 300, 300, 295, 291, 291)).toEqual([]);
+    const [one] = doubts(stretch([400, 380, 300, 300, 300, 300, 295, 280, 280]), settings(), [
+      flat(-120),
+    ]);
+    expect(figure(one, "fall")).toBeCloseTo(pa(20), 9);
+  });
+
+  it("is looked for after three minutes in a long log", () => {
+    const long = (third: number) => [
+      400,
+      390,
+      380,
+      third,
+      ...Array.from({ length: 27 }, () => 300),
+    ];
+    expect(codes(stretch(long(305)), settings(), [flat(-100)])).toEqual([]);
+    expect(codes(stretch(long(315)), settings(), [flat(-100)])).toEqual(["pressure-falls"]);
+  });
+});
+
+describe("a rise that quickens", () => {
+  it("ends with its last two points above the mean of the curves by more than is material", () => {
+    const points = [300, 300, 300, 300, 310, 312]; // mean of the last two: 311
+    expect(codes(stretch(points), settings(), [flat(0.9)])).toEqual(["rise-quickens"]);
+    expect(codes(stretch(points), settings(), [flat(1.1)])).toEqual([]);
+    expect(codes(stretch(points), settings(), [flat(0, 0.5), flat(1.8, 0.5)])).toEqual([
+      "rise-quickens",
+    ]);
+    expect(codes(stretch(points), settings(), [flat(0, 0.5), flat(2.2, 0.5)])).toEqual([]);
+    const [one] = doubts(stretch(points));
+    expect(figure(one, "late")).toBeCloseTo(pa(11), 9);
+  });
+});
