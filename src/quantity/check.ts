@@ -56,7 +56,7 @@ export function objectOf<T extends object>(argument: string, given: T): T {
 }
 
 /** A list that has to be there, without holes; `most` items where the work grows faster than the list. */
-export function listOf<T>(argument: string, given: readonly T[], most?: number): readonly T[] {
+export function listOf<T>(argument: string, given: readonly T[], most = Infinity): readonly T[] {
   if (!Array.isArray(given)) {
     throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
   }
@@ -65,7 +65,7 @@ export function listOf<T>(argument: string, given: readonly T[], most?: number):
     const at = `${argument}[${hole}]`;
     throw new InvalidInputError({ argument: at, value: "undefined", allowed: "a value" });
   }
-  if (most !== undefined) numberOf(`${argument}.length`, given.length, { max: most });
+  numberOf(`${argument}.length`, given.length, { max: most });
   return given;
 }
 

@@ -179,6 +179,11 @@ describe("equals", () => {
     expect(q.equals(q.psi(3), q.psi(1.999), q.psi(1))).toBe(false);
   });
 
+  it("looks at twelve digits of the larger value, also beside 0", () => {
+    expect(q.equals(q.m(1), q.m(0), q.m(1 - 5e-13))).toBe(true);
+    expect(q.equals(q.m(0), q.m(1), q.m(1 - 5e-12))).toBe(false);
+  });
+
   it("does so for every tenth on every scale, whatever binary arithmetic makes of it", () => {
     for (let tenths = 0; tenths < 1000; tenths++) {
       const [low, high] = [tenths / 10, (tenths + 1) / 10];

@@ -317,6 +317,11 @@ describe("the functions of the core name the argument", () => {
       "product or quotient: length × voltage = mass is not allowed; allowed: a pair of kinds in the table Products",
     ],
     [
+      "a product of a kind that heads no row of the table",
+      () => js.product(oz(1), ft(1), m),
+      "product or quotient: mass × length = length is not allowed; allowed: a pair of kinds in the table Products",
+    ],
+    [
       "a product the wrong way round",
       () => js.product(ft(20), ozPerFt(0.16), oz),
       "product or quotient: length × massPerLength = mass is not allowed; allowed: a pair of kinds in the table Products",
