@@ -283,6 +283,14 @@ describe("the plan of the fill", () => {
     expect(lowered).toBe(false);
   });
 
+  it("says that it believes the limits to be all of them, and what can hurt someone", () => {
+    const { assumptions, cautions } = pressurizationPlan(site);
+    expect(assumptions.map(({ code }) => code)).toEqual(["all-limits-given"]);
+    expect(cautions.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["dry-nitrogen-only", "regulator-and-relief", "no-margin"]),
+    );
+  });
+
   it("raises as UFGS 15182 says: 10 psig, 100 psig, then tenths above it", () => {
     const ten = { ...site, pattern: "ten percent", wanted: psig(500) } as const;
     const { stages, sources } = pressurizationPlan(ten);
@@ -384,6 +392,12 @@ describe("the nitrogen of a fill", () => {
     expect((cylinderPressureAfter?.si ?? 0) / after).toBeCloseTo(1, 2);
     expect(() => nitrogenNeeded({ ...fill, cylinder: { ...cold, temperature: degC(90) } })).toThrow(
       "cylinder.temperature",
+    );
+  });
+
+  it("carries the cautions, and that an emptying cylinder is cold", () => {
+    expect(nitrogenNeeded(fill).cautions.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["dry-nitrogen-only", "regulator-and-relief", "cylinder-cools"]),
     );
   });
 
