@@ -23,6 +23,7 @@ import {
   waterVapourMass,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
+import { random } from "./simulation.ts";
 
 const log = (pressure: (t: number) => number, until = 900, step = 5): DecayReading[] =>
   Array.from({ length: Math.floor(until / step) + 1 }, (_, i) => ({
@@ -200,6 +201,38 @@ describe("the figures", () => {
     expect(assess(log((t) => (t < 300 ? 320 : 600), 1200)).evidence.in(minute)).toBe(15);
     const { steps } = assess(log((t) => (t < 300 ? 320 : 600), 1200));
     expect(steps.map(({ elapsed }) => elapsed.in(second))).toEqual([300]);
+  });
+});
+
+describe("the best single model", () => {
+  /** Readings with normal scatter of half a micron, which no shape follows. */
+  const scattered = (pressure: (t: number) => number, until = 900) => {
+    const rng = random(5);
+    return log((t) => pressure(t) + 0.5 * rng.normal(), until);
+  };
+
+  it("is a line for a leak, without a shape, over the whole log", () => {
+    const { fit } = assess(scattered((t) => 300 + t));
+    expect(fit?.line).toBe(true);
+    expect([fit?.shape, fit?.timeConstant]).toEqual([undefined, undefined]);
+    expect([fit?.from.in(second), fit?.to.in(second)]).toEqual([0, 900]);
+  });
+
+  it("levels off with its time constant for water", () => {
+    const { fit } = assess(scattered((t) => 300 - 2000 * Math.expm1(-t / 183), 1800));
+    expect([fit?.shape, fit?.line]).toEqual(["saturating", false]);
+    // 60 s · 1.25⁵ is on the grid
+    expect(fit?.timeConstant?.in(second)).toBeCloseTo(60 * 1.25 ** 5, 6);
+  });
+
+  it("has an equalisation where the log begins with one", () => {
+    const { fit } = assess(log((t) => 300 - 80 * Math.expm1(-t / 9), 900, 2));
+    expect(fit).toMatchObject({ line: false, equalisation: true });
+  });
+
+  it("is of the longest stretch where a valve was opened", () => {
+    const { fit } = assess(log((t) => (t < 300 ? 320 : 600), 1200));
+    expect([fit?.from.in(second), fit?.to.in(second)]).toEqual([300, 1200]);
   });
 });
 
