@@ -15,7 +15,7 @@ const rounds = (...diameters: number[]): RoundItem[] =>
 const sleeve = (...diameters: number[]) => smallestSleeve(rounds(...diameters)).in(mm);
 
 describe("smallestSleeve", () => {
-  it("is exact for one, two and three", () => {
+  it("is exact for one, two and three, and for those beside which the others slip in", () => {
     expect(sleeve(30)).toBeCloseTo(30, 9);
     expect(sleeve(30, 20)).toBeCloseTo(50, 9);
     // Three equal circles: 1 + 2/√3 diameters.
@@ -23,6 +23,8 @@ describe("smallestSleeve", () => {
     // The third slips into the gap beside two equal ones up to 2/3 of their radius.
     expect(sleeve(30, 30, 20)).toBeCloseTo(60, 9);
     expect(sleeve(30, 30, 20.1)).toBeGreaterThan(60);
+    // So does a fourth, on the other side, and the sleeve is found to be just that one.
+    expect(sleeve(30, 30, 20, 20)).toBeCloseTo(60, 9);
   });
 
   it.each([
