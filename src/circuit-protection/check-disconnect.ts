@@ -3,6 +3,7 @@
 // Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
 import { statement } from "../assessment/assessment.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
+import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf } from "./checks.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
@@ -54,23 +55,20 @@ export function checkDisconnect(
   place("readilyAccessible", readilyAccessible, true, "Disconnect readily accessible.");
   place("inTheWay", inTheWay, false, "Disconnect not over the nameplate or an access panel.");
   if (space !== undefined && workingSpace) {
-    const { equipmentWidth } = objectOf(`${at}.workingSpace`, space);
-    const width = Math.max(
-      workingSpace.width.si,
-      equipmentWidth === undefined
-        ? 0
-        : siOf(`${at}.workingSpace.equipmentWidth`, equipmentWidth, "length"),
-    );
-    const min = { min: 0 };
-    const enough =
-      siOf(`${at}.workingSpace.depth`, space.depth, "length", min) >=
-        workingSpace.depth.si - 1e-9 &&
-      siOf(`${at}.workingSpace.width`, space.width, "length", min) >= width - 1e-9 &&
-      siOf(`${at}.workingSpace.height`, space.height, "length", min) >=
-        workingSpace.height.si - 1e-9;
+    const { depth, width, height, equipmentWidth } = objectOf(`${at}.workingSpace`, space);
+    const least = { ...workingSpace };
+    const metres = (name: string, side: Quantity<"length">) =>
+      siOf(`${at}.workingSpace.${name}`, side, "length", { min: 0 });
+    if (equipmentWidth !== undefined && metres("equipmentWidth", equipmentWidth) > least.width.si) {
+      least.width = equipmentWidth;
+    }
+    const enough = [
+      metres("depth", depth) >= least.depth.si - 1e-9,
+      metres("width", width) >= least.width.si - 1e-9,
+      metres("height", height) >= least.height.si - 1e-9,
+    ].every(Boolean);
     const text = "Working space {depth} deep, {width} wide, {height} high.";
-    const values = { ...workingSpace };
-    if (enough || spaceRequired) judge(findings, enough, "working-space", text, values);
-    else findings.cautions.push(statement("working-space-short", text, values));
+    if (enough || spaceRequired) judge(findings, enough, "working-space", text, least);
+    else findings.cautions.push(statement("working-space-short", text, least));
   }
 }

@@ -1,0 +1,142 @@
+// The disconnect at the unit, at and beside each of its limits: NFPA 70 (2023), 440.12 (115 %), 440.14 and Article 100
+// (in sight: 50 ft), 110.26(A) (3 ft deep, 30 in wide, 6 ft 6 in high).
+import { explain } from "hvac-install-math/assessment";
+import {
+  circuitFromNameplate,
+  type FittedDisconnect,
+  iec60364,
+} from "hvac-install-math/circuit-protection";
+import { ampere, ft, inch, isInvalidInputError, m, volt } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { codes, condenser, fitted, withChanges } from "./fixtures.ts";
+
+const good = condenser.installed?.disconnect as FittedDisconnect;
+const judged = (changes: Partial<FittedDisconnect>) =>
+  fitted({ disconnect: { ...good, ...changes } });
+const said = (changes: Partial<FittedDisconnect>) =>
+  judged(changes).reasons.map((one) => explain(one));
+
+describe("the rating", () => {
+  it("reaches 115 % of the rated-load current, no less", () => {
+    // 1.15 × 20 A = 23 A, of an ampacity of 23.5 A
+    const rated = (amperes: number) =>
+      withChanges({
+        ratedLoadCurrent: ampere(20),
+        installed: { ...condenser.installed, disconnect: { ...good, rating: ampere(amperes) } },
+      });
+    expect(rated(23).outcome).toBe("pass");
+    expect(rated(22.9).cause).toBe("disconnect-rating");
+    expect(rated(22.9).reasons.map((one) => explain(one))).toContain(
+      "Not met: Disconnect 22.9 A, at least 23 A.",
+    );
+  });
+
+  it("has no made size above the largest", () => {
+    const size = (amperes: number) =>
+      withChanges({
+        protectionMarking: "fuse only",
+        minimumCircuitAmpacity: ampere(200),
+        ratedLoadCurrent: ampere(180),
+        maximumOvercurrentProtection: ampere(amperes),
+        installed: {},
+      }).disconnect.madeSize;
+    expect(String(size(600))).toBe("600 A");
+    expect(size(700)).toBeUndefined();
+  });
+
+  it("holds its fuses, which also keep the marked maximum", () => {
+    expect(said({ rating: ampere(30), fuse: ampere(30) })).toContain(
+      "Met: Fuses 30 A, at most 30 A.",
+    );
+    expect(said({ rating: ampere(30), fuse: ampere(35) })).toContain(
+      "Not met: Fuses 35 A, at most 30 A.",
+    );
+    expect(said({ fuse: ampere(40) })).toContain("Met: Fuses 40 A, at most 40 A.");
+    expect(said({ fuse: ampere(45) })).toContain("Not met: Fuses 45 A, at most 40 A.");
+    expect(codes(judged({}).reasons).join()).not.toContain("disconnect-fuse");
+  });
+});
+
+describe("the place", () => {
+  const { visible: _, distance: __, readilyAccessible: ___, ...unplaced } = good;
+  const only = (place: Partial<FittedDisconnect>) =>
+    fitted({ disconnect: { ...unplaced, ...place } })
+      .reasons.filter(({ code }) => code.startsWith("disconnect-place"))
+      .map((one) => explain(one));
+
+  it("is judged by what is stated of it, each by itself", () => {
+    expect(only({})).toEqual([]);
+    expect(only({ visible: true })).toEqual(["Met: Disconnect in sight of the unit."]);
+    expect(only({ visible: false })).toEqual(["Not met: Disconnect in sight of the unit."]);
+    expect(only({ distance: ft(50) })).toEqual(["Met: Disconnect at most 50 ft from the unit."]);
+    expect(only({ distance: ft(50.1) })).toEqual([
+      "Not met: Disconnect at most 50 ft from the unit.",
+    ]);
+    expect(only({ distance: ft(0) })).toHaveLength(1);
+    expect(only({ readilyAccessible: true })).toEqual(["Met: Disconnect readily accessible."]);
+    expect(only({ inTheWay: false })).toEqual([
+      "Met: Disconnect not over the nameplate or an access panel.",
+    ]);
+    expect(only({ inTheWay: true })).toEqual([
+      "Not met: Disconnect not over the nameplate or an access panel.",
+    ]);
+  });
+
+  it("has no distance and no working space under the international rules", () => {
+    const circuit = circuitFromNameplate({
+      rules: iec60364,
+      minimumCircuitAmpacity: ampere(14),
+      maximumOvercurrentProtection: ampere(25),
+      supply: { voltage: volt(230), phases: 1 },
+      wiring: { material: "copper", insulation: "70 °C", method: "C" },
+      installed: {
+        device: { kind: "breaker", rating: ampere(16) },
+        conductor: "2.5 mm²",
+        disconnect: {
+          rating: ampere(20),
+          distance: m(40),
+          workingSpace: { depth: m(0.1), width: m(0.1), height: m(1) },
+        },
+      },
+    });
+    expect(circuit.disconnect.withinSight).toBeUndefined();
+    expect(codes(circuit.reasons).filter((code) => /place|space/.test(code))).toEqual([]);
+    expect(circuit.outcome).toBe("pass");
+  });
+});
+
+describe("the working space", () => {
+  const least = { depth: ft(3), width: inch(30), height: ft(6.5) };
+  const space = (changes: object) => judged({ workingSpace: { ...least, ...changes } });
+
+  it("is met by the least of each, and by nothing less of any", () => {
+    expect(space({}).outcome).toBe("pass");
+    for (const less of [{ depth: inch(35.9) }, { width: inch(29.9) }, { height: inch(77.9) }]) {
+      expect(space(less).cause).toBe("working-space");
+    }
+    expect(space({}).reasons.map((one) => explain(one))).toContain(
+      "Met: Working space 3 ft deep, 2.5 ft wide, 6.5 ft high.",
+    );
+  });
+
+  it("is as wide as the equipment where that is wider, 110.26(A)(2)", () => {
+    expect(space({ equipmentWidth: inch(12) }).outcome).toBe("pass");
+    expect(space({ equipmentWidth: inch(31) }).cause).toBe("working-space");
+    expect(space({ equipmentWidth: inch(31) }).reasons.map((one) => explain(one))).toContain(
+      "Not met: Working space 3 ft deep, 31 in wide, 6.5 ft high.",
+    );
+    expect(space({ equipmentWidth: inch(31), width: inch(31) }).outcome).toBe("pass");
+  });
+
+  it.each(["depth", "width", "height", "equipmentWidth"])("has no %s below 0", (side) => {
+    const argument = (() => {
+      try {
+        space({ [side]: ft(-1) });
+      } catch (error) {
+        return isInvalidInputError(error) && error.argument;
+      }
+      return "no error";
+    })();
+    expect(argument).toBe(`installed.disconnect.workingSpace.${side}`);
+  });
+});
