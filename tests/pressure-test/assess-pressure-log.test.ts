@@ -4,7 +4,9 @@ import {
   assessPressureTest,
   expectedTestPressure,
   type LogReading,
+  leakGas,
   type PressureTestLog,
+  refrigerantEquivalent,
 } from "hvac-install-math/pressure-test";
 import {
   degF,
@@ -20,6 +22,7 @@ import {
   standardAtmosphere,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { nitrogenDensity } from "../../src/property-model/nitrogen.ts";
 
 /** A night: 80 °F down to 60 °F and back, with a steady loss per hour, read exactly. */
 type GaugeRow = LogReading & { readonly pressure: Quantity<"gaugePressure"> };
@@ -119,8 +122,11 @@ describe("a log", () => {
     );
     const verdict = assessPressureLog(test(fed, limit));
     expect(verdict.misfit).toBeGreaterThan(2);
-    expect(verdict.reasons.map(({ code }) => code)).toContain("log-misfit");
+    const said = verdict.reasons.find(({ code }) => code === "log-misfit") as Reason;
+    expect(said.values.misfit).toBe(verdict.misfit);
     expect(verdict.outcome).not.toBe("pass");
+    const still = assessPressureLog(test(log(0), limit)).reasons;
+    expect(still.map(({ code }) => code)).not.toContain("log-misfit");
   });
 
   it("is less sure when the temperature only falls than when it comes back", () => {
@@ -150,6 +156,51 @@ describe("a log", () => {
     );
     const falling = log(0).map((row, i) => ({ ...row, atmosphere: kPaa(101.325 - i / 72) }));
     expect(assessPressureLog(test(falling)).correctedDrop.value.si).toBeCloseTo(1000, -2);
+  });
+
+  it("assumes what two readings assume, the barometer as long as one row lacks it", () => {
+    const rows = log(0);
+    const of = (readings: LogReading[]) => assessPressureLog(test(readings, limit));
+    const codes = (readings: LogReading[]) => of(readings).assumptions.map(({ code }) => code);
+    expect(codes(rows)).toEqual(["rigid-walls", "volume-exact", "barometer-unchanged"]);
+    const read = rows.map((row) => ({ ...row, atmosphere: standardAtmosphere }));
+    expect(codes(read)).toEqual(["rigid-walls", "volume-exact"]);
+    const mixed = [rows[0] as LogReading, ...read.slice(1)];
+    expect(codes(mixed)).toContain("barometer-unchanged");
+    // 150 Pa·√h over 12 h, from memory; the fit believes the ends less than a walk alone would ask for.
+    const budget = (readings: LogReading[]) =>
+      of(readings).uncertaintyBudget.find(({ part }) => part === "barometer")?.standardUncertainty;
+    expect((budget(rows)?.si ?? 0) / (150 * Math.sqrt(12))).toBeCloseTo(1, 0);
+    expect(budget(read)).toBeUndefined();
+  });
+
+  it("may start at any time of its own clock", () => {
+    const rows = log(0.5);
+    const later = rows.map((row) => ({ ...row, elapsed: row.elapsed.plus(hour(5)) }));
+    const [now, then] = [assessPressureLog(test(rows)), assessPressureLog(test(later))];
+    expect((then.leakRate?.value.si ?? 0) / (now.leakRate?.value.si ?? 1)).toBeCloseTo(1, 9);
+    expect(then.corrected[0]?.elapsed.in(hour)).toBeCloseTo(5, 9);
+    expect(then.corrected.at(-1)?.elapsed.in(hour)).toBeCloseTo(17, 9);
+  });
+
+  it("gives the mass by the density of the real gas at the last temperature, and the refrigerant", () => {
+    const refrigerant = { gas: leakGas.R32, pressure: kPaa(1474) };
+    const rows = log(12); // 144 psi in 12 h, back at 80 °F
+    const found = assessPressureLog(test(rows, { refrigerant }));
+    const [p, T, atmosphere] = [(356 + 14.696) * 6894.757, 299.817, 101_325];
+    // dρ/dp by the reference equation of Span et al. (2000).
+    const slope = (nitrogenDensity(p + 1e3, T) - nitrogenDensity(p - 1e3, T)) / 2e3;
+    const perThroughput = (found.nitrogenLoss?.value.si ?? 0) / (found.leakRate?.value.si ?? 1);
+    expect(perThroughput / slope).toBeCloseTo(1, 3);
+    const alone = refrigerantEquivalent({
+      nitrogenLeak: found.leakRate?.value as Quantity<"throughput">,
+      testPressure: kPaa(((500 + 356) / 2) * 6.894757 + atmosphere / 1e3), // the mean of the ends
+      refrigerant: leakGas.R32,
+      refrigerantPressure: kPaa(1474),
+      outside: standardAtmosphere,
+      temperature: degF(80),
+    });
+    expect((found.refrigerantLoss?.viscous.si ?? 0) / alone.viscous.si).toBeCloseTo(1, 3);
   });
 
   it("takes a single temperature of any row for all of its zones", () => {

@@ -203,6 +203,8 @@ describe("the figures", () => {
     const { end } = night(470);
     const timeless = night(470, { end: { pressure: end.pressure, temperature: end.temperature } });
     expect(assessPressureTest(timeless)).not.toHaveProperty("leakRate");
+    const begun = { ...timeless, start: { ...timeless.start, elapsed: hour(1) } };
+    expect(assessPressureTest(begun)).not.toHaveProperty("leakRate");
   });
 
   it("states the leak as refrigerant, of what was found and at most", () => {
@@ -336,6 +338,7 @@ describe("bad input", () => {
     ["no start", { start: undefined }, "start"],
     ["readings of two kinds", { end: { ...end, pressure: psia(494) } }, "end.pressure"],
     ["an end before the start", { start: { ...start, elapsed: hour(13) } }, "end.elapsed"],
+    ["a start before time 0", { start: { ...start, elapsed: hour(-1) } }, "start.elapsed"],
     ["a time of zero", { end: { ...end, elapsed: minute(0) } }, "end.elapsed"],
     ["no instruments", { instruments: undefined }, "instruments"],
     [
