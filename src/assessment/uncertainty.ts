@@ -63,22 +63,19 @@ export function standardUncertainty<K extends Kind>(
     ["repeatability", 1],
   ] as const;
   textOf("argument", argument);
-  let variance = 0;
-  let given = 0;
-  for (const [name, divisor] of parts) {
+  const squares = parts.flatMap(([name, divisor]) => {
     const part = instrument[name];
-    if (part === undefined) continue;
-    given++;
-    variance += siOf(`${argument}.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
-  }
-  if (given === 0) {
+    if (part === undefined) return [];
+    return siOf(`${argument}.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
+  });
+  if (squares.length === 0) {
     throw new InvalidInputError({
       argument,
       value: "nothing",
       allowed: "at least one of accuracy, resolution, repeatability",
     });
   }
-  return new Quantity(Math.sqrt(variance), unit);
+  return new Quantity(Math.sqrt(squares.reduce((sum, square) => sum + square)), unit);
 }
 
 /**
@@ -142,7 +139,6 @@ export function propagate(
   const value = numberOf("formula", formula(values));
   const shares = inputs.map((input, i) => {
     const u = numberOf(`inputs[${i}].uncertainty`, input.uncertainty, { min: 0 });
-    if (u === 0) return 0;
     const moved = (by: number) => formula(values.map((v, j) => (i === j ? v + by : v)));
     return (numberOf("formula", moved(u)) - numberOf("formula", moved(-u))) / 2;
   });

@@ -1,5 +1,10 @@
 import fc from "fast-check";
-import { type ConformityInput, conformity, normalProbability } from "hvac-install-math/assessment";
+import {
+  type ConformityInput,
+  conformity,
+  normalProbability,
+  normalQuantile,
+} from "hvac-install-math/assessment";
 import { degF, deltaF, psi, psia, psig, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 
@@ -48,6 +53,14 @@ describe("with uncertainty", () => {
     expect(judge(197 - k95 - 1e-9, 1, 197).outcome).toBe("fail");
     expect(judge(253 - k95 - 1e-9, 1, undefined, 253).outcome).toBe("pass");
     expect(judge(253 + k95 + 1e-9, 1, undefined, 253).outcome).toBe("fail");
+  });
+
+  it("the end of a guard band belongs to what is undecided (JCGM 106:2012, 8.3.3)", () => {
+    const guard = normalQuantile(0.95);
+    expect(judge(-guard, 1, 0).outcome).toBe("inconclusive");
+    expect(judge(guard, 1, undefined, 0).outcome).toBe("inconclusive");
+    expect(judge(guard, 1, 0).outcome).toBe("pass");
+    expect(judge(-guard, 1, undefined, 0).outcome).toBe("pass");
   });
 
   it("an interval narrower than its two guard bands can never pass", () => {

@@ -69,14 +69,18 @@ describe("the normal distribution", () => {
     [0.995, 2.575829303548901],
     [0.999, 3.0902323061678136],
     [1e-12, -7.034483825301132],
+    [1e-100, -21.273453560965326],
   ])("quantile of %d is %d", (p, z) => {
     within(normalQuantile(p), z, 1e-12);
   });
 
-  it.each([0, 1, -0.1, 1.1, Number.NaN, "0.5", undefined])("refuses a probability of %s", (p) => {
-    expect(() => normalQuantile(p as number)).toThrow("probability");
-    expect(() => studentQuantile(p as number, 5)).toThrow("probability");
-  });
+  it.each([0, 1, -0.1, 1.1, 5e-324, 1e-101, Number.NaN, "0.5", undefined])(
+    "refuses a probability of %s",
+    (p) => {
+      expect(() => normalQuantile(p as number)).toThrow("probability");
+      expect(() => studentQuantile(p as number, 5)).toThrow("probability");
+    },
+  );
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY, "1", null])("refuses a z of %s", (z) => {
     expect(() => normalProbability(z as number)).toThrow("z: ");
@@ -116,6 +120,23 @@ describe("Student's distribution", () => {
     expect(Math.abs(studentQuantile(p, dof) - t)).toBeLessThanOrEqual(0.0005);
   });
 
+  // From the regularised incomplete beta function in 50-digit arithmetic, outside the library.
+  it.each([
+    [0.3, 1.5, -0.651795482602357, 1e-13],
+    [0.999, 7, 4.785289628638334, 1e-13],
+    [0.975, 12.5, 2.169185942712541, 1e-13],
+    [0.75, 40, 0.680672717164449, 1e-13],
+    [0.51, 1000, 0.02507518020946642, 1e-9],
+    [0.9, 5000, 1.281720905335718, 1e-9],
+    [0.6, 99_999, 0.2533477771639202, 1e-9],
+    [0.975, 100_001, 1.959987707297379, 2e-12],
+    [1e-12, 100_001, -7.035371733513539, 2e-12],
+    [0.01, 150_000, -2.326372734790018, 2e-12],
+    [1e-10, 200_000, -6.361670646481055, 2e-12],
+  ])("p = %d, %d degrees of freedom: %d within %d", (p, dof, t, relative) => {
+    within(studentQuantile(p, dof), t, relative);
+  });
+
   it("is 0 at a half", () => {
     expect(studentQuantile(0.5, 7)).toBeCloseTo(0, 15);
   });
@@ -126,7 +147,7 @@ describe("Student's distribution", () => {
         expect(studentQuantile(1 - p, dof)).toBeCloseTo(-studentQuantile(p, dof), 8);
       }
     }
-    expect(studentQuantile(1e-20, 1)).toBeCloseTo(-1e20 / Math.PI, -11);
+    for (const p of [1e-20, 1e-60, 1e-100]) within(studentQuantile(p, 1), -1 / (Math.PI * p), 1e-9);
   });
 
   it("falls to the normal distribution as the degrees of freedom grow, without a step", () => {

@@ -105,6 +105,29 @@ describe("propagate", () => {
     );
   });
 
+  it("sees correlations that contradict each other however small the uncertainties are", () => {
+    const three = [1, 2, 3].map((value) => ({ value, uncertainty: 1e-9 }));
+    const opposed = [
+      [0, 1, -1],
+      [1, 2, -1],
+      [0, 2, -1],
+    ] as const;
+    expect(() => propagate(sum, three, opposed)).toThrow(/^correlations: /);
+  });
+
+  it("takes up to 1000 inputs, each of which costs two calls", () => {
+    const many = (count: number) =>
+      Array.from({ length: count }, () => ({ value: 0, uncertainty: 1 }));
+    let calls = 0;
+    const counted = (x: readonly number[]) => {
+      calls++;
+      return sum(x);
+    };
+    expect(propagate(counted, many(1000)).uncertainty).toBeCloseTo(Math.sqrt(1000), 10);
+    expect(calls).toBe(2001);
+    expect(() => propagate(sum, many(1001))).toThrow("inputs.length: 1001 is not allowed");
+  });
+
   it("does not call the formula off its estimate for an input that is certain", () => {
     const root = ([x = 0]: readonly number[]) => Math.sqrt(x);
     expect(propagate(root, [{ value: 0, uncertainty: 0 }])).toEqual({ value: 0, uncertainty: 0 });
