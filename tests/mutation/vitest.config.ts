@@ -16,6 +16,8 @@ const config: ViteUserConfig = defineConfig({
   test: {
     setupFiles: "tests/fixed-seed.ts",
     include: [`tests/${MODULE}/**/*.test.ts`, "tests/published/published.test.ts"],
+    // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant.
+    exclude: ["tests/*/simulated*.test.ts", "tests/*/speed.test.ts"],
     testTimeout: 60_000,
   },
 });
