@@ -13,9 +13,9 @@ import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import { assessInstallation } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
+import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { BadInput } from "./bad-input.ts";
-import { plotsIn } from "./draw-plots.ts";
 import { readInstallation } from "./read-installation.ts";
 import { summary } from "./summary.ts";
 
@@ -50,7 +50,7 @@ export function run(args: readonly string[]): Run {
     const printedAt = `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
     const text = report.endsWith(".md")
       ? markdownReport(record, { system, printedAt })
-      : htmlReport(record, { system, printedAt, plots: plotsIn(system) });
+      : htmlReport(record, { system, printedAt, plots: recordPlots });
     write(report, text, overwrite);
     const done = replaced ? "replaced" : "written";
     return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };

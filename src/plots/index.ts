@@ -7,5 +7,6 @@
  */
 export type { PlotColors, PlotOptions } from "./plot-options.ts";
 export { type PressureTestPlotOptions, pressureTestPlot } from "./pressure-test-plot.ts";
+export { type RecordPlot, recordPlots } from "./record-plots.ts";
 export { type SaturationPlotOptions, saturationPlot } from "./saturation-plot.ts";
 export { type VacuumDecayPlotOptions, vacuumDecayPlot } from "./vacuum-decay-plot.ts";

@@ -27,12 +27,13 @@ const own = /^(?:part|head)-/;
 export function plotsOf(
   record: InstallationRecord,
   assessment: InstallationAssessment,
-  { plots }: HtmlReportOptions,
+  options: HtmlReportOptions,
 ): readonly ReportPlot[] {
+  const { plots } = options;
   if (plots === undefined) return [];
   if (typeof plots !== "function") refuse("options.plots", plots, "a function");
   const taken = new Set<string>();
-  return listOf("options.plots()", plots(record, assessment)).map((plot, i) => {
+  return listOf("options.plots()", plots(record, assessment, options)).map((plot, i) => {
     const at = `options.plots()[${i}]`;
     const { step, title, svg } = objectOf(at, plot);
     const steps = assessment.steps.map(({ name }) => name);

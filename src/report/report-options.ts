@@ -36,10 +36,11 @@ export interface ReportPlot {
  * Source: none; the library's own type.
  */
 export interface HtmlReportOptions extends ReportOptions {
-  /** Draws pictures of the record as it was judged; none when left out. */
+  /** Draws pictures of the record as it was judged, such as `recordPlots` of `plots`; none when left out. */
   readonly plots?: (
     record: InstallationRecord,
     assessment: InstallationAssessment,
+    options: ReportOptions,
   ) => readonly ReportPlot[];
 }
 

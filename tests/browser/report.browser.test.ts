@@ -2,17 +2,21 @@
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport } from "hvac-install-math/report";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { drawPlots } from "../report/draw-plots.ts";
 import { hostile } from "../report/hostile.ts";
 import { hostileRecord } from "../report/hostile-record.ts";
 import { failing, half, rich } from "../report/rich-record.ts";
 import { violations } from "./accessibility.ts";
 import { launch, serve, troubles } from "./chromium.ts";
 
-const options = { system: "inch-pound", printedAt: "2026-05-08 09:30", plots: drawPlots } as const;
+const options = {
+  system: "inch-pound",
+  printedAt: "2026-05-08 09:30",
+  plots: recordPlots,
+} as const;
 const pages = {
   rich: htmlReport(rich, options),
   failing: htmlReport(failing, options),

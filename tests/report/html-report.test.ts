@@ -1,8 +1,8 @@
 import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
+import { recordPlots } from "hvac-install-math/plots";
 import { isInvalidInputError, newtonMeter, psi } from "hvac-install-math/quantity";
 import { type HtmlReportOptions, htmlReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
-import { drawPlots } from "./draw-plots.ts";
 import { hostile } from "./hostile.ts";
 import { hostileRecord } from "./hostile-record.ts";
 import { elementsOf } from "./page-shape.ts";
@@ -81,7 +81,7 @@ describe("pictures", () => {
     ({ ...options, plots: () => [{ step: "drain", title: "A", svg: given }] }) as HtmlReportOptions;
 
   it("stand in the section of their step, as they were drawn", () => {
-    const page = htmlReport(rich, { ...options, plots: drawPlots });
+    const page = htmlReport(rich, { ...options, plots: recordPlots });
     const section = page.slice(
       page.indexOf('id="part-evacuation"'),
       page.indexOf('id="part-room-limit"'),
@@ -91,14 +91,14 @@ describe("pictures", () => {
     expect(htmlReport(rich, withPlot(svg))).toContain(`<figure>${svg}<figcaption>A</figcaption>`);
   });
 
-  it("are asked for with the record and the assessment that the report tells", () => {
+  it("are asked for with the record, the assessment that the report tells, and its options", () => {
     let given: unknown[] = [];
     const plots = (...args: unknown[]) => {
       given = args;
       return [];
     };
     htmlReport(half, { ...options, plots });
-    expect(given).toEqual([half, assessInstallation(half)]);
+    expect(given).toEqual([half, assessInstallation(half), { ...options, plots }]);
   });
 
   it.each([

@@ -1,0 +1,124 @@
+import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
+import { pressureTestPlot, recordPlots, vacuumDecayPlot } from "hvac-install-math/plots";
+import {
+  atmosphereAtAltitude,
+  degC,
+  degF,
+  isInvalidInputError,
+  kelvin,
+  kPag,
+  m,
+  micron,
+  pascalAbsolute,
+  psia,
+  psig,
+} from "hvac-install-math/quantity";
+import { htmlReport } from "hvac-install-math/report";
+import { acceptancePolicies } from "hvac-install-math/vacuum-decay";
+import { describe, expect, it } from "vitest";
+import { type Change, changed } from "../commissioning/changed.ts";
+import { complete } from "../commissioning/complete-record.ts";
+import { pathsOf, put } from "../commissioning/mutated-record.ts";
+
+const drawn = (record: InstallationRecord, options = { system: "inch-pound" } as const) =>
+  recordPlots(record, assessInstallation(record), options);
+
+describe("the pictures of a record", () => {
+  it("are those of its modules, by what the record holds and what was found of it", () => {
+    const { pressureTest, evacuation, instruments } = complete;
+    const [start, end] = pressureTest?.readings ?? [];
+    const { testGauge: pressure, gasThermometer: temperature } = instruments ?? {};
+    const test = {
+      start,
+      end,
+      atmosphere: atmosphereAtAltitude(m(1520)),
+      instruments: { pressure, temperature },
+    };
+    const log = { ...evacuation, policy: acceptancePolicies.splitManualB };
+    const found = assessInstallation(complete).steps.map(({ checks }) => checks[0]?.assessment);
+    const [hold, decay, ...more] = drawn(complete);
+    expect([hold?.step, decay?.step, more]).toEqual(["pressure-test", "evacuation", []]);
+    const units = { pressureUnit: psig, temperatureUnit: degF };
+    expect(hold?.svg).toBe(pressureTestPlot(test as never, found[2] as never, units));
+    expect(decay?.svg).toBe(vacuumDecayPlot(log as never, found[3] as never));
+  });
+
+  it("are in the reader's units", () => {
+    const metric = recordPlots(complete, assessInstallation(complete), { system: "SI" });
+    expect(metric[0]?.svg).toContain(`pressure, ${kPag.symbol}`);
+    expect(metric[0]?.svg).toContain(`gas temperature, ${degC.symbol}`);
+    expect(metric[1]?.svg).toContain(`pressure, ${pascalAbsolute.symbol}`);
+    const units = { temperature: kelvin, absolutePressure: micron };
+    const own = recordPlots(complete, assessInstallation(complete), { system: "SI", units });
+    expect(own[0]?.svg).toContain("gas temperature, K");
+    expect(own[1]?.svg).toContain("pressure, micron");
+  });
+
+  it.each<[string, Change]>([
+    [
+      "of two readings without their times",
+      {
+        "pressureTest.readings[0].elapsed": undefined,
+        "pressureTest.readings[1].elapsed": undefined,
+      },
+    ],
+    [
+      "of absolute readings",
+      {
+        "pressureTest.readings[0].pressure": psia(512),
+        "pressureTest.readings[1].pressure": psia(501.5),
+      },
+    ],
+    ["of a measured atmosphere", { site: { atmosphere: psia(12.2) } }],
+    ["in copper tubes", { "pressureTest.wall": "copper" }],
+  ])("show a test %s", (_, changes) => {
+    const record = changed(changes);
+    expect(drawn(record).map(({ step }) => step)).toContain("pressure-test");
+  });
+
+  it("are none where nothing was judged, such as at an unknown altitude", () => {
+    expect(drawn({ version: 1 })).toEqual([]);
+    expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual(["evacuation"]);
+  });
+
+  it("are drawn of every record that can be judged, whatever is missing or stands once", () => {
+    const parts = pathsOf(complete).filter(([part]) =>
+      /^(site|instruments|pressureTest|evacuation|tubing)$/.test(String(part)),
+    );
+    for (const path of parts) {
+      const record = put(complete, path, undefined) as InstallationRecord;
+      expect(() => drawn(record), path.join(".")).not.toThrow();
+    }
+    for (const policy of Object.keys(acceptancePolicies)) {
+      for (const count of [1, 2, 5, 61]) {
+        const readings = complete.evacuation?.readings?.slice(0, count);
+        const record = changed({ "evacuation.readings": readings, "evacuation.policy": policy });
+        expect(() => drawn(record), `${policy}, ${count}`).not.toThrow();
+      }
+    }
+  });
+
+  it("go into the report as they are", () => {
+    const page = htmlReport(complete, { system: "SI", plots: recordPlots });
+    for (const { svg } of recordPlots(complete, assessInstallation(complete), { system: "SI" })) {
+      expect(page).toContain(svg);
+    }
+  });
+
+  it.each([
+    [[undefined, assessInstallation(complete), { system: "SI" }], "record"],
+    [[complete, undefined, { system: "SI" }], "assessment"],
+    [[complete, {}, { system: "SI" }], "assessment.steps"],
+    [[complete, { steps: [null] }, { system: "SI" }], "assessment.steps[0].checks"],
+    [[complete, assessInstallation(complete), undefined], "options"],
+    [[complete, assessInstallation(complete), { system: "metric" }], "options.system"],
+  ])("are refused by name where an argument is none (%#)", (given, argument) => {
+    let refused: unknown;
+    try {
+      recordPlots(...(given as Parameters<typeof recordPlots>));
+    } catch (error) {
+      refused = isInvalidInputError(error) && error.argument;
+    }
+    expect(refused).toBe(argument);
+  });
+});
