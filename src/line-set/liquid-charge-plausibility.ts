@@ -140,9 +140,9 @@ export function liquidChargePlausibility(
   const slip =
     outcome !== "fail"
       ? undefined
-      : ratio < 1 && inside(ratio / 0.3048, windows[device])
+      : inside(ratio / 0.3048, windows[device])
         ? "per-foot-taken-as-per-metre"
-        : ratio > 1 && inside(ratio * 0.3048, windows[device])
+        : inside(ratio * 0.3048, windows[device])
           ? "per-metre-taken-as-per-foot"
           : undefined;
   return {

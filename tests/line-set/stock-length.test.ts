@@ -23,6 +23,10 @@ describe("chooseStockLength", () => {
     ]);
     expect(chooseStockLength(job).installedLength?.toString()).toBe("24 ft");
     expect(chooseStockLength(job).assumptions).toEqual([]);
+    expect(chooseStockLength(job).cautions.map(({ code }) => code)).toEqual([
+      "manual-decides",
+      "kinks",
+    ]);
   });
 
   it("takes a set that fits exactly, also across units", () => {
