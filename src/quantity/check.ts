@@ -56,7 +56,11 @@ export function objectOf<T extends object>(argument: string, given: T): T {
 }
 
 /** A list that has to be there, without holes; `most` items where the work grows faster than the list. */
-export function listOf<T>(argument: string, given: readonly T[], most = Infinity): readonly T[] {
+export function listOf<T>(
+  argument: string,
+  given: readonly T[],
+  most: number = Infinity,
+): readonly T[] {
   if (!Array.isArray(given)) {
     throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
   }
