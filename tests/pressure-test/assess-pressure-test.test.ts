@@ -336,6 +336,7 @@ describe("bad input", () => {
   it.each([
     ["no test", undefined, "test"],
     ["no start", { start: undefined }, "start"],
+    ["a start without a pressure", { start: { ...start, pressure: undefined } }, "start.pressure"],
     ["readings of two kinds", { end: { ...end, pressure: psia(494) } }, "end.pressure"],
     ["an end before the start", { start: { ...start, elapsed: hour(13) } }, "end.elapsed"],
     ["a start before time 0", { start: { ...start, elapsed: hour(-1) } }, "start.elapsed"],
