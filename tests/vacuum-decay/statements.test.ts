@@ -45,63 +45,71 @@ const reason = ({ reasons }: VacuumDecayAssessment, code: string) =>
 describe("every sentence", () => {
   const spiked = log(() => 300);
   spiked[60] = { elapsed: second(300), pressure: micron(0) };
-  const told: readonly (readonly [string, VacuumDecayAssessment])[] = [
-    ["a sound system", assess(log(() => 300))],
-    ["a leak", assess(log((t) => 300 + t))],
+  const told: readonly (readonly [string, () => VacuumDecayAssessment])[] = [
+    ["a sound system", () => assess(log(() => 300))],
+    ["a leak", () => assess(log((t) => 300 + t))],
     [
       "a leak above its limit",
-      assess(
-        log((t) => 300 + t / 10),
-        { leakLimit: paM3PerS(1e-6) },
-      ),
+      () =>
+        assess(
+          log((t) => 300 + t / 10),
+          { leakLimit: paM3PerS(1e-6) },
+        ),
     ],
     [
       "a leak near its limit",
-      assess(
-        log(() => 300),
-        { leakLimit: micronPerMinute(0.001) },
-      ),
+      () =>
+        assess(
+          log(() => 300),
+          { leakLimit: micronPerMinute(0.001) },
+        ),
     ],
-    ["water", assess(wet)],
-    ["water on a cold part", assess(wet, { coldest: degC(-20) })],
-    ["water and a leak", assess(log((t) => 300 - 2000 * Math.expm1(-t / 120) + 1.5 * t, 1500))],
-    ["outgassing", assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700))],
-    ["a rise that quickens", assess(log((t) => 300 + Math.max(0, t - 700) * 0.6))],
-    ["a falling pressure", assess(log((t) => 500 - t / 4))],
-    ["a high start", assess(log(() => 700))],
-    ["torr taken for micron", assess(log((t) => 0.2 + t / 1e5))],
+    ["water", () => assess(wet)],
+    ["water on a cold part", () => assess(wet, { coldest: degC(-20) })],
+    [
+      "water and a leak",
+      () => assess(log((t) => 300 - 2000 * Math.expm1(-t / 120) + 1.5 * t, 1500)),
+    ],
+    ["outgassing", () => assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700))],
+    ["a rise that quickens", () => assess(log((t) => 300 + Math.max(0, t - 700) * 0.6))],
+    ["a falling pressure", () => assess(log((t) => 500 - t / 4))],
+    ["a high start", () => assess(log(() => 700))],
+    ["torr taken for micron", () => assess(log((t) => 0.2 + t / 1e5))],
     [
       "a display that stands still",
-      assess(
-        Array.from(
-          log(() => 300),
-          (one) => ({ ...one, pressure: micron(300) }),
+      () =>
+        assess(
+          Array.from(
+            log(() => 300),
+            (one) => ({ ...one, pressure: micron(300) }),
+          ),
         ),
-      ),
     ],
     [
       "wide steps",
-      assess(
-        log(() => 300).map((one) => ({ ...one, pressure: micron(300) })),
-        { gauge: { resolution: micronDifference(25) } },
-      ),
+      () =>
+        assess(
+          log(() => 300).map((one) => ({ ...one, pressure: micron(300) })),
+          { gauge: { resolution: micronDifference(25) } },
+        ),
     ],
-    ["a valve that was opened", assess(log((t) => (t < 300 ? 320 : 600), 1200))],
-    ["readings that were set aside", assess(spiked)],
-    ["a short log", assess(log(() => 300, 300))],
-    ["over range", assess(log((t) => 300 + 100 * t))],
-    ["nothing but over range", assess(log(() => 30_000))],
+    ["a valve that was opened", () => assess(log((t) => (t < 300 ? 320 : 600), 1200))],
+    ["readings that were set aside", () => assess(spiked)],
+    ["a short log", () => assess(log(() => 300, 300))],
+    ["over range", () => assess(log((t) => 300 + 100 * t))],
+    ["nothing but over range", () => assess(log(() => 30_000))],
     [
       "a gauge that is not stated",
-      assess(
-        log(() => 300),
-        { gauge: {} },
-      ),
+      () =>
+        assess(
+          log(() => 300),
+          { gauge: {} },
+        ),
     ],
   ];
 
-  it.each(told)("has all its figures: %s", (_, result) => {
-    const { reasons, assumptions, cautions, sources } = result;
+  it.each(told)("has all its figures: %s", (_, tell) => {
+    const { reasons, assumptions, cautions, sources } = tell();
     expect(reasons.length).toBeGreaterThan(0);
     for (const said of [...reasons, ...assumptions, ...cautions]) {
       expect(explain(said)).not.toMatch(/[{}]|NaN|undefined/);
@@ -112,7 +120,7 @@ describe("every sentence", () => {
   });
 
   it("is only said where it is true", () => {
-    const codes = (i: number) => told[i]?.[1].reasons.map(({ code }) => code) ?? [];
+    const codes = (i: number) => told[i]?.[1]().reasons.map(({ code }) => code) ?? [];
     const seldom = ["above-saturation", "readings-excluded", "step", "target-missed", "over-range"];
     for (const code of seldom) expect(codes(0)).not.toContain(code);
     expect(codes(4)).not.toContain("above-saturation");
