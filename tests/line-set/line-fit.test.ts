@@ -23,6 +23,7 @@ describe("smallestSleeve", () => {
     // The third slips into the gap beside two equal ones up to 2/3 of their radius.
     expect(sleeve(30, 30, 20)).toBeCloseTo(60, 9);
     expect(sleeve(30, 30, 20.1)).toBeGreaterThan(60);
+    expect(sleeve(20, 30, 30)).toBeCloseTo(60, 9); // in any order
     // So does a fourth, on the other side, and the sleeve is found to be just that one.
     expect(sleeve(30, 30, 20, 20)).toBeCloseTo(60, 9);
   });
@@ -170,6 +171,14 @@ describe("assessLineFit", () => {
     const open = judge(rounds(20, 20, 20, 20), { width: mm(39.5), height: mm(40) });
     expect([open.outcome, open.reasons[0]?.code]).toEqual(["inconclusive", "no-layout-found"]);
     expect(open.layout).toEqual([]);
+  });
+
+  it("does not take the end of its search for a layout", () => {
+    // Eight circles fill at most 0.733 of a round opening (8/3.3048², from memory); these would fill 0.82 of it.
+    const items = rounds(20, 19, 18, 17, 16, 15, 14, 13);
+    const { outcome, layout, fill } = judge(items, { diameter: mm(52) });
+    expect(fill).toBeGreaterThan(0.8);
+    expect([outcome, layout]).toEqual(["inconclusive", []]);
   });
 
   it("reports the fill and the cautions", () => {
