@@ -182,7 +182,7 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
       const clipped = log.noiseCount > 10 ? Math.min(square, 9 * log.noise + 1e-12) : square;
       log.noise += (clipped - log.noise) / log.noiseCount;
     }
-    log.slope += (change / step - log.slope) * Math.min(1, Math.max(0.2, 1 / segment.rows));
+    log.slope += (change / step - log.slope) * Math.max(0.2, 1 / segment.rows);
     log.spacing += (step - log.spacing) / Math.min(segment.rows, 20);
     const size = Math.abs(change);
     if (size > 1e-7 * p) {

@@ -248,17 +248,17 @@ describe("the points behind the fit", () => {
   it("are the readings' means over the bins, the last one included", () => {
     const monitor = createDecayMonitor(options);
     expect(monitor.points()).toEqual([]);
-    for (const one of log((t) => 300 + t, 50, 1)) monitor.add(one);
+    for (const one of log((t) => 300 + t, 52, 1)) monitor.add(one);
     const points = monitor.points();
-    // 2 s bins to 30 s, then 5 s bins: 15 + 5 with the open one of 50 s alone
+    // 2 s bins to 30 s, then 5 s bins: 15 + 5 with the open one of 50 to 52 s
     expect(points).toHaveLength(20);
     const at = (i: number) => [points[i]?.elapsed.in(second), points[i]?.pressure.in(micron)];
     expect(at(0)[0]).toBeCloseTo(0.5, 9);
     expect(at(0)[1]).toBeCloseTo(300.5 + 0.15, 9);
     expect(at(15)[0]).toBeCloseTo(32, 9);
     expect(at(15)[1]).toBeCloseTo(332 + (0.6 + 0.2 + 0.5 + 0.1 + 0.4) / 5, 9);
-    expect(at(19)[0]).toBeCloseTo(50, 9);
-    expect(at(19)[1]).toBeCloseTo(350 + 0.3, 9);
+    expect(at(19)[0]).toBeCloseTo(51, 9);
+    expect(at(19)[1]).toBeCloseTo(351 + (0.3 + 0.6 + 0.2) / 3, 9);
   });
 
   it("start anew after a step, at their own time", () => {
