@@ -22,6 +22,7 @@ import {
   gPerYear,
   hour,
   inch,
+  kelvin,
   kPaa,
   liter,
   MPaa,
@@ -265,8 +266,11 @@ describe("leaks", () => {
     bad(() => scaleLeak({ throughput: paM3PerS(1), from: null as never, to: gas }), "from");
     const drop = { volume: liter(2), drop: psi(1), elapsed: day(0) };
     bad(() => throughputOfDrop(drop), "elapsed");
+    bad(() => throughputOfDrop({ ...drop, elapsed: day(1), volume: liter(0) }), "volume");
     const mass = { throughput: paM3PerS(1), temperature: degC(20), gramsPerMole: 0 };
     bad(() => massFlowOfThroughput(mass), "gramsPerMole");
+    const frozen = { ...mass, gramsPerMole: 28, temperature: kelvin(0) };
+    bad(() => massFlowOfThroughput(frozen), "temperature");
   });
 });
 
