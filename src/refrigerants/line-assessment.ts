@@ -4,7 +4,7 @@
 import { cite, estimate, type Reason, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
-import { propagate, standardUncertainty } from "../assessment/uncertainty.ts";
+import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { pascal } from "../quantity/units/pressure.ts";
@@ -130,32 +130,26 @@ function assess(
     temperature: standardUncertainty(instruments.temperature, deltaK, "instruments.temperature").si,
   };
   const curve = (at: number) => temperatureAt(refrigerant.saturation, side, at);
-  // Sensitivity dT/dp from a step inside the range; the uncertainties themselves may lead out of it.
-  const step = 1e-4 * p * (curve(p * 0.9999) > refrigerant.range.min.si ? -1 : 1);
-  const kelvinPerPascal = (curve(p + step) - saturated) / step;
+  // Sensitivity dT/dp from a step of 1e-4 of the pressure, which the series bear beyond their end too.
+  const kelvinPerPascal = (saturated - curve(0.9999 * p)) / (1e-4 * p);
   const shares = [parts.pressure, parts.atmosphere, parts.model].map((u) => u * kelvinPerPascal);
-  const total = propagate(
-    ([T = 0, ...errors]) => sign * (T - saturated - errors.reduce((sum, e) => sum + e, 0)),
-    [
-      { value: line, uncertainty: parts.temperature },
-      ...shares.map((uncertainty) => ({ value: 0, uncertainty })),
-    ],
-  );
+  const distance = sign * (line - saturated);
+  const uncertainty = Math.hypot(parts.temperature, ...shares); // JCGM 100:2008, eq. 10
   const unit = lineTemperature.unit.difference;
-  const value = new Quantity(total.value, unit);
+  const value = new Quantity(distance, unit);
   // Below saturation there is no superheat and no subcooling, however wide the tolerance is.
   const low = new Quantity(Math.max(0, target - tolerance), unit);
   const high = new Quantity(target + tolerance, unit);
   const { outcome, conformanceProbability } = conformity({
     value,
-    standardUncertainty: new Quantity(total.uncertainty, unit),
+    standardUncertainty: new Quantity(uncertainty, unit),
     lowerLimit: low,
     upperLimit: high,
     confidence,
   });
-  const cause = total.value > target ? "high" : "low";
+  const cause = distance > target ? "high" : "low";
   const what = side === "dew" ? "superheat" : "subcooling";
-  const result = estimate(value, total.uncertainty);
+  const result = estimate(value, uncertainty);
   // Sentences carry two decimals; `result` has them all.
   const shown = (q: Quantity<"temperatureDifference">) => unit(Number(q.in(unit).toFixed(2)));
   const figures = {
@@ -166,7 +160,7 @@ function assess(
   };
   const above = tolerance > target ? " and above zero" : "";
   const missed =
-    total.value < 0
+    distance < 0
       ? `below zero: the readings contradict each other, or ${side === "dew" ? "liquid" : "vapour"} is in the line`
       : `${cause}: more than {tolerance} from {target}`;
   const said = {
@@ -179,7 +173,7 @@ function assess(
     const fromPressure = Math.hypot(shares[0] as number, shares[1] as number);
     const probe = fromPressure > parts.temperature ? "pressure" : "temperature";
     // Distance from the nearer end of the window, over the one-sided coverage factor.
-    const room = Math.min(total.value - low.si, high.si - total.value);
+    const room = Math.min(distance - low.si, high.si - distance);
     const needed = Math.abs(room) / normalQuantile(confidence);
     const decidable = needed > Math.abs(shares[2] as number); // beyond the equation of state itself
     reasons.push(

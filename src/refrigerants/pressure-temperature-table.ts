@@ -172,7 +172,7 @@ export function pressureTemperatureTable(
  * ```
  */
 export function tableAsMarkdown(table: AnyTable, decimals = 1): string {
-  const [head = [], ...body] = cells(table, decimals);
+  const [head, ...body] = cells(table, decimals);
   const line = (row: readonly string[]) => `| ${row.join(" | ")} |\n`;
   return line(head) + line(head.map(() => "---:")) + body.map(line).join("");
 }
@@ -202,7 +202,7 @@ export function tableAsCsv(table: AnyTable, decimals = 1): string {
 }
 
 /** Header and rows as text. */
-function cells(table: AnyTable, decimals: number): string[][] {
+function cells(table: AnyTable, decimals: number): [head: string[], ...body: string[][]] {
   const { designation, temperatureUnit, pressureUnit, rows } = objectOf("table", table);
   textOf("table.designation", designation);
   requireUnit("table.temperatureUnit", temperatureUnit, "temperature");

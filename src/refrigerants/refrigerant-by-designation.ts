@@ -87,7 +87,7 @@ export function refrigerantByDesignation(designation: string): Refrigerant {
   const found =
     refrigerants.find((one) => plain(one.designation) === wanted) ??
     // The isomer may be left out where the library knows only one.
-    refrigerants.find((one) => plain(one.designation.replace(/\(.\)$/, "")) === wanted);
+    refrigerants.find((one) => plain(one.designation.replace(/\(.\)/, "")) === wanted);
   if (found !== undefined) return found;
   throw new InvalidInputError({
     argument: "designation",

@@ -189,6 +189,28 @@ describe("the sentences", () => {
     expect(told(R407C, { pressure: psia(94.7) })).toHaveLength(3);
   });
 
+  test("of a pass are one", () => {
+    const verdict = assessSuperheat(R407C, input);
+    expect(verdict.outcome).toBe("pass");
+    expect(verdict.reasons).toHaveLength(1);
+  });
+
+  test("call no superheat low, and less than none a contradiction", () => {
+    const dew = dewTemperature(R407C, input.pressure, atmosphere);
+    const none = assessSuperheat(R407C, { ...input, lineTemperature: dew });
+    expect(none.result.value.si).toBe(0);
+    expect(sentence(none, 0)).toMatch(/ is low: more than 5 Δ°F from 9 Δ°F\.$/);
+  });
+
+  test("warn of what is toxic, whether it burns or not", () => {
+    const told = (safetyClass: Refrigerant["safetyClass"]) =>
+      assessSuperheat({ ...R32, safetyClass }, input)
+        .cautions.slice(2)
+        .map((one) => explain(one));
+    expect(told("B1")).toEqual(["R-32 is toxic: breathing protection."]); // invented class
+    expect(told("A1")).toEqual([]);
+  });
+
   test("warn of what is flammable by name and class", () => {
     const { cautions } = assessSuperheat(R32, input);
     expect(cautions.map((one) => explain(one)).at(-1)).toBe(

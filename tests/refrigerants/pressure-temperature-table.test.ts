@@ -129,7 +129,9 @@ describe("a pressure-temperature table", () => {
     expect(table({ to: degF(200) })).toThrow(/to: 200 °F .*157\.316 °F/);
     expect(table({ from: degF(-200) })).toThrow(/from/);
     expect(table({ to: degF(30) })).toThrow(/number of rows/);
-    expect(table({ step: deltaF(0) })).toThrow(/step/);
+    expect(table({ step: deltaF(0) })).toThrow(
+      "step: 0 Δ°F is not allowed; allowed: more than 0 Δ°F",
+    );
     expect(table({ step: deltaF(1e-5) })).toThrow(/number of rows/);
     expect(table({ pressureUnit: psig })).toThrow(
       "allowed: a unit of absolutePressure. Gauge pressures need the atmosphere; without it the table is absolute",

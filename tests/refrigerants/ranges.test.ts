@@ -7,6 +7,7 @@ import {
   kPaa,
   kPag,
   OutOfRangeError,
+  pascalAbsolute,
   psia,
   psig,
   type Quantity,
@@ -20,6 +21,9 @@ import {
   R32,
   R407C,
   R410A,
+  refrigerants,
+  saturatedLiquidDensity,
+  saturatedVaporDensity,
   temperatureGlide,
 } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
@@ -60,6 +64,30 @@ describe("the ends of a range", () => {
     expect(told(() => dewTemperature(R407C, kPaa(9000)))).toContain(
       `pressure: 9000 kPaa is not allowed; allowed: ${lowest} kPaa and ${highest} kPaa.`,
     );
+  });
+});
+
+describe("a pressure beyond the range", () => {
+  test("is refused however near it is", () => {
+    const { min, max } = R32.range;
+    const at = (p: number) => () => dewTemperature(R32, pascalAbsolute(p));
+    // near the ends a kelvin is 5 % and 2 % of the pressure: less than a thousandth of a kelvin
+    expect(at(dewPressure(R32, min).si * (1 - 2e-5))).toThrow(OutOfRangeError);
+    expect(at(dewPressure(R32, max).si * (1 + 5e-6))).toThrow(OutOfRangeError);
+  });
+
+  test("is refused however far it is: in a vacuum and up to the critical point and beyond", () => {
+    for (const one of refrigerants) {
+      const refused = (from: number, to: number) => {
+        for (let share = 0; share <= 1; share += 0.002) {
+          const p = pascalAbsolute(from * (to / from) ** share);
+          expect(() => dewTemperature(one, p)).toThrow(OutOfRangeError);
+          expect(() => bubbleTemperature(one, p)).toThrow(OutOfRangeError);
+        }
+      };
+      refused(1e-3, 0.999 * dewPressure(one, one.range.min).si);
+      refused(1.001 * bubblePressure(one, one.range.max).si, 1e9);
+    }
   });
 });
 
@@ -122,7 +150,12 @@ describe("glide and mean coil temperature", () => {
   });
 });
 
-test("a temperature in °C is answered in kPaa and one in °F in psia", () => {
+test("a temperature in °C is answered in kPaa and kg/m³, one in °F in psia and lb/ft³", () => {
+  const density = [saturatedLiquidDensity, saturatedVaporDensity];
+  for (const of of density) {
+    expect(of(R32, degC(0)).unit.symbol).toBe("kg/m³");
+    expect(of(R32, degF(32)).unit.symbol).toBe("lb/ft³");
+  }
   expect(dewPressure(R32, degC(0)).toString(undefined, 0)).toBe("813 kPaa");
   expect(dewPressure(R32, degF(32)).toString(undefined, 0)).toBe("118 psia");
 });

@@ -33,7 +33,7 @@ describe("a designation", () => {
   );
 
   test("with letters in front that are none of these means nothing", () => {
-    for (const text of ["xr410a", "rr410a", "hfc", "cfc22", "R-hfc32"]) {
+    for (const text of ["xr410a", "rr410a", "hfc", "cfc22", "R-hfc32", "4r10a"]) {
       expect(() => refrigerantByDesignation(text)).toThrow(InvalidInputError);
     }
   });
