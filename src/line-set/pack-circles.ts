@@ -110,7 +110,7 @@ export function packCircles(radii: readonly number[], opening: Opening): Place[]
 export function leastRadius(radii: readonly number[]): number {
   const [a = 0, b = 0, c = 0] = [...radii].sort((x, y) => y - x);
   const area = Math.sqrt(radii.reduce((sum, r) => sum + r * r, 0));
-  const gap = b === 0 ? 0 : (a * b * (a + b)) / (a * a + a * b + b * b);
+  const gap = (a * b * (a + b)) / (a * a + a * b + b * b);
   const three =
     c <= gap
       ? a + b
@@ -129,8 +129,6 @@ export function tooLargeForRectangle(
   const across = Math.hypot(Math.max(0, width - a - b), Math.max(0, height - a - b));
   const area = radii.reduce((sum, r) => sum + Math.PI * r * r, 0);
   return (
-    2 * a > Math.min(width, height) * hair ||
-    (b > 0 && a + b > across * hair) ||
-    area > width * height * hair
+    2 * a > Math.min(width, height) * hair || a + b > across * hair || area > width * height * hair
   );
 }

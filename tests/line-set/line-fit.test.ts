@@ -84,7 +84,10 @@ describe("assessLineFit", () => {
     expect(judge(rounds(30, 30, 30), { diameter: mm(64) }).outcome).toBe("fail");
     expect(judge(rounds(30, 30, 30), { diameter: mm(65) }).outcome).toBe("pass");
     expect(judge(rounds(51), { width: mm(50), height: mm(90) }).outcome).toBe("fail");
+    expect(judge(rounds(20, 51), { width: mm(50), height: mm(90) }).outcome).toBe("fail");
     expect(judge(rounds(40, 40), { width: mm(60), height: mm(60) }).outcome).toBe("fail");
+    expect(judge(rounds(10, 40, 40), { width: mm(60), height: mm(60) }).outcome).toBe("fail");
+    expect(judge(rounds(50), { width: mm(50), height: mm(50) }).outcome).toBe("pass");
     expect(judge(rounds(...Array(8).fill(20)), { width: mm(50), height: mm(50) }).outcome).toBe(
       "fail",
     );
