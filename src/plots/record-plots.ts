@@ -8,7 +8,7 @@ import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
 import { listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { kPaa, kPag, micron, pascalAbsolute, psia, psig } from "../quantity/units/pressure.ts";
 import { degC, degF } from "../quantity/units/temperature.ts";
-import { acceptancePolicies, type VacuumDecayInput } from "../vacuum-decay/index.ts";
+import { acceptancePolicies } from "../vacuum-decay/index.ts";
 import { pressureTestPlot } from "./pressure-test-plot.ts";
 import { vacuumDecayPlot } from "./vacuum-decay-plot.ts";
 
@@ -78,9 +78,10 @@ export function recordPlots(
     });
     plots.push({ step: "pressure-test", title: "Nitrogen hold", svg });
   }
-  const log = decayOf(record);
+  const { readings, policy, ambient } = record.evacuation ?? {};
   const decay = checks.find((one) => one?.name === "vacuum-decay")?.assessment;
-  if (log && decay) {
+  if (readings && policy && ambient && decay) {
+    const log = { readings, ambient, policy: acceptancePolicies[policy] };
     const pressureUnit = units.absolutePressure ?? (isMetric ? pascalAbsolute : micron);
     const svg = vacuumDecayPlot(log, decay, { pressureUnit });
     plots.push({ step: "evacuation", title: "Vacuum decay", svg });
@@ -99,10 +100,4 @@ function holdOf(record: InstallationRecord): PressureTest | PressureTestLog | un
   const setup = { ...stated, atmosphere, instruments: { pressure, temperature } };
   if (readings.length === 2) return { ...setup, start, end };
   return { ...setup, readings: readings as readonly LogReading[] };
-}
-
-function decayOf({ evacuation }: InstallationRecord): VacuumDecayInput | undefined {
-  const { readings, policy, ambient } = evacuation ?? {};
-  if (!readings || !policy || !ambient) return undefined;
-  return { readings, ambient, policy: acceptancePolicies[policy] };
 }
