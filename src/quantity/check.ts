@@ -120,11 +120,11 @@ export function siOf<K extends Kind>(
   const { si, unit } = value;
   const inUnit = (si: number) =>
     `${Number(((si - unit.offset) / unit.scale).toPrecision(6))} ${unit.symbol}`;
-  const show = () => String(value);
   // The library's own limits: no quantity on a site lies beyond, and formulas would overflow.
   const above = limits.above === 0 && si > 0 ? 1e-30 : -Infinity;
-  within(argument, Math.abs(si), { above, max: 1e30 }, Failure, show, inUnit);
-  return within(argument, si, limits, Failure, show, inUnit);
+  within(argument, Math.abs(si), { above, max: 1e30 }, Failure, value, inUnit);
+  // 140 °F is a little above 60 °C in binary: the thirteenth digit does not decide.
+  return within(argument, si, limits, Failure, value, inUnit, 1e-12 * Math.abs(si));
 }
 
 /** A number that is one: no text, not NaN, not infinite. */
@@ -140,7 +140,7 @@ export function numberOf(
   limits: Limits = {},
   Failure: ErrorClass = InvalidInputError,
 ): number {
-  return within(argument, finiteOf(argument, value), limits, Failure, () => String(value), String);
+  return within(argument, finiteOf(argument, value), limits, Failure, value, String);
 }
 
 /** A count: a whole number within the limits. */
@@ -170,14 +170,15 @@ function within(
   value: number,
   { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint = "" }: Limits,
   Failure: ErrorClass,
-  show: () => string,
+  shown: unknown,
   showLimit: (limit: number) => string,
+  noise = 0,
 ): number {
-  if (value >= min && value <= max && value > above && value < below) return value;
+  if (value >= min - noise && value <= max + noise && value > above && value < below) return value;
   const bounds: string[] = [];
   if (min > -Infinity) bounds.push(`at least ${showLimit(min)}`);
   if (above > -Infinity) bounds.push(`more than ${showLimit(above)}`);
   if (max < Infinity) bounds.push(`at most ${showLimit(max)}`);
   if (below < Infinity) bounds.push(`less than ${showLimit(below)}`);
-  throw new Failure({ argument, value: show(), allowed: bounds.join(" and "), hint });
+  throw new Failure({ argument, value: String(shown), allowed: bounds.join(" and "), hint });
 }

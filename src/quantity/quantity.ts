@@ -187,14 +187,13 @@ export class Quantity<in out K extends Kind> {
     divisor: number | Quantity<K & AdditiveKind>,
   ): unknown {
     requireAdditive("dividedBy", this);
-    if (typeof divisor !== "number") requireKind("dividedBy", divisor, this.kind);
-    const by = typeof divisor === "number" ? finiteOf("dividedBy", divisor) : divisor.si;
+    const plain = typeof divisor === "number";
+    if (!plain) requireKind("dividedBy", divisor, this.kind);
+    const by = plain ? finiteOf("dividedBy", divisor) : divisor.si;
     if (by === 0) {
       throw new InvalidInputError({ argument: "dividedBy", value: "0", allowed: "not 0" });
     }
-    return typeof divisor === "number"
-      ? new Quantity(this.si / by, this.unit)
-      : finiteOf("dividedBy", this.si / by);
+    return plain ? new Quantity(this.si / by, this.unit) : finiteOf("dividedBy", this.si / by);
   }
 
   /**

@@ -109,13 +109,26 @@ describe("limits", () => {
   it("are told in the caller's unit, on its own zero", () => {
     // 140 °F = 60 °C = 333.15 K
     const limits = { max: 333.15 };
-    expect(siOf("t", degF(140), "temperature", { max: 333.150001 })).toBeCloseTo(333.15, 9);
+    expect(siOf("t", degF(140), "temperature", limits)).toBeCloseTo(333.15, 9);
     expect(refusal(() => siOf("t", degF(150), "temperature", limits))).toBe(
       "t: 150 °F; at most 140 °F",
     );
     expect(refusal(() => siOf("t", degC(61), "temperature", limits))).toBe(
       "t: 61 °C; at most 60 °C",
     );
+  });
+
+  it("take their own value in whatever unit it is written, and nothing that differs in the twelfth digit", () => {
+    // −40 °C and −40 °F, 60 °C and 140 °F: in binary each is a little off the other.
+    const limits = { min: 233.15, max: 333.15 };
+    for (const edge of [degC(-40), degF(-40), degC(60), degF(140)]) {
+      expect(siOf("t", edge, "temperature", limits)).toBe(edge.si);
+    }
+    for (const beyond of [degC(-40 - 1e-8), degC(60 + 1e-8), degF(-40 - 1e-8), degF(140 + 1e-8)]) {
+      expect(() => siOf("t", beyond, "temperature", limits)).toThrow("at least -40");
+    }
+    // A plain number has no unit to come from.
+    expect(refusal(() => numberOf("n", 1 + 2e-16, { max: 1 }))).toContain("at most 1");
   });
 
   it("can be a model's range, which is an error of its own", () => {
