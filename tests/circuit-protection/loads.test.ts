@@ -1,5 +1,6 @@
 // Nameplate figures from the parts at the edges of each rule. By hand from UL 1995, 37.14 and 37.15, and NFPA 70 (2023),
 // 440.6(A), 440.12(B), 440.22(A) and (B); CSA C22.1, 28-704 and 28-708.
+import { explain } from "hvac-install-math/assessment";
 import {
   assessNameplate,
   cec2024,
@@ -152,6 +153,18 @@ describe("a nameplate against its parts", () => {
     expect(check(21.5, 40)).toEqual(["fail", high, fits, high]);
     expect(check(20, 40)).toEqual(["fail", low, low, high]);
     expect(check(23, 40)).toEqual(["fail", high, "ampacity-unexplained", high]);
+  });
+
+  it("says both pairs of figures", () => {
+    const { reasons } = assessNameplate({
+      loads: [load("compressor", 16), load("motor", 1.5)],
+      minimumCircuitAmpacity: ampere(21.5),
+      maximumOvercurrentProtection: ampere(40),
+    });
+    expect(reasons.map((one) => explain(one))).toEqual([
+      "Minimum circuit ampacity 21.5 A marked, 21.5 A from the parts.",
+      "Overcurrent protection 40 A marked, at most 35 A from the parts.",
+    ]);
   });
 
   it("may have its maximum as low as its ampacity", () => {
