@@ -123,7 +123,7 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     if (isSlack) {
       say(
         "limit-too-loose",
-        "The limit {limit} is more than 5 % of the fill pressure {pressure}, so that keeping it says nothing about tightness: fill higher or state a limit below {largest}.",
+        "The limit {limit} is more than 5 % of the fill pressure {pressure} and says nothing about tightness: fill higher or state one below {largest}.",
         { ...values, pressure: psi(available), largest: psi(largest) },
       );
     } else if (outcome === "pass") {
