@@ -2,7 +2,7 @@
 // Follows NFPA 70 (2023), 210.19, informational note; IEC 60364-5-52:2009, annex G; CSA C22.1, 8-102.
 // Does not cover the drop ahead of this circuit.
 import { statement } from "../assessment/assessment.ts";
-import { numberOf, siOf } from "../quantity/check.ts";
+import { numberOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import type { CircuitInput } from "./circuit-input.ts";
@@ -43,7 +43,6 @@ export function circuitDrop<F extends RuleFamily>(
   const { conduit } = wiring as AwgWiring;
   if (powerFactor !== undefined) numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
   if (length === undefined) return undefined;
-  siOf("wiring.length", length, "length", { above: 0 });
   const { ratedLoadCurrent: current = input.minimumCircuitAmpacity } = input;
   const run = (size: SizeOf<F>) => {
     const solid = stranding === "solid" && cell(rules.conductors, size, `${material} solid`);

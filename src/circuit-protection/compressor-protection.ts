@@ -77,16 +77,14 @@ export function compressorProtection(input: {
     });
   }
   const { ifItWillNotStart, lockedRotorMultiple = 6 } = rule;
-  const ceiling = (factor: number): ProtectionCeiling => {
-    const calculated = tidy(Math.max(...modes.map((mode) => total(mode, factor))));
-    const size = ratingAtMost(calculated, ratings.breaker) ?? 0;
-    return { calculated: ampere(calculated), rating: ampere(Math.max(size, smallestRating)) };
-  };
-  function total({ compressors, motors, heaters, others, lockedRotor }: ModeLoads, factor: number) {
+  const total = (
+    { compressors, motors, heaters, others, lockedRotor }: ModeLoads,
+    factor: number,
+  ) => {
     const [compressor = 0] = compressors;
     const [largest = 0] = motors;
     const rest = motors.reduce((a, b) => a + b, 0) - largest + others;
-    if (rule?.of === "lockedRotor") {
+    if (rule.of === "lockedRotor") {
       const beside = rest + largest - compressor + heaters;
       return factor * (lockedRotor ?? lockedRotorMultiple * compressor) + beside;
     }
@@ -94,8 +92,13 @@ export function compressorProtection(input: {
       return largest + rest + (ratingAtLeast(heaters, ratings.breaker) ?? heaters); // (B)(2), 240.4
     }
     // (A), (B)(1); (B)(2) with the fuse value of 430.52 where a motor is the largest
-    return (largest > compressor ? (rule?.normal ?? 0) : factor) * largest + rest + heaters;
-  }
+    return (largest > compressor ? rule.normal : factor) * largest + rest + heaters;
+  };
+  const ceiling = (factor: number): ProtectionCeiling => {
+    const calculated = tidy(Math.max(...modes.map((mode) => total(mode, factor))));
+    const size = ratingAtMost(calculated, ratings.breaker) ?? 0;
+    return { calculated: ampere(calculated), rating: ampere(Math.max(size, smallestRating)) };
+  };
   return {
     normal: ceiling(rule.normal),
     ...(ifItWillNotStart && { ifItWillNotStart: ceiling(ifItWillNotStart) }),

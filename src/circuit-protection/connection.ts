@@ -82,7 +82,7 @@ export function connectionOf(rules: CircuitRules, supply: Supply, path: string):
   if (supply.system !== undefined) oneOf(`${path}.system`, supply.system, names);
   const near = (nominal = 0) => Math.abs(volts - nominal) <= 0.1 * nominal + 1e-9;
   for (const system of rules.systems) {
-    if (supply.system ? system.name !== supply.system : phases > system.phases) continue;
+    if (supply.system && system.name !== supply.system) continue;
     const between = near(system.lineToLine) && phases <= system.phases;
     if (!between && !(phases === 1 && near(system.lineToNeutral))) continue;
     const voltsBetween = between ? system.lineToLine : (system.lineToNeutral ?? 0);

@@ -253,6 +253,9 @@ describe("the disconnect", () => {
         },
       }).disconnect.workingSpace?.depth.in(ft);
     expect([depth(1), depth(2), depth(3), depth()]).toEqual([3, 3.5, 4, 4]);
+    const highest = { voltage: volt(600), phases: 3, system: "600 V delta" } as const;
+    const { workingSpace } = withChanges({ supply: highest }).disconnect;
+    expect(workingSpace?.depth.in(ft)).toBe(4); // the table's row ends at 600 V to ground
   });
 });
 

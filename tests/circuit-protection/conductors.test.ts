@@ -301,6 +301,10 @@ describe("supplies side by side", () => {
     expect(String(small?.current)).toBe("8 A");
     expect(String(small?.ampacity)).toBe("10 A");
     expect(small?.conductor.size).toBe("14 AWG");
+    // Without a length there is no drop.
+    const [short] = compareSupplies({ ...input, wiring: copper });
+    expect(short).not.toHaveProperty("drop");
+    expect(short).not.toHaveProperty("dropWithSameConductor");
     expect(small?.supply).toBe(input.supplies[0]);
     expect(small?.connection).toMatchObject({ poles: 2, voltageRating: "120/240 V" });
     expect(small?.dropWithSameConductor).toBeUndefined();

@@ -53,6 +53,10 @@ describe("an unnamed service", () => {
   });
 });
 
+it("of no voltage is none, not a line to a neutral that is not there", () => {
+  expect(() => connect(0, 1)).toThrow("supply.voltage: 0 V is not allowed; allowed: more than 0 V");
+});
+
 describe("a named service", () => {
   it("is taken at its word", () => {
     expect(connect(240, 3, "240/120 V high-leg delta")).toEqual({
