@@ -21,7 +21,6 @@ import {
 } from "../refrigerants/index.ts";
 import { gaugeCautions } from "./cautions.ts";
 import { type ChargedSystem, type ChargingMethod, chargingMethod } from "./charging-method.ts";
-import { doubtOfTarget, doubtOfTolerance } from "./stated-ranges.ts";
 
 /**
  * A reading of pressure and line temperature on a system, and what it should be.
@@ -165,21 +164,14 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
         ...(confidence !== undefined && { confidence }),
       }).outcome
     : "pass";
-  const doubt =
-    doubtOfTarget(method, line.target) ??
-    (verdict.outcome === "fail" ? undefined : doubtOfTolerance(line.target, line.tolerance));
-  const outcome = overallOutcome([doubt ? "inconclusive" : verdict.outcome, floor]);
+  const outcome = overallOutcome([verdict.outcome, floor]);
   const cause = floor === "fail" ? "liquid-to-compressor" : verdict.cause;
   const text = "Superheat of {value} is not surely above 5 °F: liquid may reach the compressor.";
   const flooded = statement("liquid-to-compressor", text, { value: result.value });
   return {
     outcome,
     ...(outcome === "fail" && cause && { cause }),
-    reasons: [
-      ...(floor === "pass" ? [] : [flooded]),
-      ...(doubt ? [doubt] : verdict.reasons),
-      reason,
-    ],
+    reasons: [...(floor === "pass" ? [] : [flooded]), ...verdict.reasons, reason],
     assumptions,
     cautions: [...cautions, ...verdict.cautions],
     sources: [...sources, manual],

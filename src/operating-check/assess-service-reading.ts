@@ -7,13 +7,13 @@ import { type Instrument, standardUncertainty } from "../assessment/uncertainty.
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psi } from "../quantity/units/pressure.ts";
+import { doubtOfApproach } from "./approach-doubt.ts";
 import {
   type ExpectedPressures,
   expectedPressures,
   type RunningUnit,
 } from "./expected-pressures.ts";
 import { type ExpansionPlace, type ServicePorts, servicePorts } from "./service-ports.ts";
-import { doubtOfApproach } from "./stated-ranges.ts";
 
 /**
  * A gauge reading on a running unit.

@@ -11,6 +11,7 @@ import { pascal } from "../quantity/units/pressure.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { absoluteOf, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
 import type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";
+import { doubtOfTarget, doubtOfTolerance } from "./line-doubts.ts";
 import { assumptionsOf, cautionsOf } from "./line-statements.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import { type Side, temperatureAt } from "./saturation-curve.ts";
@@ -18,7 +19,8 @@ import { type Side, temperatureAt } from "./saturation-curve.ts";
 /**
  * Judges superheat against a target, given what the probes can do. It passes only where the tolerance is
  * kept even after allowing for the uncertainty, and says so when the probes cannot tell. Below zero it
- * never passes, however wide the tolerance.
+ * never passes. A target above 25 K (`target-out-of-reach`) decides nothing; a tolerance above 5 K
+ * (`tolerance-wide`) or one as large as the target (`tolerance-reaches-saturation`) lets nothing pass.
  *
  * The uncertainty holds the pressure probe, the temperature probe, the atmosphere where its instrument is
  * given, and the equation of state (standard uncertainty 0.05 % of the pressure for a pure substance,
@@ -61,7 +63,8 @@ export function assessSuperheat(
 }
 
 /**
- * Judges subcooling against a target, given what the probes can do; see {@link assessSuperheat}.
+ * Judges subcooling against a target, given what the probes can do; see {@link assessSuperheat}. A target above
+ * 15 K decides nothing.
  *
  * Refrigerant under pressure burns and freezes; A2L and A3 refrigerants can ignite and B classes are
  * toxic: the cautions of the result say which applies.
@@ -140,13 +143,14 @@ function assess(
   // Below saturation there is no superheat and no subcooling, however wide the tolerance is.
   const low = new Quantity(Math.max(0, target - tolerance), unit);
   const high = new Quantity(target + tolerance, unit);
-  const { outcome, conformanceProbability } = conformity({
+  const ruling = conformity({
     value,
     standardUncertainty: new Quantity(uncertainty, unit),
     lowerLimit: low,
     upperLimit: high,
     confidence,
   });
+  const { outcome } = ruling;
   const cause = distance > target ? "high" : "low";
   const what = side === "dew" ? "superheat" : "subcooling";
   const result = estimate(value, uncertainty);
@@ -158,7 +162,6 @@ function assess(
     tolerance: input.tolerance,
     uncertainty: shown(result.expandedUncertainty),
   };
-  const above = tolerance > target ? " and above zero" : "";
   const missed =
     distance < 0
       ? `below zero: the readings contradict each other, or ${side === "dew" ? "liquid" : "vapour"} is in the line`
@@ -166,7 +169,7 @@ function assess(
   const said = {
     pass: `The ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
     fail: `The ${what} of {value} ± {uncertainty} is ${missed}.`,
-    inconclusive: `The probes cannot tell whether the ${what} of {value} ± {uncertainty} is within {tolerance} of {target}${above}.`,
+    inconclusive: `The probes cannot tell whether the ${what} of {value} ± {uncertainty} is within {tolerance} of {target}.`,
   };
   const reasons: Reason[] = [statement(`${what}-${outcome}`, said[outcome], figures)];
   if (outcome === "inconclusive") {
@@ -192,11 +195,14 @@ function assess(
           ),
     );
   }
+  const doubt =
+    doubtOfTarget(what, input.target) ??
+    (outcome === "fail" ? undefined : doubtOfTolerance(input.target, input.tolerance));
   const saturation = new Quantity(saturated, temperatureUnitFor(pressure));
   return {
-    outcome,
-    ...(outcome === "fail" && { cause }),
-    reasons,
+    outcome: doubt ? "inconclusive" : outcome,
+    ...(outcome === "fail" && !doubt && { cause }),
+    reasons: doubt ? [doubt] : reasons,
     assumptions: assumptionsOf(gauge && !instruments.atmosphere, model),
     cautions: cautionsOf(refrigerant, what),
     sources: [
@@ -206,6 +212,6 @@ function assess(
     ],
     result,
     saturationTemperature: estimate(saturation, Math.hypot(...shares)),
-    conformanceProbability,
+    conformanceProbability: ruling.conformanceProbability,
   };
 }

@@ -152,10 +152,11 @@ describe("near and below saturation", () => {
     expect(explain(below.reasons[0] as never)).toMatch(
       /is below zero: the readings contradict each other, or liquid is in the line\.$/,
     );
-    const near = at(40);
-    expect(near.outcome).toBe("inconclusive");
-    expect(explain(near.reasons[0] as never)).toMatch(/is within 5 Δ°F of 2 Δ°F and above zero\.$/);
-    expect(at(42).outcome).toBe("pass");
+    for (const line of [40, 42]) {
+      const near = at(line);
+      expect(near.outcome).toBe("inconclusive");
+      expect(near.reasons.map(({ code }) => code)).toEqual(["tolerance-reaches-saturation"]);
+    }
     expect(() => assessSuperheat(R410A, { ...input, target: deltaF(-1) })).toThrow(/^target: /);
   });
 
@@ -164,6 +165,35 @@ describe("near and below saturation", () => {
     const verdict = assessSubcooling(R410A, { ...input, ...flash });
     expect([verdict.outcome, verdict.cause]).toEqual(["fail", "low"]);
     expect(explain(verdict.reasons[0] as never)).toMatch(/or vapour is in the line\.$/);
+  });
+});
+
+describe("a target or a tolerance that decides nothing (common practice, no source)", () => {
+  // Superheat is 80 − 39.8 °F, subcooling 108 − 68 °F: both hit their absurd targets.
+  const input = { ...reading, lineTemperature: degF(80), instruments: good };
+  const codes = (verdict: ReturnType<typeof assessSuperheat>) => [
+    verdict.outcome,
+    verdict.cause,
+    ...verdict.reasons.map(({ code }) => code),
+  ];
+
+  test("passes nothing, met or not", () => {
+    const superheat = (target: number, tolerance: number) =>
+      codes(
+        assessSuperheat(R410A, { ...input, target: deltaF(target), tolerance: deltaF(tolerance) }),
+      );
+    expect(superheat(40, 8.9)[0]).toBe("pass"); // 5 K are 9 °F
+    expect(superheat(40, 9.1)).toEqual(["inconclusive", undefined, "tolerance-wide"]);
+    expect(superheat(20, 9.1)).toEqual(["fail", "high", "superheat-fail"]);
+    expect(superheat(46, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
+    expect(superheat(90, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
+    const liquid = { pressure: psig(355), lineTemperature: degF(68), atmosphere };
+    const target = { target: deltaF(40), tolerance: deltaF(3) };
+    expect(codes(assessSubcooling(R410A, { ...input, ...liquid, ...target }))).toEqual([
+      "inconclusive",
+      undefined,
+      "target-out-of-reach",
+    ]);
   });
 });
 

@@ -162,18 +162,6 @@ describe("the sentences", () => {
     expect(fail(20)).toMatch(/ is low: more than 3 Δ°F from 20 Δ°F\.$/);
   });
 
-  test("add that it has to be above zero only where the window reaches below", () => {
-    const unsure = { pressure: { accuracy: psi(20) }, temperature: { accuracy: deltaF(1) } };
-    const told = (tolerance: number) =>
-      sentence(
-        assessSuperheat(R407C, { ...input, tolerance: deltaF(tolerance), instruments: unsure }),
-        0,
-      );
-    expect(told(8)).toMatch(/ is within 8 Δ°F of 9 Δ°F\.$/);
-    expect(told(9)).toMatch(/ is within 9 Δ°F of 9 Δ°F\.$/);
-    expect(told(10)).toMatch(/ is within 10 Δ°F of 9 Δ°F and above zero\.$/);
-  });
-
   test("tell what was assumed: steady, nominal, the equation's share and an exact atmosphere", () => {
     const told = (refrigerant: Refrigerant, change: Partial<LineAssessmentInput> = {}) =>
       assessSuperheat(refrigerant, { ...input, ...change } as LineAssessmentInput).assumptions.map(
