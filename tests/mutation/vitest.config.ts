@@ -18,6 +18,7 @@ const config: ViteUserConfig = defineConfig({
     include: [`tests/${MODULE}/**/*.test.ts`, "tests/published/published.test.ts"],
     // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant.
     exclude: ["tests/*/simulated*.test.ts", "tests/*/speed.test.ts"],
+    isolate: false, // a run for each mutant: five times as fast
     testTimeout: 60_000,
   },
 });
