@@ -128,7 +128,9 @@ describe("the ampacity as it runs", () => {
     expect(String(metric(1).usable)).toBe("24 A");
     expect(metric(3).column).toBe("copper B1 3");
     expect(String(metric(3, 2).usable)).toBe("16.8 A"); // 21 × 0.8
-    expect(() => metric(1, 10)).toThrow("wiring.groupedCircuits: 10 is not allowed");
+    expect(() => metric(1, 10)).toThrow(
+      "wiring.groupedCircuits: 10 is not allowed; allowed: at most 9",
+    );
   });
 
   it("refuses a size that the column does not have, by name", () => {
@@ -220,6 +222,8 @@ describe("the smallest conductor", () => {
     ]);
     expect(metric(13, "fuse")).toBe("1.5 mm²"); // 1.31 × 13 = 17.03 A
     expect(metric(20)).toBe("2.5 mm²");
+    // 433.1 asks In ≤ Iz of whatever rating is fitted, also of one that is no standard size: 17 A on 17.5 A
+    expect([metric(17), metric(18)]).toEqual(["1.5 mm²", "2.5 mm²"]);
   });
 });
 

@@ -54,6 +54,29 @@ describe("the figures", () => {
     expect(figures(load("heater", 16), load("motor", 2))).toEqual([22.5, 20.5, 25, 18]);
   });
 
+  it("say each step of the size with its figures, and no step that was not needed", () => {
+    const steps = (...loads: Load[]) =>
+      nameplateFromParts(loads).modes[0]?.steps.map((one) => explain(one));
+    const down = (amperes: string) => `${amperes} is not a standard size: next size down.`;
+    expect(steps(load("heater", 30), load("motor", 2))).toEqual([
+      down("34.5 A"),
+      "Below 125 % of the heater: next size up, 35 A.",
+      "Below the minimum circuit ampacity: 40 A.",
+    ]);
+    expect(steps(load("heater", 16), load("motor", 2))).toEqual([
+      down("20.5 A"),
+      "Below the minimum circuit ampacity: 25 A.",
+    ]);
+    // 40 A is the ampacity itself, 1.25 × (10 + 2 + 20)
+    const parts = [load("compressor", 10), load("motor", 2), load("heater", 20)];
+    expect(steps(...parts)).toEqual([down("44.5 A")]);
+    expect(steps(load("compressor", 6))).toEqual([down("13.5 A"), "Never below 15 A."]);
+    expect(nameplateFromParts(parts).sources).toContainEqual({
+      source: "ul-1995",
+      clause: "37.14, 37.15",
+    });
+  });
+
   it("count other loads of 1 A or more and none below", () => {
     expect(figures(load("compressor", 10), load("other", 1))).toEqual([13.5, 23.5, 20, 11]);
     expect(figures(load("compressor", 10), load("other", 0.9))).toEqual([12.5, 22.5, 20, 10]);
