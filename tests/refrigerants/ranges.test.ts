@@ -113,6 +113,8 @@ describe("a pressure or a temperature", () => {
       "atmosphere: 0 psia is not allowed; allowed: more than 0 psia",
     );
     expect(() => dewTemperature(R410A, psig(118), null as never)).toThrow(/^atmosphere: null/);
+    const text = { kind: "absolutePressure", si: "101325" } as never;
+    expect(() => dewTemperature(R410A, psig(118), text)).toThrow(/^atmosphere: absolutePressure /);
   });
 
   test("needs a refrigerant of the module", () => {
