@@ -3,7 +3,7 @@
 // Follows NEMA MG 1 (12.44, 14.36), ANSI C84.1-2020 or IEC 60038:2009 and EN 50160; JCGM 106:2012 decides.
 // Does not cover surges, harmonics, frequency, grounding and a lost neutral on a 120 V circuit.
 import { cite, estimate, overallOutcome, statement } from "../assessment/assessment.ts";
-import { numberOf, objectOf, oneOf } from "../quantity/check.ts";
+import { numberOf, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
@@ -65,7 +65,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
   standardOf(supply);
   const all = plainReadings(input.readings, supply);
   const { phases } = nameplate;
-  if (phases !== undefined && oneOf("nameplate.phases", phases, [1, 3]) !== supply.phases) {
+  if (phases !== undefined && phases !== supply.phases) {
     throw new InvalidInputError({
       argument: "nameplate.phases",
       value: String(phases),

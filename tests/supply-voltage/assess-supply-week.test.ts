@@ -42,6 +42,14 @@ describe("assessSupplyWeek", () => {
     expect(assessSupplyWeek(minutes(week, (i) => (i < 10 ? v : 230))).outcome).toBe(outcome);
   });
 
+  it("with just 5 % of its means outside ±10 % passes, for 95 % have to lie within", () => {
+    // 8 of 1008 means interrupted, 50 or 51 of the other 1000 outside
+    const outside = (means: number) =>
+      assessSupplyWeek(minutes(week, (i) => (i < 80 ? 0 : i < 80 + 10 * means ? 200 : 230)));
+    expect(outside(50)).toMatchObject({ outcome: "pass", means: 1000, outside10: 50 });
+    expect(outside(51)).toMatchObject({ outcome: "fail", means: 1000, outside10: 51 });
+  });
+
   it("does not mind where the clock of the logger began", () => {
     const { nominal, readings } = minutes(week, (i) => (i < 300 ? 200 : 230));
     const later = readings.map(({ elapsed, voltage }) => ({
@@ -62,6 +70,7 @@ describe("assessSupplyWeek", () => {
   it("does not pass less than a week, and says what is missing", () => {
     const result = assessSupplyWeek(minutes(3 * 24 * 60, () => 230));
     expect(result.outcome).toBe("inconclusive");
+    expect(assessSupplyWeek(minutes(week - 10, () => 230)).outcome).toBe("inconclusive");
     expect(result.reasons[0]?.code).toBe("week-incomplete");
     expect(String(result.reasons[0]?.values.missing)).toBe(String(day(4)));
   });

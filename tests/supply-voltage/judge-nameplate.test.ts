@@ -56,6 +56,11 @@ describe("a supply", () => {
     expect(three([[240, 240, 240]]).cause).toBe("low-supply");
   });
 
+  it("of one phase may lack a leg of three lines, which is no reading to neutral", () => {
+    const on208 = single([120], { supply: { voltage: volt(208), phases: 1 } });
+    expect(on208.cause).toBe("leg-missing");
+  });
+
   it("that is too high for a plate of a lower voltage is told not to fit it", () => {
     const low = single([215], { nameplate: { rated: volt(200) } });
     expect(low).toMatchObject({ outcome: "fail", cause: "plate-does-not-fit" });
@@ -172,6 +177,16 @@ it.each<[string, () => unknown, string]>([
     "a plate of two phases",
     () => single([240], { nameplate: { ...dual, phases: 2 as never } }),
     "nameplate.phases: 2 is not allowed; allowed: 1, 3",
+  ],
+  [
+    "a supply without voltage",
+    () => single([240], { supply: { voltage: volt(0), phases: 1 } }),
+    "supply.voltage: 0 V is not allowed; allowed: more than 0 V",
+  ],
+  [
+    "a standard without a table",
+    () => single([240], { supply: { voltage: volt(240), phases: 1, standard: {} as never } }),
+    "supply.standard.table: undefined is not allowed; allowed: an array",
   ],
   [
     "a negative rated current",

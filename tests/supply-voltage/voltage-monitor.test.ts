@@ -65,6 +65,10 @@ describe("nameplateVoltageRange", () => {
     expect(nameplateVoltageRange({ rated: [volt(200), volt(240)] }).maximum.toString()).toBe(
       "264 V",
     );
+    expect(nameplateVoltageRange({ rated: [volt(200), volt(250)] }).maximum.toString()).toBe(
+      "275 V",
+    );
+    expect(() => nameplateVoltageRange({ rated: [volt(200), volt(251)] })).toThrow("251 V");
     const printed = (minimum: number, maximum: number) => () =>
       nameplateVoltageRange({
         rated: volt(230),
