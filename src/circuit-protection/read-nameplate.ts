@@ -8,7 +8,6 @@ import { amperesOf } from "./checks.ts";
 import type { CircuitInput, ProtectionMarking } from "./circuit-input.ts";
 import type { Findings } from "./findings.ts";
 import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
-import { ratingAtLeast } from "./standard-ratings.ts";
 
 const markings: readonly ProtectionMarking[] = [
   "fuse only",
@@ -41,15 +40,12 @@ export function readNameplate(
       }),
     );
   }
-  // From MOP ≤ 2.25·L1 + rest and MCA ≥ 1.25·L1 + rest: MOP ≤ 1.8·MCA, or the floors of UL 1995, 37.15.
+  // From MOP ≤ 2.25·L1 + rest and MCA ≥ 1.25·L1 + rest: MOP ≤ 1.8·MCA, or the floor of UL 1995, 37.15. The size
+  // that reaches the ampacity, the other floor there, is below 1.8 times it all along the list from 10 A.
   const { compressorProtection: rule, ampacityFactor, smallestRating } = rules;
   if (rule) {
     const factor = rule.ifItWillNotStart ?? rule.normal * (rule.lockedRotorMultiple ?? 1);
-    const ceiling = Math.max(
-      (factor / ampacityFactor) * (ampacity + 0.5),
-      ratingAtLeast(ampacity, breaker) ?? 0,
-      smallestRating,
-    );
+    const ceiling = Math.max((factor / ampacityFactor) * (ampacity + 0.5), smallestRating);
     if (maximum > ceiling) {
       open.push(
         statement(

@@ -17,9 +17,8 @@ const device = condenser.installed?.device as FittedDevice;
 const disconnect = condenser.installed?.disconnect as FittedDisconnect;
 
 describe("a circuit that is right", () => {
-  const circuit = circuitFromNameplate(condenser);
-
   it("passes, with every requirement named as met", () => {
+    const circuit = circuitFromNameplate(condenser);
     expect(circuit.outcome).toBe("pass");
     expect(circuit.cause).toBeUndefined();
     expect(codes(circuit.reasons)).toEqual([
@@ -39,6 +38,7 @@ describe("a circuit that is right", () => {
   });
 
   it("gives device, poles, slash rating, conductor with its steps, grounding and disconnect", () => {
+    const circuit = circuitFromNameplate(condenser);
     expect(String(circuit.device.rating)).toBe("40 A");
     expect(circuit.device.ratings.map(String)).toEqual(["25 A", "30 A", "35 A", "40 A"]);
     expect(circuit.device).toMatchObject({
@@ -65,6 +65,7 @@ describe("a circuit that is right", () => {
   });
 
   it("calculates the drop with the running current and the fitted conductor", () => {
+    const circuit = circuitFromNameplate(condenser);
     // 2 × 19.1 A × 1.24 Ω/kft × 60 ft = 2.842 V
     expect(circuit.voltageDrop?.running.drop.in(volt)).toBeCloseTo(2.84208, 9);
     expect(circuit.voltageDrop?.running.ratio.in(percent)).toBeCloseTo(1.1842, 9);
@@ -74,6 +75,7 @@ describe("a circuit that is right", () => {
   });
 
   it("carries cautions, sources and no assumption but the wiring's", () => {
+    const circuit = circuitFromNameplate(condenser);
     const found = codes(circuit.cautions);
     for (const code of ["nameplate-first", "local-code", "mains", "not-checked-here"]) {
       expect(found).toContain(code);
@@ -84,6 +86,7 @@ describe("a circuit that is right", () => {
   });
 
   it("speaks in whole sentences with the figures filled in", () => {
+    const circuit = circuitFromNameplate(condenser);
     for (const said of [...circuit.reasons, ...circuit.cautions, ...circuit.assumptions]) {
       expect(explain(said)).not.toMatch(/[{}]|undefined/);
     }

@@ -330,6 +330,17 @@ describe("supplies side by side", () => {
     expect(less?.conductor.size).toBe("1 AWG");
   });
 
+  it("take a cable that the next breaker does not overload under the international rules", () => {
+    const [metric] = compareSupplies({
+      rules: iec60364,
+      power: watt(3910),
+      supplies: [{ voltage: volt(230), phases: 1 }],
+      wiring: { material: "copper", insulation: "70 °C", method: "B1" },
+    });
+    expect(String(metric?.current)).toBe("17 A");
+    expect(metric?.conductor.size).toBe("2.5 mm²"); // 20 A breaker; 1.5 mm² carries 17.5 A
+  });
+
   it("name what is not what it should be, with its place in the list", () => {
     const call = (changes: object) => () => compareSupplies({ ...input, ...changes } as never);
     expect(call({ powerFactor: 0 })).toThrow("powerFactor: ");
