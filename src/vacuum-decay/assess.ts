@@ -17,7 +17,7 @@ export interface VacuumDecayInput extends VacuumDecayOptions {
 export function readingSi(path: string, reading: DecayReading): readonly [number, number] {
   return [
     siOf(`${path}.elapsed`, reading?.elapsed, "duration"),
-    siOf(`${path}.pressure`, reading?.pressure, "absolutePressure"),
+    siOf(`${path}.pressure`, reading.pressure, "absolutePressure"),
   ];
 }
 

@@ -74,7 +74,7 @@ export function weighModels(
     }
   };
   for (let fast = -1; fast < fastTaus.length - 1; fast++) {
-    if (n < (fast < 0 ? 3 : 6) || !factor(work, fast)) continue;
+    if (!factor(work, fast)) continue;
     const m = work.indices.length - 1;
     let rssC = yy;
     for (let i = 0; i < m; i++) rssC -= (qy[i] as number) ** 2;
@@ -82,7 +82,6 @@ export function weighModels(
     const rssL = rssC - yt * yt;
     offer(0, fast, rssC, -1);
     offer(1, fast, rssL, -1);
-    if (n < m + 5) continue;
     // forward solution of each slow column against the factored base, written out for speed
     const pair = fast >= 0;
     const i1 = fastAt + fast;
@@ -186,9 +185,7 @@ export function weighModels(
     // average over the time constant: the profile of RSS gives each grid point its likelihood
     const first = column - (column % slowCount);
     const at = (k: number) =>
-      k < 0 || k >= slowCount
-        ? Infinity
-        : (profiles[2 * ((fast + 1) * slowColumns + first + k) + (line ? 1 : 0)] as number);
+      profiles[2 * ((fast + 1) * slowColumns + first + k) + (line ? 1 : 0)] as number;
     let sum = 0;
     const shares: number[] = [];
     for (let k = 0; k < slowCount; k++) {

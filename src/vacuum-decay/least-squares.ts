@@ -12,7 +12,7 @@ export interface LinearFit {
   readonly inverse: number[][];
 }
 
-/** Least squares by Householder QR; `columns` are the basis functions at the points. */
+/** Least squares by Householder QR; `columns` are the basis functions at the points, fewer than there are points. */
 export function linearLeastSquares(columns: readonly number[][], y: readonly number[]): LinearFit {
   const n = y.length;
   const m = columns.length;
@@ -32,7 +32,7 @@ export function linearLeastSquares(columns: readonly number[][], y: readonly num
     const reflect = (x: number[]) => {
       let dot = 0;
       for (let i = k; i < n; i++) dot += (v[i] as number) * (x[i] as number);
-      const factor = square > 0 ? (2 * dot) / square : 0;
+      const factor = (2 * dot) / square;
       for (let i = k; i < n; i++) x[i] = (x[i] as number) - factor * (v[i] as number);
     };
     (R[k] as number[])[k] = alpha;
@@ -67,7 +67,7 @@ export function linearLeastSquares(columns: readonly number[][], y: readonly num
       inverseR.reduce((sum, column) => sum + (column[i] as number) * (column[j] as number), 0),
     ),
   );
-  const variance = n > m ? rss / (n - m) : 0;
+  const variance = rss / (n - m);
   const deviations = inverse.map((line, k) => Math.sqrt(variance * (line[k] as number)));
   return { coefficients, deviations, rss, residuals, inverse };
 }
@@ -105,7 +105,7 @@ export function separableLeastSquares(
   const best = sums.indexOf(Math.min(...sums));
   let left = grid[Math.max(0, best - 1)] as number;
   let right = grid[Math.min(steps, best + 1)] as number;
-  for (let step = 0; step < 200 && right - left > 1e-16 * right; step++) {
+  for (let step = 0; step < 200; step++) {
     const middle = (left + right) / 2;
     if (middle === left || middle === right) break;
     if (gradient(middle) < 0) left = middle;
@@ -123,7 +123,7 @@ export function separableLeastSquares(
     ),
   );
   const full = linearLeastSquares([...F, last], y);
-  const variance = fit.rss / Math.max(1, y.length - F.length - 1);
+  const variance = fit.rss / (y.length - F.length - 1);
   return {
     ...fit,
     parameter,

@@ -75,9 +75,9 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
       const [t, p] = readingSi("reading", reading);
       collect(log, t, p, log.rows);
       const seen = log.steps.length + Math.min(log.overRangeRun, 2);
-      const renew = !verdict || seen !== events || (judgedSegment(log)?.last ?? 0) >= due;
+      const renew = seen !== events || (judgedSegment(log)?.last ?? 0) >= due;
       events = seen;
-      return renew || !verdict ? assessment() : verdict;
+      return verdict && !renew ? verdict : assessment();
     },
     points: () => pointsOf(judgedSegment(log)),
   };

@@ -52,7 +52,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const { settings } = log;
   const { hold, accuracy, target, policy } = settings;
   const segment = judgedSegment(log);
-  if (!segment || segment.rows < 3) return nothing(log, segment);
+  if (!segment) return nothing(log, segment);
   const T = segment.last;
   const { origin } = segment;
   const first = segment.t[0] ?? T; // of the first bin
@@ -182,13 +182,10 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   };
 }
 
-/** The rise that the policy allows over its hold, Pa. */
+/** The rise that the policy allows over its hold, Pa; below 0 where a limit lies below the start. */
 function allowedRise({ target, checkpoints }: Settings, origin: number): number {
   const start = Math.min(origin, target);
-  return Math.max(
-    0,
-    Math.min(...checkpoints.map(({ limit, rise }) => Math.min(limit - start, rise))),
-  );
+  return Math.min(...checkpoints.map(({ limit, rise }) => Math.min(limit - start, rise)));
 }
 
 /**

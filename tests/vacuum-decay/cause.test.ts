@@ -40,6 +40,13 @@ describe("the shares of the evidence", () => {
     ["a line that rises by exactly what is material", { slope: 1 / 600 }, "steady"],
     ["a line that rises by more", { slope: 1.1 / 600 }, "leak"],
     ["a saturating rise that is not material", shape("saturating", 0.9), "steady"],
+    // the half-order rise is over after 2 τ
+    ["a rise by exactly what is material", shape("halfOrder", 1), "moisture"],
+    [
+      "a line with a bend of exactly what is material",
+      { slope: 5 / 600, ...shape("halfOrder", 1) },
+      "leak",
+    ],
     ["a saturating rise", shape("saturating", 3), "moisture"],
     ["a half-order rise", shape("halfOrder", 3), "moisture"],
     ["a logarithmic rise", shape("logarithmic", 3), "outgassing"],

@@ -151,6 +151,17 @@ describe("a jump", () => {
     const spike = collected(withRow(quiet, 30, 80));
     expect(spike.excluded).toMatchObject([{ row: 30, t: 300, p: 80, reason: "spike" }]);
     expect(spike.steps).toEqual([]);
+    // halfway back is not back
+    const half = withRow(
+      withRow(
+        course(40, () => 40),
+        30,
+        80,
+      ),
+      31,
+      60,
+    ).slice(0, 32);
+    expect(collected(half).steps).toHaveLength(1);
     const step = collected([...quiet.slice(0, 30), ...quiet.map((p) => p + 40)]);
     expect(step.excluded).toEqual([]);
     expect(step.steps).toHaveLength(1);

@@ -171,3 +171,7 @@ describe("a rise that quickens", () => {
     expect(figure(one, "late")).toBeCloseTo(pa(11), 9);
   });
 });
+
+it("says nothing of a pressure that stays exactly, even where any change is material", () => {
+  expect(codes(steady(300), settings(), [flat()], 0)).toEqual([]);
+});

@@ -43,6 +43,18 @@ describe("a mixture", () => {
     expect(z(0.95)).toBeCloseTo(Math.log(19) / 1.702, 3);
   });
 
+  it("counts weights by their ratio", () => {
+    const list = (k: number) =>
+      parts([
+        [0.25 * k, 1, 1],
+        [0.75 * k, 4, 2],
+      ]);
+    for (const k of [0.4, 3]) {
+      expect(list(k).mean).toBeCloseTo(list(1).mean, 12);
+      expect(boundOf(list(k), 0.9)).toBeCloseTo(boundOf(list(1), 0.9), 9);
+    }
+  });
+
   it("keeps its parts apart where they do not overlap", () => {
     const two = parts([
       [0.9, 0, 0.001],

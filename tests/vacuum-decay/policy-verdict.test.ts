@@ -1,6 +1,14 @@
 // The decision rule on one model whose figures are given: JCGM 106:2012, 8.3.2 and 8.3.3, one-sided.
 import { describe, expect, it } from "vitest";
-import { degC, micron, micronDifference, minute, percent } from "../../src/quantity/index.ts";
+import type { Reason } from "../../src/assessment/index.ts";
+import {
+  degC,
+  micron,
+  micronDifference,
+  minute,
+  percent,
+  type Quantity,
+} from "../../src/quantity/index.ts";
 import type { Component } from "../../src/vacuum-decay/component.ts";
 import { acceptancePolicies, type Checkpoint } from "../../src/vacuum-decay/policies.ts";
 import { policyVerdict } from "../../src/vacuum-decay/policy-verdict.ts";
@@ -39,7 +47,7 @@ interface Given {
 }
 
 /** Started at 300 micron; the checkpoint is 10 minutes after isolation. */
-function judged(
+function verdict(
   one: Component,
   {
     checkpoints,
@@ -54,7 +62,10 @@ function judged(
   const policy = { ...acceptancePolicies.commonPractice500, checkpoints };
   const settings = settingsOf({ ambient: degC(20), gauge, policy });
   const progress = { T, first, origin: pa(300), step, confidence: 0.95, mayFail, mayPass };
-  const { outcome, reasons } = policyVerdict([one], settings, progress);
+  return policyVerdict([one], settings, progress);
+}
+function judged(one: Component, given: Given) {
+  const { outcome, reasons } = verdict(one, given);
   return [outcome, reasons[0]?.code];
 }
 const at = minute(10);
@@ -187,4 +198,18 @@ it("fails when one checkpoint fails, and is open when one is open", () => {
   expect(judged(line, both(349))[0]).toBe("fail");
   expect(judged(line, both(351))[0]).toBe("pass");
   expect(judged({ ...line, aheadU: pa(90) }, both(351))[0]).toBe("inconclusive");
+});
+
+it.each([
+  ["a ceiling", limit, 400, 500, "pressure"],
+  ["a rise", rise, 100, 200, "rise"],
+] as const)("tells of %s when, how much and how sure", (_, given, value, most, what) => {
+  const { values } = verdict(risen(100), given).reasons[0] as Reason;
+  const si = (name: string) => (values[name] as Quantity<"pressureDifference">).si;
+  expect(values.what).toBe(what);
+  expect(si("at")).toBe(600);
+  expect(si("value")).toBeCloseTo(pa(value), 9);
+  expect(si("limit")).toBeCloseTo(pa(most), 9);
+  expect(si("low")).toBeCloseTo(pa(value - z * 10), 4);
+  expect(si("high")).toBeCloseTo(pa(value + z * 10), 4);
 });

@@ -34,6 +34,14 @@ describe("the conductance of a tube", () => {
     expect(result.knudsenNumber).toBeCloseTo(0.67 / pa, 9);
   });
 
+  it("is in transition at both limits: viscous below Kn 0.01, molecular above 0.5", () => {
+    const wide = { ...tube, bore: m(1) };
+    for (const pa of [6.7e-3 / 0.5, 6.7e-3 / 0.01]) {
+      const { regime } = tubeConductance({ ...wide, meanPressure: pascalAbsolute(pa) });
+      expect(regime).toBe("transition");
+    }
+  });
+
   it("adds to the viscous part what Knudsen's transition formula leaves of the molecular", () => {
     for (const pa of [0.01, 1, 13.3, 1000]) {
       const given = { ...tube, meanPressure: pascalAbsolute(pa) };
@@ -97,16 +105,16 @@ describe("the time to pump down", () => {
     // c/2·(p² − p_pump²) = S·p_pump
     const S = 0.002;
     const V = 0.008;
-    const thick = { bore: m(0.008), length: m(2) };
+    const thick = { bore: m(0.02), length: m(200) };
     const at = { ...thick, temperature: degC(20), meanPressure: pascalAbsolute(1e5) };
     const { conductance } = tubeConductance(at);
     const c = conductance.si / 1e5; // the molecular part is below 1e-4 of it
-    const ultimate = 10;
+    const ultimate = 5000;
     const speed = (p: number) => {
       const pumpPressure = (-S + Math.sqrt(S * S + c * c * p * p)) / c;
       return (S * pumpPressure) / p;
     };
-    const [p1, p2, steps] = [1e5, 2e3, 20_000];
+    const [p1, p2, steps] = [1e5, 1e4, 20_000];
     let time = 0;
     for (let i = 0; i < steps; i++) {
       const a =

@@ -501,6 +501,7 @@ describe("input that cannot be right", () => {
     ["no input", () => assessVacuumDecay(null as never), "input"],
     ["no options", () => createDecayMonitor(undefined as never), "options"],
     ["no gauge", () => assess([reading(0, 300)], { gauge: null }), "gauge"],
+    ["a leak limit of null", () => assess([reading(0, 300)], { leakLimit: null }), "leakLimit"],
     ["a volume of 0", () => assess([reading(0, 300)], { volume: 0 }), "volume"],
     ["a coldest part of NaN", () => assess([reading(0, 300)], { coldest: Number.NaN }), "coldest"],
     [
