@@ -31,17 +31,48 @@ describe("the rating", () => {
     );
   });
 
-  it("has no made size above the largest", () => {
-    const size = (amperes: number) =>
-      withChanges({
+  it("is offered in the sizes in which switches are made: common practice, no source", () => {
+    const size = (fuses: number) => {
+      const { madeSize } = withChanges({
         protectionMarking: "fuse only",
-        minimumCircuitAmpacity: ampere(200),
-        ratedLoadCurrent: ampere(180),
-        maximumOvercurrentProtection: ampere(amperes),
+        minimumCircuitAmpacity: ampere(Math.min(fuses, 200)),
+        ratedLoadCurrent: ampere(0.85 * Math.min(fuses, 200)),
+        maximumOvercurrentProtection: ampere(fuses),
         installed: {},
-      }).disconnect.madeSize;
-    expect(String(size(600))).toBe("600 A");
+      }).disconnect;
+      return madeSize && String(madeSize);
+    };
+    expect([30, 35, 60, 70, 100, 110, 200].map(size)).toEqual([
+      "30 A",
+      "60 A",
+      "60 A",
+      "100 A",
+      "100 A",
+      "200 A",
+      "200 A",
+    ]);
+    expect([225, 400, 450, 600].map(size)).toEqual(["400 A", "400 A", "600 A", "600 A"]);
     expect(size(700)).toBeUndefined();
+    const metric = (amperes: number) =>
+      String(
+        circuitFromNameplate({
+          rules: iec60364,
+          minimumCircuitAmpacity: ampere(amperes),
+          maximumOvercurrentProtection: ampere(80),
+          supply: { voltage: volt(230), phases: 1 },
+          wiring: { material: "copper", insulation: "70 °C", method: "C" },
+          ratedLoadCurrent: ampere(amperes),
+        }).disconnect.madeSize,
+      );
+    expect([16, 16.1, 21, 26, 33, 41, 64].map(metric)).toEqual([
+      "16 A",
+      "20 A",
+      "25 A",
+      "32 A",
+      "40 A",
+      "63 A",
+      "80 A",
+    ]);
   });
 
   it("holds its fuses, which also keep the marked maximum", () => {
