@@ -44,7 +44,7 @@ export interface ShapeComparison {
  *
  * Every reading counts the same; use {@link assessVacuumDecay} for a verdict.
  *
- * @param readings - At least six readings at six or more different times; at most 100 000.
+ * @param readings - At least six readings at six or more different times; at most 20 000.
  * @returns Both fits and the preferred one.
  * @throws {@link InvalidInputError} when there are fewer or more, or a quantity is of another kind.
  *
@@ -64,7 +64,7 @@ export interface ShapeComparison {
  */
 export function compareLineAndSaturating(readings: readonly DecayReading[]): ShapeComparison {
   const rows = Array.isArray(readings)
-    ? listOf("readings", readings as readonly DecayReading[], 100_000)
+    ? listOf("readings", readings as readonly DecayReading[], 20_000)
         .map((one, i) => readingSi(`readings[${i}]`, one))
         .sort(([a], [b]) => a - b)
     : [];
