@@ -142,7 +142,7 @@ export function weighModels(
     const family = i % families;
     const slow = family > 1 ? 2 : 0;
     const K = 2 + (fast ? 2 : 0) + (family === 1 || family > 8 ? 1 : 0) + slow;
-    if (rss === Infinity || n < K + 2) {
+    if (n < K + 2) {
       aiccs.push(Infinity);
       scores.push(Infinity);
       continue;

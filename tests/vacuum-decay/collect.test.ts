@@ -231,11 +231,11 @@ describe("a jump", () => {
   it("is twice what the course makes between two readings", () => {
     const quickens = (by: number) =>
       collected(
-        course(60, (i) => 100 + 20 * i + (i < 30 ? 0 : by)),
+        course(60, (i) => 100 + 60 * i + (i < 30 ? 0 : by)),
         { gauge: { resolution: micronDifference(0) } },
       ).steps.length;
-    // twice the 20 Pa of the course is 40 Pa; 6 % of the 680 Pa before is 40.8 Pa
-    expect([quickens(40), quickens(42)]).toEqual([0, 1]);
+    // twice the 60 Pa of the course; 6 % of the 1840 Pa before are 110 Pa
+    expect([quickens(119), quickens(121)]).toEqual([0, 1]);
   });
 
   it("is allowed more after a gap", () => {

@@ -57,6 +57,20 @@ describe("compareLineAndSaturating", () => {
     expect(saturating.aicc).toBeCloseTo(aiccOf(1e-12 * squares, 40, 4), 1);
   });
 
+  it("does not care when the log begins", () => {
+    const from = (start: number) =>
+      compareLineAndSaturating(
+        Array.from({ length: 40 }, (_, i) => ({
+          elapsed: second(start + 30 * i),
+          pressure: pascalAbsolute(40 - 60 * Math.expm1((-30 * i) / 400)),
+        })),
+      ).saturating;
+    for (const start of [0, 86_400]) {
+      expect(from(start).timeConstant.in(second)).toBeCloseTo(400, 5);
+      expect(from(start).plateau.in(pascalAbsolute)).toBeCloseTo(100, 6);
+    }
+  });
+
   it("says that a minute of a slow curve cannot be told from a line, and half an hour can", () => {
     const minute = Array.from({ length: 40 }, (_, seed) =>
       compareLineAndSaturating(noisy(wet, 60, seed)),

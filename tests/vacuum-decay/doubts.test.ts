@@ -110,6 +110,11 @@ describe("ice", () => {
     expect(codes(stretch([290, 288, 282, 282]), cold, [flat(-8)])).toEqual([]);
   });
 
+  it("is compared with the mean of two points where there are no more", () => {
+    expect(codes(stretch([275, 294]), cold, [flat(9.5)])).toEqual([]);
+    expect(codes(stretch([277, 296]), cold, [flat(9.5)])).toEqual(["ice-not-excluded"]);
+  });
+
   it("is guarded by the gauge's limits of error", () => {
     const guarded = (p: number) =>
       doubtsOf([flat()], steady(p), cold, { k: 0.1, least: pa(10) }).map(({ code }) => code);

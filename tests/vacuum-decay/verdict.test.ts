@@ -189,6 +189,13 @@ describe("a gauge that goes over its range", () => {
     expect(over(801, 2, 5)).toEqual(["fail", true]);
     expect(over(801, 1, 5)).toEqual(["inconclusive", false]);
     expect(over(750, 2, 5)).toEqual(["inconclusive", true]);
+    const pair = [300, 20_000, 20_000].map((p, i) => ({ elapsed: second(i), pressure: micron(p) }));
+    expect(codes(assess(pair, { gauge: { ...exact, range: micron(1000) } }))).toEqual([
+      "over-range",
+      "too-few-readings",
+      "undecided",
+      "readings-excluded",
+    ]);
   });
 });
 
@@ -226,6 +233,14 @@ describe("a leak beside water", () => {
     expect(leak.value.in(micronPerMinute)).toBeCloseTo(90, -1);
     const feigned = (0.09 * 2000) / 25;
     expect(leak.standardUncertainty.in(micronPerMinute) / feigned).toBeCloseTo(1, 1);
+  });
+});
+
+describe("a leak beside outgassing", () => {
+  it("has the uncertainty of 9 % of the outgassing's mean rate", () => {
+    const { leak } = assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700));
+    const feigned = (0.09 * 90 * Math.log1p(45)) / 45;
+    expect(leak.standardUncertainty.in(micronPerMinute) / feigned).toBeCloseTo(1, 0);
   });
 });
 
