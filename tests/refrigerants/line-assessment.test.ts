@@ -202,6 +202,10 @@ describe("from JavaScript", () => {
     const input = { ...reading, target: deltaF(12), tolerance: deltaF(5), instruments: good };
     expect(() => assessSuperheat(R410A, undefined as never)).toThrow(/^input: /);
     expect(() => superheat(R410A, null as never)).toThrow(/^reading: /);
+    const unitless = { kind: "gaugePressure", si: 8e5 };
+    expect(() => superheat(R410A, { ...reading, pressure: unitless } as never)).toThrow(
+      /^pressure: /,
+    );
     const without = (instruments: unknown) => () =>
       assessSuperheat(R410A, { ...input, instruments } as never);
     expect(without(undefined)).toThrow(/^instruments: /);
