@@ -35,7 +35,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
   const rows = listOf("readings", readings).map(
     (reading, row) => [...readingSi(`readings[${row}]`, reading), row] as const,
   );
-  rows.sort(([one, , a], [other, , b]) => one - other || a - b);
+  rows.sort(([one], [other]) => one - other);
   for (const [t, p, row] of rows) collect(log, t, p, row);
   return log;
 }

@@ -168,7 +168,6 @@ export function weighModels(
   const variance = (Math.max((found[bestAt] as Candidate).rss, 0) + n * floor) / freedom;
 
   const components: Component[] = [];
-  let total = 0;
   for (let i = 0; i < 2 * families; i++) {
     const weight = Math.exp((leastScore - (scores[i] as number)) / 2);
     const { rss, fast, column } = found[i] as Candidate;
@@ -178,7 +177,6 @@ export function weighModels(
     const line = family === 1 || family > 8;
     const aicc = aiccs[i] as number;
     if (column < 0) {
-      total += weight;
       components.push(complete(work, fast, -1, line, weight, variance, aicc));
       continue;
     }
@@ -186,14 +184,11 @@ export function weighModels(
     const first = column - (column % slowCount);
     const at = (k: number) =>
       profiles[2 * ((fast + 1) * slowColumns + first + k) + (line ? 1 : 0)] as number;
-    let sum = 0;
     const shares: number[] = [];
     for (let k = 0; k < slowCount; k++) {
       const share = tauPrior(k) * Math.exp((-temper * (at(k) - rss)) / (2 * variance));
       shares.push(share > 0.02 ? share : 0);
-      sum += shares[k] as number;
     }
-    total += (weight * sum) / slowCount;
     for (let k = 0; k < slowCount; k++) {
       const share = (shares[k] as number) / slowCount;
       if (share > 0) {
@@ -201,7 +196,7 @@ export function weighModels(
       }
     }
   }
-  total = 0;
+  let total = 0;
   for (const component of components) {
     // one equalisation has one sign
     const { fast1, fast2 } = component;

@@ -74,7 +74,8 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
     add(reading) {
       const [t, p] = readingSi("reading", reading);
       collect(log, t, p, log.rows);
-      const seen = log.steps.length + Math.min(log.overRangeRun, 2);
+      // a step that ends a run of readings over range is seen too: the two never move apart
+      const seen = log.steps.length - Math.min(log.overRangeRun, 2);
       const renew = seen !== events || (judgedSegment(log)?.last ?? 0) >= due;
       events = seen;
       return verdict && !renew ? verdict : assessment();

@@ -148,7 +148,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   }
 
   const wet = components.filter(
-    ({ shape, amplitude }) => shape >= 0 && shape < levelling && amplitude > material,
+    ({ shape, amplitude }) => shape < levelling && amplitude > material,
   );
   return {
     outcome,

@@ -144,6 +144,8 @@ describe("a pressure that falls", () => {
       );
     expect(of(400, 380, 300, 300, 300, 300, 295, 289, 289)).toEqual(["pressure-falls"]);
     expect(of(400, 380, 300, 300, 300, 300, 295, 291, 291)).toEqual([]);
+    // from two minutes on, not from three
+    expect(of(400, 380, 300, 290, 290, 290, 290, 289, 289)).toEqual(["pressure-falls"]);
     const [one] = doubts(stretch([400, 380, 300, 300, 300, 300, 295, 280, 280]), settings(), [
       flat(-120),
     ]);

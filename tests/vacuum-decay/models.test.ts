@@ -199,7 +199,10 @@ describe.each(logs)("the models of %s", (_, pressure, until, step, noise) => {
       expect(one?.weight, JSON.stringify(model)).toBeCloseTo(weight, 5);
       expect(one?.aicc).toBeCloseTo(aicc, 4);
     }
-    expect(log.best?.aicc).toBe(Math.min(...log.components.map(({ aicc }) => aicc)));
+    const least = Math.min(...log.components.map(({ aicc }) => aicc));
+    const equals = log.components.filter(({ aicc }) => aicc === least);
+    expect(log.best?.aicc).toBe(least);
+    expect(log.best?.weight).toBe(Math.max(...equals.map(({ weight }) => weight)));
   });
 
   it("have the coefficients, uncertainties and forecasts of a fit by QR", () => {

@@ -33,6 +33,17 @@ describe("a live verdict is renewed", () => {
     expect(seen.slice(-5)).toEqual([360, 360, 390, 390, 390]);
   });
 
+  it("after a step that is confirmed just after a reading over the gauge's range", () => {
+    const gauge = { range: micron(1000) };
+    const monitor = createDecayMonitor({ ambient: degC(20), gauge, policy });
+    const evidenceAt = (t: number, p: number) =>
+      Math.round(monitor.add({ elapsed: second(t), pressure: micron(p) }).evidence.in(second));
+    for (let t = 0; t <= 390; t += 10) evidenceAt(t, 300 + (t % 3));
+    expect(evidenceAt(391, 600)).toBe(360);
+    evidenceAt(392, 2000);
+    expect(evidenceAt(393, 600)).toBe(390);
+  });
+
   it("when a second reading in a row is over the gauge's range", () => {
     const gauge = { range: micron(1000) };
     const monitor = createDecayMonitor({ ambient: degC(20), gauge, policy });

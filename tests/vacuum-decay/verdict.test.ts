@@ -19,6 +19,9 @@ import {
   type VacuumDecayOptions,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
+import { collectAll } from "../../src/vacuum-decay/assess.ts";
+import { findingOf } from "../../src/vacuum-decay/verdict.ts";
+import { createWorkspace } from "../../src/vacuum-decay/workspace.ts";
 
 const { commonPractice500, provenEarly500, splitManualA } = acceptancePolicies;
 const log = (pressure: (t: number) => number, until: number, step = 5): DecayReading[] =>
@@ -223,6 +226,33 @@ describe("the plateau", () => {
     for (const plateau of [dry, leaking]) {
       expect((plateau?.pressure.value.in(micron) ?? 0) / 1800).toBeCloseTo(1, 1);
     }
+  });
+});
+
+describe("water that is material", () => {
+  const plateau = (pressure: (t: number) => number) => {
+    const readings = log(pressure, 1800);
+    const given = { ambient: degC(20), gauge: exact, policy: commonPractice500, readings };
+    return findingOf(collectAll(given), createWorkspace()).plateau;
+  };
+
+  it("is that which makes more than a tenth of the allowed 500 micron, and levels off", () => {
+    const water = (rise: number) => (t: number) => 300 - rise * Math.expm1(-t / 183);
+    expect(plateau(water(80))?.mean).toBeCloseTo(micronDifference(380).si, 0);
+    expect(plateau(water(30))).toBeUndefined();
+    expect(plateau(() => 300)).toBeUndefined();
+    expect(plateau((t) => 300 + t / 3)).toBeUndefined();
+    expect(plateau((t) => 300 + 200 * Math.log1p(t / 60))).toBeUndefined();
+  });
+});
+
+describe("the rise of a log that begins late", () => {
+  it("counts an equalisation from the first point on", () => {
+    const readings = log((t) => 400 - 100 * Math.exp(-t / 20), 900, 10).slice(1);
+    const [said] = assess(readings).reasons.filter(({ code }) => code === "limit-kept");
+    const rise = said?.values.value as Quantity<"pressureDifference">;
+    // 100 micron at 0 s, 61 from 10 s on
+    expect(rise.si / micronDifference(1).si).toBeCloseTo(100 * Math.exp(-0.5), -1);
   });
 });
 
