@@ -3,6 +3,7 @@ import {
   breakerConnection,
   type CircuitRules,
   cec2024,
+  circuitFromNameplate,
   iec60364,
   largestDeviceOnConductor,
   nec2020,
@@ -85,4 +86,15 @@ it("347 V is the line to neutral of 600 V: 600 V/√3", () => {
     voltsToGround: 347,
     voltsBetween: 347,
   });
+});
+
+it("the smallest miniature breaker is 6 A, also for less: IEC 60898-1:2015, 5.3.2", () => {
+  const { device } = circuitFromNameplate({
+    rules: iec60364,
+    minimumCircuitAmpacity: ampere(3),
+    maximumOvercurrentProtection: ampere(10),
+    supply: { voltage: volt(230), phases: 1 },
+    wiring: { material: "copper", insulation: "70 °C", method: "C" },
+  });
+  expect(device.ratings.map(String)).toEqual(["6 A", "8 A", "10 A"]);
 });
