@@ -153,15 +153,15 @@ function tenMinuteMeans(
   volts: readonly number[],
   nominal: number,
 ): number[] {
-  const start = times[0] ?? 0;
-  const end = times.at(-1) ?? 0;
+  const start = times[0] as number;
+  const end = times.at(-1) as number;
   const means: number[] = [];
   let next = 0;
   for (let from = start; from + tenMinutes <= end + 1e-6; from += tenMinutes) {
     let [squares, n, last, whole] = [0, 0, from, true];
     for (; (times[next] ?? Number.POSITIVE_INFINITY) < from + tenMinutes - 1e-6; next++) {
-      const v = volts[next] ?? 0;
-      const at = times[next] ?? 0;
+      const v = volts[next] as number;
+      const at = times[next] as number;
       whole &&= at - last <= 60 + 1e-6 && v >= 0.05 * nominal; // below 5 %: an interruption
       squares += v * v;
       n++;

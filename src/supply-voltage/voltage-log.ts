@@ -91,29 +91,30 @@ export function statisticsOf(
   high: number,
 ): VoltageLogStatistics {
   const end = times.length - 1;
-  const weights = times.map(
-    (_, i) => ((times[Math.min(i + 1, end)] ?? 0) - (times[Math.max(i - 1, 0)] ?? 0)) / 2,
-  );
-  const total = (times[end] ?? 0) - (times[0] ?? 0);
+  const at = (i: number) => times[Math.min(Math.max(i, 0), end)] as number;
+  const rows = volts.map((v, i) => ({ v, weight: (at(i + 1) - at(i - 1)) / 2 }));
+  const total = at(end) - at(0);
   const timeOf = (holds: (v: number) => boolean) =>
-    weights.reduce((sum, w, i) => sum + (holds(volts[i] ?? 0) ? w : 0), 0);
-  const order = volts.map((_, i) => i).sort((a, b) => (volts[a] ?? 0) - (volts[b] ?? 0));
+    rows.reduce((sum, { v, weight }) => sum + (holds(v) ? weight : 0), 0);
+  const rising = [...rows].sort((a, b) => a.v - b.v);
+  const lowest = rising[0] as (typeof rows)[0];
+  const highest = rising[end] as (typeof rows)[0];
   const percentile = (share: number) => {
     let left = share * total * (1 - 1e-12);
-    const at = order.find((i) => {
-      left -= weights[i] ?? 0;
+    const found = rising.find(({ weight }) => {
+      left -= weight;
       return left <= 0;
     });
-    return volt(volts[at ?? order[end] ?? 0] ?? 0);
+    return volt((found ?? highest).v);
   };
   const below = timeOf((v) => v < low);
   const above = timeOf((v) => v > high);
   return {
     count: times.length,
     duration: second(total),
-    minimum: volt(volts[order[0] ?? 0] ?? 0),
-    maximum: volt(volts[order[end] ?? 0] ?? 0),
-    mean: volt(weights.reduce((sum, w, i) => sum + w * (volts[i] ?? 0), 0) / total),
+    minimum: volt(lowest.v),
+    maximum: volt(highest.v),
+    mean: volt(rows.reduce((sum, { v, weight }) => sum + weight * v, 0) / total),
     percentile5: percentile(0.05),
     median: percentile(0.5),
     percentile95: percentile(0.95),
