@@ -1,0 +1,114 @@
+// Steps that are proven by other evidence than the complete record has: a turn, a flare's size, a pump, a gauge.
+import { assessInstallation, type StepName } from "hvac-install-math/commissioning";
+import {
+  degF,
+  degreeAngle,
+  deltaF,
+  ft,
+  literPerHour,
+  m,
+  mm,
+  psi,
+  psig,
+} from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { type Change, changed } from "./changed.ts";
+
+/** The checks of a step by name, and its state. */
+function judged(name: StepName, changes: Change) {
+  const step = assessInstallation(changed(changes)).steps.find((one) => one.name === name);
+  const checks = (step?.checks ?? []).map(({ name, assessment }) => [name, assessment.outcome]);
+  return { state: step?.state, missing: step?.missing, checks: Object.fromEntries(checks) };
+}
+
+describe("a flare joint", () => {
+  const by = (more: object) =>
+    judged("joints", {
+      "joints[0]": { name: "liquid, indoor", kind: "flare", tube: "1/4", ...more },
+    });
+
+  it("is judged by the turn of its nut where no torque was read", () => {
+    // 1/4 in: 60 to 90 degrees from the point of rising torque, as manufacturers' manuals print it
+    const { checks, missing } = by({ turn: degreeAngle(75) });
+    expect(checks["flare-turn"]).toBe("pass");
+    expect(missing).toEqual([]);
+    expect(by({ turn: degreeAngle(20) }).checks["flare-turn"]).toBe("fail");
+  });
+
+  it("is judged by the size of its flare too", () => {
+    // R-410A, 1/4 in: 8.7 to 9.1 mm, JIS B 8607 as manuals print it
+    const joint = { torque: undefined, turn: degreeAngle(75) };
+    expect(by({ ...joint, flareDiameter: mm(8.9) }).checks["flare-diameter"]).toBe("pass");
+    expect(by({ ...joint, flareDiameter: mm(8) }).checks["flare-diameter"]).toBe("fail");
+  });
+});
+
+describe("a drain with a pump", () => {
+  it("is judged by the pump's curve, and needs no slope", () => {
+    const curve = [
+      { lift: m(0), flow: literPerHour(15) },
+      { lift: m(12), flow: literPerHour(0) },
+    ]; // invented
+    const drain = (lift: number) => ({
+      waterRanOff: true,
+      pump: { condensate: literPerHour(2), lift: m(lift), curve },
+      at: "2026-05-05",
+    });
+    const { checks, missing } = judged("drain", { drain: drain(3) });
+    expect(checks["condensate-pump"]).toBe("pass");
+    expect(checks).not.toHaveProperty("drain-slope");
+    expect(missing).toEqual([]);
+    expect(judged("drain", { drain: drain(13) }).checks["condensate-pump"]).toBe("fail");
+  });
+});
+
+describe("a charge by the gauge", () => {
+  const gauge = { accuracy: psi(1) };
+  const thermometer = { accuracy: deltaF(1) };
+  const reading = (lineTemperature: number) => ({
+    "instruments.serviceGauge": gauge,
+    "instruments.lineThermometer": thermometer,
+    "operation[0].charge": {
+      pressure: psig(118),
+      lineTemperature: degF(lineTemperature),
+      target: deltaF(12),
+      tolerance: deltaF(5),
+    },
+  });
+
+  it("is judged by superheat where an orifice meters a compressor of one speed", () => {
+    const system = {
+      "equipment.meteringDevice": "orifice",
+      "equipment.compressor": "single-speed",
+    };
+    // R-410A at 118 psig: dew at 39.8 °F, Lemmon (2003)
+    expect(judged("operation", { ...system, ...reading(52) }).checks["charge-by-gauge"]).toBe(
+      "pass",
+    );
+    expect(judged("operation", { ...system, ...reading(80) }).checks["charge-by-gauge"]).toBe(
+      "fail",
+    );
+  });
+
+  it("says of an inverter that only the scale tells its charge", () => {
+    const system = { "equipment.compressor": "inverter" };
+    const step = assessInstallation(changed({ ...system, ...reading(52) })).steps.find(
+      ({ name }) => name === "operation",
+    );
+    const check = step?.checks.find(({ name }) => name === "charge-by-gauge");
+    expect(check?.assessment.reasons.map(({ code }) => code)).toEqual(["weigh-the-charge"]);
+  });
+});
+
+describe("a limit of the lift", () => {
+  it("is that of an outdoor unit above the indoor unit, where the manual has one of its own", () => {
+    const limits = { maximumLift: ft(40), maximumLiftOutdoorAbove: ft(5) };
+    const above = { "tubing.outdoorUnit": "above", "tubing.lift": ft(10) };
+    const manual = (more: object) => ({
+      ...above,
+      "equipment.manual.run": { maximumLength: ft(82), ...more },
+    });
+    expect(judged("line-run", manual(limits)).checks["line-run"]).toBe("fail");
+    expect(judged("line-run", manual({ maximumLift: ft(40) })).checks["line-run"]).toBe("pass");
+  });
+});
