@@ -47,7 +47,8 @@ export function absoluteOf(
   pressure: ReadPressure,
   atmosphere: Quantity<"absolutePressure"> | undefined,
 ): number {
-  const kind = typeof pressure?.si === "number" && pressure.unit ? pressure.kind : undefined;
+  const whole = typeof pressure?.si === "number" && pressure.unit !== undefined;
+  const kind = whole ? pressure.kind : undefined;
   if (kind === "gaugePressure") return pressure.si + ambientOf(atmosphere);
   if (kind === "absolutePressure") return pressure.si;
   if (pressure?.kind === "gaugePressure") return siOf("pressure", pressure, "gaugePressure");
