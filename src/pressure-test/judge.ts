@@ -3,6 +3,7 @@
 // from Q = V Δp/Δt. Does not cover where the leak is: bubbles, tracer gas, sections do.
 import {
   type Assumption,
+  type Caution,
   type Citation,
   cite,
   type Estimate,
@@ -57,6 +58,12 @@ const sources: readonly Citation[] = /* @__PURE__ */ (() => [
   cite("jcgm-106-2012", "8.3"),
   cite("ashrae-15-2022", "field leak test"),
 ])();
+
+/** A limit says what is accepted, not that nothing leaks: common practice, no source. */
+const leakKept: Caution = /* @__PURE__ */ statement(
+  "leak-within-limit",
+  "A leak is proven, though it keeps the limit: refrigerant leaves by it too. Find and mend it, then test again.",
+);
 
 /** The confidence of the decision and its coverage factor. */
 export function coverage(confidence: number = defaultConfidence): { level: number; k: number } {
@@ -200,7 +207,7 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     ...(furtherHold > 0 && { furtherHold: new Quantity(furtherHold, hour) }),
     reasons,
     assumptions: evidence.assumptions,
-    cautions,
+    cautions: isLeak && outcome === "pass" ? [leakKept, ...cautions] : cautions,
     sources,
   };
 }

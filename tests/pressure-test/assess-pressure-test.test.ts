@@ -132,6 +132,11 @@ describe("the verdict", () => {
     const wide = night(476, { criterion: { maximumDrop: psi(10) } });
     expect(assessPressureTest(wide)).toMatchObject({ outcome: "pass", cause: "leak" });
     expect(codes(wide)).toContain("leak-proven");
+    // That a leak is mended whatever the limit allows: common practice, no source.
+    expect(assessPressureTest(wide).cautions[0]?.code).toBe("leak-within-limit");
+    for (const other of [night(479.4, limit), night(470, limit)]) {
+      expect(assessPressureTest(other).cautions[0]?.code).toBe("dry-nitrogen-only");
+    }
   });
 
   it("passes nothing whose pressure rose more than the temperature explains", () => {
