@@ -14,7 +14,11 @@ import type {
   FlareTorqueAssessment,
   FlareTorqueCause,
 } from "../flare-joint/index.ts";
-import type { ChargeAssessment, LineRunAssessment } from "../line-set/index.ts";
+import type {
+  ChargeAssessment,
+  LineRunAssessment,
+  LiquidChargePlausibility,
+} from "../line-set/index.ts";
 import type {
   ChargeByGaugeAssessment,
   ServiceReadingAssessment,
@@ -65,6 +69,8 @@ export interface CheckVerdicts {
   readonly "room-concentration": ConcentrationAssessment;
   /** Charge by the manual's rule. */
   readonly "additional-charge": ChargeAssessment;
+  /** A rate that cannot be right for the liquid line. */
+  readonly "charge-rate": LiquidChargePlausibility;
   /** Charge that was weighed in. */
   readonly "weighed-charge": Assessment;
   /** Whether the valves were opened. */

@@ -8,7 +8,13 @@ import type { InstallationRecord, IsoTime } from "./record.ts";
 
 /** Cautions about the record itself. */
 export function recordCautions(record: InstallationRecord): Caution[] {
-  return [...signed(record), ...overwritten(record), ...unnamed(record), ...old(record)];
+  return [
+    ...signed(record),
+    ...overwritten(record),
+    ...unnamed(record),
+    ...old(record),
+    ...stale(record),
+  ];
 }
 
 /** The work and its proofs by their dates. */
@@ -83,4 +89,14 @@ function old(record: InstallationRecord): Caution[] {
   return paths.length ? [statement("older-than-a-year", text, values)] : [];
 }
 
+/** A vacuum says nothing of what leaks in afterwards: it is opened within days; common practice, no source. */
+function stale({ evacuation, valves }: InstallationRecord): Caution[] {
+  const [at, openedAt] = [evacuation?.at, valves?.openedAt];
+  if (!at || !openedAt || !surelyBefore(at, openedAt, -week)) return [];
+  const text =
+    "The valves were opened at {openedAt}, more than a week after the evacuation of {at}, which proves nothing of the time between.";
+  return [statement("evacuation-long-before", text, { openedAt, at })];
+}
+
+const week = 7 * 86_400_000; // ms
 const year = 366 * 86_400_000; // ms

@@ -1,7 +1,7 @@
 // Room limit, added charge, valves: how much refrigerant goes in, and may it?
 // Follows charge-limit and line-set, which decide; the weighed charge against the rule by JCGM 106:2012, 8.3.
 // Does not cover a charge by superheat or subcooling: see the operation.
-import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { type Assessment, cite, overallOutcome, statement } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { assessConcentration, assessRoomCharge } from "../charge-limit/index.ts";
@@ -14,6 +14,7 @@ import { refrigerantByDesignation } from "../refrigerants/index.ts";
 import { refrigerantOf, stated } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
+import { doubtedRate } from "./try-rate.ts";
 import { errorsOf } from "./try-tightness.ts";
 
 /** What the manual's rule needs. */
@@ -196,8 +197,12 @@ export function tryCharge(record: InstallationRecord): Tried {
       },
       run: () => weighed(record),
     },
+    ...doubtedRate(record),
   ]);
 }
+
+/** Share of the whole charge within which a weighed charge decides anything; common practice, no source. */
+const largestTolerance = 0.1;
 
 /** What was weighed in against the rule and the tolerance. */
 function weighed(record: InstallationRecord): Assessment {
@@ -240,8 +245,19 @@ function weighed(record: InstallationRecord): Assessment {
       }),
     );
   }
+  const whole = factory.plus(asked);
+  const isWide = tolerance.si > largestTolerance * whole.si * (1 + 1e-12);
+  if (isWide) {
+    reasons.unshift(
+      statement(
+        "tolerance-wide",
+        "±{tolerance} on a charge of {whole} lets a wrong charge pass; at most a tenth of it: state the manufacturer's figure.",
+        { tolerance, whole: new Quantity(Number(whole.si.toPrecision(4)), whole.unit) },
+      ),
+    );
+  }
   return {
-    outcome: over === "fail" || outcome === "fail" ? "fail" : over === "pass" ? outcome : over,
+    outcome: overallOutcome([over, outcome, ...(isWide ? (["inconclusive"] as const) : [])]),
     reasons,
     assumptions: scale ? [] : [statement("scale-exact", "The scale counts as exact.")],
     cautions: [],

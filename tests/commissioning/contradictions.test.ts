@@ -8,11 +8,13 @@ import {
 } from "hvac-install-math/commissioning";
 import {
   degF,
+  ft,
   ftLb,
   hour,
   isInvalidInputError,
   liter,
   oz,
+  ozPerFt,
   psig,
   second,
 } from "hvac-install-math/quantity";
@@ -85,6 +87,54 @@ describe("the two lines", () => {
   });
 });
 
+// 1/4 in of 0.03 in wall holds 0.19 oz/ft of R410A liquid; published rates are 0.4 to 1.9 times the full line.
+describe("the rate of the manual", () => {
+  const rated = (figure: number, added: number, more: Change = {}) =>
+    changed({
+      "equipment.manual.chargeRate": ozPerFt(figure),
+      "charge.added": oz(added),
+      "equipment.maximumCharge": undefined,
+      ...more,
+    });
+
+  it.each([
+    [1.6, 17.6], // the decimal point lost
+    [0.016, 0.176],
+    [0, 0], // zero where it was not known
+  ])(
+    "of %f oz/ft that no line of this size can have leaves the charge undecided",
+    (figure, added) => {
+      const { outcome, checks } = step(rated(figure, added), "charge");
+      expect(outcome).toBe("inconclusive");
+      expect(checks.at(-1)?.name).toBe("charge-rate");
+      expect(checks.at(-1)?.assessment.reasons[0]?.code).toBe("implausible");
+    },
+  );
+
+  it("is not asked for where nothing is counted by it, nor without a tube", () => {
+    const covered = { "equipment.manual.preChargedLength": ft(36) };
+    expect(step(rated(0, 0, covered), "charge").outcome).toBe("pass");
+    expect(step(rated(1.6, 17.6, { "tubing.liquid": undefined }), "charge").outcome).toBe("pass");
+    expect(step(changed({}), "charge").checks.map(({ name }) => name)).not.toContain("charge-rate");
+  });
+});
+
+// A tenth of the whole charge as the widest tolerance: common practice, no source. 39.5 oz + 11 ft · 0.16 oz/ft is 41.26 oz.
+describe("the tolerance of the weighed charge", () => {
+  it.each([
+    [4.12, 1.8, "pass"],
+    [4.13, 1.8, "inconclusive"],
+    [30, -25, "inconclusive"], // most of the charge taken out
+    [30, 35, "fail"],
+  ])("of %f oz with %f oz added is %s", (tolerance, added, outcome) => {
+    const record = changed({ "charge.tolerance": oz(tolerance), "charge.added": oz(added) });
+    const charge = step(record, "charge");
+    expect(charge.outcome).toBe(outcome);
+    const codes = charge.checks.flatMap(({ assessment }) => assessment.reasons.map((r) => r.code));
+    expect(codes.includes("tolerance-wide")).toBe(tolerance > 4.126);
+  });
+});
+
 describe("a hold without all of its times", () => {
   it("counts from the first time that is stated", () => {
     const record = changed({ "pressureTest.readings[0].elapsed": undefined });
@@ -118,6 +168,16 @@ describe("dates", () => {
     expect(cautionOf(changed({ "tubing.at": "2025-05-06" }), "older-than-a-year")).toBeUndefined();
     const visit = changed({ "operation[0].at": "2029-05-05T14:00" });
     expect(cautionOf(visit, "older-than-a-year")).toBeUndefined();
+  });
+
+  it("of more than a week between evacuation and opening are a caution", () => {
+    const opened = (openedAt: string) =>
+      cautionOf(changed({ "valves.openedAt": openedAt }), "evacuation-long-before");
+    expect(opened("2026-05-12T11:00")).toBeUndefined(); // evacuated at 2026-05-05T11:00
+    expect(opened("2026-05-12T11:02")?.values).toEqual({
+      openedAt: "2026-05-12T11:02",
+      at: "2026-05-05T11:00",
+    });
   });
 
   it("let a reading lead to a charge when another follows it", () => {
