@@ -76,7 +76,8 @@ export function doubtsOf(
 
   // a gauge far from the pump may fall while the pressure equalises: look after that
   const from = Math.min(T / 4, 180);
-  const fall = (p[t.findIndex((time) => time >= from)] ?? end) - end;
+  const early = t.findIndex((time) => time >= from);
+  const fall = early < before ? (p[early] as number) - end : 0;
   if (fall > least) {
     doubt("pressure-falls", "The pressure fell by {fall}: is the pump valved off?", {
       fall: new Quantity(fall, micron.difference),

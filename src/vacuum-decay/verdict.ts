@@ -29,7 +29,6 @@ export interface Finding {
   readonly cause: DecayCause;
   readonly reasons: readonly Reason[];
   readonly segment: Segment | undefined;
-  readonly components: readonly Component[];
   readonly best: Component | undefined;
   readonly leak: Spread;
   /** 95 % two-sided. */
@@ -155,7 +154,6 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     cause,
     reasons,
     segment,
-    components,
     best,
     leak,
     leakLow: Math.max(0, boundOf(leak, 0.025)),
@@ -214,7 +212,6 @@ function nothing(log: Collector, segment: Segment | undefined): Finding {
     cause: "undecided",
     reasons: [statement("too-few-readings", "There are too few usable readings yet.")],
     segment,
-    components: [],
     best: undefined,
     leak: none,
     leakLow: 0,

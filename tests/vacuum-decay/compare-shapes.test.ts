@@ -57,14 +57,15 @@ describe("compareLineAndSaturating", () => {
     expect(saturating.aicc).toBeCloseTo(aiccOf(1e-12 * squares, 40, 4), 1);
   });
 
-  it("does not care when the log begins", () => {
-    const from = (start: number) =>
-      compareLineAndSaturating(
-        Array.from({ length: 40 }, (_, i) => ({
-          elapsed: second(start + 30 * i),
-          pressure: pascalAbsolute(40 - 60 * Math.expm1((-30 * i) / 400)),
-        })),
-      ).saturating;
+  it("does not care when the log begins, nor for the order of its rows", () => {
+    const from = (start: number) => {
+      const rows = Array.from({ length: 40 }, (_, i) => ({
+        elapsed: second(start + 30 * i),
+        pressure: pascalAbsolute(40 - 60 * Math.expm1((-30 * i) / 400)),
+      }));
+      expect(compareLineAndSaturating([...rows].reverse())).toEqual(compareLineAndSaturating(rows));
+      return compareLineAndSaturating(rows).saturating;
+    };
     for (const start of [0, 86_400]) {
       expect(from(start).timeConstant.in(second)).toBeCloseTo(400, 5);
       expect(from(start).plateau.in(pascalAbsolute)).toBeCloseTo(100, 6);

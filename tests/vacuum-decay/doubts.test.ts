@@ -152,6 +152,12 @@ describe("a pressure that falls", () => {
     expect(figure(one, "fall")).toBeCloseTo(pa(20), 9);
   });
 
+  it("is none where a gap leaves only the last readings to look at", () => {
+    const late = { index: 99, n: 1, t: 3000, p: pa(100) };
+    const gap = stretch([300, 301, 302, 400], { last: 3000, open: late });
+    expect(codes(gap, settings(), [flat(51)])).toEqual([]);
+  });
+
   it("is looked for after three minutes in a long log", () => {
     const long = (third: number) => [
       400,
@@ -174,6 +180,7 @@ describe("a rise that quickens", () => {
       "rise-quickens",
     ]);
     expect(codes(stretch(points), settings(), [flat(0, 0.5), flat(2.2, 0.5)])).toEqual([]);
+    expect(codes(stretch([300, 330]), settings(), [flat(0)])).toEqual(["rise-quickens"]);
     const [one] = doubts(stretch(points));
     expect(figure(one, "late")).toBeCloseTo(pa(11), 9);
   });

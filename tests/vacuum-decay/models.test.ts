@@ -148,6 +148,7 @@ const logs = [
   ["a constant", () => 40, 900, 10, 0.3],
   ["a leak", (t: number) => 40 + 0.02 * t, 900, 10, 0.3],
   ["water", (t: number) => 40 - 80 * Math.expm1(-t / 200), 1200, 10, 0.5],
+  ["water between two time constants", (t: number) => 40 - 30 * Math.expm1(-t / 200), 900, 10, 0.5],
   ["water with a leak", (t: number) => 40 - 60 * Math.expm1(-t / 150) + 0.03 * t, 1500, 10, 0.4],
   ["outgassing", (t: number) => 40 + 20 * Math.log1p(t / 100), 1500, 15, 0.2],
   [

@@ -87,6 +87,11 @@ describe("the time to pump down", () => {
     expect(time.in(second)).toBeCloseTo(4 * Math.log(100), 9);
   });
 
+  it("asks for the temperature where there are tubes", () => {
+    const time = () => pumpDownTime({ ...job, from: micron(1000), to: micron(500), tubes: [tube] });
+    expect(time).toThrow("with tubes");
+  });
+
   it("is the same with the speed at the system where a hose is in molecular flow", () => {
     // far below Kn 0.5 the conductance no longer depends on the pressure
     const from = pascalAbsolute(1e-5);

@@ -23,6 +23,9 @@ import {
   waterVapourMass,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
+import type { Segment } from "../../src/vacuum-decay/collect.ts";
+import type { Component } from "../../src/vacuum-decay/component.ts";
+import { fitOf } from "../../src/vacuum-decay/decay-curve.ts";
 import { random } from "./simulation.ts";
 
 const log = (pressure: (t: number) => number, until = 900, step = 5): DecayReading[] =>
@@ -236,6 +239,9 @@ describe("the best single model", () => {
   it("has an equalisation where the log begins with one", () => {
     const { fit } = assess(log((t) => 300 - 80 * Math.expm1(-t / 9), 900, 2));
     expect(fit).toMatchObject({ line: false, equalisation: true });
+    const one = (fast: number) =>
+      fitOf({ fast, shape: -1 } as Component, { start: 0, last: 60 } as Segment).equalisation;
+    expect([one(-1), one(0), one(3)]).toEqual([false, true, true]);
   });
 
   it("is of the longest stretch where a valve was opened", () => {
