@@ -154,7 +154,7 @@ describe("a pressure that falls", () => {
 
   it("is none where a gap leaves only the last readings to look at", () => {
     const late = { index: 99, n: 1, t: 3000, p: pa(100) };
-    const gap = stretch([300, 301, 302, 400], { last: 3000, open: late });
+    const gap = stretch([300, 301, 302, 400], { last: 3000, changed: 3000, open: late });
     expect(codes(gap, settings(), [flat(51)])).toEqual([]);
   });
 
