@@ -166,13 +166,14 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const misfit = Number(fit.misfit.toPrecision(3));
   const text =
     "The readings scatter {misfit} times as much as the stated errors explain: look at the plot for gas fed in, a valve, sun or a wrong row.";
+  const strange = misfit > 2 ? [statement("log-misfit", text, { misfit })] : [];
+  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up.
+  const isOpen = strange.length > 0 && verdict.outcome === "pass";
   return {
     ...verdict,
+    ...(isOpen && { outcome: "inconclusive" as const }),
     ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
-    reasons:
-      misfit > 2
-        ? [...verdict.reasons, statement("log-misfit", text, { misfit })]
-        : verdict.reasons,
+    reasons: isOpen ? [...strange, ...verdict.reasons] : [...verdict.reasons, ...strange],
     misfit,
     corrected: log.points.map(({ t, level }) => {
       const shown = (level - (isGauge ? last.atmosphere : 0)) / 1e3;

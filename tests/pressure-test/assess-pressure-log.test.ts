@@ -129,6 +129,19 @@ describe("a log", () => {
     expect(still.map(({ code }) => code)).not.toContain("log-misfit");
   });
 
+  it("passes nothing that was filled up in the middle, however little it lacks in the end", () => {
+    // 10 psi are lost until half time, then filled up; nothing is missing between the first and the last row.
+    const rows = log(0);
+    const half = rows.length / 2;
+    const filled = rows.map((row, i) =>
+      i < half ? { ...row, pressure: row.pressure.minus(psi((10 * i) / half)) } : row,
+    );
+    const verdict = assessPressureLog(test(filled, { criterion: { maximumDrop: psi(20) } }));
+    expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual(["inconclusive", "log-misfit"]);
+    const lost = assessPressureLog(test(filled, { criterion: { maximumDrop: psi(0.01) } }));
+    expect(lost.reasons.map(({ code }) => code)).toContain("log-misfit");
+  });
+
   it("is less sure when the temperature only falls than when it comes back", () => {
     const there = log(0, 12, 145).slice(0, 73);
     const back = log(0, 6, 73);
