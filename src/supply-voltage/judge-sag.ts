@@ -46,6 +46,15 @@ export function judgeSag(evidence: SupplyEvidence, found: SupplyFindings): Suppl
       }),
     );
   }
+  if (share.si < -0.05) {
+    found.cautions.push(
+      statement(
+        "rise-under-load",
+        "{load} under load is more than 5 % above the {rest} at rest: see which reading is which, and whether the neutral holds.",
+        { load: volt(rounded(volts(load).si, 1)), rest: volt(rounded(volts(rest).si, 1)) },
+      ),
+    );
+  }
   if (there && there < evidence.plate.minimum) {
     found.cautions.push(
       statement("sag-at-full-load", "At full-load current expect {there}, too low for the unit.", {

@@ -48,6 +48,16 @@ it("a sag above 5 % is cautioned, one at it is not (NFPA 70, informational note 
   ]);
 });
 
+// No load raises its own supply; as much as the sag that is advised against, common practice, no source.
+it("a voltage under load more than 5 % above that at rest is cautioned: swapped readings or a bad neutral", () => {
+  expect(codes(judged(at("rest", 230), at("load", 241.5)).cautions)).not.toContain(
+    "rise-under-load",
+  );
+  expect(sentences(judged(at("rest", 225), at("load", 249)).cautions, "rise-under-load")).toEqual([
+    "249 V under load is more than 5 % above the 225 V at rest: see which reading is which, and whether the neutral holds.",
+  ]);
+});
+
 it("full load is cautioned only where it would pull the supply below the plate", () => {
   const full = (amps: number) =>
     codes(
