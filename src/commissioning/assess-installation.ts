@@ -14,7 +14,7 @@ import { checkRecord } from "./check-record.ts";
 import { declared } from "./declared.ts";
 import { blockersOf, type Held, type HoldPoint, holdsOf, valvesHeld } from "./hold-points.ts";
 import type { NotApplicable } from "./not-applicable.ts";
-import { inOrder } from "./order-of-work.ts";
+import { inOrder, jointsAssumed } from "./order-of-work.ts";
 import type { InstallationRecord } from "./record.ts";
 import { recordCautions } from "./record-cautions.ts";
 import type { InstallationStep, StepName, Tried } from "./step.ts";
@@ -119,6 +119,7 @@ export function assessInstallation(record: InstallationRecord): InstallationAsse
     assumptions: unlike([
       ...steps.flatMap(({ declaration }) => (declaration ? [onTheirWord(declaration)] : [])),
       ...orderAssumed(held),
+      ...jointsAssumed(checked),
       ...oneRunAssumed(checked),
       ...verdicts.flatMap(({ assumptions }) => assumptions),
       ...calibration.assumptions,

@@ -1,7 +1,7 @@
 // Does a test prove what was there when it was read? Dates of joints, tests, charge and the running unit.
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover what may not be done before its proof: see hold-points.ts.
-import { overallOutcome } from "../assessment/assessment.ts";
+import { overallOutcome, type Statement, statement } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { StepCheck } from "./check-verdicts.ts";
 import { type Dated, surelyBefore } from "./iso-time.ts";
@@ -55,4 +55,17 @@ function laterThan({ at: read, readings = [] }: Read = {}, work: readonly Dated[
     const assessment = stated("inconclusive", "older-than-work", text, { read, at });
     return [{ name: "order", path, assessment }];
   });
+}
+
+/** Joints of which no date says that they were made before they were tested. */
+export function jointsAssumed({
+  joints = [],
+  pressureTest,
+  evacuation,
+}: InstallationRecord): Statement[] {
+  const undated = joints.flatMap(({ at }, i) => (at === undefined ? [`joints[${i}]`] : []));
+  const text = "Without a date these count as made before they were tested: {paths}.";
+  return undated.length > 0 && (pressureTest || evacuation)
+    ? [statement("joints-undated", text, { paths: undated.join(", ") })]
+    : [];
 }

@@ -170,6 +170,17 @@ describe("dates", () => {
     expect(cautionOf(visit, "older-than-a-year")).toBeUndefined();
   });
 
+  it("that joints do not have are taken to be before the tests, and the result says so", () => {
+    const said = (record: InstallationRecord) =>
+      assessInstallation(record).assumptions.find(({ code }) => code === "joints-undated");
+    expect(said(complete)).toBeUndefined();
+    const undated = changed({ "joints[1].at": undefined });
+    expect(said(undated)?.values.paths).toBe("joints[1]");
+    const { pressureTest, evacuation, ...untested } = undated;
+    expect(said(untested)).toBeUndefined();
+    expect(said({ ...untested, evacuation } as InstallationRecord)).toBeDefined();
+  });
+
   it("of more than a week between evacuation and opening are a caution", () => {
     const opened = (openedAt: string) =>
       cautionOf(changed({ "valves.openedAt": openedAt }), "evacuation-long-before");
