@@ -41,6 +41,21 @@ export function checkDisconnect(
   const far =
     distance !== undefined &&
     siOf(`${at}.distance`, distance, "length", { min: 0 }) > (withinSight?.si ?? Infinity);
+  const unknown = [
+    visible === undefined && "in sight of the unit",
+    withinSight && distance === undefined && "near enough",
+    readilyAccessible === undefined && "readily accessible",
+    inTheWay === undefined && "not over nameplate or panel",
+    workingSpace && space === undefined && "with its working space",
+  ].filter(Boolean);
+  if (unknown.length > 0) {
+    findings.assumptions.push(
+      statement(
+        "disconnect-place",
+        `Not stated of the disconnect and not checked: ${unknown.join(", ")}.`,
+      ),
+    );
+  }
   // Each by itself: what is not stated is not called met.
   const place = (name: string, known: boolean | undefined, wanted: boolean, text: string) => {
     if (known === undefined) return;

@@ -3,7 +3,7 @@
 // the max. Does not cover a charge from tube volume: where the unit expands the liquid outdoors the line
 // carries two-phase flow and holds less.
 import { type Statement, statement } from "../assessment/assessment.ts";
-import { objectOf, oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
@@ -96,7 +96,7 @@ export function chargeOfLine(
  * Assumes that rate, pre-charged length and rule are those of the unit at hand: they differ from model
  * to model. The length is that of the tube installed, coils included, not the distance.
  *
- * @param input - Length (0 to 1000 m), pre-charged length, rate (0 to 1 kg/m), rule for short runs, and
+ * @param input - Length (0 to 1000 m), pre-charged length (no more than the longest run), rate (0 to 1 kg/m), rule for short runs, and
  * the limits to hold it against.
  * @returns The verdict with the charge in the unit of the scale's step, the factory charge or the rate,
  * in that order. `inconclusive` when a short run's rule is not stated, a limit on the total is given
@@ -127,5 +127,10 @@ export function chargeOfLine(
  */
 export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
   const { exact, slope, why, undecided, rate } = chargeOfLine("", input);
+  const { preChargedLength, maximumLength } = input;
+  if (maximumLength !== undefined) {
+    const max = siOf("maximumLength", maximumLength, "length", { above: 0 });
+    siOf("preChargedLength", preChargedLength, "length", { max });
+  }
   return judgeCharge(exact, slope, input.length, [why], undecided, input, massUnitOf(rate));
 }

@@ -127,6 +127,14 @@ const wideSteps = (step: number): Caution =>
     { step: new Quantity(step, micron.difference) },
   );
 
+/** Where the caller's limit lets a leak pass. */
+const leakKept = (values: Reason["values"]): Caution =>
+  statement(
+    "leak-within-limit",
+    "A leak is there, {low} to {high}, and only the stated limit lets it pass: it lets refrigerant out and air in. Find it.",
+    values,
+  );
+
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),
   cite("burnham-anderson-2002", "2.4, 2.9"),
@@ -217,10 +225,15 @@ export function assessmentOf(
           ),
         ]
       : settings.assumptions,
-    cautions:
-      segment && stillness(segment, settings) === "wide-steps"
-        ? [...cautions, wideSteps(settings.resolutionAt(segment.lastP))]
-        : cautions,
+    cautions: [
+      ...(found.outcome === "pass" && found.cause.startsWith("leak")
+        ? [leakKept({ low: values.low, high: values.high })]
+        : []),
+      ...cautions,
+      ...(segment && stillness(segment, settings) === "wide-steps"
+        ? [wideSteps(settings.resolutionAt(segment.lastP))]
+        : []),
+    ],
     sources: [settings.policy.source, ...sources],
     evidence: minute(segment ? segment.last / 60 : 0),
     atHoldEnd: estimate(new Quantity(end, micron), Math.hypot(found.end.u, scale * end)),

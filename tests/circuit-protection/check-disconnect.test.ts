@@ -171,3 +171,20 @@ describe("the working space", () => {
     expect(argument).toBe(`installed.disconnect.workingSpace.${side}`);
   });
 });
+
+describe("the place", () => {
+  const assumed = (disconnect: FittedDisconnect) =>
+    fitted({ disconnect })
+      .assumptions.filter(({ code }) => code === "disconnect-place")
+      .map((one) => explain(one));
+
+  it("is named as far as it was not stated: nothing of it counts as seen", () => {
+    expect(assumed({ rating: ampere(30) })).toEqual([
+      "Not stated of the disconnect and not checked: in sight of the unit, near enough, readily accessible, not over nameplate or panel, with its working space.",
+    ]);
+    expect(assumed(good)).toEqual([
+      "Not stated of the disconnect and not checked: not over nameplate or panel.",
+    ]);
+    expect(assumed({ ...good, inTheWay: false })).toEqual([]);
+  });
+});

@@ -74,13 +74,13 @@ describe("a circuit that is right", () => {
     expect(circuit.voltageDrop?.conductorWithinLimit).toBe("12 AWG");
   });
 
-  it("carries cautions, sources and no assumption but the wiring's", () => {
+  it("carries cautions, sources and the assumptions of wiring and disconnect", () => {
     const circuit = circuitFromNameplate(condenser);
     const found = codes(circuit.cautions);
     for (const code of ["nameplate-first", "local-code", "mains", "not-checked-here"]) {
       expect(found).toContain(code);
     }
-    expect(codes(circuit.assumptions)).toEqual(["wiring"]);
+    expect(codes(circuit.assumptions)).toEqual(["wiring", "disconnect-place"]);
     expect(circuit.sources).toContainEqual({ source: "nfpa-70-2023", clause: "440.22" });
     expect(circuit.rules).toBe("NEC 2023");
   });

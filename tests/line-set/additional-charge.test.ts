@@ -220,6 +220,9 @@ describe("additionalCharge", () => {
     expect(bad({ preChargedLength: psi(4) })).toThrow(
       /^preChargedLength: pressureDifference 4 psi/,
     );
+    expect(bad({ preChargedLength: m(75), maximumLength: m(25) })).toThrow(
+      /^preChargedLength: 75 m is not allowed; allowed: at most 25 m/,
+    );
     expect(bad({ rate: undefined })).toThrow(/^rate: undefined/);
     expect(bad({ rate: oz(3) })).toThrow(/^rate: mass 3 oz is not allowed/);
     expect(bad({ rate: kgPerM(15) })).toThrow(/^rate: 15 kg\/m .* Look at the unit/);

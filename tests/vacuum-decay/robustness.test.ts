@@ -332,7 +332,17 @@ describe("policies and limits", () => {
 
   it("holds a leak against a stated limit", () => {
     const readings = log((t) => 300 + 0.1 * t);
-    expect(assess(readings, { leakLimit: paM3PerS(1e-3) }).outcome).toBe("pass");
+    const kept = assess(readings, { leakLimit: paM3PerS(1e-3) });
+    expect([kept.outcome, kept.cause, kept.cautions[0]?.code]).toEqual([
+      "pass",
+      "leak",
+      "leak-within-limit",
+    ]);
+    const tight = assess(
+      log(() => 300),
+      { leakLimit: paM3PerS(1e-3) },
+    );
+    expect(tight.cautions.map(({ code }) => code)).not.toContain("leak-within-limit");
     expect(assess(readings, { leakLimit: paM3PerS(1e-6) }).outcome).toBe("fail");
   });
 
