@@ -96,8 +96,8 @@ export function chargeOfLine(
  * Assumes that rate, pre-charged length and rule are those of the unit at hand: they differ from model
  * to model. The length is that of the tube installed, coils included, not the distance.
  *
- * @param input - Length (0 to 1000 m), pre-charged length (no more than the longest run), rate (0 to 1 kg/m), rule for short runs, and
- * the limits to hold it against.
+ * @param input - Length (0 to 1000 m), pre-charged length (no more than the longest run), rate (0 to 1 kg/m),
+ * rule for short runs, and the limits to hold it against.
  * @returns The verdict with the charge in the unit of the scale's step, the factory charge or the rate,
  * in that order. `inconclusive` when a short run's rule is not stated, a limit on the total is given
  * without the factory charge, or a limit is nearer than the uncertainty lets one tell.

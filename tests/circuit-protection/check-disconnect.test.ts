@@ -172,7 +172,7 @@ describe("the working space", () => {
   });
 });
 
-describe("the place", () => {
+describe("what is unknown of the place", () => {
   const assumed = (disconnect: FittedDisconnect) =>
     fitted({ disconnect })
       .assumptions.filter(({ code }) => code === "disconnect-place")
