@@ -11,7 +11,7 @@ import { pascal } from "../quantity/units/pressure.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { absoluteOf, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
 import type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";
-import { doubtOfTarget, doubtOfTolerance } from "./line-doubts.ts";
+import { cautionOfSide, doubtOfTarget, doubtOfTolerance } from "./line-doubts.ts";
 import { assumptionsOf, cautionsOf } from "./line-statements.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import { type Side, temperatureAt } from "./saturation-curve.ts";
@@ -204,7 +204,7 @@ function assess(
     ...(outcome === "fail" && !doubt && { cause }),
     reasons: doubt ? [doubt] : reasons,
     assumptions: assumptionsOf(gauge && !instruments.atmosphere, model),
-    cautions: cautionsOf(refrigerant, what),
+    cautions: [...cautionOfSide(what, saturation), ...cautionsOf(refrigerant, what)],
     sources: [
       ...refrigerant.sources.slice(0, -2), // without the reports on warming potential
       cite("jcgm-100-2008", "5.1.2"),

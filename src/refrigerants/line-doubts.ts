@@ -1,9 +1,9 @@
 // Can this target or tolerance decide anything? One that lets everything pass cannot. Internal.
 // Follows common practice, no source, beside what manufacturers' manuals print.
 // Does not cover which figure is right: only the manufacturer's is.
-import { type Reason, statement } from "../assessment/assessment.ts";
+import { type Caution, type Reason, statement } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { deltaK } from "../quantity/units/temperature.ts";
+import { degC, deltaK } from "../quantity/units/temperature.ts";
 
 type Difference = Quantity<"temperatureDifference">;
 
@@ -43,4 +43,22 @@ export function doubtOfTolerance(target: Difference, tolerance: Difference): Rea
     return statement("tolerance-reaches-saturation", text, values);
   }
   return undefined;
+}
+
+// No evaporator of a room unit boils above 35 °C, none of its condensers condenses below 5 °C.
+const warmestEvaporator = /* @__PURE__ */ degC(35);
+const coldestCondenser = /* @__PURE__ */ degC(5);
+
+/** What to look at where the gauge seems to read the other side of the running unit. */
+export function cautionOfSide(
+  method: keyof typeof largestTargets,
+  saturation: Quantity<"temperature">,
+): Caution[] {
+  const other =
+    method === "superheat"
+      ? saturation.si > warmestEvaporator.si && "high"
+      : saturation.si < coldestCondenser.si && "low";
+  if (!other) return [];
+  const text = `Saturated at {saturation} it looks like the ${other} side: ${method} is read on the other one. Is the unit running, and the gauge on its port?`;
+  return [statement("other-side", text, { saturation })];
 }

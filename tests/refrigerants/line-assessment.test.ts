@@ -197,6 +197,23 @@ describe("a target or a tolerance that decides nothing (common practice, no sour
   });
 });
 
+describe("a reading of the other side (common practice, no source)", () => {
+  const input = { ...reading, target: deltaF(10), tolerance: deltaF(5), instruments: good };
+  const first = ({ cautions }: ReturnType<typeof assessSuperheat>) => cautions[0];
+
+  test("is asked for: superheat of a condenser, subcooling of an evaporator", () => {
+    const high = { pressure: psig(390), lineTemperature: degF(127) };
+    expect(explain(first(assessSuperheat(R410A, { ...input, ...high })) as never)).toMatch(
+      /^Saturated at 114\.\d+ °F it looks like the high side: superheat is read on the other one/,
+    );
+    const low = { pressure: psig(100), lineTemperature: degF(22) };
+    expect(first(assessSubcooling(R410A, { ...input, ...low }))?.code).toBe("other-side");
+    expect(first(assessSuperheat(R410A, input))?.code).toBe("pressure");
+    const liquid = { pressure: psig(355), lineTemperature: degF(98) };
+    expect(first(assessSubcooling(R410A, { ...input, ...liquid }))?.code).toBe("pressure");
+  });
+});
+
 describe("from JavaScript", () => {
   test("what is missing is named", () => {
     const input = { ...reading, target: deltaF(12), tolerance: deltaF(5), instruments: good };
