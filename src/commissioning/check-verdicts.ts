@@ -51,13 +51,15 @@ export interface CheckVerdicts {
   readonly "joint-inspected": Assessment;
   /** Joints recorded against joints made. */
   readonly "joint-count": Assessment;
+  /** A line of which no flare is recorded, where all joints are flares. */
+  readonly "joint-sizes": Assessment;
   /** Tightness, by two readings or by a log. */
   readonly "pressure-test": TwoReadingAssessment | LogAssessment;
   /** Length of the hold. */
   readonly "test-hold": Assessment;
   /** Highest reading against the lowest marked pressure. */
   readonly "marked-pressure": Assessment;
-  /** Lowest reading against the pressure of the manual. */
+  /** Lowest reading against the pressure of the manual, and each against the refrigerant's own. */
   readonly "test-pressure": Assessment;
   /** Dryness and tightness in vacuum. */
   readonly "vacuum-decay": VacuumDecayAssessment;

@@ -2,6 +2,7 @@
 // Follows common practice of records under control; no source.
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, statement } from "../assessment/assessment.ts";
+import { isQuantity } from "../quantity/json.ts";
 import { hasWords } from "./has-words.ts";
 import { type Dated, surelyBefore } from "./iso-time.ts";
 import type { InstallationRecord, IsoTime } from "./record.ts";
@@ -14,6 +15,7 @@ export function recordCautions(record: InstallationRecord): Caution[] {
     ...unnamed(record),
     ...old(record),
     ...stale(record),
+    ...exact(record),
   ];
 }
 
@@ -97,6 +99,25 @@ function stale({ evacuation, valves }: InstallationRecord): Caution[] {
     "The valves were opened at {openedAt}, more than a week after the evacuation of {at}, which proves nothing of the time between.";
   return [statement("evacuation-long-before", text, { openedAt, at })];
 }
+
+/** Limits of error of 0 are a claim that no instrument keeps; common practice, no source. */
+function exact({ instruments = {} }: InstallationRecord): Caution[] {
+  const paths = Object.entries(instruments).flatMap(([name, instrument]) => {
+    const { accuracy, relativeAccuracy, accuracyOfReading, resolution, repeatability } =
+      instrument as Record<string, unknown>;
+    const limits = figuresOf(accuracy, relativeAccuracy, accuracyOfReading);
+    const known = limits.length > 0 ? limits : figuresOf(resolution, repeatability);
+    return known.length > 0 && known.every((si) => si === 0) ? [`instruments.${name}`] : [];
+  });
+  const text =
+    "No instrument is exact, and these are recorded with limits of error of 0: {instruments}. State the maker's figure.";
+  const values = { instruments: paths.join(", ") };
+  return paths.length ? [statement("instrument-exact", text, values)] : [];
+}
+
+/** The figures that are stated; a gauge may have a step per range, which is none. */
+const figuresOf = (...figures: unknown[]) =>
+  figures.flatMap((one) => (isQuantity(one) ? [one.si] : []));
 
 const week = 7 * 86_400_000; // ms
 const year = 366 * 86_400_000; // ms

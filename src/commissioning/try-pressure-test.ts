@@ -12,6 +12,7 @@ import { toGauge } from "../quantity/atmosphere.ts";
 import { requireKind, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { atmosphereNeed, atmosphereOf, stated, volumeOf } from "./job.ts";
+import { belowOwnPressure } from "./own-pressure.ts";
 import type { InstallationRecord } from "./record.ts";
 import { spread } from "./spread.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
@@ -138,5 +139,8 @@ function heldPressure(
   const hair = 1e-9 * Math.abs(limit.si);
   const keeps = above ? pressure.si <= limit.si + hair : pressure.si >= limit.si - hair;
   const outcome = keeps ? "pass" : above ? "fail" : "inconclusive";
-  return stated(outcome, code, text, { pressure, limit });
+  const found = stated(outcome, code, text, { pressure, limit });
+  if (above) return found;
+  const low = belowOwnPressure(record, readings, shown);
+  return low ? { ...found, outcome: "inconclusive", reasons: [low, ...found.reasons] } : found;
 }

@@ -15,6 +15,7 @@ import { refrigerantOf, stated, volumeOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { Joint } from "./record-tubing.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
+import { unjoinedLines } from "./unjoined-lines.ts";
 
 /** Is the run within the manual's limits? */
 export function tryLineRun(record: InstallationRecord): Tried {
@@ -98,7 +99,7 @@ export function tryJoints(record: InstallationRecord): Tried {
         ),
     },
   ];
-  return tryAll("joints", [...trials, ...counted], lacks);
+  return tryAll("joints", [...trials, ...counted, ...unjoinedLines(record)], lacks);
 }
 
 /** A look at a joint need not be recorded; one that found it wrong counts, whatever its kind. */

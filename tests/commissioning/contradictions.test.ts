@@ -8,15 +8,23 @@ import {
 } from "hvac-install-math/commissioning";
 import {
   degF,
+  deltaF,
   ft,
   ftLb,
   hour,
+  inch,
   isInvalidInputError,
+  isQuantity,
   liter,
+  mm,
   oz,
   ozPerFt,
+  percent,
+  psi,
+  psia,
   psig,
   second,
+  volt,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { type Change, changed } from "./changed.ts";
@@ -65,6 +73,149 @@ describe("joints", () => {
     expect(step(twice, "joints").outcome).toBe("inconclusive");
     const more = changed({ "joints[2]": complete.joints?.[0] });
     expect(step(more, "joints").outcome).toBe("inconclusive");
+  });
+});
+
+// A line set that is flared throughout has a flare of each line: common practice, no source. 1/4 in: ASTM B280.
+describe("flares of one size only", () => {
+  const copied = { "joints[1].tube": "1/4", "joints[1].torque": ftLb(11.5) };
+  const doubts = (changes: Change) =>
+    step(changed(changes), "joints").checks.filter(({ name }) => name === "joint-sizes");
+
+  it("leave the joints undecided where a line of another size has none", () => {
+    const { outcome, checks } = step(changed(copied), "joints");
+    expect(outcome).toBe("inconclusive");
+    const last = checks.at(-1);
+    expect(last?.path).toBe("tubing.vapor.outsideDiameter");
+    expect(explain(last?.assessment.reasons[0] as never)).toBe(
+      "No joint of the vapour line, 0.375 in, is recorded, only flares of 1/4 in: adapters or a copied entry?",
+    );
+    expect(assessInstallation(changed(copied)).outcome).toBe("inconclusive");
+  });
+
+  it.each([
+    ["the liquid line", { "joints[0].tube": "3/8", "joints[0].torque": ftLb(28) }, 1],
+    ["a tube that no flare nut fits", { "tubing.vapor.outsideDiameter": inch(0.875) }, 1],
+    ["metric tube", { "tubing.vapor.outsideDiameter": mm(10) }, 1],
+    ["both lines", { ...copied, "tubing.liquid.outsideDiameter": mm(8) }, 2],
+    ["the same size by its metric name", { "tubing.vapor.outsideDiameter": mm(9.52) }, 0],
+    ["lines of one size", { ...copied, "tubing.vapor.outsideDiameter": inch(0.25) }, 0],
+    ["a line of unknown size", { ...copied, "tubing.vapor": undefined }, 0],
+    ["a brazed joint", { "joints[1]": { kind: "brazed", nitrogenFlowed: true } }, 0],
+    ["a joint that is still missing", { ...copied, "tubing.jointCount": 3 }, 0],
+    ["joints that nobody counted", { ...copied, "tubing.jointCount": undefined }, 0],
+    ["a flare of unknown size", { ...copied, "joints[0].tube": undefined }, 0],
+    ["no joint at all", { joints: [], "tubing.jointCount": 0 }, 0],
+  ] as [string, Change, number][])("are asked about for %s as it is recorded", (_, changes, n) => {
+    expect(doubts(changes)).toHaveLength(n);
+  });
+});
+
+// R410A at sea level: 225.7 psig at 77 °F, 78.7 psig at 20 °F (Lemmon 2003, doi:10.1023/A:1025048800563). At 1520 m the
+// atmosphere is 12.23 psia instead of 14.70 (U.S. Standard Atmosphere 1976), and a gauge shows 2.46 psi more.
+describe("a test below the refrigerant's own pressure", () => {
+  const tested = (pressure: number, zones: readonly (number | number[])[], more: Change = {}) => {
+    const record = changed({
+      "equipment.manual.testPressure": psig(40),
+      "pressureTest.readings": zones.map((zone, i) => ({
+        pressure: psig(pressure),
+        temperature: Array.isArray(zone) ? zone.map((one) => degF(one)) : degF(zone),
+        elapsed: hour(14 * i),
+      })),
+      ...more,
+    });
+    const found = step(record, "pressure-test").checks.find((one) => one.name === "test-pressure");
+    if (!found) throw new Error("not tested");
+    return found.assessment;
+  };
+
+  it("is no test of what the tubing will carry", () => {
+    const { outcome, reasons } = tested(50, [77, 77]);
+    expect(outcome).toBe("inconclusive");
+    expect(reasons.map(({ code }) => code)).toEqual(["test-below-own-pressure", "test-pressure"]);
+    const { pressure, own, refrigerant, temperature } = reasons[0]?.values ?? {};
+    expect({ pressure, refrigerant, temperature }).toEqual({
+      pressure: psig(50),
+      refrigerant: "R-410A",
+      temperature: degF(77),
+    });
+    if (!isQuantity(own, "gaugePressure")) throw new Error("no pressure");
+    expect(Math.abs(own.in(psig) - 228.2)).toBeLessThan(0.1); // shown with four digits
+    expect(own.unit).toBe(psig);
+  });
+
+  it.each([
+    [226, [77, 77], {}, "inconclusive"],
+    [229, [77, 77], {}, "pass"],
+    [226, [77, 77], { "site.altitude": ft(0) }, "pass"],
+    [150, [20, 77], {}, "inconclusive"],
+    [150, [20, 20], {}, "pass"],
+    [
+      150,
+      [
+        [77, 20],
+        [20, 77],
+      ],
+      {},
+      "pass",
+    ], // at rest the coldest part sets the pressure
+    [
+      70,
+      [
+        [77, 20],
+        [20, 77],
+      ],
+      {},
+      "inconclusive",
+    ],
+    [50, [77, 77], { "equipment.refrigerant": "R-999" }, "pass"], // not known
+    [50, [77, 77], { "equipment.refrigerant": undefined }, "pass"],
+    // Carbon dioxide boils at 80 °F at some 955 psig; its critical point is at 87.8 °F (from memory).
+    [500, [80, 80], { "equipment.refrigerant": "R-744" }, "inconclusive"],
+    [500, [100, 100], { "equipment.refrigerant": "R-744" }, "pass"],
+  ] as [number, (number | number[])[], Change, string][])(
+    "of %f psig at %j °F with %j is %s",
+    (pressure, zones, more, outcome) => {
+      expect(tested(pressure, zones, more).outcome).toBe(outcome);
+    },
+  );
+
+  it("is seen by an absolute sensor and the barometer of the reading", () => {
+    const reading = { temperature: degF(77), atmosphere: psia(14.7) };
+    const at = (pressure: number) => [
+      { ...reading, pressure: psia(pressure), elapsed: hour(0) },
+      { ...reading, pressure: psia(pressure), elapsed: hour(14) },
+    ];
+    expect(tested(0, [], { "pressureTest.readings": at(240) }).outcome).toBe("inconclusive");
+    expect(tested(0, [], { "pressureTest.readings": at(241) }).outcome).toBe("pass"); // 240.4 psia
+  });
+});
+
+// No instrument is exact: common practice, no source.
+describe("an instrument that is recorded as exact", () => {
+  it.each([
+    ["torqueWrench", { relativeAccuracy: percent(0) }],
+    ["torqueWrench", { accuracy: ftLb(0), resolution: ftLb(0.5) }],
+    ["voltmeter", { accuracy: volt(0), accuracyOfReading: percent(0) }],
+    ["scale", { accuracy: oz(0) }],
+    ["scale", { resolution: oz(0) }],
+    ["testGauge", { accuracy: psi(0), resolution: psi(0.1) }],
+    ["serviceGauge", { accuracy: psi(0) }],
+    ["vacuumGauge", { accuracy: percent(0) }],
+    ["gasThermometer", { accuracy: deltaF(0) }],
+    ["lineThermometer", { accuracy: deltaF(0) }],
+  ])("is named in a caution: %s", (name, instrument) => {
+    const path = `instruments.${name}`;
+    expect(cautionOf(changed({ [path]: instrument }), "instrument-exact")?.values).toEqual({
+      instruments: path,
+    });
+  });
+
+  it("is none with any limit of error, or where nothing is known of it", () => {
+    const ofReading = { accuracy: volt(0), accuracyOfReading: percent(1) };
+    const record = changed({ "instruments.voltmeter": ofReading, "instruments.scale": {} });
+    expect(cautionOf(record, "instrument-exact")).toBeUndefined();
+    expect(cautionOf({ version: 1 }, "instrument-exact")).toBeUndefined();
   });
 });
 
