@@ -10,9 +10,10 @@ import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { expected } from "./drop.ts";
 import { fitLog } from "./fit-log.ts";
-import { judge } from "./judge.ts";
+import { coverage, judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
 import { pointsOf, sum } from "./log-points.ts";
+import { stillPressure } from "./pressure-still.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
 import {
@@ -60,7 +61,8 @@ export interface LogAssessment extends PressureTestAssessment {
  * differs from row to row averages out.
  *
  * A log tells a thermometer that misleads from a leak when the temperature comes back during the test.
- * While it only falls, no log can, and the uncertainty says so.
+ * While it only falls, no log can, and the uncertainty says so. A gauge that stands still while the
+ * temperature moves passes nothing: it may be shut off from the system, or its display held.
  *
  * @param test - `readings` (pressure, temperature, elapsed time), and the rest as for
  * {@link assessPressureTest}.
@@ -133,10 +135,11 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     assumptions.push(barometerAssumption(barometer));
   }
   const log = pointsOf(states, volumes, beta);
+  const sources = errorSources(log, errors, expansion, barometer);
   const fit = fitLog(
     log.points.map(({ t }) => t / seconds),
     log.points.map(({ level }) => level),
-    errorSources(log, errors, expansion, barometer),
+    sources,
   );
   const volume = sum(volumes);
   const { unit } = (readings[0] as LogReading).pressure;
@@ -167,13 +170,23 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const text =
     "The readings scatter {misfit} times as much as the stated errors explain: look at the plot for gas fed in, a valve, sun or a wrong row.";
   const strange = misfit > 2 ? [statement("log-misfit", text, { misfit })] : [];
-  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up.
-  const isOpen = strange.length > 0 && verdict.outcome === "pass";
+  const still = stillPressure(
+    readings.map(({ pressure }: LogReading) => pressure.si),
+    test.instruments.pressure.resolution?.si ?? 0,
+    log.points,
+    sources,
+    coverage(confidence).k,
+    unit.difference,
+  );
+  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up,
+  // or the gauge may have been shut off.
+  const doubts = [...still, ...strange];
+  const isOpen = doubts.length > 0 && verdict.outcome === "pass";
   return {
     ...verdict,
     ...(isOpen && { outcome: "inconclusive" as const }),
     ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
-    reasons: isOpen ? [...strange, ...verdict.reasons] : [...verdict.reasons, ...strange],
+    reasons: isOpen ? [...doubts, ...verdict.reasons] : [...verdict.reasons, ...doubts],
     misfit,
     corrected: log.points.map(({ t, level }) => {
       const shown = (level - (isGauge ? last.atmosphere : 0)) / 1e3;

@@ -142,6 +142,74 @@ describe("a log", () => {
     expect(lost.reasons.map(({ code }) => code)).toContain("log-misfit");
   });
 
+  it("passes no gauge that stands still while the temperature moves", () => {
+    // By the gas law 500 psig + 14.7 psi move by 0.95 psi per °F at 80 °F (540 °R), real nitrogen by a little
+    // more: 10 °F and 20 °F of swing are no less than 9.5 psi and 19 psi. That the gauge then proves nothing:
+    // common practice, no source.
+    const held = (swing: number, change: object = {}, shown = (_: number) => 500) =>
+      assessPressureLog(
+        test(
+          Array.from({ length: 73 }, (_, i) => ({
+            elapsed: hour(i / 6),
+            pressure: psig(shown(i)),
+            temperature: degF(75 + swing * Math.cos((2 * Math.PI * i) / 72)),
+          })),
+          { ...limit, ...change },
+        ),
+      );
+    const { pressure, temperature } = test([]).instruments;
+    for (const swing of [5, 10]) {
+      // 0.5 K from the gas where nothing is stated: all of it fits into one leak and one temperature.
+      const instruments = { pressure, temperature: { accuracy: deltaF(1) } };
+      const verdict = held(swing, { instruments });
+      expect(verdict.misfit).toBeLessThan(2);
+      expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual([
+        "inconclusive",
+        "pressure-still",
+      ]);
+      const moved = verdict.reasons[0]?.values.moved as Quantity<"pressureDifference">;
+      expect(moved.in(psi) / (1.9 * swing)).toBeGreaterThan(1);
+      expect(moved.in(psi) / (1.9 * swing)).toBeLessThan(1.15);
+    }
+    const codes = (verdict: ReturnType<typeof held>) => verdict.reasons.map(({ code }) => code);
+    // A last digit that flickers by one step of 0.1 psi is still; by two steps it is not.
+    expect(codes(held(5, {}, (i) => 500 + 0.1 * (i % 2)))).toContain("pressure-still");
+    expect(codes(held(5, {}, (i) => 500 + 0.2 * (i % 2)))).not.toContain("pressure-still");
+    // Where no step is stated, any change counts.
+    const stepless = { instruments: { pressure: { accuracy: psi(2) }, temperature } };
+    expect(codes(held(5, stepless))).toContain("pressure-still");
+    expect(codes(held(5, stepless, (i) => 500 + 0.01 * (i % 2)))).not.toContain("pressure-still");
+    // Nothing to be seen: a swing within the thermometer's distance from the gas, or within a wide step.
+    const calm = held(0.5, { criterion: { maximumDrop: psi(5) } });
+    expect(calm.outcome).toBe("pass");
+    expect(codes(calm)).not.toContain("pressure-still");
+    const wide = { pressure: { accuracy: psi(2), resolution: psi(10) }, temperature };
+    expect(codes(held(5, { instruments: wide }))).not.toContain("pressure-still");
+    // What broke its limit stays failed.
+    const falling = assessPressureLog(test([rowOf(0, 500, [60]), rowOf(12, 500, [80])], limit));
+    expect(falling.outcome).toBe("fail");
+    expect(falling.reasons.at(-1)?.code).toBe("pressure-still");
+  });
+
+  it("takes a barometer for weather that a gauge has to show, and an absolute sensor has not", () => {
+    // The barometer falls by 3 kPa: a vented gauge on a tight system rises by as much.
+    const rows = (of: (air: number) => object) =>
+      Array.from({ length: 73 }, (_, i) => {
+        const air = 101.325 - 1.5 * (1 - Math.cos((2 * Math.PI * i) / 72));
+        return { ...rowOf(i / 6, 50, [70]), atmosphere: kPaa(air), ...of(air) } as LogReading;
+      });
+    const fine = {
+      pressure: { accuracy: psi(0.1), resolution: psi(0.01), drift: psi(0.01) },
+      temperature: { accuracy: deltaF(1), followsGasWithin: deltaF(0.1) },
+    };
+    const codes = (readings: LogReading[]) =>
+      assessPressureLog(test(readings, { instruments: fine })).reasons.map(({ code }) => code);
+    expect(codes(rows(() => ({})))).toContain("pressure-still");
+    expect(codes(rows(() => ({ pressure: psia(64.7) })))).not.toContain("pressure-still");
+    const honest = rows((air) => ({ pressure: psig(50 + (101.325 - air) / 6.894757) }));
+    expect(codes(honest)).not.toContain("pressure-still");
+  });
+
   it("is less sure when the temperature only falls than when it comes back", () => {
     const there = log(0, 12, 145).slice(0, 73);
     const back = log(0, 6, 73);

@@ -1,0 +1,40 @@
+// Did the gauge show anything at all? A log whose pressure stands while its temperature moves.
+// Follows JCGM 100:2008, 5.2, for what two rows may differ by; that more is a doubt: common practice, no source.
+// Does not cover a temperature that stood too: that is what a tight system shows.
+import { type Reason, statement } from "../assessment/assessment.ts";
+import type { Unit } from "../quantity/quantity.ts";
+import { shown } from "./judge.ts";
+import type { ErrorSource } from "./log-errors.ts";
+import { type LogPoint, sum } from "./log-points.ts";
+
+const lowest = (list: readonly number[]) => list.reduce((a, b) => Math.min(a, b));
+const highest = (list: readonly number[]) => list.reduce((a, b) => Math.max(a, b));
+
+/**
+ * The doubt, where the pressures as shown stay within a step (0 when unknown), while temperature and barometer
+ * alone move them between two points by more than the expanded uncertainty of their difference and that step.
+ */
+export function stillPressure(
+  pressures: readonly number[],
+  step: number,
+  points: readonly LogPoint[],
+  sources: readonly ErrorSource[],
+  k: number,
+  unit: Unit<"pressureDifference">,
+): Reason[] {
+  // A thousandth of a pascal for what converting units leaves.
+  if (highest(pressures) - lowest(pressures) > step + 1e-3) return [];
+  // As the pressures stood, the levels move by what the weather would have done.
+  const levels = points.map(({ level }) => level);
+  const [low, high] = [lowest(levels), highest(levels)];
+  const [i, j] = [levels.indexOf(low), levels.indexOf(high)];
+  const variance = sum(sources.map(({ covariance: c }) => c(i, i) + c(j, j) - 2 * c(i, j)));
+  if (high - low <= k * Math.sqrt(Math.max(0, variance)) + step) return [];
+  return [
+    statement(
+      "pressure-still",
+      "The gauge stood still while temperature and barometer alone move the pressure by {moved}: open the valve to the system, release a held display, see that the thermometer follows the gas, and repeat.",
+      { moved: shown(high - low, unit) },
+    ),
+  ];
+}
