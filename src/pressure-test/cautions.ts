@@ -2,6 +2,7 @@
 // Follows ANSI/ASHRAE 15 (field test: medium, regulator, relief device) and common practice.
 // Does not cover local law or the maker's own procedure, which override all of it.
 import { type Caution, statement } from "../assessment/assessment.ts";
+import { minute, second } from "../quantity/units/time.ts";
 
 /** Carried by every result of the module. */
 export const cautions: readonly Caution[] = /* @__PURE__ */ (() => [
@@ -27,3 +28,21 @@ export const cautions: readonly Caution[] = /* @__PURE__ */ (() => [
     "Nameplate, maker's instructions, local code and licensed practice govern; this never overrides them.",
   ),
 ])();
+
+/** The shortest hold of hold-rules.ts: mechanical code checklist. */
+const shortestHold = /* @__PURE__ */ minute(10);
+
+/** What a hold of some seconds (0 when unknown) leaves to be said. */
+export function holdCautions(seconds: number): Caution[] {
+  if (seconds >= shortestHold.si) return [];
+  const values = { shortest: shortestHold };
+  if (seconds === 0) {
+    const text =
+      "No time is stated between the readings: hold for {shortest} at least (mechanical code checklist), or as code and manufacturer ask.";
+    return [statement("hold-time-unknown", text, values)];
+  }
+  const hold = seconds < 60 ? second(seconds) : minute(Number((seconds / 60).toPrecision(3)));
+  const text =
+    "A hold of {hold} is shorter than any rule in print: hold for {shortest} at least (mechanical code checklist), or as code and manufacturer ask.";
+  return [statement("short-hold", text, { ...values, hold })];
+}

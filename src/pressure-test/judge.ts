@@ -18,7 +18,7 @@ import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { hour } from "../quantity/units/time.ts";
-import { cautions } from "./cautions.ts";
+import { cautions, holdCautions } from "./cautions.ts";
 import { type Limit, loosest } from "./criterion.ts";
 import { combined, type Share } from "./drop.ts";
 import type { State } from "./setup.ts";
@@ -185,6 +185,7 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     say("smallest-leak", "The smallest leak this test could prove is {smallest}.", { smallest });
   } else say("smallest-leak", "The smallest drop this test could prove is {uncertainty}.");
   const loss = rate * evidence.densityPerPascal;
+  const brief = outcome === "fail" ? [] : holdCautions(seconds);
   return {
     outcome,
     ...(isRise ? { cause: "unexplained rise" as const } : isLeak ? { cause: "leak" as const } : {}),
@@ -207,8 +208,8 @@ export function judge(evidence: Evidence): PressureTestAssessment {
     ...(furtherHold > 0 && { furtherHold: new Quantity(furtherHold, hour) }),
     reasons,
     assumptions: evidence.assumptions,
-    cautions: isLeak && outcome === "pass" ? [leakKept, ...cautions] : cautions,
-    sources,
+    cautions: [...(isLeak && outcome === "pass" ? [leakKept] : []), ...brief, ...cautions],
+    sources: brief.length > 0 ? [...sources, cite("umc")] : sources,
   };
 }
 

@@ -1,6 +1,8 @@
 import { explain, type Reason } from "hvac-install-math/assessment";
 import {
+  assessPressureLog,
   assessPressureTest,
+  holdRules,
   leakGas,
   type PressureTest,
   type PressureTestCriterion,
@@ -23,6 +25,7 @@ import {
   psia,
   psig,
   type Quantity,
+  second,
   standardAtmosphere,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
@@ -142,6 +145,41 @@ describe("the verdict", () => {
   it("passes nothing whose pressure rose more than the temperature explains", () => {
     const test = assessPressureTest(night(485, limit));
     expect([test.outcome, test.cause]).toEqual(["inconclusive", "unexplained rise"]);
+  });
+
+  it("says that a hold shorter than every rule in print, or of unknown time, is one", () => {
+    const { elapsed: _, ...timeless } = night(479.4).end;
+    const of = (elapsed?: Quantity<"duration">, change: Partial<PressureTest> = limit) =>
+      assessPressureTest(
+        night(0, { ...change, end: { ...timeless, ...(elapsed && { elapsed }) } }),
+      );
+    const codes = (test: ReturnType<typeof of>) => test.cautions.map(({ code }) => code);
+    // 10 min: the mechanical code checklist, the shortest hold of the rules.
+    const holds = holdRules.flatMap(({ hold }) => (hold ? [hold.in(minute)] : []));
+    expect(Math.min(...holds)).toBe(10);
+    const short = of(second(1));
+    expect([short.outcome, codes(short)[0]]).toEqual(["pass", "short-hold"]);
+    expect(explain(short.cautions[0] as never)).toMatch(/hold of 1 s is .* for 10 min at least/);
+    expect(short.sources.map(({ source }) => source)).toContain("umc");
+    expect(explain(of(minute(9.5)).cautions[0] as never)).toContain("hold of 9.5 min");
+    for (const long of [of(minute(10)), of(hour(12))]) {
+      expect(codes(long)[0]).toBe("dry-nitrogen-only");
+      expect(long.sources.map(({ source }) => source)).not.toContain("umc");
+    }
+    const unknown = of();
+    expect([unknown.outcome, codes(unknown)[0]]).toEqual(["pass", "hold-time-unknown"]);
+    // A limit that is broken in a second is broken: nothing to add.
+    const broken = of(second(1), {
+      criterion: { maximumDrop: psi(3) },
+      start: { pressure: psig(520), temperature: degF(80) },
+    });
+    expect([broken.outcome, codes(broken)[0]]).toEqual(["fail", "dry-nitrogen-only"]);
+    const { end } = night(479.4);
+    const log = assessPressureLog({
+      ...night(0, { criterion: { maximumDrop: psi(10) } }),
+      readings: [0, 1].map((i) => ({ ...end, elapsed: second(i) })),
+    });
+    expect([log.outcome, log.cautions[0]?.code]).toEqual(["pass", "short-hold"]);
   });
 
   it("is stricter at a higher confidence", () => {
