@@ -42,8 +42,8 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
     ["pressure-test", "assessPressureTest", 6100],
     ["pressure-test", "assessPressureLog", 8350],
     ["vacuum-decay", "assessVacuumDecay", 10_700],
-    ["circuit-protection", "circuitFromNameplate", 6900],
-    ["supply-voltage", "assessSupplyVoltage", 7400],
+    ["circuit-protection", "circuitFromNameplate", 7000],
+    ["supply-voltage", "assessSupplyVoltage", 7500],
   ])("%s, %s", async (module, name, budget) => {
     const shared = await bundle(base);
     const used = await bundle(
