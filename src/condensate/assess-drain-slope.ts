@@ -79,7 +79,7 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   objectOf("input", input);
   const { reading, required, run, route, confidence } = input;
   const slope = slopeOf(reading);
-  const strict = required ?? codeDrainSlope;
+  const strict = required === undefined ? codeDrainSlope : required;
   const asked = askedSlope("required", strict);
   const span = run !== undefined ? siOf("run", run, "length", { above: 0 }) : 0;
   const missing = Math.max(0, asked - slope.value.si);

@@ -2,7 +2,7 @@
 // Follows common practice, no source, within the manual's shortest and longest run.
 // Does not cover hard tube in straight lengths, which is cut and brazed.
 import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
-import { flagOf, objectOf, siOf } from "../quantity/check.ts";
+import { flagOf, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
@@ -85,7 +85,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   const cuttable = flagOf("cuttable", input.cuttable);
   siOf("run", run, "length", { above: 0, max: 1000 });
   const { unit } = run;
-  if (!Array.isArray(stock) || stock.length === 0) {
+  if (listOf("stock", stock).length === 0) {
     throw new InvalidInputError({
       argument: "stock",
       value: "none",
@@ -127,7 +127,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   const say = (code: string, text: string, values: Statement["values"] = {}): Statement =>
     statement(code, text, { needed: neededLength, ...values });
   if (length === undefined) {
-    const longest = new Quantity(Math.max(...lengths), unit);
+    const longest = new Quantity(lengths.at(-1) as number, unit);
     const reasons = [
       say(
         "no-stock-length",

@@ -102,7 +102,8 @@ describe("chooseStockLength", () => {
     const bad = (change: object) => () =>
       chooseStockLength({ ...job, ...change } as StockLengthInput);
     expect(bad({ stock: [] })).toThrow(/^stock: none/);
-    expect(bad({ stock: undefined })).toThrow(/^stock: none/);
+    expect(bad({ stock: undefined })).toThrow(/^stock: undefined .* an array/);
+    expect(bad({ stock: new Array(2) })).toThrow(/^stock\[0\]: undefined/);
     expect(bad({ stock: [ft(25), ft(0)] })).toThrow(/^stock\[1\]: 0 ft/);
     expect(bad({ run: ft(0) })).toThrow(/^run: 0 ft/);
     expect(bad({ run: psi(1) })).toThrow(/^run: pressureDifference/);
