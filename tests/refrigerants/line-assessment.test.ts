@@ -3,6 +3,7 @@ import {
   standardAtmosphere as atmosphere,
   degF,
   deltaF,
+  deltaK,
   inHg,
   kPaa,
   psi,
@@ -187,6 +188,23 @@ describe("a target or a tolerance that decides nothing (common practice, no sour
     expect(superheat(20, 9.1)).toEqual(["fail", "high", "superheat-fail"]);
     expect(superheat(46, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
     expect(superheat(90, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
+    // 5 K and 25 K themselves are taken, a tolerance as large as the target is not.
+    const inKelvin = (target: number, tolerance: number) =>
+      codes(
+        assessSuperheat(R410A, { ...input, target: deltaK(target), tolerance: deltaK(tolerance) }),
+      );
+    expect(inKelvin(22, 5)[0]).toBe("pass");
+    expect(inKelvin(25, 5)[2]).toBe("superheat-pass");
+    expect(
+      codes(
+        assessSuperheat(R410A, {
+          ...input,
+          lineTemperature: degF(44),
+          target: deltaF(4),
+          tolerance: deltaF(4),
+        }),
+      )[2],
+    ).toBe("tolerance-reaches-saturation");
     const liquid = { pressure: psig(355), lineTemperature: degF(68), atmosphere };
     const target = { target: deltaF(40), tolerance: deltaF(3) };
     expect(codes(assessSubcooling(R410A, { ...input, ...liquid, ...target }))).toEqual([
@@ -194,6 +212,26 @@ describe("a target or a tolerance that decides nothing (common practice, no sour
       undefined,
       "target-out-of-reach",
     ]);
+  });
+});
+
+describe("what is doubted is said with its figures", () => {
+  const said = (target: number, tolerance: number) => {
+    const limits = { target: deltaF(target), tolerance: deltaF(tolerance) };
+    const input = { ...reading, lineTemperature: degF(target + 40), instruments: good, ...limits };
+    return explain(assessSuperheat(R410A, input).reasons[0] as never);
+  };
+
+  test("in the unit of the reader", () => {
+    expect(said(46, 8)).toBe(
+      "46 Δ°F is no target for superheat, which stays below 45 Δ°F: read the manufacturer's figure again, with its unit.",
+    );
+    expect(said(40, 10)).toBe(
+      "±10 Δ°F around 40 Δ°F lets a wrong charge pass; at most ±9 Δ°F: state the manufacturer's figure.",
+    );
+    expect(said(8, 8)).toBe(
+      "±8 Δ°F around 8 Δ°F reaches saturation, where the figure says nothing of the charge: state the manufacturer's figure.",
+    );
   });
 });
 
