@@ -8,7 +8,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
-import { expected } from "./drop.ts";
+import { expected, statesOf } from "./drop.ts";
 import { fitLog } from "./fit-log.ts";
 import { coverage, judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
@@ -150,14 +150,7 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     first,
     last,
     isGauge,
-    expected: expected({
-      p1: first.pressure,
-      T1: first.temperatures,
-      p2: last.pressure,
-      T2: last.temperatures,
-      volumes,
-      beta,
-    }),
+    expected: expected(statesOf(first, last, volumes, beta)),
     confidence,
     seconds,
     volume,

@@ -6,7 +6,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
-import { budget, drop, expected, type TwoStates } from "./drop.ts";
+import { budget, drop, expected, statesOf } from "./drop.ts";
 import { judge } from "./judge.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
@@ -98,14 +98,7 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     const allowed = "a time after the start";
     throw new InvalidInputError({ argument: "end.elapsed", value: `${end.elapsed}`, allowed });
   }
-  const states: TwoStates = {
-    p1: first.pressure,
-    T1: first.temperatures,
-    p2: last.pressure,
-    T2: last.temperatures,
-    volumes,
-    beta,
-  };
+  const states = statesOf(first, last, volumes, beta);
   const assumptions = [...setup.assumptions];
   let barometer = 0;
   if (isGauge && end.atmosphere === undefined) {

@@ -3,6 +3,7 @@
 // Does not cover a whole log: that is regression in fit-log.ts.
 import { chargeAt, pressureOf, zones } from "./charge.ts";
 import type { TestErrors } from "./instruments.ts";
+import type { State } from "./setup.ts";
 
 /** Two states of the test, everything in SI; pressures absolute. */
 export interface TwoStates {
@@ -14,6 +15,21 @@ export interface TwoStates {
   readonly volumes: readonly number[];
   readonly beta: number;
 }
+
+/** The two states of a test, of its first and last reading. */
+export const statesOf = (
+  first: State,
+  last: State,
+  volumes: readonly number[],
+  beta: number,
+): TwoStates => ({
+  p1: first.pressure,
+  T1: first.temperatures,
+  p2: last.pressure,
+  T2: last.temperatures,
+  volumes,
+  beta,
+});
 
 /** One line of the budget: what it is, and the standard uncertainty that it gives the drop. */
 export interface Share {

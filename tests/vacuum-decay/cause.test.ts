@@ -4,26 +4,9 @@ import { describe, expect, it } from "vitest";
 import { causeOf, sharesOf } from "../../src/vacuum-decay/cause.ts";
 import type { Component } from "../../src/vacuum-decay/component.ts";
 import { slowShapes } from "../../src/vacuum-decay/shapes.ts";
+import { model } from "./model.ts";
 
 const shares = { steady: 0, leak: 0, moisture: 0, outgassing: 0, both: 0 };
-const model = (more: Partial<Component>): Component => ({
-  weight: 1,
-  fast: -1,
-  shape: -1,
-  tau: 0,
-  line: false,
-  constant: 0,
-  fast1: 0,
-  fast2: 0,
-  amplitude: 0,
-  slope: 0,
-  slopeU: 0,
-  amplitudeU: 0,
-  ahead: 0,
-  aheadU: 0,
-  aicc: 0,
-  ...more,
-});
 const shape = (name: (typeof slowShapes)[number], amplitude: number, tau = 200) => ({
   shape: slowShapes.indexOf(name),
   amplitude,

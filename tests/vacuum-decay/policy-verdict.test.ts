@@ -13,26 +13,9 @@ import type { Component } from "../../src/vacuum-decay/component.ts";
 import { acceptancePolicies, type Checkpoint } from "../../src/vacuum-decay/policies.ts";
 import { policyVerdict } from "../../src/vacuum-decay/policy-verdict.ts";
 import { settingsOf, type VacuumGauge } from "../../src/vacuum-decay/settings.ts";
+import { model } from "./model.ts";
 
 const pa = (microns: number) => micronDifference(microns).si;
-const model = (more: Partial<Component> = {}): Component => ({
-  weight: 1,
-  fast: -1,
-  shape: -1,
-  tau: 0,
-  line: false,
-  constant: 0,
-  fast1: 0,
-  fast2: 0,
-  amplitude: 0,
-  slope: 0,
-  slopeU: 0,
-  amplitudeU: 0,
-  ahead: 0,
-  aheadU: 0,
-  aicc: 0,
-  ...more,
-});
 /** 95 % one-sided in the logistic stand-in for the normal distribution, see mixture.test.ts. */
 const z = Math.log(19) / 1.702;
 
