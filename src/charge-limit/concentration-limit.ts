@@ -43,7 +43,7 @@ export interface ConcentrationAnswer<K extends "mass" | "volume"> {
 function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): SafetyLimit {
   const held = refrigerantSafety(refrigerant).concentrationLimits[0] as SafetyLimit;
   if (concentrationLimit === undefined) return held;
-  // EN 378-1, table E.1 (from memory): the largest practical limit of all is about half of this.
+  // The largest RCL that is held, of R-507A, is about half of this; a lost decimal point is ten times. Common practice, no source.
   siOf("concentrationLimit", concentrationLimit, "density", { above: 0, max: 1 });
   return { value: concentrationLimit, standing: "stated" };
 }

@@ -20,7 +20,8 @@ import { type Side, temperatureAt } from "./saturation-curve.ts";
  * Judges superheat against a target, given what the probes can do. It passes only where the tolerance is
  * kept even after allowing for the uncertainty, and says so when the probes cannot tell. Below zero it
  * never passes. A target above 25 K (`target-out-of-reach`) decides nothing; a tolerance above 5 K
- * (`tolerance-wide`) or one as large as the target (`tolerance-reaches-saturation`) lets nothing pass.
+ * (`tolerance-wide`) or one as large as the target (`tolerance-reaches-saturation`) lets nothing pass. A
+ * reading that looks like that of the other side of the unit carries the caution `other-side`.
  *
  * The uncertainty holds the pressure probe, the temperature probe, the atmosphere where its instrument is
  * given, and the equation of state (standard uncertainty 0.05 % of the pressure for a pure substance,
@@ -36,7 +37,7 @@ import { type Side, temperatureAt } from "./saturation-curve.ts";
  * @throws {@link OutOfRangeError} when the pressure has no saturation temperature in the range.
  * @throws {@link InvalidInputError} when an argument is missing or of another kind.
  *
- * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3.
+ * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3; what is doubted is common practice, no source.
  *
  * @example
  * ```ts
@@ -75,7 +76,7 @@ export function assessSuperheat(
  * @throws {@link OutOfRangeError} when the pressure has no saturation temperature in the range.
  * @throws {@link InvalidInputError} when an argument is missing or of another kind.
  *
- * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3.
+ * Source: JCGM 100:2008, eq. 10; JCGM 106:2012, 8.3; what is doubted is common practice, no source.
  *
  * @example
  * ```ts

@@ -45,7 +45,7 @@ export function doubtOfTolerance(target: Difference, tolerance: Difference): Rea
   return undefined;
 }
 
-// No evaporator of a room unit boils above 35 °C, none of its condensers condenses below 5 °C.
+// No evaporator of a room unit boils above 35 °C, none of its condensers condenses below 5 °C: common practice, no source.
 const warmestEvaporator = /* @__PURE__ */ degC(35);
 const coldestCondenser = /* @__PURE__ */ degC(5);
 

@@ -56,7 +56,7 @@ export interface VacuumDecayOptions {
   readonly gauge?: VacuumGauge;
   /** What is accepted, such as `acceptancePolicies.guideSpec15182`. */
   readonly policy: AcceptancePolicy;
-  /** Largest leak that is accepted: `throughput` (needs the volume) or `pressureRate`. What the policy's rise allows when left out. */
+  /** Largest leak that is accepted: `throughput` (needs the volume) or `pressureRate`. What the policy's rise allows when left out. A leak that only this limit lets pass carries the caution `leak-within-limit`. */
   readonly leakLimit?: Quantity<"throughput"> | Quantity<"pressureRate">;
   /** How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out. */
   readonly confidence?: number;

@@ -24,7 +24,7 @@ const config: ViteUserConfig = defineConfig({
     ],
     // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant.
     exclude: ["tests/*/simulated*.test.ts", "tests/*/speed.test.ts"],
-    isolate: false, // a run for each mutant: five times as fast
+    isolate: false, // the files are run again for every mutant
     testTimeout: 60_000,
   },
 });
