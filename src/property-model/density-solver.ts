@@ -71,6 +71,27 @@ export function densityAt(
   return root(model, T, p, Math.min(inner, outer), Math.max(inner, outer));
 }
 
+/**
+ * The density (mol/m³) at T (K) and p (Pa) to which a few Newton steps lead from a near one, or undefined
+ * where they leave the stable states or do not settle: then {@link densityAt} has to search.
+ */
+export function densityNear(
+  model: HelmholtzModel,
+  T: number,
+  p: number,
+  start: number,
+): number | undefined {
+  let rho = start;
+  for (let i = 0; i < 12; i++) {
+    const state = pressureAt(model, T, rho);
+    const step = (p - state.p) / state.slope;
+    if (!(state.slope > 0 && Math.abs(step) < 0.5)) return undefined;
+    rho *= 1 + step;
+    if (Math.abs(step) < 1e-9) return rho; // the next step would be its square
+  }
+  return undefined;
+}
+
 /** The density between a stable and an unstable one where ∂p/∂ρ vanishes, seen from the stable side. */
 function spinodal(model: HelmholtzModel, T: number, stable: number, unstable: number): number {
   let good = stable;

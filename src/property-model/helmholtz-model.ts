@@ -40,6 +40,10 @@ export interface PressureState {
   p: number;
   /** ρ ∂p/∂ρ at constant temperature, Pa. */
   slope: number;
+  /** T ∂p/∂T at constant density, Pa. */
+  thermal: number;
+  /** h/(R T) without the terms that depend on temperature only. */
+  enthalpy: number;
   /** g/(R T) without the terms that depend on temperature only. */
   gibbs: number;
 }
@@ -51,6 +55,8 @@ export function pressureAt(model: HelmholtzModel, T: number, rho: number): Press
   return {
     p: rhoRT * (1 + r.d),
     slope: rhoRT * (1 + 2 * r.d + r.dd),
+    thermal: rhoRT * (1 + r.d - r.dt),
+    enthalpy: r.t + r.d,
     gibbs: Math.log(rho) + r.a + r.d,
   };
 }

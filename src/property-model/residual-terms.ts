@@ -57,6 +57,9 @@ export type GaussianTerm = readonly [
   gamma: number,
 ];
 
+/** The row of any type, by place; a type reads no further than its own row goes. */
+type LongestRow = readonly [...GaussianTerm, b: number];
+
 /**
  * A Helmholtz energy and its derivatives, each multiplied by the powers of δ and τ by which it is
  * differentiated, because that is how every property needs them.
@@ -96,44 +99,57 @@ export function residual(
       continue;
     }
     // Every other term is n exp(t ln τ + d ln δ + f(δ) + g(τ)); only f and g depend on the type.
-    const type = block.type;
-    for (const row of block.terms as readonly (readonly number[])[]) {
-      const [n = 0, t = 0, d = 0, p3 = 0, p4 = 0, p5 = 0, p6 = 0, b = 0] = row;
+    const { type } = block;
+    let power = Number.NaN; // the exponent of the row before, which is often that of the next
+    let f = 0; // δ to that power
+    for (const row of block.terms as readonly LongestRow[]) {
+      // Read by place: taking a row apart as a list costs as much as the term.
+      const n = row[0];
+      const t = row[1];
+      const d = row[2];
       let L = t * lnTau + d * lnDelta; // logarithm of the term
       let Ld = d; // δ ∂L/∂δ
       let Ldd = 0; // δ ∂(δ ∂L/∂δ)/∂δ
       let Lt = t; // τ ∂L/∂τ
       let Ltt = 0; // τ ∂(τ ∂L/∂τ)/∂τ
       if (type === "exponential" || type === "exponentialDeltaTau") {
-        const f = delta ** p3;
+        const c = row[3];
+        if (c !== power) {
+          power = c;
+          f = delta ** c;
+        }
         L -= f;
-        Ld -= p3 * f;
-        Ldd -= p3 * p3 * f;
+        Ld -= c * f;
+        Ldd -= c * c * f;
         if (type === "exponentialDeltaTau") {
-          const g = tau ** p4;
+          const m = row[4];
+          const g = tau ** m;
           L -= g;
-          Lt -= p4 * g;
-          Ltt -= p4 * p4 * g;
+          Lt -= m * g;
+          Ltt -= m * m * g;
         }
       } else if (type !== "polynomial") {
-        const x = delta - p4; // δ − ε
-        L -= p3 * x * x;
-        Ld -= 2 * p3 * delta * x;
-        Ldd -= 2 * p3 * delta * (x + delta);
+        const eta = row[3];
+        const beta = row[5];
+        const gamma = row[6];
+        const x = delta - row[4]; // δ − ε
+        L -= eta * x * x;
+        Ld -= 2 * eta * delta * x;
+        Ldd -= 2 * eta * delta * (x + delta);
         if (type === "gerg") {
-          L -= p5 * (delta - p6);
-          Ld -= p5 * delta;
-          Ldd -= p5 * delta;
+          L -= beta * (delta - gamma);
+          Ld -= beta * delta;
+          Ldd -= beta * delta;
         } else {
-          const y = tau - p6; // τ − γ
+          const y = tau - gamma; // τ − γ
           if (type === "gaussian") {
-            L -= p5 * y * y;
-            Lt -= 2 * p5 * tau * y;
-            Ltt -= 2 * p5 * tau * (y + tau);
+            L -= beta * y * y;
+            Lt -= 2 * beta * tau * y;
+            Ltt -= 2 * beta * tau * (y + tau);
           } else {
-            const q = 1 / (p5 * y * y + b);
-            const slope = -2 * p5 * y * q * q; // dq/dτ
-            const bend = 2 * q * q * p5 * (4 * p5 * y * y * q - 1); // d²q/dτ²
+            const q = 1 / (beta * y * y + row[7]);
+            const slope = -2 * beta * y * q * q; // dq/dτ
+            const bend = 2 * q * q * beta * (4 * beta * y * y * q - 1); // d²q/dτ²
             L += q;
             Lt += tau * slope;
             Ltt += tau * (slope + tau * bend);

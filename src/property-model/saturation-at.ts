@@ -1,13 +1,19 @@
 // Where does this fluid boil, whichever model it has? One plain-number answer for all three kinds.
 // Follows the solver of each kind: pure-saturation.ts, pseudo-pure-saturation.ts, mixture-saturation.ts.
 // Does not cover units and argument checks; see saturation.ts.
+import { boilingTemperature } from "./boiling-temperature.ts";
 import type { PseudoPureFluid, PureFluid } from "./fluid.ts";
 import type { Mixture } from "./mixture.ts";
 import type { MixtureEquilibrium, SaturationSide } from "./mixture-equilibrium.ts";
 import { mixtureModelOf } from "./mixture-phase.ts";
 import { mixtureSaturation, mixtureSaturationAtPressure } from "./mixture-saturation.ts";
-import { pseudoPurePressure, pseudoPureSaturation } from "./pseudo-pure-saturation.ts";
-import { pureSaturation, pureSaturationLimit } from "./pure-saturation.ts";
+import { pseudoPureDensity, pseudoPurePressure } from "./pseudo-pure-saturation.ts";
+import {
+  type PurePhases,
+  pureSaturation,
+  pureSaturationAtPressure,
+  pureSaturationLimit,
+} from "./pure-saturation.ts";
 
 /**
  * A fluid of any of the three models. Source: none; this is the library's own shape.
@@ -46,22 +52,13 @@ export function pointAtTemperature(
   side: SaturationSide,
   T: number,
 ): PlainPoint | undefined {
-  const bubble = side === "bubble";
-  if (fluid.kind === "pure") {
-    const phases = pureSaturation(fluid, T);
-    if (phases === undefined) return undefined;
-    const { pressure, liquid, vapor } = phases;
-    const [density, other] = bubble ? [liquid, vapor] : [vapor, liquid];
-    return { temperature: T, pressure, density, incipient: { density: other, moleFractions: [1] } };
-  }
+  if (fluid.kind === "pure") return fromPhases(pureSaturation(fluid, T), side);
   if (fluid.kind === "pseudo-pure") {
-    const points = pseudoPureSaturation(fluid, T);
-    if (points === undefined) return undefined;
-    return bubble
-      ? { temperature: T, pressure: points.bubblePressure, density: points.liquid }
-      : { temperature: T, pressure: points.dewPressure, density: points.vapor };
+    const pressure = pseudoPurePressure(fluid, side, T);
+    const density = pseudoPureDensity(fluid, side, T, pressure);
+    return density === undefined ? undefined : { temperature: T, pressure, density };
   }
-  return fromEquilibrium(mixtureSaturation(mixtureModelOf(fluid), side, T), bubble);
+  return fromEquilibrium(mixtureSaturation(mixtureModelOf(fluid), side, T), side);
 }
 
 /** The bubble or dew point at p (Pa), or undefined where the model has none. */
@@ -72,49 +69,28 @@ export function pointAtPressure(
 ): PlainPoint | undefined {
   if (fluid.kind === "mixture") {
     const model = mixtureModelOf(fluid);
-    return fromEquilibrium(mixtureSaturationAtPressure(model, side, p), side === "bubble");
+    return fromEquilibrium(mixtureSaturationAtPressure(model, side, p), side);
   }
-  // Regula falsi (Illinois) on ln p, which is nearly straight in 1/T.
-  const { min, max } = saturationRange(fluid);
-  const target = Math.log(p);
-  const miss = (T: number): number => {
-    const pressure =
-      fluid.kind === "pure"
-        ? pureSaturation(fluid, T)?.pressure
-        : pseudoPurePressure(fluid, side, T);
-    return pressure === undefined ? Number.NaN : Math.log(pressure) - target;
-  };
-  let [a, b] = [1 / max, 1 / min];
-  let [fa, fb] = [miss(max), miss(min)];
-  if (!(fa >= 0 && fb <= 0)) return undefined;
-  let x = fa === 0 ? a : b;
-  for (let i = 0; i < 100 && fa !== 0 && fb !== 0; i++) {
-    x = (a * fb - b * fa) / (fb - fa);
-    const f = miss(1 / x);
-    if (f > 0) {
-      a = x;
-      fa = f;
-      fb /= 2;
-    } else {
-      b = x;
-      fb = f;
-      fa /= 2;
-    }
-    if (Math.abs(f) < 1e-13 || Math.abs(b - a) < 1e-15 * b) break;
-  }
-  return pointAtTemperature(fluid, side, 1 / x);
+  if (fluid.kind === "pure") return fromPhases(pureSaturationAtPressure(fluid, p), side);
+  const pressureAt = (T: number) => pseudoPurePressure(fluid, side, T);
+  const T = boilingTemperature(pressureAt, p, saturationRange(fluid), fluid.critical);
+  return T === undefined ? undefined : pointAtTemperature(fluid, side, T);
+}
+
+function fromPhases(found: PurePhases | undefined, side: SaturationSide): PlainPoint | undefined {
+  if (found === undefined) return undefined;
+  const { temperature, pressure, liquid, vapor } = found;
+  const [density, other] = side === "bubble" ? [liquid, vapor] : [vapor, liquid];
+  return { temperature, pressure, density, incipient: { density: other, moleFractions: [1] } };
 }
 
 function fromEquilibrium(
   found: MixtureEquilibrium | undefined,
-  bubble: boolean,
+  side: SaturationSide,
 ): PlainPoint | undefined {
   if (found === undefined) return undefined;
   const { temperature, pressure, liquid, vapor, incipient } = found;
-  return {
-    temperature,
-    pressure,
-    density: bubble ? liquid : vapor,
-    incipient: { density: bubble ? vapor : liquid, moleFractions: Array.from(incipient) },
-  };
+  const [density, other] = side === "bubble" ? [liquid, vapor] : [vapor, liquid];
+  const moleFractions = Array.from(incipient);
+  return { temperature, pressure, density, incipient: { density: other, moleFractions } };
 }

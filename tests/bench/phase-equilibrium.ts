@@ -44,6 +44,7 @@ export async function phaseEquilibrium(): Promise<Section> {
         values: 1,
         run: () => bubblePoint(fluid, { temperature }),
       },
+      { name: `${name}: dew pressure`, values: 1, run: () => dewPoint(fluid, { temperature }) },
       { name: `${name}: dew temperature`, values: 1, run: () => dewPoint(fluid, { pressure }) },
     ]),
     5,
@@ -51,7 +52,7 @@ export async function phaseEquilibrium(): Promise<Section> {
   );
   return {
     title: "Phase equilibrium of the property model",
-    text: "One point from the equations of state, for those who want more than the saturation curves.",
+    text: "One point from the equations of state, for those who want more than the saturation curves. Budgets: 100 µs for the dew temperature of R-32; 7 µs for the dew pressure and 20 µs for the dew temperature of R-410A.",
     columns: ["point", "median"],
     rows: figures.map(({ name, nanoseconds }) => [name, shown(nanoseconds)]),
   };

@@ -15,9 +15,15 @@ import {
   psig,
 } from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
-import { densityAt } from "../../src/property-model/density-solver.ts";
+import { densityAt, densityNear } from "../../src/property-model/density-solver.ts";
+import type { FluidData } from "../../src/property-model/fluid.ts";
 import { modelOf } from "../../src/property-model/helmholtz-model.ts";
 import { bulkModel } from "../../src/property-model/mixture-phase.ts";
+import {
+  pointAtPressure,
+  pointAtTemperature,
+  saturationRange,
+} from "../../src/property-model/saturation-at.ts";
 import { fluidById } from "./blends.ts";
 import { readCsv } from "./csv.ts";
 
@@ -107,6 +113,42 @@ describe("the whole curve", () => {
       }
     },
   );
+});
+
+describe("the temperature at a pressure, to both ends of the range", () => {
+  const single = ids.map(fluidById).filter((fluid) => fluid.kind !== "mixture");
+
+  test.each(single.map((fluid) => [fluid.id, fluid] as const))("%s", (_, fluid) => {
+    const { min, max } = saturationRange(fluid);
+    for (const share of [0, 1e-6, 0.001, 0.3, 0.9, 0.99, 0.999, 1 - 1e-6, 1]) {
+      const T = min + (max - min) * share;
+      for (const side of ["bubble", "dew"] as const) {
+        const at = pointAtTemperature(fluid, side, T);
+        const back = pointAtPressure(fluid, side, at?.pressure ?? 0);
+        expect(Math.abs((back?.temperature ?? 0) - T)).toBeLessThan(1e-9);
+      }
+    }
+    const ends = [min, max].map((T) => pointAtTemperature(fluid, "dew", T)?.pressure ?? 0);
+    const [lowest = 0, highest = 0] = ends;
+    expect(pointAtPressure(fluid, "dew", lowest * (1 - 1e-9))).toBeUndefined();
+    expect(pointAtPressure(fluid, "dew", highest * (1 + 1e-9))).toBeUndefined();
+  });
+});
+
+describe("a density from a near one", () => {
+  const model = modelOf(fluidById("R410A") as FluidData);
+  const [T, p] = [283.15, 1.08e6];
+
+  test("is the one that the search finds", () => {
+    const vapor = densityAt(model, T, p, "vapor") ?? 0;
+    const found = densityNear(model, T, p, p / (model.gasConstant * T)) ?? 0;
+    expect(found / vapor).toBeCloseTo(1, 12);
+  });
+
+  test("is not given where the start is no stable state or the way is too far", () => {
+    expect(densityNear(model, T, p, 0.7 * model.reducingDensity)).toBeUndefined();
+    expect(densityNear(model, T, p, 1e-3)).toBeUndefined();
+  });
 });
 
 describe("outside the range", () => {
