@@ -1,13 +1,25 @@
 // What every module stands on, in one file of the build. Not a subpath: the public faces are
 // quantity/index.ts and assessment/index.ts, which re-export parts of it.
 export * from "./assessment/assessment.ts";
+export { type CautionKind, caution, inOrder } from "./assessment/caution.ts";
 export * from "./assessment/conformity.ts";
+export * from "./assessment/safety.ts";
+export {
+  type None,
+  type Say,
+  type Single,
+  type StatementOf,
+  sayer,
+  type Value,
+  type Verbatim,
+} from "./assessment/statement.ts";
 export * from "./assessment/statistics.ts";
 export * from "./assessment/uncertainty.ts";
 export * from "./quantity/atmosphere.ts";
 export * from "./quantity/check.ts";
 export * from "./quantity/equals.ts";
 export * from "./quantity/errors.ts";
+export * from "./quantity/frozen.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/products.ts";

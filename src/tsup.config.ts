@@ -5,10 +5,16 @@ import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
 
 const src = import.meta.dirname;
-const modules = readdirSync(src, { withFileTypes: true }).filter((one) => one.isDirectory());
+const foldersIn = (folder: string) =>
+  readdirSync(join(src, folder), { withFileTypes: true })
+    .filter((one) => one.isDirectory())
+    .map(({ name }) => name);
+const modules = foldersIn(".").flatMap((name) =>
+  name === "language" ? foldersIn(name).map((language) => `${name}/${language}`) : [name],
+);
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],
-  ...modules.map(({ name }) => [`${name}/index`, `src/${name}/index.ts`]),
+  ...modules.map((name) => [`${name}/index`, `src/${name}/index.ts`]),
 ]);
 
 /** Where an import from one source file to another leads in the build; nothing when it is bundled in. */

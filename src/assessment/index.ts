@@ -6,17 +6,19 @@
 export {
   type Assessment,
   type Assumption,
-  type Caution,
   type Citation,
   type Estimate,
-  explain,
   type Figure,
   type Outcome,
   overallOutcome,
   type Reason,
-  type Statement,
 } from "./assessment.ts";
+export type { Catalogue, Message, Variants } from "./catalogue.ts";
+export type { Caution, CautionKind } from "./caution.ts";
 export { type Conformity, type ConformityInput, conformity } from "./conformity.ts";
+export { explain, label } from "./explain.ts";
+export type { SafetyStatement, SafetyStatements } from "./safety.ts";
+export type { None, Single, Statement, StatementOf, Value, Verbatim } from "./statement.ts";
 export { normalProbability, normalQuantile, studentQuantile } from "./statistics.ts";
 export {
   type Correlation,

@@ -143,7 +143,7 @@ function readingTrials(record: InstallationRecord, reading: OperatingReading, i:
       // A weighed charge is judged by its step; here it only says that the gauge cannot tell.
       if (weigh) {
         const said = chargingMethod(system).reason;
-        return stated("pass", said.code, said.text, said.values);
+        return stated("pass", said.code, said.text ?? "", said.values);
       }
       return assessChargeByGauge(
         given({

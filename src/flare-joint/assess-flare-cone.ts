@@ -2,12 +2,13 @@
 // Follows SAE J513 (from memory) and manufacturers' manuals: 45° ± 2°, 90° in total.
 // Does not cover flareless, press or brazed joints.
 
-import { cite, statement } from "../assessment/assessment.ts";
+import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
 import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
-import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
+import { type FlareAssessment, judge } from "./judge.ts";
+import { say } from "./statements.ts";
 
 /**
  * A measured flare cone.
@@ -43,16 +44,19 @@ export type FlareConeCause = "cone-too-steep" | "cone-too-flat";
  * import { assessFlareCone } from "hvac-install-math/flare-joint";
  * import { degreeAngle } from "hvac-install-math/quantity";
  *
- * assessFlareCone({ seatAngle: degreeAngle(37) }).reasons.map(({ code }) => code).join(); // => outside,hydraulic-flare
+ * assessFlareCone({ seatAngle: degreeAngle(37) }).reasons.map(({ code }) => code).join(); // => flare-joint.outside-range,flare-joint.hydraulic-flare
  * ```
  */
 export function assessFlareCone(input: FlareConeInput): FlareAssessment<"angle", FlareConeCause> {
   objectOf("input", input);
   const window = { low: degreeAngle(43), high: degreeAngle(47) };
-  const verdict = judge({
+  // 37° ± 2°: the width is taken over from the 45° flare.
+  const isHydraulic = Math.abs(input.seatAngle?.si - degreeAngle(37).si) <= degreeAngle(2).si;
+  return judge({
     argument: "seatAngle",
     value: input.seatAngle,
     kind: "angle",
+    figure: "seat-angle",
     instrument: input.protractor,
     instrumentArgument: "protractor",
     confidence: input.confidence,
@@ -60,14 +64,8 @@ export function assessFlareCone(input: FlareConeInput): FlareAssessment<"angle",
     possible: window,
     below: "cone-too-steep" as FlareConeCause,
     above: "cone-too-flat" as FlareConeCause,
-    cautions: flareCautions,
+    remedy: () => say("flare-joint.remake-cone"),
+    aside: isHydraulic ? [say("flare-joint.hydraulic-flare")] : [],
     sources: [cite("sae-j513", "45° flare"), cite("manufacturer-manuals", "flare angle")],
   });
-  // 37° ± 2°: the width is taken over from the 45° flare.
-  if (Math.abs(input.seatAngle.in(degreeAngle) - 37) > 2) return verdict;
-  const hydraulic = statement(
-    "hydraulic-flare",
-    "This looks like a 37° hydraulic flare (SAE J514), which does not fit a 45° seat.",
-  );
-  return { ...verdict, reasons: [...verdict.reasons, hydraulic] };
 }

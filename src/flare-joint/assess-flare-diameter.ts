@@ -17,12 +17,13 @@ import {
 import {
   type FlareAssessment,
   type FlareLimits,
-  flareCautions,
   hullOf,
   judge,
+  limitsFor,
   limitsOf,
 } from "./judge.ts";
 import { doubtOfDiameter } from "./manual-doubts.ts";
+import { say } from "./statements.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -107,8 +108,8 @@ export type FlareDiameterCause = "flare-too-small" | "flare-too-large";
  * Judges the outside diameter of a flare. Too small seats on too little copper and pulls through; too
  * large binds in the nut and leaves its rim thin.
  *
- * Limits of a manual that share nothing with the published ones of the size (`manual-window-apart`) or lie more
- * than 1 mm apart (`manual-window-wide`) let nothing pass: read the manual again, with its unit.
+ * Limits of a manual that share nothing with the published ones of the size (`flare-joint.manual-range-apart`) or lie more
+ * than 1 mm apart (`flare-joint.manual-diameters-wide`) let nothing pass: read the manual again, with its unit.
  *
  * @param input - Tube, refrigerant, diameter, caliper.
  * @returns The verdict, with `cause` on a fail. Measure two diameters at right angles and judge both.
@@ -139,21 +140,26 @@ export function assessFlareDiameter(
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "length");
   const rows = diameters[tube]?.map(([low, high]) => ({ low: mm(low), high: mm(high) }));
   const published = rows && hullOf(rows);
-  const doubt = stated && doubtOfDiameter(tube, stated, published);
-  const window = stated && !(doubt && published) ? stated : flareDiameterLimits(input);
+  const doubts = stated ? doubtOfDiameter(tube, stated, published) : [];
+  const doubtful = doubts.length > 0 && published;
+  const window = stated && !doubtful ? stated : flareDiameterLimits(input);
   return judge({
     argument: "diameter",
     value: input.diameter,
     kind: "length",
+    figure: "diameter",
     instrument: input.caliper,
     instrumentArgument: "caliper",
     confidence: input.confidence,
     sure: window,
-    possible: doubt && published ? hullOf([stated, published]) : window,
+    possible: stated && doubtful ? hullOf([stated, published]) : window,
     below: "flare-too-small",
     above: "flare-too-large",
-    doubt,
-    cautions: flareCautions,
+    remedy: (cause, limits) =>
+      cause === "flare-too-small"
+        ? say("flare-joint.remake-larger", limitsFor(limits))
+        : say("flare-joint.remake-smaller", limitsFor(limits)),
+    doubts,
     sources: [cite("manufacturer-manuals", "flare diameter"), cite("jcgm-106-2012", "8.3")],
   });
 }

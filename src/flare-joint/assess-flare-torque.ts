@@ -1,21 +1,23 @@
 // Was the nut tightened right? A torque reading against the manual's window, or what all sources share.
 // Follows JCGM 106:2012, 8.3; windows from flare-torque.ts, the manual's held against them by manual-doubts.ts.
 // Does not cover whether the joint is tight: a pressure test does.
-import { type Assumption, cite, statement } from "../assessment/assessment.ts";
+import { cite } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
 import type { FlareTube } from "./flare-tube.ts";
 import {
   type FlareAssessment,
   type FlareLimits,
-  flareCautions,
   hullOf,
   judge,
+  limitsFor,
   limitsOf,
 } from "./judge.ts";
 import { beyondSources, doubtOfTorque } from "./manual-doubts.ts";
+import { type FlareCause, say } from "./statements.ts";
 
 /**
  * What is known of a torque wrench.
@@ -53,7 +55,7 @@ export interface FlareTorqueInput {
 }
 
 /** What is wrong with the torque. Source: see {@link assessFlareTorque}. */
-export type FlareTorqueCause = "under-tightened" | "over-tightened";
+export type FlareTorqueCause = Extract<FlareCause, "under-tightened" | "over-tightened">;
 
 /**
  * The verdict on the torque of a flare nut.
@@ -71,9 +73,9 @@ export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTo
  * in between.
  *
  * A manual's window is in doubt when it shares nothing with any published window of the size
- * (`manual-window-apart`) or when figures in N·m and in ft·lb both lie in it (`manual-window-wide`). Then
+ * (`flare-joint.manual-range-apart`) or when figures in N·m and in ft·lb both lie in it (`flare-joint.manual-range-wide`). Then
  * nothing passes, what lies beyond manual and sources fails, and the reason asks to read the manual again with
- * its unit. A pass beyond every published window carries the caution `beyond-sources`.
+ * its unit. A pass beyond every published window carries the finding `flare-joint.beyond-sources`.
  *
  * @param input - Tube, torque, the manual's window, the wrench.
  * @returns The verdict, with `cause` on a fail.
@@ -101,27 +103,14 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   const { windows, overlap, conflicts } = flareTorque(tube);
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
   const published = hullOf(windows);
-  const doubt = stated && doubtOfTorque(tube, stated, published);
-  const decisive = doubt ? undefined : stated;
-  const assumptions: Assumption[] = stated
-    ? []
-    : [
-        statement("published-windows", "Judged by {sources}: no window of the manual was given.", {
-          sources: windows.map(({ source }) => source).join(", "),
-        }),
-        ...(windows.length > 1
-          ? []
-          : [
-              statement(
-                "one-source",
-                "Only one source, from memory: look for the manual's window.",
-              ),
-            ]),
-      ];
-  const verdict = judge({
+  const doubts = stated ? doubtOfTorque(tube, stated, published) : [];
+  const decisive = doubts.length ? undefined : stated;
+  const named = windows.map(({ source }) => `flare-joint.source.${source}` as const);
+  const found = judge({
     argument: "torque",
     value: torque,
     kind: "torque",
+    figure: "torque",
     instrument: wrench === undefined ? undefined : wrenchErrors(torque, wrench),
     instrumentArgument: "wrench",
     confidence,
@@ -129,20 +118,24 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     possible: decisive ?? (stated ? hullOf([stated, published]) : published),
     below: "under-tightened",
     above: "over-tightened",
-    doubt,
-    assumptions,
-    cautions: flareCautions,
+    remedy: (cause, limits) =>
+      cause === "under-tightened"
+        ? say("flare-joint.tighten", limitsFor(limits))
+        : say("flare-joint.remake-and-tighten", limitsFor(limits)),
+    doubts,
+    assumptions: stated
+      ? []
+      : [
+          say("flare-joint.published-ranges", { sources: named }),
+          ...(windows.length > 1 ? [] : [say("flare-joint.one-source")]),
+        ],
+    findings: () => beyondSources(torque, published),
     sources: [
       cite("jcgm-106-2012", "8.3"),
       ...(decisive ? [] : windows.map(({ citation }) => citation)),
     ],
   });
-  const beyond = verdict.outcome === "pass" && beyondSources(torque, published);
-  return {
-    ...verdict,
-    cautions: [...verdict.cautions, ...(beyond ? [beyond] : [])],
-    conflicts: decisive ? [] : conflicts,
-  };
+  return frozen({ ...found, conflicts: decisive ? [] : conflicts });
 }
 
 /** The wrench's limits of error at this reading, as one accuracy and a resolution. */

@@ -9,7 +9,8 @@ import type { Quantity } from "../quantity/quantity.ts";
 import type { FlareTorqueCause } from "./assess-flare-torque.ts";
 import { flareTurn } from "./flare-torque.ts";
 import type { FlareTube } from "./flare-tube.ts";
-import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
+import { type FlareAssessment, judge, limitsFor } from "./judge.ts";
+import { say } from "./statements.ts";
 
 /**
  * A flare nut tightened by angle.
@@ -55,6 +56,7 @@ export function assessFlareTurn(input: FlareTurnInput): FlareAssessment<"angle",
     argument: "turn",
     value: input.turn,
     kind: "angle",
+    figure: "turn",
     instrument: input.protractor,
     instrumentArgument: "protractor",
     confidence: input.confidence,
@@ -62,7 +64,10 @@ export function assessFlareTurn(input: FlareTurnInput): FlareAssessment<"angle",
     possible: window,
     below: "under-tightened",
     above: "over-tightened",
-    cautions: flareCautions,
+    remedy: (cause, limits) =>
+      cause === "under-tightened"
+        ? say("flare-joint.tighten-by-turn", limitsFor(limits))
+        : say("flare-joint.remake-and-turn", limitsFor(limits)),
     sources: [
       cite("manufacturer-manuals", "tightening without a torque wrench"),
       cite("jcgm-106-2012", "8.3"),

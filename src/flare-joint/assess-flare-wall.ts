@@ -14,8 +14,9 @@ import {
   isHighPressure,
   requireTube,
 } from "./flare-tube.ts";
-import { type FlareAssessment, flareCautions, judge } from "./judge.ts";
+import { type FlareAssessment, judge, limitsFor } from "./judge.ts";
 import { doubtOfWall } from "./manual-doubts.ts";
+import { say } from "./statements.ts";
 
 // The least wall that manuals ask for R410A and R32, mm: the most lenient and the strictest of them.
 const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number]>> = {
@@ -49,7 +50,7 @@ export interface FlareWallInput {
 /**
  * Judges whether a tube's wall is thick enough for a flare. Manuals differ: what the strictest of them
  * allows passes, what the most lenient refuses fails, and between the two the unit's manual decides. A
- * minimum below 0.5 mm lets nothing pass (`manual-minimum-thin`): read the manual again, with its unit.
+ * minimum below 0.5 mm lets nothing pass (`flare-joint.manual-minimum-thin`): read the manual again, with its unit.
  *
  * @param input - Tube, refrigerant, wall, the manual's minimum.
  * @returns The verdict, with `cause` on a fail.
@@ -89,6 +90,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     argument: "wall",
     value: input.wall,
     kind: "length",
+    figure: "wall",
     instrument: input.micrometer,
     instrumentArgument: "micrometer",
     confidence: input.confidence,
@@ -96,8 +98,8 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     possible: { low: manualMinimum ?? mm(lenient ?? 0) },
     below: "wall-too-thin",
     above: "wall-too-thin",
-    doubt: manualMinimum && doubtOfWall(manualMinimum),
-    cautions: flareCautions,
+    remedy: (_, limits) => say("flare-joint.replace-tube", { low: limitsFor(limits).low }),
+    doubts: manualMinimum ? doubtOfWall(manualMinimum) : [],
     sources: [cite("manufacturer-manuals", "minimum wall"), cite("jcgm-106-2012", "8.3")],
   });
 }

@@ -1,11 +1,14 @@
 // How tight does a flare nut go? The published torque windows, where they conflict, what they share.
 // Follows manufacturers' manuals (JIS-type flare nuts) and EN 378-2:2016 (from memory).
 // Does not cover general 45° flare fittings of oiled brass or steel, whose tables are lower: do not mix.
-import { type Caution, type Citation, cite } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import type { Caution } from "../assessment/caution.ts";
+import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { newtonMeter } from "../quantity/units/mechanics.ts";
 import { type FlareTube, figureOf } from "./flare-tube.ts";
 import { type FlareLimits, flareCautions } from "./judge.ts";
+import type { FlareJointStatement } from "./statements.ts";
 
 /**
  * Who prints the torque: two manufacturers' manuals for JIS-type nuts, EN 378-2, or the range of
@@ -89,7 +92,7 @@ export interface FlareTorque {
   /** Pairs of sources that conflict; empty where they agree well. */
   readonly conflicts: readonly FlareTorqueConflict[];
   /** What overrides the figures and what can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Caution<FlareJointStatement | SafetyStatement>[];
 }
 
 /**
@@ -141,7 +144,7 @@ export function flareTorque(tube: FlareTube): FlareTorque {
       high: newtonMeter(Math.min(...row.map(([, [, high]]) => high))),
     },
     conflicts,
-    cautions: flareCautions,
+    cautions: heed(flareCautions),
   };
 }
 

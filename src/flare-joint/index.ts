@@ -12,5 +12,12 @@ export * from "./assess-flare-wall.ts";
 export * from "./flare-nut.ts";
 export * from "./flare-torque.ts";
 export { type FlareRefrigerant, type FlareTube, flareTube } from "./flare-tube.ts";
-export type { FlareAssessment, FlareLimits } from "./judge.ts";
+export type { FlareAssessment, FlareKind, FlareLimits } from "./judge.ts";
 export * from "./service-port.ts";
+export type {
+  FlareCause,
+  FlareFigure,
+  FlareJointStatement,
+  FlareJointStatements,
+  FlareJointWord,
+} from "./statements.ts";

@@ -2,29 +2,29 @@
 // Follows JCGM 106:2012, 8.3: guarded acceptance, guarded rejection.
 // Does not cover tightness: only a pressure test shows that.
 
-import type { Assumption, Estimate, Reason } from "../assessment/assessment.ts";
 import {
   type Assessment,
-  type Caution,
   type Citation,
+  type Estimate,
   estimate,
-  statement,
+  verdict,
 } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
+import { danger, type SafetyStatement } from "../assessment/safety.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import type { AnyQuantity } from "../quantity/json.ts";
-import type { AdditiveKind } from "../quantity/kinds.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { type FlareCause, type FlareFigure, type FlareJointStatement, say } from "./statements.ts";
 
 /**
  * The smallest and the largest figure that a source allows.
  *
  * Source: none; the library's own type.
  */
-export interface FlareLimits<K extends AdditiveKind> {
+export interface FlareLimits<K extends FlareKind> {
   /** Smallest figure allowed. */
   readonly low: Quantity<K>;
   /** Largest figure allowed. */
@@ -36,21 +36,26 @@ export interface FlareLimits<K extends AdditiveKind> {
  *
  * Source: JCGM 106:2012 for the decision; the shape is the library's own.
  */
-export interface FlareAssessment<K extends AdditiveKind, Cause extends string>
-  extends Assessment<Cause> {
+export interface FlareAssessment<K extends FlareKind, Cause extends FlareCause>
+  extends Assessment<Cause, FlareJointStatement> {
   /** The measured figure with its uncertainty. */
   readonly measured: Estimate<K>;
   /** What it passes within: where several sources apply, the part that they share. */
   readonly window: Partial<FlareLimits<K>>;
 }
 
-type Window<K extends AdditiveKind> = Partial<FlareLimits<K>>;
+/** What is measured at a flare. Source: none; the library's own type. */
+export type FlareKind = "torque" | "angle" | "length";
+
+type Window<K extends FlareKind> = Partial<FlareLimits<K>>;
+type Heeded = Caution<FlareJointStatement | SafetyStatement>;
 
 /** What to judge: `sure` passes, outside `possible` fails, between the two nobody can tell. */
-export interface Judged<K extends AdditiveKind, Cause extends string> {
+export interface Judged<K extends FlareKind, Cause extends FlareCause> {
   readonly argument: string;
   readonly value: Quantity<K>;
   readonly kind: K;
+  readonly figure: FlareFigure;
   readonly instrument: Instrument<K> | undefined;
   /** Path of the instrument, for messages. */
   readonly instrumentArgument: string;
@@ -59,17 +64,23 @@ export interface Judged<K extends AdditiveKind, Cause extends string> {
   readonly possible: Window<K>;
   readonly below: Cause;
   readonly above: Cause;
+  /** What to do about each cause. */
+  readonly remedy: (cause: Cause, limits: Window<K>) => FlareJointStatement;
   /** Why the caller's manual cannot decide: then nothing passes. */
-  readonly doubt?: Reason | undefined;
-  readonly assumptions?: readonly Assumption[];
-  readonly cautions: readonly Caution[];
+  readonly doubts?: readonly FlareJointStatement[];
+  /** What else is behind a fail. */
+  readonly aside?: readonly FlareJointStatement[];
+  readonly assumptions?: readonly FlareJointStatement[];
+  /** What a pass would hide. */
+  readonly findings?: () => readonly Heeded[];
   readonly sources: readonly Citation[];
 }
 
-export function judge<K extends AdditiveKind, Cause extends string>(
+export function judge<K extends FlareKind, Cause extends FlareCause>(
   input: Judged<K, Cause>,
 ): FlareAssessment<K, Cause> {
-  const { argument, value, kind, instrument, confidence = 0.95, sure, possible, doubt } = input;
+  const { argument, value, kind, instrument, confidence = 0.95, sure, possible } = input;
+  const { doubts = [], aside = [] } = input;
   const y = siOf(argument, value, kind as K, { above: 0 });
   const unit = value.unit.difference;
   const u =
@@ -86,77 +97,108 @@ export function judge<K extends AdditiveKind, Cause extends string>(
     }).outcome;
   const passes = against(sure) === "pass";
   const fails = against(possible) === "fail";
-  const low = possible.low && y < possible.low.si;
+  const cause = possible.low && y < possible.low.si ? input.below : input.above;
   const guard = normalQuantile(confidence) * u.si;
-  const shown = (si: number) => new Quantity(si, value.unit) as unknown as AnyQuantity;
-  const values: Record<string, AnyQuantity> = {
-    measured: shown(y),
-    ...limitsIn(sure, value),
-    guard: shown(guard),
-    shows: shown(2 * guard), // guarded rejection then fails it at the stated confidence
-  };
-  const inSure = y >= (sure.low?.si ?? 0) && y <= (sure.high?.si ?? Infinity);
-  const inPossible = y >= (possible.low?.si ?? 0) && y <= (possible.high?.si ?? Infinity);
-  let reason: Reason;
-  if (passes) {
-    reason = statement(
-      "inside",
-      `{measured} keeps ${wording(sure)}${u.si > 0 ? "; {shows} outside it would have failed" : ""}.`,
-      values,
-    );
-  } else if (fails) {
-    reason = statement("outside", `{measured} does not keep ${wording(possible)}.`, {
-      ...values,
-      ...limitsIn(possible, value),
-    });
-  } else if (inPossible && !inSure) {
-    reason = statement(
-      "sources-disagree",
-      `{measured} keeps one source and not another; all of them allow ${wording(sure)}. The manual of the unit decides.`,
-      values,
-    );
-  } else {
-    const limits = [sure.low, sure.high, possible.low, possible.high];
-    const gap = Math.min(...limits.map((limit) => (limit ? Math.abs(limit.si - y) : Infinity)));
-    const needed = shown((gap * Math.sqrt(3)) / normalQuantile(confidence));
-    reason = statement(
-      "instrument-cannot-tell",
-      `{measured} is within {guard} of a limit of ${wording(sure)}; an instrument of ±{needed} or better would decide.`,
-      { ...values, needed },
-    );
-  }
-  const assumptions = instrument
-    ? []
-    : [statement("exact-instrument", "The reading counts as exact: no accuracy was stated.")];
-  return {
-    outcome: fails ? "fail" : passes && !doubt ? "pass" : "inconclusive",
-    ...(fails && { cause: low ? input.below : input.above }),
-    reasons: doubt ? [...(fails ? [reason] : []), doubt] : [reason],
-    assumptions: [...assumptions, ...(input.assumptions ?? [])],
-    cautions: input.cautions,
+  const near = nearness(input, y, guard);
+  const reasons = passes
+    ? [
+        inside(input),
+        // guarded rejection then fails it at the stated confidence
+        ...(u.si > 0
+          ? [say("flare-joint.would-have-failed", { beyond: as(2 * guard, value) })]
+          : []),
+      ]
+    : fails
+      ? [outside(input), ...aside]
+      : [near.reason];
+  return verdict({
+    outcome: fails ? "fail" : passes && doubts.length === 0 ? "pass" : "inconclusive",
+    ...(fails && { cause }),
+    reasons: doubts.length ? [...(fails ? reasons : []), ...doubts] : reasons,
+    assumptions: [
+      ...(instrument ? [] : [say("flare-joint.exact-instrument")]),
+      ...(input.assumptions ?? []),
+    ],
+    cautions: [...flareCautions, ...(passes && !doubts.length ? (input.findings?.() ?? []) : [])],
+    actions: [
+      ...(doubts.length ? [say("flare-joint.read-manual-again")] : []),
+      ...(fails ? [input.remedy(cause, doubts.length ? possible : sure)] : []),
+      ...(passes || fails || doubts.length ? [] : [near.action]),
+    ],
     sources: input.sources,
     measured: estimate(value as unknown as Quantity<"torque">, u.si) as unknown as Estimate<K>,
     window: sure,
+  });
+}
+
+type Any = Quantity<"torque">;
+type Named<K extends FlareKind> = Pick<
+  Judged<K, FlareCause>,
+  "figure" | "value" | "sure" | "possible" | "confidence"
+>;
+
+/** A figure in the unit in which it was measured; which of the kinds it is, the caller's type says. */
+const as = <K extends FlareKind>(si: number, { unit }: Quantity<K>): Any =>
+  new Quantity(si, unit) as unknown as Any;
+
+/** What a sentence names of a measured figure and of a window, in the unit in which it was measured. */
+function valuesOf<K extends FlareKind>({ figure, value }: Named<K>, window: Window<K>) {
+  return {
+    figure: `flare-joint.figure.${figure}` as const,
+    measured: as(value.si, value),
+    low: as(window.low?.si ?? 0, value),
+    high: as(window.high?.si ?? 0, value),
   };
 }
 
-/** A window in words, its limits by name. */
-function wording<K extends AdditiveKind>({ low, high }: Window<K>): string {
-  if (low && high) return "{low} to {high}";
-  return low ? "at least {low}" : "at most {high}";
+function inside<K extends FlareKind>(input: Named<K>): FlareJointStatement {
+  const { high, ...values } = valuesOf(input, input.sure);
+  return input.sure.high
+    ? say("flare-joint.within-range", { ...values, high })
+    : say("flare-joint.above-minimum", values);
 }
 
-/** The limits by name, in the unit in which it was measured. */
-function limitsIn<K extends AdditiveKind>(
-  { low, high }: Window<K>,
-  { unit }: Quantity<K>,
-): Record<string, AnyQuantity> {
-  const limits = { ...(low && { low: low.as(unit) }), ...(high && { high: high.as(unit) }) };
-  return limits as unknown as Record<string, AnyQuantity>;
+function outside<K extends FlareKind>(input: Named<K>): FlareJointStatement {
+  const { high, ...values } = valuesOf(input, input.possible);
+  return input.possible.high
+    ? say("flare-joint.outside-range", { ...values, high })
+    : say("flare-joint.below-minimum", values);
+}
+
+/** Why it is too close to call, and what would decide. */
+function nearness<K extends FlareKind>(
+  input: Named<K>,
+  y: number,
+  guard: number,
+): { readonly reason: FlareJointStatement; readonly action: FlareJointStatement } {
+  const { sure, possible, value, confidence = 0.95 } = input;
+  const { high, low, ...values } = valuesOf(input, sure);
+  const isIn = (window: Window<K>) =>
+    y >= (window.low?.si ?? 0) && y <= (window.high?.si ?? Infinity);
+  if (isIn(possible) && !isIn(sure)) {
+    return {
+      reason: sure.high
+        ? say("flare-joint.sources-disagree", { ...values, low, high })
+        : say("flare-joint.minimums-disagree", { ...values, low }),
+      action: say("flare-joint.state-manual-range"),
+    };
+  }
+  const limits = [sure.low, sure.high, possible.low, possible.high];
+  const gap = Math.min(...limits.map((limit) => (limit ? Math.abs(limit.si - y) : Infinity)));
+  const needed = as((gap * Math.sqrt(3)) / normalQuantile(confidence), value);
+  return {
+    reason: say("flare-joint.instrument-cannot-tell", { ...values, guard: as(guard, value) }),
+    action: say("flare-joint.measure-better", { needed }),
+  };
+}
+
+/** The limits of a remedy, in their own unit. */
+export function limitsFor<K extends FlareKind>({ low, high }: Window<K>): { low: Any; high: Any } {
+  return { low: low as unknown as Any, high: high as unknown as Any };
 }
 
 /** From the smallest to the largest figure that any of the windows, one or more, allows. */
-export function hullOf<K extends AdditiveKind>(windows: readonly FlareLimits<K>[]): FlareLimits<K> {
+export function hullOf<K extends FlareKind>(windows: readonly FlareLimits<K>[]): FlareLimits<K> {
   return windows.reduce((hull, { low, high }) => ({
     low: low.si < hull.low.si ? low : hull.low,
     high: high.si > hull.high.si ? high : hull.high,
@@ -164,7 +206,7 @@ export function hullOf<K extends AdditiveKind>(windows: readonly FlareLimits<K>[
 }
 
 /** Two limits from the caller's manual, checked. */
-export function limitsOf<K extends AdditiveKind>(
+export function limitsOf<K extends FlareKind>(
   argument: string,
   limits: FlareLimits<K>,
   kind: K,
@@ -179,18 +221,10 @@ export function limitsOf<K extends AdditiveKind>(
   });
 }
 
-const deferCaution: Caution = /* @__PURE__ */ statement(
-  "manual-decides",
-  "The unit's manual, the nuts that come with it, local code and licensed practice override these figures.",
-);
-const pressureCaution: Caution = /* @__PURE__ */ statement(
-  "pressure",
-  "Never loosen a flare nut under pressure: liquid refrigerant burns and freezes. With a flammable refrigerant no flame or spark; ventilate.",
-);
-const tightnessCaution: Caution = /* @__PURE__ */ statement(
-  "not-a-leak-test",
-  "This does not prove the joint tight: only a pressure test does.",
-);
-
-/** What every verdict on a flare joint carries. */
-export const flareCautions: readonly Caution[] = [deferCaution, pressureCaution, tightnessCaution];
+/** What every result on a flare joint carries. */
+export const flareCautions: readonly Heeded[] = /* @__PURE__ */ (() => [
+  danger("safety.open-under-pressure"),
+  danger("safety.refrigerant-contact"),
+  danger("safety.flammable-refrigerant"),
+  caution("finding", say("flare-joint.not-a-leak-test")),
+])();

@@ -1,10 +1,13 @@
 // Does the hose fit the service port? Port and hose threads, and the adapter between them.
 // Follows SAE J513 threads (from memory); which port a unit has is common practice, no source.
 // Does not cover quick couplers, core removal tools, nor left-hand cylinder threads of flammables.
-import { type Caution, type Statement, statement } from "../assessment/assessment.ts";
+import type { Caution } from "../assessment/caution.ts";
+import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { objectOf, oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { type FlareThread, flareThread } from "./flare-nut.ts";
 import { flareCautions } from "./judge.ts";
+import { type FlareJointStatement, say } from "./statements.ts";
 
 /** A service port's SAE flare size in inches. Source: SAE J513, from memory. */
 export type ServicePort = "1/4" | "5/16";
@@ -23,10 +26,10 @@ export interface ServicePortAdapter {
   readonly port: FlareThread;
   /** Thread of the hose's nut. */
   readonly hose: FlareThread;
-  /** What to fetch, as a sentence. */
-  readonly advice: Statement;
+  /** What to bring. */
+  readonly advice: FlareJointStatement;
   /** What can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Caution<FlareJointStatement | SafetyStatement>[];
 }
 
 /**
@@ -45,9 +48,10 @@ export interface ServicePortAdapter {
  * ```ts
  * import { servicePortAdapter } from "hvac-install-math/flare-joint";
  * import { explain } from "hvac-install-math/assessment";
+ * import { flareJoint } from "hvac-install-math/language/en";
  *
  * const { advice } = servicePortAdapter({ port: "5/16", hose: "1/4" });
- * explain(advice); // => An adapter from 5/16 in SAE female (1/2-20) to 1/4 in SAE male (7/16-20) is needed.
+ * explain(advice, flareJoint); // => Adapter required: 5/16 in SAE female (1/2-20) to 1/4 in SAE male (7/16-20).
  * ```
  */
 export function servicePortAdapter(input: {
@@ -60,20 +64,16 @@ export function servicePortAdapter(input: {
   const port = flareThread(oneOf("port", input.port, ports));
   const hose = flareThread(oneOf("hose", input.hose, ports));
   const needed = input.port !== input.hose;
-  const values = {
-    port: input.port,
-    portThread: port.name,
-    hose: input.hose,
-    hoseThread: hose.name,
-  };
+  const [hoseSize, hoseThread] = [{ verbatim: input.hose }, { verbatim: hose.name }];
   const advice = needed
-    ? statement(
-        "adapter-needed",
-        "An adapter from {port} in SAE female ({portThread}) to {hose} in SAE male ({hoseThread}) is needed.",
-        values,
-      )
-    : statement("no-adapter", "The {hose} in SAE hose ({hoseThread}) fits the port.", values);
-  return { needed, port, hose, advice, cautions: flareCautions };
+    ? say("flare-joint.adapter-needed", {
+        port: { verbatim: input.port },
+        portThread: { verbatim: port.name },
+        hose: hoseSize,
+        hoseThread,
+      })
+    : say("flare-joint.hose-fits", { hose: hoseSize, hoseThread });
+  return frozen({ needed, port, hose, advice, cautions: heed(flareCautions) });
 }
 
 /**

@@ -1,9 +1,11 @@
 // What does every part of a report need? The record, its verdict, and how this reader sees figures and sources.
 // Follows no standard. Internal.
 // Does not cover layout: see the writers.
+
 import { type Citation, explain, type Figure, type Statement } from "../assessment/index.ts";
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
 import type { figureText } from "../display/index.ts";
+import { english } from "../language/en/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { SourceId } from "../sources/index.ts";
@@ -61,7 +63,10 @@ export function contextOf(
         name,
         typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
       ]);
-      return explain({ code, text, values: Object.fromEntries(worded) }, figure);
+      const figures = Object.fromEntries(worded);
+      return text === undefined
+        ? explain({ code, values: figures }, english, figure)
+        : explain({ code, text, values: figures }, figure);
     },
     works,
     refs: (citations, clauses = false) =>

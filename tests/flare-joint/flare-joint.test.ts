@@ -1,5 +1,6 @@
-import { explain } from "hvac-install-math/assessment";
+import { explain as explainIn } from "hvac-install-math/assessment";
 import * as flare from "hvac-install-math/flare-joint";
+import { english } from "hvac-install-math/language/en";
 import {
   degreeAngle,
   ftLb,
@@ -15,6 +16,8 @@ import { describe, expect, test } from "vitest";
 
 // biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
 type Anything = any;
+
+const explain = (said: flare.FlareJointStatement | undefined) => said && explainIn(said, english);
 
 function argumentOf(call: () => unknown): string {
   try {
@@ -47,8 +50,8 @@ describe("the torque of a flare nut", () => {
       flare
         .assessFlareTorque({ tube, torque: newtonMeter(36) })
         .assumptions.map(({ code }) => code);
-    expect(assumed("5/16")).toContain("one-source");
-    expect(assumed("3/8")).not.toContain("one-source");
+    expect(assumed("5/16")).toContain("flare-joint.one-source");
+    expect(assumed("3/8")).not.toContain("flare-joint.one-source");
     const cited = (tube: flare.FlareTube) =>
       flare.flareTorque(tube).windows.map(({ citation }) => citation.source);
     expect(cited("3/4")).toEqual(["from-memory", "en-378-2", "manufacturer-manuals"]);
@@ -57,8 +60,8 @@ describe("the torque of a flare nut", () => {
 
   test("says that the sources disagree and who decides", () => {
     const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80) });
-    expect(verdict.reasons[0]?.code).toBe("sources-disagree");
-    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/68 N·m to 75\.4 N·m.*manual/);
+    expect(verdict.reasons[0]?.code).toBe("flare-joint.sources-disagree");
+    expect(explain(verdict.reasons[0])).toMatch(/disagree\. All allow 68 N·m to 75\.4 N·m/);
     expect(verdict.conflicts).toHaveLength(2);
     expect(verdict.cause).toBeUndefined();
   });
@@ -68,7 +71,7 @@ describe("the torque of a flare nut", () => {
     const verdict = flare.assessFlareTorque({ tube: "5/8", torque: newtonMeter(80), manual });
     expect(verdict.outcome).toBe("pass");
     expect(verdict.conflicts).toEqual([]);
-    expect(verdict.assumptions.map(({ code }) => code)).toEqual(["exact-instrument"]);
+    expect(verdict.assumptions.map(({ code }) => code)).toEqual(["flare-joint.exact-instrument"]);
   });
 
   // Windows in N·m and, for the second table, the ft·lb that two manuals print beside them.
@@ -112,25 +115,23 @@ describe("the torque of a flare nut", () => {
     for (const [tube, low, high] of inNewtonMeters) {
       const { outcome, reasons } = byManual(tube, low, high, ftLb);
       expect(outcome).toBe("inconclusive");
-      expect(reasons.map(({ code }) => code)).toEqual(["manual-window-apart"]);
-      expect(explain(reasons[0] as flareReason)).toMatch(
-        /1\.36 times as much: N·m taken for ft·lb/,
-      );
+      expect(reasons.map(({ code }) => code)).toEqual([
+        "flare-joint.manual-range-apart",
+        "flare-joint.newton-meter-as-foot-pound",
+      ]);
     }
     for (const [tube, low, high] of inFootPounds) {
       const { outcome, reasons } = byManual(tube, low, high, newtonMeter);
       expect(outcome).toBe("inconclusive");
-      expect(explain(reasons[0] as flareReason)).toMatch(
-        /1\.36 times as much: ft·lb taken for N·m/,
-      );
+      expect(reasons[1]?.code).toBe("flare-joint.foot-pound-as-newton-meter");
     }
   });
 
   test("names the published window, in the unit of the manual's, and its sources", () => {
     const { reasons, sources, conflicts } = byManual("5/8", 100, 120, ftLb);
     // 61.8 and 82 N·m over 1.355 818 N·m per ft·lb
-    expect(explain(reasons[0] as flareReason)).toBe(
-      "100 ft·lb to 120 ft·lb of the manual shares nothing with the 45.58 ft·lb to 60.48 ft·lb that published sources print for 5/8 in: read the manual again, with its unit.",
+    expect(explain(reasons[0])).toBe(
+      "The manual’s range, 100 ft·lb to 120 ft·lb, shares nothing with the published 45.58 ft·lb to 60.48 ft·lb for 5/8 in.",
     );
     expect(sources.map(({ source }) => source)).toContain("en-378-2");
     expect(conflicts).toHaveLength(2);
@@ -143,7 +144,7 @@ describe("the torque of a flare nut", () => {
     ] as const) {
       const { outcome, reasons } = byManual("1/4", low, high, newtonMeter);
       expect(outcome).toBe("inconclusive");
-      expect(reasons.map(({ code }) => code)).toEqual(["manual-window-wide"]);
+      expect(reasons.map(({ code }) => code)).toEqual(["flare-joint.manual-range-wide"]);
     }
     expect(byManual("1/4", 14, 18.9, newtonMeter).outcome).toBe("pass"); // 1.350 < 1.3558
   });
@@ -154,7 +155,11 @@ describe("the torque of a flare nut", () => {
       flare.assessFlareTorque({ tube: "3/8", torque: newtonMeter(torque), manual });
     expect(at(32).cause).toBe("under-tightened");
     expect(at(57).cause).toBe("over-tightened");
-    expect(at(57).reasons.map(({ code }) => code)).toEqual(["outside", "manual-window-apart"]);
+    expect(at(57).reasons.map(({ code }) => code)).toEqual([
+      "flare-joint.outside-range",
+      "flare-joint.manual-range-apart",
+      "flare-joint.newton-meter-as-foot-pound",
+    ]);
     for (const torque of [33, 38, 44, 50, 56]) {
       expect(at(torque)).toMatchObject({ outcome: "inconclusive" });
       expect(at(torque).cause).toBeUndefined();
@@ -167,9 +172,9 @@ describe("the torque of a flare nut", () => {
       flare
         .assessFlareTorque({ tube: "5/8", torque: newtonMeter(torque), manual })
         .cautions.map(({ code }) => code);
-    expect(codes(83)).toContain("beyond-sources");
-    expect(codes(82)).not.toContain("beyond-sources");
-    expect(codes(90)).not.toContain("beyond-sources"); // it fails
+    expect(codes(83)).toContain("flare-joint.beyond-sources");
+    expect(codes(82)).not.toContain("flare-joint.beyond-sources");
+    expect(codes(90)).not.toContain("flare-joint.beyond-sources"); // it fails
   });
 
   test("stays open within the wrench's guard band and names the wrench that would decide", () => {
@@ -179,7 +184,7 @@ describe("the torque of a flare nut", () => {
     expect(verdict.outcome).toBe("inconclusive");
     // Limits ±0.676 N·m are 0.3903 N·m standard; the guard band is 1.645 times that.
     expect(verdict.measured.standardUncertainty.in(newtonMeter)).toBeCloseTo(0.3903, 4);
-    expect(explain(verdict.reasons[0] as flareReason)).toMatch(/±0\.31\d+ N·m or better/);
+    expect(explain(verdict.actions?.[0])).toMatch(/±0\.31\d+ N·m or better/);
     const better = { accuracy: newtonMeter(0.31) };
     expect(flare.assessFlareTorque({ ...joint, wrench: better }).outcome).toBe("pass");
   });
@@ -194,13 +199,15 @@ describe("the torque of a flare nut", () => {
   test("carries cautions, the instrument's assumption and its sources", () => {
     const verdict = flare.assessFlareTorque({ tube: "3/8", torque: ftLb(27) });
     expect(verdict.cautions.map(({ code }) => code)).toEqual([
-      "manual-decides",
-      "pressure",
-      "not-a-leak-test",
+      "flare-joint.not-a-leak-test",
+      "safety.open-under-pressure",
+      "safety.refrigerant-contact",
+      "safety.flammable-refrigerant",
+      "safety.others-govern",
     ]);
     expect(verdict.assumptions.map(({ code }) => code)).toEqual([
-      "exact-instrument",
-      "published-windows",
+      "flare-joint.exact-instrument",
+      "flare-joint.published-ranges",
     ]);
     expect(verdict.sources.map(({ source }) => source)).toContain("en-378-2");
   });
@@ -235,8 +242,6 @@ describe("the torque of a flare nut", () => {
   });
 });
 
-type flareReason = Parameters<typeof explain>[0];
-
 describe("the flare itself", () => {
   test("is refused below and above its diameter, with the cause", () => {
     const at = (d: number) =>
@@ -255,7 +260,7 @@ describe("the flare itself", () => {
       caliper: { accuracy: mm(0.05), resolution: mm(0.01) },
     });
     expect(verdict.outcome).toBe("inconclusive");
-    expect(verdict.reasons[0]?.code).toBe("instrument-cannot-tell");
+    expect(verdict.reasons[0]?.code).toBe("flare-joint.instrument-cannot-tell");
   });
 
   test("of 5/16 has no published diameter but takes the manual's", () => {
@@ -276,16 +281,22 @@ describe("the flare itself", () => {
     expect(at(12.7, limits(12.6, 13)).outcome).toBe("pass"); // that of R22
     const larger = limits(16.2, 16.6); // that of 1/2 in
     expect(at(16.4, larger).outcome).toBe("inconclusive");
-    expect(codes(16.4, larger)).toEqual(["manual-window-apart"]);
+    expect(codes(16.4, larger)).toEqual(["flare-joint.manual-range-apart"]);
     expect(at(13, larger).outcome).toBe("inconclusive");
-    expect(codes(12, larger)).toEqual(["outside", "manual-window-apart"]);
-    expect(codes(17, larger)).toEqual(["outside", "manual-window-apart"]);
+    expect(codes(12, larger)).toEqual([
+      "flare-joint.outside-range",
+      "flare-joint.manual-range-apart",
+    ]);
+    expect(codes(17, larger)).toEqual([
+      "flare-joint.outside-range",
+      "flare-joint.manual-range-apart",
+    ]);
     expect(at(13, { low: inch(12.8), high: inch(13.2) }).outcome).toBe("inconclusive");
     expect(at(13, limits(12, 13)).outcome).toBe("pass");
-    expect(codes(13, limits(1, 500))).toEqual(["manual-window-wide"]);
-    expect(codes(10.2, limits(9.5, 11), "5/16")).toEqual(["manual-window-wide"]);
-    expect(explain(at(16.4, larger).reasons[0] as flareReason)).toBe(
-      "16.2 mm to 16.6 mm of the manual shares nothing with the 12.6 mm to 13.2 mm of published flares of 3/8 in: read the manual again, with its unit.",
+    expect(codes(13, limits(1, 500))).toEqual(["flare-joint.manual-diameters-wide"]);
+    expect(codes(10.2, limits(9.5, 11), "5/16")).toEqual(["flare-joint.manual-diameters-wide"]);
+    expect(explain(at(16.4, larger).reasons[0])).toBe(
+      "The manual’s range, 16.2 mm to 16.6 mm, shares nothing with the published 12.6 mm to 13.2 mm for 3/8 in.",
     );
   });
 
@@ -301,8 +312,9 @@ describe("the flare itself", () => {
     expect(at(0.61, 0.5).outcome).toBe("pass");
     const thin = at(0.61, 0.03); // 0.03 in, taken for mm
     expect(thin.outcome).toBe("inconclusive");
-    expect(thin.reasons.map((reason) => explain(reason))).toEqual([
-      "A wall of 0.03 mm asks nothing of any tube on the market, where manuals ask for 0.7 mm or more: read the manual again, with its unit.",
+    expect([...thin.reasons, ...(thin.actions ?? [])].map(explain)).toEqual([
+      "The stated minimum wall, 0.03 mm, is below any tube on the market. Manuals require 0.7 mm or more.",
+      "Read the manual again, with its unit.",
     ]);
     expect(at(0.02, 0.03).cause).toBe("wall-too-thin");
   });
@@ -328,7 +340,7 @@ describe("the flare itself", () => {
   test("with a 37° cone is called a hydraulic flare", () => {
     const verdict = flare.assessFlareCone({ seatAngle: degreeAngle(37) });
     expect(verdict.cause).toBe("cone-too-steep");
-    expect(verdict.reasons[1]?.code).toBe("hydraulic-flare");
+    expect(verdict.reasons[1]?.code).toBe("flare-joint.hydraulic-flare");
     expect(flare.assessFlareCone({ seatAngle: degreeAngle(48) }).cause).toBe("cone-too-flat");
   });
 

@@ -4,8 +4,14 @@ import { refrigerants } from "hvac-install-math/refrigerants";
 import { describe, expect, it } from "vitest";
 import { bundle } from "./bundle.ts";
 
-const src = new URL("../../src", import.meta.url);
-const modules = readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+const src = new URL("../../src/", import.meta.url);
+const foldersIn = (folder: string) =>
+  readdirSync(new URL(folder, src), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
+const modules = foldersIn(".").flatMap((name) =>
+  name === "language" ? foldersIn("language").map((language) => `${name}/${language}`) : [name],
+);
 const found = (text: string, pattern: RegExp) =>
   [...text.matchAll(pattern)].map((match) => match[1]).sort();
 
@@ -24,7 +30,7 @@ describe("a bundle of the built package", () => {
     }
   });
 
-  it.each(["", ...modules.map(({ name }) => `/${name}`)])(
+  it.each(["", ...modules.map((name) => `/${name}`)])(
     "leaves nothing behind of hvac-install-math%s when nothing is used",
     async (module) => {
       const { text } = await bundle(`import "hvac-install-math${module}";`, "built");

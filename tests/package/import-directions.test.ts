@@ -26,6 +26,7 @@ const layers = [
   ],
   ["plots", "commissioning"],
   ["wire", "report"],
+  ["language"],
 ];
 /** The packages that a module may import at run time; every other module imports none. */
 const packages: Readonly<Record<string, readonly string[]>> = {
@@ -42,6 +43,7 @@ interface Import {
   readonly file: string;
   readonly to: string;
   readonly target: string;
+  readonly text: string;
 }
 
 const imports: Import[] = readdirSync(src, { recursive: true, encoding: "utf8" })
@@ -49,7 +51,8 @@ const imports: Import[] = readdirSync(src, { recursive: true, encoding: "utf8" }
   .flatMap((file) => {
     const text = readFileSync(join(src, file), "utf8").replace(/^\s*\*.*$/gm, "");
     return [...text.matchAll(/^(?:import|export|\}) ?[^"=(]*from "([^"]+)"/gm)].map(
-      ([, target = ""]) => ({
+      ([whole, target = ""]) => ({
+        text: whole,
         from: file.split(sep)[0] ?? "",
         file,
         to: target.startsWith(".")
@@ -77,10 +80,21 @@ describe("imports", () => {
     expect(upward.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
   });
 
+  it("from a language take types only", () => {
+    const taken = imports.filter(
+      ({ from, to, text }) =>
+        from === "language" && to !== "language" && !text.startsWith("import type"),
+    );
+    expect(taken.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
+  });
+
   it("enter a domain module through its index only", () => {
     const inside = imports.filter(
       ({ from, to, target }) =>
-        from !== to && layerOf(to) >= firstDomainLayer && !target.endsWith("/index.ts"),
+        from !== "language" &&
+        from !== to &&
+        layerOf(to) >= firstDomainLayer &&
+        !target.endsWith("/index.ts"),
     );
     expect(inside.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
   });

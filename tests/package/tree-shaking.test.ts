@@ -2,8 +2,14 @@ import { readdirSync } from "node:fs";
 import { expect, it } from "vitest";
 import { bundle } from "./bundle.ts";
 
-const src = new URL("../../src", import.meta.url);
-const modules = readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+const src = new URL("../../src/", import.meta.url);
+const foldersIn = (folder: string) =>
+  readdirSync(new URL(folder, src), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
+const modules = foldersIn(".").flatMap((name) =>
+  name === "language" ? foldersIn("language").map((language) => `${name}/${language}`) : [name],
+);
 
 /** The modules that stand on another package, and that package with what it brings along. */
 const dependencyOf: Readonly<Record<string, RegExp>> = {
@@ -26,7 +32,7 @@ it("leaves nothing behind when nothing is used", async () => {
   expect(text.trim()).toBe("");
 });
 
-it.each(["", ...modules.map(({ name }) => `/${name}`)])(
+it.each(["", ...modules.map((name) => `/${name}`)])(
   "pulls no more than its own dependency into hvac-install-math%s",
   async (module) => {
     const { inputs } = await bundle(`export * from "hvac-install-math${module}";`);

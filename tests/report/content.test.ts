@@ -1,5 +1,5 @@
 // What both forms of the report have to tell, whatever the record.
-import { explain } from "hvac-install-math/assessment";
+import { explain, type Figure } from "hvac-install-math/assessment";
 import {
   assessInstallation,
   type InstallationAssessment,
@@ -70,7 +70,7 @@ describe("a report", () => {
           const { reasons, assumptions, cautions } = assessment;
           for (const said of [...reasons, ...assumptions, ...cautions]) {
             if (Object.values(said.values).some((value) => typeof value === "string")) continue;
-            const beside = Object.values(said.values);
+            const beside = Object.values(said.values) as Figure[];
             const sentence = explain(said, (value) => show(value, undefined, beside));
             expect(text).toContain(sentence.replace(/\s+/g, " "));
           }

@@ -1,4 +1,5 @@
 import type * as assessment from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { deltaF, kPa, kPaa, psi } from "hvac-install-math/quantity";
 import type { Inputs } from "../catalogue.ts";
 
@@ -15,7 +16,8 @@ export const inputs: Inputs<typeof assessment> = {
     ],
     [{ value: psi(3), standardUncertainty: psi(0.5), upperLimit: psi(5) } as never],
   ],
-  explain: [[{ code: "drop", text: "It fell by {drop}.", values: { drop: psi(2.9) } }]],
+  explain: [[{ code: "drop", text: "It fell by {drop}.", values: { drop: psi(2.9) } }] as never],
+  label: [["assessment.outcome.pass", english]],
   normalProbability: [[1.96], [-40]],
   normalQuantile: [[0.95], [0.001]],
   overallOutcome: [[["pass", "inconclusive"]], [["pass", "pass"]]],

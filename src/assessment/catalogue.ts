@@ -1,0 +1,37 @@
+// How is a sentence kept? As data of a language: text with the names of its values, and its plural forms.
+// Follows Unicode CLDR plural categories, as Intl.PluralRules gives them.
+// Does not cover figures: the reader's units and number format are display's.
+
+/**
+ * A sentence in which `{name}` stands for a value, or variants of it: by the plural category of a number, or by the
+ * last part of the code of a word. Where no variant fits, `other` stands.
+ *
+ * Source: Unicode CLDR, language plural rules, for the categories.
+ */
+export type Message = string | Variants;
+
+/**
+ * Variants of one sentence: `{ by: "count", one: "{count} joint", other: "{count} joints" }`.
+ *
+ * Source: Unicode CLDR, language plural rules, for the categories.
+ */
+export interface Variants {
+  /** The name of the value that chooses. */
+  readonly by: string;
+  /** The sentence where no other variant fits. */
+  readonly other: string;
+  /** The sentence for a plural category or a word. */
+  readonly [variant: string]: string;
+}
+
+/**
+ * The sentences and words of a module, or of a whole language, by code.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Catalogue<Code extends string = string> {
+  /** BCP 47 tag of the language, which decides plurals and lists. */
+  readonly locale: string;
+  /** Every sentence and word by its code. */
+  readonly messages: Readonly<Record<Code, Message>>;
+}

@@ -1,0 +1,201 @@
+// How does a statement read? Its sentence from a catalogue, with the figures as the reader wants them.
+// Follows Unicode CLDR for plurals and lists, by Intl where the runtime has it.
+// Does not cover units and digits: `show` prints each figure.
+import { describe, numberOf, objectOf, requireKind, textOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { isQuantity } from "../quantity/json.ts";
+import type { Catalogue, Message } from "./catalogue.ts";
+import type { Figure, Single, Statement, Value } from "./statement.ts";
+
+/** Prints a figure, given the other figures of its sentence. */
+type Show = (figure: Figure, resolution: undefined, beside: readonly Figure[]) => string;
+
+/**
+ * A statement as a sentence of a language, with its figures.
+ *
+ * @param said - A reason, an assumption, a caution or an action.
+ * @param language - A whole language or the catalogue of one module, from `hvac-install-math/language/en`.
+ * @param show - How a figure is printed, for instance in the reader's units, given the other figures of the
+ * sentence; when left out, in the unit in which it comes, to four significant digits or to the whole number,
+ * and to more where two figures that differ would read the same.
+ * @returns The sentence.
+ * @throws {@link InvalidInputError} when the language does not word the code, and from JavaScript, when an argument
+ * is none; `reasons.map(explain)` is such a call: write `reasons.map((one) => explain(one, english))`.
+ *
+ * Source: Unicode CLDR for plural forms and lists; the rest is the library's own.
+ *
+ * @example
+ * ```ts
+ * import { explain } from "hvac-install-math/assessment";
+ * import { assessFlareTorque } from "hvac-install-math/flare-joint";
+ * import { flareJoint } from "hvac-install-math/language/en";
+ * import { newtonMeter } from "hvac-install-math/quantity";
+ *
+ * const { reasons } = assessFlareTorque({ tube: "3/8", torque: newtonMeter(50) });
+ * explain(reasons[0]!, flareJoint); // => Torque 50 N·m: outside 32.7 N·m to 42 N·m.
+ * ```
+ */
+export function explain<C extends string>(
+  said: Statement<C>,
+  language: Catalogue<NoInfer<C>>,
+  show?: Show,
+): string;
+/** @deprecated For a module that has no catalogue yet: its statements carry their English sentence. */
+export function explain(said: Statement, show?: Show): string;
+export function explain(
+  said: Statement,
+  language: Catalogue | Show | undefined,
+  show: Show = typeof language === "function" ? language : rounded,
+): string {
+  const { code, values, text } = objectOf("said", said) as Statement;
+  if (text !== undefined) return worded(textOf("said.text", text), values, show);
+  textOf("said.code", code);
+  objectOf("said.values", values);
+  const words = catalogueOf(language);
+  if (typeof show !== "function") {
+    throw new InvalidInputError({
+      argument: "show",
+      value: describe(show),
+      allowed: "a function that prints a figure",
+    });
+  }
+  const sentence = variantOf(messageOf(words, code), values, words.locale);
+  const names = [...sentence.matchAll(places)].map(([, name = ""]) => name);
+  const beside = names.flatMap((name) => figuresIn(values, name));
+  return sentence.replace(places, (_, name: string) => {
+    const value = valueNamed(values, name);
+    const print = (one: Single): string =>
+      typeof one === "string"
+        ? label(one, words)
+        : typeof one === "object" && "verbatim" in one
+          ? textOf(`said.values.${name}.verbatim`, one.verbatim)
+          : show(one, undefined, beside);
+    return isList(value) ? listed(value.map(print), words.locale) : print(value);
+  });
+}
+
+/**
+ * A word of a language by its code: the name of an outcome, a step, a field, a figure.
+ *
+ * @param code - A code without values.
+ * @param language - A whole language or the catalogue of one module.
+ * @returns The word.
+ * @throws {@link InvalidInputError} when the language does not hold it.
+ *
+ * Source: none; the library's own.
+ *
+ * @example
+ * ```ts
+ * import { label } from "hvac-install-math/assessment";
+ * import { english } from "hvac-install-math/language/en";
+ *
+ * label("assessment.outcome.inconclusive", english); // => INCONCLUSIVE
+ * ```
+ */
+export function label<C extends string>(code: C, language: Catalogue<NoInfer<C>>): string {
+  const message = messageOf(catalogueOf(language), textOf("code", code));
+  return typeof message === "string" ? message : message.other;
+}
+
+/** A sentence that a statement carries itself. */
+function worded(text: string, values: Statement["values"], show: Show): string {
+  objectOf("said.values", values);
+  const held = (name: string) => Object.hasOwn(values, name) && values[name] !== undefined;
+  const names = [...text.matchAll(places)].map(([, name = ""]) => name).filter(held);
+  const beside = names.flatMap((name) => figuresIn(values, name));
+  return text.replace(places, (whole, name: string) => {
+    if (!held(name)) return whole;
+    const value = valueNamed(values, name);
+    return typeof value === "string" ? value : show(value as Figure, undefined, beside);
+  });
+}
+
+/** `{name}` in a sentence. */
+const places = /\{(\w+)\}/g;
+
+function catalogueOf(language: unknown): Catalogue {
+  const { messages, locale } = (language ?? {}) as Partial<Catalogue>;
+  if (typeof messages === "object" && messages && typeof locale === "string") {
+    return language as Catalogue;
+  }
+  throw new InvalidInputError({
+    argument: "language",
+    value: describe(language),
+    allowed: "a language or a catalogue of hvac-install-math/language/en or its like",
+    hint: "Write reasons.map((one) => explain(one, english))",
+  });
+}
+
+function messageOf({ messages, locale }: Catalogue, code: string): Message {
+  const message = Object.hasOwn(messages, code) ? messages[code] : undefined;
+  if (typeof message === "string" || typeof message?.other === "string") return message;
+  throw new InvalidInputError({
+    argument: "code",
+    value: describe(code),
+    allowed: `a code that the catalogue (${locale}) words`,
+    hint: "Pass the catalogue of its module, or the whole language",
+  });
+}
+
+/** The variant of a sentence for its values. */
+function variantOf(message: Message, values: Statement["values"], locale: string): string {
+  if (typeof message === "string") return message;
+  const value = valueNamed(values, message.by);
+  const variant =
+    typeof value === "number"
+      ? typeof Intl === "object" && Intl.PluralRules
+        ? new Intl.PluralRules(locale).select(value)
+        : "other"
+      : typeof value === "string"
+        ? value.slice(value.lastIndexOf(".") + 1)
+        : "other";
+  return (Object.hasOwn(message, variant) && message[variant]) || message.other;
+}
+
+function valueNamed(values: Statement["values"], name: string): Value {
+  const argument = `said.values.${name}`;
+  const value = Object.hasOwn(values, name) ? values[name] : undefined;
+  for (const one of isList(value) ? value : [value]) {
+    if (typeof one === "number") numberOf(argument, one);
+    else if (typeof one === "object" && one && "verbatim" in one) textOf(argument, one.verbatim);
+    else if (typeof one !== "string") requireKind(argument, one);
+  }
+  return value as Value;
+}
+
+/** The figures of a value. */
+function figuresIn(values: Statement["values"], name: string): Figure[] {
+  const value = valueNamed(values, name);
+  return (isList(value) ? value : [value]).filter(
+    (one): one is Figure => typeof one === "number" || isQuantity(one),
+  );
+}
+
+/** Whether a value is a list of values. */
+function isList(value: Value | undefined): value is readonly Single[] {
+  return Array.isArray(value);
+}
+
+/** "a, b, and c" in the language; with commas alone where the runtime has no Intl. */
+function listed(texts: readonly string[], locale: string): string {
+  if (typeof Intl !== "object" || !Intl.ListFormat) return texts.join(", ");
+  return new Intl.ListFormat(locale, { type: "conjunction" }).format(texts);
+}
+
+/** Four significant digits, never fewer than stand before the decimal point, and more beside a figure that would read the same. */
+function rounded(figure: Figure, _: undefined, beside: readonly Figure[]): string {
+  const { value, unit } = plain(figure);
+  const text = (number: number, finer: number) => {
+    const digits = Math.max(4, Math.floor(Math.log10(Math.abs(number))) + 1) + finer;
+    return Number(number.toPrecision(Math.min(digits, 21)));
+  };
+  const others = beside.map(plain).filter((one) => one.unit === unit && one.value !== value);
+  let finer = 0;
+  while (finer < 8 && others.some((one) => text(one.value, finer) === text(value, finer))) finer++;
+  return `${text(value, finer)} ${unit}`.trim();
+}
+
+/** A figure in its unit, to twelve digits, which leave out the noise of arithmetic. */
+function plain(figure: Figure): { value: number; unit: string } {
+  return typeof figure === "number" ? { value: figure, unit: "" } : figure.toJSON();
+}

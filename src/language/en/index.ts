@@ -1,0 +1,20 @@
+/**
+ * Every sentence and word of the library in American English: one catalogue per module, and all of them as
+ * `english`. Hand one to `explain`, to a plot or to a report.
+ *
+ * @module language/en
+ */
+import type { Catalogue } from "../../assessment/catalogue.ts";
+import { type CodeOf, join } from "../define.ts";
+import { assessment } from "./assessment.ts";
+import { flareJoint } from "./flare-joint.ts";
+
+export { assessment, flareJoint };
+
+/** The whole language. Source: none; worded by this project. */
+export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
+  assessment,
+  flareJoint,
+]);
+
+type Module = typeof assessment | typeof flareJoint;

@@ -1,0 +1,17 @@
+// How does nobody bend what the library shares? Objects and lists that it hands out are frozen copies. Internal.
+// Common practice, no source.
+// Does not cover class instances and typed arrays: quantities freeze themselves, nothing else is handed out.
+
+/**
+ * A copy of plain objects and lists, frozen through and through. What is frozen already is taken as it is, so
+ * that parts made by this function cost nothing twice and a caller's own objects stay as they are.
+ */
+export function frozen<T>(value: T): T {
+  if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
+  if (Array.isArray(value)) return Object.freeze(value.map(frozen)) as T;
+  const prototype = Object.getPrototypeOf(value);
+  if (prototype !== Object.prototype && prototype !== null) return value;
+  const copy: Record<string, unknown> = {};
+  for (const [key, one] of Object.entries(value)) copy[key] = frozen(one);
+  return Object.freeze(copy) as T;
+}
