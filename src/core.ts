@@ -24,4 +24,5 @@ export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
+export * from "./quantity/station-pressure.ts";
 export * from "./quantity/units/index.ts";

@@ -16,6 +16,7 @@ export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
 export { type Products, product, quotient } from "./products.ts";
 export { Quantity, type QuantityJson, type Unit } from "./quantity.ts";
+export { type StationPressure, stationPressure, type WeatherReport } from "./station-pressure.ts";
 export {
   ampere,
   atmCm3PerSecond,

@@ -6,6 +6,7 @@ import {
   deltaF,
   ft,
   InvalidInputError,
+  mbara,
   oz,
   ozPerFt,
   psi,
@@ -32,6 +33,18 @@ export const inputs: Inputs<typeof quantity> = {
   isQuantity: [[psig(118), "gaugePressure" as never]],
   product: [[ozPerFt(0.16), ft(20), oz] as never],
   quotient: [[oz(3.2), ozPerFt(0.16), ft] as never],
+  stationPressure: [
+    [{ seaLevelPressure: mbara(1016), altitude: ft(5280), reduction: "altimeter-setting" }],
+    [
+      {
+        seaLevelPressure: mbara(1016),
+        altitude: ft(5280),
+        reduction: "mean-sea-level",
+        temperature: degF(90),
+        altitudeAccuracy: ft(30),
+      },
+    ],
+  ],
   toAbsolute: [[psig(118), atmosphere]],
   toGauge: [[psia(132.7), atmosphere]],
 };
