@@ -22,6 +22,7 @@ export * from "./quantity/errors.ts";
 export * from "./quantity/frozen.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
+export * from "./quantity/limit.ts";
 export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
 export * from "./quantity/station-pressure.ts";

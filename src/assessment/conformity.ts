@@ -4,6 +4,7 @@
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
+import { isAtLeast, isAtMost, noiseAt } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Outcome } from "./assessment.ts";
 import { normalProbability, normalQuantile } from "./statistics.ts";
@@ -43,6 +44,9 @@ export interface Conformity {
  * after allowing for the uncertainty, it fails only when it is broken even so, and otherwise the
  * evidence cannot tell. Each guard band is k·u with the one-sided coverage factor of the confidence,
  * 1.645 for 95 %.
+ *
+ * A value equal to its limit keeps it, also when the two were entered in different units: the noise of binary
+ * arithmetic, 1e-11 of the value and 1e-10 of its unit, does not decide.
  *
  * @param input - Value, uncertainty, one or two limits, confidence.
  * @returns The outcome and the probability that the limits are kept.
@@ -97,6 +101,11 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
   }
   const k = normalQuantile(numberOf("confidence", confidence, { min: 0.5, below: 1 }));
   const guard = k * u;
+  const { scale } = value.unit;
+  if (guard <= noiseAt(y, low > -Infinity ? low : high, scale)) {
+    const keeps = isAtLeast(y, low, scale) && isAtMost(y, high, scale);
+    return { outcome: keeps ? "pass" : "fail", conformanceProbability: Number(keeps) };
+  }
   const outcome =
     y >= low + guard && y <= high - guard
       ? "pass"
@@ -108,7 +117,6 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
 
 /** JCGM 106:2012, eq. 7: Φ((T_U − y)/u) − Φ((T_L − y)/u). */
 function probabilityInside(y: number, u: number, low: number, high: number): number {
-  if (u === 0) return y >= low && y <= high ? 1 : 0;
   const below = (limit: number) => {
     const z = (limit - y) / u;
     return z === Infinity ? 1 : z === -Infinity ? 0 : normalProbability(z);

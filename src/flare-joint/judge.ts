@@ -16,6 +16,7 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type FlareCause, type FlareFigure, type FlareJointStatement, say } from "./statements.ts";
 
@@ -174,7 +175,7 @@ function nearness<K extends FlareKind>(
   const { sure, possible, value, confidence = 0.95 } = input;
   const { high, low, ...values } = valuesOf(input, sure);
   const isIn = (window: Window<K>) =>
-    y >= (window.low?.si ?? 0) && y <= (window.high?.si ?? Infinity);
+    isAtLeast(y, window.low?.si ?? 0) && isAtMost(y, window.high?.si ?? Infinity);
   if (isIn(possible) && !isIn(sure)) {
     return {
       reason: sure.high

@@ -2,6 +2,7 @@
 // Follows the tables of flare-torque.ts, assess-flare-diameter.ts and assess-flare-wall.ts; the lines drawn
 // around them are the library's own. Does not cover figures that meet theirs: manuals differ, they are believed.
 import { type Caution, caution } from "../assessment/caution.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { ftLb } from "../quantity/units/mechanics.ts";
@@ -56,7 +57,7 @@ export function doubtOfDiameter(
   published: FlareLimits<"length"> | undefined,
 ): readonly FlareJointStatement[] {
   // Published windows are 0.4 mm wide; common practice, no source, for the line at 1 mm.
-  if (high.si - low.si > 1e-3 * (1 + 1e-9)) {
+  if (!isAtMost(high.si - low.si, 1e-3, mm.scale)) {
     return [say("flare-joint.manual-diameters-wide", { low, high, widest: mm(1).as(low.unit) })];
   }
   if (!published || (low.si <= published.high.si && high.si >= published.low.si)) return [];

@@ -2,6 +2,7 @@
 // not see (JavaScript, JSON, a cast) is named instead of turning into a wrong number. Internal.
 import { InvalidInputError, type OutOfRangeError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
+import { noiseAt } from "./limit.ts";
 import type { Quantity, Unit } from "./quantity.ts";
 
 /** Limits in SI units, or plain numbers. `above` and `below` exclude their value. */
@@ -124,7 +125,7 @@ export function siOf<K extends Kind>(
   const above = limits.above === 0 && si > 0 ? 1e-30 : -Infinity;
   within(argument, Math.abs(si), { above, max: 1e30 }, Failure, value, inUnit);
   // 140 °F is a little above 60 °C in binary: the thirteenth digit does not decide.
-  return within(argument, si, limits, Failure, value, inUnit, 1e-12 * Math.abs(si));
+  return within(argument, si, limits, Failure, value, inUnit, noiseAt(si, si));
 }
 
 /** A number that is one: no text, not NaN, not infinite. */

@@ -1,17 +1,18 @@
 import { requireKind, siOf } from "./check.ts";
 import type { DifferenceOf, Kind } from "./kinds.ts";
+import { noiseAt } from "./limit.ts";
 import type { Quantity } from "./quantity.ts";
 
 /**
  * Whether two quantities of a kind agree within a tolerance. There is no default tolerance: how close
- * is close enough depends on the instrument. The noise of binary arithmetic does not decide: twelve
+ * is close enough depends on the instrument. The noise of binary arithmetic does not decide: eleven
  * significant digits are looked at, so that 0.3 psig and 0.2 psig are within 0.1 psi.
  *
  * @param a - Any quantity.
  * @param b - A quantity of the same kind.
  * @param tolerance - Largest difference that still counts as equal, 0 or more; of the kind that the
  * difference of the two has.
- * @returns Whether |a − b| ≤ tolerance, in twelve digits of the larger of the two.
+ * @returns Whether |a − b| ≤ tolerance, in eleven digits of the larger of the two.
  * @throws {@link InvalidInputError} when the kinds do not fit or the tolerance is negative.
  *
  * Source: common practice, no source.
@@ -31,6 +32,5 @@ export function equals<K extends Kind>(
   requireKind("a", a);
   requireKind("b", b, a.kind);
   const within = siOf("tolerance", tolerance, a.unit.difference.kind, { min: 0 });
-  const noise = 1e-12 * Math.max(Math.abs(a.si), Math.abs(b.si));
-  return Math.abs(a.si - b.si) <= within + noise;
+  return Math.abs(a.si - b.si) <= within + noiseAt(a.si, b.si);
 }
