@@ -15,7 +15,7 @@ export {
 export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
 export { type Products, product, quotient } from "./products.ts";
-export { Quantity, type QuantityJson, type Unit } from "./quantity.ts";
+export { Quantity, type QuantityJson, type Scalable, type Unit } from "./quantity.ts";
 export { type StationPressure, stationPressure, type WeatherReport } from "./station-pressure.ts";
 export {
   ampere,

@@ -166,9 +166,9 @@ export class Quantity<in out K extends Kind> {
    * @returns The scaled value in the same unit.
    * @throws {@link InvalidInputError} when the factor is not finite, and from JavaScript for a point.
    */
-  times(this: Quantity<K & AdditiveKind>, factor: number): Quantity<K & AdditiveKind> {
+  times(factor: Scalable<K, number>): Quantity<K> {
     requireAdditive("times", this);
-    return new Quantity(this.si * finiteOf("times", factor), this.unit);
+    return new Quantity(this.si * finiteOf("times", factor as number), this.unit);
   }
 
   /**
@@ -180,16 +180,13 @@ export class Quantity<in out K extends Kind> {
    * @throws {@link InvalidInputError} when the divisor is 0 or not finite, when the quotient is too
    * large for a number, and from JavaScript for a point.
    */
-  dividedBy(this: Quantity<K & AdditiveKind>, divisor: number): Quantity<K & AdditiveKind>;
-  dividedBy(this: Quantity<K & AdditiveKind>, divisor: Quantity<K & AdditiveKind>): number;
-  dividedBy(
-    this: Quantity<K & AdditiveKind>,
-    divisor: number | Quantity<K & AdditiveKind>,
-  ): unknown {
+  dividedBy(divisor: Scalable<K, number>): Quantity<K>;
+  dividedBy(divisor: Scalable<K, Quantity<K>>): number;
+  dividedBy(divisor: unknown): unknown {
     requireAdditive("dividedBy", this);
     const plain = typeof divisor === "number";
     if (!plain) requireKind("dividedBy", divisor, this.kind);
-    const by = plain ? finiteOf("dividedBy", divisor) : divisor.si;
+    const by = plain ? finiteOf("dividedBy", divisor) : (divisor as Quantity<K>).si;
     if (by === 0) {
       throw new InvalidInputError({ argument: "dividedBy", value: "0", allowed: "not 0" });
     }
@@ -239,6 +236,15 @@ export class Quantity<in out K extends Kind> {
     return hint === "string" ? this.toString() : this.si;
   }
 }
+
+/**
+ * What a quantity can be scaled by; for a point, the sentence that the compiler then prints.
+ *
+ * Source: none; the library's own type.
+ */
+export type Scalable<K extends Kind, By> = [K] extends [PointKind]
+  ? "A point on a scale cannot be multiplied or divided: take the difference of two points first."
+  : By;
 
 /**
  * A quantity as JSON.

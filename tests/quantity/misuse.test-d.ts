@@ -75,7 +75,7 @@ describe("points do not add", () => {
 
 describe("points do not scale", () => {
   it("doubling a temperature", () => {
-    // @ts-expect-error 2684: twice 80 °F is 160 °F or 619 °F, by the scale
+    // @ts-expect-error 2345: twice 80 °F is 160 °F or 619 °F, by the scale
     degF(80).times(2);
   });
   it("halving a gauge pressure", () => {
