@@ -1,8 +1,9 @@
 // The build: one file per module and one, core, for what all of them share, so that an import opens few
 // files. A module that imports another leaves it where it is instead of taking a copy.
-import { readdirSync } from "node:fs";
+import { readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
+import type { Catalogue } from "./assessment/catalogue.ts";
 
 const src = import.meta.dirname;
 const foldersIn = (folder: string) =>
@@ -27,6 +28,19 @@ function builtPath(importer: string, target: string): string | undefined {
   return isFace(to) && moduleOf(from) !== moduleOf(to) ? to : undefined;
 }
 
+/** Writes the sentences of each language as JSON, for apps in other languages of programming. */
+async function writeLanguages(): Promise<void> {
+  const folder = join(src, "../dist/language");
+  for (const name of foldersIn("language")) {
+    const catalogues = Object.values(
+      (await import(join(folder, name, "index.js"))) as Record<string, Catalogue>,
+    );
+    const messages = Object.assign({}, ...catalogues.map((one) => one.messages));
+    const text = JSON.stringify({ locale: catalogues[0]?.locale, messages }, undefined, 2);
+    writeFileSync(join(folder, `${name}.json`), `${text}\n`);
+  }
+}
+
 const config: Options = {
   entry: { core: "src/core.ts", ...entry },
   format: ["esm", "cjs"],
@@ -35,6 +49,7 @@ const config: Options = {
   clean: true,
   target: "es2022",
   silent: true,
+  onSuccess: writeLanguages,
   plugins: [
     {
       // An object of all units, made by a call that a bundler cannot see through, kept every unit in every

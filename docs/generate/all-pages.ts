@@ -13,6 +13,7 @@ import {
 } from "./pressure-temperature-page.ts";
 import { referencePage, referenceSummary } from "./reference-page.ts";
 import { referenceStates } from "./reference-rows.ts";
+import { sentencesPage } from "./sentences-page.ts";
 import { summaryPage } from "./summary-page.ts";
 import { validationPage } from "./validation-page.ts";
 import { weightsPage } from "./weights-page.ts";
@@ -35,6 +36,7 @@ export async function allPages(): Promise<Page[]> {
     ...modules.map(validationPage),
     referencePage(fluids),
     bibliographyPage(),
+    sentencesPage(),
     changelogPage(),
   ];
 }
