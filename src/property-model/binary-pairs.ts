@@ -1,6 +1,7 @@
 // How do two fluids mix? Reducing parameters of every pair that the model knows.
 // Follows Lemmon and Jacobsen (2004), Kunz and Wagner (2012), Bell and Lemmon (2016), Bell (2022, 2023, 2025).
 // Does not cover pairs that are not in the table: a mixture with such a pair is refused.
+import { frozen } from "../quantity/frozen.ts";
 import * as departure from "./departure-functions.ts";
 import type { Literature } from "./fluid.ts";
 import * as literature from "./mixture-literature.ts";
@@ -161,20 +162,21 @@ function betaGamma(rows: readonly BetaGammaRow[], paper: Literature): readonly B
 }
 
 /** Every pair that the library knows. Source: see the `literature` of each pair. */
-export const binaryPairs: readonly BinaryPair[] = /* @__PURE__ */ (() => [
-  ...lemmonJacobsen2004.map(
-    ([first, second, xi, zeta, weight, terms]): BinaryPair => ({
-      first,
-      second,
-      reducing: { xi, zeta },
-      weight,
-      departure: terms,
-      literature: literature.lemmonJacobsen2004,
-    }),
-  ),
-  ...betaGamma(kunzWagner2012, literature.kunzWagner2012),
-  ...betaGamma(bellLemmon2016, literature.bellLemmon2016),
-  ...betaGamma(bell2022, literature.bell2022),
-  ...betaGamma(bell2023, literature.bell2023),
-  ...betaGamma(bell2025, literature.bell2025),
-])();
+export const binaryPairs: readonly BinaryPair[] = /* @__PURE__ */ (() =>
+  frozen([
+    ...lemmonJacobsen2004.map(
+      ([first, second, xi, zeta, weight, terms]): BinaryPair => ({
+        first,
+        second,
+        reducing: { xi, zeta },
+        weight,
+        departure: terms,
+        literature: literature.lemmonJacobsen2004,
+      }),
+    ),
+    ...betaGamma(kunzWagner2012, literature.kunzWagner2012),
+    ...betaGamma(bellLemmon2016, literature.bellLemmon2016),
+    ...betaGamma(bell2022, literature.bell2022),
+    ...betaGamma(bell2023, literature.bell2023),
+    ...betaGamma(bell2025, literature.bell2025),
+  ]))();

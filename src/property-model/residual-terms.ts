@@ -93,7 +93,7 @@ export function residual(
   const sum = noDerivatives();
   const lnTau = Math.log(tau);
   const lnDelta = Math.log(delta);
-  for (const block of blocks) {
+  for (const block of workingCopy(blocks)) {
     if (block.type === "nonAnalytic") {
       for (const term of block.terms) addNonAnalytic(sum, term, tau, delta);
       continue;
@@ -167,3 +167,21 @@ export function residual(
   }
   return sum;
 }
+
+/**
+ * A frozen list holds its numbers boxed, which makes reading them several times slower: the loop above runs over a
+ * copy that nobody else can reach, made once per list. What is not frozen is read as it is.
+ */
+function workingCopy(blocks: readonly ResidualBlock[]): readonly ResidualBlock[] {
+  if (!Object.isFrozen(blocks)) return blocks;
+  const known = copies.get(blocks);
+  if (known) return known;
+  const copy = blocks.map(({ type, terms }) => ({
+    type,
+    terms: terms.map((row) => [...row]),
+  })) as unknown as readonly ResidualBlock[];
+  copies.set(blocks, copy);
+  return copy;
+}
+
+const copies = new WeakMap<readonly ResidualBlock[], readonly ResidualBlock[]>();

@@ -3,6 +3,7 @@
 // Does not cover clauses: those stand in the citation beside the rule.
 import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 
 /**
  * A standard, handbook or paper.
@@ -26,19 +27,7 @@ export interface Source {
   readonly doi?: string;
 }
 
-/**
- * The bibliography: every work that a verdict or a doc comment cites, by its id.
- *
- * Source: the works themselves.
- *
- * @example
- * ```ts
- * import { bibliography } from "hvac-install-math/sources";
- *
- * bibliography["jcgm-106-2012"].edition; // => JCGM 106:2012
- * ```
- */
-export const bibliography = {
+const works = {
   "abramowitz-stegun-1964": {
     readAs: "memory",
     title: "Handbook of Mathematical Functions (Abramowitz, M.; Stegun, I. A.)",
@@ -572,6 +561,20 @@ export const bibliography = {
     doi: "10.1063/1.1461829",
   },
 } as const;
+
+/**
+ * The bibliography: every work that a verdict or a doc comment cites, by its id.
+ *
+ * Source: the works themselves.
+ *
+ * @example
+ * ```ts
+ * import { bibliography } from "hvac-install-math/sources";
+ *
+ * bibliography["jcgm-106-2012"].edition; // => JCGM 106:2012
+ * ```
+ */
+export const bibliography: typeof works = /* @__PURE__ */ frozen(works);
 
 /** The id of a work in the {@link bibliography}. Source: none; the library's own names. */
 export type SourceId = keyof typeof bibliography;

@@ -1,6 +1,7 @@
 // R-1234ze(E), trans-1,3,3,3-tetrafluoroprop-1-ene: coefficients of the equation of state.
 // Follows Thol M., Lemmon E.W. (2016), doi:10.1007/s10765-016-2040-6.
 // Does not cover temperatures outside 168.62 K (triple point) to 420 K, nor pressures above 15 MPa.
+import { frozen } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -12,7 +13,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Thol M., Lemmon E.W. (2016), Int. J. Thermophys. 37:1-16, doi:10.1007/s10765-016-2040-6;
  * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
  */
-export const R1234zeE: PureFluid = {
+export const R1234zeE: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",
   id: "R1234zeE",
   designation: "R-1234ze(E)",
@@ -106,4 +107,4 @@ export const R1234zeE: PureFluid = {
     journal: "Int. J. Thermophys. 37:1-16",
     doi: "10.1007/s10765-016-2040-6",
   },
-};
+});

@@ -1,6 +1,7 @@
 // R-290, propane: coefficients of the equation of state.
 // Follows Lemmon E.W., McLinden M.O., Wagner W. (2009), doi:10.1021/je900217v.
 // Does not cover temperatures outside 85.525 K (triple point) to 650 K, nor pressures above 1000 MPa.
+import { frozen } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -9,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., McLinden M.O., Wagner W. (2009), J. Chem. Eng. Data 54:3141-3180, doi:10.1021/je900217v;
  * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
  */
-export const R290: PureFluid = {
+export const R290: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",
   id: "R290",
   designation: "R-290",
@@ -107,4 +108,4 @@ export const R290: PureFluid = {
     journal: "J. Chem. Eng. Data 54:3141-3180",
     doi: "10.1021/je900217v",
   },
-};
+});
