@@ -3,7 +3,6 @@
 // Does not cover what was not recorded: that is listed as missing and never counts as passed.
 import {
   type Assessment,
-  explain,
   overallOutcome,
   type Reason,
   type Statement,
@@ -200,7 +199,9 @@ function reasonsOf(
       if (!first || held.some(({ hold }) => hold.reason === first)) continue;
       const text = `{inStep} ({inPart}): ${first.text}`;
       said[assessment.outcome].push(
-        statement(first.code, text, { ...first.values, inStep: name, inPart: path }),
+        first.text === undefined
+          ? first
+          : statement(first.code, text, { ...first.values, inStep: name, inPart: path }),
       );
     }
     for (const { path, value, allowed } of problems) {
@@ -217,7 +218,7 @@ function reasonsOf(
   return { deciding, passed: said.pass };
 }
 
-/** Each sentence once. */
+/** Each statement once. */
 function unlike(all: readonly Statement[]): Statement[] {
-  return [...new Map(all.map((one) => [explain(one), one])).values()];
+  return [...new Map(all.map((one) => [JSON.stringify([one.code, one.values]), one])).values()];
 }

@@ -2,11 +2,12 @@
 // Follows manufacturers' published manuals, brands withheld: Δm = rate · max(0, L − L_pre), or without
 // the max. Does not cover a charge from tube volume: where the unit expands the liquid outdoors the line
 // carries two-phase flow and holds less.
-import { type Statement, statement } from "../assessment/assessment.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import type { Finding } from "./decide.ts";
+import { say } from "./statements.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -33,15 +34,14 @@ export interface AdditionalChargeInput extends ChargeBounds {
   readonly shortLineRule: ShortLineRule;
 }
 
-/** Kilograms to add for one line, how many more for a metre more, and why. Internal. */
+/** Kilograms to add for one line, how many more for a meter more, and why. Internal. */
 export function chargeOfLine(
   path: string,
   input: Pick<AdditionalChargeInput, "length" | "preChargedLength" | "rate" | "shortLineRule">,
 ): {
   exact: number;
   slope: number;
-  why: Statement;
-  undecided: boolean;
+  why: Finding;
   rate: Quantity<"massPerLength">;
 } {
   const { length, preChargedLength } = objectOf("input", input);
@@ -55,38 +55,29 @@ export function chargeOfLine(
   ]);
   const counted = rule === "add-and-subtract" ? excess : Math.max(0, excess);
   const exact = rate.si * counted;
-  const undecided = excess < 0 && rule === "not-stated";
-  const values = {
+  const line = {
     length,
     preCharged: preChargedLength,
-    rate: rate,
-    charge: new Quantity(Math.abs(exact), massUnitOf(rate)),
     difference: new Quantity(Math.abs(excess), length.unit),
   };
-  const why = undecided
-    ? statement(
-        "short-line-rule-not-stated",
-        "{length} is {difference} short of the {preCharged} pre-charged: ask the manual whether to take refrigerant out.",
-        values,
-      )
-    : exact > 0
-      ? statement(
-          "add",
-          "Add {charge}: {length} is {difference} more than the {preCharged} pre-charged, at {rate}.",
-          values,
-        )
-      : exact < 0
-        ? statement(
-            "take-out",
-            "Take out {charge}: {length} is {difference} less than the {preCharged} pre-charged, at {rate}.",
-            values,
-          )
-        : statement(
-            "nothing-to-add",
-            "The factory charge covers {length} of line ({preCharged} pre-charged).",
-            values,
-          );
-  return { exact, slope: counted === 0 ? 0 : rate.si, why, undecided, rate };
+  const ruled = { ...line, rate, charge: new Quantity(Math.abs(exact), massUnitOf(rate)) };
+  const why: Finding =
+    excess < 0 && rule === "not-stated"
+      ? {
+          outcome: "inconclusive",
+          said: say("line-set.short-line-rule-not-known", line),
+          actions: [say("line-set.enter-short-line-rule")],
+        }
+      : {
+          outcome: "pass",
+          said:
+            exact > 0
+              ? say("line-set.add", ruled)
+              : exact < 0
+                ? say("line-set.take-out", ruled)
+                : say("line-set.nothing-to-add", { length, preCharged: preChargedLength }),
+        };
+  return { exact, slope: counted === 0 ? 0 : rate.si, why, rate };
 }
 
 /**
@@ -102,7 +93,7 @@ export function chargeOfLine(
  * in that order. `inconclusive` when a short run's rule is not stated, a limit on the total is given
  * without the factory charge, or a limit is nearer than the uncertainty lets one tell.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
- * Cautions: weigh the charge, only into a tested and evacuated system; liquid refrigerant freezes skin;
+ * Cautions: weigh the charge, only into a tested and evacuated system; liquid refrigerant causes frostbite;
  * flammables (A2L, A2, A3) need tools rated for them and the room's charge limit; the nameplate decides.
  *
  * Source: manufacturers' published manuals, brands withheld.
@@ -126,11 +117,18 @@ export function chargeOfLine(
  * ```
  */
 export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
-  const { exact, slope, why, undecided, rate } = chargeOfLine("", input);
+  const { exact, slope, why, rate } = chargeOfLine("", input);
   const { preChargedLength, maximumLength } = input;
   if (maximumLength !== undefined) {
     const max = siOf("maximumLength", maximumLength, "length", { above: 0 });
     siOf("preChargedLength", preChargedLength, "length", { max });
   }
-  return judgeCharge(exact, slope, input.length, [why], undecided, input, massUnitOf(rate));
+  return judgeCharge({
+    exact,
+    slope,
+    run: input.length,
+    why: [why],
+    bounds: input,
+    rateUnit: massUnitOf(rate),
+  });
 }

@@ -1,4 +1,4 @@
-// What does the nameplate's rate mean? Mass per length, or a mass for every so many feet or metres.
+// What does the nameplate's rate mean? Mass per length, or a mass for every so many feet or meters.
 // Follows the two ways in which manufacturers' published manuals print it.
 // Does not cover rates that follow from geometry: those are a plausibility check (full-line.ts).
 import { requireKind, siOf } from "../quantity/check.ts";

@@ -2,18 +2,14 @@
 // Follows manufacturers' published manuals: length limits, rounding on the scale, total on the label; limits
 // with uncertainty by JCGM 106:2012, 8.3.
 // Does not cover the room limit itself: charge-limit computes it.
-import {
-  type Assessment,
-  cite,
-  type Outcome,
-  type Statement,
-  statement,
-} from "../assessment/assessment.ts";
-import { conformity } from "../assessment/conformity.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { decide, type Finding, heldTo } from "./decide.ts";
 import { manuals, refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
+import { type LineSetStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * What bounds the added charge. All from the nameplate or manual; each that is missing shows among the
@@ -43,7 +39,7 @@ export interface ChargeBounds {
  *
  * Source: none; the library's own type.
  */
-export interface ChargeAssessment extends Assessment {
+export interface ChargeAssessment extends Verdict {
   /** What to add, negative to take out; rounded to the scale's step where that was given. */
   readonly additionalCharge: Quantity<"mass">;
   /** The same before rounding. */
@@ -57,80 +53,31 @@ export interface ChargeAssessment extends Assessment {
   readonly expandedUncertainty?: Quantity<"mass">;
 }
 
-/** Holds a value against limits; a hair of binary arithmetic breaks none. */
-function holds<K extends "length" | "mass">(
-  value: Quantity<K>,
-  uncertainty: number,
-  side: "lowerLimit" | "upperLimit",
-  limit: Quantity<K>,
-): Outcome {
-  const hair = side === "lowerLimit" ? 1 - 1e-12 : 1 + 1e-12;
-  return conformity<K>({
-    value,
-    standardUncertainty: new Quantity(uncertainty, value.unit) as never,
-    [side]: new Quantity(limit.si * hair, limit.unit),
-  }).outcome;
+/** An added charge to be judged. */
+export interface AddedCharge {
+  /** What the rule adds, in kilograms. */
+  readonly exact: number;
+  /** What a meter more of line would add, in kilograms. */
+  readonly slope: number;
+  /** The whole length of line. */
+  readonly run: Quantity<"length">;
+  /** What the rule says. */
+  readonly why: readonly Finding[];
+  readonly bounds: ChargeBounds;
+  readonly rateUnit: Unit<"mass">;
+  /** Of how many lines, each measured on its own, the run is the sum; 1 when left out. */
+  readonly lines?: number;
 }
 
-/**
- * Judges an added charge of `exact` kilograms for `run` of line, of which a metre more would add `slope`
- * kilograms; the run is the sum of so many `lines`, each measured on its own. Internal.
- */
-export function judgeCharge(
-  exact: number,
-  slope: number,
-  run: Quantity<"length">,
-  why: readonly Statement[],
-  undecided: boolean,
-  bounds: ChargeBounds,
-  rateUnit: Unit<"mass">,
-  lines = 1,
-): ChargeAssessment {
-  const { factoryCharge, maximumLength, minimumLength, maximumCharge, scaleResolution } = bounds;
-  const { lengthUncertainty, safetyClass } = bounds;
+/** Judges an added charge. Internal. */
+export function judgeCharge(added: AddedCharge): ChargeAssessment {
+  const { exact, slope, bounds, rateUnit } = added;
+  const { factoryCharge, scaleResolution, lengthUncertainty, safetyClass } = bounds;
   const uLength =
     lengthUncertainty === undefined
       ? 0
       : siOf("lengthUncertainty", lengthUncertainty, "length", { min: 0 });
-  const said: Record<Outcome, Statement[]> = {
-    fail: [],
-    inconclusive: undecided ? [...why] : [],
-    pass: undecided ? [] : [...why],
-  };
-  const assumptions: Statement[] = [];
-  const assume = (code: string, what: string) =>
-    assumptions.push(statement(code, `${what} was not given and not checked.`));
-  const limitLength = (
-    code: string,
-    side: "lowerLimit" | "upperLimit",
-    limit: Quantity<"length">,
-    text: string,
-  ) => {
-    const outcome = holds(run, uLength * Math.sqrt(lines), side, limit); // JCGM 100:2008, eq. 10
-    if (outcome === "pass") return;
-    const verb = outcome === "fail" ? "is" : "may be";
-    said[outcome].push(statement(code, `{length} ${verb} ${text}`, { length: run, limit }));
-  };
-
-  if (maximumLength !== undefined) {
-    siOf("maximumLength", maximumLength, "length", { above: 0 });
-    limitLength(
-      "too-long",
-      "upperLimit",
-      maximumLength,
-      "longer than the {limit} allowed: no charge makes up for it.",
-    );
-  } else assume("maximum-length-not-given", "The manual's longest run");
-  if (minimumLength !== undefined) {
-    siOf("minimumLength", minimumLength, "length", { min: 0 });
-    limitLength(
-      "too-short",
-      "lowerLimit",
-      minimumLength,
-      "shorter than the {limit} needed: noise, vibration, liquid return.",
-    );
-  } else assume("minimum-length-not-given", "The manual's shortest run");
-
+  const ofLength = lengthFindings(added, uLength);
   const unit = scaleResolution?.unit ?? factoryCharge?.unit ?? rateUnit;
   const step =
     scaleResolution === undefined
@@ -139,50 +86,13 @@ export function judgeCharge(
   const charge = step ? Math.round(exact / step) * step : exact;
   const u = Math.hypot(slope * uLength, step / Math.sqrt(12));
   const additionalCharge = new Quantity(charge, unit);
-  let total: Quantity<"mass"> | undefined;
-  if (factoryCharge !== undefined) {
-    const factory = siOf("factoryCharge", factoryCharge, "mass", { above: 0 });
-    if (factory + charge <= 0) {
-      throw new InvalidInputError({
-        argument: "factoryCharge",
-        value: String(factoryCharge),
-        allowed: `more than the ${new Quantity(-charge, unit)} that the rule takes out`,
-      });
-    }
-    total = new Quantity(factory + charge, unit);
-  }
-  if (maximumCharge !== undefined) {
-    siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
-    const value = total ?? additionalCharge;
-    const outcome = holds(value, u, "upperLimit", maximumCharge);
-    const values = { limit: maximumCharge, charge: value };
-    if (outcome !== "pass") {
-      const verb = outcome === "fail" ? "is" : "may be";
-      said[outcome].push(
-        statement("over-limit", `{charge} ${verb} more than the {limit} allowed.`, values),
-      );
-    } else if (!total) {
-      said.inconclusive.push(
-        statement(
-          "total-unknown",
-          "State the factory charge to hold the total to {limit}.",
-          values,
-        ),
-      );
-    }
-  } else if (!safetyClass?.endsWith("1")) {
-    assume("room-limit-not-given", "The charge limit of the room");
-  }
-
-  return {
-    outcome: said.fail.length ? "fail" : said.inconclusive.length ? "inconclusive" : "pass",
-    reasons: [...said.fail, ...said.inconclusive, ...said.pass],
-    assumptions,
+  const total = totalOf(factoryCharge, charge, unit);
+  const ofCharge = chargeFindings(bounds, additionalCharge, total, u);
+  return verdict({
+    ...decide([...ofLength, ...ofCharge, ...added.why]),
+    assumptions: assumptionsOf(bounds),
     cautions: [
-      statement(
-        "weigh",
-        "Weigh the charge; only into a system that has passed its pressure test and evacuation.",
-      ),
+      caution("finding", say("line-set.charge-after-tests")),
       ...refrigerantCautions(safetyClass),
     ],
     sources: [manuals, ...(safetyClass ? [cite("ashrae-34-2022", "6.1")] : [])],
@@ -190,5 +100,75 @@ export function judgeCharge(
     unroundedCharge: new Quantity(exact, unit),
     ...(total && { totalCharge: total }),
     ...(u > 0 && { expandedUncertainty: new Quantity(2 * u, unit) }),
-  };
+  });
+}
+
+/** The limits of length that the run does not keep, or may not. */
+function lengthFindings({ run, bounds, lines = 1 }: AddedCharge, uLength: number): Finding[] {
+  const { maximumLength, minimumLength } = bounds;
+  const held = { figure: "length", value: run, uncertainty: uLength * Math.sqrt(lines) } as const; // JCGM 100:2008, eq. 10
+  const found: Finding[] = [];
+  if (maximumLength !== undefined) {
+    siOf("maximumLength", maximumLength, "length", { above: 0 });
+    const remedy = say("line-set.shorten-line", { limit: maximumLength });
+    found.push(heldTo({ ...held, side: "maximum", limit: maximumLength, remedy }));
+  }
+  if (minimumLength !== undefined) {
+    siOf("minimumLength", minimumLength, "length", { min: 0 });
+    const remedy = say("line-set.lengthen-line", { limit: minimumLength });
+    found.push(heldTo({ ...held, side: "minimum", limit: minimumLength, remedy }));
+  }
+  return found.filter(({ outcome }) => outcome !== "pass");
+}
+
+/** Factory and added charge together, where the factory charge was given. */
+function totalOf(
+  factoryCharge: Quantity<"mass"> | undefined,
+  added: number,
+  unit: Unit<"mass">,
+): Quantity<"mass"> | undefined {
+  if (factoryCharge === undefined) return undefined;
+  const factory = siOf("factoryCharge", factoryCharge, "mass", { above: 0 });
+  if (factory + added > 0) return new Quantity(factory + added, unit);
+  throw new InvalidInputError({
+    argument: "factoryCharge",
+    value: String(factoryCharge),
+    allowed: `more than the ${new Quantity(-added, unit)} that the rule takes out`,
+  });
+}
+
+/** The limit of the charge, where it is not kept, may not be, or cannot be checked. */
+function chargeFindings(
+  { maximumCharge }: ChargeBounds,
+  added: Quantity<"mass">,
+  total: Quantity<"mass"> | undefined,
+  uncertainty: number,
+): Finding[] {
+  if (maximumCharge === undefined) return [];
+  siOf("maximumCharge", maximumCharge, "mass", { above: 0 });
+  const limit = maximumCharge;
+  const found = heldTo({
+    figure: total ? "total-charge" : "added-charge",
+    value: total ?? added,
+    uncertainty,
+    side: "maximum",
+    limit,
+    remedy: say("line-set.reduce-charge", { limit }),
+  });
+  if (found.outcome !== "pass") return [found];
+  if (total) return [];
+  const said = say("line-set.total-not-known", { limit });
+  return [{ outcome: "inconclusive", said, actions: [say("line-set.enter-factory-charge")] }];
+}
+
+/** The limits that were not checked. */
+function assumptionsOf(bounds: ChargeBounds): LineSetStatement[] {
+  const { maximumLength, minimumLength, maximumCharge, safetyClass } = bounds;
+  return [
+    ...(maximumLength === undefined ? [say("line-set.maximum-length-not-checked")] : []),
+    ...(minimumLength === undefined ? [say("line-set.minimum-length-not-checked")] : []),
+    ...(maximumCharge === undefined && !safetyClass?.endsWith("1")
+      ? [say("line-set.room-limit-not-checked")]
+      : []),
+  ];
 }

@@ -1,6 +1,6 @@
 // How much pressure does the flow lose in the tube? Velocity, Reynolds number and Darcy's loss.
 // Follows Darcy-Weisbach, Δp = f·(L/d)·ρv²/2, with frictionFactor; roughness of drawn tubing by Moody (1944).
-// Does not cover two-phase flow, and vapour whose density changes much along the line: keep the loss
+// Does not cover two-phase flow, and vapor whose density changes much along the line: keep the loss
 // below a tenth of the absolute pressure there.
 import { numberOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -31,7 +31,7 @@ export interface TubeFlow {
 export interface FrictionLossInput extends TubeFlow {
   /** Length of tube with the equivalent length of bends and fittings. */
   readonly length: Quantity<"length">;
-  /** Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapour at 5 °C about 12.5 (from memory). */
+  /** Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapor at 5 °C about 12.5 (from memory). */
   readonly viscosityMicropascalSecond: number;
   /** Roughness of the bore; drawn copper, 1.5 µm, when left out. */
   readonly roughness?: Quantity<"length">;
@@ -95,7 +95,7 @@ export function lineVelocity(flow: TubeFlow): Quantity<"speed"> {
 /**
  * Pressure that single-phase flow loses to friction in a tube.
  *
- * Assumes liquid all the way, or vapour whose density hardly changes; drawn copper unless the roughness
+ * Assumes liquid all the way, or vapor whose density hardly changes; drawn copper unless the roughness
  * is given.
  *
  * @param input - Tube, length with the equivalent length of fittings, mass flow, density, viscosity.

@@ -33,7 +33,7 @@ export interface LiquidFilledTube {
   readonly temperature: Quantity<"temperature">;
 }
 
-/** Mass per metre in kg/m. Internal. */
+/** Mass per meter in kg/m. Internal. */
 export function fillOf(filled: FilledTube | LiquidFilledTube, path = ""): number {
   objectOf(path.slice(0, -1) || "filled", filled);
   const density =

@@ -1,10 +1,10 @@
-// Which of the two lines is which? The smaller tube carries the liquid, the larger the vapour.
+// Which of the two lines is which? The smaller tube carries the liquid, the larger the vapor.
 // Follows common practice of split systems, no source. Does not cover three-pipe heat-recovery systems.
 import { InvalidInputError } from "../quantity/errors.ts";
 import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
- * The liquid and the vapour line of a line set. The vapour line is the suction line in cooling and
+ * The liquid and the vapor line of a line set. The vapor line is the suction line in cooling and
  * carries hot gas at high pressure in heating.
  *
  * Source: common practice, no source.
@@ -17,7 +17,7 @@ export interface LinePair<T extends TubeSize> {
 }
 
 /**
- * Tells the liquid line from the vapour line by outside diameter.
+ * Tells the liquid line from the vapor line by outside diameter.
  *
  * @param a - One of the two tubes.
  * @param b - The other.

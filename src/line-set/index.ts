@@ -32,6 +32,13 @@ export * from "./metric-tubes.ts";
 export * from "./multi-split-charge.ts";
 export * from "./rate-for-liquid-line.ts";
 export * from "./recovery.ts";
+export type {
+  LineSetFigure,
+  LineSetStatement,
+  LineSetStatements,
+  LineSetWord,
+  RateSlip,
+} from "./statements.ts";
 export * from "./static-head.ts";
 export * from "./stock-length.ts";
 export {

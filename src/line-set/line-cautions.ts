@@ -1,8 +1,11 @@
 // What can hurt someone at a line set? The cautions that the verdicts of this module share. Internal.
 // Follows the warnings of manufacturers' published manuals, in our own words; ASHRAE 34-2022 names the
 // safety classes. Does not cover first aid, transport or the law on handling refrigerants.
-import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import type { Caution } from "../assessment/caution.ts";
+import { danger, type SafetyStatement } from "../assessment/safety.ts";
 import { oneOf } from "../quantity/check.ts";
+import type { LineSetStatement } from "./statements.ts";
 
 /**
  * Safety class of a refrigerant: toxicity A or B, flammability 1 (none) to 3 (higher).
@@ -11,48 +14,26 @@ import { oneOf } from "../quantity/check.ts";
  */
 export type SafetyClass = "A1" | "A2L" | "A2" | "A3" | "B1" | "B2L" | "B2" | "B3";
 
-/** The manual decides. */
-export const manualDecides: Caution = /* @__PURE__ */ statement(
-  "manual-decides",
-  "The nameplate, the manufacturer's instructions and the local code override this result.",
-);
+/** A caution of this module. */
+export type Heeded = Caution<LineSetStatement | SafetyStatement>;
 
 /** Lines under pressure. */
-export const underPressure: Caution = /* @__PURE__ */ statement(
-  "under-pressure",
-  "Lines hold refrigerant under pressure: recover it before you cut, braze or loosen anything; liquid freezes skin and eyes.",
-);
-
-/** Work on a wall or roof. */
-export const workAtHeight: Caution = /* @__PURE__ */ statement(
-  "height",
-  "Risers and wall sleeves mean work at height: secure yourself, the ladder and the tube.",
-);
+export const underPressure = (): readonly Heeded[] => [
+  danger("safety.open-under-pressure"),
+  danger("safety.refrigerant-contact"),
+];
 
 /** Tubing facts that are not in a standard. */
 export const manuals: Citation = /* @__PURE__ */ cite("manufacturer-manuals");
 
-/** What handling this refrigerant asks for. */
-export function refrigerantCautions(safetyClass?: SafetyClass): Caution[] {
+/** What handling this refrigerant asks for; a class that is not known may be flammable. */
+export function refrigerantCautions(safetyClass?: SafetyClass): readonly Heeded[] {
   if (safetyClass !== undefined) {
     oneOf("safetyClass", safetyClass, ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"]);
   }
-  const cautions = [manualDecides, underPressure];
-  if (!safetyClass?.endsWith("1")) {
-    cautions.push(
-      statement(
-        "flammable",
-        "{class} refrigerant: no ignition source, ventilate, leak detector on, tools rated for it, keep to the room's charge limit.",
-        { class: safetyClass ?? "If flammable (A2L, A2, A3), the" },
-      ),
-    );
-  }
-  if (safetyClass?.startsWith("B")) {
-    cautions.push(
-      statement("toxic", "{class} refrigerant is toxic: protect your breathing.", {
-        class: safetyClass,
-      }),
-    );
-  }
-  return cautions;
+  return [
+    ...underPressure(),
+    ...(safetyClass?.endsWith("1") ? [] : [danger("safety.flammable-refrigerant")]),
+    ...(safetyClass?.startsWith("B") ? [danger("safety.toxic-refrigerant")] : []),
+  ];
 }

@@ -1,18 +1,16 @@
 // Do the insulated pair, the drain and the cable fit this cover duct or wall sleeve?
 // Follows plane geometry: circles side by side in a circle or a rectangle (pack-circles.ts).
 // Does not cover fill limits for cables in conduit (electrical codes) and foam that is squeezed: it sweats.
-import {
-  type Assessment,
-  cite,
-  type Outcome,
-  type Statement,
-  statement,
-} from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { danger } from "../assessment/safety.ts";
 import { listOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { workAtHeight } from "./line-cautions.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { decide, type Finding } from "./decide.ts";
 import { leastRadius, packCircles, tooLargeForRectangle } from "./pack-circles.ts";
+import { say, type Verdict } from "./statements.ts";
 import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -60,8 +58,8 @@ export interface LineFitInput {
  *
  * Source: none; the library's own type.
  */
-export interface LineFitAssessment extends Assessment {
-  /** Where each item lies, from the centre of a sleeve or from the corner of a duct; empty when none was found. */
+export interface LineFitAssessment extends Verdict {
+  /** Where each item lies, from the center of a sleeve or from the corner of a duct; empty when none was found. */
   readonly layout: readonly {
     /** The item's label. */
     readonly label: string;
@@ -101,7 +99,7 @@ export function insulatedDiameter(
   return new Quantity(diametersOf("tube", tube).outside + 2 * t, tube.outsideDiameter.unit);
 }
 
-/** Radii in metres, each with half the clearance. */
+/** Radii in meters, each with half the clearance. */
 function radiiOf(
   items: readonly RoundItem[],
   clearance?: Quantity<"length">,
@@ -139,7 +137,7 @@ function radiiOf(
  * import { mm } from "hvac-install-math/quantity";
  *
  * const sleeve = smallestSleeve([
- *   { label: "vapour line", diameter: mm(30) },
+ *   { label: "vapor line", diameter: mm(30) },
  *   { label: "liquid line", diameter: mm(26) },
  *   { label: "drain", diameter: mm(20) },
  *   { label: "cable", diameter: mm(12) },
@@ -189,7 +187,7 @@ export function smallestSleeve(
  *
  * const fit = assessLineFit({
  *   items: [
- *     { label: "vapour line", diameter: inch(1.375) },
+ *     { label: "vapor line", diameter: inch(1.375) },
  *     { label: "liquid line", diameter: inch(1.25) },
  *     { label: "drain", diameter: inch(0.75) },
  *     { label: "cable", diameter: inch(0.5) },
@@ -231,33 +229,35 @@ export function assessLineFit(input: LineFitInput): LineFitAssessment {
     y: new Quantity(y + corner, unit),
   }));
   const fill = radii.reduce((sum, r) => sum + Math.PI * (r - half) ** 2, 0) / area;
-  const outcome: Outcome = places ? "pass" : impossible ? "fail" : "inconclusive";
-  const sleeve = () => smallestSleeve(items, clearance);
-  const reason: Statement = places
-    ? statement("fits", "The items fit and fill {percent} % of the opening.", {
-        percent: Math.round(100 * fill),
-      })
-    : impossible
-      ? statement("too-small", "The opening is too small; a sleeve of {sleeve} takes the items.", {
-          sleeve: sleeve(),
-        })
-      : statement("no-layout-found", "No layout was found; a sleeve of {sleeve} takes the items.", {
-          sleeve: sleeve(),
-        });
-  return {
-    outcome,
-    reasons: [reason],
+  const found = places
+    ? ({ outcome: "pass", said: say("line-set.items-fit", { fill: wholePercent(fill) }) } as const)
+    : tooTight(impossible, smallestSleeve(items, clearance));
+  return verdict({
+    ...decide([found]),
     assumptions: [
-      statement("round-and-stiff", "Items are straight, round and not squeezed."),
-      ...(clearance ? [] : [statement("no-clearance", "No room is kept for pulling through.")]),
+      say("line-set.round-and-stiff"),
+      ...(clearance ? [] : [say("line-set.no-clearance")]),
     ],
     cautions: [
-      statement("drilling", "Look for wires and pipes before you drill; switch off what is near."),
-      statement("drain-falls", "The drain keeps its fall outwards; seal the sleeve."),
-      workAtHeight,
+      caution("finding", say("line-set.drain-falls-outward")),
+      caution("danger", say("line-set.drilling")),
+      danger("safety.work-at-height"),
     ],
     sources: [cite("common-practice")],
     layout,
     fill,
+  });
+}
+
+const wholePercent = (share: number): Quantity<"ratio"> => percent(Math.round(100 * share));
+
+/** That no layout was found, proven or not, and the sleeve that takes the items. */
+function tooTight(impossible: boolean, sleeve: Quantity<"length">): Finding {
+  return {
+    outcome: impossible ? "fail" : "inconclusive",
+    said: impossible
+      ? say("line-set.opening-too-small", { sleeve })
+      : say("line-set.no-layout-found", { sleeve }),
+    actions: [say("line-set.larger-opening", { sleeve })],
   };
 }

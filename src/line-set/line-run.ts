@@ -1,13 +1,15 @@
 // Is this run allowed? Length, lift, bends, oil traps and extra oil against the manual's limits.
 // Follows manufacturers' published manuals, brands withheld; limits with uncertainty by JCGM 106:2012, 8.3.
 // Does not cover limits that the manual does not state: none is assumed.
-import { type Assessment, cite, overallOutcome, statement } from "../assessment/assessment.ts";
-import { conformity } from "../assessment/conformity.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
+import { danger } from "../assessment/safety.ts";
 import { objectOf, oneOf, siOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { mL } from "../quantity/units/geometry.ts";
-import { manualDecides, manuals, workAtHeight } from "./line-cautions.ts";
+import { decide, type Finding, heldTo } from "./decide.ts";
+import { manuals } from "./line-cautions.ts";
+import { oilOf, trapsOf } from "./line-oil.ts";
+import { say, type Verdict } from "./statements.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -28,7 +30,7 @@ export interface RunLimits {
   readonly maximumBends?: number;
   /** Length of straight tube that a bend counts for; `maximumLength` then holds the equivalent length. */
   readonly bendEquivalentLength?: Quantity<"length">;
-  /** Oil traps in the vapour riser: one for every `spacing` where the lift is more than `above`. */
+  /** Oil traps in the vapor riser: one for every `spacing` where the lift is more than `above`. */
   readonly oilTraps?: {
     /** Lift that still needs none. */
     readonly above: Quantity<"length">;
@@ -71,31 +73,20 @@ export interface LineRunInput {
  *
  * Source: none; the library's own type.
  */
-export interface LineRunAssessment extends Assessment {
+export interface LineRunAssessment extends Verdict {
   /** Length plus what the bends count for. */
   readonly equivalentLength: Quantity<"length">;
-  /** Oil traps in the vapour riser by the manual's rule, without the one at its foot. */
+  /** Oil traps in the vapor riser by the manual's rule, without the one at its foot. */
   readonly oilTraps: number;
   /** Oil to add by the manual's rule. */
   readonly extraOil: Quantity<"volume">;
 }
 
-/** Code and words of each limit. */
-const limitNames = {
-  maximumLength: ["maximum-length", "longest run"],
-  minimumLength: ["minimum-length", "shortest run"],
-  maximumLift: ["maximum-lift", "largest lift"],
-  maximumLiftOutdoorAbove: [
-    "maximum-lift-outdoor-above",
-    "largest lift with the outdoor unit above",
-  ],
-} as const;
-
 /**
  * Holds length, lift and bends of a run against the manual's limits, and counts oil traps and extra oil
  * by the manual's rule.
  *
- * Assumes one vapour and one liquid line of the same length. Traps are counted only where the vapour
+ * Assumes one vapor and one liquid line of the same length. Traps are counted only where the vapor
  * rises in cooling, that is, where the outdoor unit is above; the top of the riser needs none.
  *
  * @param input - The run and the limits; at least one limit.
@@ -147,94 +138,103 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     run + (bend === undefined ? 0 : count * lengthOf("limits.bendEquivalentLength", bend)),
     length.unit,
   );
-
-  const reasons: { said: ReturnType<typeof statement>; outcome: Assessment["outcome"] }[] = [];
-  const check = (
-    name: keyof typeof limitNames,
-    value: Quantity<"length">,
-    limit: Quantity<"length"> | undefined,
-    side: "upperLimit" | "lowerLimit",
-  ) => {
-    if (limit === undefined) return;
-    lengthOf(`limits.${name}`, limit);
-    // A hair of binary arithmetic breaks no limit.
-    const hair = side === "lowerLimit" ? 1 - 1e-12 : 1 + 1e-12;
-    const held = new Quantity(limit.si * hair, limit.unit);
-    const { outcome } = conformity({ value, standardUncertainty: u, [side]: held });
-    const verb = { pass: "keeps", fail: "breaks", inconclusive: "is too close to" }[outcome];
-    const [code, words] = limitNames[name];
-    reasons.push({
-      outcome,
-      said: statement(code, `{value} ${verb} the ${words} of {limit}.`, {
-        value: value,
-        limit,
-      }),
-    });
-  };
-  check("maximumLength", equivalentLength, limits?.maximumLength, "upperLimit");
-  if (bend && bends === undefined && limits.maximumLength) {
-    reasons.push({
-      outcome: "inconclusive",
-      said: statement("bends-not-counted", "Count the bends: each counts for {bend}.", { bend }),
-    });
-  }
-  check("minimumLength", length, limits?.minimumLength, "lowerLimit");
-  const { maximumLift, maximumLiftOutdoorAbove } = limits ?? {};
-  for (const [name, limit] of Object.entries({ maximumLift, maximumLiftOutdoorAbove })) {
-    if (limit !== undefined) lengthOf(`limits.${name}`, limit);
-  }
-  const overhead = above && maximumLiftOutdoorAbove !== undefined;
-  if (overhead) check("maximumLiftOutdoorAbove", lift, maximumLiftOutdoorAbove, "upperLimit");
-  else check("maximumLift", lift, maximumLift, "upperLimit");
-  if (limits?.maximumBends !== undefined) {
-    const most = wholeNumberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
-    reasons.push({
-      outcome: bends === undefined ? "inconclusive" : count > most ? "fail" : "pass",
-      said: statement("maximum-bends", "{count} bends; at most {most} allowed.", {
-        count: bends ?? "Unknown number of",
-        most,
-      }),
-    });
-  }
-  if (reasons.length === 0) {
+  const findings = [
+    ...lengthFindings(input, equivalentLength, u.si),
+    ...liftFindings(input, u.si),
+    ...bendFindings(input),
+  ];
+  if (findings.length === 0) {
     throw new InvalidInputError({
       argument: "limits",
       value: "nothing",
       allowed: "at least one limit of the manual",
     });
   }
-
-  let oilTraps = 0;
-  if (limits.oilTraps !== undefined) {
-    const { above: least, spacing } = objectOf("limits.oilTraps", limits.oilTraps);
-    const from = lengthOf("limits.oilTraps.above", least);
-    const every = siOf("limits.oilTraps.spacing", spacing, "length", { above: 0 });
-    if (above && height > from) oilTraps = Math.ceil(height / every - 1e-9) - 1;
-  }
-  let oil = 0;
-  if (limits.extraOil !== undefined) {
-    const { beyond, per, volume } = objectOf("limits.extraOil", limits.extraOil);
-    const step = siOf("limits.extraOil.per", per, "length", { above: 0 });
-    const excess = run - lengthOf("limits.extraOil.beyond", beyond);
-    oil =
-      siOf("limits.extraOil.volume", volume, "volume", { min: 0 }) *
-      Math.max(0, Math.ceil(excess / step - 1e-9));
-  }
-  const order = ["fail", "inconclusive", "pass"];
-  reasons.sort((a, b) => order.indexOf(a.outcome) - order.indexOf(b.outcome));
-  return {
-    outcome: overallOutcome(reasons.map(({ outcome }) => outcome)),
-    reasons: reasons.map(({ said }) => said),
-    assumptions: [
-      statement(
-        "limits-of-the-manual",
-        "The limits are those of this unit's manual; others were not checked.",
-      ),
-    ],
-    cautions: [manualDecides, workAtHeight],
+  return verdict({
+    ...decide(findings),
+    assumptions: [say("line-set.limits-of-the-manual")],
+    cautions: [danger("safety.work-at-height")],
     sources: [manuals, cite("jcgm-106-2012", "8.3")],
     equivalentLength,
-    oilTraps,
-    extraOil: new Quantity(oil, limits.extraOil ? limits.extraOil.volume.unit : mL),
-  };
+    oilTraps: above ? trapsOf(limits, height) : trapsOf(limits, 0),
+    extraOil: oilOf(limits, run),
+  });
+}
+
+/** Length against the longest and the shortest run; a bend that counts as length must be counted. */
+function lengthFindings(
+  { length, limits, bends }: LineRunInput,
+  equivalentLength: Quantity<"length">,
+  uncertainty: number,
+): Finding[] {
+  const { maximumLength, minimumLength, bendEquivalentLength: bend } = limits ?? {};
+  const found: Finding[] = [];
+  if (maximumLength !== undefined) {
+    lengthOf("limits.maximumLength", maximumLength);
+    const figure = bend === undefined ? "length" : "equivalent-length";
+    const remedy = say("line-set.shorten-line", { limit: maximumLength });
+    const side = "maximum";
+    const value = equivalentLength;
+    found.push(heldTo({ figure, value, uncertainty, side, limit: maximumLength, remedy }));
+    if (bend && bends === undefined) {
+      found.push({
+        outcome: "inconclusive",
+        said: say("line-set.bend-length-not-counted", { bend }),
+        actions: [say("line-set.count-bends")],
+      });
+    }
+  }
+  if (minimumLength !== undefined) {
+    lengthOf("limits.minimumLength", minimumLength);
+    const remedy = say("line-set.lengthen-line", { limit: minimumLength });
+    const held = { figure: "length", value: length, uncertainty, side: "minimum" } as const;
+    found.push(heldTo({ ...held, limit: minimumLength, remedy }));
+  }
+  return found;
+}
+
+/** Height difference against the limit that belongs to the place of the outdoor unit. */
+function liftFindings({ lift, outdoorUnit, limits }: LineRunInput, uncertainty: number): Finding[] {
+  const { maximumLift, maximumLiftOutdoorAbove } = limits ?? {};
+  for (const [name, limit] of Object.entries({ maximumLift, maximumLiftOutdoorAbove })) {
+    if (limit !== undefined) lengthOf(`limits.${name}`, limit);
+  }
+  const overhead = outdoorUnit === "above" && maximumLiftOutdoorAbove !== undefined;
+  const limit = overhead ? maximumLiftOutdoorAbove : maximumLift;
+  if (limit === undefined) return [];
+  return [
+    heldTo({
+      figure: overhead ? "height-difference-outdoor-above" : "height-difference",
+      value: lift,
+      uncertainty,
+      side: "maximum",
+      limit,
+      remedy: say("line-set.reduce-height", { limit }),
+    }),
+  ];
+}
+
+/** Bends against the most that are allowed. */
+function bendFindings({ bends, limits }: LineRunInput): Finding[] {
+  if (limits?.maximumBends === undefined) return [];
+  const most = wholeNumberOf("limits.maximumBends", limits.maximumBends, { min: 0 });
+  if (bends === undefined) {
+    return [
+      {
+        outcome: "inconclusive",
+        said: say("line-set.bends-not-counted", { most }),
+        actions: [say("line-set.count-bends")],
+      },
+    ];
+  }
+  const said = { count: bends, most };
+  return bends > most
+    ? [
+        {
+          outcome: "fail",
+          said: say("line-set.bends-above-maximum", said),
+          actions: [say("line-set.fewer-bends", { most })],
+        },
+      ]
+    : [{ outcome: "pass", said: say("line-set.bends-within-maximum", said) }];
 }

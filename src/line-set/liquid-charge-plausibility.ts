@@ -2,12 +2,14 @@
 // Follows manufacturers' published rate tables, brands withheld: with the expansion device in the indoor
 // unit they print 1.1 to 1.7 times the full line, with the device outdoors 0.47 to 0.85 times.
 // Does not cover the charge itself: the nameplate decides, this only finds slips.
-import { type Assessment, type Outcome, statement } from "../assessment/assessment.ts";
+import { type Outcome, verdict } from "../assessment/assessment.ts";
 import { objectOf, oneOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
+import { decide, type Finding } from "./decide.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
-import { manualDecides, manuals } from "./line-cautions.ts";
+import { manuals } from "./line-cautions.ts";
+import { type RateSlip, say, type Verdict } from "./statements.ts";
 
 /**
  * Where the liquid is expanded in cooling: in the `indoor` unit the liquid line is full of liquid; in
@@ -16,13 +18,6 @@ import { manualDecides, manuals } from "./line-cautions.ts";
  * Source: manufacturers' published manuals, brands withheld.
  */
 export type ExpansionDevice = "indoor" | "outdoor" | "not-known";
-
-/**
- * A slip that the ratio points to: a figure per foot read as per metre, or the reverse.
- *
- * Source: plane arithmetic, 1 ft = 0.3048 m.
- */
-export type RateSlip = "per-foot-taken-as-per-metre" | "per-metre-taken-as-per-foot";
 
 /**
  * The nameplate's rate and the line it is meant for.
@@ -42,7 +37,7 @@ export type LiquidChargePlausibilityInput = (FilledTube | LiquidFilledTube) & {
  *
  * Source: none; the library's own type.
  */
-export interface LiquidChargePlausibility extends Assessment<RateSlip> {
+export interface LiquidChargePlausibility extends Verdict<RateSlip> {
   /** What the line holds when full of liquid, in the unit of the rate. */
   readonly fullLineRate: Quantity<"massPerLength">;
   /** The nameplate's rate over the full line's. */
@@ -109,52 +104,43 @@ export function liquidChargePlausibility(
       : "fail";
   const [low, high] = windows[device];
   const fullLineRate = new Quantity(full, rate.unit);
-  const values = {
-    rate: rate,
-    full: fullLineRate,
-    ratio: Number(ratio.toPrecision(3)),
-    low,
-    high,
+  const values = { rate, full: fullLineRate, ratio: Number(ratio.toPrecision(3)), low, high };
+  const found: Record<Outcome, Finding> = {
+    pass: { outcome, said: say("line-set.rate-plausible", values) },
+    fail: {
+      outcome,
+      said: say("line-set.rate-implausible", values),
+      actions: [say("line-set.read-rate-again")],
+    },
+    inconclusive: {
+      outcome,
+      said: say("line-set.rate-fits-other-device", values),
+      actions: [say("line-set.enter-expansion-device")],
+    },
   };
-  const reasons = [
-    statement(
-      outcome === "pass" ? "plausible" : outcome === "fail" ? "implausible" : "other-device",
-      `{rate} is {ratio} of the {full} of a full line; {low} to {high} is plausible${
-        outcome === "fail"
-          ? ": read size, unit and nameplate again."
-          : outcome === "inconclusive"
-            ? ": ask where the expansion device sits."
-            : "."
-      }`,
-      values,
-    ),
-  ];
-  if (outcome !== "fail" && ratio < 0.9) {
-    reasons.push(
-      statement(
-        "two-phase-liquid-line",
-        "Lower than a full line is right where the liquid expands outdoors: the line then carries liquid and vapour.",
-      ),
-    );
-  }
-  const slip =
+  const slip: RateSlip | undefined =
     outcome !== "fail"
       ? undefined
       : inside(ratio / 0.3048, windows[device])
-        ? "per-foot-taken-as-per-metre"
+        ? "per-foot-taken-as-per-meter"
         : inside(ratio * 0.3048, windows[device])
-          ? "per-metre-taken-as-per-foot"
+          ? "per-meter-taken-as-per-foot"
           : undefined;
-  return {
-    outcome,
+  const aside =
+    slip === "per-foot-taken-as-per-meter"
+      ? say("line-set.rate-per-foot")
+      : slip === "per-meter-taken-as-per-foot"
+        ? say("line-set.rate-per-meter")
+        : outcome !== "fail" && ratio < 0.9
+          ? say("line-set.two-phase-liquid-line")
+          : undefined;
+  return verdict({
+    ...decide([found[outcome], ...(aside ? [{ outcome, said: aside }] : [])]),
     ...(slip && { cause: slip }),
-    reasons,
-    assumptions: [
-      statement("saturated-liquid", "The line is full of saturated liquid at its temperature."),
-    ],
-    cautions: [manualDecides],
+    assumptions: [say("line-set.saturated-liquid")],
+    cautions: [],
     sources: [manuals],
     fullLineRate,
     ratio,
-  };
+  });
 }

@@ -1,13 +1,15 @@
 // How far must the liquid be subcooled so that it reaches the indoor unit without flashing?
 // Follows hydrostatics and saturation: riser loss + friction loss + margin, read on the bubble curve.
 // Does not cover units that expand the liquid outdoors: their liquid line carries two phases by design.
-import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
-import { manualDecides, underPressure } from "./line-cautions.ts";
+import { decide, type Finding } from "./decide.ts";
+import { manuals, underPressure } from "./line-cautions.ts";
+import { say, type Verdict } from "./statements.ts";
 
 /**
  * The liquid line of a unit that expands the liquid at its far end.
@@ -34,7 +36,7 @@ export interface LiquidSubcoolingInput {
  *
  * Source: none; the library's own type.
  */
-export interface LiquidSubcoolingAssessment extends Assessment {
+export interface LiquidSubcoolingAssessment extends Verdict {
   /** Sum of the losses. */
   readonly pressureLoss: Quantity<"pressureDifference">;
   /** What the losses cost in bubble temperature; negative for a gain. */
@@ -77,8 +79,7 @@ export interface LiquidSubcoolingAssessment extends Assessment {
  * ```
  */
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
-  const { liquidPressure, bubbleTemperature, losses, margin, available } = objectOf("input", input);
-  const { standardUncertainty = deltaK(0) } = input;
+  const { liquidPressure, bubbleTemperature, losses, margin } = objectOf("input", input);
   const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
   const [first] = listOf("losses", losses, 1000);
   if (first === undefined) {
@@ -116,43 +117,49 @@ export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoo
     );
   const cost = bubble(p) - bubble(p - loss);
   const neededSubcooling = new Quantity(Math.max(0, cost) + left, margin.unit);
-  const values = { needed: neededSubcooling, loss: pressureLoss };
-
-  let outcome: Assessment["outcome"] = "inconclusive";
-  let reason = statement(
-    "subcooling-not-given",
-    "Measure the subcooling: {needed} is needed.",
-    values,
-  );
-  if (available !== undefined) {
-    siOf("available", available, "temperatureDifference");
-    outcome = conformity<"temperatureDifference">({
-      value: available,
-      standardUncertainty,
-      lowerLimit: neededSubcooling,
-    }).outcome;
-    const found = {
-      pass: "enough",
-      fail: "not enough: liquid flashes",
-      inconclusive: "too close to call",
-    };
-    reason = statement(
-      "subcooling",
-      `{available} is ${found[outcome]}; {needed} is needed for {loss}.`,
-      { ...values, available },
-    );
-  }
-  return {
-    outcome,
-    reasons: [reason],
-    assumptions: [
-      statement("no-heat-gain", "The liquid line takes up no heat."),
-      statement("expansion-indoors", "The liquid is expanded at the indoor unit."),
-    ],
-    cautions: [manualDecides, underPressure],
-    sources: [cite("manufacturer-manuals"), cite("jcgm-106-2012", "8.3")],
+  const need = { needed: neededSubcooling, loss: pressureLoss };
+  return verdict({
+    ...decide([subcoolingFinding(input, need)]),
+    assumptions: [say("line-set.no-heat-gain"), say("line-set.expansion-indoors")],
+    cautions: underPressure(),
+    sources: [manuals, cite("jcgm-106-2012", "8.3")],
     pressureLoss,
     temperatureLoss: new Quantity(cost, margin.unit),
     neededSubcooling,
+  });
+}
+
+/** Holds the subcooling that is there against what is needed. */
+function subcoolingFinding(
+  { available, standardUncertainty = deltaK(0) }: LiquidSubcoolingInput,
+  need: {
+    readonly needed: Quantity<"temperatureDifference">;
+    readonly loss: Quantity<"pressureDifference">;
+  },
+): Finding {
+  if (available === undefined) {
+    const said = say("line-set.subcooling-not-known", need);
+    return { outcome: "inconclusive", said, actions: [say("line-set.measure-subcooling")] };
+  }
+  siOf("available", available, "temperatureDifference");
+  const { outcome } = conformity<"temperatureDifference">({
+    value: available,
+    standardUncertainty,
+    lowerLimit: need.needed,
+  });
+  const values = { ...need, available };
+  if (outcome === "pass") return { outcome, said: say("line-set.subcooling-enough", values) };
+  if (outcome === "fail") {
+    return {
+      outcome,
+      said: say("line-set.subcooling-too-low", values),
+      actions: [say("line-set.reduce-loss"), say("line-set.no-extra-charge")],
+    };
+  }
+  const uncertainty = new Quantity(2 * standardUncertainty.si, available.unit); // k = 2
+  return {
+    outcome,
+    said: say("line-set.subcooling-near", { ...values, uncertainty }),
+    actions: [say("line-set.measure-better", { figure: "line-set.figure.subcooling" })],
   };
 }

@@ -1,17 +1,15 @@
 // Is the liquid line wide enough, and not too wide? Velocity and loss against the piping guides.
 // Follows two manufacturers' piping guides, brands withheld.
 // Does not cover units that expand the liquid outdoors, whose line is sized by the manual alone.
-import {
-  type Assessment,
-  type Outcome,
-  overallOutcome,
-  statement,
-} from "../assessment/assessment.ts";
+import { type Outcome, verdict } from "../assessment/assessment.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
+import { decide, type Finding } from "./decide.ts";
 import { flowOf, type TubeFlow } from "./friction-loss.ts";
-import { manualDecides, manuals } from "./line-cautions.ts";
+import { manuals } from "./line-cautions.ts";
+import { say, type Verdict } from "./statements.ts";
 import { isImperial } from "./tube.ts";
 
 /**
@@ -32,10 +30,10 @@ export const guideLosses: Readonly<
     "R22" | "R410A",
     { /** In psi. */ readonly liquid: number /** In psi. */; readonly suction: number }
   >
-> = {
+> = /* @__PURE__ */ frozen({
   R22: { liquid: 35, suction: 3 },
   R410A: { liquid: 60, suction: 5 },
-};
+});
 
 /**
  * The liquid line at full capacity.
@@ -56,7 +54,7 @@ export interface LiquidVelocityInput extends TubeFlow {
  *
  * Source: none; the library's own type.
  */
-export interface LiquidVelocityAssessment extends Assessment {
+export interface LiquidVelocityAssessment extends Verdict {
   /** Mean velocity. */
   readonly velocity: Quantity<"speed">;
 }
@@ -90,51 +88,54 @@ export interface LiquidVelocityAssessment extends Assessment {
  * ```
  */
 export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocityAssessment {
-  const { pressureLoss, maximumLoss } = objectOf("input", input);
+  objectOf("input", input);
   const solenoidValve = flagOf("solenoidValve", input.solenoidValve);
   const { v } = flowOf(input);
   const unit = isImperial(input.tube.outsideDiameter) ? ftPerMinute : mPerSecond;
   const velocity = new Quantity(v, unit);
-  const least = ftPerMinute(100);
-  const most = ftPerMinute(solenoidValve ? 300 : 400);
-  const speed: Outcome =
-    velocity.si > most.si ? "fail" : velocity.si < least.si ? "inconclusive" : "pass";
-  const reasons = [
-    statement(
-      "liquid-velocity",
-      {
-        pass: "{velocity} lies within the {least} to {most} of the guides.",
-        fail: "{velocity} is more than {most}: noise, hammer, loss.",
-        inconclusive:
-          "{velocity} is less than {least}: a wide line holds more charge; ask the manual.",
-      }[speed],
-      { velocity: velocity, least: least.as(unit), most: most.as(unit) },
-    ),
-  ];
-  const outcomes = [speed];
-  if (maximumLoss !== undefined) {
-    const limit = siOf("maximumLoss", maximumLoss, "pressureDifference", { above: 0 });
-    const loss =
-      pressureLoss === undefined
-        ? undefined
-        : siOf("pressureLoss", pressureLoss, "pressureDifference");
-    outcomes.push(loss === undefined ? "inconclusive" : loss > limit ? "fail" : "pass");
-    reasons.push(
-      statement("liquid-loss", "The line loses {loss}; at most {limit} is allowed.", {
-        loss: pressureLoss ? pressureLoss : "an unknown pressure",
-        limit: maximumLoss,
-      }),
-    );
-  }
-  return {
-    outcome: overallOutcome(outcomes),
-    reasons,
+  const findings = [velocityFinding(velocity, solenoidValve), ...lossFindings(input)];
+  return verdict({
+    ...decide(findings),
     assumptions: [
-      statement("liquid-only", "The line carries liquid only."),
-      ...(maximumLoss ? [] : [statement("loss-not-checked", "No limit of the loss was given.")]),
+      say("line-set.liquid-only"),
+      ...(input.maximumLoss ? [] : [say("line-set.loss-not-checked")]),
     ],
-    cautions: [manualDecides],
+    cautions: [],
     sources: [manuals],
     velocity,
-  };
+  });
+}
+
+/** The velocity against the window of the guides. */
+function velocityFinding(velocity: Quantity<"speed">, solenoidValve: boolean): Finding {
+  const least = ftPerMinute(100).as(velocity.unit);
+  const most = ftPerMinute(solenoidValve ? 300 : 400).as(velocity.unit);
+  if (velocity.si > most.si) {
+    const said = say("line-set.liquid-velocity-high", { velocity, most });
+    return { outcome: "fail", said, actions: [say("line-set.wider-liquid-line")] };
+  }
+  if (velocity.si < least.si) {
+    const said = say("line-set.liquid-velocity-low", { velocity, least });
+    return { outcome: "inconclusive", said, actions: [say("line-set.ask-line-size")] };
+  }
+  const said = say("line-set.liquid-velocity-within", { velocity, least, most });
+  return { outcome: "pass", said };
+}
+
+/** The loss against its limit, where there is one. */
+function lossFindings({ pressureLoss, maximumLoss }: LiquidVelocityInput): Finding[] {
+  if (maximumLoss === undefined) return [];
+  const most = siOf("maximumLoss", maximumLoss, "pressureDifference", { above: 0 });
+  if (pressureLoss === undefined) {
+    const said = say("line-set.loss-not-known", { limit: maximumLoss });
+    return [{ outcome: "inconclusive", said, actions: [say("line-set.enter-loss")] }];
+  }
+  const loss = siOf("pressureLoss", pressureLoss, "pressureDifference");
+  const outcome: Outcome = loss > most ? "fail" : "pass";
+  const said = say(outcome === "fail" ? "line-set.above-maximum" : "line-set.within-maximum", {
+    figure: "line-set.figure.pressure-loss",
+    value: pressureLoss,
+    limit: maximumLoss,
+  });
+  return [{ outcome, said, actions: [say("line-set.wider-liquid-line")] }];
 }

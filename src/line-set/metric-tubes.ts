@@ -7,7 +7,7 @@ import { mm } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
 
 /**
- * Outside diameters in millimetres of EN 12735-1: metric sizes, then inch sizes.
+ * Outside diameters in millimeters of EN 12735-1: metric sizes, then inch sizes.
  *
  * Source: EN 12735-1, from memory.
  */
@@ -38,7 +38,7 @@ const en12735Sizes: readonly En12735Size[] = [
  * A tube of EN 12735-1. The usual wall is 1 mm for metric sizes and 0.8 mm to 1.0 mm for inch sizes
  * (from memory), so that the wall has to be named.
  *
- * @param size - Outside diameter in millimetres as the standard lists it.
+ * @param size - Outside diameter in millimeters as the standard lists it.
  * @param wall - Wall thickness as marked or measured.
  * @returns The tube.
  * @throws {@link InvalidInputError} when the size is not in the list or the wall is missing or impossible.
@@ -58,11 +58,11 @@ export function en12735Tube(size: En12735Size, wall: Quantity<"length">): Tube {
   return tubeOf(`${size} mm`, mm(size), wall, "en-12735-1");
 }
 
-/** Outside diameter in millimetres of JIS H 3300 class tube for small splits. Source: manufacturers' manuals. */
+/** Outside diameter in millimeters of JIS H 3300 class tube for small splits. Source: manufacturers' manuals. */
 export type JisH3300Size = "6.35" | "9.52" | "12.70" | "15.88" | "19.05";
 
 /**
- * Outside diameter × wall in millimetres of annealed JIS H 3300 class tube as manuals ask for with R410A.
+ * Outside diameter × wall in millimeters of annealed JIS H 3300 class tube as manuals ask for with R410A.
  *
  * Source: manufacturers' published manuals, brands withheld; the standard itself was not read.
  *
@@ -84,7 +84,7 @@ export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
 /**
  * A tube of the JIS H 3300 class.
  *
- * @param size - Outside diameter in millimetres as text.
+ * @param size - Outside diameter in millimeters as text.
  * @param wall - Wall thickness where it differs from the manuals' row.
  * @returns The tube.
  * @throws {@link InvalidInputError} when the size is not in the table or the wall is impossible.

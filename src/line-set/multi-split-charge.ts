@@ -2,13 +2,13 @@
 // Follows manufacturers' published manuals, brands withheld: either each line has its own pre-charged
 // length, or one pre-charged length covers the sum of the lines; some manuals add a mass per indoor unit.
 // Does not cover branch-box systems whose manual asks for more than lengths.
-import { statement } from "../assessment/assessment.ts";
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
 import { type ChargeAssessment, type ChargeBounds, judgeCharge } from "./charge-verdict.ts";
+import { say } from "./statements.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -126,21 +126,17 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
   const unit = massUnitOf(rate);
   const why = parts.map((part) => part.why);
   if (allowances > 0) {
-    why.push(
-      statement("allowances", "The indoor units themselves take {mass}.", {
-        mass: new Quantity(allowances, unit),
-      }),
-    );
+    const mass = new Quantity(allowances, unit);
+    why.push({ outcome: "pass", said: say("line-set.allowances", { mass }) });
   }
-  return judgeCharge(
-    parts.reduce((sum, { exact }) => sum + exact, allowances),
+  return judgeCharge({
+    exact: parts.reduce((sum, { exact }) => sum + exact, allowances),
     // JCGM 100:2008, eq. 10: every line is measured on its own, also where one part covers them all.
-    Math.hypot(...parts.map(({ slope }) => slope)) * Math.sqrt(lines.length / parts.length),
-    length,
+    slope: Math.hypot(...parts.map((part) => part.slope)) * Math.sqrt(lines.length / parts.length),
+    run: length,
     why,
-    parts.some(({ undecided }) => undecided),
-    input,
-    unit,
-    lines.length,
-  );
+    bounds: input,
+    rateUnit: unit,
+    lines: lines.length,
+  });
 }

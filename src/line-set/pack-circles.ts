@@ -3,7 +3,7 @@
 // laid, all orders and places tried; after Huang et al., J. Oper. Res. Soc. 56, 539 (2005),
 // from memory. Does not cover proofs that none exists for four and more circles: see leastRadius.
 
-/** A circle or a rectangle from (0, 0) to (width, height); the circle's centre is (0, 0). */
+/** A circle or a rectangle from (0, 0) to (width, height); the circle's center is (0, 0). */
 export type Opening =
   | { readonly radius: number }
   | { readonly width: number; readonly height: number };

@@ -1,12 +1,16 @@
 // How much refrigerant has to come out, how much may stay, and does it fit the cylinder?
 // Follows the total on the label and the mass that the lines hold; common practice, no source.
 // Does not cover recovery levels that the law asks for, nor cylinder limits other than the one marked.
-import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
+import { decide, type Finding } from "./decide.ts";
 import { type FilledTube, fillOf, type LiquidFilledTube } from "./full-line.ts";
 import { refrigerantCautions, type SafetyClass } from "./line-cautions.ts";
+import { say, type Verdict } from "./statements.ts";
 import { isImperial, lengthOf } from "./tube.ts";
 
 /**
@@ -17,7 +21,7 @@ import { isImperial, lengthOf } from "./tube.ts";
 export interface LineContents {
   /** Mass in the liquid line. */
   readonly liquid: Quantity<"mass">;
-  /** Mass in the vapour line. */
+  /** Mass in the vapor line. */
   readonly vapor: Quantity<"mass">;
   /** Both. */
   readonly total: Quantity<"mass">;
@@ -25,9 +29,9 @@ export interface LineContents {
 
 /**
  * Mass of refrigerant in the two lines, each full of fluid of one density: what opening them would let
- * out. After a pump-down take the density of vapour at the pressure left for both.
+ * out. After a pump-down take the density of vapor at the pressure left for both.
  *
- * @param input - Liquid line, vapour line, their `length` of 0 to 1000 m.
+ * @param input - Liquid line, vapor line, their `length` of 0 to 1000 m.
  * @returns The masses, in ounces for a length in feet or inches, else in grams.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  * Caution: recover it before you open a line; never vent.
@@ -49,18 +53,18 @@ export interface LineContents {
  */
 export function lineContents(input: {
   /** Liquid line. */ readonly liquid: FilledTube | LiquidFilledTube;
-  /** Vapour line. */ readonly vapor: FilledTube;
+  /** Vapor line. */ readonly vapor: FilledTube;
   /** Length of both, one way. */ readonly length: Quantity<"length">;
 }): LineContents {
   const length = lengthOf("length", objectOf("input", input).length);
   const unit = isImperial(input.length) ? oz : g;
   const liquid = fillOf(input.liquid, "liquid.") * length;
   const vapor = fillOf(input.vapor, "vapor.") * length;
-  return {
+  return frozen({
     liquid: new Quantity(liquid, unit),
     vapor: new Quantity(vapor, unit),
     total: new Quantity(liquid + vapor, unit),
-  };
+  });
 }
 
 /**
@@ -89,7 +93,7 @@ export interface RecoveryInput {
  *
  * Source: none; the library's own type.
  */
-export interface RecoveryAssessment extends Assessment {
+export interface RecoveryAssessment extends Verdict {
   /** Mass to take out; absent when the charge is not known. */
   readonly toRecover?: Quantity<"mass">;
   /** Mass to add where the system shall hold more; absent when the charge is not known. */
@@ -145,50 +149,46 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
   }
   const cylinderRoom = room === undefined ? undefined : new Quantity(room, unit);
   const base = {
-    assumptions: cylinder
-      ? []
-      : [statement("cylinder-not-given", "The room in the cylinder was not checked.")],
+    assumptions: [
+      ...(held === undefined ? [] : [say("line-set.charge-as-labeled")]),
+      ...(cylinder ? [] : [say("line-set.cylinder-not-checked")]),
+    ],
     cautions: [
       ...refrigerantCautions(safetyClass),
-      statement(
-        "recovery",
-        "Weigh the cylinder, never overfill it, never mix refrigerants, never vent; licensed practice.",
-      ),
+      caution("danger", say("line-set.overfilled-cylinder")),
+      caution("danger", say("line-set.mixed-refrigerants")),
+      caution("danger", say("line-set.never-vent")),
     ],
     sources: [cite("common-practice")],
     ...(cylinderRoom && { cylinderRoom }),
   };
   if (held === undefined) {
-    const reasons = [
-      statement(
-        "charge-not-known",
-        "Recover everything, weigh it, and charge {keep} anew by weight.",
-        { keep: chargeToKeep },
-      ),
-    ];
-    return { outcome: "inconclusive", reasons, ...base };
+    const anew = say("line-set.charge-by-weight", { keep: chargeToKeep });
+    const unknown: Finding = {
+      outcome: "inconclusive",
+      said: say("line-set.charge-not-known"),
+      actions: [say("line-set.recover-all"), ...(keep > 0 ? [anew] : [])],
+    };
+    return verdict({ ...decide([unknown]), ...base });
   }
-  const difference = held - keep;
-  const toRecover = new Quantity(Math.max(0, difference), unit);
-  const toAdd = new Quantity(Math.max(0, -difference), unit);
-  const over = toRecover.si > (room ?? Infinity);
-  const reasons: Statement[] = [
-    difference < 0
-      ? statement("add", "Add {mass}, so that {keep} is in.", {
-          mass: toAdd,
-          keep: chargeToKeep,
-        })
-      : statement("recover", "Recover {mass}, so that {keep} stays in.", {
-          mass: toRecover,
-          keep: chargeToKeep,
-        }),
+  const toRecover = new Quantity(Math.max(0, held - keep), unit);
+  const toAdd = new Quantity(Math.max(0, keep - held), unit);
+  const findings: Finding[] = [
+    {
+      outcome: "pass",
+      said:
+        held < keep
+          ? say("line-set.to-add", { mass: toAdd, keep: chargeToKeep })
+          : say("line-set.to-recover", { mass: toRecover, keep: chargeToKeep }),
+    },
   ];
-  if (over && cylinderRoom) {
-    reasons.unshift(
-      statement("cylinder-too-small", "The cylinder takes only {room} more: use another.", {
-        room: cylinderRoom,
-      }),
-    );
+  if (cylinderRoom && toRecover.si > cylinderRoom.si) {
+    const mass = toRecover;
+    findings.push({
+      outcome: "fail",
+      said: say("line-set.cylinder-too-small", { room: cylinderRoom, mass }),
+      actions: [say("line-set.other-cylinder", { mass })],
+    });
   }
-  return { outcome: over ? "fail" : "pass", reasons, ...base, toRecover, toAdd };
+  return verdict({ ...decide(findings), ...base, toRecover, toAdd });
 }

@@ -1,11 +1,14 @@
 // Which stock length does this run take, and what becomes of the surplus?
 // Follows common practice, no source, within the manual's shortest and longest run.
 // Does not cover hard tube in straight lengths, which is cut and brazed.
-import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import { flagOf, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { manualDecides, manuals, underPressure } from "./line-cautions.ts";
+import { decide, type Finding } from "./decide.ts";
+import { manuals, underPressure } from "./line-cautions.ts";
+import { say, type Verdict } from "./statements.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
@@ -35,7 +38,7 @@ export interface StockLengthInput {
  *
  * Source: none; the library's own type.
  */
-export interface StockLengthAssessment extends Assessment {
+export interface StockLengthAssessment extends Verdict {
   /** Run, slack and loop together, or the manual's shortest length where that is more. */
   readonly neededLength: Quantity<"length">;
   /** The shortest stock length that will do; absent when none does. */
@@ -107,75 +110,69 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
 
   const result = {
     assumptions: [
-      ...(slack ? [] : [statement("no-slack", "No slack for measuring and making ends.")]),
-      ...(serviceLoop ? [] : [statement("no-service-loop", "No service loop.")]),
-      ...(maximumLength
-        ? []
-        : [statement("maximum-length-not-given", "The longest run was not checked.")]),
+      ...(slack ? [] : [say("line-set.no-slack")]),
+      ...(serviceLoop ? [] : [say("line-set.no-service-loop")]),
+      ...(maximumLength ? [] : [say("line-set.maximum-length-not-checked")]),
     ],
-    cautions: [
-      manualDecides,
-      ...(cuttable ? [] : [underPressure]),
-      statement(
-        "kinks",
-        "Bend with a bender, no kinks; coil flat, so that no oil collects; keep ends sealed.",
-      ),
-    ],
+    cautions: [caution("finding", say("line-set.no-kinks")), ...(cuttable ? [] : underPressure())],
     sources: [cite("common-practice"), manuals],
     neededLength,
   };
-  const say = (code: string, text: string, values: Statement["values"] = {}): Statement =>
-    statement(code, text, { needed: neededLength, ...values });
   if (length === undefined) {
     const longest = new Quantity(lengths.at(-1) as number, unit);
-    const reasons = [
-      say(
-        "no-stock-length",
-        "{needed} is more than the longest stock length, {longest}: take tube from a roll, or join two sets by brazing.",
-        { longest },
-      ),
-    ];
-    return { outcome: "fail", reasons, ...result };
+    const none: Finding = {
+      outcome: "fail",
+      said: say("line-set.no-stock-length", { needed: neededLength, longest }),
+      actions: [say("line-set.take-from-roll")],
+    };
+    return verdict({ ...decide([none]), ...result });
   }
   const surplus = Math.max(0, length - needed);
-  const installed = cuttable ? needed : length;
-  const coiled = installed - way;
-  const surplusUse = surplus === 0 ? "none" : cuttable ? "cut" : "coil";
-  const values = {
-    stock: new Quantity(length, unit),
+  const installedLength = new Quantity(cuttable ? needed : length, unit);
+  const chosen = {
+    stockLength: new Quantity(length, unit),
     surplus: new Quantity(surplus, unit),
-    coiled: new Quantity(coiled, unit),
-    installed: new Quantity(installed, unit),
-  };
-  const reasons = [
-    say("stock-length", "{stock} is the shortest stock length that covers {needed}.", values),
+    surplusUse: surplus === 0 ? "none" : cuttable ? "cut" : "coil",
+    installedLength,
+  } as const;
+  const coiled = new Quantity(installedLength.si - way, unit);
+  const findings: Finding[] = [
+    ...tooLong(neededLength, installedLength, maximumLength),
+    {
+      outcome: "pass",
+      said: say("line-set.stock-length", { stock: chosen.stockLength, needed: neededLength }),
+    },
   ];
-  if (surplusUse === "cut") reasons.push(say("cut-surplus", "Cut off {surplus}.", values));
-  if (coiled > 1e-9) {
-    reasons.push(
-      say(
-        way < least ? "coil-to-minimum" : "coil-surplus",
-        "Coil {coiled} flat by the outdoor unit; the charge counts {installed}.",
-        values,
-      ),
-    );
+  if (chosen.surplusUse === "cut") {
+    const { surplus } = chosen;
+    findings.push({ outcome: "pass", said: say("line-set.surplus-to-cut", { surplus }) });
   }
-  const tooLong = maximumLength !== undefined && installed > maximumLength.si;
-  if (tooLong) {
-    reasons.unshift(
-      say("too-long", "{installed} installed is more than the {limit} allowed.", {
-        ...values,
-        limit: maximumLength,
-      }),
-    );
+  if (coiled.si > 1e-9) {
+    const values = { coiled, installed: installedLength };
+    const said =
+      way < least ? say("line-set.coil-to-minimum", values) : say("line-set.coil-surplus", values);
+    findings.push({ outcome: "pass", said });
   }
-  return {
-    outcome: tooLong ? "fail" : "pass",
-    reasons,
-    ...result,
-    stockLength: values.stock,
-    surplus: new Quantity(surplus, unit),
-    surplusUse,
-    installedLength: new Quantity(installed, unit),
-  };
+  return verdict({ ...decide(findings), ...result, ...chosen });
+}
+
+/** The installed length where it is more than the unit allows. */
+function tooLong(
+  needed: Quantity<"length">,
+  installed: Quantity<"length">,
+  limit: Quantity<"length"> | undefined,
+): Finding[] {
+  if (limit === undefined || installed.si <= limit.si) return [];
+  const figure = "line-set.figure.length";
+  return [
+    {
+      outcome: "fail",
+      said: say("line-set.above-maximum", { figure, value: installed, limit }),
+      actions: [
+        needed.si <= limit.si
+          ? say("line-set.other-stock", { needed, limit })
+          : say("line-set.shorten-line", { limit }),
+      ],
+    },
+  ];
 }

@@ -45,7 +45,7 @@ export function tubeOf(
   return { designation, outsideDiameter, wall, sources: standards.map((one) => cite(one)) };
 }
 
-/** Checked outside and inside diameter in metres. Internal. */
+/** Checked outside and inside diameter in meters. Internal. */
 export function diametersOf(argument: string, tube: TubeSize): { outside: number; inside: number } {
   const outside = siOf(`${argument}.outsideDiameter`, tube?.outsideDiameter, "length", {
     min: 1e-3,
@@ -60,7 +60,7 @@ export function boreOf(argument: string, tube: TubeSize): number {
   return (Math.PI / 4) * diametersOf(argument, tube).inside ** 2;
 }
 
-/** A run of tube in metres, 0 to 1 km. Internal. */
+/** A run of tube in meters, 0 to 1 km. Internal. */
 export function lengthOf(argument: string, length: Quantity<"length">): number {
   return siOf(argument, length, "length", { min: 0, max: 1000 });
 }
@@ -96,7 +96,7 @@ export function insideDiameter(tube: TubeSize): Quantity<"length"> {
  *
  * @param tube - Outside diameter and wall.
  * @returns π/4 times the square of the inside diameter, in square inches for a tube in inches, else in
- * square millimetres.
+ * square millimeters.
  * @throws {@link InvalidInputError} when a dimension is missing, of another kind or impossible.
  *
  * Source: plane geometry.
@@ -119,7 +119,7 @@ export function boreArea(tube: TubeSize): Quantity<"area"> {
  *
  * @param tube - Outside diameter and wall.
  * @param length - Length of tube, 0 to 1000 m.
- * @returns The volume, in millilitres.
+ * @returns The volume, in milliliters.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  *
  * Source: plane geometry, V = π/4·d²·L.

@@ -1,20 +1,16 @@
-// Is the vapour fast enough to carry the oil home, and slow enough to be quiet?
+// Is the vapor fast enough to carry the oil home, and slow enough to be quiet?
 // Follows manufacturers' piping guides (velocities) and Jacobs, Scheidecker & Elphick (1976) for the least
 // mass flux that drags an oil film up a riser, from memory. Does not cover double risers and long traps.
-import {
-  type Assessment,
-  cite,
-  type Outcome,
-  overallOutcome,
-  statement,
-} from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kgPerHour, lbPerHour } from "../quantity/units/mass.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
+import { decide, type Finding } from "./decide.ts";
 import { flowOf } from "./friction-loss.ts";
-import { manualDecides, manuals } from "./line-cautions.ts";
+import { manuals } from "./line-cautions.ts";
+import { say, type Verdict } from "./statements.ts";
 import { diametersOf, isImperial, type TubeSize } from "./tube.ts";
 
 /**
@@ -37,7 +33,7 @@ import { diametersOf, isImperial, type TubeSize } from "./tube.ts";
  */
 export function refrigerantMassFlow(input: {
   /** Cooling capacity. */ readonly capacity: Quantity<"power">;
-  /** Enthalpy of the vapour leaving less that of the liquid entering the evaporator. */
+  /** Enthalpy of the vapor leaving less that of the liquid entering the evaporator. */
   readonly enthalpyDifference: Quantity<"specificEnergy">;
 }): Quantity<"massFlow"> {
   const power = siOf("capacity", objectOf("input", input).capacity, "power", { min: 0 });
@@ -54,17 +50,17 @@ export function refrigerantMassFlow(input: {
 export interface OilRiser {
   /** Outside diameter and wall. */
   readonly tube: TubeSize;
-  /** Density of the vapour, up to 500 kg/m³. */
+  /** Density of the vapor, up to 500 kg/m³. */
   readonly vaporDensity: Quantity<"density">;
   /** Density of the oil with refrigerant in it, about 900 to 1050 kg/m³. */
   readonly oilDensity: Quantity<"density">;
 }
 
 /**
- * Least vapour velocity that carries an oil film up a riser: √(j*) = 0.85, so that
+ * Least vapor velocity that carries an oil film up a riser: √(j*) = 0.85, so that
  * v = 0.85²·√(g·d·(ρ_oil − ρ_vapour)/ρ_vapour).
  *
- * @param riser - Tube, vapour density, oil density.
+ * @param riser - Tube, vapor density, oil density.
  * @returns The velocity, in ft/min for a tube in inches, else in m/s.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  *
@@ -94,12 +90,12 @@ export function oilEntrainmentVelocity(riser: OilRiser): Quantity<"speed"> {
 }
 
 /**
- * The vapour line at full and at least capacity.
+ * The vapor line at full and at least capacity.
  *
  * Source: none; the library's own type.
  */
 export interface VaporLineInput extends OilRiser {
-  /** Whether the vapour climbs: `riser` where the outdoor unit is above in cooling. */
+  /** Whether the vapor climbs: `riser` where the outdoor unit is above in cooling. */
   readonly direction: "horizontal" | "riser";
   /** Mass flow at full capacity. */
   readonly fullMassFlow: Quantity<"massFlow">;
@@ -112,11 +108,11 @@ export interface VaporLineInput extends OilRiser {
 }
 
 /**
- * The verdict on the vapour line.
+ * The verdict on the vapor line.
  *
  * Source: none; the library's own type.
  */
-export interface VaporLineAssessment extends Assessment {
+export interface VaporLineAssessment extends Verdict {
   /** Velocity at full capacity. */
   readonly fullVelocity: Quantity<"speed">;
   /** Velocity at least capacity. */
@@ -126,10 +122,10 @@ export interface VaporLineAssessment extends Assessment {
 }
 
 /**
- * Judges the velocity in the vapour line at full and at least capacity: fast enough for the oil, slow
+ * Judges the velocity in the vapor line at full and at least capacity: fast enough for the oil, slow
  * enough for the ear.
  *
- * Assumes the same vapour density at both capacities. Between the physical limit for oil and the guide's
+ * Assumes the same vapor density at both capacities. Between the physical limit for oil and the guide's
  * velocity the answer is `inconclusive`: the unit's manual, which may run an oil-return cycle, decides.
  *
  * @param input - Tube, flows, densities, direction, the manual's velocities.
@@ -181,51 +177,49 @@ export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
   siOf("minimumVelocity", least, "speed", { min: 0 });
   siOf("maximumVelocity", most, "speed", { above: least.si });
 
-  const values = {
-    full: full,
-    low: low,
-    least: least,
-    most: most,
-    oil: oil,
-  };
-  const noise: Outcome = full.si > most.si ? "fail" : "pass";
-  const [carried, text]: [Outcome, string] =
-    low.si >= least.si
-      ? ["pass", "{low} at least capacity keeps the {least} of the guide."]
-      : riser && low.si < oil.si
-        ? [
-            "fail",
-            "{low} at least capacity cannot lift oil, which needs {oil}: a smaller riser or the manual's traps.",
-          ]
-        : [
-            "inconclusive",
-            "{low} at least capacity is below the {least} of the guide, though a riser lifts oil from {oil}: ask the manual.",
-          ];
-  const reasons = [statement("oil-return", text, values)];
-  if (noise === "fail") {
-    reasons.unshift(
-      statement("noise", "{full} at full capacity is more than {most}: noise.", values),
-    );
-  }
-  return {
-    outcome: overallOutcome([noise, carried]),
-    reasons,
+  const noise: Finding[] =
+    full.si > most.si
+      ? [
+          {
+            outcome: "fail",
+            said: say("line-set.vapor-noise", { velocity: full, most }),
+            actions: [say("line-set.wider-vapor-line")],
+          },
+        ]
+      : [];
+  return verdict({
+    ...decide([...noise, oilFinding(low, least, riser ? oil : undefined)]),
     assumptions: [
-      statement("same-density", "The vapour density is the same at both capacities."),
-      ...(input.minimumVelocity && input.maximumVelocity
-        ? []
-        : [
-            statement(
-              "guide-velocities",
-              "Velocities of manufacturers' guides: {least} and {most}.",
-              values,
-            ),
-          ]),
+      say("line-set.same-density"),
+      ...(input.minimumVelocity ? [] : [say("line-set.guide-minimum-velocity", { least })]),
+      ...(input.maximumVelocity ? [] : [say("line-set.guide-maximum-velocity", { most })]),
     ],
-    cautions: [manualDecides],
+    cautions: [],
     sources: [manuals, cite("jacobs-1976")],
     fullVelocity: full,
     minimumCapacityVelocity: low,
     entrainmentVelocity: oil,
+  });
+}
+
+/** Whether the oil comes back at this velocity; `oil` is what lifts it, in a riser. */
+function oilFinding(
+  velocity: Quantity<"speed">,
+  least: Quantity<"speed">,
+  oil: Quantity<"speed"> | undefined,
+): Finding {
+  if (velocity.si >= least.si) {
+    return { outcome: "pass", said: say("line-set.oil-returns", { velocity, least }) };
+  }
+  if (oil && velocity.si < oil.si) {
+    const said = say("line-set.oil-stays", { velocity, oil });
+    return { outcome: "fail", said, actions: [say("line-set.smaller-riser")] };
+  }
+  return {
+    outcome: "inconclusive",
+    said: oil
+      ? say("line-set.oil-return-open-riser", { velocity, least, oil })
+      : say("line-set.oil-return-open-level", { velocity, least }),
+    actions: [say("line-set.ask-oil-return")],
   };
 }

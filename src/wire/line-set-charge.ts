@@ -142,8 +142,8 @@ export const liquidChargePlausibilityResult: Codec<LiquidChargePlausibility> =
       of<LiquidChargePlausibility>({
         ...verdict(),
         "cause?": words<RateSlip>({
-          "per-foot-taken-as-per-metre": true,
-          "per-metre-taken-as-per-foot": true,
+          "per-foot-taken-as-per-meter": true,
+          "per-meter-taken-as-per-foot": true,
         }),
         fullLineRate: "massPerLength",
         ratio: "number",

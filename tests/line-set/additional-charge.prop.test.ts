@@ -33,7 +33,7 @@ describe("the added charge", () => {
     );
   });
 
-  it("is the same in feet and ounces as in metres and grams", () => {
+  it("is the same in feet and ounces as in meters and grams", () => {
     fc.assert(
       fc.property(lengths, lengths, rates, rules, (length, pre, rate, shortLineRule) => {
         const imperial = additionalCharge({

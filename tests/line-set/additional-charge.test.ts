@@ -1,4 +1,3 @@
-import { explain } from "hvac-install-math/assessment";
 import { type AdditionalChargeInput, additionalCharge } from "hvac-install-math/line-set";
 import {
   ft,
@@ -14,6 +13,7 @@ import {
   psi,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 const run: AdditionalChargeInput = {
   length: ft(60),
@@ -26,8 +26,8 @@ const codes = (input: AdditionalChargeInput) => additionalCharge(input).reasons.
 describe("additionalCharge", () => {
   it("says in words what to add and why", () => {
     const { reasons } = additionalCharge(run);
-    expect(reasons.map((reason) => explain(reason))).toEqual([
-      "Add 3.2 oz: 60 ft is 20 ft more than the 40 ft pre-charged, at 0.16 oz/ft.",
+    expect(sentences(reasons)).toEqual([
+      "By the rule, add 3.2 oz: the line is 60 ft, 20 ft more than the pre-charged 40 ft, at 0.16 oz/ft.",
     ]);
   });
 
@@ -35,7 +35,7 @@ describe("additionalCharge", () => {
     const result = additionalCharge({ ...run, length: ft(12) });
     expect(result.additionalCharge.si).toBe(0);
     expect(result.outcome).toBe("pass");
-    expect(codes({ ...run, length: ft(12) })).toEqual(["nothing-to-add"]);
+    expect(codes({ ...run, length: ft(12) })).toEqual(["line-set.nothing-to-add"]);
   });
 
   it("takes out from a short run where the manual says so", () => {
@@ -49,17 +49,17 @@ describe("additionalCharge", () => {
     });
     expect(result.additionalCharge.toString()).toBe("-3 oz");
     expect(result.totalCharge?.toString()).toBe("57 oz");
-    expect(result.reasons.map((reason) => explain(reason))).toEqual([
-      "Take out 3 oz: 10 ft is 5 ft less than the 15 ft pre-charged, at 0.6 oz/ft.",
+    expect(sentences(result.reasons)).toEqual([
+      "By the rule, take out 3 oz: the line is 10 ft, 5 ft less than the pre-charged 15 ft, at 0.6 oz/ft.",
     ]);
-    expect(result.reasons[0]?.code).toBe("take-out");
+    expect(result.reasons[0]?.code).toBe("line-set.take-out");
   });
 
   it("has nothing to add to, take from or ask of a run of just the pre-charged length", () => {
     for (const shortLineRule of ["add-only", "add-and-subtract", "not-stated"] as const) {
       const even = { ...run, length: ft(40), shortLineRule };
       expect(additionalCharge(even).outcome).toBe("pass");
-      expect(codes(even)).toEqual(["nothing-to-add"]);
+      expect(codes(even)).toEqual(["line-set.nothing-to-add"]);
     }
   });
 
@@ -74,10 +74,11 @@ describe("additionalCharge", () => {
   it("leaves a short run open when the manual's rule is not stated, but not a long one", () => {
     const open = additionalCharge({ ...run, length: ft(12), shortLineRule: "not-stated" });
     expect(open.outcome).toBe("inconclusive");
-    expect(open.reasons.map((reason) => explain(reason))).toEqual([
-      "12 ft is 28 ft short of the 40 ft pre-charged: ask the manual whether to take refrigerant out.",
+    expect(sentences(open.reasons)).toEqual([
+      "The line, 12 ft, is 28 ft shorter than the pre-charged 40 ft. The rule for short lines is not known.",
     ]);
-    expect(open.reasons[0]?.code).toBe("short-line-rule-not-stated");
+    expect(open.reasons[0]?.code).toBe("line-set.short-line-rule-not-known");
+    expect(open.actions?.map(({ code }) => code)).toEqual(["line-set.enter-short-line-rule"]);
     expect(additionalCharge({ ...run, shortLineRule: "not-stated" }).outcome).toBe("pass");
   });
 
@@ -97,33 +98,36 @@ describe("additionalCharge", () => {
 
   it("fails beyond the longest and below the shortest run", () => {
     const limits = { maximumLength: ft(50), minimumLength: ft(10) };
-    expect(codes({ ...run, ...limits })).toEqual(["too-long", "add"]);
+    expect(codes({ ...run, ...limits })).toEqual(["line-set.above-maximum", "line-set.add"]);
     expect(additionalCharge({ ...run, ...limits }).outcome).toBe("fail");
-    expect(codes({ ...run, ...limits, length: ft(9) })).toEqual(["too-short", "nothing-to-add"]);
+    expect(codes({ ...run, ...limits, length: ft(9) })).toEqual([
+      "line-set.below-minimum",
+      "line-set.nothing-to-add",
+    ]);
     expect(additionalCharge({ ...run, ...limits, length: ft(50) }).outcome).toBe("pass");
   });
 
   it("says which limit is or may be broken, and by what", () => {
     const first = (change: Partial<AdditionalChargeInput>) =>
-      explain(additionalCharge({ ...run, ...change }).reasons[0] as never);
+      inEnglish(additionalCharge({ ...run, ...change }).reasons[0]);
     const lengthUncertainty = ft(1);
-    expect(first({ maximumLength: ft(50) })).toMatch(/^60 ft is longer than the 50 ft allowed/);
+    expect(first({ maximumLength: ft(50) })).toMatch(/^Length 60 ft: above the 50 ft maximum/);
     expect(first({ maximumLength: ft(61), lengthUncertainty })).toMatch(
-      /^60 ft may be longer than the 61 ft allowed/,
+      /^Length 60 ft ± 2 ft: too close to the 61 ft maximum/,
     );
-    expect(first({ minimumLength: ft(70) })).toMatch(/^60 ft is shorter than the 70 ft needed/);
+    expect(first({ minimumLength: ft(70) })).toMatch(/^Length 60 ft: below the 70 ft minimum/);
     expect(first({ minimumLength: ft(59), lengthUncertainty })).toMatch(
-      /^60 ft may be shorter than the 59 ft needed/,
+      /^Length 60 ft ± 2 ft: too close to the 59 ft minimum/,
     );
     const factoryCharge = oz(40);
     expect(first({ maximumCharge: oz(43), factoryCharge })).toBe(
-      "43.2 oz is more than the 43 oz allowed.",
+      "Total charge 43.2 oz: above the 43 oz maximum.",
     );
     expect(first({ maximumCharge: oz(43.3), factoryCharge, lengthUncertainty })).toBe(
-      "43.2 oz may be more than the 43.3 oz allowed.",
+      "Total charge 43.2 oz ± 0.32 oz: too close to the 43.3 oz maximum to call.",
     );
     expect(first({ maximumCharge: oz(43) })).toBe(
-      "State the factory charge to hold the total to 43 oz.",
+      "The factory charge was not given, so the total was not checked against 43 oz.",
     );
   });
 
@@ -140,7 +144,7 @@ describe("additionalCharge", () => {
     expect(additionalCharge({ ...run, ...bounds, factoryCharge: oz(44) }).outcome).toBe("pass");
     const unknown = additionalCharge({ ...run, maximumCharge: lb(3) });
     expect(unknown.outcome).toBe("inconclusive");
-    expect(unknown.reasons[0]?.code).toBe("total-unknown");
+    expect(unknown.reasons[0]?.code).toBe("line-set.total-not-known");
     expect(additionalCharge({ ...run, maximumCharge: oz(3) }).outcome).toBe("fail");
   });
 
@@ -153,7 +157,10 @@ describe("additionalCharge", () => {
     expect(additionalCharge({ ...tape, maximumLength: ft(61) }).outcome).toBe("pass");
     expect(additionalCharge({ ...tape, maximumLength: ft(59) }).outcome).toBe("fail");
     const near = additionalCharge({ ...tape, maximumCharge: oz(43.25) });
-    expect([near.outcome, near.reasons[0]?.code]).toEqual(["inconclusive", "over-limit"]);
+    expect([near.outcome, near.reasons[0]?.code]).toEqual([
+      "inconclusive",
+      "line-set.near-maximum",
+    ]);
     const coarse = additionalCharge({ ...run, scaleResolution: oz(0.5) });
     expect(coarse.expandedUncertainty?.toString(oz, 3)).toBe("0.289 oz");
   });
@@ -163,33 +170,53 @@ describe("additionalCharge", () => {
     expect(additionalCharge(exact).outcome).toBe("pass");
   });
 
+  it("says what to do about every limit that is not kept, and nothing on a clean pass", () => {
+    const todo = (change: Partial<AdditionalChargeInput>) =>
+      sentences(additionalCharge({ ...run, ...change }).actions);
+    expect(todo({})).toEqual([]);
+    expect(todo({ maximumLength: ft(50) })).toEqual([
+      "Shorten the line to 50 ft or less, or install a unit that allows it. No charge makes up for it.",
+    ]);
+    const both = { maximumCharge: oz(43), factoryCharge: oz(40) };
+    expect(todo({ ...both, maximumLength: ft(61), lengthUncertainty: ft(1) })[0]).toBe(
+      "Measure again, more accurately: Length.",
+    );
+    expect(todo(both)[0]).toMatch(/^Do not add this charge\. .* more than 43 oz\.$/);
+    expect(todo({ maximumCharge: oz(43) })).toEqual([
+      "Enter the factory charge from the nameplate.",
+    ]);
+  });
+
   it("lists what was not given", () => {
     const given = { maximumLength: ft(82), minimumLength: ft(10) };
     expect(additionalCharge(run).assumptions.map(({ code }) => code)).toEqual([
-      "maximum-length-not-given",
-      "minimum-length-not-given",
-      "room-limit-not-given",
+      "line-set.maximum-length-not-checked",
+      "line-set.minimum-length-not-checked",
+      "line-set.room-limit-not-checked",
     ]);
     expect(additionalCharge({ ...run, ...given, safetyClass: "A1" }).assumptions).toEqual([]);
     expect(
       additionalCharge({ ...run, ...given, safetyClass: "A2L" }).assumptions.map((a) => a.code),
-    ).toEqual(["room-limit-not-given"]);
+    ).toEqual(["line-set.room-limit-not-checked"]);
   });
 
   it("warns of flammables unless the refrigerant is known not to burn, and of toxic ones", () => {
     const cautions = (safetyClass?: AdditionalChargeInput["safetyClass"]) =>
       additionalCharge({ ...run, ...(safetyClass && { safetyClass }) }).cautions.map((c) => c.code);
-    expect(cautions()).toEqual(["weigh", "manual-decides", "under-pressure", "flammable"]);
-    expect(cautions("A1")).not.toContain("flammable");
-    expect(cautions("A3")).toContain("flammable");
-    expect(cautions("B2L")).toEqual(expect.arrayContaining(["flammable", "toxic"]));
-    const said = (safetyClass?: AdditionalChargeInput["safetyClass"]) =>
-      additionalCharge({ ...run, ...(safetyClass && { safetyClass }) }).cautions.map((caution) =>
-        explain(caution),
-      );
-    expect(said().at(-1)).toMatch(/^If flammable \(A2L, A2, A3\), the refrigerant: no ignition/);
-    expect(said("A3").at(-1)).toMatch(/^A3 refrigerant: no ignition/);
-    expect(said("B1").at(-1)).toBe("B1 refrigerant is toxic: protect your breathing.");
+    expect(cautions()).toEqual([
+      "line-set.charge-after-tests",
+      "safety.open-under-pressure",
+      "safety.refrigerant-contact",
+      "safety.flammable-refrigerant",
+      "safety.others-govern",
+    ]);
+    expect(cautions("A1")).not.toContain("safety.flammable-refrigerant");
+    expect(cautions("A3")).toContain("safety.flammable-refrigerant");
+    expect(cautions("B2L")).toEqual(
+      expect.arrayContaining(["safety.flammable-refrigerant", "safety.toxic-refrigerant"]),
+    );
+    expect(cautions("B1")).not.toContain("safety.flammable-refrigerant");
+    expect(cautions("B1")).toContain("safety.toxic-refrigerant");
   });
 
   it("answers in the unit of the rate", () => {
@@ -255,6 +282,11 @@ describe("additionalCharge", () => {
     const short = { length: m(1), preChargedLength: m(3), rate: kgPerM(0.25) };
     const empty = { ...short, shortLineRule: "add-and-subtract", factoryCharge: kg(0.5) } as const;
     expect(() => additionalCharge(empty)).toThrow(/^factoryCharge: 0.5 kg/);
+  });
+
+  it("hands out what nobody can bend", () => {
+    const result = additionalCharge(run);
+    expect(Object.isFrozen(result) && Object.isFrozen(result.reasons[0]?.values)).toBe(true);
   });
 
   it("leaves the caller's input alone", () => {

@@ -1,4 +1,3 @@
-import { explain } from "hvac-install-math/assessment";
 import {
   assessLiquidVelocity,
   assessVaporLine,
@@ -36,6 +35,7 @@ import {
   psi,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 const quarter = astmB280Tube({ size: "1/4", temper: "annealed" });
 const threeEighths = astmB280Tube({ size: "3/8", temper: "annealed" });
@@ -157,8 +157,8 @@ describe("liquidLineSubcooling", () => {
       "pass",
     ]);
     const { reasons } = liquidLineSubcooling({ ...line, available: deltaK(3) });
-    expect(explain(reasons[0] as never)).toBe(
-      "3 K is not enough: liquid flashes; 4 K is needed for 100 kPa.",
+    expect(inEnglish(reasons[0])).toBe(
+      "Subcooling 3 K: below the 4 K required for a loss of 100 kPa. The liquid flashes.",
     );
   });
   it("keeps the margin where the liquid falls", () => {
@@ -168,11 +168,18 @@ describe("liquidLineSubcooling", () => {
   });
   it("says what it rests on", () => {
     const { assumptions, cautions, sources, reasons } = liquidLineSubcooling(line);
-    expect(reasons.map((reason) => explain(reason))).toEqual([
-      "Measure the subcooling: 4 K is needed.",
+    expect(sentences(reasons)).toEqual([
+      "The subcooling is not known; 4 K required for a loss of 100 kPa.",
     ]);
-    expect(assumptions.map(({ code }) => code)).toEqual(["no-heat-gain", "expansion-indoors"]);
-    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides", "under-pressure"]);
+    expect(assumptions.map(({ code }) => code)).toEqual([
+      "line-set.no-heat-gain",
+      "line-set.expansion-indoors",
+    ]);
+    expect(cautions.map(({ code }) => code)).toEqual([
+      "safety.open-under-pressure",
+      "safety.refrigerant-contact",
+      "safety.others-govern",
+    ]);
     expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jcgm-106-2012"]);
   });
   it("names what it cannot use", () => {
@@ -218,27 +225,34 @@ describe("assessLiquidVelocity", () => {
   });
   it("says in words what it found, and what it rests on", () => {
     const judge = (change: object = {}) => assessLiquidVelocity({ ...line, ...change });
-    const said = (change: object) => judge(change).reasons.map((reason) => explain(reason));
+    const said = (change: object) => sentences(judge(change).reasons);
     // 78 kg/h through 0.190 in: 78/3600/980/(π/4·0.004826²) m/s is 237.9 ft/min.
     expect(said({})).toEqual([
-      "237.9 ft/min lies within the 100 ft/min to 400 ft/min of the guides.",
+      "Liquid velocity 237.9 ft/min: within the 100 ft/min to 400 ft/min of piping guides.",
     ]);
     expect(said({ massFlow: kgPerHour(156) })).toEqual([
-      "475.8 ft/min is more than 400 ft/min: noise, hammer, loss.",
+      "Liquid velocity 475.8 ft/min: above the 400 ft/min maximum of piping guides. It brings noise, hammer and loss.",
     ]);
     expect(said({ massFlow: kgPerHour(7.8) })).toEqual([
-      "23.79 ft/min is less than 100 ft/min: a wide line holds more charge; ask the manual.",
+      "Liquid velocity 23.79 ft/min: below the 100 ft/min minimum of piping guides. A wide line holds more charge.",
     ]);
     expect(said({ maximumLoss: psi(60), pressureLoss: psi(20) })[1]).toBe(
-      "The line loses 20 psi; at most 60 psi is allowed.",
+      "Pressure loss 20 psi: within the 60 psi maximum.",
     );
-    expect(said({ maximumLoss: psi(60) })[1]).toBe(
-      "The line loses an unknown pressure; at most 60 psi is allowed.",
+    // What decides comes first.
+    expect(said({ maximumLoss: psi(60) })[0]).toBe(
+      "The pressure loss is not known; at most 60 psi allowed.",
     );
+    expect(sentences(judge({ maximumLoss: psi(60), pressureLoss: psi(61) }).actions)).toEqual([
+      "Install a wider liquid line, as the manual allows.",
+    ]);
     const codes = (list: readonly { readonly code: string }[]) => list.map(({ code }) => code);
-    expect(codes(judge().assumptions)).toEqual(["liquid-only", "loss-not-checked"]);
-    expect(codes(judge({ maximumLoss: psi(60) }).assumptions)).toEqual(["liquid-only"]);
-    expect(codes(judge().cautions)).toEqual(["manual-decides"]);
+    expect(codes(judge().assumptions)).toEqual([
+      "line-set.liquid-only",
+      "line-set.loss-not-checked",
+    ]);
+    expect(codes(judge({ maximumLoss: psi(60) }).assumptions)).toEqual(["line-set.liquid-only"]);
+    expect(codes(judge().cautions)).toEqual(["safety.others-govern"]);
     expect(judge().sources.map(({ source }) => source)).toEqual(["manufacturer-manuals"]);
   });
   it("names what it cannot use", () => {
@@ -296,8 +310,8 @@ describe("assessVaporLine", () => {
   });
   it("fails what is loud, and says so first", () => {
     const loud = judge({ fullMassFlow: kgPerHour(200) });
-    expect([loud.outcome, loud.reasons[0]?.code]).toEqual(["fail", "noise"]);
-    expect(judge({}).reasons.map(({ code }) => code)).toEqual(["oil-return"]);
+    expect([loud.outcome, loud.reasons[0]?.code]).toEqual(["fail", "line-set.vapor-noise"]);
+    expect(judge({}).reasons.map(({ code }) => code)).toEqual(["line-set.oil-returns"]);
   });
   it("keeps a limit that is just reached", () => {
     const { fullVelocity, minimumCapacityVelocity } = judge({});
@@ -309,34 +323,39 @@ describe("assessVaporLine", () => {
     expect(judge({ minimumMassFlow: line.fullMassFlow }).outcome).toBe("pass"); // a single speed
   });
   it("says in words what it found, and what it rests on", () => {
-    const said = (change: Partial<VaporLineInput>) =>
-      judge(change).reasons.map((reason) => explain(reason));
+    const said = (change: Partial<VaporLineInput>) => sentences(judge(change).reasons);
     // 40 kg/h through 0.311 in at 33 kg/m³: 40/3600/33/(π/4·0.0078994²) m/s is 1352 ft/min; 1 kg/h is 33.81 ft/min.
-    expect(said({})).toEqual(["1352 ft/min at least capacity keeps the 1000 ft/min of the guide."]);
+    expect(said({})).toEqual([
+      "Vapor velocity at minimum capacity 1352 ft/min: at least 1000 ft/min, as required for oil return.",
+    ]);
     // 0.85²·√(9.80665·0.0078994·(980 − 33)/33) m/s is 212.1 ft/min.
     expect(said({ minimumMassFlow: kgPerHour(20) })).toEqual([
-      "676.2 ft/min at least capacity is below the 1000 ft/min of the guide, though a riser lifts oil from 212.1 ft/min: ask the manual.",
+      "Vapor velocity at minimum capacity 676.2 ft/min: below the 1000 ft/min required, although oil rises from 212.1 ft/min.",
     ]);
     expect(said({ minimumMassFlow: kgPerHour(5) })).toEqual([
-      "169 ft/min at least capacity cannot lift oil, which needs 212.1 ft/min: a smaller riser or the manual's traps.",
+      "Vapor velocity at minimum capacity 169 ft/min: too low to lift oil, which needs 212.1 ft/min.",
     ]);
     expect(said({ fullMassFlow: kgPerHour(100) })[0]).toBe(
-      "3381 ft/min at full capacity is more than 3000 ft/min: noise.",
+      "Vapor velocity at full capacity 3381 ft/min: above the 3000 ft/min maximum. It is noisy.",
     );
     const { assumptions, cautions, sources } = judge({});
-    expect(assumptions.map((one) => explain(one))).toEqual([
-      "The vapour density is the same at both capacities.",
-      "Velocities of manufacturers' guides: 1000 ft/min and 3000 ft/min.",
+    expect(sentences(assumptions)).toEqual([
+      "The vapor density is the same at both capacities.",
+      "Minimum vapor velocity of piping guides: 1000 ft/min.",
+      "Maximum vapor velocity of piping guides: 3000 ft/min.",
     ]);
     const partly = judge({ minimumVelocity: ftPerMinute(900) });
-    expect(partly.assumptions.map(({ code }) => code)).toContain("guide-velocities");
-    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides"]);
+    expect(partly.assumptions.map(({ code }) => code)).toEqual([
+      "line-set.same-density",
+      "line-set.guide-maximum-velocity",
+    ]);
+    expect(cautions.map(({ code }) => code)).toEqual(["safety.others-govern"]);
     expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jacobs-1976"]);
   });
   it("prefers the manual's velocities", () => {
     const own = judge({ minimumVelocity: mPerSecond(8), maximumVelocity: mPerSecond(9) });
     expect(own.outcome).not.toBe("pass");
-    expect(own.assumptions.map(({ code }) => code)).toEqual(["same-density"]);
+    expect(own.assumptions.map(({ code }) => code)).toEqual(["line-set.same-density"]);
   });
   it("lifts oil more easily in a smaller riser", () => {
     const least = (tube: VaporLineInput["tube"]) => oilEntrainmentVelocity({ ...line, tube }).si;

@@ -1,4 +1,3 @@
-import { explain } from "hvac-install-math/assessment";
 import {
   assessLineFit,
   insulatedDiameter,
@@ -9,6 +8,7 @@ import {
 } from "hvac-install-math/line-set";
 import { inch, m, mm } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 const rounds = (...diameters: number[]): RoundItem[] =>
   diameters.map((d, i) => ({ label: `item ${i + 1}`, diameter: mm(d) }));
@@ -40,7 +40,7 @@ describe("smallestSleeve", () => {
   it("answers in the unit of the first item, whatever the order of the sizes", () => {
     const items = [
       { label: "drain", diameter: inch(0.75) },
-      { label: "vapour line", diameter: mm(30) },
+      { label: "vapor line", diameter: mm(30) },
     ];
     expect(smallestSleeve(items).toString(undefined, 3)).toBe("1.931 in"); // 0.75 + 30/25.4
     expect(sleeve(12, 20, 26, 30)).toBeCloseTo(sleeve(30, 26, 20, 12), 3);
@@ -92,7 +92,7 @@ describe("assessLineFit", () => {
       "fail",
     );
     const { reasons } = judge(rounds(30, 21), { diameter: mm(50) });
-    expect(`${reasons[0]?.values.sleeve}`).toBe("51 mm");
+    expect(inEnglish(reasons[0])).toContain("A sleeve of 51 mm takes the items.");
   });
 
   it("lays two circles across the diagonal of a rectangle, to the last hair", () => {
@@ -133,23 +133,22 @@ describe("assessLineFit", () => {
     ]);
     const [inSleeve] = judge(rounds(20), { diameter: inch(2) }, 4).layout;
     expect(inSleeve?.y.unit).toBe(mm);
-    // At the bottom of the sleeve: 25.4 − 4 − 10 below its centre.
+    // At the bottom of the sleeve: 25.4 − 4 − 10 below its center.
     expect(inSleeve?.x.in(mm)).toBeCloseTo(0, 9);
     expect(inSleeve?.y.in(mm)).toBeCloseTo(-11.4, 9);
   });
 
   it("says in words what it found", () => {
-    const said = (...a: Parameters<typeof judge>) =>
-      judge(...a).reasons.map((reason) => explain(reason));
+    const said = (...a: Parameters<typeof judge>) => sentences(judge(...a).reasons);
     expect(said(rounds(30), { diameter: mm(60) })).toEqual([
       "The items fit and fill 25 % of the opening.",
     ]);
     expect(said(rounds(30, 21), { diameter: mm(50) })).toEqual([
-      "The opening is too small; a sleeve of 51 mm takes the items.",
+      "The opening is too small. A sleeve of 51 mm takes the items.",
     ]);
     // Four of 20 mm in a sleeve: 20 · (1 + √2).
     expect(said(rounds(20, 20, 20, 20), { width: mm(39.5), height: mm(40) })).toEqual([
-      "No layout was found; a sleeve of 48.28 mm takes the items.",
+      "No layout was found, and none is ruled out. A sleeve of 48.28 mm takes the items.",
     ]);
   });
 
@@ -172,7 +171,10 @@ describe("assessLineFit", () => {
 
   it("says that it cannot tell when it found no layout and cannot rule one out", () => {
     const open = judge(rounds(20, 20, 20, 20), { width: mm(39.5), height: mm(40) });
-    expect([open.outcome, open.reasons[0]?.code]).toEqual(["inconclusive", "no-layout-found"]);
+    expect([open.outcome, open.reasons[0]?.code]).toEqual([
+      "inconclusive",
+      "line-set.no-layout-found",
+    ]);
     expect(open.layout).toEqual([]);
   });
 
@@ -187,10 +189,18 @@ describe("assessLineFit", () => {
   it("reports the fill and the cautions", () => {
     const result = judge(rounds(30), { diameter: mm(60) });
     expect(result.fill).toBeCloseTo(0.25, 9);
-    expect(result.cautions.map(({ code }) => code)).toEqual(["drilling", "drain-falls", "height"]);
-    expect(result.assumptions.map(({ code }) => code)).toEqual(["round-and-stiff", "no-clearance"]);
+    expect(result.cautions.map(({ code }) => code)).toEqual([
+      "line-set.drain-falls-outward",
+      "line-set.drilling",
+      "safety.work-at-height",
+      "safety.others-govern",
+    ]);
+    expect(result.assumptions.map(({ code }) => code)).toEqual([
+      "line-set.round-and-stiff",
+      "line-set.no-clearance",
+    ]);
     const spaced = judge(rounds(30), { diameter: mm(60) }, 1);
-    expect(spaced.assumptions.map(({ code }) => code)).toEqual(["round-and-stiff"]);
+    expect(spaced.assumptions.map(({ code }) => code)).toEqual(["line-set.round-and-stiff"]);
     expect(result.sources.map(({ source }) => source)).toEqual(["common-practice"]);
   });
 

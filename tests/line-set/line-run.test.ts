@@ -1,7 +1,7 @@
-import { explain } from "hvac-install-math/assessment";
 import { assessLineRun, type LineRunInput } from "hvac-install-math/line-set";
 import { ft, m, mL, psi } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 const run: LineRunInput = {
   length: m(20),
@@ -17,18 +17,21 @@ describe("assessLineRun", () => {
     const result = assessLineRun(run);
     expect(result.outcome).toBe("pass");
     expect(result.reasons.map(({ code }) => code)).toEqual([
-      "maximum-length",
-      "minimum-length",
-      "maximum-lift",
-      "maximum-bends",
+      "line-set.within-maximum",
+      "line-set.above-minimum",
+      "line-set.within-maximum",
+      "line-set.bends-within-maximum",
     ]);
-    expect(result.cautions.map(({ code }) => code)).toContain("height");
+    expect(result.cautions.map(({ code }) => code)).toContain("safety.work-at-height");
   });
 
   it("puts the broken limit first", () => {
     const result = assessLineRun({ ...run, lift: m(12) });
     expect(result.outcome).toBe("fail");
-    expect(explain(result.reasons[0] as never)).toBe("12 m breaks the largest lift of 10 m.");
+    expect(inEnglish(result.reasons[0])).toBe("Height difference 12 m: above the 10 m maximum.");
+    expect(sentences(result.actions)).toEqual([
+      "Reduce the height difference to 10 m or less, or install a unit that allows it.",
+    ]);
   });
 
   it("fails too short, too long and too many bends", () => {
@@ -39,9 +42,11 @@ describe("assessLineRun", () => {
     expect(outcome({ bends: 10 })).toBe("pass");
     expect(outcome({ bends: undefined })).toBe("inconclusive");
     const said = (bends: number | undefined) =>
-      assessLineRun({ ...run, bends } as LineRunInput).reasons.map((reason) => explain(reason));
-    expect(said(6)).toContain("6 bends; at most 10 allowed.");
-    expect(said(undefined)).toContain("Unknown number of bends; at most 10 allowed.");
+      sentences(assessLineRun({ ...run, bends } as LineRunInput).reasons);
+    expect(said(6)).toContain("6 bends: within the 10 allowed.");
+    expect(said(1)).toContain("1 bend: within the 10 allowed.");
+    expect(said(11)).toContain("11 bends: above the 10 allowed.");
+    expect(said(undefined)).toContain("The bends were not counted; at most 10 allowed.");
   });
 
   it("counts bends as length where the manual gives their equivalent", () => {
@@ -64,7 +69,7 @@ describe("assessLineRun", () => {
     expect(outcome({ length: m(25.6), standardUncertainty })).toBe("fail");
   });
 
-  it("counts oil traps only where vapour rises far", () => {
+  it("counts oil traps only where vapor rises far", () => {
     const oilTraps = { above: m(10), spacing: m(6) };
     const limits = { maximumLength: m(40), oilTraps };
     const traps = (lift: number, outdoorUnit: LineRunInput["outdoorUnit"] = "above") =>
@@ -90,10 +95,11 @@ describe("assessLineRun", () => {
     const { bends: _, ...rest } = run;
     const uncounted = assessLineRun({ ...rest, limits });
     expect(uncounted.outcome).toBe("inconclusive");
-    expect(uncounted.reasons.map((reason) => explain(reason))).toContain(
-      "Count the bends: each counts for 0.5 m.",
+    expect(sentences(uncounted.reasons)).toContain(
+      "The bends were not counted; each adds 0.5 m to the equivalent length.",
     );
-    expect(uncounted.reasons.map(({ code }) => code)).toContain("bends-not-counted");
+    expect(uncounted.reasons.map(({ code }) => code)).toContain("line-set.bend-length-not-counted");
+    expect(uncounted.actions?.map(({ code }) => code)).toContain("line-set.count-bends");
     expect(assessLineRun({ ...run, bends: 0, limits }).outcome).toBe("pass");
   });
 
@@ -113,8 +119,11 @@ describe("assessLineRun", () => {
 
   it("says what it rests on", () => {
     const { assumptions, cautions, sources } = assessLineRun(run);
-    expect(assumptions.map(({ code }) => code)).toEqual(["limits-of-the-manual"]);
-    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides", "height"]);
+    expect(assumptions.map(({ code }) => code)).toEqual(["line-set.limits-of-the-manual"]);
+    expect(cautions.map(({ code }) => code)).toEqual([
+      "safety.work-at-height",
+      "safety.others-govern",
+    ]);
     expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals", "jcgm-106-2012"]);
   });
 

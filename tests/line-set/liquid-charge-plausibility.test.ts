@@ -1,4 +1,3 @@
-import { explain } from "hvac-install-math/assessment";
 import {
   astmB280Tube,
   type ExpansionDevice,
@@ -9,6 +8,7 @@ import {
 import { degF, g, gPerM, kgPerM3, m, mm, ozPerFt, type Quantity } from "hvac-install-math/quantity";
 import { R410A } from "hvac-install-math/refrigerants";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 const line: LiquidChargePlausibilityInput & FilledTube = {
   rate: gPerM(15),
@@ -21,18 +21,18 @@ describe("liquidChargePlausibility", () => {
   it("gives the reason why a rate below the full line can be right", () => {
     const { reasons, outcome } = liquidChargePlausibility(line);
     expect(outcome).toBe("pass");
-    expect(reasons.map((reason) => explain(reason))).toEqual([
-      "15 g/m is 0.843 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible.",
-      "Lower than a full line is right where the liquid expands outdoors: the line then carries liquid and vapour.",
+    expect(sentences(reasons)).toEqual([
+      "The rate, 15 g/m, is 0.843 of a full line, 17.79 g/m: within the plausible 0.4 to 1.1.",
+      "A rate below a full line is right where the liquid expands outdoors: the line then carries liquid and vapor.",
     ]);
   });
 
   it("explains a rate below the full line only where it is below and plausible", () => {
     const codes = (rate: number) =>
       liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons.map(({ code }) => code);
-    expect(codes(15)).toEqual(["plausible", "two-phase-liquid-line"]); // 0.84 of 17.8 g/m
-    expect(codes(17)).toEqual(["plausible"]); // 0.96
-    expect(codes(5)).toEqual(["implausible"]); // 0.28
+    expect(codes(15)).toEqual(["line-set.rate-plausible", "line-set.two-phase-liquid-line"]); // 0.84 of 17.8 g/m
+    expect(codes(17)).toEqual(["line-set.rate-plausible"]); // 0.96
+    expect(codes(5)).toEqual(["line-set.rate-implausible", "line-set.rate-per-foot"]); // 0.28
   });
 
   it("draws its lines at 0.4 and 1.1 with the device outdoors, at 0.9 and 1.9 indoors", () => {
@@ -50,26 +50,36 @@ describe("liquidChargePlausibility", () => {
 
   it("asks or sends back to the nameplate in words", () => {
     const said = (rate: number) =>
-      explain(liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons[0] as never);
+      inEnglish(liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons[0]);
     expect(said(30)).toBe(
-      "30 g/m is 1.69 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible: ask where the expansion device sits.",
+      "The rate, 30 g/m, is 1.69 of a full line, 17.79 g/m. With the expansion device there, 0.4 to 1.1 is plausible.",
     );
     expect(said(600)).toBe(
-      "600 g/m is 33.7 of the 17.79 g/m of a full line; 0.4 to 1.1 is plausible: read size, unit and nameplate again.",
+      "The rate, 600 g/m, is 33.7 of a full line, 17.79 g/m: outside the plausible 0.4 to 1.1.",
     );
+  });
+
+  it("says what to do, and asks about the slip", () => {
+    const { actions, reasons } = liquidChargePlausibility({ ...line, rate: gPerM(40) });
+    expect(sentences(actions)).toEqual(["Read the nameplate again: tube size, rate and its unit."]);
+    expect(reasons[1]?.code).toBe("line-set.rate-per-meter");
+    expect(sentences(liquidChargePlausibility({ ...line, rate: gPerM(30) }).actions)).toEqual([
+      "Find out whether the liquid expands indoors or outdoors, and enter it.",
+    ]);
+    expect(liquidChargePlausibility(line).actions).toEqual([]);
   });
 
   it("says what it rests on", () => {
     const { assumptions, cautions, sources } = liquidChargePlausibility(line);
-    expect(assumptions.map(({ code }) => code)).toEqual(["saturated-liquid"]);
-    expect(cautions.map(({ code }) => code)).toEqual(["manual-decides"]);
+    expect(assumptions.map(({ code }) => code)).toEqual(["line-set.saturated-liquid"]);
+    expect(cautions.map(({ code }) => code)).toEqual(["safety.others-govern"]);
     expect(sources.map(({ source }) => source)).toEqual(["manufacturer-manuals"]);
   });
 
   it("wonders where the device sits when the rate suits the other place", () => {
     const low = liquidChargePlausibility({ ...line, rate: gPerM(10), expansionDevice: "indoor" });
     expect(low.outcome).toBe("inconclusive");
-    expect(low.reasons[0]?.code).toBe("other-device");
+    expect(low.reasons[0]?.code).toBe("line-set.rate-fits-other-device");
     const high = liquidChargePlausibility({ ...line, rate: gPerM(30) });
     expect(high.outcome).toBe("inconclusive");
     expect(liquidChargePlausibility({ ...line, expansionDevice: "not-known" }).outcome).toBe(
@@ -77,18 +87,18 @@ describe("liquidChargePlausibility", () => {
     );
   });
 
-  it("spots a figure per foot that was read as per metre, and the reverse", () => {
+  it("spots a figure per foot that was read as per meter, and the reverse", () => {
     const perFoot = liquidChargePlausibility({ ...line, rate: gPerM(15 * 0.3048) });
-    expect([perFoot.outcome, perFoot.cause]).toEqual(["fail", "per-foot-taken-as-per-metre"]);
-    const perMetre = liquidChargePlausibility({ ...line, rate: { mass: g(15), per: m(0.3048) } });
-    expect([perMetre.outcome, perMetre.cause]).toEqual(["fail", "per-metre-taken-as-per-foot"]);
+    expect([perFoot.outcome, perFoot.cause]).toEqual(["fail", "per-foot-taken-as-per-meter"]);
+    const perMeter = liquidChargePlausibility({ ...line, rate: { mass: g(15), per: m(0.3048) } });
+    expect([perMeter.outcome, perMeter.cause]).toEqual(["fail", "per-meter-taken-as-per-foot"]);
     const neither = liquidChargePlausibility({ ...line, rate: gPerM(600) });
     expect([neither.outcome, neither.cause]).toEqual(["fail", undefined]);
-    // 3.2 g/m per foot would be 10.5 g/m, 0.59 of the full line; 40 g/m per metre 12.2 g/m, 0.69 of it.
+    // 3.2 g/m per foot would be 10.5 g/m, 0.59 of the full line; 40 g/m per meter 12.2 g/m, 0.69 of it.
     const cause = (rate: number) => liquidChargePlausibility({ ...line, rate: gPerM(rate) }).cause;
     expect([cause(3.2), cause(40), cause(15), cause(30)]).toEqual([
-      "per-foot-taken-as-per-metre",
-      "per-metre-taken-as-per-foot",
+      "per-foot-taken-as-per-meter",
+      "per-meter-taken-as-per-foot",
       undefined,
       undefined,
     ]);

@@ -1,7 +1,7 @@
-import { explain } from "hvac-install-math/assessment";
 import { type MultiSplitChargeInput, multiSplitCharge } from "hvac-install-math/line-set";
 import { g, gPerM, m } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { sentences } from "./in-english.ts";
 
 const each: MultiSplitChargeInput = {
   lines: [
@@ -15,7 +15,10 @@ describe("multiSplitCharge", () => {
   it("treats every line by its own pre-charged length", () => {
     const result = multiSplitCharge(each);
     expect(result.additionalCharge.toString()).toBe("67.5 g");
-    expect(result.reasons.map(({ code }) => code)).toEqual(["add", "nothing-to-add"]);
+    expect(result.reasons.map(({ code }) => code)).toEqual([
+      "line-set.add",
+      "line-set.nothing-to-add",
+    ]);
   });
 
   it("adds the manual's mass per indoor unit", () => {
@@ -23,7 +26,7 @@ describe("multiSplitCharge", () => {
     const lines = [{ ...first, allowance: g(50) }, second] as MultiSplitChargeInput["lines"];
     const result = multiSplitCharge({ ...each, lines });
     expect(result.additionalCharge.toString()).toBe("117.5 g");
-    expect(result.reasons.at(-1)?.code).toBe("allowances");
+    expect(result.reasons.at(-1)?.code).toBe("line-set.allowances");
   });
 
   it("holds one pre-charged length against the sum of the lines", () => {
@@ -35,8 +38,8 @@ describe("multiSplitCharge", () => {
     const result = multiSplitCharge(shared);
     // (12 + 15 − 20) m · 12 g/m + 50 g
     expect(result.additionalCharge.toString()).toBe("134 g");
-    expect(result.reasons.map((reason) => explain(reason))).toEqual([
-      "Add 84 g: 27 m is 7 m more than the 20 m pre-charged, at 12 g/m.",
+    expect(sentences(result.reasons)).toEqual([
+      "By the rule, add 84 g: the line is 27 m, 7 m more than the pre-charged 20 m, at 12 g/m.",
       "The indoor units themselves take 50 g.",
     ]);
     const covered = { ...shared, preChargedTotal: m(30), lengthUncertainty: m(0.1) };

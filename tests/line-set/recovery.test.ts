@@ -1,4 +1,3 @@
-import { explain } from "hvac-install-math/assessment";
 import {
   assessRecovery,
   jisH3300Tube,
@@ -7,6 +6,7 @@ import {
 } from "hvac-install-math/line-set";
 import { ft, g, kg, kgPerM3, m, oz } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { inEnglish, sentences } from "./in-english.ts";
 
 describe("lineContents", () => {
   const lines = {
@@ -48,38 +48,51 @@ describe("assessRecovery", () => {
     expect(assessRecovery({ ...job, chargeToKeep: g(980) }).toRecover?.in(g)).toBeCloseTo(120, 9);
     const longer = assessRecovery({ ...job, chargeToKeep: g(1160) });
     expect([longer.toRecover?.in(g), longer.toAdd?.toString()]).toEqual([0, "60 g"]);
-    expect(longer.reasons[0]?.code).toBe("add");
+    expect(longer.reasons[0]?.code).toBe("line-set.to-add");
     const said = (keep: number) =>
-      assessRecovery({ ...job, chargeToKeep: g(keep) }).reasons.map((reason) => explain(reason));
-    expect(said(1160)).toEqual(["Add 60 g, so that 1160 g is in."]);
-    expect(said(900)).toEqual(["Recover 200 g, so that 900 g stays in."]);
-    expect(said(1100)).toEqual(["Recover 0 g, so that 1100 g stays in."]);
+      sentences(assessRecovery({ ...job, chargeToKeep: g(keep) }).reasons);
+    expect(said(1160)).toEqual(["Refrigerant to add: 60 g. It brings the system to 1160 g."]);
+    expect(said(900)).toEqual(["Refrigerant to recover: 200 g. It leaves 900 g in the system."]);
+    expect(said(1100)).toEqual(["Refrigerant to recover: 0 g. It leaves 1100 g in the system."]);
   });
   it("fails before the cylinder is overfilled", () => {
     const cylinder = { maximumFill: kg(9), contents: kg(8) };
     const full = assessRecovery({ ...job, cylinder });
-    expect([full.outcome, full.reasons[0]?.code]).toEqual(["fail", "cylinder-too-small"]);
-    expect(explain(full.reasons[0] as never)).toBe(
-      "The cylinder takes only 1000 g more: use another.",
+    expect([full.outcome, full.reasons[0]?.code]).toEqual(["fail", "line-set.cylinder-too-small"]);
+    expect(inEnglish(full.reasons[0])).toBe(
+      "The cylinder has room for 1000 g; 1100 g has to come out.",
     );
     const exact = { ...job, chargeInSystem: kg(1), cylinder };
     expect(assessRecovery(exact).outcome).toBe("pass");
-    expect(assessRecovery(job).assumptions).toEqual([]);
+    expect(sentences(full.actions)).toEqual(["Use a cylinder with room for 1100 g or more."]);
+    expect(assessRecovery(job).assumptions.map(({ code }) => code)).toEqual([
+      "line-set.charge-as-labeled",
+    ]);
     expect(assessRecovery(job).sources.map(({ source }) => source)).toEqual(["common-practice"]);
   });
   it("does not trust a charge that is not known", () => {
     const { chargeInSystem: _, ...unknown } = job;
     const result = assessRecovery({ ...unknown, chargeToKeep: g(900) });
     expect([result.outcome, result.toRecover]).toEqual(["inconclusive", undefined]);
-    expect(result.reasons.map((reason) => explain(reason))).toEqual([
-      "Recover everything, weigh it, and charge 900 g anew by weight.",
+    expect(sentences(result.reasons)).toEqual(["The charge in the system is not known."]);
+    expect(sentences(result.actions)).toEqual([
+      "Recover all of the refrigerant and weigh it.",
+      "Then charge 900 g by weight.",
     ]);
   });
   it("says that the cylinder was not checked, and warns", () => {
     const { cylinder: _, ...without } = job;
-    expect(assessRecovery(without).assumptions[0]?.code).toBe("cylinder-not-given");
+    expect(assessRecovery(without).assumptions.at(-1)?.code).toBe("line-set.cylinder-not-checked");
     const codes = assessRecovery({ ...without, safetyClass: "A3" }).cautions.map((c) => c.code);
-    expect(codes).toEqual(expect.arrayContaining(["flammable", "recovery", "under-pressure"]));
+    expect(codes).toEqual([
+      "safety.open-under-pressure",
+      "safety.refrigerant-contact",
+      "safety.flammable-refrigerant",
+      "line-set.overfilled-cylinder",
+      "line-set.mixed-refrigerants",
+      "line-set.never-vent",
+      "safety.others-govern",
+    ]);
   });
   it("names what it cannot use", () => {
     const bad = (change: object) => () => assessRecovery({ ...job, ...change });

@@ -1,7 +1,7 @@
-import { explain } from "hvac-install-math/assessment";
 import { chooseStockLength, type StockLengthInput } from "hvac-install-math/line-set";
 import { ft, m, psi } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { sentences } from "./in-english.ts";
 
 const job: StockLengthInput = {
   run: ft(21),
@@ -12,20 +12,19 @@ const job: StockLengthInput = {
   minimumLength: ft(10),
   maximumLength: ft(82),
 };
-const say = (input: StockLengthInput) =>
-  chooseStockLength(input).reasons.map((reason) => explain(reason));
+const say = (input: StockLengthInput) => sentences(chooseStockLength(input).reasons);
 
 describe("chooseStockLength", () => {
   it("takes the shortest set that covers run, slack and loop, in any order of the stock", () => {
     expect(say(job)).toEqual([
       "25 ft is the shortest stock length that covers 24 ft.",
-      "Cut off 1 ft.",
+      "Surplus to cut off: 1 ft.",
     ]);
     expect(chooseStockLength(job).installedLength?.toString()).toBe("24 ft");
     expect(chooseStockLength(job).assumptions).toEqual([]);
     expect(chooseStockLength(job).cautions.map(({ code }) => code)).toEqual([
-      "manual-decides",
-      "kinks",
+      "line-set.no-kinks",
+      "safety.others-govern",
     ]);
   });
 
@@ -40,8 +39,11 @@ describe("chooseStockLength", () => {
     const result = chooseStockLength({ ...job, cuttable: false });
     expect(result.surplusUse).toBe("coil");
     expect(result.installedLength?.toString()).toBe("25 ft");
-    expect(result.reasons.map(({ code }) => code)).toEqual(["stock-length", "coil-surplus"]);
-    expect(result.cautions.map(({ code }) => code)).toContain("under-pressure");
+    expect(result.reasons.map(({ code }) => code)).toEqual([
+      "line-set.stock-length",
+      "line-set.coil-surplus",
+    ]);
+    expect(result.cautions.map(({ code }) => code)).toContain("safety.open-under-pressure");
   });
 
   it("makes a short run up to the manual's least length by a coil", () => {
@@ -50,35 +52,41 @@ describe("chooseStockLength", () => {
     expect(result.installedLength?.toString()).toBe("10 ft");
     expect(say({ ...job, run: ft(4) })).toEqual([
       "16 ft is the shortest stock length that covers 10 ft.",
-      "Cut off 6 ft.",
-      "Coil 3 ft flat by the outdoor unit; the charge counts 10 ft.",
+      "Surplus to cut off: 6 ft.",
+      "To coil flat by the outdoor unit, to reach the minimum: 3 ft. The charge counts 10 ft.",
     ]);
   });
 
   it("fails when no set is long enough, and says how to go on", () => {
     const result = chooseStockLength({ ...job, run: ft(60) });
     expect(result.outcome).toBe("fail");
-    expect(result.reasons[0]?.code).toBe("no-stock-length");
+    expect(result.reasons[0]?.code).toBe("line-set.no-stock-length");
     expect(say({ ...job, run: ft(60) })).toEqual([
-      "63 ft is more than the longest stock length, 50 ft: take tube from a roll, or join two sets by brazing.",
+      "Length needed 63 ft: above the longest stock length, 50 ft.",
+    ]);
+    expect(sentences(result.actions)).toEqual([
+      "Take tube from a roll, or braze two sets together.",
     ]);
     expect(result.stockLength).toBeUndefined();
   });
 
   it("fails when an uncut set is longer than the unit allows", () => {
     const result = chooseStockLength({ ...job, cuttable: false, maximumLength: ft(24) });
-    expect([result.outcome, result.reasons[0]?.code]).toEqual(["fail", "too-long"]);
+    expect([result.outcome, result.reasons[0]?.code]).toEqual(["fail", "line-set.above-maximum"]);
     expect(say({ ...job, cuttable: false, maximumLength: ft(24) })[0]).toBe(
-      "25 ft installed is more than the 24 ft allowed.",
+      "Length 25 ft: above the 24 ft maximum.",
     );
+    expect(sentences(result.actions)).toEqual([
+      "Find a set of 24 ft to 24 ft, or one that may be cut.",
+    ]);
     expect(chooseStockLength({ ...job, maximumLength: ft(24) }).outcome).toBe("pass");
   });
 
   it("calls a coil that of the least length only where the way is shorter", () => {
     const codes = (run: StockLengthInput["run"]) =>
       chooseStockLength({ ...job, cuttable: false, run }).reasons.map(({ code }) => code);
-    expect(codes(ft(4))).toEqual(["stock-length", "coil-to-minimum"]);
-    expect(codes(ft(7))).toEqual(["stock-length", "coil-surplus"]); // 7 + 1 + 2 ft are the 10 ft
+    expect(codes(ft(4))).toEqual(["line-set.stock-length", "line-set.coil-to-minimum"]);
+    expect(codes(ft(7))).toEqual(["line-set.stock-length", "line-set.coil-surplus"]); // 7 + 1 + 2 ft are the 10 ft
   });
 
   it("names its sources", () => {
@@ -92,9 +100,9 @@ describe("chooseStockLength", () => {
   it("lists what was left out", () => {
     const { run, stock, cuttable } = job;
     expect(chooseStockLength({ run, stock, cuttable }).assumptions.map((a) => a.code)).toEqual([
-      "no-slack",
-      "no-service-loop",
-      "maximum-length-not-given",
+      "line-set.no-slack",
+      "line-set.no-service-loop",
+      "line-set.maximum-length-not-checked",
     ]);
   });
 

@@ -71,7 +71,7 @@ describe("the tube tables", () => {
 describe("tube geometry", () => {
   const tube: TubeSize = { outsideDiameter: mm(9.52), wall: mm(0.8) };
 
-  it("gives area in the tube's system of units and volume in millilitres", () => {
+  it("gives area in the tube's system of units and volume in milliliters", () => {
     expect(boreArea(tube).unit.symbol).toBe("mm²");
     expect(boreArea({ outsideDiameter: inch(0.375), wall: inch(0.03) }).unit.symbol).toBe("in²");
     expect(tubeVolume(tube, m(1)).toString(mL, 2)).toBe("49.27 mL");

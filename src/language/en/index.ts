@@ -8,13 +8,15 @@ import type { Catalogue } from "../../assessment/catalogue.ts";
 import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { flareJoint } from "./flare-joint.ts";
+import { lineSet } from "./line-set.ts";
 
-export { assessment, flareJoint };
+export { assessment, flareJoint, lineSet };
 
 /** The whole language. Source: none; worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   flareJoint,
+  lineSet,
 ]);
 
-type Module = typeof assessment | typeof flareJoint;
+type Module = typeof assessment | typeof flareJoint | typeof lineSet;

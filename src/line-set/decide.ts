@@ -1,0 +1,76 @@
+// What do several findings make together? The deciding one first, with what to do about it. Internal.
+// Follows JCGM 106:2012, 8.3, for a figure against a limit.
+// Does not cover which limits there are: the manual says.
+import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { type LineSetFigure, type LineSetStatement, say, type Verdict } from "./statements.ts";
+
+/** One thing that was found, and what to do where it is no pass. */
+export interface Finding {
+  readonly outcome: Outcome;
+  readonly said: LineSetStatement;
+  readonly actions?: readonly LineSetStatement[];
+}
+
+const order: readonly Outcome[] = ["fail", "inconclusive", "pass"];
+
+/** The outcome of all findings, their reasons with the deciding ones first, and each action once. */
+export function decide(
+  findings: readonly Finding[],
+): Pick<Verdict, "outcome" | "reasons"> & { readonly actions: readonly LineSetStatement[] } {
+  const sorted = order.flatMap((outcome) => findings.filter((one) => one.outcome === outcome));
+  const todo = sorted.flatMap(({ outcome, actions = [] }) => (outcome === "pass" ? [] : actions));
+  return {
+    outcome: overallOutcome(findings.map(({ outcome }) => outcome)),
+    reasons: sorted.map(({ said }) => said),
+    actions: [...new Map(todo.map((one) => [JSON.stringify(one), one])).values()],
+  };
+}
+
+/** A length or mass with its standard uncertainty in SI, and the limit that it is held to. */
+export interface Limited<K extends "length" | "mass"> {
+  readonly figure: LineSetFigure;
+  readonly value: Quantity<K>;
+  readonly uncertainty: number;
+  readonly side: "maximum" | "minimum";
+  readonly limit: Quantity<K>;
+  /** What to do beyond the limit. */
+  readonly remedy: LineSetStatement;
+}
+
+/** Holds a value against a limit; a hair of binary arithmetic breaks none. */
+export function heldTo<K extends "length" | "mass">(held: Limited<K>): Finding {
+  const { value, uncertainty, side, limit, remedy } = held;
+  const isLeast = side === "minimum";
+  const { outcome } = conformity<K>({
+    value,
+    standardUncertainty: new Quantity(uncertainty, value.unit) as never,
+    [isLeast ? "lowerLimit" : "upperLimit"]: new Quantity(
+      limit.si * (isLeast ? 1 - 1e-12 : 1 + 1e-12),
+      limit.unit,
+    ),
+  });
+  const figure = `line-set.figure.${held.figure}` as const;
+  const values = { figure, value, limit } as unknown as Values;
+  if (outcome === "inconclusive") {
+    const expanded = new Quantity(2 * uncertainty, value.unit); // k = 2
+    const near = { ...values, uncertainty: expanded as unknown as Quantity<"length"> };
+    return {
+      outcome,
+      said: say(isLeast ? "line-set.near-minimum" : "line-set.near-maximum", near),
+      actions: [say("line-set.measure-better", { figure })],
+    };
+  }
+  const codes = isLeast
+    ? ({ pass: "line-set.above-minimum", fail: "line-set.below-minimum" } as const)
+    : ({ pass: "line-set.within-maximum", fail: "line-set.above-maximum" } as const);
+  return { outcome, said: say(codes[outcome], values), actions: [remedy] };
+}
+
+/** Which of the kinds it is, the caller's type says. */
+interface Values {
+  readonly figure: `line-set.figure.${LineSetFigure}`;
+  readonly value: Quantity<"length">;
+  readonly limit: Quantity<"length">;
+}

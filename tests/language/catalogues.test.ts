@@ -1,0 +1,98 @@
+// Every verdict of a module over many inputs: what it says is declared, worded and whole, and all that is
+// declared is said. A module joins by a line of `spoken` and, where the inputs of the fault tests do not reach
+// every code, a file of further inputs.
+import { gzipSync } from "node:zlib";
+import { type Catalogue, explain, type Statement } from "hvac-install-math/assessment";
+import * as en from "hvac-install-math/language/en";
+import { describe, expect, it } from "vitest";
+import { type Subject, subjectsOf } from "../faults/catalogue.ts";
+import { modules, subjects } from "../faults/subjects.ts";
+import * as ofFlareJoint from "./inputs/flare-joint.ts";
+import * as ofLineSet from "./inputs/line-set.ts";
+import { codesOf, isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";
+
+interface Spoken {
+  readonly module: string;
+  readonly catalogue: Catalogue;
+  readonly further?: Readonly<Record<string, readonly (readonly unknown[])[]>>;
+}
+
+const spoken: readonly Spoken[] = [
+  { module: "flare-joint", catalogue: en.flareJoint, further: ofFlareJoint.inputs },
+  { module: "line-set", catalogue: en.lineSet, further: ofLineSet.inputs },
+];
+
+/** What the functions of a module answer to all of its inputs. */
+function resultsOf({ module, further = {} }: Spoken): unknown[] {
+  const own = subjects.filter(({ name }) => name.startsWith(`${module}.`));
+  const all: readonly Subject[] = [...own, ...subjectsOf(module, modules[module] ?? {}, further)];
+  return all.flatMap(({ act, calls }) => calls.map((args) => act(...args)));
+}
+
+describe.each(spoken)("what $module says", (one) => {
+  const { module, catalogue } = one;
+  const results = resultsOf(one);
+  const parts = [...new Set(results.flatMap((result) => [...partsOf(result)]))];
+  const statements = parts.filter(isStatement);
+  const verdicts = parts.filter(isVerdict);
+
+  it("has a sentence with exactly its values", () => {
+    expect(statements.length).toBeGreaterThan(0);
+    const english: Catalogue = en.english;
+    for (const { code, values } of statements) {
+      expect(Object.keys(english.messages), code).toContain(code);
+      expect(Object.keys(values).sort(), code).toEqual(namesIn(english.messages[code]));
+    }
+  });
+
+  it("reads as a sentence, without a gap or a sentence of its own", () => {
+    for (const said of statements) {
+      const sentence = explain(said, en.english as Catalogue);
+      expect(sentence).not.toMatch(/[{}]|undefined|NaN|\[object/);
+      expect(sentence).toMatch(/^[A-Z0-9−-].*[.?]$/);
+      expect(Object.keys(said).filter((key) => !["code", "values", "kind"].includes(key))).toEqual(
+        [],
+      );
+    }
+  });
+
+  it("is all that is declared", () => {
+    const own = (code: string) => code.startsWith(`${module}.`);
+    const causes = verdicts.flatMap(({ cause }) => (cause ? [`${module}.cause.${cause}`] : []));
+    const reached = new Set([
+      ...statements.map(({ code }) => code).filter(own),
+      ...statements.flatMap(wordsOf).filter(own),
+      ...causes,
+    ]);
+    expect([...reached].sort()).toEqual(codesOf(catalogue, module).sort());
+  });
+
+  it("takes at most 3 kB in one language", () => {
+    expect(gzipSync(JSON.stringify(catalogue.messages)).length).toBeLessThanOrEqual(3000);
+  });
+
+  it("names what to do next where a verdict does not pass, and nothing where it does", () => {
+    for (const { outcome, reasons, actions = [] } of verdicts) {
+      const said = reasons.map(({ code }) => code).join();
+      expect(reasons.length).toBeGreaterThan(0);
+      if (outcome === "pass") expect(actions, said).toEqual([]);
+      else expect(actions.length, said).toBeGreaterThan(0);
+    }
+  });
+
+  it("has findings, dangers, then one sentence on who governs, and nothing twice", () => {
+    const order = ["finding", "danger", "governing"];
+    for (const { cautions } of verdicts) {
+      const kinds = cautions.map(({ kind = "" }) => order.indexOf(kind));
+      expect(kinds).toEqual([...kinds].sort());
+      expect(kinds.filter((kind) => kind === 2)).toEqual([2]);
+      const sentences = cautions.map((said: Statement) => explain(said, en.english as Catalogue));
+      expect(new Set(sentences).size).toBe(sentences.length);
+    }
+  });
+
+  it("is frozen through and through", () => {
+    const verdictParts = verdicts.flatMap((verdict) => [...partsOf(verdict)]);
+    for (const part of verdictParts) expect(Object.isFrozen(part)).toBe(true);
+  });
+});
