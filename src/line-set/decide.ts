@@ -39,17 +39,14 @@ export interface Limited<K extends "length" | "mass"> {
   readonly remedy: LineSetStatement;
 }
 
-/** Holds a value against a limit; a hair of binary arithmetic breaks none. */
+/** Holds a value against a limit. */
 export function heldTo<K extends "length" | "mass">(held: Limited<K>): Finding {
   const { value, uncertainty, side, limit, remedy } = held;
   const isLeast = side === "minimum";
   const { outcome } = conformity<K>({
     value,
     standardUncertainty: new Quantity(uncertainty, value.unit) as never,
-    [isLeast ? "lowerLimit" : "upperLimit"]: new Quantity(
-      limit.si * (isLeast ? 1 - 1e-12 : 1 + 1e-12),
-      limit.unit,
-    ),
+    [isLeast ? "lowerLimit" : "upperLimit"]: limit,
   });
   const figure = `line-set.figure.${held.figure}` as const;
   const values = { figure, value, limit } as unknown as Values;

@@ -4,6 +4,7 @@
 import { type Outcome, verdict } from "../assessment/assessment.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { decide, type Finding } from "./decide.ts";
@@ -110,11 +111,11 @@ export function assessLiquidVelocity(input: LiquidVelocityInput): LiquidVelocity
 function velocityFinding(velocity: Quantity<"speed">, solenoidValve: boolean): Finding {
   const least = ftPerMinute(100).as(velocity.unit);
   const most = ftPerMinute(solenoidValve ? 300 : 400).as(velocity.unit);
-  if (velocity.si > most.si) {
+  if (!isAtMost(velocity.si, most.si)) {
     const said = say("line-set.liquid-velocity-high", { velocity, most });
     return { outcome: "fail", said, actions: [say("line-set.wider-liquid-line")] };
   }
-  if (velocity.si < least.si) {
+  if (!isAtLeast(velocity.si, least.si)) {
     const said = say("line-set.liquid-velocity-low", { velocity, least });
     return { outcome: "inconclusive", said, actions: [say("line-set.ask-line-size")] };
   }
@@ -131,7 +132,7 @@ function lossFindings({ pressureLoss, maximumLoss }: LiquidVelocityInput): Findi
     return [{ outcome: "inconclusive", said, actions: [say("line-set.enter-loss")] }];
   }
   const loss = siOf("pressureLoss", pressureLoss, "pressureDifference");
-  const outcome: Outcome = loss > most ? "fail" : "pass";
+  const outcome: Outcome = isAtMost(loss, most) ? "pass" : "fail";
   const said = say(outcome === "fail" ? "line-set.above-maximum" : "line-set.within-maximum", {
     figure: "line-set.figure.pressure-loss",
     value: pressureLoss,

@@ -3,6 +3,7 @@
 // Does not cover sizes between rows: no rate is interpolated.
 import { listOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
 import { diametersOf, lengthOf, type TubeSize } from "./tube.ts";
@@ -56,7 +57,7 @@ export function rateForLiquidLine(
     diameter: row.outsideDiameter,
     away: Math.abs(lengthOf(`rows[${i}].outsideDiameter`, row.outsideDiameter) - outside),
   }));
-  const [match, second] = table.filter(({ away }) => away <= 1e-4 + 1e-12);
+  const [match, second] = table.filter(({ away }) => isAtMost(away, 1e-4, 1e-3));
   if (match && !second) return match.rate;
   throw new InvalidInputError({
     argument: "tube.outsideDiameter",

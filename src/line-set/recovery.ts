@@ -5,6 +5,7 @@ import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g, oz } from "../quantity/units/mass.ts";
 import { decide, type Finding } from "./decide.ts";
@@ -182,7 +183,7 @@ export function assessRecovery(input: RecoveryInput): RecoveryAssessment {
           : say("line-set.to-recover", { mass: toRecover, keep: chargeToKeep }),
     },
   ];
-  if (cylinderRoom && toRecover.si > cylinderRoom.si) {
+  if (cylinderRoom && !isAtMost(toRecover.si, cylinderRoom.si)) {
     const mass = toRecover;
     findings.push({
       outcome: "fail",

@@ -5,6 +5,7 @@ import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { flagOf, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { decide, type Finding } from "./decide.ts";
 import { manuals, underPressure } from "./line-cautions.ts";
@@ -105,8 +106,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   optional("maximumLength", maximumLength);
   const needed = Math.max(way, least);
   const neededLength = new Quantity(needed, unit);
-  // A hair of binary arithmetic must not send anyone back to the shop.
-  const length = lengths.find((one) => one >= needed * (1 - 1e-12));
+  const length = lengths.find((one) => isAtLeast(one, needed));
 
   const result = {
     assumptions: [
@@ -147,7 +147,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
     const { surplus } = chosen;
     findings.push({ outcome: "pass", said: say("line-set.surplus-to-cut", { surplus }) });
   }
-  if (coiled.si > 1e-9) {
+  if (!isAtMost(installedLength.si, way)) {
     const values = { coiled, installed: installedLength };
     const said =
       way < least ? say("line-set.coil-to-minimum", values) : say("line-set.coil-surplus", values);
@@ -162,14 +162,14 @@ function tooLong(
   installed: Quantity<"length">,
   limit: Quantity<"length"> | undefined,
 ): Finding[] {
-  if (limit === undefined || installed.si <= limit.si) return [];
+  if (limit === undefined || isAtMost(installed.si, limit.si)) return [];
   const figure = "line-set.figure.length";
   return [
     {
       outcome: "fail",
       said: say("line-set.above-maximum", { figure, value: installed, limit }),
       actions: [
-        needed.si <= limit.si
+        isAtMost(needed.si, limit.si)
           ? say("line-set.other-stock", { needed, limit })
           : say("line-set.shorten-line", { limit }),
       ],

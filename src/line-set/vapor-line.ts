@@ -4,6 +4,7 @@
 import { cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kgPerHour, lbPerHour } from "../quantity/units/mass.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
@@ -177,16 +178,15 @@ export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
   siOf("minimumVelocity", least, "speed", { min: 0 });
   siOf("maximumVelocity", most, "speed", { above: least.si });
 
-  const noise: Finding[] =
-    full.si > most.si
-      ? [
-          {
-            outcome: "fail",
-            said: say("line-set.vapor-noise", { velocity: full, most }),
-            actions: [say("line-set.wider-vapor-line")],
-          },
-        ]
-      : [];
+  const noise: Finding[] = !isAtMost(full.si, most.si)
+    ? [
+        {
+          outcome: "fail",
+          said: say("line-set.vapor-noise", { velocity: full, most }),
+          actions: [say("line-set.wider-vapor-line")],
+        },
+      ]
+    : [];
   return verdict({
     ...decide([...noise, oilFinding(low, least, riser ? oil : undefined)]),
     assumptions: [
@@ -208,10 +208,10 @@ function oilFinding(
   least: Quantity<"speed">,
   oil: Quantity<"speed"> | undefined,
 ): Finding {
-  if (velocity.si >= least.si) {
+  if (isAtLeast(velocity.si, least.si)) {
     return { outcome: "pass", said: say("line-set.oil-returns", { velocity, least }) };
   }
-  if (oil && velocity.si < oil.si) {
+  if (oil && !isAtLeast(velocity.si, oil.si)) {
     const said = say("line-set.oil-stays", { velocity, oil });
     return { outcome: "fail", said, actions: [say("line-set.smaller-riser")] };
   }
