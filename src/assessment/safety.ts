@@ -23,6 +23,8 @@ export interface SafetyStatements {
   "safety.flammable-refrigerant": None;
   "safety.toxic-refrigerant": None;
   "safety.refrigerant-suffocates": None;
+  "safety.charge-tight-system": None;
+  "safety.refrigerant-air-mixture": None;
   "safety.compressor-in-vacuum": None;
   "safety.line-voltage": None;
   "safety.meter-category": None;

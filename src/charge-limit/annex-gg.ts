@@ -1,19 +1,19 @@
 // Which rule is there for flammable refrigerant in an unventilated room? Thresholds and release height.
 // Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.1 and GG.2, as manufacturers' manuals print it.
 // Does not cover charges above m2, ventilation, joined rooms, circulation fans, sensors, portable units.
-import {
-  type Assumption,
-  type Caution,
-  type Citation,
-  cite,
-  statement,
-} from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
 import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { kg, kgPerM3 } from "../quantity/units/mass.ts";
-import { type RoomRefrigerant, refrigerantSafety, roomCautions } from "./refrigerant-safety.ts";
+import {
+  type RoomCaution,
+  type RoomRefrigerant,
+  refrigerantSafety,
+  roomCautions,
+} from "./refrigerant-safety.ts";
+import { type ChargeLimitStatement, say } from "./statements.ts";
 
 /** Where the indoor unit is. Source: IEC 60335-2-40:2018, GG.2. */
 export type IndoorUnitPlace = "floor" | "window" | "wall" | "ceiling";
@@ -96,9 +96,9 @@ export interface AnnexGGAnswer {
   /** The lower flammability limit that was used. */
   readonly lowerFlammabilityLimit: Quantity<"density">;
   /** What was assumed. */
-  readonly assumptions: readonly Assumption[];
+  readonly assumptions: readonly ChargeLimitStatement[];
   /** What can hurt someone, and what overrides the figure. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly RoomCaution[];
   /** Where the rule and the figures stand. */
   readonly sources: readonly Citation[];
 }
@@ -139,18 +139,20 @@ export function ruleOf(unit: RoomUnit): GGRule {
       : 0;
   const h0 = Math.max(install + release, 0.6); // GG.2
   const capped = edition === "2018";
-  const assumptions = [
-    statement("unventilated", "One closed, unventilated room; a fixed unit; no fan or sensor."),
+  const assumptions: ChargeLimitStatement[] = [
+    say("charge-limit.unventilated"),
+    ...(install > places.ceiling
+      ? [say("charge-limit.above-reference-height", { height: m(install) })]
+      : []),
+    ...(stated === undefined && held
+      ? [
+          say("charge-limit.flammability-limit-used", {
+            limit: given,
+            standing: `charge-limit.standing.${held.standing}`,
+          }),
+        ]
+      : []),
   ];
-  if (install > places.ceiling) {
-    const text = "{height} is above the reference heights: only if the manual allows it.";
-    assumptions.push(statement("above-reference-height", text, { height: m(install) }));
-  }
-  if (stated === undefined) {
-    const text = "An LFL of {limit} is used ({standing}).";
-    const values = { limit: given, standing: held?.standing ?? "" };
-    assumptions.push(statement("lower-flammability-limit", text, values));
-  }
   const answer: AnnexGGAnswer = {
     unrestricted: capped && refrigerant.safetyClass === "A2L" ? unrestrictedA2L : m1,
     maximum,

@@ -2,7 +2,8 @@
 // Follows ANSI/ASHRAE Standard 34 (RCL); decision by JCGM 106:2012, 8.3.
 // Does not cover flammability: a flammable refrigerant needs assess-room-charge.ts as well.
 
-import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import {
@@ -11,6 +12,7 @@ import {
   concentrationChargeLimit,
 } from "./concentration-limit.ts";
 import { decide, type RoomInstruments } from "./decide.ts";
+import { type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
  * A charge and its room.
@@ -33,7 +35,8 @@ export interface ConcentrationInput extends ConcentrationRule {
  *
  * Source: see {@link assessConcentration}.
  */
-export interface ConcentrationAssessment extends Assessment<"room-too-small"> {
+export interface ConcentrationAssessment
+  extends Assessment<"room-too-small", ChargeLimitStatement> {
   /** The largest charge allowed, and the limit behind it. */
   readonly limit: ConcentrationAnswer<"mass">;
 }
@@ -65,7 +68,7 @@ export function assessConcentration(input: ConcentrationInput): ConcentrationAss
   const limit = concentrationChargeLimit(input);
   const { basis, cautions } = limit;
   const { instruments, charge, confidence } = input;
-  const verdict = decide({
+  const { outcome, reasons, assumptions } = decide({
     charge,
     limit: limit.value,
     slope: basis.value.si,
@@ -73,20 +76,26 @@ export function assessConcentration(input: ConcentrationInput): ConcentrationAss
     unit: input.volume.unit,
     confidence,
   });
-  const used = statement("concentration-limit", "A limit of {limit} is used ({standing}).", {
+  const used = say("charge-limit.concentration-limit-used", {
     limit: basis.value,
-    standing: basis.standing,
+    standing: `charge-limit.standing.${basis.standing}`,
   });
-  const flammable = statement(
-    "flammability-too",
-    "It burns: the flammability rule applies as well.",
-  );
-  return {
-    ...verdict,
-    ...(verdict.outcome === "fail" && { cause: "room-too-small" as const }),
-    assumptions: [used, ...verdict.assumptions],
-    cautions: input.refrigerant.safetyClass.endsWith("1") ? cautions : [...cautions, flammable],
+  const flammable = input.refrigerant.safetyClass.endsWith("1")
+    ? []
+    : [caution("finding", say("charge-limit.flammability-too"))];
+  const actions = {
+    pass: () => [],
+    fail: () => [say("charge-limit.add-no-refrigerant"), say("charge-limit.find-larger-room")],
+    inconclusive: () => [say("charge-limit.weigh-or-measure-better")],
+  }[outcome]();
+  return verdict({
+    outcome,
+    ...(outcome === "fail" && { cause: "room-too-small" as const }),
+    reasons,
+    assumptions: [used, ...assumptions],
+    cautions: [...flammable, ...cautions],
+    actions,
     sources: [...(basis.citation ? [basis.citation] : []), cite("jcgm-106-2012", "8.3")],
     limit,
-  };
+  });
 }

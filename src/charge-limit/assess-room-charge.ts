@@ -1,12 +1,13 @@
 // Is this charge of flammable refrigerant right for this room? A verdict by Annex GG.
 // Follows IEC 60335-2-40:2018, GG.1 and GG.2; decision by JCGM 106:2012, 8.3.
 // Does not cover what annex-gg.ts does not: ventilation, joined rooms, fans, sensors, portable units.
-import { type Assessment, cite } from "../assessment/assessment.ts";
+import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { RoomUnit } from "./annex-gg.ts";
 import { decide, type RoomInstruments } from "./decide.ts";
 import { type RoomChargeLimit, roomChargeLimit } from "./room-charge-limit.ts";
+import { type ChargeLimitCause, type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
  * A unit, its charge and its room.
@@ -25,14 +26,14 @@ export interface RoomChargeInput extends RoomUnit {
 }
 
 /** What is wrong. Source: see {@link assessRoomCharge}. */
-export type RoomChargeCause = "room-too-small" | "beyond-m2";
+export type RoomChargeCause = ChargeLimitCause;
 
 /**
  * The verdict on a charge in a room.
  *
  * Source: see {@link assessRoomCharge}.
  */
-export interface RoomChargeAssessment extends Assessment<RoomChargeCause> {
+export interface RoomChargeAssessment extends Assessment<RoomChargeCause, ChargeLimitStatement> {
   /** The largest charge allowed, and what decides it. */
   readonly limit: RoomChargeLimit;
 }
@@ -66,7 +67,7 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
   // dm/dA: half of m/A along the root, m/A along the cap, none where the room does not matter.
   const powers = { unrestricted: 0, m2: 0, cap: 1, "floor-area": 0.5 };
   const { instruments, charge, confidence } = input;
-  const verdict = decide({
+  const { outcome, reasons, assumptions } = decide({
     charge,
     limit: limit.limit,
     slope: (powers[limit.decidedBy] * limit.limit.si) / area,
@@ -74,13 +75,26 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
     unit: input.floorArea.unit,
     confidence,
   });
-  const beyond = charge.si > limit.maximum.si;
-  return {
-    ...verdict,
-    ...(verdict.outcome === "fail" && { cause: beyond ? "beyond-m2" : "room-too-small" }),
-    assumptions: [...limit.assumptions, ...verdict.assumptions],
+  const { maximum } = limit;
+  const beyond = charge.si > maximum.si;
+  const actions = {
+    pass: () => [],
+    fail: () => [
+      say("charge-limit.add-no-refrigerant"),
+      beyond
+        ? say("charge-limit.use-other-clauses", { maximum: maximum.as(charge.unit) })
+        : say("charge-limit.find-larger-room"),
+    ],
+    inconclusive: () => [say("charge-limit.weigh-or-measure-better")],
+  }[outcome]();
+  return verdict({
+    outcome,
+    ...(outcome === "fail" && { cause: beyond ? "beyond-m2" : "room-too-small" }),
+    reasons,
+    assumptions: [...limit.assumptions, ...assumptions],
     cautions: limit.cautions,
+    actions,
     sources: [...limit.sources, cite("jcgm-106-2012", "8.3")],
     limit,
-  };
+  });
 }

@@ -1,12 +1,13 @@
 // How much may leak into this room before the air is unsafe? Charge by volume and concentration limit.
 // Follows ANSI/ASHRAE Standard 34 (RCL), as ASHRAE 15 applies it to A1; EN 378-1 with practical limits.
 // Does not cover the effective dispersal volume of ASHRAE 15-2022 nor its rules for A2L.
-import type { Caution } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m3 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
 import {
+  type RoomCaution,
   type RoomRefrigerant,
   refrigerantSafety,
   roomCautions,
@@ -36,7 +37,7 @@ export interface ConcentrationAnswer<K extends "mass" | "volume"> {
   /** The limit that was used, with its source. */
   readonly basis: SafetyLimit;
   /** What can hurt someone, and what overrides the figure. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly RoomCaution[];
 }
 
 /** The limit that applies: the caller's, or the first that is held. */
@@ -68,7 +69,7 @@ function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): Safety
  *
  * const { value, basis } = concentrationChargeLimit({ refrigerant: R410A, volume: m3(3 * 4 * 2.5) });
  * value.toString(undefined, 1); // => 12.6 kg
- * basis.standing; // => from memory
+ * basis.standing; // => from-memory
  * ```
  */
 export function concentrationChargeLimit(
@@ -80,7 +81,7 @@ export function concentrationChargeLimit(
   objectOf("room", room);
   const basis = basisOf(room);
   const value = kg(basis.value.si * siOf("volume", room.volume, "volume", { above: 0 }));
-  return { value, basis, cautions: roomCautions(room.refrigerant) };
+  return frozen({ value, basis, cautions: roomCautions(room.refrigerant) });
 }
 
 /**
@@ -112,5 +113,5 @@ export function minimumRoomVolume(
   objectOf("unit", unit);
   const basis = basisOf(unit);
   const value = m3(siOf("charge", unit.charge, "mass", { above: 0 }) / basis.value.si);
-  return { value, basis, cautions: roomCautions(unit.refrigerant) };
+  return frozen({ value, basis, cautions: roomCautions(unit.refrigerant) });
 }

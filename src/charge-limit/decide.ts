@@ -1,11 +1,12 @@
 // Does a charge keep its limit, given scale and tape? One decision for both rules.
 // Follows JCGM 106:2012, 8.3, and JCGM 100:2008, eq. 10.
-import { type Assumption, type Outcome, type Reason, statement } from "../assessment/assessment.ts";
+import type { Outcome } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
+import { type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
  * What is known of the instruments behind a charge and the size of its room.
@@ -31,7 +32,11 @@ interface Decision<K extends "area" | "volume"> {
 
 export function decide<K extends "area" | "volume">(
   input: Decision<K>,
-): { outcome: Outcome; reasons: Reason[]; assumptions: Assumption[] } {
+): {
+  outcome: Outcome;
+  reasons: ChargeLimitStatement[];
+  assumptions: ChargeLimitStatement[];
+} {
   const { charge, limit, slope, instruments = {}, unit, confidence = 0.95 } = input;
   siOf("charge", charge, "mass", { above: 0 });
   const { charge: scale, size: tape } = objectOf("instruments", instruments);
@@ -49,17 +54,22 @@ export function decide<K extends "area" | "volume">(
     upperLimit: limit,
     confidence,
   });
-  const text = {
-    pass: "The charge of {charge} keeps the limit of {limit}.",
-    fail: "The charge of {charge} is above the limit of {limit}.",
-    inconclusive:
-      "The charge of {charge} is too near the limit of {limit} for its uncertainty of {u}: weigh or measure better.",
-  }[outcome];
-  const values = { charge, limit, u: u.times(2) };
-  const exact = statement("exact", "Charge or room size count as exact.");
+  const compared = { charge, limit: limit.as(charge.unit) };
+  const reason = {
+    pass: () => say("charge-limit.within-limit", compared),
+    fail: () => say("charge-limit.above-limit", compared),
+    inconclusive: () =>
+      say("charge-limit.too-close-to-call", {
+        ...compared,
+        uncertainty: u.times(2).as(charge.unit),
+      }),
+  }[outcome]();
   return {
     outcome,
-    reasons: [statement(`charge-${outcome}`, text, values)],
-    assumptions: scale && tape ? [] : [exact],
+    reasons: [reason],
+    assumptions: [
+      ...(scale ? [] : [say("charge-limit.exact-charge")]),
+      ...(tape ? [] : [say("charge-limit.exact-size")]),
+    ],
   };
 }

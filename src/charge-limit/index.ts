@@ -24,9 +24,17 @@ export * from "./mass-concentration.ts";
 export * from "./minimum-floor-area.ts";
 export {
   type RefrigerantSafety,
+  type RoomCaution,
   type RoomRefrigerant,
   refrigerantSafety,
   type SafetyLimit,
 } from "./refrigerant-safety.ts";
 export * from "./room-charge-limit.ts";
 export * from "./room-table.ts";
+export type {
+  ChargeLimitCause,
+  ChargeLimitStatement,
+  ChargeLimitStatements,
+  ChargeLimitWord,
+  LimitStanding,
+} from "./statements.ts";

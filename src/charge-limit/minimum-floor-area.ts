@@ -3,6 +3,7 @@
 // Does not cover what annex-gg.ts does not.
 import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
@@ -64,5 +65,5 @@ export function minimumFloorArea(
   const root = (charge / (2.5 * LFL ** 1.25 * h0)) ** 2; // GG.2
   const cap = capped ? charge / (0.75 * LFL * h0) : 0; // GG.2, edition 6
   const byFormula = m2(Math.max(root, cap));
-  return { area: charge <= unrestricted.si ? m2(0) : byFormula, byFormula, ...answer };
+  return frozen({ area: charge <= unrestricted.si ? m2(0) : byFormula, byFormula, ...answer });
 }

@@ -1,14 +1,18 @@
 // How dangerous is it in a room? Flammability and concentration limits of a refrigerant.
 // Follows ANSI/ASHRAE Standard 34 (2022) and IEC 60335-2-40:2018, each figure with its own source.
 // Does not cover toxicity of the B classes, nor what a fire makes of a refrigerant.
-import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import type { Caution } from "../assessment/caution.ts";
+import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
 import { describe, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { gPerM3, kgPerM3 } from "../quantity/units/mass.ts";
 import { ppm } from "../quantity/units/ratio.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
 import { type Figure, safetyTable } from "./safety-data.ts";
+import type { ChargeLimitStatement, LimitStanding } from "./statements.ts";
 
 /**
  * What this module needs to know of a refrigerant; the objects of `refrigerants` have it.
@@ -28,7 +32,7 @@ export interface SafetyLimit {
   /** Where it stands; nowhere for a limit that the caller stated. */
   readonly citation?: Citation;
   /** Whether it was read there, remembered, or stated by the caller. */
-  readonly standing: "published" | "from memory" | "stated";
+  readonly standing: LimitStanding;
 }
 
 /**
@@ -86,36 +90,32 @@ export function refrigerantSafety(refrigerant: RoomRefrigerant): RefrigerantSafe
     ([value, source, read, note = ""]: Figure): SafetyLimit => ({
       value: unit(value),
       citation: cite(source, note),
-      standing: read ? "published" : "from memory",
+      standing: read ? "published" : "from-memory",
     });
-  return {
+  return frozen({
     safetyClass,
     lowerFlammabilityLimits: (row.lfl ?? []).map(limit(kgPerM3)),
     concentrationLimits: row.rcl.map(limit(gPerM3)),
     concentrationLimitByVolume: ppm(row.ppm),
-  };
+  });
 }
 
-const always: readonly Caution[] = [
-  /* @__PURE__ */ statement(
-    "manual-decides",
-    "Nameplate, manual, local code and licensed practice override this figure.",
-  ),
-  /* @__PURE__ */ statement(
-    "pressure",
-    "Charge by weight, never into a leaking or untested system; liquid burns and freezes. Never pressure-test with refrigerant and air: even A1 can burn.",
-  ),
-];
-const burns: Caution = /* @__PURE__ */ statement(
-  "flammable",
-  "It burns: no ignition source, ventilate, detector on (alarm at 25 % of LFL or less), tools rated for it, purge with nitrogen before any flame.",
-);
-const chokes: Caution = /* @__PURE__ */ statement(
-  "oxygen",
-  "Heavier than air, it takes the place of oxygen in low and closed rooms.",
-);
+/** What to heed at a charge in a room. Source: none; the library's own type. */
+export type RoomCaution = Caution<ChargeLimitStatement | SafetyStatement>;
 
-/** The cautions for a refrigerant in a room. */
-export function roomCautions({ safetyClass }: RoomRefrigerant): readonly Caution[] {
-  return [...always, safetyClass.endsWith("1") ? chokes : burns];
+/** The cautions for a refrigerant in a room, and what is found in this case. */
+export function roomCautions(
+  { safetyClass }: RoomRefrigerant,
+  findings: readonly RoomCaution[] = [],
+): readonly RoomCaution[] {
+  return heed<ChargeLimitStatement | SafetyStatement>([
+    ...findings,
+    safetyClass.endsWith("1")
+      ? danger("safety.refrigerant-suffocates")
+      : danger("safety.flammable-refrigerant"),
+    ...(safetyClass.startsWith("B") ? [danger("safety.toxic-refrigerant")] : []),
+    danger("safety.refrigerant-contact"),
+    danger("safety.charge-tight-system"),
+    danger("safety.refrigerant-air-mixture"),
+  ]);
 }

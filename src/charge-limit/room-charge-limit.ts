@@ -2,6 +2,7 @@
 // Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
@@ -71,5 +72,5 @@ export function roomChargeLimit(
         ? "cap"
         : "floor-area";
   const limit = least ? unrestricted.si : Math.min(byFormula, maximum.si);
-  return { limit: kg(limit), byFormula: kg(byFormula), decidedBy, ...answer };
+  return frozen({ limit: kg(limit), byFormula: kg(byFormula), decidedBy, ...answer });
 }

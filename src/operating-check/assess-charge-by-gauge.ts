@@ -6,7 +6,7 @@ import {
   cite,
   type Estimate,
   overallOutcome,
-  statement,
+  verdict,
 } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
@@ -18,9 +18,11 @@ import {
   assessSuperheat,
   type LineAssessmentInput,
   type Refrigerant,
+  type RefrigerantsStatement,
 } from "../refrigerants/index.ts";
 import { gaugeCautions } from "./cautions.ts";
 import { type ChargedSystem, type ChargingMethod, chargingMethod } from "./charging-method.ts";
+import { type OperatingCheckCause, type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * A reading of pressure and line temperature on a system, and what it should be.
@@ -52,14 +54,18 @@ export interface ChargeByGaugeInput extends ChargedSystem {
 }
 
 /** What is off. Source: see {@link assessChargeByGauge}. */
-export type ChargeByGaugeCause = "low" | "high" | "liquid-to-compressor";
+export type ChargeByGaugeCause = Extract<
+  OperatingCheckCause,
+  "low" | "high" | "liquid-to-compressor"
+>;
 
 /**
  * The verdict on a charge by gauge.
  *
  * Source: see {@link assessChargeByGauge}.
  */
-export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> {
+export interface ChargeByGaugeAssessment
+  extends Assessment<ChargeByGaugeCause, OperatingCheckStatement | RefrigerantsStatement> {
   /** What the charge is checked by. */
   readonly method: ChargingMethod["method"];
   /** Superheat or subcooling; missing where the charge is weighed. */
@@ -71,13 +77,13 @@ export interface ChargeByGaugeAssessment extends Assessment<ChargeByGaugeCause> 
 /**
  * Judges a charge by what its system allows: superheat for an orifice, subcooling for a thermostatic valve,
  * both for one speed and in cooling. For everything else the answer is `inconclusive` with the reason
- * `weigh-the-charge`.
+ * `operating-check.no-target`.
  *
  * Superheat at the suction port must not be below 5 °F: less fails as `liquid-to-compressor`, whatever the
  * target, and too near to tell is no pass.
  *
- * A target above 25 K of superheat or 15 K of subcooling (`target-out-of-reach`) decides nothing. A tolerance
- * above 5 K (`tolerance-wide`) or one as large as the target (`tolerance-reaches-saturation`) lets nothing pass.
+ * A target above 25 K of superheat or 15 K of subcooling (`refrigerants.target-out-of-reach`) decides nothing. A tolerance
+ * above 5 K (`refrigerants.tolerance-wide`) or one as large as the target (`refrigerants.tolerance-reaches-saturation`) lets nothing pass.
  *
  * @param input - System, refrigerant, reading, target, instruments.
  * @returns The verdict. `low` and `high` are said of superheat or subcooling, not of the charge.
@@ -122,14 +128,15 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
   const cautions = gaugeCautions(refrigerant);
   const manual = cite("manufacturer-manuals", "checking the charge");
   if (method === "weigh") {
-    return {
+    return verdict({
       outcome: "inconclusive",
       reasons: [reason],
       assumptions: [],
       cautions,
+      actions: [say("operating-check.weigh-the-charge")],
       sources: [manual, cite("common-practice")],
       method,
-    };
+    });
   }
   const drop =
     pressureDrop !== undefined
@@ -154,31 +161,50 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
     instruments: input.instruments,
     ...(confidence !== undefined && { confidence }),
   } satisfies LineAssessmentInput;
-  const verdict = (bySuperheat ? assessSuperheat : assessSubcooling)(refrigerant, line);
-  const { result, saturationTemperature, assumptions, sources } = verdict;
-  const floor = bySuperheat
-    ? conformity({
-        value: result.value,
-        standardUncertainty: result.standardUncertainty,
-        lowerLimit: deltaF(5), // manufacturers' manuals
-        ...(confidence !== undefined && { confidence }),
-      }).outcome
-    : "pass";
-  const outcome = overallOutcome([verdict.outcome, floor]);
-  const cause = floor === "fail" ? "liquid-to-compressor" : verdict.cause;
-  const text = "Superheat of {value} is not surely above 5 °F: liquid may reach the compressor.";
-  const flooded = statement("liquid-to-compressor", text, { value: result.value });
-  return {
+  const judged = (bySuperheat ? assessSuperheat : assessSubcooling)(refrigerant, line);
+  const { result, saturationTemperature, assumptions, sources } = judged;
+  const floor = bySuperheat ? aboveFloor(result, confidence) : undefined;
+  const outcome = overallOutcome([judged.outcome, floor?.outcome ?? "pass"]);
+  const cause = floor?.outcome === "fail" ? "liquid-to-compressor" : judged.cause;
+  return verdict({
     outcome,
     ...(outcome === "fail" && cause && { cause }),
-    reasons: [...(floor === "pass" ? [] : [flooded]), ...verdict.reasons, reason],
+    reasons: [...(floor ? [floor.reason] : []), ...judged.reasons, reason],
     assumptions,
-    cautions: [...cautions, ...verdict.cautions],
+    cautions: [...cautions, ...judged.cautions],
+    actions: [...(floor ? [floor.action] : []), ...(judged.actions ?? [])],
     sources: [...sources, manual],
     method,
     result,
     saturationTemperature,
-  };
+  });
+}
+
+/** What is said where superheat is not surely above the floor; nothing where it is. */
+function aboveFloor(
+  { value, standardUncertainty }: Estimate<"temperatureDifference">,
+  confidence: number | undefined,
+) {
+  const least = deltaF(5); // manufacturers' manuals
+  const { outcome } = conformity({
+    value,
+    standardUncertainty,
+    lowerLimit: least,
+    ...(confidence !== undefined && { confidence }),
+  });
+  const values = { superheat: value, least: least.as(value.unit) };
+  if (outcome === "pass") return undefined;
+  return outcome === "fail"
+    ? {
+        outcome,
+        reason: say("operating-check.superheat-below-floor", values),
+        action: say("operating-check.stop-liquid"),
+      }
+    : {
+        outcome,
+        reason: say("operating-check.superheat-near-floor", values),
+        action: say("operating-check.read-near-floor-again", { least: values.least }),
+      };
 }
 
 function needed(

@@ -1,11 +1,13 @@
 // Can this gauge and this hose take it? Highest pressure against scale and rating.
 // Follows common practice; the published R410A set stands in two manufacturers' manuals.
 // Does not cover burst pressure, which is not a rating to work at, nor old hoses.
-import { type Assessment, cite, type Reason, statement } from "../assessment/assessment.ts";
+import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { gaugeCautions } from "./cautions.ts";
+import { type OperatingCheckCause, type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * A gauge with its hose.
@@ -39,7 +41,7 @@ export const publishedR410AGaugeSet: {
   readonly low: GaugeSetSide;
   /** High-side gauge. */
   readonly high: GaugeSetSide;
-} = {
+} = /* @__PURE__ */ frozen({
   low: {
     fullScale: /* @__PURE__ */ psig(250),
     retardTo: /* @__PURE__ */ psig(500),
@@ -49,10 +51,13 @@ export const publishedR410AGaugeSet: {
     fullScale: /* @__PURE__ */ psig(800),
     hoseWorkingPressure: /* @__PURE__ */ psig(800),
   },
-};
+});
 
 /** Why a gauge must not be connected. Source: see {@link assessGaugeSet}. */
-export type GaugeSetCause = "hose-rating" | "gauge-scale" | "retard-only";
+export type GaugeSetCause = Extract<
+  OperatingCheckCause,
+  "hose-rating" | "gauge-scale" | "retard-only"
+>;
 
 /**
  * Judges whether a gauge and its hose can take a pressure: the high end of `expectedPressures`, or the
@@ -81,7 +86,7 @@ export function assessGaugeSet(
     /** The highest pressure that can come. */
     readonly highestPressure: Quantity<"gaugePressure">;
   },
-): Assessment<GaugeSetCause> {
+): Assessment<GaugeSetCause, OperatingCheckStatement> {
   objectOf("input", input);
   const { fullScale, retardTo, hoseWorkingPressure, highestPressure } = input;
   const p = siOf("highestPressure", highestPressure, "gaugePressure", { min: 0 });
@@ -89,23 +94,36 @@ export function assessGaugeSet(
   const retard =
     retardTo !== undefined ? siOf("retardTo", retardTo, "gaugePressure", { min: full }) : full;
   const hose = siOf("hoseWorkingPressure", hoseWorkingPressure, "gaugePressure", { above: 0 });
-  const reasons: Reason[] = [];
-  const say = (code: GaugeSetCause, text: string, limit: Quantity<"gaugePressure">) =>
-    reasons.push(
-      statement(code, `{pressure} ${text} {limit}.`, { pressure: highestPressure, limit }),
-    );
-  if (p > hose) say("hose-rating", "is above the hose's working pressure,", hoseWorkingPressure);
-  if (p > retard) say("gauge-scale", "destroys a gauge that ends at", retardTo ?? fullScale);
-  else if (p > full) say("retard-only", "cannot be read above", fullScale);
-  const cause = reasons[0]?.code as GaugeSetCause | undefined;
-  return {
+  const pressure = highestPressure;
+  const causes: readonly GaugeSetCause[] = [
+    ...(p > hose ? (["hose-rating"] as const) : []),
+    ...(p > retard ? (["gauge-scale"] as const) : p > full ? (["retard-only"] as const) : []),
+  ];
+  const reasons: Record<GaugeSetCause, OperatingCheckStatement> = {
+    "hose-rating": say("operating-check.above-hose-rating", {
+      pressure,
+      limit: hoseWorkingPressure,
+    }),
+    "gauge-scale": say("operating-check.destroys-gauge", {
+      pressure,
+      limit: retardTo ?? fullScale,
+    }),
+    "retard-only": say("operating-check.beyond-scale", { pressure, limit: fullScale }),
+  };
+  const [cause] = causes;
+  return verdict({
     outcome: cause ? "fail" : "pass",
     ...(cause && { cause }),
     reasons: cause
-      ? reasons
-      : [statement("suits", "Gauge and hose take {pressure}.", { pressure: highestPressure })],
-    assumptions: [statement("as-printed", "Gauge and hose are sound and as printed on them.")],
+      ? causes.map((one) => reasons[one])
+      : [say("operating-check.gauge-set-suits", { pressure })],
+    assumptions: [say("operating-check.as-printed")],
     cautions: gaugeCautions(),
+    actions: causes.map((one) =>
+      one === "hose-rating"
+        ? say("operating-check.use-rated-hose", { pressure })
+        : say("operating-check.use-larger-gauge", { pressure }),
+    ),
     sources: [cite("manufacturer-manuals", "gauge set"), cite("common-practice")],
-  };
+  });
 }

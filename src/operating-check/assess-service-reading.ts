@@ -1,11 +1,13 @@
 // Does the gauge show what it should? A reading on a port against its window.
 // Follows common practice, no source, for the window; JCGM 106:2012, 8.3, for the decision.
 // Does not cover the charge: many faults give the same pressure.
-import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
+import { normalQuantile } from "../assessment/statistics.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
-import type { Quantity } from "../quantity/quantity.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { psi } from "../quantity/units/pressure.ts";
 import { doubtOfApproach } from "./approach-doubt.ts";
 import {
@@ -14,6 +16,7 @@ import {
   type RunningUnit,
 } from "./expected-pressures.ts";
 import { type ExpansionPlace, type ServicePorts, servicePorts } from "./service-ports.ts";
+import { type OperatingCheckCause, type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * A gauge reading on a running unit.
@@ -34,14 +37,18 @@ export interface ServiceReading extends RunningUnit {
 }
 
 /** How a reading is off. Source: see {@link assessServiceReading}. */
-export type ServiceReadingCause = "below-window" | "above-window" | "other-side";
+export type ServiceReadingCause = Extract<
+  OperatingCheckCause,
+  "below-window" | "above-window" | "other-side"
+>;
 
 /**
  * The verdict on a gauge reading.
  *
  * Source: see {@link assessServiceReading}.
  */
-export interface ServiceReadingAssessment extends Assessment<ServiceReadingCause> {
+export interface ServiceReadingAssessment
+  extends Assessment<ServiceReadingCause, OperatingCheckStatement> {
   /** What was to be expected. */
   readonly expected: ExpectedPressures;
   /** The side that the port shows in this mode. */
@@ -52,7 +59,7 @@ export interface ServiceReadingAssessment extends Assessment<ServiceReadingCause
  * Judges a reading against the window of its port and mode. A reading that lies in the window of the other
  * side is called `other-side`: the unit runs in the other mode, or the hose is on the other port.
  *
- * An approach that is more than 15 K wide (`approach-range-wide`) or begins below 1 K (`approach-at-rest`) lets
+ * An approach that is more than 15 K wide (`operating-check.approach-range-wide`) or begins below 1 K (`operating-check.approach-at-rest`) lets
  * nothing pass: what lies outside its window fails, the rest is `inconclusive` until the manufacturer's figures
  * are stated.
  *
@@ -101,9 +108,10 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
   const other = expected[otherSide];
   const approaches = { low: reading.evaporatorApproach, high: reading.condenserApproach };
   const doubt = doubtOfApproach(approaches[side]);
+  const u = gauge === undefined ? psi(0) : standardUncertainty(gauge, psi, "gauge");
   const { outcome: kept } = conformity({
     value: pressure,
-    standardUncertainty: gauge === undefined ? psi(0) : standardUncertainty(gauge, psi, "gauge"),
+    standardUncertainty: u,
     lowerLimit: from,
     upperLimit: to,
     confidence,
@@ -113,32 +121,59 @@ export function assessServiceReading(reading: ServiceReading): ServiceReadingAss
   const cause = swapped ? "other-side" : y < from.si ? "below-window" : "above-window";
   const outcome = doubt && kept !== "fail" ? "inconclusive" : kept;
   const failed = outcome === "fail";
-  const text = failed
-    ? `{pressure} is outside {from} to {to}${swapped ? ": it fits the other side: mode or port?" : "."}`
-    : outcome === "pass"
-      ? "{pressure} is within {from} to {to}."
-      : "{pressure} is too near {from} or {to} for this gauge to tell.";
-  return {
+  const window = { pressure, from, to };
+  const reason = {
+    pass: () => say("operating-check.within-window", window),
+    inconclusive: () => doubt ?? say("operating-check.too-close-to-call", window),
+    fail: () =>
+      cause === "other-side"
+        ? say("operating-check.other-side", {
+            ...window,
+            side: `operating-check.side.${otherSide}`,
+          })
+        : say(`operating-check.${cause}`, window),
+  }[outcome]();
+  const action = {
+    pass: () => [],
+    inconclusive: () => [
+      doubt
+        ? say("operating-check.state-approach")
+        : betterGauge(Math.min(Math.abs(y - from.si), Math.abs(to.si - y)), pressure, confidence),
+    ],
+    fail: () => [
+      ...(swapped ? [say("operating-check.check-mode-and-port")] : []),
+      say("operating-check.find-the-cause"),
+    ],
+  }[outcome]();
+  return verdict({
     outcome,
     ...(failed && { cause }),
-    reasons: [
-      doubt && !failed
-        ? doubt
-        : statement(failed ? cause : `window-${outcome}`, text, { pressure, from, to }),
-    ],
+    reasons: [reason],
     assumptions: [
       ...expected.assumptions,
-      ...(port === "liquid" && !reading.expansion
-        ? [statement("expansion-outdoors", "It was assumed to expand in the outdoor unit.")]
-        : []),
-      ...(gauge ? [] : [statement("exact-instrument", "The reading counts as exact.")]),
+      ...(port === "liquid" && !reading.expansion ? [say("operating-check.expands-outdoors")] : []),
+      ...(gauge ? [] : [say("operating-check.exact-gauge")]),
     ],
-    cautions: [
-      ...expected.cautions,
-      statement("not-the-charge", "No pressure proves the charge right; it is weighed."),
-    ],
+    cautions: [...expected.cautions, caution("finding", say("operating-check.not-the-charge"))],
+    actions: action,
     sources: [...expected.sources, cite("jcgm-106-2012", "8.3")],
     expected,
     side,
-  };
+  });
+}
+
+// No gauge of the trade reads finer than 0.1 psi: common practice, no source.
+const finest = /* @__PURE__ */ psi(0.1);
+
+/** The gauge that could tell a reading that far from a limit, where there is one. */
+function betterGauge(
+  gap: number,
+  { unit }: Quantity<"gaugePressure">,
+  confidence: number,
+): OperatingCheckStatement {
+  // Limits of error count as a rectangular distribution: JCGM 100:2008, 4.3.7.
+  const needed = (gap * Math.sqrt(3)) / normalQuantile(confidence);
+  return needed < finest.si
+    ? say("operating-check.read-again-later")
+    : say("operating-check.use-better-gauge", { needed: new Quantity(needed, unit.difference) });
 }

@@ -1,32 +1,28 @@
 // What can hurt someone at a running unit's gauges?
-import { type Caution, statement } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
+import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
+import { type OperatingCheckStatement, say } from "./statements.ts";
 
-const always: readonly Caution[] = [
-  /* @__PURE__ */ statement(
-    "manual-decides",
-    "Nameplate, manual, local code and licensed practice override this.",
-  ),
-  /* @__PURE__ */ statement(
-    "pressure",
-    "Liquid burns and freezes: gloves, goggles. Hoses lose refrigerant: connect only with a reason.",
-  ),
-  /* @__PURE__ */ statement(
-    "electricity",
-    "The unit runs: live terminals and fans. Work at height from a stable platform.",
-  ),
-  /* @__PURE__ */ statement(
-    "mode-first",
-    "Check the mode first: in heating the vapour port shows discharge pressure, which destroys a low-side gauge.",
-  ),
-];
-const burns: Caution = /* @__PURE__ */ statement(
-  "flammable",
-  "It burns: no ignition source, ventilate, detector on, tools rated for it.",
-);
+/** What to heed at gauges. Source: none; the library's own type. */
+export type GaugeCaution = Caution<OperatingCheckStatement | SafetyStatement>;
+
+const always: readonly GaugeCaution[] = /* @__PURE__ */ (() => [
+  danger("safety.refrigerant-contact"),
+  danger("safety.running-unit"),
+  danger("safety.work-at-height"),
+  caution("danger", say("operating-check.mode-first")),
+  caution("finding", say("operating-check.hoses-lose-refrigerant")),
+])();
 
 /** What every answer of this module carries. */
-export function gaugeCautions(refrigerant?: Pick<Refrigerant, "safetyClass">): readonly Caution[] {
-  const flammable = refrigerant && !String(refrigerant.safetyClass).endsWith("1");
-  return flammable ? [...always, burns] : always;
+export function gaugeCautions(
+  refrigerant?: Pick<Refrigerant, "safetyClass">,
+): readonly GaugeCaution[] {
+  const safetyClass = String(refrigerant?.safetyClass ?? "A1");
+  return heed<OperatingCheckStatement | SafetyStatement>([
+    ...always,
+    ...(safetyClass.endsWith("1") ? [] : [danger("safety.flammable-refrigerant")]),
+    ...(safetyClass.startsWith("B") ? [danger("safety.toxic-refrigerant")] : []),
+  ]);
 }

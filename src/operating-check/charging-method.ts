@@ -1,9 +1,10 @@
 // Superheat, subcooling or the scale? What the charge of this unit can be checked by.
 // Follows common practice, no source: no superheat target for inverter and electronic-valve units.
 // Does not cover a manual that says otherwise: it decides.
-import { type Reason, statement } from "../assessment/assessment.ts";
 import { objectOf, oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { type RunningMode, runningModes } from "./service-ports.ts";
+import { type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * What sets the flow of refrigerant, and how the compressor runs.
@@ -28,7 +29,7 @@ export interface ChargingMethod {
   /** By superheat, by subcooling, or by weight alone. */
   readonly method: "superheat" | "subcooling" | "weigh";
   /** Why. */
-  readonly reason: Reason;
+  readonly reason: OperatingCheckStatement;
 }
 
 /**
@@ -59,15 +60,14 @@ export function chargingMethod(system: ChargedSystem): ChargingMethod {
   const compressor = oneOf("compressor", system.compressor, ["single-speed", "inverter"]);
   const mode = oneOf("mode", system.mode, runningModes);
   if (device === "electronic-valve" || compressor === "inverter") {
-    const text =
-      "Inverter or electronic valve: no superheat or subcooling target; weigh the charge.";
-    return { method: "weigh", reason: statement("weigh-the-charge", text) };
+    return frozen({ method: "weigh", reason: say("operating-check.no-target") });
   }
   if (mode === "heating") {
-    const text = "Targets are for cooling: weigh the charge, or follow the manual's heating table.";
-    return { method: "weigh", reason: statement("weigh-in-heating", text) };
+    return frozen({ method: "weigh", reason: say("operating-check.no-target-in-heating") });
   }
-  return device === "orifice"
-    ? { method: "superheat", reason: statement("orifice", "Orifice: by superheat.") }
-    : { method: "subcooling", reason: statement("valve", "Thermostatic valve: by subcooling.") };
+  return frozen(
+    device === "orifice"
+      ? { method: "superheat", reason: say("operating-check.by-superheat") }
+      : { method: "subcooling", reason: say("operating-check.by-subcooling") },
+  );
 }

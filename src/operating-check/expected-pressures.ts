@@ -1,20 +1,16 @@
 // What should the gauges show about now? Pressures from air temperatures and stated approaches.
 // Follows common practice, no source: coil temperature is air temperature less or plus an approach.
 // Does not cover units that hunt, defrost or have just started; the approaches are the caller's.
-import {
-  type Assumption,
-  type Caution,
-  type Citation,
-  cite,
-  statement,
-} from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { bubblePressure, dewPressure, type Refrigerant } from "../refrigerants/index.ts";
-import { gaugeCautions } from "./cautions.ts";
+import { type GaugeCaution, gaugeCautions } from "./cautions.ts";
 import { type RunningMode, runningModes } from "./service-ports.ts";
+import { type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * Smallest and largest difference between the air that enters a coil and the saturation temperature in
@@ -80,9 +76,9 @@ export interface ExpectedPressures {
   /** Side that the larger (vapour) port shows in this mode. */
   readonly vaporPort: "low" | "high";
   /** What was assumed. */
-  readonly assumptions: readonly Assumption[];
+  readonly assumptions: readonly OperatingCheckStatement[];
   /** What can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly GaugeCaution[];
   /** Where it stands. */
   readonly sources: readonly Citation[];
 }
@@ -141,17 +137,17 @@ export function expectedPressures(unit: RunningUnit): ExpectedPressures {
       toTemperature,
     };
   };
-  return {
+  return frozen({
     low: window(dewPressure, source, -highE, -lowE),
     high: window(bubblePressure, sink, lowC, highC),
     vaporPort: cooling ? "low" : "high",
     assumptions: [
-      statement("steady", "The unit runs steadily at full speed, without line losses."),
-      statement("approaches", "The approaches are as stated."),
+      say("operating-check.steady-full-speed"),
+      say("operating-check.approaches-as-stated"),
     ],
     cautions: gaugeCautions(refrigerant),
     sources: [cite("common-practice"), ...refrigerant.sources],
-  };
+  });
 }
 
 function approachOf(argument: string, approach: ApproachRange): [low: number, high: number] {

@@ -7,6 +7,7 @@
 export * from "./assess-charge-by-gauge.ts";
 export * from "./assess-gauge-set.ts";
 export * from "./assess-service-reading.ts";
+export type { GaugeCaution } from "./cautions.ts";
 export * from "./charging-method.ts";
 export * from "./expected-pressures.ts";
 export {
@@ -16,5 +17,12 @@ export {
   type ServicePorts,
   servicePorts,
 } from "./service-ports.ts";
+export type {
+  OperatingCheckCause,
+  OperatingCheckStatement,
+  OperatingCheckStatements,
+  OperatingCheckWord,
+  RunningSide,
+} from "./statements.ts";
 export * from "./target-superheat.ts";
 export * from "./usual-pressures.ts";

@@ -1,9 +1,9 @@
 // Which port is the high side now? Ports of a split unit in cooling and in heating.
 // Follows a ducted heat pump's manual for heating; the rest is common practice, no source.
 // Does not cover defrost, which runs as cooling for minutes, nor units with more than two lines.
-import type { Caution } from "../assessment/assessment.ts";
 import { objectOf, oneOf } from "../quantity/check.ts";
-import { gaugeCautions } from "./cautions.ts";
+import { frozen } from "../quantity/frozen.ts";
+import { type GaugeCaution, gaugeCautions } from "./cautions.ts";
 
 /** What the unit does while it is read. Source: none; the library's own words. */
 export type RunningMode = "cooling" | "heating";
@@ -30,14 +30,14 @@ export interface ServicePortRole {
  * Source: see {@link servicePorts}.
  */
 export interface ServicePorts {
-  /** Port of the larger valve: vapour line. On most small splits it is the only one. */
+  /** Port of the larger valve: vapor line. On most small splits it is the only one. */
   readonly vapor: ServicePortRole;
   /** Port of the smaller valve: liquid line. */
   readonly liquid: ServicePortRole;
   /** The gauge port at the compressor's suction that some ducted heat pumps have. */
   readonly commonSuction: ServicePortRole;
   /** What can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly GaugeCaution[];
 }
 
 /** The two modes, for checks. */
@@ -51,7 +51,7 @@ export const runningModes: readonly RunningMode[] = ["cooling", "heating"];
  * @returns Side and content behind each port.
  * @throws {@link InvalidInputError} when a word is not one of those listed.
  *
- * Cautions: look at the mode before connecting. A low-side gauge on the vapour port may be destroyed in
+ * Cautions: look at the mode before connecting. A low-side gauge on the vapor port may be destroyed in
  * heating.
  *
  * Source: a manufacturer's manual of a ducted heat pump (high pressure is measured at the larger valve in
@@ -76,10 +76,10 @@ export function servicePorts(unit: {
   const heating = oneOf("mode", unit.mode, runningModes) === "heating";
   const places: readonly ExpansionPlace[] = ["outdoor-unit", "evaporating-unit"];
   const expanded = oneOf("expansion", unit.expansion, places) === "outdoor-unit" && !heating;
-  return {
+  return frozen({
     vapor: heating ? { side: "high", shows: "discharge" } : { side: "low", shows: "suction" },
     liquid: expanded ? { side: "low", shows: "expanded" } : { side: "high", shows: "liquid" },
     commonSuction: { side: "low", shows: "suction" },
     cautions: gaugeCautions(),
-  };
+  });
 }

@@ -3,6 +3,7 @@
 // Does not cover the rest of that chart: only four of its cells were read, none is made up.
 import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
 
@@ -96,7 +97,7 @@ export function targetSuperheat(conditions: {
     ([db, wb]) =>
       Math.abs(outdoor - kelvinOf(db)) <= half && Math.abs(wetBulb - kelvinOf(wb)) <= half,
   );
-  if (cell) return { instruction: "charge-to-target", target: deltaF(cell[2]), tolerance };
+  if (cell) return frozen({ instruction: "charge-to-target", target: deltaF(cell[2]), tolerance });
   throw new OutOfRangeError({
     argument: "outdoorDryBulb, indoorWetBulb",
     value: `${outdoorDryBulb}, ${indoorWetBulb}`,
@@ -124,9 +125,9 @@ function fromChart(
       }
     }
   }
-  if (dash) return { instruction: "do-not-charge-by-superheat" };
+  if (dash) return frozen({ instruction: "do-not-charge-by-superheat" });
   const unit = outdoor.unit.difference;
-  return { instruction: "charge-to-target", target: new Quantity(target, unit), tolerance };
+  return frozen({ instruction: "charge-to-target", target: new Quantity(target, unit), tolerance });
 }
 
 /** The one or two positions between which a value lies, and the share of each. */

@@ -2,6 +2,7 @@
 // Follows common practice, no source.
 // Does not cover other refrigerants: state approaches to expected-pressures.ts instead.
 import { objectOf, oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { type RunningMode, runningModes } from "./service-ports.ts";
@@ -40,5 +41,5 @@ export function usualPressures(unit: {
   objectOf("unit", unit);
   oneOf("refrigerant", unit.refrigerant, ["R410A"], "For others use expectedPressures");
   const cooling = oneOf("mode", unit.mode, runningModes) === "cooling";
-  return cooling ? { from: psig(100), to: psig(150) } : { from: psig(300), to: psig(400) };
+  return frozen(cooling ? { from: psig(100), to: psig(150) } : { from: psig(300), to: psig(400) });
 }

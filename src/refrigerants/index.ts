@@ -58,3 +58,10 @@ export { refrigerantByDesignation, refrigerants } from "./refrigerant-by-designa
 export { saturatedLiquidDensity, saturatedVaporDensity } from "./saturated-density.ts";
 export { bubblePressure, dewPressure } from "./saturation-pressure.ts";
 export { bubbleTemperature, dewTemperature } from "./saturation-temperature.ts";
+export type {
+  LineFigure,
+  LineProbe,
+  RefrigerantsStatement,
+  RefrigerantsStatements,
+  RefrigerantsWord,
+} from "./statements.ts";

@@ -5,6 +5,7 @@ import type { Assessment, Estimate } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { LineReading } from "./line-reading.ts";
+import type { RefrigerantsStatement } from "./statements.ts";
 
 /**
  * A reading with its target and its instruments.
@@ -31,7 +32,7 @@ export type LineAssessmentInput = LineReading & {
  *
  * Source: JCGM 106:2012, 8.3; the shape is the library's own.
  */
-export interface LineAssessment extends Assessment<"low" | "high"> {
+export interface LineAssessment extends Assessment<"low" | "high", RefrigerantsStatement> {
   /** Superheat or subcooling with its uncertainty. */
   readonly result: Estimate<"temperatureDifference">;
   /** Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty. */

@@ -1,46 +1,51 @@
 // Can this target or tolerance decide anything? One that lets everything pass cannot. Internal.
 // Follows common practice, no source, beside what manufacturers' manuals print.
 // Does not cover which figure is right: only the manufacturer's is.
-import { type Caution, type Reason, statement } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { degC, deltaK } from "../quantity/units/temperature.ts";
+import { type LineFigure, named, type RefrigerantsStatement, say } from "./statements.ts";
 
 type Difference = Quantity<"temperatureDifference">;
+
+/** Why nothing can be decided, and what would. */
+interface Doubt {
+  readonly reason: RefrigerantsStatement;
+  readonly action: RefrigerantsStatement;
+}
 
 // Manuals print ±5 °F for superheat.
 const largestTolerance = /* @__PURE__ */ deltaK(5);
 // Charts go up to about 45 °F of superheat, from memory; subcooling targets lie well below 15 K.
-const largestTargets: Record<"superheat" | "subcooling", Difference> = {
+const largestTargets: Record<LineFigure, Difference> = {
   superheat: /* @__PURE__ */ deltaK(25),
   subcooling: /* @__PURE__ */ deltaK(15),
 };
 
 /** Why a charge cannot be told by this target, whatever was read, if so. */
-export function doubtOfTarget(
-  method: keyof typeof largestTargets,
-  target: Difference,
-): Reason | undefined {
-  const most = largestTargets[method];
+export function doubtOfTarget(what: LineFigure, target: Difference): Doubt | undefined {
+  const most = largestTargets[what].as(target.unit);
   if (target.si <= most.si) return undefined;
-  return statement(
-    "target-out-of-reach",
-    `{target} is no target for ${method}, which stays below {most}: read the manufacturer's figure again, with its unit.`,
-    { target, most: most.as(target.unit) },
-  );
+  return {
+    reason: say("refrigerants.target-out-of-reach", { figure: named(what), target, most }),
+    action: say("refrigerants.state-target", { figure: named(what) }),
+  };
 }
 
 /** Why keeping this tolerance proves nothing, if so. */
-export function doubtOfTolerance(target: Difference, tolerance: Difference): Reason | undefined {
+export function doubtOfTolerance(
+  what: LineFigure,
+  target: Difference,
+  tolerance: Difference,
+): Doubt | undefined {
+  const action = say("refrigerants.state-tolerance", { figure: named(what) });
   const values = { target, tolerance };
-  const ask = "state the manufacturer's figure.";
   if (tolerance.si > largestTolerance.si) {
-    const text = `±{tolerance} around {target} lets a wrong charge pass; at most ±{largest}: ${ask}`;
     const largest = largestTolerance.as(tolerance.unit);
-    return statement("tolerance-wide", text, { ...values, largest });
+    return { reason: say("refrigerants.tolerance-wide", { ...values, largest }), action };
   }
   if (tolerance.si >= target.si) {
-    const text = `±{tolerance} around {target} reaches saturation, where the figure says nothing of the charge: ${ask}`;
-    return statement("tolerance-reaches-saturation", text, values);
+    return { reason: say("refrigerants.tolerance-reaches-saturation", values), action };
   }
   return undefined;
 }
@@ -51,14 +56,13 @@ const coldestCondenser = /* @__PURE__ */ degC(5);
 
 /** What to look at where the gauge seems to read the other side of the running unit. */
 export function cautionOfSide(
-  method: keyof typeof largestTargets,
+  what: LineFigure,
   saturation: Quantity<"temperature">,
-): Caution[] {
+): Caution<RefrigerantsStatement>[] {
   const other =
-    method === "superheat"
-      ? saturation.si > warmestEvaporator.si && "high"
-      : saturation.si < coldestCondenser.si && "low";
-  if (!other) return [];
-  const text = `Saturated at {saturation} it looks like the ${other} side: ${method} is read on the other one. Is the unit running, and the gauge on its port?`;
-  return [statement("other-side", text, { saturation })];
+    what === "superheat"
+      ? saturation.si > warmestEvaporator.si
+      : saturation.si < coldestCondenser.si;
+  const values = { figure: named(what), saturation };
+  return other ? [caution("finding", say("refrigerants.looks-like-other-side", values))] : [];
 }

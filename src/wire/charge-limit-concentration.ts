@@ -34,7 +34,7 @@ const safetyLimit = (): ObjectOf<SafetyLimit> =>
     "citation?": citation(),
     standing: words<SafetyLimit["standing"]>({
       published: true,
-      "from memory": true,
+      "from-memory": true,
       stated: true,
     }),
   });

@@ -25,9 +25,13 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "safety.refrigerant-contact":
     "Liquid refrigerant causes frostbite. Wear gloves and goggles, also when a hose comes off.",
   "safety.flammable-refrigerant":
-    "Flammable refrigerant: remove ignition sources, ventilate, run a leak detector, use rated tools.",
+    "Flammable refrigerant: remove ignition sources, ventilate, run a leak detector (alarm at 25 % of the LFL or less), use rated tools, purge with nitrogen before any flame.",
   "safety.toxic-refrigerant": "Toxic refrigerant: wear breathing protection.",
-  "safety.refrigerant-suffocates": "Refrigerant displaces air and can suffocate. Ventilate.",
+  "safety.refrigerant-suffocates":
+    "Refrigerant displaces air and can suffocate, most of all in low and closed rooms. Ventilate.",
+  "safety.charge-tight-system": "Charge by weight, and never into a leaking or untested system.",
+  "safety.refrigerant-air-mixture":
+    "Never pressure-test with refrigerant and air. Even an A1 refrigerant can burn in such a mixture.",
   "safety.compressor-in-vacuum": "Never run a compressor in a vacuum.",
   "safety.line-voltage":
     "Line voltage can kill. De-energize, lock out and verify; inverter capacitors stay charged. Licensed electricians only.",

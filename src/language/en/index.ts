@@ -7,16 +7,28 @@
 import type { Catalogue } from "../../assessment/catalogue.ts";
 import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
+import { chargeLimit } from "./charge-limit.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
+import { operatingCheck } from "./operating-check.ts";
+import { refrigerants } from "./refrigerants.ts";
 
-export { assessment, flareJoint, lineSet };
+export { assessment, chargeLimit, flareJoint, lineSet, operatingCheck, refrigerants };
 
 /** The whole language. Source: none; worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
+  chargeLimit,
   flareJoint,
   lineSet,
+  operatingCheck,
+  refrigerants,
 ]);
 
-type Module = typeof assessment | typeof flareJoint | typeof lineSet;
+type Module =
+  | typeof assessment
+  | typeof chargeLimit
+  | typeof flareJoint
+  | typeof lineSet
+  | typeof operatingCheck
+  | typeof refrigerants;
