@@ -63,7 +63,7 @@ describe("the safety data", () => {
   test("say of every figure whether it was read or remembered", () => {
     const { concentrationLimits } = charge.refrigerantSafety(R410A);
     expect(concentrationLimits.map(({ standing }) => standing)).toEqual([
-      "from memory",
+      "from-memory",
       "published",
       "published",
     ]);
@@ -120,8 +120,8 @@ describe("the largest charge of a flammable refrigerant", () => {
       charge
         .roomChargeLimit({ refrigerant: R32, floorArea: m2(20), installationHeight: m(height) })
         .assumptions.map(({ code }) => code);
-    expect(codes(2.2)).not.toContain("above-reference-height");
-    expect(codes(3)).toContain("above-reference-height");
+    expect(codes(2.2)).not.toContain("charge-limit.above-reference-height");
+    expect(codes(3)).toContain("charge-limit.above-reference-height");
   });
 
   test("names the limit that it used and whether it was read", () => {
@@ -131,7 +131,9 @@ describe("the largest charge of a flammable refrigerant", () => {
       floorArea: m2(20),
     });
     expect(lowerFlammabilityLimit.toString()).toBe("0.296 kg/m³");
-    expect(assumptions.at(-1)?.values.standing).toBe("from memory");
+    expect(assumptions.at(-1)?.values).toMatchObject({
+      standing: "charge-limit.standing.from-memory",
+    });
   });
 
   test("names the bad argument", () => {
@@ -181,20 +183,28 @@ describe("the verdict on a charge in a room", () => {
     const verdict = charge.assessRoomCharge({ ...room, instruments });
     expect(verdict.outcome).toBe("inconclusive");
     // m = c √A: 1 m² of 34.3 m² is 1.46 % of 2.0075 kg; with √3 and 5 g that is 0.0171 kg standard.
-    expect(String(verdict.reasons[0]?.values.u)).toMatch(/^0\.0342\d* kg$/);
+    expect(String((verdict.reasons[0]?.values as Anything)?.uncertainty)).toMatch(
+      /^0\.0342\d* kg$/,
+    );
+    expect(verdict.actions?.map(({ code }) => code)).toEqual([
+      "charge-limit.weigh-or-measure-better",
+    ]);
   });
 
   test("carries the cautions of what burns", () => {
     const verdict = charge.assessRoomCharge({ ...unit, floorArea: m2(50) });
     expect(verdict.cautions.map(({ code }) => code)).toEqual([
-      "manual-decides",
-      "pressure",
-      "flammable",
+      "safety.flammable-refrigerant",
+      "safety.refrigerant-contact",
+      "safety.charge-tight-system",
+      "safety.refrigerant-air-mixture",
+      "safety.others-govern",
     ]);
     expect(verdict.assumptions.map(({ code }) => code)).toEqual([
-      "unventilated",
-      "lower-flammability-limit",
-      "exact",
+      "charge-limit.unventilated",
+      "charge-limit.flammability-limit-used",
+      "charge-limit.exact-charge",
+      "charge-limit.exact-size",
     ]);
   });
 });
@@ -216,8 +226,14 @@ describe("the concentration limit", () => {
       charge
         .assessConcentration({ refrigerant, charge: kg(1), volume: m3(30) })
         .cautions.map(({ code }) => code);
-    expect(codes(R32)).toContain("flammability-too");
-    expect(codes(R22)).toEqual(["manual-decides", "pressure", "oxygen"]);
+    expect(codes(R32)).toContain("charge-limit.flammability-too");
+    expect(codes(R22)).toEqual([
+      "safety.refrigerant-suffocates",
+      "safety.refrigerant-contact",
+      "safety.charge-tight-system",
+      "safety.refrigerant-air-mixture",
+      "safety.others-govern",
+    ]);
   });
 
   test("is open when the volume is not known well enough", () => {

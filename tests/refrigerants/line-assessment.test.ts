@@ -1,4 +1,5 @@
-import { explain } from "hvac-install-math/assessment";
+import { explain as explainIn } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import {
   standardAtmosphere as atmosphere,
   degF,
@@ -20,6 +21,7 @@ import {
 import { describe, expect, test } from "vitest";
 
 // All readings are invented.
+const explain = (said: never) => explainIn(said, english);
 const reading = { pressure: psig(118), lineTemperature: degF(52), atmosphere };
 const good = { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(1) } };
 const coarse = { pressure: { accuracy: psi(10) }, temperature: { accuracy: deltaF(1) } };
@@ -38,7 +40,7 @@ describe("the verdict on superheat", () => {
     expect(verdict.saturationTemperature.value.in(degF)).toBeCloseTo(39.8, 1);
     expect(verdict.conformanceProbability).toBeGreaterThan(0.99);
     expect(explain(verdict.reasons[0] as never)).toMatch(
-      /^The superheat of 12\.\d\d? Δ°F ± 1\.\d\d? Δ°F is within 5 Δ°F of 12 Δ°F\.$/,
+      /^Superheat 12\.\d\d? Δ°F ± 1\.\d+ Δ°F: within 5 Δ°F of the target, 12 Δ°F\.$/,
     );
     expect(verdict.sources.map(({ source }) => source)).toEqual([
       "lemmon-2003",
@@ -64,8 +66,13 @@ describe("the verdict on superheat", () => {
     });
     expect(verdict.outcome).toBe("inconclusive");
     expect(verdict.reasons.map(({ code }) => code)).toEqual([
-      "superheat-inconclusive",
-      "pressure-probe-decides",
+      "refrigerants.too-close-to-call",
+      "refrigerants.largest-uncertainty",
+    ]);
+    expect(verdict.reasons[1]?.values).toMatchObject({ probe: "refrigerants.probe.pressure" });
+    expect(verdict.actions?.map(({ code }) => code)).toEqual([
+      "refrigerants.use-better-probe",
+      "refrigerants.adjust-to-target",
     ]);
     const thermometer = assessSuperheat(R410A, {
       ...reading,
@@ -73,7 +80,9 @@ describe("the verdict on superheat", () => {
       tolerance: deltaF(3),
       instruments: { pressure: { accuracy: psi(1) }, temperature: { accuracy: deltaF(6) } },
     });
-    expect(thermometer.reasons[1]?.code).toBe("temperature-probe-decides");
+    expect(thermometer.reasons[1]?.values).toMatchObject({
+      probe: "refrigerants.probe.temperature",
+    });
   });
 
   test("says that no probe decides what lies on the limit itself", () => {
@@ -86,7 +95,7 @@ describe("the verdict on superheat", () => {
     });
     expect(verdict.outcome).toBe("inconclusive");
     expect(verdict.conformanceProbability).toBeCloseTo(0.5, 3);
-    expect(verdict.reasons[1]?.code).toBe("too-near-the-limit");
+    expect(verdict.reasons[1]?.code).toBe("refrigerants.closer-than-the-model");
   });
 
   test("counts the barometer when its instrument is given, and says when it does not", () => {
@@ -97,8 +106,10 @@ describe("the verdict on superheat", () => {
       instruments: { ...good, atmosphere: { accuracy: inHg(1) } },
     });
     expect(unsure.result.standardUncertainty > exact.result.standardUncertainty).toBe(true);
-    expect(exact.assumptions.map(({ code }) => code)).toContain("atmosphere");
-    expect(unsure.assumptions.map(({ code }) => code)).not.toContain("atmosphere");
+    expect(exact.assumptions.map(({ code }) => code)).toContain("refrigerants.exact-atmosphere");
+    expect(unsure.assumptions.map(({ code }) => code)).not.toContain(
+      "refrigerants.exact-atmosphere",
+    );
   });
 
   test("warns of what can burn and of what is toxic", () => {
@@ -111,9 +122,18 @@ describe("the verdict on superheat", () => {
     };
     const codes = (refrigerant: typeof R32) =>
       assessSuperheat(refrigerant, input).cautions.map(({ code }) => code);
-    expect(codes(R410A)).toEqual(["pressure", "instructions"]);
-    expect(codes(R32)).toContain("flammable");
-    expect(codes(R717)).toEqual(["pressure", "instructions", "flammable", "toxic"]);
+    const always = [
+      "refrigerants.only-where-the-manual-charges-by-it",
+      "safety.refrigerant-contact",
+    ];
+    expect(codes(R410A)).toEqual([...always, "safety.others-govern"]);
+    expect(codes(R32)).toContain("safety.flammable-refrigerant");
+    expect(codes(R717)).toEqual([
+      ...always,
+      "safety.flammable-refrigerant",
+      "safety.toxic-refrigerant",
+      "safety.others-govern",
+    ]);
   });
 
   test("works up to the ends of the range", () => {
@@ -151,12 +171,14 @@ describe("near and below saturation", () => {
     const below = at(38);
     expect([below.outcome, below.cause]).toEqual(["fail", "low"]);
     expect(explain(below.reasons[0] as never)).toMatch(
-      /is below zero: the readings contradict each other, or liquid is in the line\.$/,
+      /below zero\. The readings contradict each other, or liquid is in the line\.$/,
     );
     for (const line of [40, 42]) {
       const near = at(line);
       expect(near.outcome).toBe("inconclusive");
-      expect(near.reasons.map(({ code }) => code)).toEqual(["tolerance-reaches-saturation"]);
+      expect(near.reasons.map(({ code }) => code)).toEqual([
+        "refrigerants.tolerance-reaches-saturation",
+      ]);
     }
     expect(() => assessSuperheat(R410A, { ...input, target: deltaF(-1) })).toThrow(/^target: /);
   });
@@ -165,7 +187,7 @@ describe("near and below saturation", () => {
     const flash = { pressure: psig(355), lineTemperature: degF(109), atmosphere };
     const verdict = assessSubcooling(R410A, { ...input, ...flash });
     expect([verdict.outcome, verdict.cause]).toEqual(["fail", "low"]);
-    expect(explain(verdict.reasons[0] as never)).toMatch(/or vapour is in the line\.$/);
+    expect(explain(verdict.reasons[0] as never)).toMatch(/or vapor is in the line\.$/);
   });
 });
 
@@ -184,17 +206,25 @@ describe("a target or a tolerance that decides nothing (common practice, no sour
         assessSuperheat(R410A, { ...input, target: deltaF(target), tolerance: deltaF(tolerance) }),
       );
     expect(superheat(40, 8.9)[0]).toBe("pass"); // 5 K are 9 °F
-    expect(superheat(40, 9.1)).toEqual(["inconclusive", undefined, "tolerance-wide"]);
-    expect(superheat(20, 9.1)).toEqual(["fail", "high", "superheat-fail"]);
-    expect(superheat(46, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
-    expect(superheat(90, 8)).toEqual(["inconclusive", undefined, "target-out-of-reach"]);
+    expect(superheat(40, 9.1)).toEqual(["inconclusive", undefined, "refrigerants.tolerance-wide"]);
+    expect(superheat(20, 9.1)).toEqual(["fail", "high", "refrigerants.above-tolerance"]);
+    expect(superheat(46, 8)).toEqual([
+      "inconclusive",
+      undefined,
+      "refrigerants.target-out-of-reach",
+    ]);
+    expect(superheat(90, 8)).toEqual([
+      "inconclusive",
+      undefined,
+      "refrigerants.target-out-of-reach",
+    ]);
     // 5 K and 25 K themselves are taken, a tolerance as large as the target is not.
     const inKelvin = (target: number, tolerance: number) =>
       codes(
         assessSuperheat(R410A, { ...input, target: deltaK(target), tolerance: deltaK(tolerance) }),
       );
     expect(inKelvin(22, 5)[0]).toBe("pass");
-    expect(inKelvin(25, 5)[2]).toBe("superheat-pass");
+    expect(inKelvin(25, 5)[2]).toBe("refrigerants.within-tolerance");
     expect(
       codes(
         assessSuperheat(R410A, {
@@ -204,13 +234,13 @@ describe("a target or a tolerance that decides nothing (common practice, no sour
           tolerance: deltaF(4),
         }),
       )[2],
-    ).toBe("tolerance-reaches-saturation");
+    ).toBe("refrigerants.tolerance-reaches-saturation");
     const liquid = { pressure: psig(355), lineTemperature: degF(68), atmosphere };
     const target = { target: deltaF(40), tolerance: deltaF(3) };
     expect(codes(assessSubcooling(R410A, { ...input, ...liquid, ...target }))).toEqual([
       "inconclusive",
       undefined,
-      "target-out-of-reach",
+      "refrigerants.target-out-of-reach",
     ]);
   });
 });
@@ -223,14 +253,12 @@ describe("what is doubted is said with its figures", () => {
   };
 
   test("in the unit of the reader", () => {
-    expect(said(46, 8)).toBe(
-      "46 Δ°F is no target for superheat, which stays below 45 Δ°F: read the manufacturer's figure again, with its unit.",
-    );
+    expect(said(46, 8)).toBe("Superheat: 46 Δ°F is no target. Targets stay below 45 Δ°F.");
     expect(said(40, 10)).toBe(
-      "±10 Δ°F around 40 Δ°F lets a wrong charge pass; at most ±9 Δ°F: state the manufacturer's figure.",
+      "A tolerance of 10 Δ°F around 40 Δ°F lets a wrong charge pass. At most 9 Δ°F is usable.",
     );
     expect(said(8, 8)).toBe(
-      "±8 Δ°F around 8 Δ°F reaches saturation, where the figure says nothing of the charge: state the manufacturer's figure.",
+      "A tolerance of 8 Δ°F around 8 Δ°F reaches saturation, where the figure says nothing about the charge.",
     );
   });
 });
@@ -242,13 +270,19 @@ describe("a reading of the other side (common practice, no source)", () => {
   test("is asked for: superheat of a condenser, subcooling of an evaporator", () => {
     const high = { pressure: psig(390), lineTemperature: degF(127) };
     expect(explain(first(assessSuperheat(R410A, { ...input, ...high })) as never)).toMatch(
-      /^Saturated at 114\.\d+ °F it looks like the high side: superheat is read on the other one/,
+      /^Saturated at 114\.\d+ °F, this looks like the high side\. Superheat is read on the low side/,
     );
     const low = { pressure: psig(100), lineTemperature: degF(22) };
-    expect(first(assessSubcooling(R410A, { ...input, ...low }))?.code).toBe("other-side");
-    expect(first(assessSuperheat(R410A, input))?.code).toBe("pressure");
+    expect(first(assessSubcooling(R410A, { ...input, ...low }))?.code).toBe(
+      "refrigerants.looks-like-other-side",
+    );
+    expect(first(assessSuperheat(R410A, input))?.code).toBe(
+      "refrigerants.only-where-the-manual-charges-by-it",
+    );
     const liquid = { pressure: psig(355), lineTemperature: degF(98) };
-    expect(first(assessSubcooling(R410A, { ...input, ...liquid }))?.code).toBe("pressure");
+    expect(first(assessSubcooling(R410A, { ...input, ...liquid }))?.code).toBe(
+      "refrigerants.only-where-the-manual-charges-by-it",
+    );
   });
 });
 
@@ -290,5 +324,5 @@ test("subcooling is judged the same way", () => {
   });
   expect(verdict.outcome).toBe("pass");
   expect(verdict.result.value.in(deltaF)).toBeCloseTo(12.7, 1);
-  expect(verdict.reasons[0]?.code).toBe("subcooling-pass");
+  expect(verdict.reasons[0]?.code).toBe("refrigerants.within-tolerance");
 });

@@ -1,4 +1,5 @@
-import { explain, type Reason } from "hvac-install-math/assessment";
+import { explain } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import {
   standardAtmosphere as atmosphere,
   degC,
@@ -17,6 +18,7 @@ import {
   assessSuperheat,
   bubbleTemperature,
   dewTemperature,
+  type LineAssessment,
   type LineAssessmentInput,
   R32,
   R407C,
@@ -36,8 +38,8 @@ const input = {
   tolerance: deltaF(5),
   instruments,
 };
-const sentence = ({ reasons }: { reasons: readonly Reason[] }, position: number) =>
-  explain(reasons[position] as Reason);
+const sentence = ({ reasons }: LineAssessment, position: number) =>
+  explain(reasons[position] as never, english);
 
 /** K per Pa of a saturation curve, by a central difference of the public function. */
 const slope = (
@@ -119,7 +121,10 @@ describe("what would decide", () => {
       const now = verdict.result.standardUncertainty.in(deltaF);
       expect(verdict.outcome).toBe("inconclusive");
       expect(sentence(verdict, 1)).toBe(
-        `Most of the uncertainty comes from the temperature probe. A standard uncertainty of ${Number(needed.toFixed(2))} Δ°F instead of ${Number(now.toFixed(2))} Δ°F would decide.`,
+        `Most of the standard uncertainty of ${Number(now.toPrecision(4))} Δ°F comes from the temperature probe.`,
+      );
+      expect(explain(verdict.actions?.[0] as never, english)).toBe(
+        `Read again with a better temperature probe: a standard uncertainty of ${Number(needed.toPrecision(4))} Δ°F would decide.`,
       );
     }
   });
@@ -129,7 +134,9 @@ describe("what would decide", () => {
     const value = verdict.result.value.in(deltaF);
     expect(value).toBeGreaterThan(8.5);
     expect(verdict.outcome).toBe("inconclusive");
-    expect(sentence(verdict, 1)).toContain(`uncertainty of ${((value - 8.5) / k95).toFixed(2)}`);
+    expect(explain(verdict.actions?.[0] as never, english)).toContain(
+      `uncertainty of ${Number(((value - 8.5) / k95).toPrecision(4))}`,
+    );
   });
 
   test("asks more of the probes at a higher confidence", () => {
@@ -145,9 +152,9 @@ describe("what would decide", () => {
       tolerance: deltaF(1.5),
       instruments: { ...fine, atmosphere: { accuracy: inHg(3) } },
     });
-    expect(verdict.reasons[1]?.code).toBe("pressure-probe-decides");
+    expect(verdict.reasons[1]?.values).toMatchObject({ probe: "refrigerants.probe.pressure" });
     const alone = assessSuperheat(R407C, { ...near, tolerance: deltaF(1.2) });
-    expect(alone.reasons[1]?.code).toBe("temperature-probe-decides");
+    expect(alone.reasons[1]?.values).toMatchObject({ probe: "refrigerants.probe.temperature" });
   });
 });
 
@@ -158,20 +165,20 @@ describe("the sentences", () => {
         assessSuperheat(R407C, { ...input, target: deltaF(target), tolerance: deltaF(3) }),
         0,
       );
-    expect(fail(2)).toMatch(/ is high: more than 3 Δ°F from 2 Δ°F\.$/);
-    expect(fail(20)).toMatch(/ is low: more than 3 Δ°F from 20 Δ°F\.$/);
+    expect(fail(2)).toMatch(/: more than 3 Δ°F above the target, 2 Δ°F\.$/);
+    expect(fail(20)).toMatch(/: more than 3 Δ°F below the target, 20 Δ°F\.$/);
   });
 
   test("tell what was assumed: steady, nominal, the equation's share and an exact atmosphere", () => {
     const told = (refrigerant: Refrigerant, change: Partial<LineAssessmentInput> = {}) =>
       assessSuperheat(refrigerant, { ...input, ...change } as LineAssessmentInput).assumptions.map(
-        (one) => explain(one),
+        (one) => explain(one, english),
       );
     expect(told(R407C)).toEqual([
-      "The system runs steadily; the probe is clean, tight and insulated.",
+      "The system runs steadily. The probe is clean, tight and insulated.",
       "The refrigerant is pure or has its nominal composition.",
       "The saturation pressure itself has a standard uncertainty of 0.25 %.",
-      "The atmosphere is known exactly.",
+      "No accuracy was given for the atmosphere, so it is taken as exact.",
     ]);
     expect(told(R32)[2]).toContain("uncertainty of 0.05 %");
     expect(told(R407C, { pressure: psia(94.7) })).toHaveLength(3);
@@ -187,22 +194,22 @@ describe("the sentences", () => {
     const dew = dewTemperature(R407C, input.pressure, atmosphere);
     const none = assessSuperheat(R407C, { ...input, lineTemperature: dew });
     expect(none.result.value.si).toBe(0);
-    expect(sentence(none, 0)).toMatch(/ is low: more than 5 Δ°F from 9 Δ°F\.$/);
+    expect(sentence(none, 0)).toMatch(/: more than 5 Δ°F below the target, 9 Δ°F\.$/);
   });
 
   test("warn of what is toxic, whether it burns or not", () => {
     const told = (safetyClass: Refrigerant["safetyClass"]) =>
       assessSuperheat({ ...R32, safetyClass }, input)
-        .cautions.slice(2)
-        .map((one) => explain(one));
-    expect(told("B1")).toEqual(["R-32 is toxic: breathing protection."]); // invented class
-    expect(told("A1")).toEqual([]);
+        .cautions.filter(({ kind }) => kind === "danger")
+        .map(({ code }) => code);
+    expect(told("B1")).toEqual(["safety.refrigerant-contact", "safety.toxic-refrigerant"]); // invented class
+    expect(told("A1")).toEqual(["safety.refrigerant-contact"]);
   });
 
-  test("warn of what is flammable by name and class", () => {
+  test("warn of what is flammable", () => {
     const { cautions } = assessSuperheat(R32, input);
-    expect(cautions.map((one) => explain(one)).at(-1)).toBe(
-      "R-32 (A2L) can ignite: no flames or sparks, ventilate.",
+    expect(cautions.map((one) => explain(one, english)).join("\n")).toMatch(
+      /^Flammable refrigerant: remove ignition sources, ventilate/m,
     );
   });
 
