@@ -139,12 +139,9 @@ function readingTrials(record: InstallationRecord, reading: OperatingReading, i:
     },
     run: () => {
       const system = given({ meteringDevice, compressor, mode });
-      const weigh = chargingMethod(system).method === "weigh";
+      const { method, reason } = chargingMethod(system);
       // A weighed charge is judged by its step; here it only says that the gauge cannot tell.
-      if (weigh) {
-        const said = chargingMethod(system).reason;
-        return stated("pass", said.code, said.text ?? "", said.values);
-      }
+      if (method === "weigh") return { ...stated("pass", "", ""), reasons: [reason] };
       return assessChargeByGauge(
         given({
           ...system,

@@ -7,8 +7,11 @@ import * as en from "hvac-install-math/language/en";
 import { describe, expect, it } from "vitest";
 import { type Subject, subjectsOf } from "../faults/catalogue.ts";
 import { modules, subjects } from "../faults/subjects.ts";
+import * as ofChargeLimit from "./inputs/charge-limit.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
+import * as ofOperatingCheck from "./inputs/operating-check.ts";
+import * as ofRefrigerants from "./inputs/refrigerants.ts";
 import { codesOf, isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";
 
 interface Spoken {
@@ -18,8 +21,11 @@ interface Spoken {
 }
 
 const spoken: readonly Spoken[] = [
+  { module: "charge-limit", catalogue: en.chargeLimit, further: ofChargeLimit.inputs },
   { module: "flare-joint", catalogue: en.flareJoint, further: ofFlareJoint.inputs },
   { module: "line-set", catalogue: en.lineSet, further: ofLineSet.inputs },
+  { module: "operating-check", catalogue: en.operatingCheck, further: ofOperatingCheck.inputs },
+  { module: "refrigerants", catalogue: en.refrigerants, further: ofRefrigerants.inputs },
 ];
 
 /** What the functions of a module answer to all of its inputs. */
