@@ -1,13 +1,18 @@
 // Does the nameplate fit the parts? A cross-check of a plate that can be read.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B).
 // Does not cover which of two figures is wrong.
-import { type Assessment, statement } from "../assessment/assessment.ts";
-import { objectOf } from "../quantity/check.ts";
+import { type Assessment, verdict } from "../assessment/assessment.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf } from "./checks.ts";
 import type { Load } from "./loads.ts";
 import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
-import { type NameplateFromParts, nameplateFromParts } from "./nameplate-from-parts.ts";
+import {
+  type NameplateFromParts,
+  type NameplateStandard,
+  nameplateFromParts,
+} from "./nameplate-from-parts.ts";
+import { type CircuitProtectionStatement, type NameplateCause, say } from "./statements.ts";
 
 /**
  * The plate's figures against those from the parts.
@@ -15,19 +20,19 @@ import { type NameplateFromParts, nameplateFromParts } from "./nameplate-from-pa
  * Source: UL 1995, 37.14 and 37.15.
  */
 export interface NameplateAssessment
-  extends Assessment<"ampacity-too-low" | "protection-too-high"> {
+  extends Assessment<NameplateCause, CircuitProtectionStatement> {
   /** The figures from the parts. */
   readonly calculated: NameplateFromParts;
 }
 
 /**
- * Checks a nameplate against the parts of the unit. The marked ampacity has to agree within its rounding,
- * ±0.05 A, or ±0.5 A when it is printed in whole amperes; the marked protection may be smaller than the
+ * Checks a nameplate against the parts of the unit. The marked ampacity has to agree within half of the last digit
+ * that is printed: ±0.05 A, or ±0.5 A when it is printed in whole amperes; the marked protection may be smaller than the
  * calculated one, never larger.
  *
  * Assumes what {@link nameplateFromParts} assumes.
  *
- * @param input - Loads, and the two marked figures (above 0).
+ * @param input - Loads, the two marked figures (above 0), and where stated the last printed digit and the standard.
  * @returns `pass` when both fit; `fail` when the ampacity is too low for the parts or the protection too high;
  * `inconclusive` when the ampacity is higher than the parts explain.
  * @throws {@link InvalidInputError} when the marked maximum is below the marked ampacity ("MOP below MCA"), or
@@ -61,6 +66,10 @@ export function assessNameplate(input: {
   readonly minimumCircuitAmpacity: Quantity<"current">;
   /** As marked. */
   readonly maximumOvercurrentProtection: Quantity<"current">;
+  /** Last digit that is printed of the ampacity; 1 A is taken for a whole number, else 0.1 A. */
+  readonly printedTo?: Quantity<"current">;
+  /** The standard of the nameplate; UL 1995 when left out. */
+  readonly standard?: NameplateStandard;
 }): NameplateAssessment {
   const {
     loads,
@@ -70,34 +79,48 @@ export function assessNameplate(input: {
   const marked = amperesOf("minimumCircuitAmpacity", mca);
   const maximum = amperesOf("maximumOvercurrentProtection", mop);
   if (maximum < marked) throw maximumBelowAmpacity(mca, mop);
-  const calculated = nameplateFromParts(loads);
+  const { printedTo, standard } = input;
+  const calculated = nameplateFromParts(loads, standard);
   const ampacity = calculated.minimumCircuitAmpacity;
   const ceiling = calculated.maximumOvercurrentProtection;
-  const rounding = (Number.isInteger(marked) ? 0.5 : 0.05) + 1e-9;
+  const digit =
+    printedTo === undefined
+      ? Number.isInteger(marked)
+        ? 1
+        : 0.1
+      : siOf("printedTo", printedTo, "current", { above: 0 });
+  const rounding = digit / 2 + 1e-9;
   const tooLow = marked < ampacity.si - rounding;
   const tooHigh = maximum > ceiling.si;
   const unexplained = marked > ampacity.si + rounding;
   const { assumptions, cautions, sources } = calculated;
-  return {
-    outcome: tooLow || tooHigh ? "fail" : unexplained ? "inconclusive" : "pass",
+  const outcome = tooLow || tooHigh ? "fail" : unexplained ? "inconclusive" : "pass";
+  const marks = unexplained
+    ? "ampacity-unexplained"
+    : tooLow
+      ? "ampacity-too-low"
+      : "ampacity-fits";
+  const protection = tooHigh ? "protection-too-high" : "protection-fits";
+  const reasons = [
+    say(`circuit-protection.${marks}`, { marked: mca, ampacity }),
+    say(`circuit-protection.${protection}`, { maximum: mop, ceiling }),
+  ];
+  return verdict({
+    outcome,
     ...(tooLow
       ? { cause: "ampacity-too-low" as const }
       : tooHigh && { cause: "protection-too-high" as const }),
-    reasons: [
-      statement(
-        unexplained ? "ampacity-unexplained" : tooLow ? "ampacity-too-low" : "ampacity-fits",
-        "Minimum circuit ampacity {marked} marked, {ampacity} from the parts.",
-        { marked: mca, ampacity },
-      ),
-      statement(
-        tooHigh ? "protection-too-high" : "protection-fits",
-        "Overcurrent protection {maximum} marked, at most {ceiling} from the parts.",
-        { maximum: mop, ceiling },
-      ),
-    ],
+    reasons: tooHigh && !tooLow ? reasons.reverse() : reasons,
     assumptions,
     cautions,
+    actions:
+      outcome === "pass"
+        ? []
+        : [
+            say("circuit-protection.read-nameplate-again"),
+            say("circuit-protection.ask-manufacturer"),
+          ],
     sources,
     calculated,
-  };
+  });
 }

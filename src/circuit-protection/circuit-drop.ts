@@ -1,20 +1,19 @@
 // How much of the voltage reaches the unit, running and at the start, and which conductor would keep the limit?
-// Follows NFPA 70 (2023), 210.19, informational note; IEC 60364-5-52:2009, annex G; CSA C22.1, 8-102.
+// Follows NFPA 70 (2023), 210.19, informational note; CSA C22.1, 8-102, table D3; IEC 60364-5-52:2009, annex G.
 // Does not cover the drop ahead of this circuit.
-import { statement } from "../assessment/assessment.ts";
-import { numberOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import { m } from "../quantity/units/geometry.ts";
 import { percent } from "../quantity/units/ratio.ts";
-import type { CircuitInput } from "./circuit-input.ts";
-import { conductorResistance, conduitImpedance } from "./conductor-impedance.ts";
-import { type Findings, judge } from "./findings.ts";
-import type { RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
-import { cell, sizesOf } from "./table.ts";
-import { longestRun, type VoltageDrop, voltageDrop } from "./voltage-drop.ts";
+import type { CheckedCircuit } from "./check-circuit.ts";
+import { conduitImpedance, resistanceAt } from "./conductor-impedance.ts";
+import type { RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
+import { areaOf, cell, cellIn, sizesOf, step } from "./table.ts";
+import { dropOf, type PlainLine, type VoltageDrop, voltsPerMeter } from "./voltage-drop.ts";
 import type { AwgWiring } from "./wiring.ts";
 
 /**
- * Voltage drop of the circuit.
+ * Voltage drop of the circuit, with that of a whip that differs.
  *
  * Source: NFPA 70 (2023), 210.19, informational note.
  */
@@ -31,48 +30,87 @@ export interface CircuitDrop<F extends RuleFamily = RuleFamily> {
   readonly conductorWithinLimit?: SizeOf<F>;
 }
 
-/** Drop of the circuit with a conductor; `undefined` without a length. */
+/** Drop of the circuit with a conductor, `current` in A; `undefined` without a length or a resistance. */
 export function circuitDrop<F extends RuleFamily>(
-  input: CircuitInput<F>,
+  circuit: CheckedCircuit<F>,
   conductor: SizeOf<F>,
   smallest: SizeOf<F>,
-  findings: Findings,
+  current: number,
 ): CircuitDrop<F> | undefined {
-  const { rules, wiring, supply, lockedRotorCurrent, powerFactor } = input;
-  const { length, material, stranding } = wiring;
-  const { conduit } = wiring as AwgWiring;
-  if (powerFactor !== undefined) numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
+  const { input, rules, installed, whipWiring } = circuit;
+  const { supply, wiring, lockedRotorCurrent: locked, powerFactor = 1 } = input;
+  const { length } = wiring;
   if (length === undefined) return undefined;
-  const { ratedLoadCurrent: current = input.minimumCircuitAmpacity } = input;
-  const run = (size: SizeOf<F>) => {
-    const solid = stranding === "solid" && cell(rules.conductors, size, `${material} solid`);
-    const line = { current, voltage: supply.voltage, phases: supply.phases, length };
-    if (conduit && powerFactor !== undefined) {
-      return { ...line, ...conduitImpedance({ rules, size, material, conduit }), powerFactor };
-    }
-    const wire = solid ? ("solid" as const) : ("stranded" as const);
-    const resistance = conductorResistance({ rules, size, material, stranding: wire });
-    return { ...line, resistance };
+  const { phases, voltage } = supply;
+  const { whip } = installed;
+  const whipMeters = (whip?.wiring?.length ?? m(0)).si;
+  const lost = (size: SizeOf<F>, amperes: number, factor: number) => {
+    const line = lineOf(circuit, size, wiring, amperes);
+    if (line === undefined) return undefined;
+    const last = whip && whipMeters > 0 && lineOf(circuit, whip.conductor, whipWiring, amperes);
+    // Without a reactance the power factor would only make the drop look smaller.
+    const volts = (one: PlainLine) =>
+      voltsPerMeter(one, amperes, phases, one.reactance > 0 ? factor : 1);
+    return { each: volts(line), whip: last ? whipMeters * volts(last) : 0 };
   };
-  const limit = new Quantity(rules.voltageDrop.branch, percent);
-  const keeps = (size: SizeOf<F>) => longestRun({ ...run(size), limit }).si >= length.si;
-  const chosen = run(conductor);
-  const running = voltageDrop(chosen);
-  const sizes = sizesOf(rules);
-  const within = sizes.slice(sizes.indexOf(smallest)).find(keeps);
-  const text = "Voltage drop {drop}, at most {limit}.";
-  // The sentence needs two decimals; the result keeps them all.
-  const values = { drop: percent(Number(running.ratio.in(percent).toFixed(2))), limit };
-  const ok = keeps(conductor);
-  if (ok || rules.voltageDrop.mandatory) judge(findings, ok, "voltage-drop", text, values);
-  else findings.cautions.push(statement("voltage-drop", `${text} A recommendation.`, values));
+  const { branch, growth } = rules.voltageDrop;
+  const beyond = growth ? (length.si - growth.beyond) * growth.perMeter : 0;
+  const limit =
+    step("wiring.length", branch, length.si) + Math.min(growth?.most ?? 0, Math.max(0, beyond));
+  const chosen = lost(conductor, current, powerFactor);
+  if (chosen === undefined) return undefined;
+  const longest = (found: NonNullable<typeof chosen>) =>
+    Math.max(0, limit * voltage.si - found.whip) / found.each;
+  const within = sizesOf(rules)
+    .slice(Math.max(0, sizesOf(rules).indexOf(smallest)))
+    .find((size) => {
+      const found = lost(size, current, powerFactor);
+      return found && longest(found) >= length.si * (1 - 1e-12);
+    });
+  const starting = locked && lost(conductor, locked.si, 1);
+  const volts = (found: NonNullable<typeof chosen>) => found.each * length.si + found.whip;
   return {
-    running,
-    ...(lockedRotorCurrent && {
-      starting: voltageDrop({ ...chosen, current: lockedRotorCurrent, powerFactor: 1 }),
-    }),
-    limit,
-    longestRun: longestRun({ ...chosen, limit }).as(rules.lengthUnit),
+    running: dropOf(volts(chosen), voltage, length, ampere(current)),
+    ...(locked && starting && { starting: dropOf(volts(starting), voltage, length, locked) }),
+    limit: new Quantity(limit, percent),
+    longestRun: m(longest(chosen)).as(rules.lengthUnit),
     ...(within && { conductorWithinLimit: within }),
   };
+}
+
+/** Resistance and reactance of a conductor in Ω/m; `undefined` where the rules have none. */
+function lineOf<F extends RuleFamily>(
+  { input, rules }: CheckedCircuit<F>,
+  size: SizeOf<F>,
+  wiring: WiringOf<F>,
+  current: number,
+): PlainLine | undefined {
+  const { material, stranding } = wiring;
+  const { resistivity, reactance = 0 } = rules.voltageDrop;
+  const area = areaOf(rules, size);
+  if (resistivity && area > 0) return { resistance: resistivity[material] / area, reactance };
+  const { conduit } = wiring as AwgWiring;
+  if (conduit && input.powerFactor !== undefined) {
+    const found = conduitImpedance({ rules, size, material, conduit });
+    return { resistance: found.resistance.si, reactance: found.reactance.si };
+  }
+  const solid = stranding === "solid" ? cell(rules.conductors, size, `${material} solid`) : null;
+  const table = solid ?? cell(rules.conductors, size, `${material} stranded`);
+  if (table === null) return undefined;
+  const { operatingTemperature: own, resistanceUnit } = rules;
+  const celsius = own === "by load" ? heatedBy(rules, size, wiring, current) : own;
+  const resistance = resistanceUnit(resistanceAt(rules, material, table, celsius)).si;
+  return { resistance, reactance };
+}
+
+/** 30 °C and the rise to the insulation's limit with the square of the load: the factors of table D3. */
+function heatedBy<F extends RuleFamily>(
+  rules: CheckedCircuit<F>["rules"],
+  size: SizeOf<F>,
+  { material, insulation }: WiringOf<F>,
+  current: number,
+): number {
+  const most = cellIn(rules.ampacity ?? [], size, `${material} ${insulation}`) ?? current;
+  const share = Math.min(1, current / most);
+  return 30 + (Number.parseFloat(insulation) - 30) * share ** 2;
 }

@@ -1,7 +1,10 @@
-// What goes into the check of a circuit: plate, supply, wiring and what is fitted.
-// Follows no single standard; the fields name what NFPA 70 (2023), 440.4(B), 440.14 and 110.26(A) ask for.
+// What goes into the check of a circuit: nameplate, supply, wiring and what is fitted.
+// Follows no single standard; the fields name what NFPA 70 (2023), 440.4(B), 440.14 and 110.26(A) ask for, and their
+// counterparts elsewhere.
 // Does not cover short-circuit ratings: compare them with the available fault current (110.9, 440.10).
 import type { Quantity } from "../quantity/quantity.ts";
+import type { FaultEnergy } from "./adiabatic.ts";
+import type { Material } from "./conductor-size.ts";
 import type { Supply } from "./connection.ts";
 import type { DeviceKind, EquipmentKind } from "./minimum-conductor.ts";
 import type {
@@ -63,6 +66,10 @@ export interface FittedDisconnect {
   readonly readilyAccessible?: boolean;
   /** Whether it hides the nameplate or hangs on a panel that has to come off. */
   readonly inTheWay?: boolean;
+  /** Whether it can be locked open. */
+  readonly lockable?: boolean;
+  /** Whether it is mounted on the unit itself. */
+  readonly onUnit?: boolean;
   /** Clear space in front of it. */
   readonly workingSpace?: {
     /** Depth in front. */
@@ -79,6 +86,30 @@ export interface FittedDisconnect {
 }
 
 /**
+ * A 125 V service receptacle near the unit.
+ *
+ * Source: NFPA 70, 210.63(A).
+ */
+export interface ServiceReceptacle {
+  /** How far it is from the unit, on the same level. */
+  readonly distance: Quantity<"length">;
+  /** Whether it is fed from the load side of the unit's disconnect. */
+  readonly onLoadSide?: boolean;
+}
+
+/**
+ * The last piece of the run, from the disconnect to the unit, where it differs.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Whip<F extends RuleFamily = RuleFamily> {
+  /** Its conductors. */
+  readonly conductor: SizeOf<F>;
+  /** How it runs; like the run when left out. */
+  readonly wiring?: WiringOf<F>;
+}
+
+/**
  * What is fitted. Each part that is stated is checked; without device and conductor the outcome stays open.
  *
  * Source: none; the library's own type.
@@ -88,10 +119,40 @@ export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
   readonly device?: FittedDevice;
   /** Circuit conductors. */
   readonly conductor?: SizeOf<F>;
+  /** The whip, where it differs from the run. */
+  readonly whip?: Whip<F>;
+  /** Whether all terminals are marked for aluminum; asked for with aluminum conductors. */
+  readonly aluminumTerminals?: boolean;
   /** Equipment grounding (protective) conductor. */
   readonly equipmentGrounding?: SizeOf<F>;
+  /** Material of the grounding conductor; that of the circuit conductors when left out. */
+  readonly groundingMaterial?: Material;
+  /** Whether the metal raceway alone serves as grounding path. */
+  readonly groundingByRaceway?: boolean;
+  /** Heat of a fault to ground, for a protective conductor below the table's size. */
+  readonly fault?: FaultEnergy;
   /** Disconnect at the unit. */
   readonly disconnect?: FittedDisconnect;
+  /** Rated residual current of the residual-current device; `false` where there is none. */
+  readonly residualCurrent?: Quantity<"current"> | false;
+  /** The service receptacle. */
+  readonly serviceReceptacle?: ServiceReceptacle;
+}
+
+/**
+ * Something else on the same circuit: another unit by its nameplate, or another load by its current.
+ *
+ * Source: NFPA 70 (2023), 440.33, 440.34.
+ */
+export interface SharedLoad {
+  /** `unit`: the current is its minimum circuit ampacity. `other`: it is the load's rated current. */
+  readonly kind: "unit" | "other";
+  /** The current, more than 0. */
+  readonly current: Quantity<"current">;
+  /** Largest protection that its nameplate allows. */
+  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  /** Whether another load runs for three hours or more, so that it counts 125 %; assumed, on the safe side. */
+  readonly continuous?: boolean;
 }
 
 /**
@@ -102,22 +163,42 @@ export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
 export interface CircuitInput<F extends RuleFamily = RuleFamily> {
   /** The adopted rules, such as `nec2023`. */
   readonly rules: CircuitRules<F>;
-  /** From the plate, more than 0. Under metric rules the design current. It already holds the 125 %. */
-  readonly minimumCircuitAmpacity: Quantity<"current">;
-  /** From the plate, at least the minimum circuit ampacity. Under metric rules the largest fuse allowed. */
-  readonly maximumOvercurrentProtection: Quantity<"current">;
+  /** From the nameplate, more than 0. It already holds the 125 %. Metric rules take the rated current here too. */
+  readonly minimumCircuitAmpacity?: Quantity<"current">;
+  /** Under metric rules, in its place: the rated current of the nameplate, which is the design current. */
+  readonly ratedCurrent?: Quantity<"current">;
+  /** From the nameplate, at least the minimum circuit ampacity. */
+  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  /** Under metric rules, in its place: the largest fuse that nameplate or manual allows; asked for when left out. */
+  readonly maximumFuse?: Quantity<"current">;
+  /** Last digit that the nameplate prints of the ampacity: 0.1 A, or 1 A for whole amperes, which is assumed. */
+  readonly printedTo?: Quantity<"current">;
+  /** Whether the nameplate was read a second time, so that figures that look wrong are taken as printed. */
+  readonly nameplateReadAgain?: boolean;
   /** How the plate words it; "max overcurrent protection" is assumed. */
   readonly protectionMarking?: ProtectionMarking;
   /** Sum of the rated-load currents of all that runs together; the minimum circuit ampacity is assumed, on the safe side. */
   readonly ratedLoadCurrent?: Quantity<"current">;
+  /** Rated-load current of the largest of them, for rules that size the disconnect by it. */
+  readonly largestLoadCurrent?: Quantity<"current">;
   /** Locked-rotor current, for the drop at the start. */
   readonly lockedRotorCurrent?: Quantity<"current">;
-  /** Power factor while running, above 0 up to 1; together with `wiring.conduit` it gives the impedance. */
+  /** What else is on the circuit. */
+  readonly sharedWith?: readonly SharedLoad[];
+  /** Power factor while running, above 0 up to 1; 1 is assumed, on the safe side for small conductors. */
   readonly powerFactor?: number;
-  /** What the circuit feeds; `motor-compressor` is assumed. */
+  /** What the circuit feeds; where it is not stated and decides, the outcome stays open. */
   readonly equipment?: EquipmentKind;
   /** Where it stands; only "other" silences the advice on ground-fault protection of dwellings. */
   readonly occupancy?: "dwelling" | "other";
+  /** Day of the work, as "2026-11-29"; rules with dates are read for it. */
+  readonly date?: string;
+  /** Whether the unit has power conversion (an inverter); it is taken as having it. */
+  readonly powerConversion?: boolean;
+  /** Which text of the clause on ground-fault protection is adopted; the last amended one is taken. */
+  readonly groundFaultText?: string;
+  /** Earthing of the supply, which decides on residual-current devices under metric rules. */
+  readonly earthing?: "TN" | "TT";
   /** The supply. */
   readonly supply: Supply;
   /** How the cable runs. */

@@ -75,13 +75,26 @@ export function conductorResistance<F extends RuleFamily>(
   oneOf("stranding", stranding, ["solid", "stranded"]);
   materialOf("material", material);
   const table = cellOf(rules.conductors, size, `${material} ${stranding}`, sizesOf(rules));
+  const { operatingTemperature: own } = rules;
   const celsius =
     temperature === undefined
-      ? rules.operatingTemperature
+      ? own === "by load"
+        ? rules.resistanceAt
+        : own
       : siOf("temperature", temperature, "temperature", { min: 223.15, max: 523.15 }) - 273.15;
-  const coefficient = rules.temperatureCoefficient[material] ?? 0;
-  return rules.resistanceUnit(table * (1 + coefficient * (celsius - rules.resistanceAt)));
+  return rules.resistanceUnit(resistanceAt(rules, material, table, celsius));
 }
+
+/** A resistance of the rule set's table at another temperature in °C. */
+export const resistanceAt = (
+  rules: CircuitRules,
+  material: Material,
+  table: number,
+  celsius: number,
+): number => {
+  const coefficient = rules.temperatureCoefficient[material] ?? 0;
+  return table * (1 + coefficient * (celsius - rules.resistanceAt));
+};
 
 /**
  * Resistance and reactance to neutral of a conductor in conduit, alternating current at 60 Hz and 75 °C.

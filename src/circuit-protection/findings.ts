@@ -1,73 +1,127 @@
-// Collects what a check finds and turns it into the common verdict.
-// Follows no standard; the shape is the library's own.
-// Does not cover the cautions that every result carries: those are in work-cautions.ts.
+// What does a check find? One form for all of them, and the verdict that they make together.
+// Follows the standing of the rules: a point that is not confirmed decides only where its rule set allows it.
+// Does not cover what is checked: the files named judge-… do.
 import {
   type Assessment,
+  type Citation,
+  verdict as finish,
   type Outcome,
-  type Statement,
-  statement,
 } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { danger } from "../assessment/safety.ts";
+import type { CircuitRules, RulePoint } from "./rules/circuit-rules.ts";
+import { type CircuitPart, type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 
-type Values = Statement["values"];
+type Said = CircuitProtectionStatement;
 
-/**
- * What a circuit can fail on, and what is checked.
- *
- * Source: none; the library's own names.
- */
-export type CircuitPart =
-  | "device-rating"
-  | "device-kind"
-  | "device-poles"
-  | "device-voltage"
-  | "conductor"
-  | "equipment-grounding"
-  | "disconnect-rating"
-  | "disconnect-fuse"
-  | "disconnect-place"
-  | "working-space"
-  | "voltage-drop";
+/** One thing that a check found. */
+export type Finding =
+  | {
+      readonly as: Outcome;
+      readonly part?: CircuitPart;
+      readonly said: Said;
+      readonly actions?: readonly Said[];
+    }
+  | { readonly as: "assumption" | "finding"; readonly said: Said }
+  | { readonly as: "memory"; readonly clause: string };
 
-/** The open list of one assessment. */
-export interface Findings {
-  readonly failed: (Statement & { readonly part: CircuitPart })[];
-  readonly open: Statement[];
-  readonly met: Statement[];
-  readonly assumptions: Statement[];
-  readonly cautions: Statement[];
-}
-
-/** Starts an empty list. */
-export const noFindings = (): Findings => ({
-  failed: [],
-  open: [],
-  met: [],
-  assumptions: [],
-  cautions: [],
+/** Asks for what is missing, or says why it cannot be decided. */
+export const open = (said: Said, ...actions: readonly Said[]): Finding => ({
+  as: "inconclusive",
+  said,
+  actions,
 });
+/** Lists what was taken because it was not stated. */
+export const assumed = (said: Said): Finding => ({ as: "assumption", said });
+/** Says what a pass would hide. */
+export const noted = (said: Said): Finding => ({ as: "finding", said });
 
-/** Notes a requirement as met or not met. */
-export function judge(
-  findings: Findings,
-  ok: boolean,
+/** How a requirement reads when it is met, when it is not, and what to do then. */
+export interface Wording {
+  readonly met: Said;
+  readonly broken: Said;
+  readonly actions: readonly Said[];
+}
+
+/** A requirement judged by its points, which decide nothing where they are not good enough for the rule set. */
+export function judged(
+  rules: CircuitRules,
+  points: readonly RulePoint[],
   part: CircuitPart,
-  text: string,
-  values: Values = {},
-): void {
-  if (ok) findings.met.push(statement(`${part}-met`, `Met: ${text}`, values));
-  else findings.failed.push({ ...statement(`${part}-not-met`, `Not met: ${text}`, values), part });
+  ok: boolean,
+  { met, broken, actions }: Wording,
+): Finding[] {
+  const weak = points.filter((point) => rules.points[point]?.standing !== "confirmed");
+  const undecided = weak.filter((point) => !decides(rules, point));
+  if (undecided.length > 0) return undecided.map((point) => notConfirmed(rules, point));
+  const memory = weak.filter((point) => rules.points[point]?.standing === "memory");
+  return [
+    ok ? { as: "pass", part, said: met } : { as: "fail", part, said: broken, actions },
+    ...memory.map(
+      (point): Finding => ({ as: "memory", clause: rules.points[point]?.clause ?? "" }),
+    ),
+  ];
 }
 
-/** The verdict: what failed first, then what is open, then what is met. */
-export function verdict(findings: Findings): Omit<Assessment<CircuitPart>, "sources"> {
-  const { failed, open, met, assumptions, cautions } = findings;
-  const outcome: Outcome = failed.length ? "fail" : open.length ? "inconclusive" : "pass";
-  const [first] = failed;
-  return {
-    outcome,
-    ...(first && { cause: first.part }),
-    reasons: [...failed.map(({ part: _, ...reason }) => reason), ...open, ...met],
-    assumptions,
-    cautions,
-  };
+/** Whether a point decides under its rule set. */
+export function decides({ points, onlyConfirmed }: CircuitRules, point: RulePoint): boolean {
+  const standing = points[point]?.standing;
+  return standing === "confirmed" || (!onlyConfirmed && standing !== "missing" && !!standing);
 }
+
+/** A point that decides nothing, with its clause. */
+export function notConfirmed({ points, name }: CircuitRules, point: RulePoint): Finding {
+  const clause = verbatim(points[point]?.clause ?? "");
+  const rules = verbatim(name);
+  return open(
+    say("circuit-protection.not-confirmed", {
+      point: `circuit-protection.point.${point}`,
+      clause,
+      rules,
+    }),
+    say("circuit-protection.ask-authority", { clause, rules }),
+  );
+}
+
+/** The verdict: what failed first, then what is open, then what is met; each thing said once. */
+export function verdictOf(
+  findings: readonly Finding[],
+  sources: readonly Citation[],
+): Assessment<CircuitPart, CircuitProtectionStatement> {
+  const of = (outcome: Outcome) =>
+    findings.flatMap((one) => (one.as === outcome ? [one as Judgement] : []));
+  const [failed, asked, met] = [of("fail"), of("inconclusive"), of("pass")];
+  const said = (as: "assumption" | "finding") =>
+    once(findings.flatMap((one) => (one.as === as ? [(one as { said: Said }).said] : [])));
+  const clauses = [
+    ...new Set(findings.flatMap((one) => (one.as === "memory" ? [one.clause] : []))),
+  ];
+  const cause = failed[0]?.part;
+  return finish({
+    outcome: failed.length ? "fail" : asked.length ? "inconclusive" : "pass",
+    ...(cause && { cause }),
+    reasons: once([...failed, ...asked, ...met].map((one) => one.said)),
+    assumptions: said("assumption"),
+    cautions: [
+      ...said("finding").map((one) => caution("finding", one)),
+      ...(clauses.length
+        ? [
+            caution(
+              "finding",
+              say("circuit-protection.from-memory", { clauses: clauses.map(verbatim) }),
+            ),
+          ]
+        : []),
+      danger("safety.line-voltage"),
+    ],
+    actions: once([...failed, ...asked].flatMap(({ actions = [] }) => actions)),
+    sources,
+  });
+}
+
+type Judgement = Extract<Finding, { readonly as: Outcome }>;
+
+/** Each statement once. */
+const once = (statements: readonly Said[]): Said[] => [
+  ...new Map(statements.map((one) => [JSON.stringify(one), one])).values(),
+];

@@ -3,17 +3,33 @@
  *
  * @module circuit-protection
  */
+export {
+  type FaultEnergy,
+  type ProtectiveConductor,
+  protectiveConductorArea,
+} from "./adiabatic.ts";
 export * from "./assess-nameplate.ts";
 export type { CircuitDrop } from "./circuit-drop.ts";
 export * from "./circuit-from-nameplate.ts";
 export * from "./circuit-input.ts";
 export * from "./compare-supplies.ts";
 export * from "./compressor-protection.ts";
-export * from "./conductor-impedance.ts";
+export {
+  type ConductorInput,
+  conductorResistance,
+  conduitImpedance,
+} from "./conductor-impedance.ts";
 export * from "./conductor-size.ts";
 export { breakerConnection, type Connection, type Supply } from "./connection.ts";
-export * from "./equipment-grounding.ts";
-export type { CircuitPart } from "./findings.ts";
+export { type EquipmentGrounding, equipmentGrounding } from "./equipment-grounding.ts";
+export {
+  type GroundFaultAnswer,
+  type GroundFaultInput,
+  type GroundFaultRule,
+  type GroundFaultText,
+  groundFaultProtection,
+} from "./ground-fault.ts";
+export { heaterCurrent } from "./heater-current.ts";
 export type { Load, OperatingMode } from "./loads.ts";
 export {
   type ConductorDemand,
@@ -24,14 +40,35 @@ export {
 } from "./minimum-conductor.ts";
 export * from "./nameplate-from-parts.ts";
 export type { PermittedDevices } from "./permitted-devices.ts";
-export type { RequiredDisconnect, WorkingSpace } from "./required-disconnect.ts";
+export {
+  minimumDisconnect,
+  type RequiredDisconnect,
+  type WorkingSpace,
+} from "./required-disconnect.ts";
+export { asNzs3000Australia, asNzs3000NewZealand } from "./rules/as-nzs-3000.ts";
+export { bs7671 } from "./rules/bs-7671.ts";
 export { cec2024 } from "./rules/cec-2024.ts";
 export * from "./rules/circuit-rules.ts";
 export { iec60364 } from "./rules/iec-60364.ts";
+export { japan } from "./rules/japan.ts";
 export { nec2020 } from "./rules/nec-2020.ts";
 export { nec2023 } from "./rules/nec-2023.ts";
 export { nec2026 } from "./rules/nec-2026.ts";
+export type {
+  CircuitPart,
+  CircuitProtectionStatement,
+  CircuitProtectionStatements,
+  CircuitProtectionWord,
+  NameplateCause,
+  Section,
+  Unjudged,
+} from "./statements.ts";
 export * from "./trip-band.ts";
 export { type AmpacityInput, type UsableAmpacity, usableAmpacity } from "./usable-ampacity.ts";
-export * from "./voltage-drop.ts";
+export {
+  longestRun,
+  type VoltageDrop,
+  type VoltageDropInput,
+  voltageDrop,
+} from "./voltage-drop.ts";
 export * from "./wiring.ts";

@@ -5,6 +5,7 @@ import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf, countOf } from "./checks.ts";
+import { heaterCurrent } from "./heater-current.ts";
 
 /** When a load runs. Source: none; the library's own names. */
 export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defrost";
@@ -17,14 +18,20 @@ export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defro
 export interface Load {
   /** Compressor, fan or other motor, electric heater, or anything else. */
   readonly kind: "compressor" | "motor" | "heater" | "other";
-  /** Rated-load current of a compressor, full-load current of a motor, current of the rest; above 0. */
-  readonly current: Quantity<"current">;
+  /** Rated-load current of a compressor, full-load current of a motor, current of the rest; above 0. A heater may state its power and voltage instead. */
+  readonly current?: Quantity<"current">;
   /** Branch-circuit selection current, where one is marked: it takes the place of the rated-load current. */
   readonly branchCircuitSelectionCurrent?: Quantity<"current">;
   /** Locked-rotor current, where it is marked. */
   readonly lockedRotorCurrent?: Quantity<"current">;
   /** Power of a heater; from 50 kW in all another formula holds. */
   readonly power?: Quantity<"power">;
+  /** Voltage for which a heater's power is marked, in place of its current. */
+  readonly ratedVoltage?: Quantity<"voltage">;
+  /** Voltage that the heater gets; the rated one when left out. */
+  readonly supplyVoltage?: Quantity<"voltage">;
+  /** Phases that feed the heater; 1 when left out. */
+  readonly phases?: 1 | 3;
   /** How many alike; 1 when left out. */
   readonly count?: number;
   /** Modes in which it runs; every mode when left out. Loads that share no mode never add up. */
@@ -45,6 +52,18 @@ export interface ModeLoads {
 
 const modes: readonly OperatingMode[] = ["cooling", "heating", "emergency heating", "defrost"];
 
+/** The current of a heater that states power and voltage instead. */
+function currentOfHeater(load: Load): Quantity<"current"> | undefined {
+  const { kind, power, ratedVoltage, supplyVoltage, phases } = load ?? {};
+  if (kind !== "heater" || !power || !ratedVoltage) return undefined;
+  return heaterCurrent({
+    power,
+    ratedVoltage,
+    ...(supplyVoltage && { supplyVoltage }),
+    ...(phases && { phases }),
+  });
+}
+
 /** Sorts the loads by the modes in which they run together. */
 export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
   if (listOf("loads", loads, 1000).length === 0) {
@@ -58,7 +77,8 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     const at = `loads[${i}]`;
     const above = { above: 0 };
     const kind = oneOf(`${at}.kind`, load?.kind, ["compressor", "motor", "heater", "other"]);
-    const rated = amperesOf(`${at}.current`, load.current);
+    const { current = currentOfHeater(load) } = load;
+    const rated = amperesOf(`${at}.current`, current as Quantity<"current">);
     const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
     const { count = 1, runsIn } = load;
     countOf(`${at}.count`, count);

@@ -1,5 +1,5 @@
 // Which is the smallest conductor, and how large a device may stand ahead of it?
-// Follows NFPA 70 (2023), 240.4(B), (D), (G), 440.35; IEC 60364-4-43:2008, 433.1.
+// Follows NFPA 70 (2023), 240.4(B), (D), (G), 440.35; CSA C22.1, 14-104; IEC 60364-4-43:2008, 433.1.
 // Does not cover motor circuits of Article 430, taps, or parallel conductors.
 import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
@@ -7,16 +7,11 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
+import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
 import { cell, sizesOf, step } from "./table.ts";
-import {
-  type AmpacityInput,
-  ampacityOn,
-  routeOf,
-  type UsableAmpacity,
-  usableAmpacity,
-} from "./usable-ampacity.ts";
+import { type AmpacityInput, ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
 
 /**
  * `motor-compressor`: Article 440, where the unit's own overload protects the conductors. `other`: heaters,
@@ -42,7 +37,8 @@ export type DeviceKind = "breaker" | "fuse";
  *
  * Cautions: not a step above a marked maximum; for a licensed electrician.
  *
- * Source: NFPA 70 (2023), 240.4(B), (D) (from memory in detail); IEC 60364-4-43:2008, 433.1.
+ * Source: NFPA 70 (2023), 240.4(B), (D) (from memory in detail); CSA C22.1, 14-104 and table 13; IEC
+ * 60364-4-43:2008, 433.1.
  *
  * @example
  * ```ts
@@ -89,8 +85,8 @@ function deviceLimit<F extends RuleFamily>(
     return list.filter((r) => protects(ampacityPerRating[device], r, usable)).at(-1) ?? 0;
   }
   const up = ratingAtLeast(usable, list) ?? Infinity;
-  const rating = up <= nextSizeUpTo ? up : (ratingAtMost(usable, list) ?? 0); // 240.4(B)
-  const small = smallConductors && cell(smallConductors, size, material); // 240.4(D)
+  const rating = up <= nextSizeUpTo ? up : (ratingAtMost(usable, list) ?? 0); // 240.4(B); table 13
+  const small = smallConductors && cell(smallConductors, size, material); // 240.4(D); 14-104(2)
   return Math.min(rating, small ?? Infinity);
 }
 
@@ -99,10 +95,24 @@ const protects = (margins: Steps<number>, rating: number, usable: number) =>
   rating * step("deviceRating", margins, rating) <= usable + 1e-9;
 
 /**
+ * What a conductor has to do.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ConductorDemand {
+  /** Least ampacity, such as the marked minimum circuit ampacity; more than 0. */
+  readonly ampacity: Quantity<"current">;
+  /** Kind of the device ahead; a breaker when left out. */
+  readonly device?: DeviceKind;
+  /** What the circuit feeds; `motor-compressor` when left out. */
+  readonly equipment?: EquipmentKind;
+}
+
+/**
  * Smallest conductor whose usable ampacity is at least the one asked for and, where the device has to
  * protect the conductor, that the device protects.
  *
- * Assumes what {@link usableAmpacity} assumes. The minimum circuit ampacity of a plate already holds the
+ * Assumes what {@link usableAmpacity} assumes. The minimum circuit ampacity of a nameplate already holds the
  * 125 %: it is not multiplied again.
  *
  * @param input - Rules, wiring, phases, ampacity above 0, device rating and kind, equipment
@@ -133,47 +143,57 @@ export function minimumConductor<F extends RuleFamily>(
   input: AmpacityInput<F> & ConductorDemand,
 ): UsableAmpacity<F> {
   const rules = rulesOf(input);
-  const { device = "breaker" } = input;
-  amperesOf("ampacity", input.ampacity);
+  const { device = "breaker", equipment = "motor-compressor", wiring, deviceRating } = input;
+  const ampacity = amperesOf("ampacity", input.ampacity);
+  const rating = deviceRating === undefined ? 0 : amperesOf("deviceRating", deviceRating);
   oneOf("device", device, ["breaker", "fuse"]);
-  const route = routeOf(input);
-  const size = sizesOf(rules).find((one) =>
-    isEnough(input, one, ampacityOn(rules, route, one).usable),
-  );
-  if (size) return usableAmpacity({ ...input, size });
+  oneOf("equipment", equipment, ["motor-compressor", "other"]);
+  const phases = oneOf("phases", input.phases, [1, 3]);
+  const route = routeOf(rules, wiring, phases, rating);
+  const demand = { ampacity, rating, device, equipment, material: wiring.material };
+  const found = smallestConductor(rules, route, demand);
+  if (found) return found;
   throw new OutOfRangeError({
     argument: "ampacity",
-    value: `${input.ampacity}${input.deviceRating ? ` behind ${input.deviceRating}` : ""}`,
+    value: `${input.ampacity}${deviceRating ? ` behind ${deviceRating}` : ""}`,
     allowed: `what ${sizesOf(rules).at(-1)} carries under these conditions`,
   });
 }
 
-/**
- * What a conductor has to do.
- *
- * Source: none; the library's own type.
- */
-export interface ConductorDemand {
-  /** Least ampacity, such as the marked minimum circuit ampacity; more than 0. */
-  readonly ampacity: Quantity<"current">;
-  /** Kind of the device ahead; a breaker when left out. */
-  readonly device?: DeviceKind;
-  /** What the circuit feeds; `motor-compressor` when left out. */
-  readonly equipment?: EquipmentKind;
+/** The demand on checked figures, in A; a rating of 0 asks for no protection by the device. */
+export interface PlainDemand {
+  readonly ampacity: number;
+  readonly rating: number;
+  readonly device: DeviceKind;
+  readonly equipment: EquipmentKind;
+  readonly material: Material;
 }
 
-/** Whether a conductor carries the demand and is protected by its device where that is asked for. */
-export function isEnough<F extends RuleFamily>(
-  input: AmpacityInput<F> & ConductorDemand,
-  size: SizeOf<F>,
-  usable: number,
+/** The smallest size that is enough on a route; `undefined` where none is. */
+export function smallestConductor<F extends RuleFamily>(
+  rules: CircuitRules<F>,
+  route: Route,
+  demand: PlainDemand,
+): UsableAmpacity<F> | undefined {
+  for (const size of sizesOf(rules)) {
+    const found = ampacityOf(rules, route, size);
+    if (found && carries(found, demand) && isProtected(rules, found, demand)) return found;
+  }
+  return undefined;
+}
+
+/** Whether a conductor carries the demand. */
+export const carries = ({ usable }: UsableAmpacity, { ampacity }: PlainDemand): boolean =>
+  usable.si >= ampacity - 1e-9;
+
+/** Whether a conductor is protected by its device, where that is asked for. */
+export function isProtected<F extends RuleFamily>(
+  rules: CircuitRules<F>,
+  { size, usable }: UsableAmpacity<F>,
+  { rating, device, equipment, material }: PlainDemand,
 ): boolean {
-  const { rules, wiring, deviceRating, device = "breaker", equipment = "motor-compressor" } = input;
-  oneOf("equipment", equipment, ["motor-compressor", "other"]);
-  if (usable < input.ampacity.si - 1e-9) return false;
-  if (deviceRating === undefined || (equipment !== "other" && !rules.deviceProtectsConductor))
-    return true;
+  if (rating === 0 || (equipment !== "other" && !rules.deviceProtectsConductor)) return true;
   const { ampacityPerRating } = rules;
-  if (ampacityPerRating) return protects(ampacityPerRating[device], deviceRating.si, usable);
-  return deviceRating.si <= deviceLimit(rules, size, wiring.material, usable, device);
+  if (ampacityPerRating) return protects(ampacityPerRating[device], rating, usable.si);
+  return rating <= deviceLimit(rules, size, material, usable.si, device);
 }

@@ -1,13 +1,25 @@
 // What should the nameplate say? Minimum circuit ampacity and largest overcurrent protection from the loads.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B), 440.12(B).
 // Does not cover a maker's reasons to mark less than the largest protection that the formula allows.
-import { type Assessment, cite, type Statement, statement } from "../assessment/assessment.ts";
+import { type Assessment, cite } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { danger, heed } from "../assessment/safety.ts";
+import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { type Load, loadsByMode, type ModeLoads, type OperatingMode } from "./loads.ts";
 import { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./standard-ratings.ts";
-import { workCautions } from "./work-cautions.ts";
+import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
+
+/**
+ * The standard that the unit's nameplate follows. UL 60335-2-40 takes the place of UL 1995; its formulas give the same
+ * figures, from memory, and a result by it says so.
+ *
+ * Source: UL 1995, 37.14 and 37.15; UL 60335-2-40, from memory.
+ */
+export type NameplateStandard = "UL 1995" | "UL 60335-2-40";
 
 /**
  * The nameplate figures of one operating mode.
@@ -26,7 +38,7 @@ export interface NameplateMode {
   /** Sum of the currents at rated load, without the small loads that do not count. */
   readonly ratedLoadCurrent: Quantity<"current">;
   /** How the size was come by. */
-  readonly steps: readonly Statement[];
+  readonly steps: readonly CircuitProtectionStatement[];
 }
 
 /**
@@ -35,7 +47,10 @@ export interface NameplateMode {
  * Source: UL 1995, 37.14 and 37.15.
  */
 export interface NameplateFromParts
-  extends Pick<Assessment, "assumptions" | "cautions" | "sources"> {
+  extends Pick<
+    Assessment<never, CircuitProtectionStatement>,
+    "assumptions" | "cautions" | "sources"
+  > {
   /** The largest of the modes. A maker prints it rounded to 0.1 A or 1 A. */
   readonly minimumCircuitAmpacity: Quantity<"current">;
   /** The largest of the modes. A maker may mark less. */
@@ -57,9 +72,12 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
       : 1.25 * largest + remaining,
   );
   const calculated = tidy(2.25 * largest + remaining + heaters);
-  const steps: Statement[] = [];
+  const steps: CircuitProtectionStatement[] = [];
   let rating = ratingAtMost(calculated, standardRatings) ?? 0;
-  const raise = (code: string, text: string, to: number | undefined) => {
+  const raise = (
+    code: "heater-needs-more" | "smallest-rating" | "ampacity-needs-more",
+    to: number | undefined,
+  ) => {
     if (to === undefined) {
       throw new OutOfRangeError({
         argument: "loads",
@@ -68,32 +86,18 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
       });
     }
     rating = to;
-    steps.push(statement(code, text, { rating: ampere(to) }));
+    steps.push(say(`circuit-protection.${code}`, { rating: ampere(to) }));
   };
   if (rating !== calculated) {
-    steps.push(
-      statement("next-size-down", "{calculated} is not a standard size: next size down.", {
-        calculated: ampere(calculated),
-      }),
-    );
+    steps.push(say("circuit-protection.next-size-down", { calculated: ampere(calculated) }));
   }
   if (heaters && rating < 1.25 * heaters) {
-    raise(
-      "heater-needs-more",
-      "Below 125 % of the heater: next size up, {rating}.",
-      ratingAtLeast(calculated, standardRatings),
-    );
+    raise("heater-needs-more", ratingAtLeast(calculated, standardRatings));
   }
-  if (rating < 15) raise("fifteen-ampere-floor", "Never below {rating}.", 15);
+  if (rating < 15) raise("smallest-rating", 15);
   if (rating < ampacity) {
-    raise(
-      "ampacity-needs-more",
-      "Below the minimum circuit ampacity: {rating}.",
-      ratingAtLeast(
-        ampacity,
-        standardRatings.filter((r) => r <= 800),
-      ),
-    );
+    const made = standardRatings.filter((r) => r <= 800);
+    raise("ampacity-needs-more", ratingAtLeast(ampacity, made));
   }
   return {
     mode,
@@ -116,7 +120,8 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
  *
  * Assumes heaters below 50 kW when no power is given, which asks for more.
  *
- * @param loads - The loads; at least one, each with a current above 0.
+ * @param loads - The loads; at least one, each with a current above 0, or a heater with its power and voltage.
+ * @param standard - The standard of the nameplate; UL 1995 when left out.
  * @returns The figures, each mode, and how the size was come by.
  * @throws {@link InvalidInputError} for an empty list or a load that is not one; {@link OutOfRangeError}
  * above 800 A.
@@ -139,27 +144,41 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
  * heat.maximumOvercurrentProtection.toString(); // => 60 A
  * ```
  */
-export function nameplateFromParts(loads: readonly Load[]): NameplateFromParts {
+export function nameplateFromParts(
+  loads: readonly Load[],
+  standard: NameplateStandard = "UL 1995",
+): NameplateFromParts {
+  oneOf("standard", standard, ["UL 1995", "UL 60335-2-40"]);
   const together = loadsByMode(loads);
   const modes = together.map(modeFigures);
   const largest = (
     of: "minimumCircuitAmpacity" | "maximumOvercurrentProtection" | "ratedLoadCurrent",
   ) => Math.max(...modes.map((mode) => mode[of].si));
   const unknownPower = together.some(({ heaters, heaterPower }) => heaters && !heaterPower);
-  return {
+  const ul1995 = standard === "UL 1995";
+  return frozen({
     minimumCircuitAmpacity: ampere(largest("minimumCircuitAmpacity")),
     maximumOvercurrentProtection: ampere(largest("maximumOvercurrentProtection")),
     disconnectRating: ampere(tidy(1.15 * largest("ratedLoadCurrent"))), // 440.12(B)
     modes,
-    assumptions: unknownPower
-      ? [statement("heater-below-50-kw", "The heaters are taken as below 50 kW in all.")]
-      : [],
-    cautions: [
-      statement("calculated-not-marked", "Calculated: no substitute for the nameplate."),
-      ...workCautions,
+    assumptions: unknownPower ? [say("circuit-protection.heater-below-50-kw")] : [],
+    cautions: heed<CircuitProtectionStatement | ReturnType<typeof danger>>([
+      caution("finding", say("circuit-protection.calculated-not-marked")),
+      ...(ul1995
+        ? []
+        : [
+            caution(
+              "finding",
+              say("circuit-protection.from-memory", { clauses: [verbatim("UL 60335-2-40")] }),
+            ),
+          ]),
+      danger("safety.line-voltage"),
+    ]),
+    sources: [
+      ul1995 ? cite("ul-1995", "37.14, 37.15") : cite("ul-60335-2-40"),
+      cite("nfpa-70-2023", "440.4(B), 440.6, 440.12(B)"),
     ],
-    sources: [cite("ul-1995", "37.14, 37.15"), cite("nfpa-70-2023", "440.4(B), 440.6, 440.12(B)")],
-  };
+  });
 }
 
 /**

@@ -1,16 +1,15 @@
 // Which breakers or fuses may stand ahead of the unit?
-// Follows NFPA 70 (2023), 240.6(A), 440.22(C); IEC 60364-4-43:2008, 433.1 (Ib ≤ In).
+// Follows NFPA 70 (2023), 240.6(A), 440.22(C); CSA C22.1, table 13; IEC 60364-4-43:2008, 433.1 (Ib ≤ In).
 // Does not cover interrupting ratings or selectivity.
-
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
-import type { ProtectionMarking } from "./circuit-input.ts";
+import type { CheckedPlate } from "./check-circuit.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
 import { ratingAtMost } from "./standard-ratings.ts";
 
 /**
- * The devices that the plate and the rules permit.
+ * The devices that the nameplate and the rules permit.
  *
  * Source: NFPA 70 (2023), 440.22(C); UL Marking Guide.
  */
@@ -23,12 +22,10 @@ export interface PermittedDevices {
   readonly kind: "fuse" | "fuse or breaker";
 }
 
-/** The window of standard ratings between the two figures of the plate. */
+/** The window of standard ratings between the two figures of the nameplate. */
 export function permittedDevices(
   rules: CircuitRules,
-  ampacity: number,
-  maximum: number,
-  marking: ProtectionMarking,
+  { ampacity, maximum, marking }: CheckedPlate,
 ): PermittedDevices {
   const fuseOnly = marking === "fuse only";
   const { breaker, fuse } = rules.ratings;

@@ -32,6 +32,20 @@ export function step<Value>(argument: string, steps: Steps<Value>, at: number): 
   });
 }
 
+/** The value in the first of several tables that has it, or null where none does. */
+export function cellIn<Key extends string | number>(
+  tables: readonly PrintedTable<Key>[],
+  key: Key,
+  column: string,
+): number | null {
+  const table = tables.find(({ columns }) => columns.includes(column));
+  return table ? cell(table, key, column) : null;
+}
+
 /** The sizes of a rule set, rising. */
 export const sizesOf = <F extends RuleFamily>(rules: CircuitRules<F>): readonly SizeOf<F>[] =>
-  rules.ampacity.rows.map(([size]) => size);
+  rules.conductors.rows.map(([size]) => size);
+
+/** The area of a size, in the unit of the rule set's table. */
+export const areaOf = <F extends RuleFamily>(rules: CircuitRules<F>, size: SizeOf<F>): number =>
+  cell(rules.conductors, size, "area") ?? 0;

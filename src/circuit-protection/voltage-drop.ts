@@ -45,10 +45,27 @@ export interface VoltageDrop {
   readonly atUnit: Quantity<"voltage">;
 }
 
-/** Volts lost per metre: 2·I·Ze or √3·I·Ze with Ze = R·cos φ + X·sin φ (table 9, note 2). */
-function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): number {
+/** A conductor per meter: resistance and reactance in Ω/m. */
+export interface PlainLine {
+  readonly resistance: number;
+  readonly reactance: number;
+}
+
+/** Volts lost per meter: 2·I·Ze or √3·I·Ze with Ze = R·cos φ + X·sin φ (table 9, note 2; annex G). */
+export function voltsPerMeter(
+  { resistance, reactance }: PlainLine,
+  current: number,
+  phases: 1 | 3,
+  powerFactor: number,
+): number {
+  const impedance = resistance * powerFactor + reactance * Math.sqrt(1 - powerFactor ** 2);
+  return (phases === 3 ? Math.sqrt(3) : 2) * current * impedance;
+}
+
+/** The same for a checked input. */
+function dropPerMeter(input: Omit<VoltageDropInput, "length" | "voltage">): number {
   const current = amperesOf("current", input.current);
-  const factor = oneOf("phases", input.phases, [1, 3]) === 3 ? Math.sqrt(3) : 2;
+  const phases = oneOf("phases", input.phases, [1, 3]);
   const resistance = siOf("resistance", input.resistance, "resistancePerLength", { above: 0 });
   const reactance =
     input.reactance === undefined
@@ -56,8 +73,28 @@ function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): numb
       : siOf("reactance", input.reactance, "resistancePerLength", { min: 0 });
   const { powerFactor = 1 } = input;
   numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
-  const impedance = resistance * powerFactor + reactance * Math.sqrt(1 - powerFactor ** 2);
-  return factor * current * impedance;
+  return voltsPerMeter({ resistance, reactance }, current, phases, powerFactor);
+}
+
+/** What is left of a voltage after a drop in volts, which has to be less. */
+export function dropOf(
+  drop: number,
+  voltage: Quantity<"voltage">,
+  length: Quantity<"length">,
+  current: Quantity<"current">,
+): VoltageDrop {
+  if (drop >= voltage.si) {
+    throw new OutOfRangeError({
+      argument: "length",
+      value: `${length}`,
+      allowed: `a run that leaves some of ${voltage} at ${current}`,
+    });
+  }
+  return {
+    drop: volt(drop),
+    ratio: new Quantity(drop / voltage.si, percent),
+    atUnit: volt(voltage.si - drop),
+  };
 }
 
 /**
@@ -91,21 +128,9 @@ function dropPerMetre(input: Omit<VoltageDropInput, "length" | "voltage">): numb
  * ```
  */
 export function voltageDrop(input: VoltageDropInput): VoltageDrop {
-  const voltage = siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
+  siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
   const length = siOf("length", input.length, "length", { above: 0 });
-  const drop = dropPerMetre(input) * length;
-  if (drop >= voltage) {
-    throw new OutOfRangeError({
-      argument: "length",
-      value: `${input.length}`,
-      allowed: `a run that leaves some of ${input.voltage} at ${input.current}`,
-    });
-  }
-  return {
-    drop: volt(drop),
-    ratio: new Quantity(drop / voltage, percent),
-    atUnit: volt(voltage - drop),
-  };
+  return dropOf(dropPerMeter(input) * length, input.voltage, input.length, input.current);
 }
 
 /**
@@ -114,7 +139,7 @@ export function voltageDrop(input: VoltageDropInput): VoltageDrop {
  * Assumes what {@link voltageDrop} assumes.
  *
  * @param input - As for {@link voltageDrop}, with a limit above 0 and below 100 % in place of the length.
- * @returns The length, in metres.
+ * @returns The length, in meters.
  * @throws {@link InvalidInputError} for a value outside its range.
  *
  * Source: NFPA 70 (2023), chapter 9, tables 8 and 9, note 2.
@@ -142,5 +167,5 @@ export function longestRun(
 ): Quantity<"length"> {
   const voltage = siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
   const limit = siOf("limit", input.limit, "ratio", { above: 0, below: 1 });
-  return m((limit * voltage) / dropPerMetre(input));
+  return m((limit * voltage) / dropPerMeter(input));
 }

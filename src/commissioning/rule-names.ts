@@ -2,9 +2,13 @@
 // Follows the designations of the standards themselves.
 // Does not cover rule sets of one's own: judge those with the modules directly.
 import {
+  asNzs3000Australia,
+  asNzs3000NewZealand,
+  bs7671,
   type CircuitRules,
   cec2024,
   iec60364,
+  japan,
   nec2020,
   nec2023,
   nec2026,
@@ -17,7 +21,11 @@ export type CircuitRulesName =
   | "nfpa-70-2023"
   | "nfpa-70-2026"
   | "csa-c22.1-2024"
-  | "iec-60364";
+  | "iec-60364"
+  | "bs-7671-2018"
+  | "as-nzs-3000-2018-australia"
+  | "as-nzs-3000-2018-new-zealand"
+  | "japan-interpretation";
 
 /** Names of the standards of supply voltage. Source: the designations of the standards. */
 export type VoltageStandardName = "ansi-c84.1-2020" | "iec-60038";
@@ -42,6 +50,10 @@ export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
   "nfpa-70-2026": nec2026,
   "csa-c22.1-2024": cec2024,
   "iec-60364": iec60364,
+  "bs-7671-2018": bs7671,
+  "as-nzs-3000-2018-australia": asNzs3000Australia,
+  "as-nzs-3000-2018-new-zealand": asNzs3000NewZealand,
+  "japan-interpretation": japan,
 };
 
 /**

@@ -11,7 +11,9 @@ import { errorsOf } from "./try-tightness.ts";
 /** Is the circuit what the plate asks for? */
 export function tryCircuit({ power, equipment }: InstallationRecord): Tried {
   const { voltage, phases, system, circuit } = power ?? {};
-  const { rules, wiring, installed, powerFactor, occupancy } = circuit ?? {};
+  const { rules, wiring, installed, powerFactor, occupancy, at } = circuit ?? {};
+  // A record is of a unit with a compressor; where that is recorded, the circuit feeds one.
+  const feeds = equipment?.compressor && "motor-compressor";
   const {
     minimumCircuitAmpacity,
     maximumOvercurrentProtection,
@@ -54,6 +56,8 @@ export function tryCircuit({ power, equipment }: InstallationRecord): Tried {
             installed,
             powerFactor,
             occupancy,
+            equipment: feeds,
+            date: at?.slice(0, 10),
           }),
         ),
     },

@@ -48,6 +48,12 @@ const works = {
     edition: "ANSI C84.1-2020",
     publisher: "NEMA",
   },
+  "as-nzs-3000": {
+    readAs: "reproduction",
+    title: "Electrical installations (Wiring Rules)",
+    edition: "AS/NZS 3000:2018",
+    publisher: "Standards Australia, Standards New Zealand",
+  },
   "ashrae-15-2022": {
     readAs: "reproduction",
     title: "Safety Standard for Refrigeration Systems",
@@ -109,6 +115,12 @@ const works = {
     publisher: "J. Chem. Eng. Data",
     doi: "10.1021/acs.jced.4c00699",
   },
+  "bs-7671": {
+    readAs: "reproduction",
+    title: "Requirements for Electrical Installations",
+    edition: "BS 7671:2018+A2:2022",
+    publisher: "BSI, IET",
+  },
   "buecker-wagner-2006": {
     readAs: "reproduction",
     title:
@@ -126,8 +138,8 @@ const works = {
   },
   "cec-part-1": {
     readAs: "reproduction",
-    title: "Canadian Electrical Code, Part I, Section 28",
-    edition: "CSA C22.1",
+    title: "Canadian Electrical Code, Part I",
+    edition: "CSA C22.1:24; Section 28 in the form of C22.1:21",
     publisher: "CSA Group",
   },
   "cfr-40-1065-644": {
@@ -175,6 +187,12 @@ const works = {
     edition: "EN 50160:2010+A3:2019",
     publisher: "CENELEC",
   },
+  "esqcr-2002": {
+    readAs: "memory",
+    title: "Electricity Safety, Quality and Continuity Regulations, regulation 27",
+    edition: "S.I. 2002/2665",
+    publisher: "United Kingdom",
+  },
   "eu-517-2014": {
     readAs: "reproduction",
     title: "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, Annexes I to IV",
@@ -221,6 +239,12 @@ const works = {
     edition: "IEC 60335-2-40:2018 (edition 6)",
     publisher: "IEC",
   },
+  "iec-60364-4-41": {
+    readAs: "reproduction",
+    title: "Low-voltage electrical installations, Part 4-41: protection against electric shock",
+    edition: "IEC 60364-4-41:2005",
+    publisher: "IEC",
+  },
   "iec-60364-4-43": {
     readAs: "reproduction",
     title: "Low-voltage electrical installations, Part 4-43: protection against overcurrent",
@@ -231,6 +255,13 @@ const works = {
     readAs: "reproduction",
     title: "Low-voltage electrical installations, Part 5-52: wiring systems",
     edition: "IEC 60364-5-52:2009",
+    publisher: "IEC",
+  },
+  "iec-60364-5-54": {
+    readAs: "reproduction",
+    title:
+      "Low-voltage electrical installations, Part 5-54: earthing arrangements and protective conductors",
+    edition: "IEC 60364-5-54:2011",
     publisher: "IEC",
   },
   "iec-60898-1": {
@@ -293,6 +324,18 @@ const works = {
       "Oil entrainment by refrigerant vapors in suction and hot gas risers (Jacobs, M. L.; Scheidecker, F. A.; Elphick, S. M.)",
     edition: "1976",
     publisher: "ASHRAE Transactions 82(2)",
+  },
+  "japan-electricity-rules": {
+    readAs: "reproduction",
+    title: "Ordinance for Enforcement of the Electricity Business Act, article 38",
+    edition: "2017",
+    publisher: "Ministry of Economy, Trade and Industry, Japan",
+  },
+  "japan-interpretation": {
+    readAs: "reproduction",
+    title: "Interpretation of the Technical Standards for Electrical Facilities; JEAC 8001",
+    edition: "",
+    publisher: "Ministry of Economy, Trade and Industry, Japan; Japan Electric Association",
   },
   "jcgm-100-2008": {
     readAs: "memory",
@@ -520,6 +563,13 @@ const works = {
     title: "Unified Facilities Guide Specification 15741N: refrigerant piping and equipment",
     edition: "as published",
     publisher: "U.S. Department of Defense",
+  },
+  "ul-60335-2-40": {
+    readAs: "memory",
+    title:
+      "Household appliances: safety, Part 2-40: electrical heat pumps, air-conditioners and dehumidifiers",
+    edition: "UL 60335-2-40 / CSA C22.2 No. 60335-2-40, 4th edition",
+    publisher: "UL, CSA Group",
   },
   "ul-1995": {
     readAs: "reproduction",

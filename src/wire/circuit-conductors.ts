@@ -107,6 +107,7 @@ export const equipmentGroundingInput: Codec<InputOf<typeof equipmentGrounding>> 
       of<InputOf<typeof equipmentGrounding>>({
         rules: rules(),
         material: material(),
+        "groundingMaterial?": material(),
         deviceRating: "current",
         minimumConductor: size(),
         "conductor?": size(),

@@ -8,6 +8,7 @@ import type {
   NameplateAssessment,
   NameplateFromParts,
   NameplateMode,
+  NameplateStandard,
   ProtectionCeiling,
   TripBand,
   tripBand,
@@ -67,6 +68,8 @@ export const assessNameplateInput: Codec<InputOf<typeof assessNameplate>> = /* @
       loads: loads(),
       minimumCircuitAmpacity: "current",
       maximumOvercurrentProtection: "current",
+      "printedTo?": "current",
+      "standard?": words<NameplateStandard>({ "UL 1995": true, "UL 60335-2-40": true }),
     }),
 });
 

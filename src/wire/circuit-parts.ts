@@ -57,12 +57,22 @@ export const size = (): FormOf<ConductorSize> =>
     "3/0 AWG": true,
     "4/0 AWG": true,
     "250 kcmil": true,
+    "1 mm²": true,
     "1.5 mm²": true,
     "2.5 mm²": true,
     "4 mm²": true,
     "6 mm²": true,
     "10 mm²": true,
     "16 mm²": true,
+    "25 mm²": true,
+    "35 mm²": true,
+    "50 mm²": true,
+    "1.6 mm": true,
+    "2.0 mm": true,
+    "2.6 mm": true,
+    "5.5 mm²": true,
+    "8 mm²": true,
+    "14 mm²": true,
   });
 
 /** Copper or aluminum. */
@@ -109,6 +119,9 @@ export const voltageRating = (): FormOf<VoltageRating> =>
     "230 V": true,
     "230/400 V": true,
     "400 V": true,
+    "100 V": true,
+    "100/200 V": true,
+    "200 V": true,
   });
 
 const system = () =>
@@ -122,6 +135,9 @@ const system = () =>
     "600 V delta": true,
     "600Y/347 V": true,
     "230/400 V": true,
+    "220/380 V": true,
+    "100/200 V": true,
+    "200 V delta": true,
   });
 
 /** The supply at the panel. */
@@ -138,6 +154,7 @@ export const connection = (): FieldsOf<Connection> => ({
 });
 
 const commonWiring = (): FieldsOf<CommonWiring> => ({
+  material: material(),
   "ambient?": "temperature",
   "length?": "length",
   "stranding?": stranding(),
@@ -148,7 +165,6 @@ export const wiring = (): FormOf<AwgWiring | MetricWiring> =>
   either(
     of<AwgWiring>({
       ...commonWiring(),
-      material: material(),
       insulation: words<AwgWiring["insulation"]>({ "60 °C": true, "75 °C": true, "90 °C": true }),
       "terminations?": words<NonNullable<AwgWiring["terminations"]>>({
         "60 °C": true,
@@ -161,10 +177,30 @@ export const wiring = (): FormOf<AwgWiring | MetricWiring> =>
     }),
     of<MetricWiring>({
       ...commonWiring(),
-      material: words<"copper">({ copper: true }),
-      insulation: words<"70 °C">({ "70 °C": true }),
-      method: words<MetricWiring["method"]>({ A1: true, A2: true, B1: true, B2: true, C: true }),
+      insulation: words<MetricWiring["insulation"]>({ "70 °C": true, "90 °C": true }),
+      method: words<MetricWiring["method"]>({
+        A1: true,
+        A2: true,
+        B1: true,
+        B2: true,
+        C: true,
+        D1: true,
+        D2: true,
+        E: true,
+        A: true,
+        "100": true,
+        "101": true,
+        "102": true,
+        "103": true,
+      }),
       "groupedCircuits?": "number",
+      "grouping?": words<NonNullable<MetricWiring["grouping"]>>({
+        bunched: true,
+        "single layer": true,
+        "perforated tray": true,
+      }),
+      "soilResistivity?": "number",
+      "insulationLength?": "length",
     }),
   );
 
@@ -191,10 +227,13 @@ export const loads = (): FormOf<readonly Load[]> =>
   list(
     of<Load>({
       kind: words<Load["kind"]>({ compressor: true, motor: true, heater: true, other: true }),
-      current: "current",
+      "current?": "current",
       "branchCircuitSelectionCurrent?": "current",
       "lockedRotorCurrent?": "current",
       "power?": "power",
+      "ratedVoltage?": "voltage",
+      "supplyVoltage?": "voltage",
+      "phases?": phases(),
       "count?": "number",
       "runsIn?": list(words<OperatingMode>(modes)),
     }),

@@ -10,13 +10,17 @@ import type {
   Connection,
   compareSupplies,
   EquipmentGrounding,
+  FaultEnergy,
   FittedDevice,
   FittedDisconnect,
   InstalledCircuit,
   PermittedDevices,
   ProtectionMarking,
   RequiredDisconnect,
+  ServiceReceptacle,
+  SharedLoad,
   SupplyOption,
+  Whip,
   WorkingSpace,
 } from "../circuit-protection/index.ts";
 import type { InputOf } from "./arguments-of.ts";
@@ -25,6 +29,7 @@ import {
   deviceKind,
   drop,
   equipmentKind,
+  material,
   rules,
   size,
   supply,
@@ -35,7 +40,7 @@ import {
 } from "./circuit-parts.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { verdict } from "./verdict.ts";
-import { type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
+import { either, type FieldsOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
 
 const workingSpace = (): FieldsOf<WorkingSpace> => ({
   depth: "length",
@@ -54,7 +59,20 @@ const installed = (): ObjectOf<InstalledCircuit> =>
       "curve?": tripCurve(),
     }),
     "conductor?": size(),
+    "whip?": of<Whip>({ conductor: size(), "wiring?": wiring() }),
+    "aluminumTerminals?": "flag",
     "equipmentGrounding?": size(),
+    "groundingMaterial?": material(),
+    "groundingByRaceway?": "flag",
+    "fault?": either(
+      of<Extract<FaultEnergy, { current: unknown }>>({
+        current: "current",
+        clearingTime: "duration",
+      }),
+      of<Extract<FaultEnergy, { letThrough: unknown }>>({ letThrough: "number" }),
+    ),
+    "residualCurrent?": either("current", "flag") as never,
+    "serviceReceptacle?": of<ServiceReceptacle>({ distance: "length", "onLoadSide?": "flag" }),
     "disconnect?": of<FittedDisconnect>({
       rating: "current",
       "fuse?": "current",
@@ -62,6 +80,8 @@ const installed = (): ObjectOf<InstalledCircuit> =>
       "distance?": "length",
       "readilyAccessible?": "flag",
       "inTheWay?": "flag",
+      "lockable?": "flag",
+      "onUnit?": "flag",
       "workingSpace?": of<NonNullable<FittedDisconnect["workingSpace"]>>({
         ...workingSpace(),
         "equipmentWidth?": "length",
@@ -72,7 +92,12 @@ const installed = (): ObjectOf<InstalledCircuit> =>
 
 /** Smallest grounding conductor. */
 export const grounding = (): ObjectOf<EquipmentGrounding> =>
-  of<EquipmentGrounding>({ size: size(), tableSize: size(), areaFactor: "number" });
+  of<EquipmentGrounding>({
+    size: size(),
+    tableSize: size(),
+    areaFactor: "number",
+    "ambiguous?": "flag" as never,
+  });
 
 /**
  * JSON of what `circuitFromNameplate` takes. A rule set goes by its name in `circuitRules`; one that differs in
@@ -104,8 +129,25 @@ export const circuitFromNameplateInput: Codec<CircuitInput> = /* @__PURE__ */ co
     shape: () =>
       of<CircuitInput>({
         rules: rules(),
-        minimumCircuitAmpacity: "current",
-        maximumOvercurrentProtection: "current",
+        "minimumCircuitAmpacity?": "current",
+        "ratedCurrent?": "current",
+        "maximumOvercurrentProtection?": "current",
+        "maximumFuse?": "current",
+        "printedTo?": "current",
+        "nameplateReadAgain?": "flag",
+        "largestLoadCurrent?": "current",
+        "sharedWith?": list(
+          of<SharedLoad>({
+            kind: words<SharedLoad["kind"]>({ unit: true, other: true }),
+            current: "current",
+            "maximumOvercurrentProtection?": "current",
+            "continuous?": "flag",
+          }),
+        ),
+        "date?": "text",
+        "powerConversion?": "flag",
+        "groundFaultText?": "text",
+        "earthing?": words<NonNullable<CircuitInput["earthing"]>>({ TN: true, TT: true }),
         "protectionMarking?": words<ProtectionMarking>({
           "fuse only": true,
           "fuse or HACR breaker": true,
@@ -146,6 +188,9 @@ export const circuitFromNameplateResult: Codec<CircuitAssessment> =
           "disconnect-place": true,
           "working-space": true,
           "voltage-drop": true,
+          terminals: true,
+          "service-receptacle": true,
+          "residual-current": true,
         }),
         rules: "text",
         device: of<PermittedDevices & Connection>({
@@ -154,9 +199,10 @@ export const circuitFromNameplateResult: Codec<CircuitAssessment> =
           kind: words<PermittedDevices["kind"]>({ fuse: true, "fuse or breaker": true }),
           ...connection(),
         }),
-        conductor: usable(),
+        "conductor?": usable(),
         "fittedConductor?": usable(),
-        equipmentGrounding: grounding(),
+        "fittedWhip?": usable(),
+        "equipmentGrounding?": grounding(),
         disconnect: of<RequiredDisconnect>({
           minimumRating: "current",
           "madeSize?": "current",

@@ -8,8 +8,11 @@ import { allKinds } from "./units-of.ts";
 import { either, type FormOf, list, type ObjectOf, of, words } from "./wire-shape.ts";
 
 /** A quantity of any kind, a number or a text: what a statement names. */
-const figure = () =>
-  either(...allKinds(), "number", "text") as FormOf<AnyQuantity | number | string>;
+const figure = () => {
+  const single = [...allKinds(), "number", "text", { fields: { verbatim: "text" } }] as never[];
+  const lists = { list: either(...single) } as never;
+  return either(...single, lists) as FormOf<AnyQuantity | number | string>;
+};
 
 /** A reason, an assumption or a caution. */
 export const statement = (): never =>

@@ -83,7 +83,7 @@ describe("input from JavaScript", () => {
       circuit({ supply: { voltage: volt(240), phases: 1, system: "x" } }),
       "supply.system",
     ],
-    ["no wiring", circuit({ wiring: undefined }), "wiring.material"],
+    ["no wiring", circuit({ wiring: undefined }), "wiring"],
     ["brass wire", wired({ material: "brass" }), "wiring.material"],
     ["another insulation", wired({ insulation: "70 °C" }), "wiring.insulation"],
     ["other terminations", wired({ terminations: "90 °C" }), "wiring.terminations"],
@@ -148,7 +148,7 @@ describe("input from JavaScript", () => {
       maximumOvercurrentProtection: ampere(600),
       installed: {},
     };
-    expect(errorOf(circuit(big))).toBe("OutOfRangeError ampacity");
+    expect(errorOf(circuit(big))).toBe("OutOfRangeError minimumCircuitAmpacity");
     expect(errorOf(wired({ length: ft(20_000) }))).toBe("OutOfRangeError length");
   });
 });

@@ -1,6 +1,5 @@
 // The fitted breaker or fuses against plate and service, one requirement at a time. Figures: NFPA 70 (2023), 240.6(A),
 // 240.15(B), 240.85, 440.22(C); IEC 60898-1:2015, table 2.
-import { explain } from "hvac-install-math/assessment";
 import {
   circuitFromNameplate,
   type FittedDevice,
@@ -12,19 +11,17 @@ import {
 } from "hvac-install-math/circuit-protection";
 import { ampere, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
-import { codes, condenser, fitted, withChanges } from "./fixtures.ts";
+import { codes, condenser, fitted, sentences, withChanges } from "./fixtures.ts";
 
 const device = condenser.installed?.device as FittedDevice;
 const disconnect = condenser.installed?.disconnect as FittedDisconnect;
-type Said = Parameters<typeof explain>[0];
-const sentences = (list: readonly Said[]) => list.map((one) => explain(one));
 
 describe("the rating", () => {
   it("may be the marked maximum and no more, and the sentence names both", () => {
     const said = (rating: number) =>
       sentences(fitted({ device: { ...device, rating: ampere(rating) } }).reasons);
-    expect(said(40)).toContain("Met: 40 A fitted, at most 40 A marked.");
-    expect(said(45)).toContain("Not met: 45 A fitted, at most 40 A marked.");
+    expect(said(40)).toContain("The breaker is 40 A: within the nameplate maximum of 40 A.");
+    expect(said(45)).toContain("The breaker is too large: 45 A, nameplate maximum 40 A.");
   });
 
   it("is the fuses' where they keep the maximum behind a larger breaker, and the breaker's elsewhere", () => {
@@ -36,34 +33,40 @@ describe("the rating", () => {
           conductor: "4 AWG",
         }).reasons,
       );
-    expect(behind(60, 40)).toContain("Met: 40 A fitted, at most 40 A marked.");
-    expect(behind(60, 45)).toContain("Not met: 60 A fitted, at most 40 A marked.");
-    expect(behind(40, 35)).toContain("Met: 40 A fitted, at most 40 A marked.");
+    expect(behind(60, 40)).toContain("The fuse is 40 A: within the nameplate maximum of 40 A.");
+    expect(behind(60, 45)).toContain("The breaker is too large: 60 A, nameplate maximum 40 A.");
+    expect(behind(40, 35)).toContain("The fuse is 40 A: within the nameplate maximum of 40 A.");
   });
 
   it("above the maximum sizes nothing: conductor and grounding go by what the plate permits", () => {
     const circuit = fitted({ device: { ...device, rating: ampere(110) } });
-    expect(circuit.conductor.size).toBe("12 AWG"); // 25 A at 75 °C; by 240.4(G) also behind 40 A
-    expect(circuit.equipmentGrounding.tableSize).toBe("10 AWG"); // 40 A; 110 A would ask for 6 AWG
+    expect(circuit.conductor?.size).toBe("12 AWG"); // 25 A at 75 °C; by 240.4(G) also behind 40 A
+    expect(circuit.equipmentGrounding?.tableSize).toBe("10 AWG"); // 40 A; 110 A would ask for 6 AWG
     const wrongFuses = { ...disconnect, fuse: ampere(45) };
     const fused = fitted({ device: { ...device, rating: ampere(110) }, disconnect: wrongFuses });
-    expect(fused.equipmentGrounding.tableSize).toBe("10 AWG");
+    expect(fused.equipmentGrounding?.tableSize).toBe("10 AWG");
     const rightFuses = { ...disconnect, fuse: ampere(40) };
     const fed = fitted({ device: { ...device, rating: ampere(110) }, disconnect: rightFuses });
-    expect(fed.equipmentGrounding.tableSize).toBe("6 AWG"); // the breaker stays, and feeds fuses
+    expect(fed.equipmentGrounding?.tableSize).toBe("6 AWG"); // the breaker stays, and feeds fuses
   });
 
-  it("that is below the ampacity is a caution, and one of no standard size another", () => {
+  it("below what runs together fails, below the ampacity is asked about; one of no standard size is told", () => {
+    const judged = (changes: Partial<FittedDevice>, rules = nec2020) =>
+      withChanges({
+        rules,
+        installed: { device: { ...device, ...changes }, conductor: "10 AWG" },
+      });
     const cautions = (changes: Partial<FittedDevice>, rules = nec2020) =>
-      codes(
-        withChanges({
-          rules,
-          installed: { device: { ...device, ...changes }, conductor: "10 AWG" },
-        }).cautions,
-      );
-    expect(cautions({ rating: ampere(25) })).not.toContain("device-below-ampacity");
+      codes(judged(changes, rules).cautions);
+    expect(judged({ rating: ampere(25) }).outcome).toBe("pass");
     expect(cautions({ rating: ampere(25) })).not.toContain("device-not-standard");
-    expect(cautions({ rating: ampere(20) })).toContain("device-below-ampacity");
+    const small = judged({ rating: ampere(20) }); // 19.1 A run together, 23.5 A is marked
+    expect(small.outcome).toBe("inconclusive");
+    expect(codes(small.reasons)).toContain("device-below-ampacity");
+    expect(sentences(small.actions ?? [])).toEqual([
+      "Install a breaker or fuses from 25 A to 40 A.",
+    ]);
+    expect(judged({ rating: ampere(15) }).cause).toBe("device-rating");
     // 10 A is a standard fuse in every edition and a standard breaker only from 2023 on.
     expect(cautions({ rating: ampere(10), kind: "fuse" })).not.toContain("device-not-standard");
     expect(cautions({ rating: ampere(10) })).toContain("device-not-standard");
@@ -71,7 +74,7 @@ describe("the rating", () => {
       minimumCircuitAmpacity: ampere(25),
       installed: { device: { ...device, rating: ampere(25) }, conductor: "10 AWG" },
     });
-    expect(codes(circuit.cautions)).not.toContain("device-below-ampacity");
+    expect(codes(circuit.reasons)).not.toContain("device-below-ampacity");
   });
 
   it("is not missed in the result where a device is fitted in an empty window of standard sizes", () => {
@@ -81,7 +84,7 @@ describe("the rating", () => {
       ratedLoadCurrent: ampere(22),
     };
     const installed = { device: { ...device, rating: ampere(28) }, conductor: "10 AWG" } as const;
-    expect(codes(withChanges({ ...window, installed }).cautions)).not.toContain(
+    expect(codes(withChanges({ ...window, installed }).reasons)).not.toContain(
       "device-below-ampacity",
     );
   });
@@ -100,7 +103,7 @@ describe("the kind", () => {
     expect(judged("fuse or breaker", "breaker").outcome).toBe("pass");
     expect(judged("max overcurrent protection", "fuse").outcome).toBe("pass");
     expect(sentences(judged("fuse only", "breaker").reasons)).toContain(
-      "Not met: breaker fitted; the plate says fuse only.",
+      "The nameplate allows fuses only. A breaker alone is not enough.",
     );
   });
 
@@ -110,8 +113,8 @@ describe("the kind", () => {
         protectionMarking: "fuse only",
         installed: { ...condenser.installed, disconnect: { ...disconnect, fuse: ampere(fuse) } },
       });
-    expect(sentences(behind(35).reasons)).toContain("Met: fuse fitted; the plate says fuse only.");
-    expect(codes(behind(45).reasons)).toContain("device-kind-not-met");
+    expect(sentences(behind(35).reasons)).toContain("The nameplate allows a fuse.");
+    expect(codes(behind(45).reasons)).toContain("fuse-required");
   });
 
   it("leaves a non-fused disconnect only where fuses stand ahead of it, else the switch takes them", () => {
@@ -139,26 +142,38 @@ describe("the kind", () => {
 });
 
 describe("poles and marking", () => {
-  it("are judged each by itself where they are stated, and assumed where either is not", () => {
+  it("are judged each by itself; poles are asked for, the lowest marking made for two lines is assumed", () => {
     const { poles: _, voltageRating: __, ...bare } = device;
     const both = fitted({ device: bare });
-    expect(codes(both.reasons)).not.toContain("device-poles-met");
-    expect(codes(both.reasons)).not.toContain("device-voltage-met");
-    expect(codes(both.assumptions)).toContain("device-marking");
-    for (const half of [{ poles: 2 }, { voltageRating: "120/240 V" }] as const) {
-      expect(codes(fitted({ device: { ...bare, ...half } }).assumptions)).toContain(
-        "device-marking",
-      );
-    }
-    expect(codes(withChanges({ installed: {} }).assumptions)).not.toContain("device-marking");
+    expect(both.outcome).toBe("inconclusive");
+    expect(codes(both.reasons)[0]).toBe("poles-not-stated");
+    expect(codes(both.reasons)).not.toContain("voltage-marking-met");
+    expect(codes(both.assumptions)).toContain("voltage-marking-assumed");
+    expect(fitted({ device: { ...bare, poles: 2 } }).outcome).toBe("pass");
+    const marked = fitted({ device: { ...bare, voltageRating: "120/240 V" } });
+    expect(codes(marked.reasons)).toContain("poles-not-stated");
+    expect(codes(withChanges({ installed: {} }).assumptions)).not.toContain(
+      "voltage-marking-assumed",
+    );
+  });
+
+  it("have their marking asked for where the service does not take every one", () => {
+    const { voltageRating: _, ...unmarked } = device;
+    const supply = { voltage: volt(240), phases: 3, system: "240 V delta" } as const;
+    const circuit = withChanges({
+      supply,
+      installed: { device: { ...unmarked, poles: 3 }, conductor: "10 AWG" },
+    });
+    expect(circuit.outcome).toBe("inconclusive");
+    expect(codes(circuit.reasons)).toContain("voltage-marking-not-stated");
   });
 
   it("are told with what the service needs", () => {
     const said = sentences(
       fitted({ device: { ...device, poles: 1, voltageRating: "120 V" } }).reasons,
     );
-    expect(said).toContain("Not met: 1 poles fitted, 2 needed.");
-    expect(said).toContain("Not met: Marked 120 V; 120/240 V needs 120/240 V or more.");
+    expect(said).toContain("Too few poles. Installed: 1; required: 2.");
+    expect(said).toContain("The voltage marking 120 V is too low: 120/240 V requires 120/240 V.");
   });
 
   it("need both figures of the marking: to ground and between the conductors", () => {

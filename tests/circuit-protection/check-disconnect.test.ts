@@ -1,6 +1,5 @@
 // The disconnect at the unit, at and beside each of its limits: NFPA 70 (2023), 440.12 (115 %), 440.14 and Article 100
 // (in sight: 50 ft), 110.26(A) (3 ft deep, 30 in wide, 6 ft 6 in high).
-import { explain } from "hvac-install-math/assessment";
 import {
   circuitFromNameplate,
   type FittedDisconnect,
@@ -8,13 +7,12 @@ import {
 } from "hvac-install-math/circuit-protection";
 import { ampere, ft, inch, isInvalidInputError, m, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
-import { codes, condenser, fitted, withChanges } from "./fixtures.ts";
+import { codes, condenser, fitted, sentences, withChanges } from "./fixtures.ts";
 
 const good = condenser.installed?.disconnect as FittedDisconnect;
 const judged = (changes: Partial<FittedDisconnect>) =>
   fitted({ disconnect: { ...good, ...changes } });
-const said = (changes: Partial<FittedDisconnect>) =>
-  judged(changes).reasons.map((one) => explain(one));
+const said = (changes: Partial<FittedDisconnect>) => sentences(judged(changes).reasons);
 
 describe("the rating", () => {
   it("reaches 115 % of the rated-load current, no less", () => {
@@ -26,8 +24,8 @@ describe("the rating", () => {
       });
     expect(rated(23).outcome).toBe("pass");
     expect(rated(22.9).cause).toBe("disconnect-rating");
-    expect(rated(22.9).reasons.map((one) => explain(one))).toContain(
-      "Not met: Disconnect 22.9 A, at least 23 A.",
+    expect(sentences(rated(22.9).reasons)).toContain(
+      "The disconnect is too small: 22.9 A; 23 A required.",
     );
   });
 
@@ -77,13 +75,21 @@ describe("the rating", () => {
 
   it("holds its fuses, which also keep the marked maximum", () => {
     expect(said({ rating: ampere(30), fuse: ampere(30) })).toContain(
-      "Met: Fuses 30 A, at most 30 A.",
+      "Fuses in the disconnect: 30 A, within 30 A.",
     );
     expect(said({ rating: ampere(30), fuse: ampere(35) })).toContain(
-      "Not met: Fuses 35 A, at most 30 A.",
+      "The fuses in the disconnect are too large: 35 A; at most 30 A allowed.",
     );
-    expect(said({ fuse: ampere(40) })).toContain("Met: Fuses 40 A, at most 40 A.");
-    expect(said({ fuse: ampere(45) })).toContain("Not met: Fuses 45 A, at most 40 A.");
+    expect(said({ fuse: ampere(40) })).toContain("Fuses in the disconnect: 40 A, within 40 A.");
+    expect(said({ fuse: ampere(45) })).toContain(
+      "The fuses in the disconnect are too large: 45 A; at most 40 A allowed.",
+    );
+  });
+
+  it("has fuses that carry the unit: below its load they fail, below its ampacity they are asked about", () => {
+    expect(judged({ fuse: ampere(10) }).cause).toBe("disconnect-fuse"); // 19.1 A run together
+    expect(judged({ fuse: ampere(20) }).outcome).toBe("inconclusive"); // 23.5 A is marked
+    expect(judged({ fuse: ampere(25) }).outcome).toBe("pass");
     expect(codes(judged({}).reasons).join()).not.toContain("disconnect-fuse");
   });
 });
@@ -91,25 +97,27 @@ describe("the rating", () => {
 describe("the place", () => {
   const { visible: _, distance: __, readilyAccessible: ___, ...unplaced } = good;
   const only = (place: Partial<FittedDisconnect>) =>
-    fitted({ disconnect: { ...unplaced, ...place } })
-      .reasons.filter(({ code }) => code.startsWith("disconnect-place"))
-      .map((one) => explain(one));
+    sentences(
+      fitted({ disconnect: { ...unplaced, ...place } }).reasons.filter(({ code }) =>
+        /disconnect-(in-|out|near|too-far|acc|not-acc|clear)/.test(code),
+      ),
+    );
 
   it("is judged by what is stated of it, each by itself", () => {
     expect(only({})).toEqual([]);
-    expect(only({ visible: true })).toEqual(["Met: Disconnect in sight of the unit."]);
-    expect(only({ visible: false })).toEqual(["Not met: Disconnect in sight of the unit."]);
-    expect(only({ distance: ft(50) })).toEqual(["Met: Disconnect at most 50 ft from the unit."]);
+    expect(only({ visible: true })).toEqual(["The disconnect is within sight of the unit."]);
+    expect(only({ visible: false })).toEqual(["The disconnect is not within sight of the unit."]);
+    expect(only({ distance: ft(50) })).toEqual(["The disconnect is 50 ft away, within 50 ft."]);
     expect(only({ distance: ft(50.1) })).toEqual([
-      "Not met: Disconnect at most 50 ft from the unit.",
+      "The disconnect is too far away: 50.1 ft; at most 50 ft allowed.",
     ]);
     expect(only({ distance: ft(0) })).toHaveLength(1);
-    expect(only({ readilyAccessible: true })).toEqual(["Met: Disconnect readily accessible."]);
+    expect(only({ readilyAccessible: true })).toEqual(["The disconnect is readily accessible."]);
     expect(only({ inTheWay: false })).toEqual([
-      "Met: Disconnect not over the nameplate or an access panel.",
+      "The disconnect is clear of nameplate and access panels.",
     ]);
     expect(only({ inTheWay: true })).toEqual([
-      "Not met: Disconnect not over the nameplate or an access panel.",
+      "The disconnect covers the nameplate or hangs on an access panel.",
     ]);
   });
 
@@ -118,6 +126,7 @@ describe("the place", () => {
       rules: iec60364,
       minimumCircuitAmpacity: ampere(14),
       maximumOvercurrentProtection: ampere(25),
+      earthing: "TN",
       supply: { voltage: volt(230), phases: 1 },
       wiring: { material: "copper", insulation: "70 °C", method: "C" },
       installed: {
@@ -131,7 +140,7 @@ describe("the place", () => {
       },
     });
     expect(circuit.disconnect.withinSight).toBeUndefined();
-    expect(codes(circuit.reasons).filter((code) => /place|space/.test(code))).toEqual([]);
+    expect(codes(circuit.reasons).filter((code) => /disconnect-[^r]|space/.test(code))).toEqual([]);
     expect(circuit.outcome).toBe("pass");
   });
 });
@@ -145,16 +154,16 @@ describe("the working space", () => {
     for (const less of [{ depth: inch(35.9) }, { width: inch(29.9) }, { height: inch(77.9) }]) {
       expect(space(less).cause).toBe("working-space");
     }
-    expect(space({}).reasons.map((one) => explain(one))).toContain(
-      "Met: Working space 3 ft deep, 2.5 ft wide, 6.5 ft high.",
+    expect(sentences(space({}).reasons)).toContain(
+      "The working space is at least 3 ft deep, 2.5 ft wide and 6.5 ft high.",
     );
   });
 
   it("is as wide as the equipment where that is wider, 110.26(A)(2)", () => {
     expect(space({ equipmentWidth: inch(12) }).outcome).toBe("pass");
     expect(space({ equipmentWidth: inch(31) }).cause).toBe("working-space");
-    expect(space({ equipmentWidth: inch(31) }).reasons.map((one) => explain(one))).toContain(
-      "Not met: Working space 3 ft deep, 31 in wide, 6.5 ft high.",
+    expect(sentences(space({ equipmentWidth: inch(31) }).reasons)).toContain(
+      "The working space is too small. Required: 3 ft deep, 31 in wide, 6.5 ft high.",
     );
     expect(space({ equipmentWidth: inch(31), width: inch(31) }).outcome).toBe("pass");
   });
@@ -174,17 +183,15 @@ describe("the working space", () => {
 
 describe("what is unknown of the place", () => {
   const assumed = (disconnect: FittedDisconnect) =>
-    fitted({ disconnect })
-      .assumptions.filter(({ code }) => code === "disconnect-place")
-      .map((one) => explain(one));
+    sentences(
+      fitted({ disconnect }).assumptions.filter(({ code }) => code.endsWith(".not-stated")),
+    ).slice(0, -1); // the last names what is not stated of the circuit
 
   it("is named as far as it was not stated: nothing of it counts as seen", () => {
     expect(assumed({ rating: ampere(30) })).toEqual([
-      "Not stated of the disconnect and not checked: in sight of the unit, near enough, readily accessible, not over nameplate or panel, with its working space.",
+      "Not given, so not checked: disconnect within sight, access to the disconnect, disconnect clear of panels, distance of the disconnect, and working space.",
     ]);
-    expect(assumed(good)).toEqual([
-      "Not stated of the disconnect and not checked: not over nameplate or panel.",
-    ]);
+    expect(assumed(good)).toEqual(["Not given, so not checked: disconnect clear of panels."]);
     expect(assumed({ ...good, inTheWay: false })).toEqual([]);
   });
 });

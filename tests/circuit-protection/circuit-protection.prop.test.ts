@@ -29,11 +29,11 @@ const loads: fc.Arbitrary<Load[]> = fc.array(
   { minLength: 1, maxLength: 6 },
 ) as fc.Arbitrary<Load[]>;
 const standard = nec2023.ratings.breaker;
-const sizes = nec2023.ampacity.rows.map(([size]) => size);
+const sizes = nec2023.conductors.rows.map(([size]) => size);
 
 describe("nameplate figures from any parts", () => {
   const sane = (list: Load[]) =>
-    list.reduce((sum, { current, count = 1 }) => sum + current.si * count, 0) < 400;
+    list.reduce((sum, { current, count = 1 }) => sum + (current?.si ?? 0) * count, 0) < 400;
 
   it("have a standard protection of 15 A or more that is not below the ampacity", () => {
     fc.assert(
@@ -201,7 +201,7 @@ describe("a circuit from any plate", () => {
         });
         const rating = circuit.device.rating.si;
         expect(rating).toBeLessThanOrEqual(Math.max(6, ib + more));
-        expect(circuit.conductor.usable.si).toBeGreaterThanOrEqual(rating);
+        expect(circuit.conductor?.usable.si).toBeGreaterThanOrEqual(rating);
         if (circuit.device.ratings.length) expect(rating).toBeGreaterThanOrEqual(ib);
         else expect(circuit.outcome).toBe("fail");
       }),
@@ -219,6 +219,7 @@ describe("a circuit from any plate", () => {
         fc.pre(mop >= mca);
         const input = {
           rules: nec2023,
+          equipment: "motor-compressor",
           minimumCircuitAmpacity: ampere(mca),
           maximumOvercurrentProtection: ampere(mop),
           supply: { voltage: volt(208), phases: phases as 1 | 3 },
@@ -235,16 +236,15 @@ describe("a circuit from any plate", () => {
           ...input,
           installed: {
             device: { kind: "breaker", rating, poles, voltageRating },
-            conductor: conductor.size,
-            equipmentGrounding: ground.size,
+            ...(conductor && { conductor: conductor.size }),
+            ...(ground && { equipmentGrounding: ground.size }),
             disconnect: { rating: disconnect.madeSize ?? disconnect.minimumRating },
           },
         });
         // A maximum that cannot belong to the ampacity asks for another look, and nothing else does.
-        const odd = circuit.reasons.some(({ code }) => code === "maximum-too-high");
-        expect(odd).toBe(
-          mop > Math.max(1.8 * (mca + 0.5), standard.find((r) => r >= mca) ?? 0, 15),
-        );
+        const odd = circuit.reasons.some(({ code }) => code.endsWith("maximum-too-high"));
+        const half = Number.isInteger(mca) ? 0.5 : 0.05; // of the last printed digit
+        expect(odd).toBe(mop > Math.max(1.8 * (mca + half), 15));
         expect(circuit.outcome).toBe(odd ? "inconclusive" : "pass");
       }),
     );

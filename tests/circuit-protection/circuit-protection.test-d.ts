@@ -22,13 +22,13 @@ it("answers in the sizes of the rules' family", () => {
     rules: nec2023,
     wiring: { material: "copper", insulation: "75 °C", ambient: degC(40) },
   });
-  expectTypeOf(awg.conductor.size).toEqualTypeOf<AwgSize>();
+  expectTypeOf(awg.conductor?.size).toEqualTypeOf<AwgSize | undefined>();
   const metric = circuitFromNameplate({
     ...plate,
     rules: iec60364,
     wiring: { material: "copper", insulation: "70 °C", method: "C" },
   });
-  expectTypeOf(metric.conductor.size).toEqualTypeOf<MetricSize>();
+  expectTypeOf(metric.conductor?.size).toEqualTypeOf<MetricSize | undefined>();
 });
 
 it("does not take wiring of one family with rules of the other", () => {

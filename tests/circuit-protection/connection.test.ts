@@ -102,5 +102,5 @@ it("marks line to neutral, and three phases, by the international markings", () 
   });
   expect(metric(400, 1)).toMatchObject({ poles: 2, voltsToGround: 230, voltsBetween: 400 });
   expect(metric(400, 3)).toMatchObject({ poles: 3, voltageRating: "230/400 V" });
-  expect(() => metric(230, 3)).toThrow("230/400 V gives");
+  expect(() => metric(230, 3)).toThrow("230/400 V, 220/380 V gives");
 });

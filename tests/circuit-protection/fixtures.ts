@@ -1,9 +1,11 @@
+import { explain } from "hvac-install-math/assessment";
 import {
   type CircuitAssessment,
   type CircuitInput,
   circuitFromNameplate,
   nec2023,
 } from "hvac-install-math/circuit-protection";
+import { english } from "hvac-install-math/language/en";
 import { ampere, ft, volt } from "hvac-install-math/quantity";
 
 /** An invented 240 V condenser, 23.5 A and 40 A, wired in 10 AWG copper and fitted as it should be. */
@@ -44,6 +46,10 @@ export const fitted = (
   changes: NonNullable<CircuitInput<"awg">["installed"]>,
 ): CircuitAssessment<"awg"> => withChanges({ installed: { ...condenser.installed, ...changes } });
 
-/** Codes of statements. */
+/** Statements in English. */
+export const sentences = (statements: readonly Parameters<typeof explain<string>>[0][]): string[] =>
+  statements.map((one) => explain(one, english));
+
+/** Codes of statements, without the module. */
 export const codes = (statements: readonly { readonly code: string }[]): string[] =>
-  statements.map(({ code }) => code);
+  statements.map(({ code }) => code.replace(/^[^.]+\./, ""));

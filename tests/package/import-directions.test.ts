@@ -10,7 +10,6 @@ const layers = [
   ["sources"],
   ["assessment"],
   ["display"],
-  ["read-quantity"],
   ["property-model"],
   ["refrigerants"],
   [

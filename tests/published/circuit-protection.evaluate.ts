@@ -9,6 +9,7 @@ import {
   compressorProtection,
   conductorResistance,
   conduitImpedance,
+  type EquipmentKind,
   equipmentGrounding,
   iec60364,
   type Load,
@@ -80,6 +81,7 @@ interface Plate {
   readonly insulation?: AwgWiring["insulation"];
   readonly terminations?: AwgWiring["terminations"];
   readonly edition?: string;
+  readonly equipment?: EquipmentKind;
 }
 const supplyOf = ({ volts = 240, phases = 1, system }: Partial<Plate>) => ({
   voltage: q.volt(volts),
@@ -89,6 +91,7 @@ const supplyOf = ({ volts = 240, phases = 1, system }: Partial<Plate>) => ({
 const circuit = (plate: Plate) =>
   circuitFromNameplate({
     rules: editionOf(plate.edition),
+    equipment: plate.equipment ?? "motor-compressor",
     minimumCircuitAmpacity: q.ampere(plate.mca),
     maximumOvercurrentProtection: q.ampere(plate.mop),
     supply: supplyOf(plate),
@@ -127,6 +130,7 @@ const iecCircuit = (input: Partial<Iec> & { ib: number }) =>
     rules: iec60364,
     minimumCircuitAmpacity: q.ampere(input.ib),
     maximumOvercurrentProtection: q.ampere(input.max ?? input.in ?? 32),
+    earthing: "TN",
     supply: { voltage: q.volt(input.phases === 3 ? 400 : 230), phases: input.phases ?? 1 },
     wiring: { ...metric(input), ...(input.m && { length: q.m(input.m) }) },
     installed: {
@@ -164,8 +168,15 @@ const line = (run: Run) => ({
 const drop = (run: Run) =>
   voltageDrop({ ...line(run), length: run.ft ? q.ft(run.ft) : q.m(run.m ?? Number.NaN) });
 
-const printed = (table: PrintedTable<string> | PrintedTable<number>, key: unknown) =>
-  (table.rows as readonly (readonly unknown[])[]).find(([name]) => name === key)?.slice(1) ?? [];
+const printed = (table: PrintedTable<string> | PrintedTable<number> | undefined, key: unknown) =>
+  ((table?.rows ?? []) as readonly (readonly unknown[])[])
+    .find(([name]) => name === key)
+    ?.slice(1) ?? [];
+/** A value of whichever table of a rule set has the column. */
+const ampacityIn = (rules: CircuitRules, size: unknown, column: string) => {
+  const table = rules.ampacity?.find(({ columns }) => columns.includes(column));
+  return Number(printed(table, size)[table?.columns.indexOf(column) ?? -1]);
+};
 const mostOf = (parts: Parts, of: "calculatedProtection"): number =>
   Math.max(...nameplateFromParts(loadsOf(parts)).modes.map((mode: NameplateMode) => mode[of].si));
 const shortSize = (size: string) => size.replace(" AWG", "");
@@ -193,7 +204,7 @@ export const evaluators: Evaluators = {
       minimumCircuitAmpacity: q.ampere(input.mca),
       maximumOvercurrentProtection: q.ampere(input.mop),
     }).outcome,
-  conductor: (plate: Plate) => circuit(plate).conductor.size,
+  conductor: (plate: Plate) => circuit(plate).conductor?.size ?? "none",
   device: (plate: Plate) => circuit(plate).device.rating.in(q.ampere),
   plateError: (plate: Plate) => {
     try {
@@ -252,7 +263,7 @@ export const evaluators: Evaluators = {
       length: q.ft(1000),
     }).drop.in(q.volt) / 2,
   tableRow: ({ table, key }: { table: "ampacity" | "ambient"; key: unknown }) =>
-    printed(nec2023[table], key)
+    printed(table === "ampacity" ? nec2023.ampacity?.[0] : nec2023.ambient, key)
       .map((v) => (v === null ? "–" : table === "ambient" ? Number(v).toFixed(2) : String(v)))
       .join(" "),
   ambientFactor: (input: { celsius: number; insulation: AwgWiring["insulation"] }) =>
@@ -273,7 +284,7 @@ export const evaluators: Evaluators = {
       .replace(/(?<![.\d])(\d+)(?![.\d])/g, "$1.0"),
   area: ({ size }: { size: AwgSize }) => Number(printed(nec2023.conductors, size)[0]),
   iecTable: ({ size, column }: { size: MetricSize; column: string }) =>
-    Number(printed(iec60364.ampacity, size)[iec60364.ampacity.columns.indexOf(column)]),
+    ampacityIn(iec60364, size, column),
   iecAmbient: ({ celsius }: { celsius: number }) =>
     iecUsable({ size: "4 mm²", method: "C", celsius } as Iec).ambientFactor,
   iecGrouping: ({ together }: { together: number }) =>
@@ -285,7 +296,7 @@ export const evaluators: Evaluators = {
     }).adjustmentFactor,
   iecUsable: (input: Iec) => iecUsable(input).usable.in(q.ampere),
   iecDevice: (input: Iec) => iecCircuit(input).device.rating.in(q.ampere),
-  iecConductor: (input: Iec) => iecCircuit(input).conductor.size,
+  iecConductor: (input: Iec) => iecCircuit(input).conductor?.size ?? "none",
   iecFits: (input: Iec) => iecCircuit(input).outcome === "pass",
   iecDropWithin: (input: Iec) => {
     const { voltageDrop: found } = iecCircuit({ ...input, in: 25 });
@@ -327,5 +338,6 @@ export const evaluators: Evaluators = {
   },
   workingDepth: (plate: Plate) =>
     circuit({ ...plate, mca: 20, mop: 30 }).disconnect.workingSpace?.depth.in(q.ft) ?? 0,
-  dropLimit: ({ edition }: { edition: string }) => 100 * editionOf(edition).voltageDrop.branch,
+  dropLimit: ({ edition }: { edition: string }) =>
+    100 * (editionOf(edition).voltageDrop.branch[0]?.[1] ?? 0),
 };

@@ -1,17 +1,25 @@
 // The tables of NFPA 70 that its 2020, 2023 and 2026 editions share, printed like the standard's.
 // Follows NFPA 70 (2023), read in reproductions; what was not found there is marked "from memory".
 // Does not cover sizes above 250 kcmil, cables in free air or ambient bases other than 30 °C.
-import { cite, statement } from "../../assessment/assessment.ts";
+import { cite } from "../../assessment/assessment.ts";
 import { ohmPerKft } from "../../quantity/units/electricity.ts";
 import { ft } from "../../quantity/units/geometry.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
-import type { AwgSize } from "../conductor-size.ts";
+import type { AwgSize, Material } from "../conductor-size.ts";
 import { standardRatings } from "../standard-ratings.ts";
-import type { CircuitRules, PrintedTable, Steps, SupplySystem } from "./circuit-rules.ts";
+import type {
+  CircuitRules,
+  ClauseStanding,
+  PrintedTable,
+  RuleClause,
+  Steps,
+  SupplySystem,
+  VoltageRating,
+} from "./circuit-rules.ts";
 
 /** Table 310.16: ampacity, A; not more than three current-carrying conductors, ambient 30 °C. */
 // biome-ignore format: printed like the table
-const table310p16: PrintedTable<AwgSize> = {
+export const table310p16: PrintedTable<AwgSize> = {
   columns: [
     "copper 60 °C", "copper 75 °C", "copper 90 °C",
     "aluminum 60 °C", "aluminum 75 °C", "aluminum 90 °C",
@@ -83,7 +91,7 @@ const clause240p4D: PrintedTable<AwgSize> = {
 
 /** Table 250.122: equipment grounding conductor by the rating of the device, A. */
 // biome-ignore format: printed like the table
-const table250p122: CircuitRules<"awg">["grounding"] = [
+const table250p122: Steps<Readonly<Record<Material, AwgSize>>> = [
   [15,  { copper: "14 AWG",  aluminum: "12 AWG" }],
   [20,  { copper: "12 AWG",  aluminum: "10 AWG" }],
   [60,  { copper: "10 AWG",  aluminum: "8 AWG" }],
@@ -101,7 +109,7 @@ const table250p122: CircuitRules<"awg">["grounding"] = [
  * From memory: areas from 2/0, 250 kcmil, and 10 AWG solid aluminum.
  */
 // biome-ignore format: printed like the table
-const table8: PrintedTable<AwgSize> = {
+export const table8: PrintedTable<AwgSize> = {
   columns: ["area", "copper solid", "copper stranded", "aluminum solid", "aluminum stranded"],
   rows: [
     ["14 AWG",      4110,  3.07,   3.14, 5.06,   5.17],
@@ -126,7 +134,7 @@ const table8: PrintedTable<AwgSize> = {
  * conductors in conduit, Ω/kft. From memory: 250 kcmil except copper and reactance in steel.
  */
 // biome-ignore format: printed like the table
-const table9: PrintedTable<AwgSize> = {
+export const table9: PrintedTable<AwgSize> = {
   columns: [
     "reactance PVC", "reactance aluminum", "reactance steel",
     "copper PVC", "copper aluminum", "copper steel",
@@ -152,7 +160,7 @@ const table9: PrintedTable<AwgSize> = {
 
 /** Services; an unnamed one is taken as the first that fits, which is the one with the stricter rating. */
 // biome-ignore format: one service per line
-const systems: readonly SupplySystem[] = [
+export const americanSystems: readonly SupplySystem[] = [
   { name: "120/240 V", phases: 1, lineToLine: 240, lineToNeutral: 120, toGround: 120 },
   { name: "208Y/120 V", phases: 3, lineToLine: 208, lineToNeutral: 120, toGround: 120 },
   { name: "240 V delta", phases: 3, lineToLine: 240, toGround: 240 },
@@ -163,45 +171,88 @@ const systems: readonly SupplySystem[] = [
   { name: "600Y/347 V", phases: 3, lineToLine: 600, lineToNeutral: 347, toGround: 347 },
 ];
 
+/** Voltage markings of American breakers and fuses: 240.85, from memory. */
+export const americanVoltageRatings: PrintedTable<VoltageRating> = {
+  columns: ["to ground", "between"],
+  // biome-ignore format: one marking per line
+  rows: [
+    ["120 V",      120, 120],
+    ["120/240 V",  120, 240],
+    ["240 V",      240, 240],
+    ["277 V",      277, 277],
+    ["480Y/277 V", 277, 480],
+    ["480 V",      480, 480],
+    ["600Y/347 V", 347, 600],
+    ["600 V",      600, 600],
+  ],
+};
+
 const inch = 0.0254;
 const foot = 0.3048;
 
-/** The clauses that decide a circuit, in the edition of a source. */
-export const necClauses = (source: SourceId): CircuitRules["citations"] =>
-  [
-    "110.3(B)",
-    "110.14(C)",
-    "110.26(A)",
-    "210.8(F)",
-    "240.4(B), (D), (G)",
-    "240.6(A)",
-    "240.15(B)",
-    "240.85",
-    "250.122",
-    "310.15",
-    "334.80",
-    "440.4(B)",
-    "440.12",
-    "440.14",
-    "440.22",
-    "440.35",
-    "Chapter 9, tables 8 and 9",
-  ].map((clause) => cite(source, clause));
+/** One clause of a rule set. */
+export const clause = (text: string, standing: ClauseStanding = "confirmed"): RuleClause => ({
+  clause: text,
+  standing,
+});
 
-/** What the editions share; each edition's file adds what is its own. */
-export type NecEdition = Pick<CircuitRules<"awg">, "name" | "source" | "groundFault" | "advice"> & {
+/** The clauses of the points, each once, as citations. */
+export const citationsOf = (
+  source: SourceId,
+  points: CircuitRules["points"],
+  more: readonly string[] = [],
+): CircuitRules["citations"] =>
+  [...new Set([...Object.values(points).map((point) => point.clause), ...more])].map((text) =>
+    cite(source, text),
+  );
+
+/** The clauses that the editions share. */
+const sharedPoints = (): CircuitRules["points"] => ({
+  "marked-values": clause("110.3(B), 440.4(B), 440.22(C), 440.35"),
+  "device-ratings": clause("240.6(A)"),
+  poles: clause("240.15(B)", "memory"),
+  "voltage-marking": clause("240.85", "memory"),
+  overload: clause("240.4(B), (D), (G)"),
+  ampacity: clause("table 310.16"),
+  terminations: clause("110.14(C)"),
+  "sheathed-cable": clause("334.80"),
+  grouping: clause("310.15(C)(1)"),
+  "aluminum-terminals": clause("110.14(A)", "memory"),
+  grounding: clause("250.122"),
+  "enlarged-grounding": clause("250.122(B)"),
+  "disconnect-rating": clause("440.12"),
+  "voltage-drop": clause("210.19, informational note"),
+  "service-receptacle": clause("210.63(A)"),
+  "rooftop-raceway": clause("440.9", "secondary"),
+  compressor: clause("440.22(A), (B)"),
+});
+
+/** What an edition adds to what all share. */
+export interface NecEdition
+  extends Pick<CircuitRules<"awg">, "name" | "source" | "groundFault" | "advice"> {
+  /** The clauses of the edition. */
+  readonly points: CircuitRules["points"];
   /** Ratings of the edition below 15 A. */
   readonly smallBreakers: readonly number[];
   /** Whether 440.14 asks for the working space of 110.26(A). */
   readonly workingSpaceRequired: boolean;
-};
+}
 
 /** Fills the shared tables into an edition. */
 export function necRules(edition: NecEdition): CircuitRules<"awg"> {
-  const { smallBreakers, workingSpaceRequired, ...own } = edition;
+  const { smallBreakers, workingSpaceRequired, points: own, ...named } = edition;
+  const points = { ...sharedPoints(), ...own };
   return {
+    ...named,
     family: "awg",
-    citations: necClauses(edition.source),
+    reviewed: "2026-11-29",
+    onlyConfirmed: false,
+    points,
+    citations: citationsOf(edition.source, points, [
+      "210.8(F)",
+      "310.15",
+      "Chapter 9, tables 8 and 9",
+    ]),
     ratings: {
       breaker: [...smallBreakers, ...standardRatings],
       // 240.6(A): additional standard ratings for fuses.
@@ -213,34 +264,24 @@ export function necRules(edition: NecEdition): CircuitRules<"awg"> {
     deviceProtectsConductor: false, // 240.4(G): Article 440 circuits go by Article 440
     nextSizeUpTo: 800, // 240.4(B)
     smallConductors: clause240p4D,
-    systems,
-    voltageRatings: {
-      columns: ["to ground", "between"], // 240.85, from memory
-      // biome-ignore format: one marking per line
-      rows: [
-        ["120 V",      120, 120],
-        ["120/240 V",  120, 240],
-        ["240 V",      240, 240],
-        ["277 V",      277, 277],
-        ["480Y/277 V", 277, 480],
-        ["480 V",      480, 480],
-        ["600Y/347 V", 347, 600],
-        ["600 V",      600, 600],
-      ],
-    },
-    ampacity: table310p16,
+    systems: americanSystems,
+    voltageRatings: americanVoltageRatings,
+    ampacity: [table310p16],
     ambient: table310p15B1,
-    adjustment: table310p15C1,
+    adjustment: { bunched: table310p15C1 },
     terminations: [
       [100, "60 °C"],
       [Number.POSITIVE_INFINITY, "75 °C"],
     ], // 110.14(C)(1)
-    rooftop: { below: (7 / 8) * inch, adder: 33 }, // 310.15(B)(2), from memory
-    grounding: table250p122,
+    sheathedCableColumn: "60 °C", // 334.80
+    rooftop: { below: (7 / 8) * inch, adder: 33 }, // 310.15(B)(2)
+    grounding: { by: "device", table: table250p122, enlargedBy: "area" },
     disconnect: {
       factor: 1.15, // 440.12
+      of: "sum", // 440.12(B)
       sizes: [30, 60, 100, 200, 400, 600], // common practice, no source
-      withinSight: 50 * foot, // Article 100, from memory
+      within: 50 * foot, // within sight: Article 100, 110.29 from 2023 on
+      wants: ["visible", "readilyAccessible", "notInTheWay"], // 440.14
     },
     workingSpace: {
       // 110.26(A)(1): conditions 1, 2, 3; the row above 150 V to ground from memory
@@ -252,6 +293,7 @@ export function necRules(edition: NecEdition): CircuitRules<"awg"> {
       height: 6.5 * foot, // 110.26(A)(3)
       required: workingSpaceRequired,
     },
+    receptacleWithin: 25 * foot, // 210.63(A)
     conductors: table8,
     impedance: table9,
     resistanceUnit: ohmPerKft,
@@ -259,15 +301,7 @@ export function necRules(edition: NecEdition): CircuitRules<"awg"> {
     resistanceAt: 75,
     operatingTemperature: 75,
     temperatureCoefficient: { copper: 0.00323, aluminum: 0.0033 }, // table 8, note 2, from memory
-    voltageDrop: { branch: 0.03, total: 0.05, mandatory: false }, // 210.19, 215.2, informational notes
+    voltageDrop: { branch: [[Number.POSITIVE_INFINITY, 0.03]], total: 0.05, mandatory: false },
     compressorProtection: { of: "ratedLoad", normal: 1.75, ifItWillNotStart: 2.25 }, // 440.22(A)
-    ...own,
-    advice: [
-      statement(
-        "not-checked-here",
-        "Not checked: short-circuit ratings against the available fault current (110.9, 440.10), the disconnect's horsepower rating (440.12(A)(2)), surge protection (230.67).",
-      ),
-      ...own.advice,
-    ],
   };
 }

@@ -8,17 +8,27 @@ import type { Catalogue } from "../../assessment/catalogue.ts";
 import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
+import { circuitProtection } from "./circuit-protection.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
 import { refrigerants } from "./refrigerants.ts";
 
-export { assessment, chargeLimit, flareJoint, lineSet, operatingCheck, refrigerants };
+export {
+  assessment,
+  chargeLimit,
+  circuitProtection,
+  flareJoint,
+  lineSet,
+  operatingCheck,
+  refrigerants,
+};
 
 /** The whole language. Source: none; worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
+  circuitProtection,
   flareJoint,
   lineSet,
   operatingCheck,
@@ -28,6 +38,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
 type Module =
   | typeof assessment
   | typeof chargeLimit
+  | typeof circuitProtection
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck

@@ -1,5 +1,5 @@
 import type * as circuitProtection from "hvac-install-math/circuit-protection";
-import { iec60364, nec2023 } from "hvac-install-math/circuit-protection";
+import { bs7671, iec60364, nec2023 } from "hvac-install-math/circuit-protection";
 import {
   ampere,
   degC,
@@ -9,6 +9,7 @@ import {
   m,
   ohmPerKft,
   percent,
+  second,
   volt,
   watt,
 } from "hvac-install-math/quantity";
@@ -25,6 +26,7 @@ const loads = [
   },
   { kind: "motor", current: ampere(1.5), count: 2 },
   { kind: "heater", current: ampere(10), power: kW(2.4), runsIn: ["heating"] },
+  { kind: "heater", power: kW(1), ratedVoltage: volt(240), supplyVoltage: volt(208), phases: 1 },
 ] as const;
 const wiring = {
   material: "copper",
@@ -42,6 +44,8 @@ const metric = {
   insulation: "70 °C",
   method: "B2",
   groupedCircuits: 1,
+  grouping: "single layer",
+  insulationLength: m(0.3),
   ambient: degC(30),
   length: m(15),
 } as const;
@@ -57,6 +61,8 @@ export const inputs: Inputs<typeof circuitProtection> = {
         ],
         minimumCircuitAmpacity: ampere(42.5),
         maximumOvercurrentProtection: ampere(50),
+        printedTo: ampere(0.1),
+        standard: "UL 1995",
       },
     ],
   ],
@@ -68,7 +74,21 @@ export const inputs: Inputs<typeof circuitProtection> = {
         minimumCircuitAmpacity: ampere(31.4),
         maximumOvercurrentProtection: ampere(50),
         protectionMarking: "fuse or HACR breaker",
-        ratedLoadCurrent: ampere(25),
+        ratedLoadCurrent: ampere(26),
+        largestLoadCurrent: ampere(24),
+        printedTo: ampere(0.1),
+        nameplateReadAgain: true,
+        sharedWith: [
+          { kind: "other", current: ampere(0.5), continuous: false },
+          {
+            kind: "unit",
+            current: ampere(0.2),
+            maximumOvercurrentProtection: ampere(50),
+          },
+        ],
+        date: "2026-09-01",
+        powerConversion: true,
+        groundFaultText: "as printed",
         lockedRotorCurrent: ampere(120),
         powerFactor: 0.9,
         equipment: "motor-compressor",
@@ -84,7 +104,12 @@ export const inputs: Inputs<typeof circuitProtection> = {
             hacr: true,
           },
           conductor: "8 AWG",
+          whip: { conductor: "8 AWG", wiring },
+          aluminumTerminals: true,
           equipmentGrounding: "10 AWG",
+          groundingMaterial: "copper",
+          groundingByRaceway: false,
+          serviceReceptacle: { distance: ft(20), onLoadSide: false },
           disconnect: {
             rating: ampere(60),
             fuse: ampere(50),
@@ -92,6 +117,8 @@ export const inputs: Inputs<typeof circuitProtection> = {
             distance: ft(20),
             readilyAccessible: true,
             inTheWay: false,
+            lockable: true,
+            onUnit: false,
             workingSpace: {
               depth: inch(40),
               width: inch(40),
@@ -106,14 +133,18 @@ export const inputs: Inputs<typeof circuitProtection> = {
     [
       {
         rules: iec60364,
-        minimumCircuitAmpacity: ampere(12),
-        maximumOvercurrentProtection: ampere(16),
+        ratedCurrent: ampere(12),
+        maximumFuse: ampere(16),
+        earthing: "TT",
         lockedRotorCurrent: ampere(50),
         supply: { voltage: volt(230), phases: 1 },
         wiring: metric,
         installed: {
           device: { kind: "breaker", rating: ampere(16), poles: 2, curve: "C" },
           conductor: "2.5 mm²",
+          equipmentGrounding: "1.5 mm²",
+          fault: { letThrough: 15_000 },
+          residualCurrent: ampere(0.03),
         },
       },
     ] as never,
@@ -131,6 +162,32 @@ export const inputs: Inputs<typeof circuitProtection> = {
     ],
   ],
   compressorProtection: [[{ rules: nec2023, loads }]],
+  groundFaultProtection: [
+    [
+      {
+        rules: nec2023,
+        supply: split,
+        rating: ampere(30),
+        occupancy: "dwelling",
+        date: "2026-09-01",
+        powerConversion: true,
+        text: "as printed",
+      },
+    ],
+  ],
+  heaterCurrent: [
+    [{ power: kW(9.6), ratedVoltage: volt(240), supplyVoltage: volt(208), phases: 3 }],
+  ],
+  minimumDisconnect: [[{ rules: nec2023, loads }]],
+  protectiveConductorArea: [
+    [
+      {
+        fault: { current: ampere(1000), clearingTime: second(0.4) },
+        conductor: { material: "copper", insulation: "70 °C", separate: false },
+      },
+    ],
+    [{ fault: { letThrough: 15_000 }, conductor: { material: "copper", insulation: "90 °C" } }],
+  ],
   conductorResistance: [
     [
       {
@@ -151,6 +208,7 @@ export const inputs: Inputs<typeof circuitProtection> = {
         deviceRating: ampere(60),
         minimumConductor: "6 AWG",
         conductor: "4 AWG",
+        groundingMaterial: "copper",
       },
     ],
   ],
@@ -185,7 +243,7 @@ export const inputs: Inputs<typeof circuitProtection> = {
       },
     ],
   ],
-  nameplateFromParts: [[loads]],
+  nameplateFromParts: [[loads, "UL 60335-2-40"]],
   tripBand: [[{ rules: iec60364, rating: ampere(16), curve: "C" }] as never],
   usableAmpacity: [
     [
@@ -198,6 +256,28 @@ export const inputs: Inputs<typeof circuitProtection> = {
       },
     ],
     [{ rules: iec60364, size: "2.5 mm²", wiring: metric, phases: 1 }] as never,
+    [
+      {
+        rules: iec60364,
+        size: "4 mm²",
+        wiring: {
+          material: "copper",
+          insulation: "90 °C",
+          method: "D1",
+          ambient: degC(15),
+          soilResistivity: 1.5,
+        },
+        phases: 3,
+      },
+    ] as never,
+    [
+      {
+        rules: bs7671,
+        size: "2.5 mm²",
+        wiring: { material: "copper", insulation: "70 °C", method: "101" },
+        phases: 1,
+      },
+    ] as never,
   ],
   voltageDrop: [
     [

@@ -1,0 +1,138 @@
+// Is ground-fault protection asked for at this outlet on this day? The texts of 210.8(F) with their dates.
+// Follows NFPA 70, 210.8(F), editions 2020, 2023 and 2026 and the tentative interim amendments to them.
+// Does not cover local law: states amended or deleted the clause, so the answer is advice and never a verdict.
+import { oneOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { dayOf, rulesOf } from "./checks.ts";
+import type { Supply } from "./connection.ts";
+import { connectionOf } from "./connection.ts";
+import type { CircuitRules } from "./rules/circuit-rules.ts";
+
+/** A text of the clause: as printed, or as one amendment left it. Source: none; the library's own type. */
+export interface GroundFaultText {
+  /** Its name: "as printed", or the amendment's number. */
+  readonly name: string;
+  /** First day on which listed heating and cooling equipment is within it; left out: from adoption on. */
+  readonly listedEquipmentFrom?: string;
+  /** First day on which units with power conversion are within it; left out: like all others. */
+  readonly powerConversionFrom?: string;
+}
+
+/** The clause of one edition. Source: NFPA 70, 210.8(F). */
+export interface GroundFaultRule {
+  /** The clause. */
+  readonly clause: string;
+  /** Up to which voltage to ground. */
+  readonly toGround: number;
+  /** Up to which rating of the circuit. */
+  readonly rating: number;
+  /** The texts, as printed first, then as amended, the one in force last. */
+  readonly texts: readonly GroundFaultText[];
+  /** Whether a special-purpose device (class C) may take the place. */
+  readonly classC: boolean;
+}
+
+/**
+ * What the clause says to one outlet. `outside`: not within its reach. `exempt`: within it, but not yet on that day.
+ * `required`: asked for. `by-date`: the day was not stated and decides.
+ *
+ * Source: NFPA 70, 210.8(F).
+ */
+export interface GroundFaultAnswer {
+  /** The answer. */
+  readonly answer: "outside" | "exempt" | "required" | "by-date";
+  /** First day of the duty, where the text has one. */
+  readonly from?: string;
+  /** Whether a listed class C device is permitted. */
+  readonly classC: boolean;
+}
+
+/** What the answer rests on. Source: none; the library's own type. */
+export interface GroundFaultInput {
+  /** A rule set with the clause, such as `nec2023`. */
+  readonly rules: CircuitRules;
+  /** The supply. */
+  readonly supply: Supply;
+  /** Rating of the branch circuit, more than 0. */
+  readonly rating: Quantity<"current">;
+  /** Where the outlet is; a dwelling is assumed, on the safe side. */
+  readonly occupancy?: "dwelling" | "other";
+  /** Day of the work, as "2026-11-29". */
+  readonly date?: string;
+  /** Whether the unit has power conversion (an inverter); it is taken as having it. */
+  readonly powerConversion?: boolean;
+  /** Name of the text that is adopted; the last of the rule set's is taken. */
+  readonly text?: string;
+}
+
+/**
+ * Whether the outdoor outlet of a unit is within 210.8(F) on a day.
+ *
+ * Assumes a dwelling and the last amended text where nothing else is stated.
+ *
+ * @param input - Rules, supply, rating above 0, and where stated occupancy, day, power conversion, text.
+ * @returns The answer, the first day of the duty, and whether a class C device is permitted.
+ * @throws {@link InvalidInputError} when the rules have no such clause or no such text, or the date is none.
+ *
+ * Cautions: states amended or deleted the clause; the adopted text and its date decide, not this answer.
+ *
+ * Source: NFPA 70 (2020) with TIA 20-13 and its second amendment of 2022-08-12; NFPA 70 (2023), exception 2; NFPA 70
+ * (2026), exceptions 2 and 3.
+ *
+ * @example
+ * ```ts
+ * import { groundFaultProtection, nec2023 } from "hvac-install-math/circuit-protection";
+ * import { ampere, volt } from "hvac-install-math/quantity";
+ *
+ * const outlet = { rules: nec2023, supply: { voltage: volt(240), phases: 1 }, rating: ampere(30) } as const;
+ * groundFaultProtection({ ...outlet, date: "2026-08-31" }).answer; // => exempt
+ * groundFaultProtection({ ...outlet, date: "2026-09-01" }).answer; // => required
+ * ```
+ */
+export function groundFaultProtection(input: GroundFaultInput): GroundFaultAnswer {
+  const rules = rulesOf(input);
+  const { occupancy = "dwelling", date, powerConversion = true, text } = input;
+  const rating = siOf("rating", input.rating, "current", { above: 0 });
+  oneOf("occupancy", occupancy, ["dwelling", "other"]);
+  if (date !== undefined) dayOf("date", date);
+  const { groundFault: rule } = rules;
+  if (!rule) {
+    throw new InvalidInputError({
+      argument: "rules",
+      value: rules.name,
+      allowed: "a rule set with a clause on ground-fault protection of outlets",
+    });
+  }
+  if (text !== undefined) {
+    oneOf(
+      "text",
+      text,
+      rule.texts.map(({ name }) => name),
+    );
+  }
+  const { voltsToGround } = connectionOf(rules, input.supply, "supply");
+  const reach = { rating, toGround: voltsToGround, phases: input.supply.phases, occupancy };
+  return groundFaultAnswer(rule, reach, { date, powerConversion, text });
+}
+
+/** The same on checked figures. */
+export function groundFaultAnswer(
+  rule: GroundFaultRule,
+  reach: { rating: number; toGround: number; phases: 1 | 3; occupancy: "dwelling" | "other" },
+  by: { date: string | undefined; powerConversion: boolean; text: string | undefined },
+): GroundFaultAnswer {
+  const { classC } = rule;
+  const within =
+    reach.occupancy === "dwelling" &&
+    reach.phases === 1 &&
+    reach.toGround <= rule.toGround &&
+    reach.rating <= rule.rating;
+  if (!within) return { answer: "outside", classC };
+  const text = rule.texts.find(({ name }) => name === by.text) ?? rule.texts.at(-1);
+  const converted = by.powerConversion ? text?.powerConversionFrom : undefined;
+  const from = text?.listedEquipmentFrom ?? converted;
+  if (from === undefined) return { answer: "required", classC };
+  const answer = by.date === undefined ? "by-date" : by.date < from ? "exempt" : "required";
+  return { answer, from, classC };
+}

@@ -1,0 +1,126 @@
+// Do the fitted conductors carry the unit, are they protected, and do they fit the terminals?
+// Follows NFPA 70 (2023), 110.14, 240.4, 310.15, 440.35; CSA C22.1, 4-004, 4-006, 14-104; IEC 60364-4-43:2008, 433.1.
+// Does not cover what they are made of beyond the stated material, and their condition.
+import { ampere } from "../quantity/units/electricity.ts";
+import type { CheckedCircuit } from "./check-circuit.ts";
+import { type Finding, judged, open } from "./findings.ts";
+import { carries, isProtected } from "./minimum-conductor.ts";
+import type { RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitSizes, SizedSection } from "./size-circuit.ts";
+import { type CircuitProtectionStatement, type Section, say, verbatim } from "./statements.ts";
+import { cellIn } from "./table.ts";
+import type { UsableAmpacity } from "./usable-ampacity.ts";
+
+/** Judges run, whip and terminals. */
+export function judgeConductors<F extends RuleFamily>(
+  circuit: CheckedCircuit<F>,
+  sizes: CircuitSizes<F>,
+): Finding[] {
+  const { installed } = circuit;
+  const { conductor, whip } = installed;
+  const asked = open(
+    say("circuit-protection.conductor-not-stated"),
+    say("circuit-protection.state-conductor"),
+  );
+  return [
+    ...(conductor ? judgeSection(circuit, sizes, sizes.run, "run", conductor) : [asked]),
+    ...(whip && sizes.whip ? judgeSection(circuit, sizes, sizes.whip, "whip", whip.conductor) : []),
+    ...judgeTerminals(circuit),
+  ];
+}
+
+/** One section: enough ampacity as it runs, and protected by its device where that is asked for. */
+function judgeSection<F extends RuleFamily>(
+  { rules }: CheckedCircuit<F>,
+  { equipment }: CircuitSizes<F>,
+  { route, demand, fitted, smallest }: SizedSection<F>,
+  section: Section,
+  size: SizeOf<F>,
+): Finding[] {
+  if (fitted === undefined) return [notJudged(rules.points.ampacity?.clause, size)];
+  const values = {
+    section: `circuit-protection.section.${section}` as const,
+    size: verbatim(size),
+    usable: fitted.usable,
+    ampacity: ampere(demand.ampacity),
+    rating: ampere(demand.rating),
+  };
+  const larger = remedyOf(smallest);
+  const met = say("circuit-protection.conductor-met", values);
+  const found = judged(
+    rules,
+    pointsOf(rules, route.points, demand.ampacity, fitted),
+    "conductor",
+    carries(fitted, demand),
+    {
+      met,
+      broken: say("circuit-protection.conductor-too-small", values),
+      actions: [larger],
+    },
+  );
+  if (found[0]?.as !== "pass" || isProtected(rules, fitted, demand)) return found;
+  const asCompressor = { ...demand, equipment: "motor-compressor" as const };
+  if (equipment.by === "unknown" && isProtected(rules, fitted, asCompressor)) {
+    const { rating } = values;
+    return [
+      open(
+        say("circuit-protection.equipment-not-stated", { size: values.size, rating }),
+        say("circuit-protection.state-equipment"),
+      ),
+    ];
+  }
+  return judged(rules, ["overload"], "conductor", false, {
+    met,
+    broken: say("circuit-protection.conductor-unprotected", values),
+    actions: [larger],
+  });
+}
+
+const remedyOf = <F extends RuleFamily>(
+  smallest: UsableAmpacity<F> | undefined,
+): CircuitProtectionStatement =>
+  smallest
+    ? say("circuit-protection.fit-conductor", { size: verbatim(smallest.size) })
+    : say("circuit-protection.fit-larger-conductor");
+
+/** A size for which the rule set has no confirmed table. */
+function notJudged(clause: string | undefined, size: string): Finding {
+  const where = verbatim(clause ?? "");
+  return open(
+    say("circuit-protection.conductor-not-judged", { size: verbatim(size), clause: where }),
+    say("circuit-protection.size-conductor-elsewhere", { clause: where }),
+  );
+}
+
+/** The points that the ampacity rests on. A missing cap of sheathed cable matters only where the cap would bind. */
+function pointsOf<F extends RuleFamily>(
+  rules: CheckedCircuit<F>["rules"],
+  points: readonly RulePoint[],
+  ampacity: number,
+  { size, column }: UsableAmpacity<F>,
+): RulePoint[] {
+  const [material] = column.split(" ");
+  const capped = cellIn(rules.ampacity ?? [], size, `${material} 60 °C`) ?? 0;
+  const idle = !rules.sheathedCableColumn && capped >= ampacity;
+  return points.filter((point) => point !== "sheathed-cable" || !idle);
+}
+
+/** Aluminum needs terminals that are marked for it. */
+function judgeTerminals({ rules, input, installed, whipWiring }: CheckedCircuit): Finding[] {
+  const materials = [input.wiring.material, whipWiring.material];
+  if (!materials.includes("aluminum")) return [];
+  const { aluminumTerminals: marked } = installed;
+  if (marked === undefined) {
+    return [
+      open(
+        say("circuit-protection.aluminum-terminals-not-stated"),
+        say("circuit-protection.look-at-terminals"),
+      ),
+    ];
+  }
+  return judged(rules, ["aluminum-terminals"], "terminals", marked, {
+    met: say("circuit-protection.aluminum-terminals-met"),
+    broken: say("circuit-protection.aluminum-terminals-missing"),
+    actions: [say("circuit-protection.fit-aluminum-terminals")],
+  });
+}

@@ -1,0 +1,186 @@
+// Does the fitted disconnect pass, and does it stand where it should?
+// Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A), 110.29; CSA C22.1, 28-604, 28-714, 2-308; AS/NZS 3000, 4.19.
+// Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
+import { ampere } from "../quantity/units/electricity.ts";
+import type { CheckedCircuit } from "./check-circuit.ts";
+import type { FittedDisconnect } from "./circuit-input.ts";
+import { assumed, type Finding, judged, noted, open } from "./findings.ts";
+import { judgeSmall } from "./judge-device.ts";
+import type { DisconnectDemand } from "./rules/circuit-rules.ts";
+import type { CircuitSizes } from "./size-circuit.ts";
+import { type CircuitProtectionStatement, say, type Unjudged } from "./statements.ts";
+
+/** Judges the disconnect. */
+export function judgeDisconnect(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
+  const { disconnect: fitted } = circuit.installed;
+  if (fitted === undefined) return [];
+  return [
+    ...judgeRating(circuit, sizes, fitted),
+    ...judgeFuse(circuit, sizes, fitted),
+    ...judgePlace(circuit, sizes, fitted),
+    ...judgeSpace(circuit, sizes, fitted),
+  ];
+}
+
+/** The rating; by the sum, or by the largest load where that is known. */
+function judgeRating(
+  { rules, input }: CheckedCircuit,
+  { disconnect, load }: CircuitSizes,
+  { rating }: FittedDisconnect,
+): Finding[] {
+  if (!rules.points["disconnect-rating"]) return [];
+  const { minimumRating: needed } = disconnect;
+  const bySum = rules.disconnect.of === "largest" && input.largestLoadCurrent === undefined;
+  const ok = rating.si >= needed.si - 1e-9;
+  // The largest load alone counts 115 %: a rating between the load and 115 % of the sum can be right.
+  if (bySum && !ok && rating.si > load.amperes) {
+    return [
+      open(
+        say("circuit-protection.largest-load-not-stated", { rating, needed }),
+        say("circuit-protection.state-largest-load"),
+      ),
+    ];
+  }
+  return judged(rules, ["disconnect-rating"], "disconnect-rating", ok, {
+    met: say("circuit-protection.disconnect-rating-met", { rating, needed }),
+    broken: say("circuit-protection.disconnect-too-small", { rating, needed }),
+    actions: [say("circuit-protection.fit-disconnect", { needed })],
+  });
+}
+
+/** Fuses in it: within nameplate and switch, and enough to carry the unit. */
+function judgeFuse(
+  circuit: CheckedCircuit,
+  sizes: CircuitSizes,
+  { fuse, rating }: FittedDisconnect,
+): Finding[] {
+  if (fuse === undefined) return [];
+  const { rules, plate } = circuit;
+  const limit = ampere(Math.min(plate.maximum, rating.si));
+  return [
+    ...judged(rules, ["marked-values"], "disconnect-fuse", fuse.si <= limit.si, {
+      met: say("circuit-protection.disconnect-fuse-met", { fuse, limit }),
+      broken: say("circuit-protection.disconnect-fuse-too-large", { fuse, limit }),
+      actions: [say("circuit-protection.fit-disconnect-fuses", { limit })],
+    }),
+    ...judgeSmall(circuit, sizes, fuse.si, "fuse", "disconnect-fuse"),
+  ];
+}
+
+/** How each demand of a rule set is read off what is fitted: `undefined` where it is not stated. */
+const places: Readonly<
+  Record<
+    DisconnectDemand,
+    {
+      readonly unjudged: Unjudged;
+      readonly ok: (fitted: FittedDisconnect) => boolean | undefined;
+      readonly met: () => CircuitProtectionStatement;
+      readonly broken: () => CircuitProtectionStatement;
+      readonly action: () => CircuitProtectionStatement;
+    }
+  >
+> = {
+  visible: {
+    unjudged: "in-sight",
+    ok: ({ visible }) => visible,
+    met: () => say("circuit-protection.disconnect-in-sight"),
+    broken: () => say("circuit-protection.disconnect-out-of-sight"),
+    action: () => say("circuit-protection.move-disconnect"),
+  },
+  "visible or lockable": {
+    unjudged: "in-sight",
+    ok: ({ visible, lockable }) =>
+      visible === undefined && lockable === undefined ? undefined : !!visible || !!lockable,
+    met: () => say("circuit-protection.disconnect-in-sight"),
+    broken: () => say("circuit-protection.disconnect-out-of-sight"),
+    action: () => say("circuit-protection.fit-lockable-disconnect"),
+  },
+  readilyAccessible: {
+    unjudged: "accessible",
+    ok: ({ readilyAccessible }) => readilyAccessible,
+    met: () => say("circuit-protection.disconnect-accessible"),
+    broken: () => say("circuit-protection.disconnect-not-accessible"),
+    action: () => say("circuit-protection.move-disconnect"),
+  },
+  notInTheWay: {
+    unjudged: "not-in-the-way",
+    ok: ({ inTheWay }) => (inTheWay === undefined ? undefined : !inTheWay),
+    met: () => say("circuit-protection.disconnect-clear"),
+    broken: () => say("circuit-protection.disconnect-in-the-way"),
+    action: () => say("circuit-protection.move-disconnect"),
+  },
+  lockable: {
+    unjudged: "lockable",
+    ok: ({ lockable }) => lockable,
+    met: () => say("circuit-protection.disconnect-lockable"),
+    broken: () => say("circuit-protection.disconnect-not-lockable"),
+    action: () => say("circuit-protection.fit-lockable-disconnect"),
+  },
+  notOnUnit: {
+    unjudged: "not-on-unit",
+    ok: ({ onUnit }) => (onUnit === undefined ? undefined : !onUnit),
+    met: () => say("circuit-protection.disconnect-off-unit"),
+    broken: () => say("circuit-protection.disconnect-on-unit"),
+    action: () => say("circuit-protection.move-disconnect"),
+  },
+};
+
+/** Its place, demand by demand: what is not stated is listed, not called met. */
+function judgePlace(
+  { rules }: CheckedCircuit,
+  { disconnect }: CircuitSizes,
+  fitted: FittedDisconnect,
+): Finding[] {
+  const point = ["disconnect-place"] as const;
+  const unknown: Unjudged[] = [];
+  const found = rules.disconnect.wants.flatMap((name) => {
+    const { ok, met, broken, action, unjudged } = places[name];
+    const state = ok(fitted);
+    if (state === undefined) {
+      unknown.push(unjudged);
+      return [];
+    }
+    const wording = { met: met(), broken: broken(), actions: [action()] };
+    return judged(rules, point, "disconnect-place", state, wording);
+  });
+  const { withinSight: limit } = disconnect;
+  const { distance, workingSpace } = fitted;
+  if (limit && distance) {
+    found.push(
+      ...judged(rules, point, "disconnect-place", distance.si <= limit.si + 1e-9, {
+        met: say("circuit-protection.disconnect-near", { distance, limit }),
+        broken: say("circuit-protection.disconnect-too-far", { distance, limit }),
+        actions: [say("circuit-protection.move-disconnect-within", { limit })],
+      }),
+    );
+  } else if (limit) unknown.push("near-enough");
+  if (disconnect.workingSpace && workingSpace === undefined) unknown.push("working-space");
+  if (unknown.length > 0) {
+    const parts = unknown.map((one) => `circuit-protection.unjudged.${one}` as const);
+    found.push(assumed(say("circuit-protection.not-stated", { parts })));
+  }
+  return found;
+}
+
+/** The space in front of it: a duty or advice, by rule set. */
+function judgeSpace(
+  { rules }: CheckedCircuit,
+  { disconnect }: CircuitSizes,
+  { workingSpace: space }: FittedDisconnect,
+): Finding[] {
+  const { workingSpace: least } = disconnect;
+  if (space === undefined || least === undefined) return [];
+  const { equipmentWidth: wide } = space;
+  const needed = { ...least, width: wide && wide.si > least.width.si ? wide : least.width };
+  const enough = (["depth", "width", "height"] as const).every(
+    (side) => space[side].si >= needed[side].si - 1e-9,
+  );
+  if (!rules.workingSpace?.required) {
+    return enough ? [] : [noted(say("circuit-protection.working-space-recommended", needed))];
+  }
+  return judged(rules, ["working-space"], "working-space", enough, {
+    met: say("circuit-protection.working-space-met", needed),
+    broken: say("circuit-protection.working-space-short", needed),
+    actions: [say("circuit-protection.clear-space", needed)],
+  });
+}

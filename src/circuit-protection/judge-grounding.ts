@@ -1,0 +1,88 @@
+// Is the fitted grounding (protective) conductor enough?
+// Follows NFPA 70 (2023), 250.122, 440.9; CSA C22.1, 10-614, 10-616; IEC 60364-5-54, 543.1; BS 7671, 543.1.
+// Does not cover the connection at its ends, and raceways as grounding path beyond 440.9.
+import { energyOf, factorOf } from "./adiabatic.ts";
+import type { CheckedCircuit } from "./check-circuit.ts";
+import { type Finding, judged, open } from "./findings.ts";
+import type { RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitSizes } from "./size-circuit.ts";
+import { say, verbatim } from "./statements.ts";
+import { areaOf } from "./table.ts";
+import type { AwgWiring, MetricWiring } from "./wiring.ts";
+
+/** Judges the grounding conductor, and a roof's raceway that takes its place. */
+export function judgeGrounding<F extends RuleFamily>(
+  circuit: CheckedCircuit<F>,
+  { grounding }: CircuitSizes<F>,
+): Finding[] {
+  const { rules, installed } = circuit;
+  const { equipmentGrounding: fitted } = installed;
+  if (fitted === undefined) return judgeRaceway(circuit);
+  if (grounding === undefined) return [];
+  const enough = areaOf(rules, fitted) >= areaOf(rules, grounding.size) * 0.999;
+  const byEnergy = !enough && rules.grounding?.by === "line" && rules.grounding.adiabatic;
+  if (byEnergy) return judgeByEnergy(circuit, fitted, grounding.size);
+  const size = verbatim(grounding.size);
+  const least = areaOf(rules, grounding.tableSize) * 0.999;
+  const enlarged = grounding.areaFactor > 1 && rules.grounding?.by === "device";
+  // Where two readings of the enlargement differ, only a size that fails even the smaller one fails.
+  if (grounding.ambiguous && !enough && areaOf(rules, fitted) >= least) {
+    const clause = verbatim(rules.points["enlarged-grounding"]?.clause ?? "");
+    return [
+      open(
+        say("circuit-protection.grounding-two-readings", { size, clause }),
+        say("circuit-protection.ask-authority", { clause, rules: verbatim(rules.name) }),
+      ),
+    ];
+  }
+  const values = { fitted: verbatim(fitted), size };
+  const points = enlarged
+    ? (["grounding", "enlarged-grounding"] as const)
+    : (["grounding"] as const);
+  return judged(rules, points, "equipment-grounding", enough, {
+    met: say("circuit-protection.grounding-met", values),
+    broken: say("circuit-protection.grounding-too-small", values),
+    actions: [say("circuit-protection.fit-grounding", { size })],
+  });
+}
+
+/** Below the table's size the adiabatic equation decides, with the heat of the fault. */
+function judgeByEnergy<F extends RuleFamily>(
+  { rules, input, installed }: CheckedCircuit<F>,
+  fitted: SizeOf<F>,
+  size: SizeOf<F>,
+): Finding[] {
+  const { fault, groundingMaterial } = installed;
+  const named = verbatim(fitted);
+  if (fault === undefined) {
+    return [
+      open(
+        say("circuit-protection.grounding-needs-energy", { fitted: named, size: verbatim(size) }),
+        say("circuit-protection.state-fault-energy"),
+        say("circuit-protection.fit-grounding", { size: verbatim(size) }),
+      ),
+    ];
+  }
+  const { material, insulation } = input.wiring as MetricWiring;
+  const factor = factorOf({ material: groundingMaterial ?? material, insulation });
+  const needed = Math.sqrt(energyOf("installed.fault", fault)) / factor;
+  const area = Number(needed.toPrecision(3));
+  return judged(rules, ["grounding"], "equipment-grounding", areaOf(rules, fitted) >= needed, {
+    met: say("circuit-protection.grounding-by-energy-met", { fitted: named, area }),
+    broken: say("circuit-protection.grounding-by-energy-short", { fitted: named, area }),
+    actions: [say("circuit-protection.fit-grounding-area", { area })],
+  });
+}
+
+/** 440.9: on a roof a metal raceway does not do alone. */
+function judgeRaceway({ rules, input, installed }: CheckedCircuit): Finding[] {
+  const { clause } = rules.points["rooftop-raceway"] ?? {};
+  const onRoof = (input.wiring as AwgWiring).aboveRoof !== undefined;
+  if (!installed.groundingByRaceway || !onRoof || clause === undefined) return [];
+  const said = say("circuit-protection.grounding-wire-missing", { clause: verbatim(clause) });
+  return judged(rules, ["rooftop-raceway"], "equipment-grounding", false, {
+    met: said,
+    broken: said,
+    actions: [say("circuit-protection.fit-grounding-wire")],
+  });
+}

@@ -1,0 +1,103 @@
+// What else has to be right around the circuit: voltage drop, service receptacle, residual-current device?
+// Follows NFPA 70, 210.19, 210.63(A); CSA C22.1, 8-102; IEC 60364-4-41, 411.3.3, 411.5; AS/NZS 3000, 2.6.3.2, 3.6.2.
+// Does not cover ground-fault protection by 210.8(F), which is advice: circuit-advice.ts.
+import { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import type { CheckedCircuit } from "./check-circuit.ts";
+import { type Finding, judged, noted, open } from "./findings.ts";
+import type { CircuitSizes } from "./size-circuit.ts";
+import { say, verbatim } from "./statements.ts";
+
+/** The voltage drop: a duty or a recommendation, by rule set. */
+export function judgeDrop({ rules, input }: CheckedCircuit, { drop }: CircuitSizes): Finding[] {
+  if (drop === undefined) return [];
+  const { running, limit, longestRun, conductorWithinLimit: within } = drop;
+  const ok = longestRun.si >= (input.wiring.length?.si ?? 0) * (1 - 1e-12);
+  // The sentence needs two decimals; the result keeps them all.
+  const values = {
+    drop: percent(Number(running.ratio.in(percent).toFixed(2))),
+    limit: new Quantity(limit.si, percent),
+  };
+  if (!ok && !rules.voltageDrop.mandatory) {
+    return [noted(say("circuit-protection.voltage-drop-recommended", values))];
+  }
+  return judged(rules, ["voltage-drop"], "voltage-drop", ok, {
+    met: say("circuit-protection.voltage-drop-met", values),
+    broken: say("circuit-protection.voltage-drop-above-limit", values),
+    actions: [
+      within
+        ? say("circuit-protection.fit-conductor-for-drop", { size: verbatim(within) })
+        : say("circuit-protection.shorten-run", { longest: longestRun }),
+    ],
+  });
+}
+
+/** 210.63(A): a receptacle near the unit, not fed from the load side of its disconnect. */
+export function judgeReceptacle({ rules, installed }: CheckedCircuit): Finding[] {
+  const { serviceReceptacle: outlet } = installed;
+  const { receptacleWithin, lengthUnit } = rules;
+  if (outlet === undefined || receptacleWithin === undefined) return [];
+  const limit = lengthUnit(receptacleWithin / lengthUnit.scale);
+  const { distance, onLoadSide } = outlet;
+  const met = say("circuit-protection.receptacle-met", { distance, limit });
+  const point = ["service-receptacle"] as const;
+  return [
+    ...judged(rules, point, "service-receptacle", distance.si <= receptacleWithin + 1e-9, {
+      met,
+      broken: say("circuit-protection.receptacle-too-far", { distance, limit }),
+      actions: [say("circuit-protection.add-receptacle", { limit })],
+    }),
+    ...(onLoadSide
+      ? judged(rules, point, "service-receptacle", false, {
+          met,
+          broken: say("circuit-protection.receptacle-on-load-side"),
+          actions: [say("circuit-protection.add-receptacle", { limit })],
+        })
+      : []),
+  ];
+}
+
+const sensitive = 0.03; // A
+
+/** A residual-current device: for every circuit up to a rating, or in a TT system, which needs it to disconnect. */
+export function judgeResidualCurrent(
+  { rules, input, installed }: CheckedCircuit,
+  { ahead }: CircuitSizes,
+): Finding[] {
+  const { residualCurrent: rule } = rules;
+  if (rule === undefined) return [];
+  const { residualCurrent: fitted } = installed;
+  const clause = verbatim(rules.points["residual-current"]?.clause ?? "");
+  const limit = ampere(sensitive);
+  const asked = rule === "TT" ? input.earthing : ahead <= rule.upTo ? "TT" : "TN";
+  const { occupancy = "dwelling" } = input;
+  if (asked === "TN" || (rule !== "TT" && occupancy === "other")) return [];
+  if (fitted && fitted.si <= sensitive + 1e-12) {
+    const said = say("circuit-protection.residual-current-met", { rated: fitted });
+    return judged(rules, ["residual-current"], "residual-current", true, {
+      met: said,
+      broken: said,
+      actions: [],
+    });
+  }
+  const state =
+    rule === "TT" && asked === undefined
+      ? say("circuit-protection.state-earthing")
+      : say("circuit-protection.fit-residual-current", { limit });
+  if (fitted === undefined || asked === undefined) {
+    return [open(say("circuit-protection.residual-current-not-stated", { clause }), state)];
+  }
+  // In a TT system a less sensitive one may disconnect in time; the loop decides, which is not judged here.
+  if (fitted && rule === "TT") {
+    return [open(say("circuit-protection.residual-current-not-stated", { clause }), state)];
+  }
+  const broken = fitted
+    ? say("circuit-protection.residual-current-too-high", { rated: fitted, limit })
+    : say("circuit-protection.residual-current-missing", { clause });
+  return judged(rules, ["residual-current"], "residual-current", false, {
+    met: broken,
+    broken,
+    actions: [say("circuit-protection.fit-residual-current", { limit })],
+  });
+}
