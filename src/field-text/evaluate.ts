@@ -2,14 +2,17 @@
 // Follows ISO 80000-1:2022, 5.3, and the quantity module: points and differences are kinds of their own.
 // Does not cover choosing a meaning where two remain: that is refused in parse-quantity.ts.
 import type { Kind } from "../quantity/kinds.ts";
-import { Quantity, type Unit } from "../quantity/quantity.ts";
+import type { Unit } from "../quantity/quantity.ts";
 import { fraction } from "../quantity/units/ratio.ts";
-import { FieldTextError } from "./field-text-error.ts";
+import { FieldTextError } from "../read-quantity/field-text-error.ts";
+import type { NamedUnit } from "../read-quantity/find-unit.ts";
+import { possibleQuantity } from "../read-quantity/possible-quantity.ts";
+import { refuseTwoReadings } from "../read-quantity/two-readings.ts";
 import { differenceExample } from "./kind-mismatch.ts";
-import type { Leaf } from "./operand.ts";
 import { productKind, quotientKind } from "./product-kinds.ts";
 import { resultUnit } from "./result-unit.ts";
 import type { Tree } from "./syntax-tree.ts";
+import type { Term } from "./trade-notation.ts";
 import { type AnyUnit, homeUnits } from "./unit-names.ts";
 
 /** A bare number (no unit) or a quantity in SI, with its place in the text. */
@@ -29,7 +32,7 @@ export type Reading = "difference" | "point";
 
 interface Task {
   readonly text: string;
-  readonly leaves: readonly Leaf[];
+  readonly leaves: readonly Term[];
   readonly wanted: Kind;
   readonly reading: Reading;
 }
@@ -38,7 +41,7 @@ type Unitful = Value & { readonly unit: AnyUnit };
 
 /** Works the tree out. */
 export function evaluate(task: Task, tree: Tree): Value {
-  if ("leaf" in tree) return leafValue(task, task.leaves[tree.leaf] as Leaf);
+  if ("leaf" in tree) return leafValue(task, task.leaves[tree.leaf] as Term);
   const [left, right] = tree.operands;
   const a = evaluate(task, left);
   if (!right) return tree.operator === "-" ? negated(task.text, a) : a;
@@ -51,12 +54,13 @@ export function evaluate(task: Task, tree: Tree): Value {
 }
 
 /** Whether a name among the leaves can be a point and a difference, so that the reading matters. */
-export function isReadTwoWays(leaves: readonly Leaf[]): boolean {
-  return leaves.some(({ parts }) => parts.some(({ units = [] }) => units.length > 1));
+export function isReadTwoWays(leaves: readonly Term[]): boolean {
+  return leaves.some(({ units = [] }) => units.length > 1);
 }
 
 /** The unit that a name stands for, given what is wanted. */
-function meant(units: readonly AnyUnit[], wanted: Kind, reading: Reading): AnyUnit {
+function meant(named: readonly NamedUnit[], wanted: Kind, reading: Reading): AnyUnit {
+  const units = named as readonly AnyUnit[]; // as the table of names has them
   const [first, second] = units as [AnyUnit, AnyUnit | undefined];
   const asked = units.find((unit) => unit.kind === wanted);
   const pointWanted = ["temperature", "gaugePressure", "absolutePressure"].includes(wanted);
@@ -64,42 +68,16 @@ function meant(units: readonly AnyUnit[], wanted: Kind, reading: Reading): AnyUn
   return pointWanted || reading === "point" ? first : (second ?? first);
 }
 
-/** Kinds of which plates and logs write two values with a slash; none is measured in fractions. */
-const pairKinds: readonly Kind[] = [
-  "temperature",
-  "gaugePressure",
-  "absolutePressure",
-  "voltage",
-  "current",
-];
-
-function leafValue({ text, wanted, reading }: Task, leaf: Leaf): Value {
-  const { parts, start, end, unitPlace } = leaf;
-  if (leaf.pair && pairKinds.includes(wanted)) {
-    const hint = "A slash between two numbers can name two values, such as 208/230 V on a plate";
-    throw new FieldTextError(text, start, end, "one value, as a decimal", hint);
-  }
-  const [first] = parts;
-  if (!first?.units) {
-    if (leaf.hyphenated && wanted !== "length") {
-      const hint = "Joined by a hyphen it could be a sum or a difference";
-      throw new FieldTextError(
-        text,
-        start,
-        end,
-        "a mixed number with a space, or a spaced −",
-        hint,
-      );
-    }
-    return { si: first?.value ?? 0, start, end, unitPlace };
-  }
-  const unit = meant(first.units, wanted, reading);
-  let si = unit.offset;
-  for (const { value, units = [] } of parts) si += value * meant(units, wanted, reading).scale;
+function leafValue({ text, wanted, reading }: Task, leaf: Term): Value {
+  const { value, units, start, end, unitPlace } = leaf;
+  refuseTwoReadings(text, leaf, wanted);
+  if (!units) return { si: value, start, end, unitPlace };
+  const unit = meant(units, wanted, reading);
+  const si = unit.offset + value * unit.scale;
   return checked(text, { si, unit: homeUnits.get(unit) ?? unit, start, end, unitPlace });
 }
 
-function withUnit(task: Task, { si, unit, start }: Value, leaf: Leaf): Value {
+function withUnit(task: Task, { si, unit, start }: Value, leaf: Term): Value {
   if (unit) {
     throw new FieldTextError(
       task.text,
@@ -108,18 +86,12 @@ function withUnit(task: Task, { si, unit, start }: Value, leaf: Leaf): Value {
       "one unit; the parentheses have theirs",
     );
   }
-  const parts = leaf.parts.map((part) => ({ ...part, value: si }));
-  return leafValue(task, { ...leaf, parts, start });
+  return leafValue(task, { ...leaf, value: si, start });
 }
 
 /** The value, unless the quantity module refuses it: below absolute zero, or too large. */
-export function checked(text: string, value: Value): Value {
-  const { unit, si, start, end } = value;
-  try {
-    new Quantity(si, (unit ?? fraction) as unknown as Unit<never>);
-  } catch (error) {
-    throw new FieldTextError(text, start, end, (error as { allowed: string }).allowed);
-  }
+function checked(text: string, value: Value): Value {
+  possibleQuantity(text, value, value.si, (value.unit ?? fraction) as unknown as Unit<Kind>);
   return value;
 }
 

@@ -4,6 +4,6 @@
  *
  * @module field-text
  */
-export { type FieldTextError, isFieldTextError } from "./field-text-error.ts";
+export { type FieldTextError, isFieldTextError } from "../read-quantity/index.ts";
 export * from "./parse-quantity.ts";
 export { type TypedUnit, typedUnits } from "./typed-units.ts";

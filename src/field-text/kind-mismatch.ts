@@ -2,8 +2,8 @@
 // Follows the kinds of the quantity module.
 // Does not cover conversion between gauge and absolute: that needs an atmosphere, which text has not.
 import type { Kind } from "../quantity/kinds.ts";
+import { FieldTextError } from "../read-quantity/field-text-error.ts";
 import type { Value } from "./evaluate.ts";
-import { FieldTextError } from "./field-text-error.ts";
 import { symbolsOf } from "./typed-units.ts";
 import type { AnyUnit } from "./unit-names.ts";
 

@@ -4,16 +4,17 @@
 import { describe, oneOf, requireUnit } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import { Quantity, type Unit } from "../quantity/quantity.ts";
-import { checked, evaluate, isReadTwoWays, type Value } from "./evaluate.ts";
-import { FieldTextError } from "./field-text-error.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { FieldTextError, missingUnit } from "../read-quantity/field-text-error.ts";
+import { lookupOf, type NameLookup } from "../read-quantity/find-unit.ts";
+import { possibleQuantity } from "../read-quantity/possible-quantity.ts";
+import { readText } from "../read-quantity/read-text.ts";
+import { evaluate, isReadTwoWays, type Value } from "./evaluate.ts";
 import { kindMismatch } from "./kind-mismatch.ts";
-import { numberMarks } from "./number-marks.ts";
-import { plainText } from "./plain-text.ts";
-import { syntaxTree } from "./syntax-tree.ts";
-import { tokens } from "./tokens.ts";
+import { notation, syntaxTree } from "./syntax-tree.ts";
 import { tradeNotation } from "./trade-notation.ts";
 import { allKinds, symbolsOf } from "./typed-units.ts";
+import { inchPoundNames, metricNames } from "./unit-names.ts";
 
 /**
  * What the field wants.
@@ -34,9 +35,6 @@ export interface ParseQuantityOptions<K extends Kind> {
    */
   readonly locale?: string;
 }
-
-/** Longest text, in UTF-16 code units. */
-const longest = 200;
 
 /**
  * Reads what a person typed: a number with its unit, or sums, differences, multiples and parts of such,
@@ -82,18 +80,8 @@ export function parseQuantity<K extends Kind>(
   options: ParseQuantityOptions<K>,
 ): Quantity<K> {
   const { kind, defaultUnit, locale } = optionsOf(options);
-  if (typeof text !== "string") {
-    throw new InvalidInputError({ argument: "text", value: describe(text), allowed: "a string" });
-  }
-  if (text.length > longest) {
-    throw new FieldTextError(text, longest, text.length, `at most ${longest} characters`);
-  }
-  const marks = numberMarks(locale);
-  const plain = plainText(text, marks.digits);
-  const parts = tokens({ text, plain, marks, feet: kind === "length" }, kind);
-  if (parts.length === 0) {
-    throw new FieldTextError(text, 0, 0, `a number and a unit: ${symbolsOf(kind)}`);
-  }
+  const symbols = symbolsOf(kind);
+  const parts = readText(text, { kind, locale, names, notation, symbols });
   const arithmetic = tradeNotation(text, parts);
   const tree = syntaxTree(text, arithmetic);
   const { leaves } = arithmetic;
@@ -102,6 +90,10 @@ export function parseQuantity<K extends Kind>(
   const value = isReadTwoWays(leaves) ? oneMeaning(text, kind, asDifference, asPoint) : asPoint();
   return finish(text, value, kind, defaultUnit);
 }
+
+const names: NameLookup = /* @__PURE__ */ lookupOf(
+  /* @__PURE__ */ [inchPoundNames, metricNames].flat(),
+);
 
 function optionsOf<K extends Kind>(options: ParseQuantityOptions<K>): ParseQuantityOptions<K> {
   if (typeof options !== "object" || options === null) {
@@ -147,18 +139,11 @@ function finish<K extends Kind>(
   kind: K,
   defaultUnit: Unit<K> | undefined,
 ): Quantity<K> {
-  const { si, start, end } = value;
-  if (value.unit) {
-    if (value.unit.kind !== kind) throw kindMismatch(text, value, value.unit, kind);
-    checked(text, value);
-    return new Quantity(si, value.unit as unknown as Unit<K>);
+  const { si, unit } = value;
+  if (unit) {
+    if (unit.kind !== kind) throw kindMismatch(text, value, unit, kind);
+    return possibleQuantity(text, value, si, unit as unknown as Unit<K>);
   }
-  if (!defaultUnit) throw new FieldTextError(text, end, end, `a unit: ${symbolsOf(kind)}`);
-  checked(text, {
-    ...value,
-    si: si * defaultUnit.scale + defaultUnit.offset,
-    start,
-    unit: defaultUnit as never,
-  });
-  return defaultUnit(si);
+  if (!defaultUnit) throw missingUnit(text, value.end, symbolsOf(kind));
+  return possibleQuantity(text, value, si * defaultUnit.scale + defaultUnit.offset, defaultUnit);
 }

@@ -2,8 +2,7 @@
 // Follows mathjs 15, `create({ parseDependencies })` from mathjs/number: 40 kB after gzip, where the
 // named import of `parse` is 111 kB. Does not cover units: mathjs sees symbols only.
 import { create, type FactoryFunctionMap, type MathNode, parseDependencies } from "mathjs/number";
-import { FieldTextError } from "./field-text-error.ts";
-import { vocabulary } from "./tokens.ts";
+import { FieldTextError } from "../read-quantity/field-text-error.ts";
 import type { Arithmetic } from "./trade-notation.ts";
 
 /** The arithmetic as a tree: a leaf by its index, or an operation on one or two trees. */
@@ -13,6 +12,9 @@ export type Tree =
       readonly operator: "+" | "-" | "*" | "/";
       readonly operands: readonly [Tree] | readonly [Tree, Tree];
     };
+
+/** What may stand in a field, for an error message. */
+export const notation = "numbers with their units, + − × ÷ and parentheses";
 
 const math = /* @__PURE__ */ create({ parseDependencies } as FactoryFunctionMap);
 
@@ -26,7 +28,7 @@ export function syntaxTree(text: string, { expression, origins }: Arithmetic): T
     const { char = 0, message } = error as { char?: number; message: string };
     const atEnd = text.trimEnd().length;
     const position = origins[char - 1] ?? atEnd;
-    const allowed = message.startsWith("Parenthesis") ? "a closing parenthesis" : vocabulary;
+    const allowed = message.startsWith("Parenthesis") ? "a closing parenthesis" : notation;
     throw new FieldTextError(text, position, Math.min(position + 1, atEnd), allowed);
   }
   return treeOf(text, node);
@@ -53,5 +55,5 @@ function treeOf(text: string, node: MathNode): Tree {
       return { operator: op, operands: [treeOf(text, first), treeOf(text, second)] };
     if (first) return { operator: op, operands: [treeOf(text, first)] };
   }
-  throw new FieldTextError(text, 0, text.length, vocabulary); // nothing else can come out of our symbols
+  throw new FieldTextError(text, 0, text.length, notation); // nothing else can come out of our symbols
 }

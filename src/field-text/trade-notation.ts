@@ -1,16 +1,19 @@
 // How does trade notation become plain arithmetic? Each value, 12 ft 6 in or −5 °F, becomes one symbol.
 // Follows the rules of arithmetic; what can be read in two ways is refused.
 // Does not cover the arithmetic itself: mathjs parses the expression, evaluate.ts works it out.
-import { FieldTextError } from "./field-text-error.ts";
-import { type Leaf, operandAt } from "./operand.ts";
-import { type Token, vacuumHint } from "./tokens.ts";
+import { FieldTextError } from "../read-quantity/field-text-error.ts";
+import { type Leaf, operandAt } from "../read-quantity/operand.ts";
+import { type Token, vacuumHint } from "../read-quantity/tokens.ts";
+
+/** A value of the expression, or a unit alone, to be put on the value in parentheses before it. */
+export type Term = Leaf & { readonly unitOnly?: true };
 
 /** Arithmetic in plain symbols: `q0`, `q1` … are the leaves. */
 export interface Arithmetic {
   readonly expression: string;
   /** For each character of the expression, its place in the typed text. */
   readonly origins: readonly number[];
-  readonly leaves: readonly Leaf[];
+  readonly leaves: readonly Term[];
 }
 
 /** Deepest nesting of parentheses. */
@@ -20,7 +23,7 @@ const between = "an operator between the two";
 /** Turns the parts of the text into arithmetic. */
 export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic {
   const pieces: { text: string; origin: number }[] = [];
-  const leaves: Leaf[] = [];
+  const leaves: Term[] = [];
   const open: number[] = []; // pieces that hold the open parentheses
   let closed: number | undefined; // the one that the part before this closed
   let operandExpected = true;
@@ -51,8 +54,8 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
       const { start, end, units } = part;
       parenthesis.text += "("; // (1/4 + 1/8) in binds as one value
       pieces.push({ text: `*q${leaves.length})`, origin: start });
-      const leaf = { parts: [{ value: 1, units }], unitOnly: true, hyphenated: false, pair: false };
-      leaves.push({ ...leaf, start, end, unitPlace: [start, end] });
+      const place = { start, end, unitPlace: [start, end] as const };
+      leaves.push({ value: 1, units, unitOnly: true, hyphenated: false, pair: false, ...place });
     } else if (part.type === "operator") {
       const after = parts[at + 1];
       const sign = operandExpected && (part.operator === "+" || part.operator === "-");

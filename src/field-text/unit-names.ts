@@ -4,6 +4,7 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { type Unit, unit } from "../quantity/quantity.ts";
 import * as u from "../quantity/units/index.ts";
+import { absolute, commonNames as c, gauge } from "../read-quantity/unit-names.ts";
 
 /** A unit of any kind, as the table needs it. */
 export type AnyUnit = { [K in Kind]: Unit<K> }[Kind];
@@ -41,20 +42,8 @@ export const homeUnits: ReadonlyMap<AnyUnit, AnyUnit> = /* @__PURE__ */ new Map<
   [megohm, u.ohm],
 ]);
 
-/** Gauge and absolute names of a pressure unit; `=` is kept where case matters. */
-function named(names: string, endings: string): string {
-  return names
-    .split("|")
-    .flatMap((name) => endings.split("|").map((ending) => name + ending))
-    .join("|");
-}
-const gauge = (names: string) => named(names, "g|(g)| g|-g| gauge| gage|(gauge)");
-const absolute = (names: string) => named(names, "a|(a)| a|-a| abs| absolute|(abs)");
-
-const psiNames = "psi|lb/in2|lbf/in2|pounds per square inch";
-const MPaNames = "=MPa|=MPA";
-const mbarNames = "=mbar|=mBar|hPa|=millibar";
-const inHgNames = 'inHg|in Hg|"Hg|inches Hg|inch Hg|inches of mercury|in mercury';
+const psiNames = `${c.psi}|lb/in2|lbf/in2|pounds per square inch`;
+const inHgNames = `${c.inHg}|inches of mercury|in mercury`;
 
 /** Inch-pound units. */
 export const inchPoundNames: readonly Row[] = /* @__PURE__ */ inchPoundRows();
@@ -63,11 +52,8 @@ export const metricNames: readonly Row[] = /* @__PURE__ */ metricRows();
 
 function inchPoundRows(): Row[] {
   return [
-    [
-      [u.degF, u.deltaF],
-      "°F|℉|F|degF|deg F|degree F|degrees F|degrees Fahrenheit|°Fahrenheit|Fahrenheit",
-    ],
-    [[u.deltaF], "Δ°F|ΔF|Δ℉|F°|delta F|delta °F|delta deg F|F degrees|F deg"],
+    [[u.degF, u.deltaF], `${c["°F"]}|degree F|degrees Fahrenheit|°Fahrenheit`],
+    [[u.deltaF], `${c["Δ°F"]}|Δ℉|delta F|delta °F|delta deg F|F degrees|F deg`],
     [[u.psig], gauge(psiNames)],
     [[u.psia], absolute(psiNames)],
     [[u.psi], `${psiNames}|psid`],
@@ -76,17 +62,17 @@ function inchPoundRows(): Row[] {
     [[u.inHg], inHgNames],
     [
       [u.inchWater],
-      'inH2O|in H2O|"H2O|in wc|inwc|iwc|"wc|in wg|inwg|"wg|in water|inches wc|inches of water|inches H2O|inches water column',
+      `${c.inH2O}|inwg|iwc|in water|inches wc|inches of water|inches H2O|inches water column`,
     ],
-    [[u.inch], "in|inch|inches|\"|''"],
-    [[u.ft], "ft|foot|feet|'"],
+    [[u.inch], c.in],
+    [[u.ft], c.ft],
     [[u.sqft], "ft2|sq ft|sq feet|square ft|square foot|square feet"],
     [[u.sqin], "in2|sq in|square in|square inch|square inches"],
     [[u.cuft], "ft3|cu ft|cubic ft|cubic foot|cubic feet"],
     [[u.cuin], "in3|cu in|cubic in|cubic inch|cubic inches"],
     [[u.gallon], "gal|gals|gallon|gallons|US gal|US gallon|US gallons"],
-    [[u.lb], "lb|lbs|lbm|pound|pounds"],
-    [[u.oz], "oz|ozs|ounce|ounces"],
+    [[u.lb], `${c.lb}|lbm`],
+    [[u.oz], c.oz],
     [[u.ozPerFt], "oz/ft|oz/foot|oz per ft|oz per foot|ounces per foot|ounce per foot"],
     [[u.lbPerFt], "lb/ft|lbs/ft|lb per ft|lb per foot|pounds per foot"],
     [[u.lbPerCuft], "lb/ft3|lb/cu ft|lb per cu ft|pounds per cubic foot"],
@@ -108,7 +94,7 @@ function inchPoundRows(): Row[] {
     [[u.tonRefrigeration], "ton|tons|tons of refrigeration|ton of refrigeration"],
     [
       [u.ftLb],
-      "ft·lb|ft-lb|ft lb|lb·ft|lb-ft|lb ft|ft·lbf|ft-lbf|ft lbf|lbf·ft|lbf-ft|lbf ft|ft-lbs|ft lbs|foot-pounds|foot pounds",
+      `${c["ft·lb"]}|lb ft|ft-lbf|ft lbf|lbf·ft|lbf-ft|lbf ft|ft lbs|foot-pounds|foot pounds`,
     ],
     [
       [inchPound],
@@ -124,21 +110,21 @@ function inchPoundRows(): Row[] {
 
 function metricRows(): Row[] {
   return [
-    [[u.degC, u.deltaC], "°C|℃|C|degC|deg C|degree C|degrees C|degrees Celsius|°Celsius|Celsius"],
-    [[u.deltaC], "Δ°C|ΔC|Δ℃|C°|delta C|delta °C|delta deg C|C degrees|C deg"],
-    [[u.kelvin, u.deltaK], "=K|kelvin|kelvins"],
+    [[u.degC, u.deltaC], `${c["°C"]}|degree C|degrees Celsius|°Celsius`],
+    [[u.deltaC], `${c["Δ°C"]}|Δ℃|delta C|delta °C|delta deg C|C degrees|C deg`],
+    [[u.kelvin, u.deltaK], c.K],
     [[u.deltaK], "=ΔK|delta kelvin|=delta K"],
-    [[u.kPag], gauge("kPa|kilopascal|kilopascals")],
-    [[u.kPaa], absolute("kPa|kilopascal|kilopascals")],
-    [[u.kPa], "kPa|kPad|kilopascal|kilopascals"],
-    [[u.MPag], gauge(MPaNames)],
-    [[u.MPaa], absolute(MPaNames)],
-    [[u.MPa], `${MPaNames}|megapascal|megapascals`],
-    [[u.barg], gauge("bar|bars")],
-    [[u.bara], absolute("bar|bars")],
-    [[u.bar], "bar|bars|bard"],
-    [[u.mbara], absolute(mbarNames)],
-    [[u.mbar], `${mbarNames}|millibars`],
+    [[u.kPag], gauge(`${c.kPa}|kilopascal|kilopascals`)],
+    [[u.kPaa], absolute(`${c.kPa}|kilopascal|kilopascals`)],
+    [[u.kPa], `${c.kPa}|kPad|kilopascal|kilopascals`],
+    [[u.MPag], gauge(c.MPa)],
+    [[u.MPaa], absolute(c.MPa)],
+    [[u.MPa], `${c.MPa}|megapascal|megapascals`],
+    [[u.barg], gauge(c.bar)],
+    [[u.bara], absolute(c.bar)],
+    [[u.bar], `${c.bar}|bard`],
+    [[u.mbara], absolute(c.mbar)],
+    [[u.mbar], `${c.mbar}|millibars`],
     [[u.pascalAbsolute], absolute("Pa|pascal|pascals")],
     [[u.pascal], "Pa|pascal|pascals"],
     [[u.torr, u.torrDifference], "torr"],
@@ -149,31 +135,31 @@ function metricRows(): Row[] {
       "=umHg|=µmHg|=um Hg|=µm Hg|microns Hg|micron Hg|microns of mercury|=mTorr|=mtorr|millitorr",
     ],
     [[u.micronDifference], "Δmicron|Δmicrons|delta micron|delta microns"],
-    [[u.m], "=m|metre|metres|meter|meters"],
+    [[u.m], c.m],
     [[u.cm], "cm|centimetre|centimetres|centimeter|centimeters"],
-    [[u.mm], "=mm|=MM|millimetre|millimetres|millimeter|millimeters"],
+    [[u.mm], c.mm],
     [[micrometre], "micrometre|micrometres|micrometer|micrometers"],
     [[u.m2], "=m2|sq m|square metre|square metres|square meter|square meters"],
     [[u.mm2], "=mm2|sq mm|square millimetres|square millimeters"],
     [[u.m3], "=m3|cu m|cubic metre|cubic metres|cubic meter|cubic meters"],
-    [[u.liter], "L|litre|litres|liter|liters"],
+    [[u.liter], c.L],
     [[u.mL], "=mL|=ml|cc|cm3|millilitre|millilitres|milliliter|milliliters"],
-    [[u.kg], "kg|kgs|kilo|kilos|kilogram|kilograms"],
-    [[u.g], "=g|gram|grams"],
+    [[u.kg], `${c.kg}|kilogram|kilograms`],
+    [[u.g], c.g],
     [[u.mg], "=mg|milligram|milligrams"],
     [[u.kgPerM], "=kg/m|kg per metre|kg per meter"],
     [[u.gPerM], "=g/m|g per metre|g per meter|grams per metre|grams per meter"],
     [[u.kgPerM3], "=kg/m3|kg per cubic metre|kg per cubic meter"],
     [[u.gPerM3], "=g/m3|g per cubic metre|g per cubic meter"],
-    [[u.second], "=s|sec|secs|second|seconds"],
-    [[u.minute], "min|mins|minute|minutes"],
-    [[u.hour], "=h|hr|hrs|hour|hours"],
-    [[u.day], "=d|day|days"],
+    [[u.second], c.s],
+    [[u.minute], c.min],
+    [[u.hour], c.h],
+    [[u.day], c.d],
     [[u.mPerSecond], "=m/s|=m/sec|metres per second|meters per second"],
     [[u.radian], "rad|radian|radians"],
-    [[u.degreeAngle], "°|deg|degree|degrees"],
+    [[u.degreeAngle], c["°"]],
     [[u.fraction], "fraction"],
-    [[u.percent], "%|percent|per cent|pct"],
+    [[u.percent], c["%"]],
     [[u.ppm], "ppm"],
     [[mmPerM], "=mm/m|mm per metre|mm per meter"],
     [[u.kgPerSecond], "kg/s|kg/sec"],
@@ -194,18 +180,18 @@ function metricRows(): Row[] {
       "micron/min|microns/min|micron per minute|microns per minute|µmHg/min|umHg/min",
     ],
     [[u.kPaPerHour], "kPa/h|kPa/hr|kPa per hour"],
-    [[u.volt], "V|volt|volts|VAC|V AC|VDC|V DC"],
+    [[u.volt], c.V],
     [[millivolt], "=mV|millivolt|millivolts"],
-    [[u.ampere], "A|amp|amps|ampere|amperes"],
+    [[u.ampere], c.A],
     [[milliampere], "=mA|milliamp|milliamps"],
-    [[u.ohm], "Ω|ohm|ohms"],
+    [[u.ohm], c["Ω"]],
     [[milliohm], "=mΩ|=mohm|milliohm|milliohms"],
     [[kiloohm], "kΩ|kohm|kilohm|kilohms"],
     [[megohm], "=MΩ|=Mohm|megohm|megohms"],
     [[u.ohmPerKm], "Ω/km|ohm/km|ohms/km|ohm per km|ohms per km"],
-    [[u.watt], "W|watt|watts"],
-    [[u.kW], "kW|kilowatt|kilowatts"],
-    [[u.newtonMeter], "N·m|Nm|N m|N-m|newton metre|newton metres|newton meter|newton meters"],
+    [[u.watt], c.W],
+    [[u.kW], c.kW],
+    [[u.newtonMeter], `${c["N·m"]}|newton metre|newton metres|newton meter|newton meters`],
     [[u.kJPerKg], "kJ/kg"],
     [[u.kJPerKgK], "kJ/(kg·K)|kJ/(kg K)|kJ/kg·K|kJ/kg-K|kJ/kgK"],
   ];

@@ -6,7 +6,8 @@ import { blendWarmingPotential, refrigerantSafety } from "hvac-install-math/char
 import { checkRecord } from "hvac-install-math/commissioning";
 import { parseQuantity, typedUnits } from "hvac-install-math/field-text";
 import { flareTubeOfThread } from "hvac-install-math/flare-joint";
-import { fromJSON, isInvalidInputError } from "hvac-install-math/quantity";
+import { fromJSON, ft, isInvalidInputError } from "hvac-install-math/quantity";
+import { readQuantity } from "hvac-install-math/read-quantity";
 import { refrigerantByDesignation } from "hvac-install-math/refrigerants";
 import { describe, expect, it } from "vitest";
 
@@ -32,6 +33,7 @@ const ends = ["", "x", "!", "\u0000"];
 
 const readers: readonly (readonly [string, (text: string) => unknown])[] = [
   ["parseQuantity", (text) => parseQuantity(text, { kind: "length" })],
+  ["readQuantity", (text) => readQuantity(text, { kind: "length", units: [ft] })],
   ["refrigerantByDesignation", refrigerantByDesignation],
   ["flareTubeOfThread", flareTubeOfThread],
   ["explain", (text) => explain({ code: "invented", text, values: {} })],

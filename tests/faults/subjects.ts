@@ -12,6 +12,7 @@ import * as operatingCheck from "hvac-install-math/operating-check";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as propertyModel from "hvac-install-math/property-model";
 import * as quantity from "hvac-install-math/quantity";
+import * as readQuantity from "hvac-install-math/read-quantity";
 import * as refrigerants from "hvac-install-math/refrigerants";
 import * as sources from "hvac-install-math/sources";
 import * as supplyVoltage from "hvac-install-math/supply-voltage";
@@ -30,6 +31,7 @@ import * as ofOperatingCheck from "./inputs/operating-check.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofPropertyModel from "./inputs/property-model.ts";
 import * as ofQuantity from "./inputs/quantity.ts";
+import * as ofReadQuantity from "./inputs/read-quantity.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
 import * as ofSources from "./inputs/sources.ts";
 import * as ofSupplyVoltage from "./inputs/supply-voltage.ts";
@@ -50,6 +52,7 @@ export const modules: Readonly<Record<string, Readonly<Record<string, unknown>>>
   "pressure-test": pressureTest,
   "property-model": propertyModel,
   quantity,
+  "read-quantity": readQuantity,
   refrigerants,
   sources,
   "supply-voltage": supplyVoltage,
@@ -72,6 +75,7 @@ export const subjects: readonly Subject[] = [
   ...subjectsOf("property-model", propertyModel, ofPropertyModel.inputs),
   ...subjectsOf("quantity", quantity, ofQuantity.inputs),
   ...subjectsOf("quantity.Quantity", ofQuantity.methods, ofQuantity.methodInputs),
+  ...subjectsOf("read-quantity", readQuantity, ofReadQuantity.inputs),
   ...subjectsOf("refrigerants", refrigerants, ofRefrigerants.inputs),
   ...subjectsOf("sources", sources, ofSources.inputs),
   ...subjectsOf("supply-voltage", supplyVoltage, ofSupplyVoltage.inputs),

@@ -10,6 +10,7 @@ const layers = [
   ["sources"],
   ["assessment"],
   ["display"],
+  ["read-quantity"],
   ["property-model"],
   ["refrigerants"],
   [

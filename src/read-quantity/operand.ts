@@ -1,18 +1,18 @@
 // What value stands here? A number with its sign and unit, or several side by side: −12 ft 6 1/2 in.
 // Follows the trade's notation, common practice, no source; what can be read in two ways is refused.
-// Does not cover the arithmetic between values: trade-notation.ts lays that out.
+// Does not cover arithmetic between values.
 import { compoundRatio } from "./compound-units.ts";
 import { FieldTextError } from "./field-text-error.ts";
+import type { NamedUnit } from "./find-unit.ts";
 import { type Literal, literalAt } from "./literal.ts";
 import type { Token } from "./tokens.ts";
-import type { AnyUnit } from "./unit-names.ts";
 
-/** One value of the expression: a bare number (no units), a quantity, or a unit after parentheses. */
+/** One value as typed: a bare number (no units) or a quantity. */
 export interface Leaf {
-  /** More than one in 12 ft 6 in. `units` are those that the name can stand for. */
-  readonly parts: readonly { readonly value: number; readonly units?: readonly AnyUnit[] }[];
-  /** Whether it is a unit alone, to be put on the value in parentheses before it. */
-  readonly unitOnly: boolean;
+  /** The number, in the first unit that is typed: 12.5 of 12 ft 6 in. */
+  readonly value: number;
+  /** The units that the name of the first unit can stand for. */
+  readonly units?: readonly NamedUnit[];
   /** Whether it is a bare mixed number joined by a hyphen: 5-1/2. */
   readonly hyphenated: boolean;
   /** Whether it is two whole numbers with a slash that could be two values: 208/230 V. */
@@ -27,6 +27,8 @@ type UnitToken = Extract<Token, { type: "unit" }>;
 interface Measure {
   readonly literal: Literal;
   readonly unit: UnitToken;
+  /** How many of its unit make one of the first. */
+  readonly ratio: number;
 }
 
 /** The value that starts at part `at`, whether a `/` stands in it, and the part after it. */
@@ -44,21 +46,21 @@ export function operandAt(
   const unit = parts[literal.next];
   if (unit?.type !== "unit") {
     const { value, end, hyphen, pair, slash, next } = literal;
-    const leaf = { parts: [{ value: factor * value }], unitOnly: false, hyphenated: hyphen, pair };
-    return { leaf: { ...leaf, start, end, unitPlace: [start, end] }, slash, next };
+    const leaf = { value: factor * value, hyphenated: hyphen, pair, start, end };
+    return { leaf: { ...leaf, unitPlace: [start, end] }, slash, next };
   }
-  const measures: Measure[] = [{ literal, unit }];
-  let last: Measure = { literal, unit };
+  let { value } = literal;
+  let last: Measure = { literal, unit, ratio: 1 };
   let next = literal.next + 1;
   for (let more = compoundAt(text, parts, next, last); more; ) {
-    measures.push(more);
+    value += more.literal.value / more.ratio;
     last = more;
     next = more.literal.next + 1;
     more = compoundAt(text, parts, next, last);
   }
   const leaf: Leaf = {
-    parts: measures.map((one) => ({ value: factor * one.literal.value, units: one.unit.units })),
-    unitOnly: false,
+    value: factor * value,
+    units: unit.units,
     hyphenated: false,
     pair: literal.pair,
     start,
@@ -88,7 +90,7 @@ function compoundAt(
   if (!ratio) {
     throw new FieldTextError(text, literal.start, unit.end, "an operator before the next quantity");
   }
-  if (dashed && !joins(text, dash, before, { literal, unit })) return undefined;
+  if (dashed && !joins(text, dash, before.unit, literal, unit)) return undefined;
   if (!before.literal.whole) {
     const { start, end } = before.literal;
     const allowed = "a whole number before a smaller unit";
@@ -105,7 +107,7 @@ function compoundAt(
     const hint = "Write + between the two if you mean a sum";
     throw new FieldTextError(text, literal.start, literal.end, allowed, hint);
   }
-  return { literal, unit };
+  return { literal, unit, ratio: before.ratio * ratio };
 }
 
 /**
@@ -115,14 +117,15 @@ function compoundAt(
 function joins(
   text: string,
   dash: Token & { mark: string },
-  before: Measure,
-  after: Measure,
+  largeUnit: UnitToken,
+  literal: Literal,
+  smallUnit: UnitToken,
 ): boolean {
-  const gaps = [dash.start - before.unit.end, after.literal.start - dash.end];
-  const primes = before.unit.mark === "'" && /^["']/.test(after.unit.mark);
+  const gaps = [dash.start - largeUnit.end, literal.start - dash.end];
+  const primes = largeUnit.mark === "'" && /^["']/.test(smallUnit.mark);
   if (gaps.every((gap) => gap === 0) && primes && dash.mark === "-") return true;
   if (gaps.every((gap) => gap > 0) && !primes) return false;
-  const [large, small] = [before.unit.units[0]?.symbol, after.unit.units[0]?.symbol];
+  const [large, small] = [largeUnit.units[0]?.symbol, smallUnit.units[0]?.symbol];
   const hint = `A dash between ${large} and ${small} could join or subtract; write a space or a spaced −`;
   throw new FieldTextError(
     text,

@@ -1,6 +1,6 @@
 // What number stands here? A whole number, a decimal, a fraction or a mixed number, from its parts.
 // Follows the trade's notation (1/4, 1 1/4, 1-1/4, 1¼), common practice, no source.
-// Does not cover signs and units: trade-notation.ts adds them.
+// Does not cover signs and units: operand.ts adds them.
 import { FieldTextError } from "./field-text-error.ts";
 import type { Token } from "./tokens.ts";
 

@@ -1,15 +1,11 @@
 // Of what parts is the typed text made? Numbers, fractions, units, operators and parentheses, with places.
 // Follows no standard; the notation is the trade's own, common practice, no source.
-// Does not cover what the parts mean together: trade-notation.ts does.
-
-import type { Kind } from "../quantity/kinds.ts";
+// Does not cover what the parts mean together: operand.ts does.
 import { FieldTextError } from "./field-text-error.ts";
-import { findUnit, unknownWord } from "./find-unit.ts";
+import { findUnit, type NamedUnit, type NameLookup, unknownWord } from "./find-unit.ts";
 import { tightSpace } from "./plain-text.ts";
 import { readFraction } from "./read-fraction.ts";
 import { type NumberContext, readNumber } from "./read-number.ts";
-import { symbolsOf } from "./typed-units.ts";
-import type { AnyUnit } from "./unit-names.ts";
 
 interface Place {
   readonly start: number;
@@ -21,7 +17,7 @@ export type Token = Place &
   (
     | { readonly type: "number"; readonly value: number; readonly whole: boolean }
     | { readonly type: "fraction"; readonly value: number }
-    | { readonly type: "unit"; readonly units: readonly AnyUnit[]; readonly mark: string }
+    | { readonly type: "unit"; readonly units: readonly NamedUnit[]; readonly mark: string }
     | { readonly type: "operator"; readonly operator: "+" | "-" | "*" | "/"; readonly mark: string }
     | { readonly type: "(" | ")" }
   );
@@ -38,8 +34,12 @@ const operators: ReadonlyMap<string, "+" | "-" | "*" | "/"> = /* @__PURE__ */ ne
   ["/", "/"],
 ]);
 
-/** What may stand in a field, for an error message. */
-export const vocabulary = "numbers with their units, + − × ÷ and parentheses";
+/** What may stand in the field: names of units; and for an error message, its notation and its units' symbols. */
+export interface Vocabulary {
+  readonly names: NameLookup;
+  readonly notation: string;
+  readonly symbols: string;
+}
 
 /** What to do about the word vacuum behind a pressure: 20 inHg vacuum has two readings. */
 export function vacuumHint(word: string): string {
@@ -49,7 +49,7 @@ export function vacuumHint(word: string): string {
 }
 
 /** The parts of the text, each with its place. */
-export function tokens(context: NumberContext, kind: Kind): Token[] {
+export function tokens(context: NumberContext, allowed: Vocabulary): Token[] {
   const { plain } = context;
   const found: Token[] = [];
   for (let at = 0; at < plain.length; ) {
@@ -58,20 +58,20 @@ export function tokens(context: NumberContext, kind: Kind): Token[] {
       at += 1;
       continue;
     }
-    const token = tokenAt(context, at, kind);
+    const token = tokenAt(context, at, allowed);
     found.push(token);
     at = token.end;
   }
   return found;
 }
 
-function tokenAt(context: NumberContext, start: number, kind: Kind): Token {
+function tokenAt(context: NumberContext, start: number, allowed: Vocabulary): Token {
   const { text, plain } = context;
   const number = readNumber(context, start);
   if (number) return { type: "number", start, ...number };
   const fraction = readFraction(plain, start);
   if (fraction) return { type: "fraction", start, ...fraction };
-  const unit = findUnit(plain, start);
+  const unit = findUnit(plain, start, allowed.names);
   if (unit) return { type: "unit", start, ...unit, mark: plain.slice(start, unit.end) };
   const mark = plain.charAt(start);
   const operator = operators.get(mark);
@@ -79,8 +79,8 @@ function tokenAt(context: NumberContext, start: number, kind: Kind): Token {
     return { type: "operator", start, end: start + 1, operator, mark };
   }
   if (mark === "(" || mark === ")") return { type: mark, start, end: start + 1 };
-  const { end, spelling } = unknownWord(plain, start);
-  if (!/[\p{L}_$°]/u.test(mark)) throw new FieldTextError(text, start, end, vocabulary);
+  const { end, spelling } = unknownWord(plain, start, allowed.names);
+  if (!/[\p{L}_$°]/u.test(mark)) throw new FieldTextError(text, start, end, allowed.notation);
   const hint =
     plain.charAt(end) === "("
       ? "Functions are not available here"
@@ -89,7 +89,7 @@ function tokenAt(context: NumberContext, start: number, kind: Kind): Token {
     text,
     start,
     end,
-    `a unit: ${symbolsOf(kind)}`,
+    `a unit: ${allowed.symbols}`,
     spelling === undefined ? hint : `Capitals matter here: write ${spelling} if you mean that`,
   );
 }

@@ -51,3 +51,8 @@ export function isFieldTextError(error: unknown): error is FieldTextError {
   const { name, position, end } = (error ?? {}) as Partial<FieldTextError>;
   return name === "InvalidInputError" && typeof position === "number" && typeof end === "number";
 }
+
+/** The error for a bare number where no unit can be put on it. */
+export function missingUnit(text: string, at: number, symbols: string): FieldTextError {
+  return new FieldTextError(text, at, at, `a unit: ${symbols}`);
+}

@@ -1,6 +1,6 @@
 // What number do these digits mean? One number as typed, with the marks of its locale.
 // Follows ISO 80000-1:2022, 7.3: one decimal sign; where a mark could be either sign, it is refused.
-// Does not cover fractions and signs: trade-notation.ts puts those together.
+// Does not cover fractions and signs: operand.ts puts those together.
 import { FieldTextError } from "./field-text-error.ts";
 import type { NumberMarks } from "./number-marks.ts";
 import { tightSpace } from "./plain-text.ts";
@@ -19,8 +19,6 @@ export interface NumberContext {
   readonly marks: NumberMarks;
   readonly feet: boolean;
 }
-
-const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
 /** The number that starts at `start`, or undefined when none starts there. */
 export function readNumber(context: NumberContext, start: number): ReadNumber | undefined {
@@ -124,12 +122,7 @@ function readPower(
     );
   const found = direct ?? written;
   if (!found) return { length: 0, exponent: "0" };
-  const sign = found[1] || found[3] || "";
-  const digits = [...(found[2] ?? found[4] ?? "0")]
-    .map((digit) => (superscripts.includes(digit) ? superscripts.indexOf(digit) : digit))
-    .join("");
-  return {
-    length: found[0].length,
-    exponent: `${"−-⁻".includes(sign || "?") ? "-" : ""}${digits}`,
-  };
+  const sign = found[1] || found[3] || "+";
+  const digits = (found[2] ?? found[4] ?? "0").normalize("NFKD");
+  return { length: found[0].length, exponent: `${"−-⁻".includes(sign) ? "-" : ""}${digits}` };
 }

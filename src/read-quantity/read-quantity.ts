@@ -1,0 +1,138 @@
+// What did the person type into this field? One number, with or without its unit, as a quantity.
+// Follows ISO 80000-1:2022, 7.3 for numbers, and the trade's notation (common practice, no source).
+// Does not cover sums, products and parentheses: those are field-text's.
+import { describe, listOf, objectOf, requireUnit } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Kind } from "../quantity/kinds.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { smallerThan } from "./compound-units.ts";
+import { FieldTextError } from "./field-text-error.ts";
+import { lookupOf, type NameRow } from "./find-unit.ts";
+import { type Leaf, operandAt } from "./operand.ts";
+import { possibleQuantity } from "./possible-quantity.ts";
+import { readText } from "./read-text.ts";
+import { vacuumHint } from "./tokens.ts";
+import { refuseTwoReadings } from "./two-readings.ts";
+import { absolute, gauge, namesOf } from "./unit-names.ts";
+
+/**
+ * What the field takes.
+ *
+ * Source: none; the library's own type.
+ */
+export interface ReadQuantityOptions<K extends Kind> {
+  /** The kind of quantity that the field holds. */
+  readonly kind: K;
+  /**
+   * The units that the field takes, at least one. A number without a unit is in the first: make it the one
+   * that the field shows.
+   */
+  readonly units: readonly Unit<K>[];
+  /**
+   * BCP 47 language tag of the person's numbers, such as `"de"`: gives the decimal mark, the thousands mark
+   * and the digits. Without it the decimal mark is a point and there is no thousands mark.
+   */
+  readonly locale?: string;
+}
+
+/** What may stand in the field, for an error message. */
+const notation = "one number with its unit";
+
+/**
+ * Reads one number, with or without its unit, as a person types it. Nothing is guessed: an empty box is refused,
+ * not 0, and so is what can be read in two ways.
+ *
+ * - Numbers in the notation of the locale: `8,14`, `1 234.5`, `1,234` only where the comma is a thousands mark.
+ * - Fractions: `1/4 in`, `1 1/4 in`, `1-1/4 in`, `1¼ in`. Feet and inches: `12 ft 6 in`, `12' 6"`, `12'-6"`;
+ *   pounds and ounces, hours and minutes.
+ * - A unit by its symbol or by the other names that the trade gives it. Only the field's own units are taken.
+ *
+ * @param text - What was typed, at most 200 characters.
+ * @param options - The kind and the units that the field takes; the locale of the numbers.
+ * @returns The quantity, in the unit that was typed, or in the first of the field's.
+ * @throws {@link FieldTextError} (an `InvalidInputError`) with the place in the text, for text that is no such
+ * number.
+ * @throws {@link InvalidInputError} for a text that is no string, and for wrong options.
+ *
+ * Source: ISO 80000-1:2022, 7.3 for numbers; the notation is common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { bar, ft, inch, kPag, psig } from "hvac-install-math/quantity";
+ * import { readQuantity } from "hvac-install-math/read-quantity";
+ *
+ * const drop = { kind: "pressureDifference", units: [bar], locale: "de" } as const;
+ * readQuantity("8,14 bar", drop).toString(); // => 8.14 bar
+ * readQuantity("118", { kind: "gaugePressure", units: [psig, kPag] }).toString(); // => 118 psig
+ * readQuantity("12' 6\"", { kind: "length", units: [ft, inch] }).toString(); // => 12.5 ft
+ * readQuantity("1-1/4\"", { kind: "length", units: [ft, inch] }).toString(); // => 1.25 in
+ * ```
+ */
+export function readQuantity<K extends Kind>(
+  text: string,
+  options: ReadQuantityOptions<K>,
+): Quantity<K> {
+  const { kind, units, locale } = objectOf("options", options);
+  listOf("options.units", units).forEach((unit, i) => {
+    requireUnit(`options.units[${i}]`, unit, kind);
+  });
+  const [first] = units;
+  if (!first) {
+    throw new InvalidInputError({
+      argument: "options.units",
+      value: describe(units),
+      allowed: "at least one unit",
+    });
+  }
+  const symbols = units.map(({ symbol }) => symbol).join(", ");
+  const names = lookupOf(namesFor(units));
+  const parts = readText(text, { kind, locale, names, notation, symbols });
+  const found = operandAt(text, parts, 0);
+  const rest = parts[found?.next ?? 0];
+  if (!found || rest) {
+    const { start, end } = rest ?? { start: text.length, end: text.length };
+    const lonely = !found && rest?.type === "unit";
+    const allowed = lonely ? "a number before the unit" : notation;
+    throw new FieldTextError(text, start, end, allowed, lonely ? vacuumHint(rest.mark) : "");
+  }
+  const { leaf } = found;
+  refuseTwoReadings(text, leaf, kind);
+  const unit = leaf.units ? unitAmong(text, leaf, units, symbols) : first;
+  return possibleQuantity(text, leaf, leaf.value * unit.scale + unit.offset, unit);
+}
+
+/**
+ * The names of the field's units, and of units beside them: of the smaller one in 12 ft 6 in, and of the pressure
+ * whose zero the person has to state.
+ */
+function namesFor<K extends Kind>(units: readonly Unit<K>[]): NameRow[] {
+  return units.flatMap((unit): NameRow[] => {
+    const { kind, symbol } = unit;
+    const base = unit.difference.symbol;
+    const row = (one: string, names: string): NameRow => [[{ symbol: one }], names];
+    const own = `${symbol}|${namesOf(symbol)}`;
+    if (kind === "temperatureDifference") {
+      return [row(symbol, `${own}|${namesOf(symbol.replace("Δ", ""))}`)];
+    }
+    if (base === symbol || kind === "temperature") {
+      return [row(symbol, own), ...smallerThan(symbol).map((small) => row(small, namesOf(small)))];
+    }
+    const zero = kind === "gaugePressure" ? gauge : absolute;
+    return [row(base, namesOf(base)), row(symbol, `${symbol}|${zero(namesOf(base))}`)];
+  });
+}
+
+/** The unit of the field that the typed name stands for. */
+function unitAmong<K extends Kind>(
+  text: string,
+  { units: named = [], unitPlace }: Leaf,
+  units: readonly Unit<K>[],
+  symbols: string,
+): Unit<K> {
+  const isTyped = (symbol: string) => named.some((one) => one.symbol === symbol);
+  const unit = units.find(({ symbol }) => isTyped(symbol));
+  if (unit) return unit;
+  const zero = units.some(({ difference }) => isTyped(difference.symbol));
+  const hint = zero ? "Which zero: gauge or absolute?" : "";
+  throw new FieldTextError(text, ...unitPlace, `a unit: ${symbols}`, hint);
+}

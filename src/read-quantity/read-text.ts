@@ -1,0 +1,34 @@
+// Of what parts is the text made that a person typed for a quantity? The beginning of every reading.
+// Follows the notation of tokens.ts.
+// Does not cover what the parts mean together.
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Kind } from "../quantity/kinds.ts";
+import { FieldTextError } from "./field-text-error.ts";
+import { numberMarks } from "./number-marks.ts";
+import { plainText } from "./plain-text.ts";
+import { type Token, tokens, type Vocabulary } from "./tokens.ts";
+
+/** Longest text, in UTF-16 code units. */
+const longest = 200;
+
+/** What the field takes, and how its reader writes numbers. */
+interface Field extends Vocabulary {
+  readonly kind: Kind;
+  readonly locale: string | undefined;
+}
+
+/** The parts of the text, at least one. */
+export function readText(text: string, { kind, locale, ...allowed }: Field): Token[] {
+  if (typeof text !== "string") {
+    throw new InvalidInputError({ argument: "text", value: describe(text), allowed: "a string" });
+  }
+  if (text.length > longest) {
+    throw new FieldTextError(text, longest, text.length, `at most ${longest} characters`);
+  }
+  const marks = numberMarks(locale);
+  const plain = plainText(text, marks.digits);
+  const parts = tokens({ text, plain, marks, feet: kind === "length" }, allowed);
+  if (parts.length > 0) return parts;
+  throw new FieldTextError(text, 0, 0, `a number and a unit: ${allowed.symbols}`);
+}
