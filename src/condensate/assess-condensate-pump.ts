@@ -1,13 +1,15 @@
 // Does this pump keep up? Its flow at the lift against the condensate.
 // Follows the pump's own curve, straight between its printed points; margin by common practice.
 // Does not cover friction in long hoses: add what the pump's manual says to the lift.
-import { type Assessment, cite, statement } from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
 import { type Limits, numberOf, objectOf, siOf } from "../quantity/check.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute } from "../quantity/units/time.ts";
 import { requireList } from "./arguments.ts";
 import { drainCautions } from "./drain-cautions.ts";
+import { type CondensateStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * A point of a pump's curve.
@@ -47,7 +49,7 @@ export type CondensatePumpCause = "lift-too-high" | "too-slow";
  *
  * Source: see {@link assessCondensatePump}.
  */
-export interface CondensatePumpAssessment extends Assessment<CondensatePumpCause> {
+export interface CondensatePumpAssessment extends Verdict<CondensatePumpCause> {
   /** Flow at the lift; 0 beyond the curve. */
   readonly flowAtLift: Quantity<"volumeFlow">;
   /** Flow that is needed: margin times condensate. */
@@ -96,10 +98,10 @@ export function assessCondensatePump(input: CondensatePumpInput): CondensatePump
     reservoir === undefined ? undefined : siOf("reservoir", reservoir, "volume", { above: 0 });
   const curve = curveOf(input.curve);
   const flow = flowAt(curve, h);
-  const beyond = h > (curve.at(-1)?.[0] ?? 0);
+  const highest = curve.at(-1)?.[0] ?? 0;
   const required = margin * inflow;
-  const slow = flow < required * (1 - 1e-12);
-  const cause = beyond ? "lift-too-high" : slow ? "too-slow" : undefined;
+  const slow = !isAtLeast(flow, required);
+  const cause = !isAtMost(h, highest) ? "lift-too-high" : slow ? "too-slow" : undefined;
   const figures = {
     flowAtLift: new Quantity(flow, condensate.unit),
     requiredFlow: new Quantity(required, condensate.unit),
@@ -107,25 +109,27 @@ export function assessCondensatePump(input: CondensatePumpInput): CondensatePump
   const keepsUp = flow > inflow;
   // Fills in V/inflow, empties in V/(flow − inflow).
   const interval = volume && keepsUp ? volume / inflow + volume / (flow - inflow) : undefined;
-  return {
+  const values = { lift, flow: figures.flowAtLift, required: figures.requiredFlow };
+  const reasons = {
+    "keeps-up": say("condensate.pump-keeps-up", values),
+    "too-slow": say("condensate.pump-too-slow", values),
+    "lift-too-high": say("condensate.pump-lift-too-high", {
+      lift,
+      highest: new Quantity(highest, lift.unit),
+    }),
+  };
+  return verdict({
     outcome: cause ? "fail" : "pass",
     ...(cause && { cause }),
-    reasons: [
-      statement(
-        cause ?? "keeps-up",
-        "At {lift} the pump moves {flowAtLift}; {requiredFlow} is needed.",
-        { ...figures, lift },
-      ),
-    ],
-    assumptions: [
-      statement("margin", "{margin} times the condensate, on a straight curve.", { margin }),
-    ],
+    reasons: [reasons[cause ?? "keeps-up"] as CondensateStatement],
+    assumptions: [say("condensate.pump-margin", { margin }), say("condensate.pump-curve-straight")],
     cautions: drainCautions({ pumped: true }),
+    actions: cause ? [say("condensate.other-pump", { lift, required: values.required })] : [],
     sources: [cite("common-practice")],
     ...figures,
     ...(keepsUp && { dutyCycle: percent((100 * inflow) / flow) }),
     ...(interval && { startInterval: minute(interval / 60) }),
-  };
+  });
 }
 
 type Point = readonly [lift: number, flow: number];

@@ -1,7 +1,7 @@
 // Does this drain fall enough? A measured slope against 1/8 in per foot.
 // Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1; decision by JCGM 106:2012, 8.3.
 // Does not cover sags: water stands in them at any average slope.
-import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
+import { cite, type Estimate, type Outcome, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -11,10 +11,10 @@ import {
   slopeAssumptions,
   slopeCitations,
   slopeOutcome,
-  tooNear,
 } from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
 import { codeDrainSlope, type SlopeReading, slopeOf } from "./drain-slope.ts";
+import { type CondensateStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * A drain and its measured slope.
@@ -42,7 +42,7 @@ export type DrainSlopeCause = "rises" | "too-flat";
  *
  * Source: see {@link assessDrainSlope}.
  */
-export interface DrainSlopeAssessment extends Assessment<DrainSlopeCause> {
+export interface DrainSlopeAssessment extends Verdict<DrainSlopeCause> {
   /** The slope found; positive falls. */
   readonly slope: Estimate<"ratio">;
   /** The slope asked for. */
@@ -83,27 +83,50 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   const asked = askedSlope("required", strict);
   const span = run !== undefined ? siOf("run", run, "length", { above: 0 }) : 0;
   const missing = Math.max(0, asked - slope.value.si);
-  const values = { slope: slope.value, required: strict, u: slope.expandedUncertainty };
   const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";
   const fails = slopeOutcome(slope, required ?? percent(1), undefined, confidence) === "fail";
-  const between = !passes && !required && slope.value.si >= 0.01 && slope.value.si < asked;
-  return {
-    outcome: passes ? "pass" : fails ? "fail" : "inconclusive",
-    ...(fails && { cause: slope.value.si < 0 ? "rises" : "too-flat" }),
-    reasons: [
-      passes || fails
-        ? statement(passes ? "falls-enough" : "falls-too-little", `${found}.`, values)
-        : between
-          ? statement("codes-differ", `${found}, or 1 %: ask which.`, values)
-          : statement("instrument-cannot-tell", `${found}: ${tooNear}.`, values),
-    ],
+  const outcome = passes ? "pass" : fails ? "fail" : "inconclusive";
+  const between = !required && slope.value.si >= 0.01 && slope.value.si < asked;
+  const missingFall = run && new Quantity(missing * span, run.unit);
+  return verdict({
+    outcome,
+    ...(fails && { cause: slope.value.si < 0 ? ("rises" as const) : ("too-flat" as const) }),
+    reasons: [reasonOf(outcome, slope, strict, between)],
     assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
     cautions: [...drainCautions(route), ...flatterThanCode(asked)],
+    actions: passes
+      ? []
+      : [
+          fails
+            ? missingFall && run
+              ? say("condensate.increase-fall", { fall: missingFall, run })
+              : say("condensate.increase-slope", { required: strict })
+            : between
+              ? say("condensate.ask-code", { required: strict })
+              : say("condensate.measure-better"),
+        ],
     sources: [...slopeCitations(), cite("jcgm-106-2012", "8.3")],
     slope,
     required: strict,
-    ...(run && { missingFall: new Quantity(missing * span, run.unit) }),
-  };
+    ...(missingFall && { missingFall }),
+  });
 }
 
-const found = "It falls {slope} ± {u}; {required} is asked for";
+/** Why the slope is right, wrong, or open; `between` where the codes print two figures and it lies between them. */
+function reasonOf(
+  outcome: Outcome,
+  { value, expandedUncertainty }: Estimate<"ratio">,
+  required: Quantity<"ratio">,
+  between: boolean,
+): CondensateStatement {
+  const values = { slope: value, uncertainty: expandedUncertainty, required };
+  if (outcome === "pass") return say("condensate.falls-enough", values);
+  if (outcome === "fail") {
+    return value.si < 0
+      ? say("condensate.rises", values)
+      : say("condensate.falls-too-little", values);
+  }
+  return between
+    ? say("condensate.codes-differ", { ...values, least: percent(1) })
+    : say("condensate.slope-near", values);
+}

@@ -1,13 +1,14 @@
-// Does the indoor unit lean towards its drain? A level's reading along the case.
-// Follows common practice, no source: level, or a little towards the drain side; the manual decides.
+// Does the indoor unit lean toward its drain? A level's reading along the case.
+// Follows common practice, no source: level, or a little toward the drain side; the manual decides.
 // Does not cover the pitch from wall to room, nor a pan that is clogged.
-import { type Assessment, cite, type Estimate, statement } from "../assessment/assessment.ts";
+import { cite, type Estimate, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
-import { slopeAssumptions, slopeOutcome, tooNear } from "./arguments.ts";
+import { slopeAssumptions, slopeOutcome } from "./arguments.ts";
 import { baseCautions } from "./drain-cautions.ts";
 import { type SlopeReading, slopeOf } from "./drain-slope.ts";
+import { type CondensateStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * An indoor unit and its measured pitch.
@@ -15,9 +16,9 @@ import { type SlopeReading, slopeOf } from "./drain-slope.ts";
  * Source: none; the library's own type.
  */
 export interface IndoorUnitPitchInput {
-  /** The measured slope along the case: positive falls towards the drain; start is the far side. */
+  /** The measured slope along the case: positive falls toward the drain; start is the far side. */
   readonly reading: SlopeReading;
-  /** Least pitch towards the drain in the manual; 0 (level) when left out. */
+  /** Least pitch toward the drain in the manual; 0 (level) when left out. */
   readonly minimum?: Quantity<"ratio">;
   /** Largest pitch in the manual; none when left out. */
   readonly maximum?: Quantity<"ratio">;
@@ -33,13 +34,13 @@ export type IndoorUnitPitchCause = "away-from-drain" | "too-little" | "too-much"
  *
  * Source: see {@link assessIndoorUnitPitch}.
  */
-export interface IndoorUnitPitchAssessment extends Assessment<IndoorUnitPitchCause> {
-  /** The pitch found; positive falls towards the drain. */
+export interface IndoorUnitPitchAssessment extends Verdict<IndoorUnitPitchCause> {
+  /** The pitch found; positive falls toward the drain. */
   readonly pitch: Estimate<"ratio">;
 }
 
 /**
- * Judges whether an indoor unit hangs level or towards its drain, so that the pan does not run over at
+ * Judges whether an indoor unit hangs level or toward its drain, so that the pan does not run over at
  * the other end.
  *
  * @param input - Reading along the case, limits of the manual.
@@ -70,20 +71,38 @@ export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPi
   const pitch = slopeOf(reading);
   const outcome = slopeOutcome(pitch, minimum, maximum, confidence);
   const y = pitch.value.si;
-  const cause = y >= low ? "too-much" : y < 0 ? "away-from-drain" : "too-little";
-  const text = `The unit falls {pitch} ± {u} towards its drain${outcome === "inconclusive" ? `: ${tooNear}` : ""}.`;
-  const assumptions = slopeAssumptions(pitch.standardUncertainty.si === 0, false);
-  if (!input.minimum) assumptions.push(statement("level-is-enough", "Level counts as right."));
-  if (!maximum) {
-    assumptions.push(statement("maximum-not-given", "The manual's largest pitch was not checked."));
-  }
-  return {
+  const isLow = y < low;
+  const cause = !isLow ? "too-much" : y < 0 ? "away-from-drain" : "too-little";
+  const values = { pitch: pitch.value, uncertainty: pitch.expandedUncertainty };
+  const wrong: Record<IndoorUnitPitchCause, CondensateStatement> = {
+    "away-from-drain": say("condensate.pitch-away", { ...values, minimum }),
+    "too-little": say("condensate.pitch-too-little", { ...values, minimum }),
+    "too-much": say("condensate.pitch-too-much", { ...values, maximum: maximum ?? minimum }),
+  };
+  const right = maximum
+    ? say("condensate.pitch-within", { ...values, minimum, maximum })
+    : say("condensate.pitch-enough", { ...values, minimum });
+  const remedy =
+    maximum && !isLow
+      ? say("condensate.lower-pitch", { maximum })
+      : say("condensate.raise-pitch", { minimum });
+  const [reason, actions] = {
+    pass: [right, []],
+    fail: [wrong[cause], [remedy]],
+    inconclusive: [say("condensate.pitch-near", values), [say("condensate.measure-better")]],
+  }[outcome] as [CondensateStatement, CondensateStatement[]];
+  return verdict({
     outcome,
-    ...(outcome === "fail" && { cause }),
-    reasons: [statement("pitch", text, { pitch: pitch.value, u: pitch.expandedUncertainty })],
-    assumptions,
-    cautions: baseCautions,
+    ...(outcome === "fail" && { cause: cause as IndoorUnitPitchCause }),
+    reasons: [reason],
+    assumptions: [
+      ...slopeAssumptions(pitch.standardUncertainty.si === 0, false),
+      ...(input.minimum ? [] : [say("condensate.level-is-enough")]),
+      ...(maximum ? [] : [say("condensate.maximum-pitch-not-checked")]),
+    ],
+    cautions: baseCautions(),
+    actions,
     sources: [cite("common-practice"), cite("jcgm-106-2012", "8.3")],
     pitch,
-  };
+  });
 }

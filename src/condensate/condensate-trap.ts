@@ -1,12 +1,16 @@
 // Does the pan need a trap, and how deep? By the static pressure at the pan.
 // Follows manufacturers' manuals for draw-through coils: H = |p| + 1 in of water, seal H/2.
 // Does not cover plumbing traps against sewer gas, nor pans at no static pressure, as in most wall units.
-import { type Caution, type Citation, cite, statement } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { heed } from "../assessment/safety.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { inchWater } from "../quantity/units/pressure.ts";
 import { baseCautions } from "./drain-cautions.ts";
+import { type CondensateCaution, say } from "./statements.ts";
 
 /**
  * The trap that a pan needs.
@@ -23,15 +27,10 @@ export interface CondensateTrap {
   /** From the pan's outlet down to the bottom of the trap, about, without the pipe's own diameter. */
   readonly height: Quantity<"length">;
   /** What to heed. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly CondensateCaution[];
   /** Where it stands. */
   readonly citations: readonly Citation[];
 }
-
-const trapCautions: readonly Caution[] = [
-  ...baseCautions,
-  /* @__PURE__ */ statement("dry-trap", "Fill it first: dry it lets air through."),
-];
 
 /**
  * The trap for a pan at a static pressure. A fan behind the coil sucks at the pan (negative): without a
@@ -75,12 +74,12 @@ export function condensateTrap(input: {
   const H = head + 1;
   const drawThrough = p < 0;
   const seal = p === 0 ? 0 : drawThrough ? H / 2 : head + margin.in(inch);
-  return {
+  return frozen<CondensateTrap>({
     kind: p === 0 ? "none" : drawThrough ? "draw-through" : "blow-through",
     outletDrop: inch(drawThrough ? H : 0),
     seal: inch(seal),
     height: inch(drawThrough ? 1.5 * H : seal),
-    cautions: trapCautions,
+    cautions: heed([caution("finding", say("condensate.dry-trap")), ...baseCautions()]),
     citations: [cite("manufacturer-manuals", "condensate trap"), cite("common-practice")],
-  };
+  });
 }

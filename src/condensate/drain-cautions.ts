@@ -1,9 +1,11 @@
 // What goes wrong with drains, and who gets hurt? Cautions by where the drain runs.
 // Follows IMC 307.2 for discharge and overflow; the rest is common practice, no source.
 // Does not cover what local code adds.
-import { type Caution, statement } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { danger, heed } from "../assessment/safety.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { type CondensateCaution, say } from "./statements.ts";
 
 /**
  * Where a drain runs. What is left out counts as possible.
@@ -22,42 +24,14 @@ export interface DrainRoute {
 }
 
 /** What every verdict of this module carries. */
-export const baseCautions: readonly Caution[] = [
-  /* @__PURE__ */ statement(
-    "manual-decides",
-    "The unit's manual, local code and licensed practice override this.",
-  ),
-  /* @__PURE__ */ statement("electricity", "Isolate the unit and any pump before reaching in."),
-  /* @__PURE__ */ statement("height", "Work at height from a stable platform."),
-];
-
-const uv: Caution = /* @__PURE__ */ statement(
-  "ultraviolet",
-  "Sunlight crumbles bare hose and foam: cover or paint.",
-);
-const freezing: Caution = /* @__PURE__ */ statement(
-  "freezing",
-  "It can freeze and back up: short, steep, no trap, insulated or heated.",
-);
-const overflow: Caution = /* @__PURE__ */ statement(
-  "overflow",
-  "Above finished space: pan, second drain or level switch.",
-);
-const pump: Caution = /* @__PURE__ */ statement(
-  "pump-failure",
-  "Let the pump's level switch stop the unit.",
-);
-const always: readonly Caution[] = [
-  /* @__PURE__ */ statement(
-    "discharge",
-    "Not onto public ways, to a sewer by indirect waste only, hose end above water.",
-  ),
-  /* @__PURE__ */ statement("sweating", "Insulate indoor drains that sweat."),
+export const baseCautions = (): readonly CondensateCaution[] => [
+  danger("safety.line-voltage"),
+  danger("safety.work-at-height"),
 ];
 
 /**
- * What to heed about a drain where it runs: ultraviolet light, freezing, overflow, discharge, sweating,
- * mains and height.
+ * What to heed about a drain where it runs: sunlight, freezing, overflow, discharge, sweating,
+ * line voltage and height.
  *
  * @param route - What is known of the route; what is left out counts as possible.
  * @returns The cautions.
@@ -71,10 +45,10 @@ const always: readonly Caution[] = [
  * import { degC } from "hvac-install-math/quantity";
  *
  * const route = { outdoors: true, lowestOutdoorTemperature: degC(5), aboveFinishedSpace: false, pumped: false };
- * drainCautions(route).map(({ code }) => code).join(); // => manual-decides,electricity,height,discharge,sweating,ultraviolet
+ * drainCautions(route).map(({ code }) => code).join(); // => condensate.discharge,condensate.sweating,condensate.sunlight,safety.line-voltage,safety.work-at-height,safety.others-govern
  * ```
  */
-export function drainCautions(route: DrainRoute = {}): readonly Caution[] {
+export function drainCautions(route: DrainRoute = {}): readonly CondensateCaution[] {
   const {
     outdoors,
     lowestOutdoorTemperature: cold,
@@ -86,11 +60,13 @@ export function drainCautions(route: DrainRoute = {}): readonly Caution[] {
   }
   const freezes =
     cold === undefined || siOf("route.lowestOutdoorTemperature", cold, "temperature") <= 273.15;
-  return [
-    ...baseCautions,
-    ...always,
-    ...(outdoors === false ? [] : freezes ? [uv, freezing] : [uv]),
-    ...(aboveFinishedSpace === false ? [] : [overflow]),
-    ...(pumped === false ? [] : [pump]),
+  const found = [
+    say("condensate.discharge"),
+    say("condensate.sweating"),
+    ...(outdoors === false ? [] : [say("condensate.sunlight")]),
+    ...(outdoors === false || !freezes ? [] : [say("condensate.freezing")]),
+    ...(aboveFinishedSpace === false ? [] : [say("condensate.overflow")]),
+    ...(pumped === false ? [] : [say("condensate.pump-failure")]),
   ];
+  return heed([...found.map((said) => caution("finding", said)), ...baseCautions()]);
 }

@@ -1,13 +1,17 @@
 // How wide must the drain be? By cooling capacity and by the pan's outlet.
 // Follows IMC 2021, 307.2.2 and table 307.2.2.
 // Does not cover UPC table 814.3, which is similar, nor sizing by flow: the code goes by tonnage.
-import { type Caution, type Citation, cite } from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import { heed } from "../assessment/safety.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { tonRefrigeration } from "../quantity/units/electricity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { baseCautions } from "./drain-cautions.ts";
+import type { CondensateCaution } from "./statements.ts";
 
 // IMC table 307.2.2: equipment capacity up to, tons of refrigeration; minimum pipe diameter, in.
 const table: readonly (readonly [tons: number, inches: number])[] = [
@@ -29,7 +33,7 @@ export interface DrainSize {
   /** Whether the capacity or the pan's outlet decides. */
   readonly decidedBy: "capacity" | "outlet";
   /** What overrides it. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly CondensateCaution[];
   /** Where it stands. */
   readonly citation: Citation;
 }
@@ -65,7 +69,7 @@ export function drainSize(input: {
 }): DrainSize {
   objectOf("input", input);
   const { capacity, outletDiameter } = input;
-  const limits = { above: 0, max: tonRefrigeration(250).si * (1 + 1e-9) };
+  const limits = { above: 0, max: tonRefrigeration(250).si };
   siOf("capacity", capacity, "power", limits, OutOfRangeError);
   const outlet =
     outletDiameter === undefined
@@ -73,11 +77,11 @@ export function drainSize(input: {
       : siOf("outletDiameter", outletDiameter, "length", { above: 0 });
   const tons = capacity.in(tonRefrigeration); // twelve digits, so that 40 tons are 40 tons
   const rows = table.filter(([upTo]) => tons <= upTo);
-  const wide = rows.find(([, size]) => inch(size).si >= outlet - 1e-9) ?? [0, outlet / 0.0254];
-  return {
+  const wide = rows.find(([, size]) => isAtLeast(inch(size).si, outlet)) ?? [0, outlet / 0.0254];
+  return frozen<DrainSize>({
     nominal: inch(wide[1]),
     decidedBy: wide === rows[0] ? "capacity" : "outlet",
-    cautions: baseCautions,
+    cautions: heed(baseCautions()),
     citation: cite("imc-2021", "307.2.2"),
-  };
+  });
 }

@@ -8,7 +8,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 
 /**
- * The least slope that the codes ask for: 1/8 in per foot, 1.0417 %, 10.42 mm per metre. UPC prints 1 %
+ * The least slope that the codes ask for: 1/8 in per foot, 1.0417 %, 10.42 mm per meter. UPC prints 1 %
  * beside it, which is 4 % less.
  *
  * Source: IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1.
@@ -66,7 +66,7 @@ export function minimumFall(drain: {
 }
 
 /**
- * A slope as it is measured. Positive falls in the direction of flow (of a drain) or towards the drain
+ * A slope as it is measured. Positive falls in the direction of flow (of a drain) or toward the drain
  * side (of a unit). A reading without `accuracy` counts as exact.
  *
  * Source: none; the library's own type.
@@ -85,7 +85,7 @@ export type SlopeReading =
       readonly accuracy?: Quantity<"angle">;
     }
   | {
-      /** Gap below a spirit level when its bubble is centred. */
+      /** Gap below a spirit level when its bubble is centerd. */
       readonly gap: Quantity<"length">;
       /** Length of that level. */
       readonly levelLength: Quantity<"length">;

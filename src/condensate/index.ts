@@ -20,3 +20,10 @@ export {
 } from "./drain-slope.ts";
 export { type AirState, humidityRatio } from "./moist-air.ts";
 export * from "./plan-drain.ts";
+export type {
+  CondensateCause,
+  CondensateCaution,
+  CondensateStatement,
+  CondensateStatements,
+  CondensateWord,
+} from "./statements.ts";

@@ -34,7 +34,7 @@ export function waterVaporPressure(T: number): number {
   );
 }
 
-/** Humidity ratio from the partial pressure of water vapour: equation 20. */
+/** Humidity ratio from the partial pressure of water vapor: equation 20. */
 const ratioOf = (pw: number, p: number) => (0.621945 * pw) / (p - pw);
 
 /** Moist air per kilogram of dry air: W in kg/kg, v in m³/kg, h in kJ/kg, t in °C. */
@@ -100,7 +100,7 @@ export function moistAir(argument: string, air: AirState, p: number): MoistAir {
 }
 
 /**
- * The humidity ratio of air: kilograms of water vapour per kilogram of dry air.
+ * The humidity ratio of air: kilograms of water vapor per kilogram of dry air.
  *
  * Ideal-gas relations: real moist air holds about 0.5 % more.
  *

@@ -1,8 +1,9 @@
 // Does the water run off by itself, or does it take a pump? A drain through fixed points.
 // Follows IMC 2021, 307.2.1: at least 1/8 in per foot in the direction of flow.
 // Does not cover friction in the pipe, which is far below what the slope gives.
-import { type Assessment, statement } from "../assessment/assessment.ts";
+import { verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import {
   askedSlope,
@@ -13,6 +14,7 @@ import {
 } from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
 import { codeDrainSlope } from "./drain-slope.ts";
+import { say, type Verdict } from "./statements.ts";
 
 /**
  * A point that a drain goes through.
@@ -47,7 +49,7 @@ export interface DrainPlanInput {
  *
  * Source: see {@link planDrain}.
  */
-export interface DrainPlan extends Assessment<"needs-pump"> {
+export interface DrainPlan extends Verdict<"needs-pump"> {
   /** By its own weight or by a pump. */
   readonly method: "gravity" | "pump";
   /** From the outlet down to the discharge; negative where it lies higher. */
@@ -104,8 +106,7 @@ export function planDrain(input: DrainPlanInput): DrainPlan {
     });
     const height = siOf(`points[${i}].height`, point.height, "length");
     const missing = slope * (distance - from.distance) - (from.height - height);
-    // A nanometre is noise of binary arithmetic.
-    if (missing > Math.max(shortfall, 1e-9)) {
+    if (!isAtMost(missing, shortfall, 1)) {
       shortfall = missing;
       worst = i;
     }
@@ -121,23 +122,22 @@ export function planDrain(input: DrainPlanInput): DrainPlan {
     shortfall: length(shortfall),
     lift: length(highest - outlet),
   };
-  return {
+  const { shortfall: missing, lift, availableFall, neededFall } = figures;
+  const point = (worst ?? 0) + 1;
+  return verdict({
     outcome: gravity ? "pass" : "fail",
     ...(!gravity && { cause: "needs-pump" as const }),
     reasons: [
       gravity
-        ? statement("gravity", "It falls {availableFall}; {neededFall} is needed.", figures)
-        : statement(
-            "needs-pump",
-            "{shortfall} of fall is missing up to point {point}; lift {lift}.",
-            { ...figures, point: (worst ?? 0) + 1 },
-          ),
+        ? say("condensate.gravity", { available: availableFall, needed: neededFall })
+        : say("condensate.fall-short", { shortfall: missing, point }),
     ],
     assumptions: slopeAssumptions(false, !input.slope),
     cautions: [...drainCautions({ ...route, pumped: !gravity }), ...flatterThanCode(slope)],
+    actions: gravity ? [] : [say("condensate.lower-point", { shortfall: missing, point, lift })],
     sources: slopeCitations(),
     method: gravity ? "gravity" : "pump",
     ...figures,
     ...(worst !== undefined && { worstPoint: worst }),
-  };
+  });
 }

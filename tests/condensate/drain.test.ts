@@ -1,5 +1,6 @@
 import { explain } from "hvac-install-math/assessment";
 import * as condensate from "hvac-install-math/condensate";
+import { english } from "hvac-install-math/language/en";
 import * as q from "hvac-install-math/quantity";
 import {
   cm,
@@ -35,7 +36,8 @@ describe("the slope of a drain", () => {
       "fail",
     ]);
     const open = condensate.assessDrainSlope({ reading: over30ft(3.7) });
-    expect(open.reasons[0]?.code).toBe("codes-differ");
+    expect(open.reasons[0]?.code).toBe("condensate.codes-differ");
+    expect(open.actions?.map(({ code }) => code)).toEqual(["condensate.ask-code"]);
   });
 
   test("is judged by the one figure when it is named", () => {
@@ -56,15 +58,20 @@ describe("the slope of a drain", () => {
     for (const judge of judged) {
       expect(() => judge(0.4)).toThrow(/at least 0.5 %/);
       expect(judge(0.6).outcome).toBe("pass");
-      expect(judge(0.6).cautions.map(({ code }) => code)).toContain("flatter-than-code");
+      expect(judge(0.6).cautions.map(({ code }) => code)).toContain("condensate.flatter-than-code");
       expect(judge(1).outcome).toBe("fail");
-      expect(judge(1).cautions.map(({ code }) => code)).not.toContain("flatter-than-code");
+      expect(judge(1).cautions.map(({ code }) => code)).not.toContain(
+        "condensate.flatter-than-code",
+      );
     }
   });
 
   test("that rises is called so, with the fall that is missing", () => {
     const verdict = condensate.assessDrainSlope({ reading: over30ft(-1), run: ft(30) });
     expect(verdict.cause).toBe("rises");
+    expect(explain(verdict.actions?.[0] as Anything, english)).toBe(
+      "Increase the fall by 0.3958 ft or more over the 30 ft, or install a pump.",
+    );
     expect(verdict.missingFall?.toString(inch)).toBe("4.75 in");
   });
 
@@ -82,7 +89,10 @@ describe("the slope of a drain", () => {
     const reading = { gap: mm(6.5), levelLength: mm(600), accuracy: mm(0.6) };
     const verdict = condensate.assessDrainSlope({ reading });
     expect(verdict.outcome).toBe("inconclusive");
-    expect(explain(verdict.reasons[0] as Anything)).toMatch(/longer base/);
+    expect(explain(verdict.reasons[0] as Anything, english)).toBe(
+      "Drain slope 1.083 % ± 0.1155 %: too close to the 1.042 % required to call.",
+    );
+    expect(explain(verdict.actions?.[0] as Anything, english)).toMatch(/longer base/);
     // 0.6 mm over 600 mm is 0.1 % limits, 0.0577 % standard.
     expect(verdict.slope.standardUncertainty.in(percent)).toBeCloseTo(0.05774, 5);
   });
@@ -115,7 +125,7 @@ describe("the slope of a drain", () => {
 });
 
 describe("the pitch of an indoor unit", () => {
-  test("is right towards the drain, wrong away from it", () => {
+  test("is right toward the drain, wrong away from it", () => {
     const at = (gap: number, more: object = {}) =>
       condensate.assessIndoorUnitPitch({
         reading: { gap: mm(gap), levelLength: mm(800) },
@@ -126,10 +136,10 @@ describe("the pitch of an indoor unit", () => {
     expect(at(-4).cause).toBe("away-from-drain");
     expect(at(1, { minimum: percent(0.5) }).cause).toBe("too-little");
     expect(at(20, { maximum: percent(1) }).cause).toBe("too-much");
-    expect(at(4).cautions.map(({ code }) => code)).toContain("height");
+    expect(at(4).cautions.map(({ code }) => code)).toContain("safety.work-at-height");
     const assumed = (more?: object) => at(4, more).assumptions.map(({ code }) => code);
-    expect(assumed()).toContain("maximum-not-given");
-    expect(assumed({ maximum: percent(1) })).not.toContain("maximum-not-given");
+    expect(assumed()).toContain("condensate.maximum-pitch-not-checked");
+    expect(assumed({ maximum: percent(1) })).not.toContain("condensate.maximum-pitch-not-checked");
   });
 
   test("refuses limits that cross", () => {
@@ -161,7 +171,10 @@ describe("a planned drain", () => {
     expect(plan.cause).toBe("needs-pump");
     expect(plan.lift.toString(cm)).toBe("25 cm");
     expect(plan.worstPoint).toBe(0);
-    expect(plan.cautions.map(({ code }) => code)).toContain("pump-failure");
+    expect(plan.cautions.map(({ code }) => code)).toContain("condensate.pump-failure");
+    expect(explain(plan.reasons[0] as Anything, english)).toBe(
+      "Not enough fall: 27.08 cm short at point 1.",
+    );
   });
 
   test("needs a pump for a stretch that is level, with the lift 0", () => {
@@ -267,15 +280,15 @@ describe("a condensate pump", () => {
 });
 
 describe("cautions", () => {
-  test("speak of ultraviolet light and frost unless the route rules them out", () => {
+  test("speak of sunlight and frost unless the route rules them out", () => {
     const codes = (route?: condensate.DrainRoute) =>
       condensate.drainCautions(route).map(({ code }) => code);
-    expect(codes()).toContain("ultraviolet");
-    expect(codes()).toContain("freezing");
-    expect(codes({ outdoors: false })).not.toContain("ultraviolet");
-    expect(codes({ lowestOutdoorTemperature: degC(3) })).not.toContain("freezing");
-    expect(codes({ lowestOutdoorTemperature: degC(-3) })).toContain("freezing");
-    expect(codes({ aboveFinishedSpace: false })).not.toContain("overflow");
-    expect(codes({ outdoors: false, pumped: false })).toContain("electricity");
+    expect(codes()).toContain("condensate.sunlight");
+    expect(codes()).toContain("condensate.freezing");
+    expect(codes({ outdoors: false })).not.toContain("condensate.sunlight");
+    expect(codes({ lowestOutdoorTemperature: degC(3) })).not.toContain("condensate.freezing");
+    expect(codes({ lowestOutdoorTemperature: degC(-3) })).toContain("condensate.freezing");
+    expect(codes({ aboveFinishedSpace: false })).not.toContain("condensate.overflow");
+    expect(codes({ outdoors: false, pumped: false })).toContain("safety.line-voltage");
   });
 });

@@ -8,6 +8,7 @@ import { describe, expect, it } from "vitest";
 import { type Subject, subjectsOf } from "../faults/catalogue.ts";
 import { modules, subjects } from "../faults/subjects.ts";
 import * as ofChargeLimit from "./inputs/charge-limit.ts";
+import * as ofCondensate from "./inputs/condensate.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
@@ -22,6 +23,7 @@ interface Spoken {
 
 const spoken: readonly Spoken[] = [
   { module: "charge-limit", catalogue: en.chargeLimit, further: ofChargeLimit.inputs },
+  { module: "condensate", catalogue: en.condensate, further: ofCondensate.inputs },
   { module: "flare-joint", catalogue: en.flareJoint, further: ofFlareJoint.inputs },
   { module: "line-set", catalogue: en.lineSet, further: ofLineSet.inputs },
   { module: "operating-check", catalogue: en.operatingCheck, further: ofOperatingCheck.inputs },

@@ -9,6 +9,7 @@ import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
 import { circuitProtection } from "./circuit-protection.ts";
+import { condensate } from "./condensate.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
@@ -18,6 +19,7 @@ export {
   assessment,
   chargeLimit,
   circuitProtection,
+  condensate,
   flareJoint,
   lineSet,
   operatingCheck,
@@ -29,6 +31,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
   circuitProtection,
+  condensate,
   flareJoint,
   lineSet,
   operatingCheck,
@@ -39,6 +42,7 @@ type Module =
   | typeof assessment
   | typeof chargeLimit
   | typeof circuitProtection
+  | typeof condensate
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck
