@@ -16,6 +16,7 @@ export {
 export * from "./assessment/statistics.ts";
 export * from "./assessment/uncertainty.ts";
 export * from "./quantity/atmosphere.ts";
+export * from "./quantity/catalogue.ts";
 export * from "./quantity/check.ts";
 export * from "./quantity/equals.ts";
 export * from "./quantity/errors.ts";
@@ -23,6 +24,7 @@ export * from "./quantity/frozen.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/limit.ts";
+export * from "./quantity/plain.ts";
 export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
 export * from "./quantity/station-pressure.ts";

@@ -1,4 +1,4 @@
-import { requireKind, siOf } from "./check.ts";
+import { isOfKind, requireKind, siOf } from "./check.ts";
 import type { DifferenceOf, Kind } from "./kinds.ts";
 import { noiseAt } from "./limit.ts";
 import type { Quantity } from "./quantity.ts";
@@ -33,4 +33,31 @@ export function equals<K extends Kind>(
   requireKind("b", b, a.kind);
   const within = siOf("tolerance", tolerance, a.unit.difference.kind, { min: 0 });
   return Math.abs(a.si - b.si) <= within + noiseAt(a.si, b.si);
+}
+
+/**
+ * Whether two values are the same quantity: the same kind and the same value to the twelve digits that every
+ * text and every JSON keeps, in whatever unit each was entered. For lists that are compared, caches and views
+ * that redraw only what changed; whether two measurements agree is asked of {@link equals}.
+ *
+ * @param a - Anything.
+ * @param b - Anything.
+ * @returns Whether both are quantities and the same.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { ft, fromJSON, inch, kg, sameQuantity } from "hvac-install-math/quantity";
+ *
+ * sameQuantity(ft(3), inch(36)); // => true
+ * sameQuantity(ft(1).dividedBy(3), fromJSON(ft(1).dividedBy(3).toJSON())); // => true
+ * sameQuantity(ft(3), kg(3)); // => false
+ * ```
+ */
+export function sameQuantity(a: unknown, b: unknown): boolean {
+  if (!isOfKind(a) || !isOfKind(b, (a as Quantity<Kind>).kind)) return false;
+  const [one, other] = [(a as Quantity<Kind>).si, (b as Quantity<Kind>).si];
+  // Twelve digits leave half of the last one open: 5e-12 of 1.00000000000.
+  return Math.abs(one - other) <= 1e-11 * Math.max(Math.abs(one), Math.abs(other));
 }

@@ -5,7 +5,8 @@
  * @module quantity
  */
 export { atmosphereAtAltitude, standardAtmosphere, toAbsolute, toGauge } from "./atmosphere.ts";
-export { equals } from "./equals.ts";
+export { unitBySymbol, unitsOf } from "./catalogue.ts";
+export { equals, sameQuantity } from "./equals.ts";
 export {
   type InputProblem,
   InvalidInputError,
@@ -14,6 +15,7 @@ export {
 } from "./errors.ts";
 export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
+export { type Plain, revive, toPlain } from "./plain.ts";
 export { type Products, product, quotient } from "./products.ts";
 export { Quantity, type QuantityJson, type Scalable, type Unit } from "./quantity.ts";
 export { type StationPressure, stationPressure, type WeatherReport } from "./station-pressure.ts";

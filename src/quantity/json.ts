@@ -1,10 +1,10 @@
 // How does a quantity survive storage? The form {kind, value, unit} and the way back.
 // The format is the library's own; the unit catalogue is only pulled in by fromJSON.
+import { unitNamed, unitsBySymbol } from "./catalogue.ts";
 import { describe, isOfKind, numberOf, requireKind, textOf } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
-import type { Quantity, Unit } from "./quantity.ts";
-import * as catalogue from "./units/index.ts";
+import type { Quantity } from "./quantity.ts";
 
 /**
  * A quantity whose kind is not known yet: test `kind` and the compiler narrows it.
@@ -49,8 +49,8 @@ export function isQuantity(value: unknown, kind?: Kind): boolean {
  *
  * @param json - An object with `kind`, `value` and `unit`; other properties are refused.
  * @returns The quantity, in the unit that was written.
- * @throws {@link InvalidInputError} when it is not such an object, the unit is not a unit of the kind,
- * or the value is not finite.
+ * @throws {@link InvalidInputError} when it is not such an object, the unit is not a unit of the kind (the
+ * units that it has are listed), or the value is not finite.
  *
  * Source: none; the library's own format.
  *
@@ -76,21 +76,8 @@ export function fromJSON(json: unknown): AnyQuantity;
 export function fromJSON<K extends Kind>(json: unknown, kind: K): Quantity<K>;
 export function fromJSON(json: unknown, kind?: Kind): unknown {
   const { kind: ownKind, value, unit: symbol } = fieldsOf(json);
-  const units = Object.values<Unit<never>>(catalogue as never).filter(
-    (unit) => unit.kind === ownKind,
-  );
-  if (units.length === 0) {
-    const allowed = "a kind of quantity";
-    throw new InvalidInputError({ argument: "json.kind", value: describe(ownKind), allowed });
-  }
-  const found = units.find((unit) => unit.symbol === symbol);
-  if (!found) {
-    throw new InvalidInputError({
-      argument: "json.unit",
-      value: describe(symbol),
-      allowed: `a unit of ${describe(ownKind)}`,
-    });
-  }
+  unitsBySymbol("json.kind", ownKind as Kind);
+  const found = unitNamed("json.unit", ownKind as Kind, symbol as string);
   const quantity: unknown = found(numberOf("json.value", value as number));
   if (kind !== undefined) requireKind("json", quantity, textOf("kind", kind) as Kind);
   return quantity;

@@ -2,7 +2,8 @@
 
 /** "function place = bad value" by its beginning or a pattern, and the reason. */
 export const exceptions: readonly (readonly [RegExp, string])[] = [
-  [/^quantity\.(isQuantity|isInvalidInputError) /, "it is asked about any value"],
+  [/^quantity\.(isQuantity|isInvalidInputError|sameQuantity) /, "it is asked about any value"],
+  [/^quantity\.(toPlain|revive) /, "any data pass; what they mean, a codec checks"],
   [/^field-text\.isFieldTextError /, "it is asked about any value"],
   [/^quantity\.fromJSON kind/, "the error speaks of the json, which has to be of this kind"],
   [/^quantity\.(product|quotient) .*another kind/, "the pair is at fault, not one of the two"],

@@ -409,17 +409,17 @@ describe("reading JSON", () => {
     [
       "an unknown unit",
       { ...good, unit: "atg" },
-      'json.unit: the text "atg" is not allowed; allowed: a unit of the text "gaugePressure"',
+      'json.unit: the text "atg" is not allowed; allowed: a unit of gaugePressure: psig, kPag, MPag, barg, inHg gauge',
     ],
     [
       "a unit of another kind",
       { ...good, unit: "psia" },
-      'json.unit: the text "psia" is not allowed; allowed: a unit of the text "gaugePressure"',
+      'json.unit: the text "psia" is not allowed; allowed: a unit of gaugePressure: psig, kPag, MPag, barg, inHg gauge',
     ],
     [
       "the name of the unit's constant",
       { kind: "temperature", value: 1, unit: "degF" },
-      'json.unit: the text "degF" is not allowed; allowed: a unit of the text "temperature"',
+      'json.unit: the text "degF" is not allowed; allowed: a unit of temperature: K, °C, °F',
     ],
     [
       "a name of Object",

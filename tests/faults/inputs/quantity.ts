@@ -31,6 +31,11 @@ export const inputs: Inputs<typeof quantity> = {
   ],
   isInvalidInputError: [[new InvalidInputError({ argument: "a", value: "b", allowed: "c" })]],
   isQuantity: [[psig(118), "gaugePressure" as never]],
+  revive: [[{ drop: { kind: "pressureDifference", value: 2, unit: "psi" } }]],
+  sameQuantity: [[psig(118), psig(118)]],
+  toPlain: [[{ drop: psi(2), unit: psi }]],
+  unitBySymbol: [["gaugePressure" as never, "psig"]],
+  unitsOf: [["gaugePressure" as never]],
   product: [[ozPerFt(0.16), ft(20), oz] as never],
   quotient: [[oz(3.2), ozPerFt(0.16), ft] as never],
   stationPressure: [
