@@ -3,6 +3,7 @@
 import {
   type Assessment,
   explain,
+  type Figure,
   type Outcome,
   type Statement,
 } from "hvac-install-math/assessment";
@@ -114,9 +115,10 @@ function gaugeLines({ pressureTest }: InstallationRecord, show: Show): string[] 
   const [first, ...more] = pressureTest?.readings ?? [];
   const last = more.at(-1);
   if (!first || !last) return [];
-  const warm = ({ temperature }: typeof first) => [temperature].flat().map((one) => show(one));
+  const known = (figure: Figure | undefined) => (figure === undefined ? "?" : show(figure));
+  const warm = ({ temperature }: typeof first) => [temperature].flat().map(known);
   const text = (reading: typeof first) =>
-    `${show(reading.pressure)} at ${warm(reading).join(" and ")}`;
+    `${known(reading.pressure)} at ${warm(reading).join(" and ")}`;
   return wrapped("  ", `The gauge showed ${text(first)} first, ${text(last)} last.`);
 }
 

@@ -3,13 +3,20 @@
 // Does not cover proof of who it was, nor locking against two people at once.
 import { describe, isOfKind } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import {
+  checkOf,
+  type IsoTime,
+  momentOf,
+  segmentsOf,
+  shapeAt,
+  surelyBefore,
+} from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
+import { recordShape } from "./generated/record-shape.ts";
 import { hasWords } from "./has-words.ts";
-import { surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
-import { pathOf, segmentsOf, shapeAt } from "./record-path.ts";
-import { shaped } from "./shape.ts";
+import type { InstallationRecord } from "./record.ts";
+import { pathOf } from "./record-path.ts";
 
 /**
  * A change to a record.
@@ -120,7 +127,7 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     throw new InvalidInputError({ argument: "change", value: describe(change), allowed });
   }
   const { path, value, by, at: when, reason } = change;
-  const shape = shapeAt("change.path", path);
+  const shape = shapeAt("change.path", path, recordShape);
   const segments = segmentsOf("change.path", path);
   const history = before.history ?? [];
   const refuse = (argument: string, given: unknown, allowed: string) => {
@@ -137,12 +144,15 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
   for (const [name, text] of Object.entries({ by, reason })) {
     if (!hasWords(text)) refuse(`change.${name}`, text, "a text with words");
   }
-  shaped("change.at", when, "time");
+  momentOf("change.at", when);
   const last = history.at(-1);
   if (last && surelyBefore(when, last.at)) {
     refuse("change.at", when, `not before the change before it, ${last.at}`);
   }
-  const next = value === undefined ? undefined : shaped("change.value", value, shape);
+  const next =
+    value === undefined
+      ? undefined
+      : checkOf(shape, recordShape)(value, "change.value", ["change", "value"]);
   const where = changed(before, segments, value === undefined);
   const previous = at(before, where);
   if (value === undefined && at(before, segments) === undefined) {

@@ -1,6 +1,6 @@
 // What was changed afterwards, by whom and why? One entry of a record's history. Types only.
 // Follows common practice, no source. Does not cover proof of who it was.
-import type { IsoTime } from "./record.ts";
+import type { IsoTime } from "../shapes/index.ts";
 
 /**
  * One change of a record. What was there before is kept in `previous`; without `previous` nothing was.

@@ -2,8 +2,9 @@
 // Follows ISO/IEC 17025:2017 only in asking for the date; what interval is right is the user's rule.
 // Does not cover whether the certificate covers the range.
 import { type Assumption, type Caution, statement } from "../assessment/assessment.ts";
-import { surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
+import type { IsoTime } from "../shapes/index.ts";
+import { surelyBefore } from "../shapes/index.ts";
+import type { InstallationRecord } from "./record.ts";
 import type { InstrumentIdentity, Instruments } from "./record-equipment.ts";
 
 type Use = readonly [instrument: keyof Instruments, path: string, used: unknown, at?: IsoTime];

@@ -1,10 +1,8 @@
 // Is this a record? Its form, and that of its history.
-// Follows record-shape.ts. Does not cover whether a figure is possible: the steps say that.
-import { objectOf } from "../quantity/check.ts";
+// Follows recordShape, which is derived from the type. Does not cover whether a figure is possible: the steps say that.
+import { checkOf } from "../shapes/index.ts";
+import { recordShape } from "./generated/record-shape.ts";
 import type { InstallationRecord } from "./record.ts";
-import { shapeAt } from "./record-path.ts";
-import { recordShape } from "./record-shape.ts";
-import { shaped } from "./shape.ts";
 
 /**
  * Checks the form of a record that came from outside: every field known and of its form. The copy that
@@ -25,17 +23,7 @@ import { shaped } from "./shape.ts";
  * ```
  */
 export function checkRecord(record: unknown): InstallationRecord {
-  const checked = shaped(
-    "",
-    objectOf("record", record as object),
-    recordShape,
-  ) as InstallationRecord;
-  if (!checked.history) return checked;
-  const history = checked.history.map((entry, i) => {
-    const shape = shapeAt(`history[${i}].path`, entry.path);
-    if (entry.previous === undefined) return entry;
-    const previous = shaped(`history[${i}].previous`, entry.previous, shape);
-    return Object.freeze({ ...entry, previous });
-  });
-  return Object.freeze({ ...checked, history: Object.freeze(history) });
+  return check(record, "record");
 }
+
+const check = /* @__PURE__ */ checkOf<InstallationRecord>(recordShape);

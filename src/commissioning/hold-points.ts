@@ -2,8 +2,9 @@
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover who may release a hold: licensed practice and local code say that.
 import { type Statement, statement } from "../assessment/assessment.ts";
-import { surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
+import type { IsoTime } from "../shapes/index.ts";
+import { surelyBefore } from "../shapes/index.ts";
+import type { InstallationRecord } from "./record.ts";
 import type { StepName, Tried } from "./step.ts";
 
 /** What waits for proof. Source: common practice, no source. */

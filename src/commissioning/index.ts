@@ -6,14 +6,32 @@
  *
  * @module commissioning
  */
+
+export type {
+  AtShape,
+  CasesShape,
+  Draft,
+  EachShape,
+  EitherShape,
+  Fields,
+  FieldsShape,
+  IsoTime,
+  ItemsShape,
+  ListShape,
+  NamedShape,
+  Shape,
+  UnitShape,
+  WordsShape,
+} from "../shapes/index.ts";
 export { amend, type Change, recordRevision } from "./amend.ts";
 export type { Amendment } from "./amendment.ts";
 export { assessInstallation, type InstallationAssessment } from "./assess-installation.ts";
 export { checkRecord } from "./check-record.ts";
 export type { CheckName, CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
+export { recordShape } from "./generated/record-shape.ts";
 export type { HoldName, HoldPoint } from "./hold-points.ts";
 export type { NotApplicable, OptionalStep } from "./not-applicable.ts";
-export type { InstallationRecord, IsoTime, Photo, Signature, Valves } from "./record.ts";
+export type { InstallationRecord, Photo, Signature, Valves } from "./record.ts";
 export type { ChargeReading, Drain, OperatingReading, Room } from "./record-building.ts";
 export type {
   Equipment,
@@ -24,7 +42,6 @@ export type {
   UnitPlate,
 } from "./record-equipment.ts";
 export type { Circuit, Power, SupplyPart } from "./record-power.ts";
-export { recordShape } from "./record-shape.ts";
 export type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
 export {
   type CircuitRulesName,
@@ -32,5 +49,5 @@ export {
   type VoltageStandardName,
   voltageStandards,
 } from "./rule-names.ts";
-export type { Fields, ObjectShape, Shape } from "./shape.ts";
+
 export type { InstallationStep, StepName, StepProblem } from "./step.ts";

@@ -2,11 +2,12 @@
 // Follows the modules quantity, refrigerants and line-set.
 // Does not cover a guess: what is not recorded is undefined.
 import { type Assessment, statement } from "../assessment/assessment.ts";
-import { tubeVolume } from "../line-set/index.ts";
+import { type TubeSize, tubeVolume } from "../line-set/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
 import { siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Refrigerant, refrigerantByDesignation } from "../refrigerants/index.ts";
+import { whole } from "../shapes/index.ts";
 import type { InstallationRecord } from "./record.ts";
 
 /** The atmosphere at the site: measured, or the average at its altitude. */
@@ -29,7 +30,8 @@ export function volumeOf({ tubing }: InstallationRecord): Quantity<"volume"> | u
   const { liquid, vapor, length, otherVolume } = tubing ?? {};
   if (!liquid || !vapor || !length || !otherVolume) return undefined;
   siOf("volume", otherVolume, "volume", { min: 0 });
-  return otherVolume.plus(tubeVolume(liquid, length)).plus(tubeVolume(vapor, length));
+  const tubes = [liquid, vapor].map((tube) => tubeVolume(whole<TubeSize>(tube), length));
+  return tubes.reduce((sum, one) => sum.plus(one), otherVolume);
 }
 
 /** A check that the record itself answers. */

@@ -1,6 +1,6 @@
 // Which steps may a person declare not applicable? The declaration as it stands in a record.
 // Follows common practice, no source. Does not cover whether the record bears it out: see declared.ts.
-import type { IsoTime } from "./record.ts";
+import type { IsoTime } from "../shapes/index.ts";
 
 /**
  * The steps that an installation may do without: `line-run` (lines of a fixed length that came with the

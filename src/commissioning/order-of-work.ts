@@ -3,17 +3,18 @@
 // Does not cover what may not be done before its proof: see hold-points.ts.
 import { overallOutcome, type Statement, statement } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { IsoTime } from "../shapes/index.ts";
+import { type Dated, surelyBefore } from "../shapes/index.ts";
 import type { StepCheck } from "./check-verdicts.ts";
-import { type Dated, surelyBefore } from "./iso-time.ts";
 import { stated } from "./job.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
+import type { InstallationRecord } from "./record.ts";
 import { spread } from "./spread.ts";
 import type { StepName, Tried } from "./step.ts";
 
 /** What was read, over some time or at once; `at` is the end. */
 interface Read {
   readonly at?: IsoTime;
-  readonly readings?: readonly { readonly elapsed?: Quantity<"duration"> }[];
+  readonly readings?: readonly { readonly elapsed?: Quantity<"duration"> | undefined }[];
 }
 
 /** The step, with what was done after the test that should have proven it had begun. */

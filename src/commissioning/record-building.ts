@@ -5,22 +5,22 @@ import type { IndoorUnitPlace, RoomUnit } from "../charge-limit/index.ts";
 import type { CondensatePumpInput, DrainRoute, SlopeReading } from "../condensate/index.ts";
 import type { ApproachRange, RunningMode, ServiceReading } from "../operating-check/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { IsoTime } from "./record.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
 
 /** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. Source: none; the library's own type. */
 export interface Drain {
   /** Measured slope of the pipe. */
-  readonly slope?: SlopeReading;
+  readonly slope?: Draft<SlopeReading>;
   /** The slope asked for; that of the codes when left out. */
   readonly requiredSlope?: Quantity<"ratio">;
   /** Horizontal length. */
   readonly run?: Quantity<"length">;
   /** Where it runs. */
-  readonly route?: DrainRoute;
+  readonly route?: Draft<DrainRoute>;
   /** Measured pitch of the indoor unit towards its drain. */
-  readonly unitPitch?: SlopeReading;
+  readonly unitPitch?: Draft<SlopeReading>;
   /** The pump and what it has to do. */
-  readonly pump?: CondensatePumpInput;
+  readonly pump?: Draft<CondensatePumpInput>;
   /** Whether water that was poured into the pan came out where it should. */
   readonly waterRanOff?: boolean;
   /** When it was measured. */
@@ -68,9 +68,9 @@ export interface OperatingReading {
   /** Air that enters the outdoor coil. */
   readonly outdoorTemperature?: Quantity<"temperature">;
   /** How far the evaporating temperature may lie below its air. */
-  readonly evaporatorApproach?: ApproachRange;
+  readonly evaporatorApproach?: Draft<ApproachRange>;
   /** How far the condensing temperature may lie above its air. */
-  readonly condenserApproach?: ApproachRange;
+  readonly condenserApproach?: Draft<ApproachRange>;
   /** What the gauge shows. */
   readonly pressure?: Quantity<"gaugePressure">;
   /** The port that it is on. */

@@ -3,9 +3,10 @@
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, statement } from "../assessment/assessment.ts";
 import { isQuantity } from "../quantity/json.ts";
+import type { IsoTime } from "../shapes/index.ts";
+import { type Dated, surelyBefore } from "../shapes/index.ts";
 import { hasWords } from "./has-words.ts";
-import { type Dated, surelyBefore } from "./iso-time.ts";
-import type { InstallationRecord, IsoTime } from "./record.ts";
+import type { InstallationRecord } from "./record.ts";
 
 /** Cautions about the record itself. */
 export function recordCautions(record: InstallationRecord): Caution[] {

@@ -8,9 +8,9 @@ import type { ChargeRate, RunLimits, ShortLineRule } from "../line-set/index.ts"
 import type { ChargedSystem, ExpansionPlace } from "../operating-check/index.ts";
 import type { GasThermometer, TestGauge } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { VoltageRange, Voltmeter } from "../supply-voltage/index.ts";
 import type { VacuumGauge } from "../vacuum-decay/index.ts";
-import type { IsoTime } from "./record.ts";
 
 /** Where the installation is. Source: none; the library's own type. */
 export interface Site {
@@ -37,11 +37,11 @@ export interface UnitPlate {
  */
 export interface Manual {
   /** Limits of the run. */
-  readonly run?: RunLimits;
+  readonly run?: Draft<RunLimits>;
   /** Length of line that the factory charge covers. */
   readonly preChargedLength?: Quantity<"length">;
   /** Added charge per length. */
-  readonly chargeRate?: ChargeRate;
+  readonly chargeRate?: Draft<ChargeRate>;
   /** What happens below the pre-charged length. */
   readonly shortLineRule?: ShortLineRule;
   /** Least pressure of the tightness test. */
@@ -81,7 +81,7 @@ export interface Equipment {
   /** Rated voltages: one, or both of a dual plate. */
   readonly ratedVoltages?: readonly Quantity<"voltage">[];
   /** Range of voltage that the plate prints. */
-  readonly voltageRange?: VoltageRange;
+  readonly voltageRange?: Draft<VoltageRange>;
   /** What sets the flow of refrigerant. */
   readonly meteringDevice?: ChargedSystem["meteringDevice"];
   /** How the compressor runs. */
@@ -115,7 +115,7 @@ export interface Instruments {
   /** Thermometer of the pressure test. */
   readonly gasThermometer?: InstrumentIdentity & GasThermometer;
   /** Vacuum gauge. */
-  readonly vacuumGauge?: InstrumentIdentity & VacuumGauge;
+  readonly vacuumGauge?: InstrumentIdentity & Draft<VacuumGauge>;
   /** Charging scale. */
   readonly scale?: InstrumentIdentity & Instrument<"mass">;
   /** Tape or measuring wheel for the tubing. */

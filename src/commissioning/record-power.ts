@@ -9,8 +9,8 @@ import type {
   SupplySystemName,
 } from "../circuit-protection/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { VoltageMeasuredAt, VoltageReading } from "../supply-voltage/index.ts";
-import type { IsoTime } from "./record.ts";
 import type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
 
 /** The branch circuit. Source: none; the library's own type. */
@@ -18,9 +18,9 @@ export interface Circuit {
   /** The adopted rules by name. */
   readonly rules?: CircuitRulesName;
   /** How the cable runs. */
-  readonly wiring?: AwgWiring | MetricWiring;
+  readonly wiring?: Draft<AwgWiring> | Draft<MetricWiring>;
   /** What is fitted. */
-  readonly installed?: InstalledCircuit;
+  readonly installed?: Draft<InstalledCircuit>;
   /** Power factor while running. */
   readonly powerFactor?: number;
   /** Where it stands. */
@@ -32,7 +32,7 @@ export interface Circuit {
 /** The readings of the supply. Source: none; the library's own type. */
 export interface SupplyPart {
   /** One reading or a log. */
-  readonly readings?: readonly VoltageReading[];
+  readonly readings?: readonly Draft<VoltageReading>[];
   /** At the service entrance or at the unit. */
   readonly measuredAt?: VoltageMeasuredAt;
   /** The standard of the supply by name. */

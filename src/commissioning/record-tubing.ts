@@ -5,15 +5,15 @@ import type { FlareLimits, FlareTube } from "../flare-joint/index.ts";
 import type { LineRunInput, TubeSize } from "../line-set/index.ts";
 import type { PressureTestCriterion, TestReading, Wall } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { DecayReading, PolicyName, VacuumDecayOptions } from "../vacuum-decay/index.ts";
-import type { IsoTime } from "./record.ts";
 
 /** The line set as it runs. Source: none; the library's own type. */
 export interface Tubing {
   /** Liquid line. */
-  readonly liquid?: TubeSize;
+  readonly liquid?: Draft<TubeSize>;
   /** Vapour line. */
-  readonly vapor?: TubeSize;
+  readonly vapor?: Draft<TubeSize>;
   /** Length one way, with what is coiled up. */
   readonly length?: Quantity<"length">;
   /** Height difference of the units. */
@@ -46,7 +46,7 @@ export interface Joint {
   /** Torque at which the wrench clicked. */
   readonly torque?: Quantity<"torque">;
   /** The manual's window of torque. */
-  readonly torqueWindow?: FlareLimits<"torque">;
+  readonly torqueWindow?: Draft<FlareLimits<"torque">>;
   /** Turn from the point where the torque rises, where there was no wrench. */
   readonly turn?: Quantity<"angle">;
   /** Outside diameter of the flare. */
@@ -62,9 +62,9 @@ export interface Joint {
 /** The nitrogen test. Source: none; the library's own type. */
 export interface PressureTestPart {
   /** Two readings or more, in order. Three or more need `elapsed`. */
-  readonly readings?: readonly TestReading[];
+  readonly readings?: readonly Draft<TestReading>[];
   /** The limit that was stated; without one nothing passes. */
-  readonly criterion?: PressureTestCriterion;
+  readonly criterion?: Draft<PressureTestCriterion>;
   /** What the walls are made of. */
   readonly wall?: Wall;
   /** When the last reading was taken. */
@@ -74,7 +74,7 @@ export interface PressureTestPart {
 /** The watch after the evacuation. Source: none; the library's own type. */
 export interface Evacuation {
   /** The log since the pump was valved off. */
-  readonly readings?: readonly DecayReading[];
+  readonly readings?: readonly Draft<DecayReading>[];
   /** Name of the acceptance policy, a key of `acceptancePolicies`. */
   readonly policy?: PolicyName;
   /** Temperature of the warmest part. */

@@ -1,20 +1,13 @@
 // What was installed, measured and signed? The record of one installation, as data.
 // Follows no single standard; the parts are those that the modules of this library judge.
 // Does not cover how it is stored: a quantity keeps itself by `toJSON` and `fromJSON`.
+import type { IsoTime } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 import type { Drain, OperatingReading, Room } from "./record-building.ts";
 import type { Equipment, Instruments, Site } from "./record-equipment.ts";
 import type { Power } from "./record-power.ts";
 import type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
-
-/**
- * A date or a moment by ISO 8601, stated by the caller: `2026-05-04`, `2026-05-04T14:30` or
- * `2026-05-04T14:30:00+02:00`. The library has no clock.
- *
- * Source: ISO 8601-1:2019, calendar dates and extended format; from memory.
- */
-export type IsoTime = string;
 
 /** The service valves. Source: none; the library's own type. */
 export interface Valves {

@@ -3,6 +3,7 @@
 // Does not cover what a check decides: the modules do.
 import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import type { Draft } from "../shapes/index.ts";
 import type { CheckName, CheckVerdicts, StepCheck } from "./check-verdicts.ts";
 import type { NotApplicable } from "./not-applicable.ts";
 
@@ -121,10 +122,13 @@ function recordPath(
   return `${paths[known]}${argument.slice(known.length)}`;
 }
 
-type Loose<T> = { readonly [P in keyof T]: T[P] | undefined };
+type Loose<T> = { readonly [P in keyof T]: T[P] | Draft<T[P]> | undefined };
 
-/** The fields that are there: what a step needs was looked for before. */
-export function given<T extends object>(fields: Loose<T>): T {
+/**
+ * The fields that are there, as the module takes them that is called with them: what a step needs was looked for
+ * before, and what a part still lacks, its module names.
+ */
+export function given<T extends object>(fields: Loose<NoInfer<T>>): T {
   const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
   return Object.fromEntries(entries) as T;
 }

@@ -5,12 +5,17 @@ import {
   assessCondensatePump,
   assessDrainSlope,
   assessIndoorUnitPitch,
+  type CondensatePumpInput,
+  type SlopeReading,
 } from "../condensate/index.ts";
 import {
   assessChargeByGauge,
   assessServiceReading,
+  type ChargedSystem,
   chargingMethod,
 } from "../operating-check/index.ts";
+import type { LineAssessmentInput } from "../refrigerants/index.ts";
+import { whole } from "../shapes/index.ts";
 import { atmosphereNeed, atmosphereOf, refrigerantOf, stated } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { OperatingReading } from "./record-building.ts";
@@ -31,7 +36,7 @@ export function tryDrain({ drain }: InstallationRecord): Tried {
     });
   }
   if (pump) {
-    const check = () => assessCondensatePump(pump);
+    const check = () => assessCondensatePump(whole<CondensatePumpInput>(pump));
     trials.push({ name: "condensate-pump", path: "drain.pump", needs: {}, run: check });
   }
   if (unitPitch) {
@@ -40,7 +45,7 @@ export function tryDrain({ drain }: InstallationRecord): Tried {
       path: "drain.unitPitch",
       needs: {},
       paths: { reading: "drain.unitPitch" },
-      run: () => assessIndoorUnitPitch({ reading: unitPitch }),
+      run: () => assessIndoorUnitPitch({ reading: whole<SlopeReading>(unitPitch) }),
     });
   }
   trials.push({
@@ -138,7 +143,7 @@ function readingTrials(record: InstallationRecord, reading: OperatingReading, i:
       "instruments.temperature": "instruments.lineThermometer",
     },
     run: () => {
-      const system = given({ meteringDevice, compressor, mode });
+      const system = given<ChargedSystem>({ meteringDevice, compressor, mode });
       const { method, reason } = chargingMethod(system);
       // A weighed charge is judged by its step; here it only says that the gauge cannot tell.
       if (method === "weigh") return { ...stated("pass", "", ""), reasons: [reason] };
@@ -152,7 +157,7 @@ function readingTrials(record: InstallationRecord, reading: OperatingReading, i:
           pressureDrop: charge.pressureDrop,
           target: charge.target,
           tolerance: charge.tolerance,
-          instruments: given({
+          instruments: given<LineAssessmentInput["instruments"]>({
             pressure: instruments?.serviceGauge,
             temperature: instruments?.lineThermometer,
           }),

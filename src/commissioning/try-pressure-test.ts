@@ -2,15 +2,11 @@
 // Follows pressure-test, which decides; that the test keeps the marked pressure is common practice, no source.
 // Does not cover where a leak is.
 import type { Assessment } from "../assessment/assessment.ts";
-import {
-  assessPressureLog,
-  assessPressureTest,
-  type LogReading,
-  type TestReading,
-} from "../pressure-test/index.ts";
+import { assessPressureLog, assessPressureTest, type TestReading } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
 import { requireKind, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { whole } from "../shapes/index.ts";
 import { atmosphereNeed, atmosphereOf, stated, volumeOf } from "./job.ts";
 import { belowOwnPressure } from "./own-pressure.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -62,7 +58,7 @@ export function tryPressureTest(record: InstallationRecord): Tried {
         };
         return readings?.length === 2
           ? assessPressureTest(given({ ...setup, start, end }))
-          : assessPressureLog(given({ ...setup, readings: readings as LogReading[] }));
+          : assessPressureLog(given({ ...setup, readings }));
       },
     },
   ];
@@ -109,7 +105,14 @@ export function tryPressureTest(record: InstallationRecord): Tried {
       needs: { ...needs, [path]: limit },
       paths: { ...paths, limit: path },
       run: () =>
-        heldPressure(record, readings ?? [], limit as Quantity<"gaugePressure">, name, text, above),
+        heldPressure(
+          record,
+          whole<TestReading[]>(readings ?? []),
+          limit as Quantity<"gaugePressure">,
+          name,
+          text,
+          above,
+        ),
     });
   }
   return tryAll("pressure-test", trials);

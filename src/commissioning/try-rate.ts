@@ -1,9 +1,15 @@
 // Can the rate of the manual be right for the liquid line of this record? A doubt, never a charge.
 // Follows line-set, which holds it against a line full of liquid; that a doubt leaves the charge open is common
 // practice, no source. Does not cover a rate that nothing is counted by, or a tube or refrigerant that is not known.
-import { type LiquidChargePlausibility, liquidChargePlausibility } from "../line-set/index.ts";
+import {
+  type ChargeRate,
+  type LiquidChargePlausibility,
+  liquidChargePlausibility,
+  type TubeSize,
+} from "../line-set/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { degC } from "../quantity/units/temperature.ts";
+import { whole } from "../shapes/index.ts";
 import { refrigerantOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { Trial } from "./step.ts";
@@ -26,8 +32,8 @@ function plausibility(record: InstallationRecord): LiquidChargePlausibility | un
   if (length.si <= preChargedLength.si && shortLineRule !== "add-and-subtract") return undefined;
   try {
     return liquidChargePlausibility({
-      rate,
-      tube,
+      rate: whole<ChargeRate>(rate),
+      tube: whole<TubeSize>(tube),
       refrigerant: refrigerantOf(record),
       temperature: liquidTemperature,
       expansionDevice: "not-known",

@@ -3,12 +3,13 @@
 // Does not cover other pictures: draw those with the functions of this module.
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
 import type { FigureTextOptions } from "../display/index.ts";
-import type { LogReading, PressureTest, PressureTestLog } from "../pressure-test/index.ts";
+import type { PressureTest, PressureTestLog } from "../pressure-test/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
 import { listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { kPaa, kPag, micron, pascalAbsolute, psia, psig } from "../quantity/units/pressure.ts";
 import { degC, degF } from "../quantity/units/temperature.ts";
-import { acceptancePolicies } from "../vacuum-decay/index.ts";
+import { whole } from "../shapes/index.ts";
+import { acceptancePolicies, type VacuumDecayInput } from "../vacuum-decay/index.ts";
 import { pressureTestPlot } from "./pressure-test-plot.ts";
 import { vacuumDecayPlot } from "./vacuum-decay-plot.ts";
 
@@ -68,7 +69,7 @@ export function recordPlots(
   const test = holdOf(objectOf("record", record));
   const hold = checks.find((one) => one?.name === "pressure-test")?.assessment;
   if (test && hold) {
-    const isAbsolute = record.pressureTest?.readings?.[0]?.pressure.kind === "absolutePressure";
+    const isAbsolute = record.pressureTest?.readings?.[0]?.pressure?.kind === "absolutePressure";
     const [gauge, absolute, warmth] = isMetric ? [kPag, kPaa, degC] : [psig, psia, degF];
     const svg = pressureTestPlot(test, hold, {
       pressureUnit: isAbsolute
@@ -83,7 +84,7 @@ export function recordPlots(
   if (readings && policy && ambient && decay) {
     const log = { readings, ambient, policy: acceptancePolicies[policy] };
     const pressureUnit = units.absolutePressure ?? (isMetric ? pascalAbsolute : micron);
-    const svg = vacuumDecayPlot(log, decay, { pressureUnit });
+    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, { pressureUnit });
     plots.push({ step: "evacuation", title: "Vacuum decay", svg });
   }
   return plots;
@@ -98,6 +99,7 @@ function holdOf(record: InstallationRecord): PressureTest | PressureTestLog | un
   const [start, end] = readings;
   if (!atmosphere || !pressure || !temperature || !start || !end) return undefined;
   const setup = { ...stated, atmosphere, instruments: { pressure, temperature } };
-  if (readings.length === 2) return { ...setup, start, end };
-  return { ...setup, readings: readings as readonly LogReading[] };
+  return readings.length === 2
+    ? whole<PressureTest>({ ...setup, start, end })
+    : whole<PressureTestLog>({ ...setup, readings });
 }

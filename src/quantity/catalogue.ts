@@ -18,6 +18,9 @@ function sorted(): ReadonlyMap<string, ReadonlyMap<string, Unit<Kind>>> {
   return kinds;
 }
 
+/** Every kind that a unit measures. */
+export const everyKind = (): readonly Kind[] => [...bySymbol.keys()] as Kind[];
+
 /** The units of a kind by their symbols; throws where there is no such kind. */
 export function unitsBySymbol<K extends Kind>(
   argument: string,

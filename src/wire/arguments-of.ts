@@ -1,5 +1,24 @@
-// How do the arguments of a function travel? One input as it is, several as one object by their names.
-// Follows the function's type; an argument that is added there no longer compiles. Does not cover overloads.
+// What does a function take and give, as one value that can travel? Types only.
+// Follows the function's own type; several arguments travel as one object by the names of its parameters.
+// Does not cover more than two overloads: no function of the library has them.
+
+/** The arguments of a function as a tuple, of either overload. */
+type Given<F> = F extends { (...a: infer A): unknown; (...b: infer B): unknown }
+  ? unknown[] extends A
+    ? B
+    : A | B
+  : F extends (...a: infer A) => unknown
+    ? A
+    : never;
+
+/** What a function gives, of either overload. */
+type Returned<F> = F extends { (...a: never): infer A; (...b: never): infer B }
+  ? unknown extends A
+    ? B
+    : A | B
+  : F extends (...a: never) => infer A
+    ? A
+    : never;
 
 /**
  * What a function of one argument takes.
@@ -8,10 +27,16 @@
  *
  * @typeParam F - The function.
  */
-export type InputOf<F extends (input: never) => unknown> = Parameters<F>[0];
+export type InputOf<F> = NonNullable<Given<F> extends readonly (infer One)[] ? One : never>;
 
-/** A name for each argument. Source: none; the library's own type. */
-export type NamesFor<P extends readonly unknown[]> = { readonly [I in keyof P]-?: string };
+/**
+ * What a function gives.
+ *
+ * Source: none; the library's own type.
+ *
+ * @typeParam F - The function.
+ */
+export type ResultOf<F> = Returned<F>;
 
 /**
  * The arguments of a function by the names of its parameters, in their order.
@@ -21,11 +46,12 @@ export type NamesFor<P extends readonly unknown[]> = { readonly [I in keyof P]-?
  * @typeParam F - The function.
  * @typeParam Names - The name of each parameter.
  */
-export type ArgumentsOf<
-  F extends (...given: never) => unknown,
-  Names extends NamesFor<Parameters<F>>,
-> = {
-  readonly [I in keyof Parameters<F> as I extends keyof Names & `${number}`
-    ? Names[I] & string
-    : never]: Parameters<F>[I];
-};
+export type ArgumentsOf<F, Names extends readonly string[]> = ByName<Given<F>, Names>;
+
+type ByName<P, Names extends readonly string[]> = P extends readonly unknown[]
+  ? {
+      readonly [I in keyof P as I extends keyof Names & `${number}`
+        ? Names[I] & string
+        : never]: P[I];
+    }
+  : never;

@@ -1,33 +1,42 @@
 // How does a value travel as JSON and come back? One codec for one shape.
-// Follows RFC 8259 (JSON) and JSON Schema draft 2020-12.
+// Follows RFC 8259 (JSON), JSON Schema draft 2020-12 and Standard Schema, version 1.
 // Does not cover how it is stored or sent, nor whether its figures are right.
-import * as z from "zod/mini";
 import { numberOf } from "../quantity/check.ts";
-import { throwFirst } from "./first-problem.ts";
+import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import {
+  errorOf,
+  type Finding,
+  pathText,
+  type Shape,
+  shown,
+  startWalk,
+  type Visit,
+  visitOf,
+} from "../shapes/index.ts";
 import { type Format, inPresentVersion } from "./format.ts";
-import { jsonSchemaOf } from "./json-schema-of.ts";
+import { jsonSchemaOf, type SchemaWords } from "./json-schema-of.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
-import { plainCopy } from "./plain-copy.ts";
-import { readable, refuse, shown } from "./refuse.ts";
-import { scanText } from "./scan-text.ts";
-import { schemaOf } from "./schema-of.ts";
-import type { FormOf, WireShape } from "./wire-shape.ts";
+import { reading } from "./read-json.ts";
+import { namesIn, refuseTwice } from "./scan-text.ts";
+import type { StandardProps } from "./standard-schema.ts";
+import { writing } from "./write-json.ts";
 
 /**
  * JSON in and out for one type. Unknown fields are refused, a field that stands twice is refused, and
  * every error is an {@link InvalidInputError} that names the path.
  *
- * Source: RFC 8259, sections 3, 4 and 9; JSON Schema, draft 2020-12.
+ * Source: RFC 8259, sections 3, 4 and 9; JSON Schema, draft 2020-12; Standard Schema, version 1.
  */
 export interface Codec<T> {
   /**
-   * Reads JSON text. A number nearer to 0 than a double can be (1e-400) is read as 0, as `JSON.parse` does and
-   * RFC 8259, section 6, allows; no instrument shows one. One beyond the largest double is refused.
+   * Reads JSON text; a byte-order mark before it is left out. A number nearer to 0 than a double can be (1e-400)
+   * is read as 0, as `JSON.parse` does and RFC 8259, section 6, allows; no instrument shows one. One beyond the
+   * largest double is refused.
    *
    * @param text - The text.
    * @param limits - How much is read; {@link defaultLimits} for what is left out.
-   * @returns The value, with live quantities.
+   * @returns The value, frozen, with live quantities.
    * @throws {@link InvalidInputError} that names the path where the text is not such a value.
    */
   parse(text: string, limits?: Partial<WireLimits>): T;
@@ -37,10 +46,19 @@ export interface Codec<T> {
    *
    * @param json - What `JSON.parse` gave.
    * @param limits - How much is read; {@link defaultLimits} for what is left out.
-   * @returns The value, with live quantities.
+   * @returns The value, frozen, with live quantities.
    * @throws {@link InvalidInputError} that names the path where the data are not such a value.
    */
   decode(json: unknown, limits?: Partial<WireLimits>): T;
+  /**
+   * Everything that is wrong with JSON data, at most 1000 places: for a form that marks each field.
+   *
+   * @param json - What `JSON.parse` gave.
+   * @param limits - How much is read; {@link defaultLimits} for what is left out.
+   * @returns Each place with its path, what stands there and what is allowed; none when {@link Codec.decode}
+   * reads it.
+   */
+  problems(json: unknown, limits?: Partial<WireLimits>): readonly InputProblem[];
   /**
    * Writes JSON data: each quantity in its own unit, to twelve significant digits; fields in the order of
    * the type.
@@ -64,76 +82,149 @@ export interface Codec<T> {
   /**
    * The form, for programs in other languages.
    *
-   * @returns JSON Schema, draft 2020-12. Values that only a computation can refuse (−500 °F, 30 February)
-   * are allowed by it.
+   * @returns JSON Schema, draft 2020-12, with what each field is. Values that only a computation can refuse
+   * (−500 °F, 30 February) are allowed by it.
    */
   jsonSchema(): JsonObject;
+  /** The form as data, from which all of this is made. */
+  readonly shape: Shape;
+  /** JSON data in, for form libraries and servers that take any validator. */
+  readonly "~standard": StandardProps<T>;
 }
 
 /** What a codec is made of. */
-export interface CodecParts<T> {
+export interface CodecParts {
+  /** Its own name: that of its JSON Schema. */
+  readonly id: string;
   /** What the whole is called in errors. */
   readonly name: string;
-  /** Its shape, made when it is first needed. */
-  readonly shape: () => FormOf<T>;
+  readonly shape: Shape;
   /** Versions, where the format has them. */
   readonly format?: Format;
-  /** What else has to hold; runs after reading and before writing. */
-  readonly check?: (value: T) => T;
+  /** What its types and fields are, where the shape itself does not say it. */
+  readonly words?: SchemaWords;
+}
+
+/** How many problems are listed. */
+const most = 1000;
+
+/** What reading or writing came to. */
+interface Walked {
+  readonly value: unknown;
+  readonly findings: readonly Finding[];
+  /** How many names of fields were seen. */
+  readonly names: number;
 }
 
 /** The codec of a shape. */
-export function codecOf<T>({
-  name,
-  shape,
-  format,
-  check = (value) => value,
-}: CodecParts<T>): Codec<T> {
-  let made: z.ZodMiniType | undefined;
-  const schema = () => {
-    made ??= schemaOf(shape() as WireShape);
-    return made;
+export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Codec<T> {
+  let [reads, writes]: (Visit | undefined)[] = [];
+  const readVisit = () => (reads ??= visitOf(shape, reading));
+  const writeVisit = () => (writes ??= visitOf(shape, writing));
+
+  const read = (json: unknown, limits: WireLimits, upTo: number): Walked =>
+    walked(readVisit(), json, limits, upTo, format);
+
+  function walked(
+    visit: Visit,
+    given: unknown,
+    limits: WireLimits,
+    upTo: number,
+    versions?: Format,
+  ): Walked {
+    const walk = startWalk(limits, upTo);
+    try {
+      const value = versions ? inPresentVersion(given, versions) : given;
+      const made = visit.of(value, walk);
+      return { value: made, findings: walk.findings, names: walk.names };
+    } catch (error) {
+      if (isInvalidInputError(error)) throw error;
+      // A getter or a proxy of the caller's.
+      const allowed = "data that can be read";
+      throw new InvalidInputError({
+        argument: name,
+        value: "an object that cannot be read",
+        allowed,
+      });
+    }
+  }
+
+  const whole = <V>({ value, findings: [first] }: Walked): V => {
+    if (first) throw errorOf(first, name);
+    return value as V;
   };
+
   const codec: Codec<T> = {
-    parse(text, limits) {
-      if (typeof text !== "string") refuse(name, shown(text), "a JSON text");
-      scanText(text, limitsOf(limits), name);
-      let json: unknown;
-      try {
-        json = JSON.parse(text);
-      } catch (error) {
-        refuse(name, shown(text), "a JSON text", (error as Error).message.slice(0, 120));
-      }
-      return codec.decode(json, limits);
+    shape,
+    parse(given, stated) {
+      const limits = limitsOf(stated);
+      if (typeof given !== "string") throw refused(shown(given));
+      const text = given.startsWith("\uFEFF") ? given.slice(1) : given;
+      const names = namesIn(text, limits, name);
+      const result = read(parsed(text), limits, 1);
+      // As many names in the text as in what was made of it: then none stood twice. Else it is looked for.
+      if (result.names !== names || result.findings.length > 0) refuseTwice(text, name);
+      return whole(result);
     },
-    decode(given, limits) {
-      const copy = plainCopy(given, limitsOf(limits), name);
-      const json = format ? inPresentVersion(copy, format) : copy;
-      const read = z.safeDecode(schema(), json as never);
-      if (!read.success) throwFirst(read.error.issues, json, name);
-      return check(read.data as T);
-    },
-    encode(value, limits) {
-      const shape = schema();
-      const write = () => {
-        const checked = check(value);
-        const written = z.safeEncode(shape, checked as never);
-        if (!written.success) throwFirst(written.error.issues, checked, name);
-        return written.data;
-      };
-      const data = readable(write, () =>
-        refuse(name, "an object that cannot be read", "a value of its type"),
-      );
-      return plainCopy(data, limitsOf(limits), name) as JsonValue;
-    },
-    stringify(value, spaces = 0, limits) {
+    decode: (json, stated) => whole(read(json, limitsOf(stated), 1)),
+    problems: (json, stated) =>
+      findingsIn(json, limitsOf(stated)).map(({ path, ...problem }) => ({
+        argument: pathText(path, name),
+        ...problem,
+      })),
+    encode: (value, stated) => whole(walked(writeVisit(), value, limitsOf(stated), 1)),
+    stringify(value, spaces = 0, stated = {}) {
       numberOf("spaces", spaces, { min: 0, max: 10 });
+      const limits = limitsOf(stated);
       const text = JSON.stringify(codec.encode(value, limits), undefined, spaces);
-      scanText(text, limitsOf(limits), name);
-      return text;
+      if (text.length <= limits.textLength) return text;
+      const allowed = `at most ${limits.textLength}`;
+      throw new InvalidInputError({
+        argument: name,
+        value: `a text of ${text.length} characters`,
+        allowed,
+      });
     },
     jsonSchema: () =>
-      jsonSchemaOf(shape() as WireShape, format ? `${name}, version ${format.version}` : name),
+      jsonSchemaOf(shape, {
+        id,
+        title: format ? `${name}, version ${format.version}` : name,
+        words,
+      }),
+    "~standard": {
+      version: 1,
+      vendor: "hvac-install-math",
+      validate(json) {
+        const found = findingsIn(json, limitsOf());
+        const issues = found.map((one) => ({
+          message: errorOf(one, name).message,
+          path: one.path,
+        }));
+        return issues.length > 0 ? { issues } : { value: codec.decode(json) };
+      },
+    },
   };
+
+  function findingsIn(json: unknown, limits: WireLimits): readonly Finding[] {
+    try {
+      return read(json, limits, most).findings;
+    } catch (error) {
+      if (!isInvalidInputError(error)) throw error;
+      const { argument, value, allowed, hint } = error;
+      return [{ path: argument === name ? [] : [argument], value, allowed, hint }];
+    }
+  }
+
+  const refused = (value: string, hint = "") =>
+    new InvalidInputError({ argument: name, value, allowed: "a JSON text", hint });
+
+  function parsed(text: string): unknown {
+    try {
+      return JSON.parse(text);
+    } catch (error) {
+      throw refused(shown(text), (error as Error).message.slice(0, 120));
+    }
+  }
+
   return codec;
 }

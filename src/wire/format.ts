@@ -1,7 +1,9 @@
 // In which version of the format was this written, and how does it become the present one?
 // Follows no standard. Does not cover versions to come: they are refused by name.
+
+import { InvalidInputError } from "../quantity/errors.ts";
+import { isRecord, shown } from "../shapes/index.ts";
 import type { JsonObject } from "./json-value.ts";
-import { refuse, shown } from "./refuse.ts";
 
 /** How a document of one version becomes one of the next: a pure function on JSON data, which it leaves as it is. */
 export interface FormatStep {
@@ -19,9 +21,9 @@ export interface Format {
 
 /** The document in the present version of its format. */
 export function inPresentVersion(json: unknown, { version, steps }: Format): unknown {
-  const written = (json as { version?: unknown } | null)?.version;
+  if (!isRecord(json)) return json; // the shape says so
+  const written = json.version;
   if (!Number.isInteger(written) || (written as number) < 1) {
-    if (typeof json !== "object" || json === null || Array.isArray(json)) return json; // the schema says so
     refuse("version", shown(written), `a whole number from 1 to ${version}`);
   }
   if ((written as number) > version) {
@@ -35,4 +37,8 @@ export function inPresentVersion(json: unknown, { version, steps }: Format): unk
     document = { ...step.change(document), version: from + 1 };
   }
   return document;
+}
+
+function refuse(argument: string, value: string, allowed: string, hint = ""): never {
+  throw new InvalidInputError({ argument, value, allowed, hint });
 }

@@ -1,10 +1,20 @@
 // What may other languages write? The JSON Schema of a shape.
-// Follows JSON Schema draft 2020-12. Quantities stand once, under $defs.
+// Follows JSON Schema draft 2020-12. Quantities and types with a name stand once, under $defs.
 // Does not cover limits, nor values that no quantity can have (−400 °C).
+import { everyKind, unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import type { JsonObject } from "./json-value.ts";
-import { unitsOf } from "./units-of.ts";
-import type { WireShape } from "./wire-shape.ts";
+import type { FieldsShape, Shape } from "../shapes/index.ts";
+import type { JsonObject, JsonValue } from "./json-value.ts";
+
+/** What types and their fields are, by type and field; the type itself has no field's name. */
+export type SchemaWords = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+/** What a schema is made of besides its shape. */
+interface SchemaParts {
+  readonly id: string;
+  readonly title: string;
+  readonly words: SchemaWords | undefined;
+}
 
 const object = (properties: JsonObject, required: readonly string[]): JsonObject => ({
   type: "object",
@@ -15,6 +25,7 @@ const object = (properties: JsonObject, required: readonly string[]): JsonObject
 
 const primitives: Readonly<Record<string, JsonObject>> = {
   text: { type: "string" },
+  path: { type: "string" },
   number: { type: "number" },
   flag: { type: "boolean" },
   any: {},
@@ -26,40 +37,73 @@ const primitives: Readonly<Record<string, JsonObject>> = {
   },
 };
 
+const described = (text: string | undefined): JsonObject => (text ? { description: text } : {});
+
 /** The JSON Schema of a shape under a name of its own. */
-export function jsonSchemaOf(shape: WireShape, title: string): JsonObject {
-  const kinds = new Map<Kind, JsonObject>();
-  const made = (own: WireShape): JsonObject => {
+export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaParts): JsonObject {
+  const definitions = new Map<string, JsonValue>();
+
+  /** What a type is called in the schema, defined once. */
+  const defined = (name: string, make: () => JsonObject): JsonObject => {
+    if (!definitions.has(name)) {
+      definitions.set(name, {}); // keeps its place in the order
+      definitions.set(name, make());
+    }
+    return { $ref: `#/$defs/${name}` };
+  };
+
+  const quantity = (kind: Kind): JsonObject =>
+    defined(kind, () => {
+      const unit = { enum: [...unitsBySymbol("kind", kind).keys()] };
+      return object({ kind: { const: kind }, value: { type: "number" }, unit }, [
+        "kind",
+        "value",
+        "unit",
+      ]);
+    });
+
+  const fields = ({ type = "", fields: own, says, about }: FieldsShape): JsonObject => {
+    const texts = about ?? words[type] ?? {};
+    const names = Object.keys(own).map((name) => [name, name.replace("?", "")] as const);
+    const properties = names.map(([name, plain]) => {
+      return [plain, { ...made(own[name] as Shape), ...described(texts[plain]) }];
+    });
+    const required = names.filter(([name, plain]) => name === plain).map(([name]) => name);
+    return { ...described(says ?? texts[""]), ...object(Object.fromEntries(properties), required) };
+  };
+
+  function made(own: Shape, isRoot = false): JsonObject {
     if (typeof own === "string") {
       if (Object.hasOwn(primitives, own)) return primitives[own] as JsonObject;
-      const kind = own as Kind;
-      const fields = {
-        kind: { const: kind },
-        value: { type: "number" },
-        unit: { enum: [...unitsOf(kind).keys()] },
-      };
-      kinds.set(kind, object(fields, Object.keys(fields)));
-      return { $ref: `#/$defs/${kind}` };
+      return own === "quantity" ? { anyOf: everyKind().map(quantity) } : quantity(own as Kind);
     }
-    if ("words" in own) return { enum: own.words };
+    if ("words" in own)
+      return own.type && !isRoot
+        ? defined(own.type, () => ({ enum: own.words }))
+        : { enum: own.words };
+    if ("fields" in own)
+      return own.type && !isRoot ? defined(own.type, () => fields(own)) : fields(own);
     if ("list" in own) return { type: "array", items: made(own.list) };
     if ("items" in own) {
-      return { type: "array", items: made(own.items), minItems: own.count, maxItems: own.count };
+      const count = own.items.length;
+      const prefixItems = own.items.map((one) => made(one));
+      return { type: "array", prefixItems, items: false, minItems: count, maxItems: count };
     }
-    if ("either" in own) return { anyOf: own.either.map(made) };
-    if ("named" in own) return { enum: Object.keys(own.named) };
+    if ("either" in own) return { anyOf: own.either.map((one) => made(one)) };
+    if ("cases" in own)
+      return { anyOf: [...new Set(Object.values(own.cases))].map((one) => made(one)) };
+    if ("named" in own) return { enum: Object.keys(own.named()) };
+    if ("unit" in own) return { enum: [...unitsBySymbol("kind", own.unit).keys()] };
     if ("each" in own) return { type: "object", additionalProperties: made(own.each) };
-    const fields = Object.entries<WireShape>(own.fields).map(([name, field]) => [
-      name,
-      made(field),
-    ]);
-    return object(Object.fromEntries(fields), own.required ?? []);
-  };
-  const schema = made(shape);
+    return {}; // what the path beside it allows
+  }
+
+  const whole = made(shape, true);
   return {
     $schema: "https://json-schema.org/draft/2020-12/schema",
+    $id: `urn:hvac-install-math:${id}`,
     title,
-    ...schema,
-    $defs: Object.fromEntries(kinds),
+    ...whole,
+    $defs: Object.fromEntries(definitions),
   };
 }

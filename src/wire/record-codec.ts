@@ -1,10 +1,10 @@
 // How does the record of an installation travel as JSON?
-// Follows recordShape of commissioning, which alone knows the fields.
+// Follows recordShape of commissioning, which is derived from the type of the record.
 // Does not cover what the record proves: assessInstallation says that.
-import { checkRecord, type InstallationRecord, recordShape } from "../commissioning/index.ts";
+import { type InstallationRecord, recordShape } from "../commissioning/index.ts";
 import { type Codec, codecOf } from "./codec.ts";
+import { recordWords } from "./generated/record-words.ts";
 import { recordFormat } from "./record-format.ts";
-import type { ObjectOf } from "./wire-shape.ts";
 
 /**
  * JSON of an installation record, format version 1. What comes back is a checked, frozen record with live
@@ -27,9 +27,10 @@ import type { ObjectOf } from "./wire-shape.ts";
  * recordCodec.parse(text).tubing?.length?.toString(); // => 36 ft
  * ```
  */
-export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf<InstallationRecord>({
+export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf({
+  id: `record-${recordFormat.version}`,
   name: "record",
-  shape: () => recordShape as ObjectOf<InstallationRecord>, // record-shape.ts ties it to the type
+  shape: recordShape,
   format: recordFormat,
-  check: checkRecord,
+  words: recordWords,
 });

@@ -1,62 +1,119 @@
 // Is this text safe to hand to JSON.parse? Its length, depth and number of values, and whether a field stands twice.
 // Follows RFC 8259, section 4 (names should be unique) and 9 (limits). Runs once over the text.
 // Does not cover whether it is JSON at all: JSON.parse says that afterwards.
+import { InvalidInputError } from "../quantity/errors.ts";
+import { pathText } from "../shapes/index.ts";
 import type { WireLimits } from "./limits.ts";
-import { pathText, refuse } from "./refuse.ts";
+
+const [quote, backslash, colon, comma] = [0x22, 0x5c, 0x3a, 0x2c];
+const [brace, bracket, braceEnd, bracketEnd] = [0x7b, 0x5b, 0x7d, 0x5d];
+
+/** Where the text that starts with a quotation mark ends. */
+function endOfText(text: string, start: number): number {
+  let i = start + 1;
+  for (; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code === quote) return i;
+    if (code === backslash) i++;
+  }
+  return i;
+}
+
+function refuse(argument: string, value: string, allowed: string): never {
+  throw new InvalidInputError({ argument, value, allowed });
+}
+
+/** How many names of fields stand in a text; throws where it is too long, too deep, or holds too much. */
+export function namesIn(text: string, limits: WireLimits, whole: string): number {
+  if (text.length > limits.textLength) {
+    refuse(whole, `a text of ${text.length} characters`, `at most ${limits.textLength}`);
+  }
+  const items: number[] = []; // of each open list; an open object has NaN
+  let names = 0;
+  let commas = 0; // each parts two values
+  for (let i = 0; i < text.length; i++) {
+    switch (text.charCodeAt(i)) {
+      case quote:
+        i = endOfText(text, i);
+        break;
+      case colon:
+        names++;
+        break;
+      case comma: {
+        const last = items.length - 1;
+        if (++commas >= limits.values)
+          refuse(whole, "one value more", `at most ${limits.values} values in all`);
+        if (++(items as [number])[last as 0] >= limits.listItems) {
+          refuse(pathAt(text, i, whole), "one item more", `at most ${limits.listItems} in a list`);
+        }
+        break;
+      }
+      case brace:
+      case bracket:
+        if (items.length >= limits.depth) {
+          refuse(pathAt(text, i - 1, whole), "a value this deep", `at most ${limits.depth} deep`);
+        }
+        items.push(text.charCodeAt(i) === bracket ? 0 : Number.NaN);
+        break;
+      case braceEnd:
+      case bracketEnd:
+        items.pop();
+    }
+  }
+  return names;
+}
 
 /** An object or a list that is open: its names so far, and the name or position that is being read. */
 interface Level {
   readonly names: Set<string> | undefined;
   at: string | number;
-  awaitsName: boolean;
 }
 
-/** Throws where the text is too long or too deep, or an object has the same field twice. */
-export function scanText(text: string, limits: WireLimits, whole: string): void {
-  if (text.length > limits.textLength) {
-    refuse(whole, `a text of ${text.length} characters`, `at most ${limits.textLength}`);
-  }
+/** Reads names and positions up to a place in the text; `met` hears of each name. */
+function levelsAt(
+  text: string,
+  end: number,
+  met: (level: Level, open: readonly Level[]) => void,
+): readonly Level[] {
   const open: Level[] = [];
-  let commas = 0; // each parts two values
-  const path = () =>
-    pathText(
-      open.map(({ at }) => at).filter((at) => at !== ""),
-      whole,
-    );
-  let level: Level | undefined;
-  for (let i = 0; i < text.length; i++) {
-    const mark = text[i];
-    if (mark === '"') {
+  let name = ""; // the last text, which a colon makes a name
+  for (let i = 0; i <= end && i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    const level = open.at(-1);
+    if (code === quote) {
       const start = i;
-      while (++i < text.length && text[i] !== '"') if (text[i] === "\\") i++;
-      if (!level?.awaitsName) continue;
-      level.at = nameOf(text.slice(start, i + 1));
-      level.awaitsName = false;
-      if (level.names?.has(level.at))
-        refuse(path(), "a field that stands twice", "each field once");
-      level.names?.add(level.at);
-    } else if (mark === "{" || mark === "[") {
-      if (open.length >= limits.depth) {
-        refuse(path(), "a value this deep", `at most ${limits.depth} deep`);
-      }
-      const isObject = mark === "{";
-      level = {
-        names: isObject ? new Set() : undefined,
-        at: isObject ? "" : 0,
-        awaitsName: isObject,
-      };
-      open.push(level);
-    } else if (mark === "}" || mark === "]") {
-      open.pop();
-      level = open.at(-1);
-    } else if (mark === "," && level) {
-      if (++commas >= limits.values)
-        refuse(whole, "one value more", `at most ${limits.values} values in all`);
-      if (typeof level.at !== "number") level.awaitsName = true;
-      else if (++level.at >= limits.listItems)
-        refuse(path(), "one item more", `at most ${limits.listItems} in a list`);
-    }
+      i = endOfText(text, i);
+      name = text.slice(start, i + 1);
+    } else if (code === colon && level?.names) {
+      level.at = nameOf(name);
+      met(level, open);
+    } else if (code === comma && level && !level.names) level.at = Number(level.at) + 1;
+    else if (code === brace) open.push({ names: new Set(), at: "" });
+    else if (code === bracket) open.push({ names: undefined, at: 0 });
+    else if (code === braceEnd || code === bracketEnd) open.pop();
   }
+  return open;
+}
+
+const pathOf = (open: readonly Level[], whole: string) =>
+  pathText(
+    open.map(({ at }) => at).filter((at) => at !== ""),
+    whole,
+  );
+
+const pathAt = (text: string, end: number, whole: string) =>
+  pathOf(
+    levelsAt(text, end, () => {}),
+    whole,
+  );
+
+/** Throws where an object of the text has the same field twice. */
+export function refuseTwice(text: string, whole: string): void {
+  levelsAt(text, text.length, ({ names, at }, open) => {
+    if (names?.has(at as string))
+      refuse(pathOf(open, whole), "a field that stands twice", "each field once");
+    names?.add(at as string);
+  });
 }
 
 /** A name with its escapes read, so that "a" and "\u0061" are the same. */

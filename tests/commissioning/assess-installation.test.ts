@@ -12,6 +12,7 @@ import {
   ft,
   ftLb,
   hour,
+  type InvalidInputError,
   isInvalidInputError,
   kg,
   m2,
@@ -26,6 +27,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { type Change, changed } from "./changed.ts";
 import { complete } from "./complete-record.ts";
+import { put } from "./mutated-record.ts";
 
 const step = (record: InstallationRecord, name: StepName) => {
   const found = assessInstallation(record).steps.find((one) => one.name === name);
@@ -340,16 +342,28 @@ describe("a value that no check can use", () => {
     ["pressure-test", "pressureTest.readings[0].elapsed", hour(20)],
     ["pressure-test", "site.altitude", ft(60_000)],
     ["evacuation", "evacuation.ambient", degF(300)],
-    ["circuit", "power.circuit.installed.conductor", "13 AWG"],
     ["circuit", "equipment.maximumOvercurrentProtection", ampere(5)],
-    ["supply", "power.supply.readings[0].state", "asleep"],
-    ["operation", "operation[0].port", "roof"],
-    ["joints", "joints[0].tube", "7/8"],
   ] as [StepName, string, unknown][])("%s names a bad %s", (name, path, value) => {
     const { problems, outcome } = step(changed({ [path]: value }), name);
     expect(outcome).not.toBe("pass");
     const root = path.split(/[.[]/)[0] ?? "";
     expect(problems.some((one) => one.path.startsWith(root))).toBe(true);
+  });
+
+  it.each([
+    ["power.circuit.installed.conductor", "13 AWG"],
+    ["power.supply.readings[0].state", "asleep"],
+    ["operation[0].port", "roof"],
+    ["joints[0].tube", "7/8"],
+    ["tubing.outdoorUnit", "sideways"],
+  ])("%s is none of the words that its type has, so that this is no record", (path, value) => {
+    try {
+      const steps = path.match(/\w+/g)?.map((one) => (/^\d/.test(one) ? Number(one) : one)) ?? [];
+      assessInstallation(put(complete, steps, value) as InstallationRecord);
+      expect.unreachable();
+    } catch (error) {
+      expect((error as InvalidInputError).argument).toBe(path);
+    }
   });
 
   it("breaks off where it is not a record at all", () => {

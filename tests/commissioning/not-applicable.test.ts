@@ -221,7 +221,7 @@ describe("what guards life, the unit or the proof", () => {
 describe("a declaration in the record", () => {
   it("stands in the shape after the operation", () => {
     const fields = Object.keys(recordShape.fields);
-    expect(fields[fields.indexOf("operation") + 1]).toBe("notApplicable");
+    expect(fields[fields.indexOf("operation?") + 1]).toBe("notApplicable?");
   });
 
   it("can be added, and taken back, by an amendment that keeps both", () => {

@@ -13,7 +13,7 @@ const times = fc.constantFrom("2026-05-04", "2026-05-04T14:30", "2026-05-04T14:3
 /** JSON data that the schema allows; what it leaves open (`{}`) is left out. */
 export function arbitraryJson(root: JsonObject): fc.Arbitrary<JsonValue> {
   const drawn = (schema: JsonObject): fc.Arbitrary<unknown> => {
-    const { $ref, const: only, enum: words, anyOf, type, items, pattern } = schema;
+    const { $ref, const: only, enum: words, anyOf, type, items, prefixItems, pattern } = schema;
     if ($ref) return drawn((root.$defs as JsonObject)[`${$ref}`.slice(8)] as JsonObject);
     if (only !== undefined) return fc.constant(only);
     if (words) return fc.constantFrom(...(words as JsonValue[]));
@@ -22,8 +22,8 @@ export function arbitraryJson(root: JsonObject): fc.Arbitrary<JsonValue> {
     if (type === "number") return thousandths;
     if (type === "boolean") return fc.boolean();
     if (type === "array") {
-      const { minItems: minLength = 0, maxItems: maxLength = 3 } = schema;
-      return fc.array(drawn(items as JsonObject), { minLength, maxLength } as fc.ArrayConstraints);
+      if (prefixItems) return fc.tuple(...(prefixItems as JsonObject[]).map(drawn));
+      return fc.array(drawn(items as JsonObject), { maxLength: 3 });
     }
     if (type !== "object") return fc.constant(undefined);
     const { properties, required = [], additionalProperties } = schema;

@@ -1,7 +1,10 @@
 import { kelvin } from "hvac-install-math/quantity";
-import { defaultLimits, recordCodec } from "hvac-install-math/wire";
+import { changeCodec, defaultLimits, recordCodec } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { thrownBy } from "./thrown-by.ts";
+
+/** Its value may be anything, so that only the limits end it. */
+const change = { path: "site", by: "N. N.", at: "2026-05-05", reason: "invented" };
 
 const record = (more: string) => `{"version":1,${more}}`;
 
@@ -45,12 +48,16 @@ describe("a document beyond the limits fails fast and says why:", () => {
       () => recordCodec.parse("[".repeat(100_000)),
       () => recordCodec.parse(`${'{"a":'.repeat(100_000)}`),
       () => recordCodec.parse(record(`"joints":${deep}`)),
-      () => recordCodec.decode(data),
-      () => recordCodec.decode({ version: 1, joints: data }),
+      () => changeCodec.decode({ ...change, value: data }),
     ]) {
       expect(thrownBy(act).allowed).toContain("at most 32");
       expect(timed(act)).toBeLessThan(1000);
     }
+    // Where the shape says how deep it goes, the first list that is none of it is refused.
+    expect(thrownBy(() => recordCodec.decode(data)).argument).toBe("record");
+    expect(thrownBy(() => recordCodec.decode({ version: 1, joints: data })).argument).toBe(
+      "joints[0]",
+    );
   });
 
   it("a list of too many items, and too many values in all", () => {
@@ -59,7 +66,9 @@ describe("a document beyond the limits fails fast and says why:", () => {
     expect(error.argument).toBe("evacuation.readings");
     expect(error.allowed).toBe("at most 100000");
     const wide = Array.from({ length: 1000 }, () => Array.from({ length: 1000 }, () => 0));
-    expect(thrownBy(() => recordCodec.decode(wide)).allowed).toBe("at most 1000000 values in all");
+    expect(thrownBy(() => changeCodec.decode({ ...change, value: wide })).allowed).toBe(
+      "at most 1000000 values in all",
+    );
   });
 
   it("the same in a text, before anything is made of it", () => {
@@ -95,7 +104,11 @@ describe("a document beyond the limits fails fast and says why:", () => {
   it("a ring of objects", () => {
     const ring: Record<string, unknown> = { version: 1 };
     ring.site = ring;
-    expect(thrownBy(() => recordCodec.decode(ring)).allowed).toContain("at most 32");
+    expect(thrownBy(() => recordCodec.decode(ring)).argument).toBe("site.version");
+    ring.again = ring;
+    expect(thrownBy(() => changeCodec.decode({ ...change, value: ring })).allowed).toContain(
+      "at most 32",
+    );
   });
 
   it("a limit of the caller's own", () => {
@@ -125,11 +138,11 @@ describe("a document beyond the limits fails fast and says why:", () => {
 describe("nothing reaches a prototype:", () => {
   it("__proto__ is refused wherever it stands", () => {
     for (const [path, text] of [
-      ["record", record('"__proto__":{"polluted":1}')],
-      ["site", record('"site":{"__proto__":{"polluted":1}}')],
-      ["site", record('"site":{"\\u005f_proto__":null}')],
+      ["__proto__", record('"__proto__":{"polluted":1}')],
+      ["site.__proto__", record('"site":{"__proto__":{"polluted":1}}')],
+      ["site.__proto__", record('"site":{"\\u005f_proto__":null}')],
       [
-        "history[0].previous",
+        "history[0].previous.__proto__",
         record(
           '"history":[{"path":"site","previous":{"__proto__":{"polluted":1}},"by":"a","at":"2026-01-01","reason":"b"}]',
         ),
@@ -137,8 +150,12 @@ describe("nothing reaches a prototype:", () => {
     ] as const) {
       const error = thrownBy(() => recordCodec.parse(text));
       expect(error.argument).toBe(path);
-      expect(error.value).toContain("__proto__");
+      expect(error.allowed).toContain("no such field");
     }
+    const value = JSON.parse('{"a":{"__proto__":{"polluted":1}}}');
+    expect(thrownBy(() => changeCodec.decode({ ...change, value })).argument).toBe(
+      "value.a.__proto__",
+    );
     expect(({} as { polluted?: number }).polluted).toBeUndefined();
   });
 

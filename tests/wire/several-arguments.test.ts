@@ -10,8 +10,10 @@ const codecs = wire as unknown as Readonly<
 
 /** The fields of an input in their order, those of the longest form where it has several. */
 function fieldsOf(codec: Codec<Record<string, unknown>>): string[] {
-  const { anyOf, properties } = codec.jsonSchema();
-  const forms = (anyOf as JsonObject[] | undefined) ?? [{ properties } as JsonObject];
+  const { anyOf, properties, $defs } = codec.jsonSchema();
+  const refs = (anyOf as { $ref: string }[] | undefined) ?? [];
+  const forms = refs.map(({ $ref }) => ($defs as JsonObject)[$ref.slice(8)] as JsonObject);
+  if (properties) forms.push({ properties });
   return forms
     .map((form) => Object.keys(form.properties as JsonObject))
     .reduce((longest, own) => (own.length > longest.length ? own : longest));

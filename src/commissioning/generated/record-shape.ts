@@ -1,0 +1,720 @@
+// Which fields has a record, and of which form?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { FieldsShape, Shape } from "../../shapes/index.ts";
+
+const SiteShape: Shape = {
+  type: "Site",
+  fields: { "name?": "text", "altitude?": "length", "atmosphere?": "absolutePressure" },
+};
+
+const UnitPlateShape: Shape = {
+  type: "UnitPlate",
+  fields: { "model?": "text", "serialNumber?": "text" },
+};
+
+const EquipmentVoltageRangeShape: Shape = {
+  type: "EquipmentVoltageRange",
+  fields: { "minimum?": "voltage", "maximum?": "voltage" },
+};
+
+const ManualRunOilTrapsShape: Shape = {
+  type: "ManualRunOilTraps",
+  fields: { "above?": "length", "spacing?": "length" },
+};
+
+const ManualRunExtraOilShape: Shape = {
+  type: "ManualRunExtraOil",
+  fields: { "beyond?": "length", "per?": "length", "volume?": "volume" },
+};
+
+const ManualRunShape: Shape = {
+  type: "ManualRun",
+  fields: {
+    "maximumLength?": "length",
+    "minimumLength?": "length",
+    "maximumLift?": "length",
+    "maximumLiftOutdoorAbove?": "length",
+    "maximumBends?": "number",
+    "bendEquivalentLength?": "length",
+    "oilTraps?": ManualRunOilTrapsShape,
+    "extraOil?": ManualRunExtraOilShape,
+  },
+};
+
+const ManualChargeRateShape: Shape = {
+  type: "ManualChargeRate",
+  fields: { "mass?": "mass", "per?": "length" },
+};
+
+const ManualShape: Shape = {
+  type: "Manual",
+  fields: {
+    "run?": ManualRunShape,
+    "preChargedLength?": "length",
+    "chargeRate?": { either: ["massPerLength", ManualChargeRateShape] },
+    "shortLineRule?": { words: ["add-only", "add-and-subtract", "not-stated"] },
+    "testPressure?": "gaugePressure",
+    "testHold?": "duration",
+  },
+};
+
+const EquipmentShape: Shape = {
+  type: "Equipment",
+  fields: {
+    "outdoorUnit?": UnitPlateShape,
+    "indoorUnits?": { list: UnitPlateShape },
+    "refrigerant?": "text",
+    "factoryCharge?": "mass",
+    "maximumCharge?": "mass",
+    "lowestMarkedPressure?": "gaugePressure",
+    "minimumCircuitAmpacity?": "current",
+    "maximumOvercurrentProtection?": "current",
+    "protectionMarking?": {
+      words: ["fuse only", "fuse or HACR breaker", "fuse or breaker", "max overcurrent protection"],
+    },
+    "ratedLoadCurrent?": "current",
+    "lockedRotorCurrent?": "current",
+    "ratedVoltages?": { list: "voltage" },
+    "voltageRange?": EquipmentVoltageRangeShape,
+    "meteringDevice?": { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
+    "compressor?": { words: ["single-speed", "inverter"] },
+    "expansion?": { words: ["outdoor-unit", "evaporating-unit"] },
+    "manual?": ManualShape,
+  },
+};
+
+const InstrumentsTestGaugeShape: Shape = {
+  type: "InstrumentsTestGauge",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "drift?": "pressureDifference",
+    "separateInstruments?": "flag",
+    "accuracy?": "pressureDifference",
+    "resolution?": "pressureDifference",
+    "repeatability?": "pressureDifference",
+  },
+};
+
+const InstrumentsGasThermometerShape: Shape = {
+  type: "InstrumentsGasThermometer",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "followsGasWithin?": "temperatureDifference",
+    "separateInstruments?": "flag",
+    "accuracy?": "temperatureDifference",
+    "resolution?": "temperatureDifference",
+    "repeatability?": "temperatureDifference",
+  },
+};
+
+const InstrumentsVacuumGaugeResolutionItemShape: Shape = {
+  type: "InstrumentsVacuumGaugeResolutionItem",
+  fields: { "upTo?": "absolutePressure", "resolution?": "pressureDifference" },
+};
+
+const InstrumentsVacuumGaugeShape: Shape = {
+  type: "InstrumentsVacuumGauge",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "resolution?": {
+      either: ["pressureDifference", { list: InstrumentsVacuumGaugeResolutionItemShape }],
+    },
+    "accuracy?": "ratio",
+    "range?": "absolutePressure",
+  },
+};
+
+const InstrumentsScaleShape: Shape = {
+  type: "InstrumentsScale",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracy?": "mass",
+    "resolution?": "mass",
+    "repeatability?": "mass",
+  },
+};
+
+const InstrumentsTapeShape: Shape = {
+  type: "InstrumentsTape",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracy?": "length",
+    "resolution?": "length",
+    "repeatability?": "length",
+  },
+};
+
+const InstrumentsTorqueWrenchShape: Shape = {
+  type: "InstrumentsTorqueWrench",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "relativeAccuracy?": "ratio",
+    "accuracy?": "torque",
+    "resolution?": "torque",
+  },
+};
+
+const InstrumentsVoltmeterShape: Shape = {
+  type: "InstrumentsVoltmeter",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracyOfReading?": "ratio",
+    "accuracy?": "voltage",
+    "resolution?": "voltage",
+    "repeatability?": "voltage",
+  },
+};
+
+const InstrumentsServiceGaugeShape: Shape = {
+  type: "InstrumentsServiceGauge",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracy?": "pressureDifference",
+    "resolution?": "pressureDifference",
+    "repeatability?": "pressureDifference",
+  },
+};
+
+const InstrumentsLineThermometerShape: Shape = {
+  type: "InstrumentsLineThermometer",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracy?": "temperatureDifference",
+    "resolution?": "temperatureDifference",
+    "repeatability?": "temperatureDifference",
+  },
+};
+
+const InstrumentIdentityShape: Shape = {
+  type: "InstrumentIdentity",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+  },
+};
+
+const InstrumentsShape: Shape = {
+  type: "Instruments",
+  fields: {
+    "testGauge?": InstrumentsTestGaugeShape,
+    "gasThermometer?": InstrumentsGasThermometerShape,
+    "vacuumGauge?": InstrumentsVacuumGaugeShape,
+    "scale?": InstrumentsScaleShape,
+    "tape?": InstrumentsTapeShape,
+    "torqueWrench?": InstrumentsTorqueWrenchShape,
+    "voltmeter?": InstrumentsVoltmeterShape,
+    "serviceGauge?": InstrumentsServiceGaugeShape,
+    "lineThermometer?": InstrumentsLineThermometerShape,
+    "level?": InstrumentIdentityShape,
+  },
+};
+
+const TubingLiquidShape: Shape = {
+  type: "TubingLiquid",
+  fields: { "outsideDiameter?": "length", "wall?": "length" },
+};
+
+const TubingShape: Shape = {
+  type: "Tubing",
+  fields: {
+    "liquid?": TubingLiquidShape,
+    "vapor?": TubingLiquidShape,
+    "length?": "length",
+    "lift?": "length",
+    "outdoorUnit?": { words: ["above", "below", "level"] },
+    "bends?": "number",
+    "jointCount?": "number",
+    "otherVolume?": "volume",
+    "at?": "time",
+  },
+};
+
+const JointTorqueWindowShape: Shape = {
+  type: "JointTorqueWindow",
+  fields: { "low?": "torque", "high?": "torque" },
+};
+
+const JointShape: Shape = {
+  type: "Joint",
+  fields: {
+    "name?": "text",
+    "kind?": { words: ["flare", "brazed", "pressed"] },
+    "tube?": { words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] },
+    "torque?": "torque",
+    "torqueWindow?": JointTorqueWindowShape,
+    "turn?": "angle",
+    "flareDiameter?": "length",
+    "nitrogenFlowed?": "flag",
+    "inspected?": "flag",
+    "at?": "time",
+  },
+};
+
+const PressureTestPartReadingsItemShape: Shape = {
+  type: "PressureTestPartReadingsItem",
+  fields: {
+    "pressure?": { either: ["absolutePressure", "gaugePressure"] },
+    "temperature?": { either: ["temperature", { list: "temperature" }] },
+    "elapsed?": "duration",
+    "atmosphere?": "absolutePressure",
+  },
+};
+
+const PressureTestPartCriterion1Shape: Shape = {
+  type: "PressureTestPartCriterion1",
+  fields: { "maximumDrop?": "pressureDifference", "per?": "duration" },
+};
+
+const PressureTestPartCriterion2Shape: Shape = {
+  type: "PressureTestPartCriterion2",
+  fields: { "maximumLeakRate?": "throughput" },
+};
+
+const PressureTestPartShape: Shape = {
+  type: "PressureTestPart",
+  fields: {
+    "readings?": { list: PressureTestPartReadingsItemShape },
+    "criterion?": { either: [PressureTestPartCriterion1Shape, PressureTestPartCriterion2Shape] },
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    "at?": "time",
+  },
+};
+
+const EvacuationReadingsItemShape: Shape = {
+  type: "EvacuationReadingsItem",
+  fields: { "elapsed?": "duration", "pressure?": "absolutePressure" },
+};
+
+const EvacuationShape: Shape = {
+  type: "Evacuation",
+  fields: {
+    "readings?": { list: EvacuationReadingsItemShape },
+    "policy?": {
+      words: [
+        "guideSpec15182",
+        "guideSpec15741N",
+        "splitManualA",
+        "splitManualB",
+        "closeControlManual",
+        "multiSplitManualC",
+        "multiSplitManualD",
+        "distributorAdvice",
+        "ashrae15Memory",
+        "commonPractice500",
+        "provenEarly500",
+      ],
+    },
+    "ambient?": "temperature",
+    "coldest?": "temperature",
+    "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "at?": "time",
+  },
+};
+
+const ChargeShape: Shape = {
+  type: "Charge",
+  fields: { "added?": "mass", "tolerance?": "mass", "at?": "time" },
+};
+
+const ValvesShape: Shape = { type: "Valves", fields: { "openedAt?": "time" } };
+
+const CircuitWiring1Shape: Shape = {
+  type: "CircuitWiring1",
+  fields: {
+    "material?": { words: ["copper", "aluminum"] },
+    "insulation?": { words: ["60 °C", "75 °C", "90 °C"] },
+    "terminations?": { words: ["60 °C", "75 °C"] },
+    "cable?": { words: ["NM", "other"] },
+    "currentCarryingConductors?": "number",
+    "aboveRoof?": "length",
+    "conduit?": { words: ["aluminum", "PVC", "steel"] },
+    "ambient?": "temperature",
+    "length?": "length",
+    "stranding?": { words: ["solid", "stranded"] },
+  },
+};
+
+const CircuitWiring2Shape: Shape = {
+  type: "CircuitWiring2",
+  fields: {
+    "material?": { words: ["copper"] },
+    "insulation?": { words: ["70 °C"] },
+    "method?": { words: ["A1", "A2", "B1", "B2", "C"] },
+    "groupedCircuits?": "number",
+    "ambient?": "temperature",
+    "length?": "length",
+    "stranding?": { words: ["solid", "stranded"] },
+  },
+};
+
+const CircuitInstalledDeviceShape: Shape = {
+  type: "CircuitInstalledDevice",
+  fields: {
+    "kind?": { words: ["breaker", "fuse"] },
+    "rating?": "current",
+    "poles?": { words: [2, 1, 3] },
+    "voltageRating?": {
+      words: [
+        "120/240 V",
+        "480Y/277 V",
+        "600Y/347 V",
+        "230/400 V",
+        "120 V",
+        "240 V",
+        "277 V",
+        "480 V",
+        "600 V",
+        "230 V",
+        "400 V",
+      ],
+    },
+    "hacr?": "flag",
+    "curve?": { words: ["B", "C", "D"] },
+  },
+};
+
+const CircuitInstalledDisconnectWorkingSpaceShape: Shape = {
+  type: "CircuitInstalledDisconnectWorkingSpace",
+  fields: {
+    "depth?": "length",
+    "width?": "length",
+    "height?": "length",
+    "equipmentWidth?": "length",
+    "condition?": { words: [2, 1, 3] },
+  },
+};
+
+const CircuitInstalledDisconnectShape: Shape = {
+  type: "CircuitInstalledDisconnect",
+  fields: {
+    "rating?": "current",
+    "fuse?": "current",
+    "visible?": "flag",
+    "distance?": "length",
+    "readilyAccessible?": "flag",
+    "inTheWay?": "flag",
+    "workingSpace?": CircuitInstalledDisconnectWorkingSpaceShape,
+  },
+};
+
+const CircuitInstalledShape: Shape = {
+  type: "CircuitInstalled",
+  fields: {
+    "device?": CircuitInstalledDeviceShape,
+    "conductor?": {
+      words: [
+        "14 AWG",
+        "12 AWG",
+        "10 AWG",
+        "8 AWG",
+        "6 AWG",
+        "4 AWG",
+        "3 AWG",
+        "2 AWG",
+        "1 AWG",
+        "1/0 AWG",
+        "2/0 AWG",
+        "3/0 AWG",
+        "4/0 AWG",
+        "250 kcmil",
+        "1.5 mm²",
+        "2.5 mm²",
+        "4 mm²",
+        "6 mm²",
+        "10 mm²",
+        "16 mm²",
+      ],
+    },
+    "equipmentGrounding?": {
+      words: [
+        "14 AWG",
+        "12 AWG",
+        "10 AWG",
+        "8 AWG",
+        "6 AWG",
+        "4 AWG",
+        "3 AWG",
+        "2 AWG",
+        "1 AWG",
+        "1/0 AWG",
+        "2/0 AWG",
+        "3/0 AWG",
+        "4/0 AWG",
+        "250 kcmil",
+        "1.5 mm²",
+        "2.5 mm²",
+        "4 mm²",
+        "6 mm²",
+        "10 mm²",
+        "16 mm²",
+      ],
+    },
+    "disconnect?": CircuitInstalledDisconnectShape,
+  },
+};
+
+const CircuitShape: Shape = {
+  type: "Circuit",
+  fields: {
+    "rules?": {
+      words: ["nfpa-70-2020", "nfpa-70-2023", "nfpa-70-2026", "csa-c22.1-2024", "iec-60364"],
+    },
+    "wiring?": { either: [CircuitWiring1Shape, CircuitWiring2Shape] },
+    "installed?": CircuitInstalledShape,
+    "powerFactor?": "number",
+    "occupancy?": { words: ["other", "dwelling"] },
+    "at?": "time",
+  },
+};
+
+const SupplyPartReadingsItem1Shape: Shape = {
+  type: "SupplyPartReadingsItem1",
+  fields: {
+    "voltage?": "voltage",
+    "current?": "current",
+    "state?": { words: ["rest", "load", "start"] },
+    "elapsed?": "duration",
+  },
+};
+
+const SupplyPartReadingsItem2Shape: Shape = {
+  type: "SupplyPartReadingsItem2",
+  fields: {
+    "lineToLine?": { list: "voltage" },
+    "currents?": { list: "current" },
+    "state?": { words: ["rest", "load", "start"] },
+    "elapsed?": "duration",
+  },
+};
+
+const SupplyPartShape: Shape = {
+  type: "SupplyPart",
+  fields: {
+    "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
+    "measuredAt?": { words: ["service", "unit"] },
+    "standard?": { words: ["iec-60038", "ansi-c84.1-2020"] },
+    "unbalanceLimit?": "ratio",
+    "at?": "time",
+  },
+};
+
+const PowerShape: Shape = {
+  type: "Power",
+  fields: {
+    "voltage?": "voltage",
+    "phases?": { words: [1, 3] },
+    "system?": {
+      words: [
+        "120/240 V",
+        "208Y/120 V",
+        "240 V delta",
+        "240/120 V high-leg delta",
+        "480 V delta",
+        "480Y/277 V",
+        "600 V delta",
+        "600Y/347 V",
+        "230/400 V",
+      ],
+    },
+    "circuit?": CircuitShape,
+    "supply?": SupplyPartShape,
+    "energizedAt?": "time",
+  },
+};
+
+const DrainSlope1Shape: Shape = {
+  type: "DrainSlope1",
+  fields: { "slope?": "ratio", "accuracy?": "ratio" },
+};
+
+const DrainSlope2Shape: Shape = {
+  type: "DrainSlope2",
+  fields: { "angle?": "angle", "accuracy?": "angle" },
+};
+
+const DrainSlope3Shape: Shape = {
+  type: "DrainSlope3",
+  fields: { "gap?": "length", "levelLength?": "length", "accuracy?": "length" },
+};
+
+const DrainSlope4Shape: Shape = {
+  type: "DrainSlope4",
+  fields: {
+    "heightAtStart?": "length",
+    "heightAtEnd?": "length",
+    "run?": "length",
+    "accuracy?": "length",
+  },
+};
+
+const DrainRouteShape: Shape = {
+  type: "DrainRoute",
+  fields: {
+    "outdoors?": "flag",
+    "lowestOutdoorTemperature?": "temperature",
+    "aboveFinishedSpace?": "flag",
+    "pumped?": "flag",
+  },
+};
+
+const DrainPumpCurveItemShape: Shape = {
+  type: "DrainPumpCurveItem",
+  fields: { "lift?": "length", "flow?": "volumeFlow" },
+};
+
+const DrainPumpShape: Shape = {
+  type: "DrainPump",
+  fields: {
+    "condensate?": "volumeFlow",
+    "lift?": "length",
+    "curve?": { list: DrainPumpCurveItemShape },
+    "reservoir?": "volume",
+    "margin?": "number",
+  },
+};
+
+const DrainShape: Shape = {
+  type: "Drain",
+  fields: {
+    "slope?": { either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape] },
+    "requiredSlope?": "ratio",
+    "run?": "length",
+    "route?": DrainRouteShape,
+    "unitPitch?": {
+      either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape],
+    },
+    "pump?": DrainPumpShape,
+    "waterRanOff?": "flag",
+    "at?": "time",
+  },
+};
+
+const RoomShape: Shape = {
+  type: "Room",
+  fields: {
+    "floorArea?": "area",
+    "volume?": "volume",
+    "place?": { words: ["wall", "floor", "window", "ceiling"] },
+    "installationHeight?": "length",
+    "edition?": { words: ["2018", "before-2018"] },
+    "floorAreaAccuracy?": "area",
+    "volumeAccuracy?": "volume",
+  },
+};
+
+const OperatingReadingEvaporatorApproachShape: Shape = {
+  type: "OperatingReadingEvaporatorApproach",
+  fields: { "low?": "temperatureDifference", "high?": "temperatureDifference" },
+};
+
+const ChargeReadingShape: Shape = {
+  type: "ChargeReading",
+  fields: {
+    "pressure?": "gaugePressure",
+    "lineTemperature?": "temperature",
+    "pressureDrop?": "pressureDifference",
+    "target?": "temperatureDifference",
+    "tolerance?": "temperatureDifference",
+  },
+};
+
+const OperatingReadingShape: Shape = {
+  type: "OperatingReading",
+  fields: {
+    "mode?": { words: ["cooling", "heating"] },
+    "indoorTemperature?": "temperature",
+    "outdoorTemperature?": "temperature",
+    "evaporatorApproach?": OperatingReadingEvaporatorApproachShape,
+    "condenserApproach?": OperatingReadingEvaporatorApproachShape,
+    "pressure?": "gaugePressure",
+    "port?": { words: ["liquid", "vapor", "commonSuction"] },
+    "charge?": ChargeReadingShape,
+    "at?": "time",
+  },
+};
+
+const OptionalStepShape: Shape = {
+  type: "OptionalStep",
+  words: ["line-run", "joints", "room-limit", "drain"],
+};
+
+const NotApplicableShape: Shape = {
+  type: "NotApplicable",
+  fields: { step: OptionalStepShape, reason: "text", by: "text", at: "time" },
+};
+
+const PhotoShape: Shape = {
+  type: "Photo",
+  fields: {
+    reference: "text",
+    "of?": "text",
+    "caption?": "text",
+    "at?": "time",
+    "digest?": "text",
+  },
+};
+
+const SignatureShape: Shape = {
+  type: "Signature",
+  fields: { name: "text", "role?": "text", at: "time" },
+};
+
+const AmendmentShape: Shape = {
+  type: "Amendment",
+  fields: { path: "path", "previous?": { at: "path" }, by: "text", at: "time", reason: "text" },
+};
+
+/** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
+export const recordShape: FieldsShape = {
+  type: "InstallationRecord",
+  fields: {
+    version: { words: [1] },
+    "name?": "text",
+    "site?": SiteShape,
+    "equipment?": EquipmentShape,
+    "instruments?": InstrumentsShape,
+    "tubing?": TubingShape,
+    "joints?": { list: JointShape },
+    "pressureTest?": PressureTestPartShape,
+    "evacuation?": EvacuationShape,
+    "charge?": ChargeShape,
+    "valves?": ValvesShape,
+    "power?": PowerShape,
+    "drain?": DrainShape,
+    "room?": RoomShape,
+    "operation?": { list: OperatingReadingShape },
+    "notApplicable?": { list: NotApplicableShape },
+    "photos?": { list: PhotoShape },
+    "signatures?": { list: SignatureShape },
+    "history?": { list: AmendmentShape },
+  },
+};

@@ -1,0 +1,315 @@
+// Which shape has a type? TypeScript's own view of it, turned into the source text of a shape.
+// Follows the compiler API of TypeScript 5.9. A type that has no form is an error with its name.
+// Does not cover which types are asked for (settings.ts, functions.ts) and where they are written (render.ts).
+import ts from "typescript";
+import { fieldDoc, typeDoc } from "./doc-text.ts";
+import { type Declared, Names } from "./names.ts";
+import { forms, named } from "./settings.ts";
+
+/** A shape with a name of its own, as a constant of a generated file. */
+export interface Constant extends Declared {
+  /** Name of the type. */
+  readonly type: string;
+  /** The source text of the shape. */
+  readonly text: string;
+  /** The constants that it names. */
+  readonly uses: ReadonlySet<Constant>;
+  /** What the type and its fields are, for people. */
+  readonly says: string;
+  readonly about: Readonly<Record<string, string>>;
+}
+
+/** What a type became: source text, and the constants that stand in it. */
+export interface Derived {
+  readonly text: string;
+  readonly uses: ReadonlySet<Constant>;
+}
+
+/** Derives shapes; `withDocs` writes the doc comments into them. */
+export class Deriver {
+  /** Every constant, those that another names before it. */
+  readonly constants: Constant[] = [];
+  readonly #checker: ts.TypeChecker;
+  readonly #withDocs: boolean;
+  readonly #names = new Names();
+  readonly #known = new Map<ts.Type, Constant>();
+  readonly #refrigerant: ts.Type;
+  readonly #trail: string[] = [];
+  #home = "";
+
+  constructor(checker: ts.TypeChecker, refrigerant: ts.Type, withDocs: boolean) {
+    this.#checker = checker;
+    this.#refrigerant = refrigerant;
+    this.#withDocs = withDocs;
+  }
+
+  /** The shape of a type; `context` names what has no name of its own, which then stands with the module `home`. */
+  derive(type: ts.Type, context: string, home: string): Derived {
+    const uses = new Set<Constant>();
+    this.#home = home;
+    this.#trail.push(context);
+    const text = this.#text(type, context, uses);
+    this.#trail.pop();
+    return { text, uses };
+  }
+
+  #refuse(type: ts.Type, why: string): never {
+    const name = this.#checker.typeToString(type);
+    throw new Error(`no form for the type ${name} (${this.#trail.join(" > ")}): ${why}`);
+  }
+
+  #text(type: ts.Type, context: string, uses: Set<Constant>): string {
+    const checker = this.#checker;
+    const symbol = type.symbol?.name;
+    if (type.flags & ts.TypeFlags.Unknown) return '"any"';
+    if (type.flags & ts.TypeFlags.BooleanLike) return '"flag"';
+    if (type.isUnion()) return this.#union(type, context, uses);
+    if (type.isStringLiteral() || type.isNumberLiteral()) return words([type.value]);
+    if (type.flags & ts.TypeFlags.NumberLike) return '"number"';
+    if (type.flags & ts.TypeFlags.String) return '"text"';
+    if (symbol === "Quantity" || symbol === "Unit") {
+      const [kind] = checker.getTypeArguments(type as ts.TypeReference);
+      const kinds = (kind?.isUnion() ? kind.types : [kind]).map((one) =>
+        one?.isStringLiteral()
+          ? JSON.stringify(one.value)
+          : this.#refuse(type, "of no certain kind"),
+      );
+      return either(symbol === "Unit" ? kinds.map((one) => `{ unit: ${one} }`) : kinds);
+    }
+    if (checker.isTupleType(type)) return this.#tuple(type as ts.TupleTypeReference, context, uses);
+    if (checker.isArrayType(type)) {
+      const [item] = checker.getTypeArguments(type as ts.TypeReference);
+      return `{ list: ${this.#text(item as ts.Type, `${context}Item`, uses)} }`;
+    }
+    if (type.getCallSignatures().length > 0) return this.#refuse(type, "a function");
+    if (!(type.flags & (ts.TypeFlags.Object | ts.TypeFlags.Intersection))) {
+      return this.#refuse(type, "neither data nor a list of them");
+    }
+    return this.#object(type, context, uses);
+  }
+
+  /** An object that goes by its name, by its fields, or by either. */
+  #object(type: ts.Type, context: string, uses: Set<Constant>): string {
+    const byName = named[type.symbol?.name ?? ""];
+    if (byName?.alone) return byName.table;
+    const index = type.getStringIndexType();
+    if (index) return `{ each: ${this.#text(index, `${context}Each`, uses)} }`;
+    const constant = this.#constant(type, context);
+    uses.add(constant);
+    if (byName) return either([byName.table, constant.name]);
+    // Where a part of a refrigerant will do, one of the library's own may go by its designation.
+    const needed = type.getProperties().filter(({ flags }) => !(flags & ts.SymbolFlags.Optional));
+    return needed.length > 0 && this.#checker.isTypeAssignableTo(this.#refrigerant, type)
+      ? either(["byDesignation", constant.name])
+      : constant.name;
+  }
+
+  #tuple(type: ts.TupleTypeReference, context: string, uses: Set<Constant>): string {
+    const { elementFlags } = type.target;
+    if (elementFlags.some((one) => one !== ts.ElementFlags.Required)) {
+      return this.#refuse(type, "a list of an open length with items of several forms");
+    }
+    const items = this.#checker
+      .getTypeArguments(type)
+      .map((one, i) => this.#text(one, `${context}${i}`, uses));
+    return `{ items: [${items.join(", ")}] }`;
+  }
+
+  #union(type: ts.UnionType, context: string, uses: Set<Constant>): string {
+    const { Undefined, BooleanLike, StringLike, NumberLike } = ts.TypeFlags;
+    const parts: readonly ts.Type[] = type.types.filter(({ flags }) => !(flags & Undefined));
+    const literals: readonly ts.Type[] = parts.filter(isWord);
+    if (literals.length === parts.length && parts.length > 1)
+      return this.#words(type, parts, context, uses);
+    const forms: string[] = [];
+    const quantities = parts.filter(({ symbol }) => symbol?.name === "Quantity");
+    // More than half of all kinds are named only by AnyQuantity, which is all of them.
+    if (quantities.length > 20) forms.push('"quantity"');
+    else for (const one of quantities) forms.push(this.#text(one, context, uses));
+    const objects = parts.filter((one) => isFields(one, this.#checker));
+    forms.push(...this.#objects(objects, context, uses));
+    const others = parts.filter(
+      (one) => !quantities.includes(one) && !objects.includes(one) && !literals.includes(one),
+    );
+    for (const [i, one] of others.entries()) {
+      if (!(one.flags & BooleanLike)) forms.push(this.#text(one, `${context}${i || ""}`, uses));
+    }
+    if (others.some(({ flags }) => flags & BooleanLike)) forms.push('"flag"');
+    const open = others.some(({ flags }) => flags & (StringLike | NumberLike));
+    if (literals.length > 0 && !open) forms.push(words(literals.map(literalOf)));
+    return either([...new Set(forms)]);
+  }
+
+  /** A few words: a constant where the union has a name. */
+  #words(
+    type: ts.UnionType,
+    parts: readonly ts.Type[],
+    context: string,
+    uses: Set<Constant>,
+  ): string {
+    const text = words(inDeclaredOrder(type, parts.map(literalOf)));
+    if (!type.aliasSymbol || parts.length < 4) return text;
+    const known = this.#known.get(type);
+    const constant =
+      known ??
+      this.#add(
+        type,
+        context,
+        (own) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`,
+        new Set(),
+        {},
+      );
+    uses.add(constant);
+    return constant.name;
+  }
+
+  /** Several objects: cases where a field tells them apart. */
+  #objects(parts: readonly ts.Type[], context: string, uses: Set<Constant>): string[] {
+    const tag = parts.length > 1 ? this.#tagOf(parts) : undefined;
+    const forms = parts.map((one, i) =>
+      this.#object(one, parts.length > 1 ? `${context}${i + 1}` : context, uses),
+    );
+    if (tag === undefined) return forms;
+    const cases = parts.flatMap((one, i) =>
+      wordsIn(this.#fieldType(one, tag)).map(
+        (word) => `${JSON.stringify(String(word))}: ${forms[i]}`,
+      ),
+    );
+    return [`{ by: ${JSON.stringify(tag)}, cases: { ${cases.join(", ")} } }`];
+  }
+
+  /** The field that has other words in each of the objects. */
+  #tagOf(parts: readonly ts.Type[]): string | undefined {
+    return parts[0]
+      ?.getProperties()
+      .map(({ name }) => name)
+      .find((name) => {
+        const seen = new Set<string | number>();
+        return parts.every((one) => {
+          const field = one.getProperty(name);
+          if (!field || field.flags & ts.SymbolFlags.Optional) return false;
+          const own = wordsIn(this.#fieldType(one, name));
+          const fresh = own.length > 0 && own.every((word) => !seen.has(word));
+          for (const word of own) seen.add(word);
+          return fresh;
+        });
+      });
+  }
+
+  #fieldType(type: ts.Type, name: string): ts.Type {
+    return this.#checker.getTypeOfSymbol(type.getProperty(name) as ts.Symbol);
+  }
+
+  #constant(type: ts.Type, context: string): Constant {
+    const known = this.#known.get(type);
+    if (known) return known;
+    const uses = new Set<Constant>();
+    const about: Record<string, string> = {};
+    const fields: string[] = [];
+    const { name } = this.#names.of(type, context, this.#home, this.#checker);
+    for (const field of fieldsOf(type, this.#checker)) {
+      const fieldType = this.#checker.getTypeOfSymbol(field);
+      const value = this.#checker.getNonNullableType(fieldType);
+      if (value.flags & ts.TypeFlags.Never || fieldType.flags & ts.TypeFlags.Undefined) continue;
+      if (fieldType.flags & ts.TypeFlags.Any) this.#refuse(fieldType, `${name}.${field.name}`);
+      const inner =
+        name + field.name.replace(/(^|[^a-zA-Z0-9]+)(\w)/g, (_, __, c: string) => c.toUpperCase());
+      this.#trail.push(field.name);
+      const own = forms[`${name}.${field.name}`] ?? (isTime(field) ? '"time"' : undefined);
+      const text = own ?? this.#text(fieldType, inner, uses);
+      this.#trail.pop();
+      const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
+      fields.push(`${JSON.stringify(field.name + optional)}: ${text}`);
+      const doc = fieldDoc(field, this.#checker);
+      if (doc) about[field.name] = doc;
+    }
+    return this.#add(
+      type,
+      context,
+      (own) => `type: ${JSON.stringify(own)}, fields: { ${fields.join(", ")} }`,
+      uses,
+      about,
+    );
+  }
+
+  #add(
+    type: ts.Type,
+    context: string,
+    text: (name: string) => string,
+    uses: Set<Constant>,
+    about: Record<string, string>,
+  ): Constant {
+    const declared = this.#names.take(type, context, this.#home, this.#checker);
+    const says = typeDoc(type, this.#checker);
+    const isObject = Object.keys(about).length > 0;
+    const docs = `${says ? `, says: ${JSON.stringify(says)}` : ""}${isObject ? `, about: ${JSON.stringify(about)}` : ""}`;
+    const whole = `{ ${text(declared.name)}${this.#withDocs && isObject ? docs : ""} }`;
+    const constant: Constant = {
+      ...declared,
+      name: `${declared.name}Shape`,
+      type: declared.name,
+      text: whole,
+      uses,
+      says,
+      about,
+    };
+    this.#known.set(type, constant);
+    this.constants.push(constant);
+    return constant;
+  }
+}
+
+/** Whether an object has fields of its own, as against a list, a quantity or an object that goes by a name. */
+function isFields(type: ts.Type, checker: ts.TypeChecker): boolean {
+  const isObject = type.isIntersection() || (type.flags & ts.TypeFlags.Object) !== 0;
+  const special = ["Quantity", "Unit"].includes(type.symbol?.name ?? "");
+  return (
+    isObject &&
+    !special &&
+    !checker.isArrayLikeType(type) &&
+    !type.getStringIndexType() &&
+    type.getCallSignatures().length === 0
+  );
+}
+
+/** The fields of a type: those of the types that it extends first, as a reader meets them. */
+function fieldsOf(type: ts.Type, checker: ts.TypeChecker): readonly ts.Symbol[] {
+  const bases = type.isClassOrInterface() ? checker.getBaseTypes(type) : [];
+  const all = checker.getPropertiesOfType(type);
+  const inherited = bases.flatMap((base) => fieldsOf(base, checker).map(({ name }) => name));
+  const rank = ({ name }: ts.Symbol) => inherited.indexOf(name) + 1 || all.length + 1;
+  return [...all].sort((a, b) => rank(a) - rank(b));
+}
+
+/** Whether a field was declared as a date or a moment; to the compiler it is a text like any other. */
+function isTime(field: ts.Symbol): boolean {
+  const [declaration] = field.declarations ?? [];
+  if (!declaration || !ts.isPropertySignature(declaration)) return false;
+  const type = declaration.type;
+  const parts = type && ts.isUnionTypeNode(type) ? type.types : [type];
+  return parts.some(
+    (one) => one && ts.isTypeReferenceNode(one) && one.typeName.getText() === "IsoTime",
+  );
+}
+
+/** Words as their alias lists them: the compiler's own order hangs on what it met first. */
+function inDeclaredOrder(
+  type: ts.UnionType,
+  all: readonly (string | number)[],
+): readonly (string | number)[] {
+  const [declaration] = type.aliasSymbol?.declarations ?? [];
+  const text = declaration?.getText() ?? "";
+  const place = (word: string | number) =>
+    text.indexOf(typeof word === "string" ? `"${word}"` : String(word));
+  return all.every((word) => place(word) >= 0) ? [...all].sort((a, b) => place(a) - place(b)) : all;
+}
+
+const isWord = (type: ts.Type): boolean => type.isStringLiteral() || type.isNumberLiteral();
+const literalOf = (type: ts.Type) => (type as ts.LiteralType).value as string | number;
+const wordsIn = (type: ts.Type): (string | number)[] => {
+  const parts = type.isUnion() ? type.types : [type];
+  return parts.every(isWord) ? parts.map(literalOf) : [];
+};
+const words = (all: readonly (string | number)[]) => `{ words: ${JSON.stringify(all)} }`;
+const either = (forms: readonly string[]) =>
+  forms.length === 1 ? (forms[0] as string) : `{ either: [${forms.join(", ")}] }`;

@@ -1,0 +1,28 @@
+/**
+ * The language of shapes: which form a value has, as data, and the walk that checks a live value against it.
+ * Internal to the package: `wire` and `commissioning` show what is public of it.
+ *
+ * @module shapes
+ */
+export { type Draft, whole } from "./draft.ts";
+export { isRecord } from "./is-record.ts";
+export { type Dated, type IsoTime, momentOf, surelyBefore } from "./iso-time.ts";
+export { checkOf } from "./live.ts";
+export { pathText, shown } from "./path-text.ts";
+export type {
+  AtShape,
+  CasesShape,
+  EachShape,
+  EitherShape,
+  Fields,
+  FieldsShape,
+  ItemsShape,
+  ListShape,
+  NamedShape,
+  Shape,
+  UnitShape,
+  WordsShape,
+} from "./shape.ts";
+export { segmentsOf, shapeAt } from "./shape-at.ts";
+export { type Leaves, oneOfWords, type Visit, visitOf } from "./visit.ts";
+export { errorOf, type Finding, refuse, startWalk, tried, type Walk } from "./walk.ts";

@@ -1,0 +1,45 @@
+// Has a live value, typed or from JavaScript, the form that it should have? A frozen copy, or the typed error.
+// Follows the shapes that are derived from the types. Does not cover JSON: the codecs of wire do.
+import { isOfKind } from "../quantity/check.ts";
+import { type Path, pathText } from "./path-text.ts";
+import type { Shape } from "./shape.ts";
+import { type Leaves, type Visit, visitOf } from "./visit.ts";
+import { errorOf, refuse, startWalk } from "./walk.ts";
+
+const as = (allowed: string, fits: Visit["fits"]): Visit => ({
+  allowed,
+  fits,
+  of: (value, walk) => (fits(value) ? value : refuse(walk, value, allowed)),
+});
+
+const live: Leaves = {
+  quantity: (kind) =>
+    as(kind ? `the kind ${kind}` : "a quantity", (value) => isOfKind(value, kind)),
+  unit: (kind) =>
+    as(
+      `a unit of ${kind}`,
+      (value) => typeof value === "function" && "kind" in value && value.kind === kind,
+    ),
+  named: () => as("an object", (value) => typeof value === "object" && value !== null),
+  done: Object.freeze,
+};
+
+/** The values of a caller end somewhere by themselves; a ring does not. */
+const limits = { depth: 500, listItems: Infinity, stringLength: Infinity, values: Infinity };
+
+/** Makes the check of a shape: a frozen copy of nothing but what the shape knows; throws where a value has another form. */
+export function checkOf<T>(
+  shape: Shape,
+  root: Shape = shape,
+): (value: unknown, whole: string, under?: Path) => T {
+  let visit: Visit | undefined;
+  return (value, whole, under = []) => {
+    visit ??= visitOf(shape, live, root);
+    const walk = startWalk(limits, 1);
+    const copy = visit.of(value, walk);
+    const [first] = walk.findings;
+    if (!first) return copy as T;
+    const path = pathText([...under, ...first.path], whole);
+    throw errorOf({ ...first, path: [] }, path);
+  };
+}

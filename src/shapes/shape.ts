@@ -1,0 +1,103 @@
+// Which form has a value? A small language of shapes, as data.
+// Follows TypeScript's own types, from which the generator derives every shape: tsx src/shapes/generate/main.ts.
+// Does not cover what a value means: the modules check that.
+import type { Kind } from "../quantity/kinds.ts";
+
+/**
+ * The form of a value: a kind of quantity, a `quantity` of any kind, `text`, `number`, `flag` (true or false),
+ * `time` (ISO 8601), the `path` of a field of the whole, `any` data, one of a few words, a list, fields by name, or one of several of these.
+ *
+ * Source: none; the library's own type.
+ */
+export type Shape =
+  | Kind
+  | "quantity"
+  | "text"
+  | "number"
+  | "flag"
+  | "time"
+  | "path"
+  | "any"
+  | WordsShape
+  | ListShape
+  | ItemsShape
+  | FieldsShape
+  | EachShape
+  | EitherShape
+  | CasesShape
+  | UnitShape
+  | NamedShape
+  | AtShape;
+
+/** One of a few words or numbers. Source: none; the library's own type. */
+export interface WordsShape {
+  /** Name of the type. */
+  readonly type?: string;
+  /** All that are allowed. */
+  readonly words: readonly (string | number)[];
+}
+
+/** A list of any length. Source: none; the library's own type. */
+export interface ListShape {
+  /** The form of every item. */
+  readonly list: Shape;
+}
+
+/** A list of just so many items. Source: none; the library's own type. */
+export interface ItemsShape {
+  /** The form of each item. */
+  readonly items: readonly Shape[];
+}
+
+/** An object with certain fields. Source: none; the library's own type. */
+export interface FieldsShape {
+  /** Name of the type. */
+  readonly type?: string;
+  /** The forms of the fields; a name that ends in `?` may be missing, and others are refused. */
+  readonly fields: Fields;
+  /** What the type is, for people. */
+  readonly says?: string;
+  /** What each field is, for people. */
+  readonly about?: Readonly<Record<string, string>>;
+}
+
+/** The forms of fields by their names. Source: none; the library's own type. */
+export type Fields = Readonly<Record<string, Shape>>;
+
+/** An object whose writer names the fields. Source: none; the library's own type. */
+export interface EachShape {
+  /** The form of every field. */
+  readonly each: Shape;
+}
+
+/** One of several forms. Source: none; the library's own type. */
+export interface EitherShape {
+  /** The forms; the first that fits counts. */
+  readonly either: readonly Shape[];
+}
+
+/** One of several objects, told apart by a field. Source: none; the library's own type. */
+export interface CasesShape {
+  /** The field that tells. */
+  readonly by: string;
+  /** The form for each word that may stand in it. */
+  readonly cases: Fields;
+}
+
+/** A unit, which goes by its symbol. Source: none; the library's own type. */
+export interface UnitShape {
+  /** The kind that it measures. */
+  readonly unit: Kind;
+}
+
+/** An object that the library holds, which goes by its name; one that differs in anything has none. Source: none; the library's own type. */
+export interface NamedShape {
+  /** The objects by their names. */
+  readonly named: () => Readonly<Record<string, object>>;
+}
+
+/** What stood in the field of the whole that a path names. Source: none; the library's own type. */
+export interface AtShape {
+  /** The field beside it that holds the path. */
+  readonly at: string;
+}

@@ -1,0 +1,81 @@
+// What does a walk through a value carry with it? Where it is, what it found wrong, how much it has seen.
+// Follows no standard. Does not cover which way it goes: visit.ts follows the shape.
+import { InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import { type Path, pathText, shown } from "./path-text.ts";
+
+/** How much a walk looks at before it refuses. */
+export interface WalkLimits {
+  /** Objects and lists inside each other, where the shape sets no end. */
+  readonly depth: number;
+  /** Items of one list. */
+  readonly listItems: number;
+  /** Characters of one text. */
+  readonly stringLength: number;
+  /** All values together. */
+  readonly values: number;
+}
+
+/** Something that a walk found wrong. */
+export interface Finding {
+  readonly path: Path;
+  readonly value: string;
+  readonly allowed: string;
+  readonly hint: string;
+}
+
+/** The state of a walk. */
+export interface Walk {
+  /** The steps to where it is. */
+  readonly path: PropertyKey[];
+  readonly limits: WalkLimits;
+  /** What it found wrong so far, and how many of these it looks for. */
+  findings: Finding[];
+  most: number;
+  /** How many values it has seen, and how many names of fields. */
+  values: number;
+  names: number;
+}
+
+/** A walk that is about to start. */
+export function startWalk(limits: WalkLimits, most: number): Walk {
+  return { path: [], limits, findings: [], most, values: 1, names: 0 };
+}
+
+/** Whether the walk has found as much as it looks for. */
+export const isOver = ({ findings, most }: Walk): boolean => findings.length >= most;
+
+/** Notes that this value is not allowed here; nothing comes of it. */
+export function refuse(walk: Walk, value: unknown, allowed: string, hint = ""): undefined {
+  if (!isOver(walk)) {
+    walk.findings.push({ path: [...walk.path], value: shown(value), allowed, hint });
+  }
+  return undefined;
+}
+
+/** Runs what may refuse a value by the typed error, and notes what it refused. */
+export function tried<T>(walk: Walk, act: () => T): T | undefined {
+  try {
+    return act();
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    const { value, allowed, hint } = error;
+    if (!isOver(walk)) walk.findings.push({ path: [...walk.path], value, allowed, hint });
+    return undefined;
+  }
+}
+
+/** Counts one value more; false when they are too many. */
+export function counts(walk: Walk): boolean {
+  if (++walk.values <= walk.limits.values) return true;
+  if (!isOver(walk)) {
+    const allowed = `at most ${walk.limits.values} values in all`;
+    walk.findings.push({ path: [...walk.path], value: "one value more", allowed, hint: "" });
+    walk.most = walk.findings.length; // what follows counts no more
+  }
+  return false;
+}
+
+/** The typed error of a finding. */
+export function errorOf({ path, value, allowed, hint }: Finding, whole: string): InvalidInputError {
+  return new InvalidInputError({ argument: pathText(path, whole), value, allowed, hint });
+}

@@ -1,0 +1,429 @@
+// Which shapes have the types of flare-joint?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { Shape } from "../../shapes/index.ts";
+import {
+  CitationShape,
+  EstimateOfAngleShape,
+  EstimateOfLengthShape,
+  EstimateOfTorqueShape,
+  InstrumentOfAngleShape,
+  InstrumentOfLengthShape,
+  StatementShape,
+} from "./assessment.shapes.ts";
+
+export const FlareTubeShape: Shape = {
+  type: "FlareTube",
+  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+};
+
+export const FlareConeInputShape: Shape = {
+  type: "FlareConeInput",
+  fields: { seatAngle: "angle", "protractor?": InstrumentOfAngleShape, "confidence?": "number" },
+  says: "A measured flare cone.",
+  about: {
+    seatAngle:
+      "Angle between the flare's face and the tube's axis, above 0: half of the total angle.",
+    protractor: "What is known of the protractor; counted as exact when left out.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const FlareAssessmentOfAngleFlareConeCauseWindowShape: Shape = {
+  type: "FlareAssessmentOfAngleFlareConeCauseWindow",
+  fields: { "low?": "angle", "high?": "angle" },
+  says: "Make all properties in T optional",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
+  type: "FlareAssessmentOfAngleFlareConeCause",
+  fields: {
+    measured: EstimateOfAngleShape,
+    window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["cone-too-steep", "cone-too-flat"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "The verdict on one measured figure of a flare joint.",
+  about: {
+    measured: "The measured figure with its uncertainty.",
+    window: "What it passes within: where several sources apply, the part that they share.",
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+  },
+};
+
+export const FlareDiameterLimitsInputShape: Shape = {
+  type: "FlareDiameterLimitsInput",
+  fields: { tube: FlareTubeShape, refrigerant: { words: ["R410A", "R32", "R22"] } },
+  about: {
+    tube: "Outside diameter of the tube in inches.",
+    refrigerant: "Refrigerant of the unit.",
+  },
+};
+
+export const FlareLimitsOfLengthShape: Shape = {
+  type: "FlareLimitsOfLength",
+  fields: { low: "length", high: "length" },
+  says: "The smallest and the largest figure that a source allows.",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const FlareDiameterInputShape: Shape = {
+  type: "FlareDiameterInput",
+  fields: {
+    tube: FlareTubeShape,
+    refrigerant: { words: ["R410A", "R32", "R22"] },
+    diameter: "length",
+    "manual?": FlareLimitsOfLengthShape,
+    "caliper?": InstrumentOfLengthShape,
+    "confidence?": "number",
+  },
+  says: "A measured flare.",
+  about: {
+    tube: "Outside diameter of the tube in inches.",
+    refrigerant: "Refrigerant of the unit.",
+    diameter: "Measured outside diameter of the flare, above 0.",
+    manual: "The limits in the unit's manual; they decide alone, unless they are in doubt.",
+    caliper: "What is known of the caliper; counted as exact when left out.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const FlareAssessmentOfLengthFlareDiameterCauseWindowShape: Shape = {
+  type: "FlareAssessmentOfLengthFlareDiameterCauseWindow",
+  fields: { "low?": "length", "high?": "length" },
+  says: "Make all properties in T optional",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
+  type: "FlareAssessmentOfLengthFlareDiameterCause",
+  fields: {
+    measured: EstimateOfLengthShape,
+    window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["flare-too-small", "flare-too-large"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "The verdict on one measured figure of a flare joint.",
+  about: {
+    measured: "The measured figure with its uncertainty.",
+    window: "What it passes within: where several sources apply, the part that they share.",
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+  },
+};
+
+export const FlareLimitsOfTorqueShape: Shape = {
+  type: "FlareLimitsOfTorque",
+  fields: { low: "torque", high: "torque" },
+  says: "The smallest and the largest figure that a source allows.",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const TorqueWrenchShape: Shape = {
+  type: "TorqueWrench",
+  fields: { "relativeAccuracy?": "ratio", "accuracy?": "torque", "resolution?": "torque" },
+  says: "What is known of a torque wrench.",
+  about: {
+    relativeAccuracy: "Limits of error as a fraction of the reading: percent(4).",
+    accuracy: "Limits of error as a torque, ±.",
+    resolution: "Smallest step of the scale.",
+  },
+};
+
+export const FlareTorqueInputShape: Shape = {
+  type: "FlareTorqueInput",
+  fields: {
+    tube: FlareTubeShape,
+    torque: "torque",
+    "manual?": FlareLimitsOfTorqueShape,
+    "wrench?": TorqueWrenchShape,
+    "confidence?": "number",
+  },
+  says: "A tightened flare nut.",
+  about: {
+    tube: "Outside diameter of the tube in inches.",
+    torque: "The torque at which the wrench clicked or which it shows, above 0.",
+    manual:
+      "The window in the unit's manual. It decides alone, unless it is in doubt; without it all published sources decide.",
+    wrench: "What is known of the wrench; counted as exact when left out, and the verdict says so.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const FlareTorqueAssessmentWindowShape: Shape = {
+  type: "FlareTorqueAssessmentWindow",
+  fields: { "low?": "torque", "high?": "torque" },
+  says: "Make all properties in T optional",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const FlareTorqueConflictShape: Shape = {
+  type: "FlareTorqueConflict",
+  fields: {
+    between: {
+      items: [
+        { words: ["jis-type-manuals", "en-378-2", "manual-range"] },
+        { words: ["jis-type-manuals", "en-378-2", "manual-range"] },
+      ],
+    },
+    sharedFraction: "number",
+  },
+  says: "Two sources whose windows share less than three quarters of the narrower one.",
+  about: {
+    between: "The two sources.",
+    sharedFraction: "How much of the narrower window both allow, 0 to 1.",
+  },
+};
+
+export const FlareTorqueAssessmentShape: Shape = {
+  type: "FlareTorqueAssessment",
+  fields: {
+    measured: EstimateOfTorqueShape,
+    window: FlareTorqueAssessmentWindowShape,
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["under-tightened", "over-tightened"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    conflicts: { list: FlareTorqueConflictShape },
+  },
+  says: "The verdict on the torque of a flare nut.",
+  about: {
+    measured: "The measured figure with its uncertainty.",
+    window: "What it passes within: where several sources apply, the part that they share.",
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    conflicts:
+      "The published sources that conflict for this size; empty when the manual could decide.",
+  },
+};
+
+export const FlareTurnInputShape: Shape = {
+  type: "FlareTurnInput",
+  fields: {
+    tube: FlareTubeShape,
+    turn: "angle",
+    "protractor?": InstrumentOfAngleShape,
+    "confidence?": "number",
+  },
+  says: "A flare nut tightened by angle.",
+  about: {
+    tube: "Outside diameter of the tube in inches.",
+    turn: "Turn from the point where the torque rises, above 0.",
+    protractor: "How well the angle is known; counted as exact when left out.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
+  type: "FlareAssessmentOfAngleFlareTorqueCause",
+  fields: {
+    measured: EstimateOfAngleShape,
+    window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["under-tightened", "over-tightened"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "The verdict on one measured figure of a flare joint.",
+  about: {
+    measured: "The measured figure with its uncertainty.",
+    window: "What it passes within: where several sources apply, the part that they share.",
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+  },
+};
+
+export const FlareWallInputShape: Shape = {
+  type: "FlareWallInput",
+  fields: {
+    tube: FlareTubeShape,
+    refrigerant: { words: ["R410A", "R32", "R22"] },
+    wall: "length",
+    "manualMinimum?": "length",
+    "micrometer?": InstrumentOfLengthShape,
+    "confidence?": "number",
+  },
+  says: "A tube before it is flared.",
+  about: {
+    tube: "Outside diameter in inches.",
+    refrigerant: "Refrigerant of the unit.",
+    wall: "Measured wall, above 0.",
+    manualMinimum:
+      "The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in and for R22.",
+    micrometer: "What is known of the micrometer; counted as exact when left out.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
+  type: "FlareAssessmentOfLengthWallTooThin",
+  fields: {
+    measured: EstimateOfLengthShape,
+    window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["wall-too-thin"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "The verdict on one measured figure of a flare joint.",
+  about: {
+    measured: "The measured figure with its uncertainty.",
+    window: "What it passes within: where several sources apply, the part that they share.",
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+  },
+};
+
+export const FlareNutSizeInputShape: Shape = {
+  type: "FlareNutSizeInput",
+  fields: { tube: FlareTubeShape, refrigerant: { words: ["R410A", "R32", "R22"] } },
+  about: {
+    tube: "Outside diameter of the tube in inches.",
+    refrigerant: "Refrigerant of the unit.",
+  },
+};
+
+export const FlareThreadInputShape: Shape = {
+  type: "FlareThreadInput",
+  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+};
+
+export const FlareThreadShape: Shape = {
+  type: "FlareThread",
+  fields: {
+    name: "text",
+    majorDiameter: "length",
+    threadsPerInch: "number",
+    citation: CitationShape,
+  },
+  says: "The thread of a flare fitting.",
+  about: {
+    name: "As the trade writes it: 7/16-20.",
+    majorDiameter: "Major diameter.",
+    threadsPerInch: "Threads per inch.",
+    citation: "Where it stands.",
+  },
+};
+
+export const FlareTorqueInput2Shape: Shape = {
+  type: "FlareTorqueInput2",
+  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+};
+
+export const FlareTorqueWindowShape: Shape = {
+  type: "FlareTorqueWindow",
+  fields: {
+    low: "torque",
+    high: "torque",
+    source: { words: ["jis-type-manuals", "en-378-2", "manual-range"] },
+    citation: CitationShape,
+  },
+  says: "The torque window of one source.",
+  about: {
+    low: "Smallest figure allowed.",
+    high: "Largest figure allowed.",
+    source: "Who prints it.",
+    citation: "Where it stands.",
+  },
+};
+
+export const FlareTorqueShape: Shape = {
+  type: "FlareTorque",
+  fields: {
+    windows: { list: FlareTorqueWindowShape },
+    overlap: FlareLimitsOfTorqueShape,
+    conflicts: { list: FlareTorqueConflictShape },
+    cautions: { list: StatementShape },
+  },
+  says: "What the published sources say on the torque of one flare nut.",
+  about: {
+    windows: "The window of each source.",
+    overlap: "What every source allows.",
+    conflicts: "Pairs of sources that conflict; empty where they agree well.",
+    cautions: "What overrides the figures and what can hurt someone.",
+  },
+};
+
+export const FlareTurnInput2Shape: Shape = {
+  type: "FlareTurnInput2",
+  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+};
+
+export const FlareLimitsOfAngleShape: Shape = {
+  type: "FlareLimitsOfAngle",
+  fields: { low: "angle", high: "angle" },
+  says: "The smallest and the largest figure that a source allows.",
+  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const ServicePortAdapterInputShape: Shape = {
+  type: "ServicePortAdapterInput",
+  fields: { port: { words: ["1/4", "5/16"] }, hose: { words: ["1/4", "5/16"] } },
+  about: { port: "Size of the port on the unit, male.", hose: "Size of the hose's end, female." },
+};
+
+export const ServicePortAdapterShape: Shape = {
+  type: "ServicePortAdapter",
+  fields: {
+    needed: "flag",
+    port: FlareThreadShape,
+    hose: FlareThreadShape,
+    advice: StatementShape,
+    cautions: { list: StatementShape },
+  },
+  says: "Whether an adapter is needed between a service port and a hose.",
+  about: {
+    needed: "Whether one is needed.",
+    port: "Thread of the port on the unit.",
+    hose: "Thread of the hose's nut.",
+    advice: "What to fetch, as a sentence.",
+    cautions: "What can hurt someone.",
+  },
+};
+
+export const UsualServicePortInputShape: Shape = {
+  type: "UsualServicePortInput",
+  fields: {
+    refrigerant: { words: ["R410A", "R32", "R22", "R134a"] },
+    equipment: { words: ["mini-split", "ducted"] },
+  },
+  about: {
+    refrigerant: "Refrigerant of the unit.",
+    equipment: "A ductless split, or a ducted unit as sold in North America.",
+  },
+};

@@ -1,0 +1,849 @@
+// Which shapes have the types of line-set?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { Shape } from "../../shapes/index.ts";
+import { byDesignation } from "../named.ts";
+import { CitationShape, StatementShape } from "./assessment.shapes.ts";
+
+export const MassPerStepShape: Shape = {
+  type: "MassPerStep",
+  fields: { mass: "mass", per: "length" },
+  says: "A rate as some manuals print it: 3 oz for every 5 ft.",
+  about: { mass: "Mass, 0 or more.", per: "For this much length, more than 0." },
+};
+
+export const AdditionalChargeInputShape: Shape = {
+  type: "AdditionalChargeInput",
+  fields: {
+    "factoryCharge?": "mass",
+    "maximumLength?": "length",
+    "minimumLength?": "length",
+    "maximumCharge?": "mass",
+    "scaleResolution?": "mass",
+    "lengthUncertainty?": "length",
+    "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
+    length: "length",
+    preChargedLength: "length",
+    rate: { either: ["massPerLength", MassPerStepShape] },
+    shortLineRule: { words: ["add-only", "add-and-subtract", "not-stated"] },
+  },
+  says: "One liquid line and the rule for it.",
+  about: {
+    factoryCharge: "Charge that the unit came with, for the total on the label.",
+    maximumLength: "Longest run (all lines together) that the manual allows.",
+    minimumLength: "Shortest run that the manual allows.",
+    maximumCharge:
+      "Most that the unit or the room may hold, from the manual or from the room limit for flammables.",
+    scaleResolution: "Smallest step of the scale; the answer is rounded to it.",
+    lengthUncertainty: "Standard uncertainty (k = 1) of each length; taken as exact when left out.",
+    safetyClass: "Safety class of the refrigerant, for the cautions.",
+    length: "Length of liquid line as installed, one way, with what is coiled up; 0 to 1000 m.",
+    preChargedLength: "Length that the factory charge covers, from nameplate or manual.",
+    rate: "Mass per length for this size of liquid line, from nameplate or manual.",
+    shortLineRule: "What happens below preChargedLength, from the manual.",
+  },
+};
+
+export const ChargeAssessmentShape: Shape = {
+  type: "ChargeAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    additionalCharge: "mass",
+    unroundedCharge: "mass",
+    "totalCharge?": "mass",
+    "expandedUncertainty?": "mass",
+  },
+  says: "The verdict on the added charge: pass when it follows from the rule and breaks no stated limit.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    additionalCharge:
+      "What to add, negative to take out; rounded to the scale's step where that was given.",
+    unroundedCharge: "The same before rounding.",
+    totalCharge:
+      "Factory charge plus additionalCharge, for the label; only where the factory charge was given.",
+    expandedUncertainty:
+      "Expanded uncertainty (k = 2) of the charge from the lengths and the scale's step (JCGM 100:2008, 5.1.2 and F.2.2.1); only where one of them was given.",
+  },
+};
+
+export const TubeSizeShape: Shape = {
+  type: "TubeSize",
+  fields: { outsideDiameter: "length", wall: "length" },
+  says: "Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is not marked; tube sold in line sets is often thinner than the standard.",
+  about: {
+    outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
+    wall: "Wall thickness, more than 0 and less than half the outside diameter.",
+  },
+};
+
+export const FrictionLossInputShape: Shape = {
+  type: "FrictionLossInput",
+  fields: {
+    tube: TubeSizeShape,
+    massFlow: "massFlow",
+    density: "density",
+    length: "length",
+    viscosityMicropascalSecond: "number",
+    "roughness?": "length",
+  },
+  says: "Single-phase flow with what friction depends on.",
+  about: {
+    tube: "Outside diameter and wall.",
+    massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
+    density: "Density in the line, up to 3000 kg/m³.",
+    length: "Length of tube with the equivalent length of bends and fittings.",
+    viscosityMicropascalSecond:
+      "Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapour at 5 °C about 12.5 (from memory).",
+    roughness: "Roughness of the bore; drawn copper, 1.5 µm, when left out.",
+  },
+};
+
+export const FrictionLossShape: Shape = {
+  type: "FrictionLoss",
+  fields: {
+    pressureLoss: "pressureDifference",
+    velocity: "speed",
+    reynolds: "number",
+    frictionFactor: "number",
+  },
+  says: "What the flow is like and what it loses.",
+  about: {
+    pressureLoss: "Pressure lost to friction.",
+    velocity: "Mean velocity.",
+    reynolds: "Reynolds number.",
+    frictionFactor: "Darcy friction factor.",
+  },
+};
+
+export const TubeFlowShape: Shape = {
+  type: "TubeFlow",
+  fields: { tube: TubeSizeShape, massFlow: "massFlow", density: "density" },
+  says: "Single-phase flow in a tube.",
+  about: {
+    tube: "Outside diameter and wall.",
+    massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
+    density: "Density in the line, up to 3000 kg/m³.",
+  },
+};
+
+export const FullLineMassInput1Shape: Shape = {
+  type: "FullLineMassInput1",
+  fields: { tube: TubeSizeShape, density: "density", length: "length" },
+  about: {
+    tube: "Outside diameter and wall.",
+    density: "Density of the refrigerant in it, up to 3000 kg/m³.",
+    length: "Length of tube.",
+  },
+};
+
+export const FullLineMassInput2Shape: Shape = {
+  type: "FullLineMassInput2",
+  fields: {
+    tube: TubeSizeShape,
+    refrigerant: byDesignation,
+    temperature: "temperature",
+    length: "length",
+  },
+  about: {
+    tube: "Outside diameter and wall.",
+    refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
+    temperature: "Temperature of the liquid, within the refrigerant's range.",
+    length: "Length of tube.",
+  },
+};
+
+export const FilledTubeShape: Shape = {
+  type: "FilledTube",
+  fields: { tube: TubeSizeShape, density: "density" },
+  says: "A tube full of a fluid of one density.",
+  about: {
+    tube: "Outside diameter and wall.",
+    density: "Density of the refrigerant in it, up to 3000 kg/m³.",
+  },
+};
+
+export const LiquidFilledTubeShape: Shape = {
+  type: "LiquidFilledTube",
+  fields: { tube: TubeSizeShape, refrigerant: byDesignation, temperature: "temperature" },
+  says: "A tube full of a refrigerant's saturated liquid.",
+  about: {
+    tube: "Outside diameter and wall.",
+    refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
+    temperature: "Temperature of the liquid, within the refrigerant's range.",
+  },
+};
+
+export const TubeVolumeInputShape: Shape = {
+  type: "TubeVolumeInput",
+  fields: { tube: TubeSizeShape, length: "length" },
+};
+
+export const AstmB280SizeShape: Shape = {
+  type: "AstmB280Size",
+  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4", "7/8", "1-1/8"],
+};
+
+export const AstmB280ChoiceShape: Shape = {
+  type: "AstmB280Choice",
+  fields: { size: AstmB280SizeShape, temper: { words: ["annealed", "drawn"] }, "wall?": "length" },
+  says: "Which tube of ASTM B280.",
+  about: {
+    size: "Nominal size in inches.",
+    temper: "Soft coil or hard straight length.",
+    wall: "Wall, where the standard has two, or where the tube at hand is thinner or thicker.",
+  },
+};
+
+export const TubeShape: Shape = {
+  type: "Tube",
+  fields: {
+    outsideDiameter: "length",
+    wall: "length",
+    designation: "text",
+    sources: { list: CitationShape },
+  },
+  says: "A tube of a standard.",
+  about: {
+    outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
+    wall: "Wall thickness, more than 0 and less than half the outside diameter.",
+    designation: "Nominal size as the trade says it: 3/8 in, 9.52 mm.",
+    sources: "The standard it follows.",
+  },
+};
+
+export const FlowConditionShape: Shape = {
+  type: "FlowCondition",
+  fields: { reynolds: "number", relativeRoughness: "number" },
+  says: "Reynolds number and roughness of a flow.",
+  about: {
+    reynolds: "Reynolds number, ρ·v·d/μ, more than 0, up to 1e9.",
+    relativeRoughness: "Roughness over inside diameter, 0 (smooth) to 0.05.",
+  },
+};
+
+export const IdentifyLinesInputShape: Shape = {
+  type: "IdentifyLinesInput",
+  fields: { a: { either: [TubeSizeShape, TubeShape] }, b: { either: [TubeSizeShape, TubeShape] } },
+};
+
+export const IdentifyLinesResultShape: Shape = {
+  type: "IdentifyLinesResult",
+  fields: {
+    liquid: { either: [TubeSizeShape, TubeShape] },
+    vapor: { either: [TubeSizeShape, TubeShape] },
+  },
+  says: "The liquid and the vapour line of a line set. The vapour line is the suction line in cooling and carries hot gas at high pressure in heating.",
+  about: { liquid: "The smaller tube.", vapor: "The larger tube." },
+};
+
+export const InsulatedDiameterInputShape: Shape = {
+  type: "InsulatedDiameterInput",
+  fields: { tube: TubeSizeShape, thickness: "length" },
+};
+
+export const RoundItemShape: Shape = {
+  type: "RoundItem",
+  fields: { label: "text", diameter: "length" },
+  says: "Something round that goes through. Take the larger dimension of a flat cable.",
+  about: {
+    label: "Name for messages and for the layout.",
+    diameter: "Outside diameter with insulation.",
+  },
+};
+
+export const SmallestSleeveInputShape: Shape = {
+  type: "SmallestSleeveInput",
+  fields: { items: { list: RoundItemShape }, "clearance?": "length" },
+};
+
+export const LineFitInputOpening1Shape: Shape = {
+  type: "LineFitInputOpening1",
+  fields: { diameter: "length" },
+};
+
+export const LineFitInputOpening2Shape: Shape = {
+  type: "LineFitInputOpening2",
+  fields: { width: "length", height: "length" },
+  about: { width: "Inside width of a duct.", height: "Inside height of a duct." },
+};
+
+export const LineFitInputShape: Shape = {
+  type: "LineFitInput",
+  fields: {
+    items: { list: RoundItemShape },
+    opening: { either: [LineFitInputOpening1Shape, LineFitInputOpening2Shape] },
+    "clearance?": "length",
+  },
+  says: "What has to go through which opening.",
+  about: {
+    items: "Up to eight items.",
+    opening: "Inside dimensions.",
+    clearance: "Room to keep between items and to the wall; none when left out.",
+  },
+};
+
+export const LineFitAssessmentLayoutItemShape: Shape = {
+  type: "LineFitAssessmentLayoutItem",
+  fields: { label: "text", x: "length", y: "length" },
+  about: { label: "The item's label.", x: "To the right.", y: "Upwards." },
+};
+
+export const LineFitAssessmentShape: Shape = {
+  type: "LineFitAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    layout: { list: LineFitAssessmentLayoutItemShape },
+    fill: "number",
+  },
+  says: "The verdict on the opening.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    layout:
+      "Where each item lies, from the centre of a sleeve or from the corner of a duct; empty when none was found.",
+    fill: "Share of the opening that the items fill, 0 to 1 and more.",
+  },
+};
+
+export const RunLimitsOilTrapsShape: Shape = {
+  type: "RunLimitsOilTraps",
+  fields: { above: "length", spacing: "length" },
+  about: { above: "Lift that still needs none.", spacing: "Height between traps." },
+};
+
+export const RunLimitsExtraOilShape: Shape = {
+  type: "RunLimitsExtraOil",
+  fields: { beyond: "length", per: "length", volume: "volume" },
+  about: {
+    beyond: "Length that the factory's oil covers.",
+    per: "Step of length.",
+    volume: "Oil for a step.",
+  },
+};
+
+export const RunLimitsShape: Shape = {
+  type: "RunLimits",
+  fields: {
+    "maximumLength?": "length",
+    "minimumLength?": "length",
+    "maximumLift?": "length",
+    "maximumLiftOutdoorAbove?": "length",
+    "maximumBends?": "number",
+    "bendEquivalentLength?": "length",
+    "oilTraps?": RunLimitsOilTrapsShape,
+    "extraOil?": RunLimitsExtraOilShape,
+  },
+  says: "What the manual allows. Only what is given is checked.",
+  about: {
+    maximumLength: "Longest run, one way.",
+    minimumLength: "Shortest run: below it come noise, vibration and liquid return.",
+    maximumLift: "Largest height difference of the two units.",
+    maximumLiftOutdoorAbove:
+      "Largest height difference where the outdoor unit is the higher one, if the manual tells the two apart.",
+    maximumBends: "Most bends, a whole number.",
+    bendEquivalentLength:
+      "Length of straight tube that a bend counts for; maximumLength then holds the equivalent length.",
+    oilTraps:
+      "Oil traps in the vapour riser: one for every spacing where the lift is more than above.",
+    extraOil: "Oil to add: volume for every started per beyond beyond.",
+  },
+};
+
+export const LineRunInputShape: Shape = {
+  type: "LineRunInput",
+  fields: {
+    length: "length",
+    lift: "length",
+    outdoorUnit: { words: ["above", "below", "level"] },
+    "bends?": "number",
+    "standardUncertainty?": "length",
+    limits: RunLimitsShape,
+  },
+  says: "The run as it is or will be.",
+  about: {
+    length: "Length of tube one way, coils included, 0 to 1000 m.",
+    lift: "Height difference of the units, 0 or more.",
+    outdoorUnit: "Where the outdoor unit stands.",
+    bends: "Number of bends, a whole number from 0 to 1000.",
+    standardUncertainty: "Standard uncertainty (k = 1) of length and lift, 0 when left out.",
+    limits: "What the manual allows.",
+  },
+};
+
+export const LineRunAssessmentShape: Shape = {
+  type: "LineRunAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    equivalentLength: "length",
+    oilTraps: "number",
+    extraOil: "volume",
+  },
+  says: "The verdict on a run.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    equivalentLength: "Length plus what the bends count for.",
+    oilTraps: "Oil traps in the vapour riser by the manual's rule, without the one at its foot.",
+    extraOil: "Oil to add by the manual's rule.",
+  },
+};
+
+export const LiquidChargePlausibilityInput1Shape: Shape = {
+  type: "LiquidChargePlausibilityInput1",
+  fields: {
+    tube: TubeSizeShape,
+    density: "density",
+    rate: { either: ["massPerLength", MassPerStepShape] },
+    expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
+  },
+  about: {
+    tube: "Outside diameter and wall.",
+    density: "Density of the refrigerant in it, up to 3000 kg/m³.",
+    rate: "The nameplate's rate for this size of liquid line.",
+    expansionDevice: "Where the unit expands the liquid in cooling.",
+  },
+};
+
+export const LiquidChargePlausibilityInput2Shape: Shape = {
+  type: "LiquidChargePlausibilityInput2",
+  fields: {
+    tube: TubeSizeShape,
+    refrigerant: byDesignation,
+    temperature: "temperature",
+    rate: { either: ["massPerLength", MassPerStepShape] },
+    expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
+  },
+  about: {
+    tube: "Outside diameter and wall.",
+    refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
+    temperature: "Temperature of the liquid, within the refrigerant's range.",
+    rate: "The nameplate's rate for this size of liquid line.",
+    expansionDevice: "Where the unit expands the liquid in cooling.",
+  },
+};
+
+export const LiquidChargePlausibilityShape: Shape = {
+  type: "LiquidChargePlausibility",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["per-foot-taken-as-per-metre", "per-metre-taken-as-per-foot"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    fullLineRate: "massPerLength",
+    ratio: "number",
+  },
+  says: "The verdict on a rate: pass plausible, inconclusive plausible only with the device elsewhere, fail read the nameplate again.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    fullLineRate: "What the line holds when full of liquid, in the unit of the rate.",
+    ratio: "The nameplate's rate over the full line's.",
+  },
+};
+
+export const LiquidLineSubcoolingInputShape: Shape = {
+  type: "LiquidLineSubcoolingInput",
+  fields: {
+    liquidPressure: "absolutePressure",
+    losses: { list: "pressureDifference" },
+    margin: "temperatureDifference",
+    "available?": "temperatureDifference",
+    "standardUncertainty?": "temperatureDifference",
+    refrigerant: byDesignation,
+  },
+  about: {
+    liquidPressure: "Absolute pressure where the liquid leaves the outdoor unit.",
+    losses:
+      "Every loss on the way: static head (negative where the liquid falls), friction, drier, valve.",
+    margin: "Subcooling that shall be left at the expansion device, 0 or more.",
+    available: "Subcooling found or promised at the outdoor unit.",
+    standardUncertainty: "Standard uncertainty (k = 1) of available, 0 when left out.",
+  },
+};
+
+export const LiquidSubcoolingAssessmentShape: Shape = {
+  type: "LiquidSubcoolingAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    pressureLoss: "pressureDifference",
+    temperatureLoss: "temperatureDifference",
+    neededSubcooling: "temperatureDifference",
+  },
+  says: "The verdict on the subcooling.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    pressureLoss: "Sum of the losses.",
+    temperatureLoss: "What the losses cost in bubble temperature; negative for a gain.",
+    neededSubcooling: "Loss, where it is one, plus margin.",
+  },
+};
+
+export const LiquidVelocityInputShape: Shape = {
+  type: "LiquidVelocityInput",
+  fields: {
+    tube: TubeSizeShape,
+    massFlow: "massFlow",
+    density: "density",
+    solenoidValve: "flag",
+    "pressureLoss?": "pressureDifference",
+    "maximumLoss?": "pressureDifference",
+  },
+  says: "The liquid line at full capacity.",
+  about: {
+    tube: "Outside diameter and wall.",
+    massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
+    density: "Density in the line, up to 3000 kg/m³.",
+    solenoidValve:
+      "Whether a solenoid valve closes the line: then 300 ft/min is the most, against liquid hammer.",
+    pressureLoss: "Loss of friction, head and fittings together.",
+    maximumLoss: "Most that the manual or guideLosses allows.",
+  },
+};
+
+export const LiquidVelocityAssessmentShape: Shape = {
+  type: "LiquidVelocityAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    velocity: "speed",
+  },
+  says: "The verdict on the liquid line.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    velocity: "Mean velocity.",
+  },
+};
+
+export const En12735SizeShape: Shape = {
+  type: "En12735Size",
+  words: [12, 6, 8, 10, 15, 16, 18, 22, 28, 6.35, 7.94, 9.52, 12.7, 15.87, 19.06, 22.2, 28.57],
+};
+
+export const En12735TubeInputShape: Shape = {
+  type: "En12735TubeInput",
+  fields: { size: En12735SizeShape, wall: "length" },
+};
+
+export const JisH3300SizeShape: Shape = {
+  type: "JisH3300Size",
+  words: ["6.35", "9.52", "12.70", "15.88", "19.05"],
+};
+
+export const JisH3300TubeInputShape: Shape = {
+  type: "JisH3300TubeInput",
+  fields: { size: JisH3300SizeShape, "wall?": "length" },
+};
+
+export const IndoorUnitLineShape: Shape = {
+  type: "IndoorUnitLine",
+  fields: {
+    length: "length",
+    rate: { either: ["massPerLength", MassPerStepShape] },
+    "preChargedLength?": "length",
+    "allowance?": "mass",
+  },
+  says: "The liquid line of one indoor unit.",
+  about: {
+    length: "Length of liquid line as installed, one way.",
+    rate: "Mass per length for this size of liquid line.",
+    preChargedLength:
+      "Length that the factory charge covers on this line; leave out when one covers the sum.",
+    allowance: "Mass that the manual adds for this indoor unit, whatever the length.",
+  },
+};
+
+export const MultiSplitChargeInputShape: Shape = {
+  type: "MultiSplitChargeInput",
+  fields: {
+    "factoryCharge?": "mass",
+    "maximumLength?": "length",
+    "minimumLength?": "length",
+    "maximumCharge?": "mass",
+    "scaleResolution?": "mass",
+    "lengthUncertainty?": "length",
+    "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
+    lines: { list: IndoorUnitLineShape },
+    "preChargedTotal?": "length",
+    shortLineRule: { words: ["add-only", "add-and-subtract", "not-stated"] },
+  },
+  says: "Several indoor units on one outdoor unit.",
+  about: {
+    factoryCharge: "Charge that the unit came with, for the total on the label.",
+    maximumLength: "Longest run (all lines together) that the manual allows.",
+    minimumLength: "Shortest run that the manual allows.",
+    maximumCharge:
+      "Most that the unit or the room may hold, from the manual or from the room limit for flammables.",
+    scaleResolution: "Smallest step of the scale; the answer is rounded to it.",
+    lengthUncertainty: "Standard uncertainty (k = 1) of each length; taken as exact when left out.",
+    safetyClass: "Safety class of the refrigerant, for the cautions.",
+    lines: "One entry per indoor unit.",
+    preChargedTotal:
+      "Length that the factory charge covers for the sum of all lines; needs one rate for all.",
+    shortLineRule: "What happens below the pre-charged length, from the manual.",
+  },
+};
+
+export const RateRowShape: Shape = {
+  type: "RateRow",
+  fields: { outsideDiameter: "length", rate: { either: ["massPerLength", MassPerStepShape] } },
+  says: "A row of the nameplate's table of rates.",
+  about: {
+    outsideDiameter: "Outside diameter of the liquid line, metric or in inches.",
+    rate: "Rate for this size.",
+  },
+};
+
+export const RateForLiquidLineInputShape: Shape = {
+  type: "RateForLiquidLineInput",
+  fields: { rows: { list: RateRowShape }, tube: TubeSizeShape },
+};
+
+export const LineContentsInputShape: Shape = {
+  type: "LineContentsInput",
+  fields: {
+    liquid: { either: [FilledTubeShape, LiquidFilledTubeShape] },
+    vapor: FilledTubeShape,
+    length: "length",
+  },
+  about: { liquid: "Liquid line.", vapor: "Vapour line.", length: "Length of both, one way." },
+};
+
+export const LineContentsShape: Shape = {
+  type: "LineContents",
+  fields: { liquid: "mass", vapor: "mass", total: "mass" },
+  says: "What the two lines hold.",
+  about: { liquid: "Mass in the liquid line.", vapor: "Mass in the vapour line.", total: "Both." },
+};
+
+export const RecoveryInputCylinderShape: Shape = {
+  type: "RecoveryInputCylinder",
+  fields: { maximumFill: "mass", contents: "mass" },
+  about: {
+    maximumFill: "Most refrigerant that may be in it, as marked for this refrigerant.",
+    contents: "What is in it already.",
+  },
+};
+
+export const RecoveryInputShape: Shape = {
+  type: "RecoveryInput",
+  fields: {
+    "chargeInSystem?": "mass",
+    chargeToKeep: "mass",
+    "cylinder?": RecoveryInputCylinderShape,
+    "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
+  },
+  says: "A system that is opened, moved or taken away.",
+  about: {
+    chargeInSystem: "Total charge by the label; leave out when it is not known or some has leaked.",
+    chargeToKeep:
+      "Charge that the system shall have afterwards: 0 to take it away, the new total for another line length.",
+    cylinder: "Recovery cylinder.",
+    safetyClass: "Safety class of the refrigerant, for the cautions.",
+  },
+};
+
+export const RecoveryAssessmentShape: Shape = {
+  type: "RecoveryAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    "toRecover?": "mass",
+    "toAdd?": "mass",
+    "cylinderRoom?": "mass",
+  },
+  says: "The verdict on a recovery.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    toRecover: "Mass to take out; absent when the charge is not known.",
+    toAdd: "Mass to add where the system shall hold more; absent when the charge is not known.",
+    cylinderRoom: "What the cylinder still takes, where one was given.",
+  },
+};
+
+export const LiquidColumnShape: Shape = {
+  type: "LiquidColumn",
+  fields: { density: "density", lift: "length" },
+  says: "A column of liquid.",
+  about: {
+    density: "Density of the liquid, up to 3000 kg/m³.",
+    lift: "How far the liquid rises to the indoor unit, −300 m to 300 m; negative where it falls.",
+  },
+};
+
+export const StockLengthInputShape: Shape = {
+  type: "StockLengthInput",
+  fields: {
+    run: "length",
+    "slack?": "length",
+    "serviceLoop?": "length",
+    stock: { list: "length" },
+    cuttable: "flag",
+    "minimumLength?": "length",
+    "maximumLength?": "length",
+  },
+  says: "The run and the line sets at hand.",
+  about: {
+    run: "Length of the way along the wall, bends followed.",
+    slack:
+      "Extra for measuring and making ends, for instance 3 % of the run or a foot; none when left out.",
+    serviceLoop:
+      "Extra kept as a loop so that the unit can be moved for service; none when left out.",
+    stock: "The lengths in which the set can be bought.",
+    cuttable: "Whether the set can be cut: false for sets that come charged or with fixed ends.",
+    minimumLength: "Shortest length that the unit's manual allows.",
+    maximumLength: "Longest length that the unit's manual allows.",
+  },
+};
+
+export const StockLengthAssessmentShape: Shape = {
+  type: "StockLengthAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    neededLength: "length",
+    "stockLength?": "length",
+    "surplus?": "length",
+    "surplusUse?": { words: ["none", "cut", "coil"] },
+    "installedLength?": "length",
+  },
+  says: "The verdict on the stock.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    neededLength:
+      "Run, slack and loop together, or the manual's shortest length where that is more.",
+    stockLength: "The shortest stock length that will do; absent when none does.",
+    surplus: "Stock length less needed length.",
+    surplusUse: "cut it off, coil it, or nothing is left.",
+    installedLength:
+      "Length of tube that ends up installed: the one to reckon the added charge with.",
+  },
+};
+
+export const RefrigerantMassFlowInputShape: Shape = {
+  type: "RefrigerantMassFlowInput",
+  fields: { capacity: "power", enthalpyDifference: "specificEnergy" },
+  about: {
+    capacity: "Cooling capacity.",
+    enthalpyDifference:
+      "Enthalpy of the vapour leaving less that of the liquid entering the evaporator.",
+  },
+};
+
+export const OilRiserShape: Shape = {
+  type: "OilRiser",
+  fields: { tube: TubeSizeShape, vaporDensity: "density", oilDensity: "density" },
+  says: "What decides whether oil climbs a riser.",
+  about: {
+    tube: "Outside diameter and wall.",
+    vaporDensity: "Density of the vapour, up to 500 kg/m³.",
+    oilDensity: "Density of the oil with refrigerant in it, about 900 to 1050 kg/m³.",
+  },
+};
+
+export const VaporLineInputShape: Shape = {
+  type: "VaporLineInput",
+  fields: {
+    tube: TubeSizeShape,
+    vaporDensity: "density",
+    oilDensity: "density",
+    direction: { words: ["horizontal", "riser"] },
+    fullMassFlow: "massFlow",
+    minimumMassFlow: "massFlow",
+    "minimumVelocity?": "speed",
+    "maximumVelocity?": "speed",
+  },
+  says: "The vapour line at full and at least capacity.",
+  about: {
+    tube: "Outside diameter and wall.",
+    vaporDensity: "Density of the vapour, up to 500 kg/m³.",
+    oilDensity: "Density of the oil with refrigerant in it, about 900 to 1050 kg/m³.",
+    direction: "Whether the vapour climbs: riser where the outdoor unit is above in cooling.",
+    fullMassFlow: "Mass flow at full capacity.",
+    minimumMassFlow:
+      "Mass flow at the least capacity to which an inverter turns down; full again for a single speed.",
+    minimumVelocity:
+      "Least velocity by the manual; 800 ft/min horizontal and 1000 ft/min in a riser when left out.",
+    maximumVelocity: "Largest velocity for noise by the manual; 3000 ft/min when left out.",
+  },
+};
+
+export const VaporLineAssessmentShape: Shape = {
+  type: "VaporLineAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    fullVelocity: "speed",
+    minimumCapacityVelocity: "speed",
+    entrainmentVelocity: "speed",
+  },
+  says: "The verdict on the vapour line.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    fullVelocity: "Velocity at full capacity.",
+    minimumCapacityVelocity: "Velocity at least capacity.",
+    entrainmentVelocity: "Least velocity that carries oil up a riser.",
+  },
+};

@@ -1,0 +1,337 @@
+// Which shapes have the types of operating-check?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { Shape } from "../../shapes/index.ts";
+import { byDesignation } from "../named.ts";
+import {
+  CitationShape,
+  EstimateOfTemperatureDifferenceShape,
+  EstimateOfTemperatureShape,
+  InstrumentOfGaugePressureShape,
+  StatementShape,
+} from "./assessment.shapes.ts";
+import { AssessSubcoolingInputInput1InstrumentsShape } from "./refrigerants.shapes.ts";
+
+export const ServicePortsInputShape: Shape = {
+  type: "ServicePortsInput",
+  fields: {
+    mode: { words: ["cooling", "heating"] },
+    expansion: { words: ["outdoor-unit", "evaporating-unit"] },
+  },
+  about: { mode: "What the unit does.", expansion: "Where the refrigerant expands." },
+};
+
+export const ServicePortRoleShape: Shape = {
+  type: "ServicePortRole",
+  fields: {
+    side: { words: ["low", "high"] },
+    shows: { words: ["suction", "discharge", "liquid", "expanded"] },
+  },
+  says: "What a port shows.",
+  about: { side: "Side of the compressor that it belongs to.", shows: "What is behind it." },
+};
+
+export const ServicePortsShape: Shape = {
+  type: "ServicePorts",
+  fields: {
+    vapor: ServicePortRoleShape,
+    liquid: ServicePortRoleShape,
+    commonSuction: ServicePortRoleShape,
+    cautions: { list: StatementShape },
+  },
+  says: "What the ports of a split unit show.",
+  about: {
+    vapor: "Port of the larger valve: vapour line. On most small splits it is the only one.",
+    liquid: "Port of the smaller valve: liquid line.",
+    commonSuction: "The gauge port at the compressor's suction that some ducted heat pumps have.",
+    cautions: "What can hurt someone.",
+  },
+};
+
+export const ChargeByGaugeInputShape: Shape = {
+  type: "ChargeByGaugeInput",
+  fields: {
+    meteringDevice: { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
+    compressor: { words: ["single-speed", "inverter"] },
+    mode: { words: ["cooling", "heating"] },
+    refrigerant: byDesignation,
+    pressure: "gaugePressure",
+    lineTemperature: "temperature",
+    atmosphere: "absolutePressure",
+    "pressureDrop?": "pressureDifference",
+    "target?": "temperatureDifference",
+    "tolerance?": "temperatureDifference",
+    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    "confidence?": "number",
+  },
+  says: "A reading of pressure and line temperature on a system, and what it should be.",
+  about: {
+    meteringDevice: "Fixed orifice or capillary, thermostatic valve, or electronic valve.",
+    compressor: "One speed, or an inverter.",
+    mode: "What the unit does.",
+    refrigerant: "The refrigerant.",
+    pressure: "Gauge reading: suction for an orifice, liquid or discharge for a valve.",
+    lineTemperature: "Line temperature: suction line for an orifice, liquid line for a valve.",
+    atmosphere: "Atmospheric pressure on site.",
+    pressureDrop:
+      "Pressure lost from the gauge down the flow to the thermometer, 0 or more: that of the coil when the gauge is on the discharge. For subcooling only: superheat is read with both at the suction port.",
+    target:
+      "What superheat or subcooling should be, from nameplate, manual or targetSuperheat. Not needed where the charge is weighed.",
+    tolerance: "How far from it is still right, above 0. Not needed where the charge is weighed.",
+    instruments: "What the two probes can do.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const ChargeByGaugeAssessmentShape: Shape = {
+  type: "ChargeByGaugeAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["low", "high", "liquid-to-compressor"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    method: { words: ["superheat", "subcooling", "weigh"] },
+    "result?": EstimateOfTemperatureDifferenceShape,
+    "saturationTemperature?": EstimateOfTemperatureShape,
+  },
+  says: "The verdict on a charge by gauge.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    method: "What the charge is checked by.",
+    result: "Superheat or subcooling; missing where the charge is weighed.",
+    saturationTemperature:
+      "Dew or bubble temperature at the thermometer; missing where the charge is weighed.",
+  },
+};
+
+export const AssessGaugeSetInputShape: Shape = {
+  type: "AssessGaugeSetInput",
+  fields: {
+    fullScale: "gaugePressure",
+    "retardTo?": "gaugePressure",
+    hoseWorkingPressure: "gaugePressure",
+    highestPressure: "gaugePressure",
+  },
+  about: {
+    fullScale: "End of the graduated scale, above 0.",
+    retardTo:
+      "Where the retarded part of the dial ends, not below the full scale: it survives, it does not measure.",
+    hoseWorkingPressure: "Working pressure printed on the hose, above 0; not the burst pressure.",
+    highestPressure: "The highest pressure that can come.",
+  },
+};
+
+export const ApproachRangeShape: Shape = {
+  type: "ApproachRange",
+  fields: { low: "temperatureDifference", high: "temperatureDifference" },
+  says: "Smallest and largest difference between the air that enters a coil and the saturation temperature in it, both 0 to 60 K.",
+  about: { low: "Smallest difference.", high: "Largest difference." },
+};
+
+export const ServiceReadingShape: Shape = {
+  type: "ServiceReading",
+  fields: {
+    refrigerant: byDesignation,
+    mode: { words: ["cooling", "heating"] },
+    indoorTemperature: "temperature",
+    outdoorTemperature: "temperature",
+    evaporatorApproach: ApproachRangeShape,
+    condenserApproach: ApproachRangeShape,
+    atmosphere: "absolutePressure",
+    pressure: "gaugePressure",
+    "port?": { words: ["liquid", "vapor", "commonSuction"] },
+    "expansion?": { words: ["outdoor-unit", "evaporating-unit"] },
+    "gauge?": InstrumentOfGaugePressureShape,
+    "confidence?": "number",
+  },
+  says: "A gauge reading on a running unit.",
+  about: {
+    refrigerant: "The refrigerant, of any kind.",
+    mode: "What the unit does.",
+    indoorTemperature: "Air that enters the indoor coil.",
+    outdoorTemperature: "Air that enters the outdoor coil.",
+    evaporatorApproach: "How far the evaporating temperature lies below the air at the evaporator.",
+    condenserApproach: "How far the condensing temperature lies above the air at the condenser.",
+    atmosphere: "Atmospheric pressure on site: gauges read against it.",
+    pressure: "What the gauge shows.",
+    port: "The port that it is on; the larger one, vapor, when left out.",
+    expansion: "Where the refrigerant expands; in the outdoor unit when left out.",
+    gauge: "What is known of the gauge; counted as exact when left out.",
+    confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+};
+
+export const SaturationWindowShape: Shape = {
+  type: "SaturationWindow",
+  fields: {
+    from: "gaugePressure",
+    to: "gaugePressure",
+    fromTemperature: "temperature",
+    toTemperature: "temperature",
+  },
+  says: "A window of pressure and the saturation temperatures behind it.",
+  about: {
+    from: "Lowest pressure to be expected.",
+    to: "Highest pressure to be expected.",
+    fromTemperature: "Saturation temperature at the lowest pressure.",
+    toTemperature: "Saturation temperature at the highest pressure.",
+  },
+};
+
+export const ExpectedPressuresShape: Shape = {
+  type: "ExpectedPressures",
+  fields: {
+    low: SaturationWindowShape,
+    high: SaturationWindowShape,
+    vaporPort: { words: ["low", "high"] },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "What to expect on both sides of a running unit.",
+  about: {
+    low: "Low side: dew pressure in the evaporator.",
+    high: "High side: bubble pressure in the condenser.",
+    vaporPort: "Side that the larger (vapour) port shows in this mode.",
+    assumptions: "What was assumed.",
+    cautions: "What can hurt someone.",
+    sources: "Where it stands.",
+  },
+};
+
+export const ServiceReadingAssessmentShape: Shape = {
+  type: "ServiceReadingAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["below-window", "above-window", "other-side"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    expected: ExpectedPressuresShape,
+    side: { words: ["low", "high"] },
+  },
+  says: "The verdict on a gauge reading.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    expected: "What was to be expected.",
+    side: "The side that the port shows in this mode.",
+  },
+};
+
+export const ChargedSystemShape: Shape = {
+  type: "ChargedSystem",
+  fields: {
+    meteringDevice: { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
+    compressor: { words: ["single-speed", "inverter"] },
+    mode: { words: ["cooling", "heating"] },
+  },
+  says: "What sets the flow of refrigerant, and how the compressor runs.",
+  about: {
+    meteringDevice: "Fixed orifice or capillary, thermostatic valve, or electronic valve.",
+    compressor: "One speed, or an inverter.",
+    mode: "What the unit does.",
+  },
+};
+
+export const ChargingMethodShape: Shape = {
+  type: "ChargingMethod",
+  fields: { method: { words: ["superheat", "subcooling", "weigh"] }, reason: StatementShape },
+  says: "How a charge is checked.",
+  about: { method: "By superheat, by subcooling, or by weight alone.", reason: "Why." },
+};
+
+export const RunningUnitShape: Shape = {
+  type: "RunningUnit",
+  fields: {
+    refrigerant: byDesignation,
+    mode: { words: ["cooling", "heating"] },
+    indoorTemperature: "temperature",
+    outdoorTemperature: "temperature",
+    evaporatorApproach: ApproachRangeShape,
+    condenserApproach: ApproachRangeShape,
+    atmosphere: "absolutePressure",
+  },
+  says: "A running unit and the air around it.",
+  about: {
+    refrigerant: "The refrigerant, of any kind.",
+    mode: "What the unit does.",
+    indoorTemperature: "Air that enters the indoor coil.",
+    outdoorTemperature: "Air that enters the outdoor coil.",
+    evaporatorApproach: "How far the evaporating temperature lies below the air at the evaporator.",
+    condenserApproach: "How far the condensing temperature lies above the air at the condenser.",
+    atmosphere: "Atmospheric pressure on site: gauges read against it.",
+  },
+};
+
+export const SuperheatChartShape: Shape = {
+  type: "SuperheatChart",
+  fields: {
+    outdoorDryBulbs: { list: "temperature" },
+    indoorWetBulbs: { list: "temperature" },
+    targets: { list: { list: { either: ["temperatureDifference", { words: ["-"] }] } } },
+  },
+  says: "The chart of a manual: a row for each outdoor dry bulb, a column for each indoor wet bulb, a dash where the unit must not be charged by superheat.",
+  about: {
+    outdoorDryBulbs: "Outdoor dry bulbs, rising, at least two.",
+    indoorWetBulbs: "Indoor wet bulbs, rising, at least two.",
+    targets: "A row for each outdoor dry bulb, in it a cell for each wet bulb.",
+  },
+};
+
+export const TargetSuperheatInputShape: Shape = {
+  type: "TargetSuperheatInput",
+  fields: {
+    outdoorDryBulb: "temperature",
+    indoorWetBulb: "temperature",
+    "chart?": SuperheatChartShape,
+  },
+  about: {
+    outdoorDryBulb: "Air that enters the outdoor coil.",
+    indoorWetBulb: "Wet bulb of the air that enters the indoor coil.",
+    chart: "The chart in the unit's manual.",
+  },
+};
+
+export const TargetSuperheatResult1Shape: Shape = {
+  type: "TargetSuperheatResult1",
+  fields: {
+    instruction: { words: ["charge-to-target"] },
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+  },
+  about: {
+    instruction: "Charge to the target.",
+    target: "The superheat to charge to.",
+    tolerance: "± 5 °F.",
+  },
+};
+
+export const TargetSuperheatResult2Shape: Shape = {
+  type: "TargetSuperheatResult2",
+  fields: { instruction: { words: ["do-not-charge-by-superheat"] } },
+  about: { instruction: "The chart has a dash here." },
+};
+
+export const UsualPressuresInputShape: Shape = {
+  type: "UsualPressuresInput",
+  fields: { refrigerant: { words: ["R410A"] }, mode: { words: ["cooling", "heating"] } },
+  about: { refrigerant: "Nothing is held for others.", mode: "What the unit does." },
+};
+
+export const UsualPressuresResultShape: Shape = {
+  type: "UsualPressuresResult",
+  fields: { from: "gaugePressure", to: "gaugePressure" },
+  about: { from: "Lower end.", to: "Upper end." },
+};

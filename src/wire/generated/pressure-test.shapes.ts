@@ -1,0 +1,683 @@
+// Which shapes have the types of pressure-test?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { Shape } from "../../shapes/index.ts";
+import {
+  CitationShape,
+  EstimateOfMassFlowShape,
+  EstimateOfPressureDifferenceShape,
+  EstimateOfThroughputShape,
+  StatementShape,
+} from "./assessment.shapes.ts";
+
+export const TestGaugeShape: Shape = {
+  type: "TestGauge",
+  fields: {
+    "accuracy?": "pressureDifference",
+    "resolution?": "pressureDifference",
+    "repeatability?": "pressureDifference",
+    "drift?": "pressureDifference",
+    "separateInstruments?": "flag",
+  },
+  says: "The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution, its repeatability and what its zero wanders in between remain.",
+  about: {
+    accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
+    resolution: "Smallest step that the display shows.",
+    repeatability: "Standard deviation of repeated readings of the same thing.",
+    drift:
+      "How far zero and hysteresis may wander from the first to the last reading, ±. A quarter of the accuracy, at least one display step, is assumed when left out.",
+    separateInstruments:
+      "Two different gauges read start and end, so that their errors do not cancel.",
+  },
+};
+
+export const GasThermometerShape: Shape = {
+  type: "GasThermometer",
+  fields: {
+    "accuracy?": "temperatureDifference",
+    "resolution?": "temperatureDifference",
+    "repeatability?": "temperatureDifference",
+    "followsGasWithin?": "temperatureDifference",
+    "separateInstruments?": "flag",
+  },
+  says: "The thermometer that stands for the gas temperature.",
+  about: {
+    accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
+    resolution: "Smallest step that the display shows.",
+    repeatability: "Standard deviation of repeated readings of the same thing.",
+    followsGasWithin:
+      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag. 0.5 K is assumed when left out.",
+    separateInstruments:
+      "Two different thermometers read start and end, so that their errors do not cancel.",
+  },
+};
+
+export const TestInstrumentsShape: Shape = {
+  type: "TestInstruments",
+  fields: {
+    pressure: TestGaugeShape,
+    temperature: GasThermometerShape,
+    "volumeUncertainty?": "ratio",
+  },
+  says: "What the test was read with.",
+  about: {
+    pressure: "The gauge or pressure sensor.",
+    temperature: "The thermometer.",
+    volumeUncertainty:
+      "Standard uncertainty of each volume as a fraction of it; taken as exact when left out.",
+  },
+};
+
+export const DropLimitShape: Shape = {
+  type: "DropLimit",
+  fields: { maximumDrop: "pressureDifference", "per?": "duration" },
+  says: "The largest corrected drop that still passes.",
+  about: {
+    maximumDrop: "Largest drop, above 0; one of more than 5 % of the fill pressure passes nothing.",
+    per: "The time for which the drop is allowed, so that the limit is a rate; the whole test when left out.",
+  },
+};
+
+export const LeakLimitShape: Shape = {
+  type: "LeakLimit",
+  fields: { maximumLeakRate: "throughput" },
+  says: "The largest leak that still passes; needs the volume and the time of the test.",
+  about: {
+    maximumLeakRate:
+      "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 5 % of the fill pressure go in the test, or in a day, passes nothing.",
+  },
+};
+
+export const LeakGasShape: Shape = {
+  type: "LeakGas",
+  fields: { gramsPerMole: "number", viscosity: "number" },
+  says: "What the scaling needs of a gas.",
+  about: { gramsPerMole: "Molar mass, g/mol.", viscosity: "Viscosity, µPa·s." },
+};
+
+export const RefrigerantInServiceShape: Shape = {
+  type: "RefrigerantInService",
+  fields: { gas: LeakGasShape, pressure: "absolutePressure" },
+  says: "The refrigerant that will be in the machine.",
+  about: {
+    gas: "Molar mass and viscosity of its vapour, such as leakGas.R32.",
+    pressure:
+      "Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere.",
+  },
+};
+
+export const LogReadingShape: Shape = {
+  type: "LogReading",
+  fields: {
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    elapsed: "duration",
+    "atmosphere?": "absolutePressure",
+  },
+  says: "A row of a log: a reading with its time.",
+  about: {
+    pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
+    temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
+    elapsed: "Time since the test began.",
+    atmosphere:
+      "Station pressure at this reading, where it differs from the one given for the whole test.",
+  },
+};
+
+export const PressureTestLogShape: Shape = {
+  type: "PressureTestLog",
+  fields: {
+    instruments: TestInstrumentsShape,
+    atmosphere: "absolutePressure",
+    "volume?": { either: ["volume", { list: "volume" }] },
+    "criterion?": { either: [DropLimitShape, LeakLimitShape] },
+    "confidence?": "number",
+    "refrigerant?": RefrigerantInServiceShape,
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    readings: { list: LogReadingShape },
+  },
+  says: "A test judged by a log.",
+  about: {
+    instruments: "What the test was read with.",
+    atmosphere: "Station pressure; of every reading that does not state its own.",
+    volume:
+      "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
+    criterion: "The stated limit; without one nothing passes.",
+    confidence:
+      "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
+    refrigerant: "What the machine will hold, for the leak in grams a year; needs volume and time.",
+    wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
+    readings:
+      "Two or more readings at different times, in any order, from the time on when the gas is at rest.",
+  },
+};
+
+export const UncertaintyPartShape: Shape = {
+  type: "UncertaintyPart",
+  words: [
+    "gauge reading",
+    "gauge drift",
+    "gauge error",
+    "thermometer reading",
+    "thermometer error",
+    "gas temperature",
+    "barometer",
+    "wall expansion",
+    "zone volumes",
+    "scatter",
+  ],
+};
+
+export const UncertaintyShareShape: Shape = {
+  type: "UncertaintyShare",
+  fields: { part: UncertaintyPartShape, standardUncertainty: "pressureDifference" },
+  says: "One part of the uncertainty of the drop.",
+  about: {
+    part: "Where it comes from.",
+    standardUncertainty: "Standard uncertainty that it gives the drop.",
+  },
+};
+
+export const RefrigerantEquivalentShape: Shape = {
+  type: "RefrigerantEquivalent",
+  fields: {
+    viscous: "massFlow",
+    molecular: "massFlow",
+    low: "massFlow",
+    high: "massFlow",
+    referenceTemperature: "temperature",
+    cautions: { list: StatementShape },
+  },
+  says: "The same leak as a loss of refrigerant: a range, order of magnitude.",
+  about: {
+    viscous: "By the laminar law: the likelier of the two for what a pressure test can show.",
+    molecular: "By the molecular law.",
+    low: "The smaller of the two.",
+    high: "The larger of the two.",
+    referenceTemperature: "Temperature to which the throughput refers.",
+    cautions: "How far the figures can be trusted.",
+  },
+};
+
+export const CorrectedPointShape: Shape = {
+  type: "CorrectedPoint",
+  fields: { elapsed: "duration", pressure: { either: ["absolutePressure", "gaugePressure"] } },
+  says: "A point of the corrected course, for a plot.",
+  about: {
+    elapsed: "Time since the test began; the mean of the readings that the point stands for.",
+    pressure: "What the instrument would have shown at the temperature of the last reading.",
+  },
+};
+
+export const LogAssessmentShape: Shape = {
+  type: "LogAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["leak", "unexplained rise"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    correctedDrop: EstimateOfPressureDifferenceShape,
+    uncertaintyBudget: { list: UncertaintyShareShape },
+    "limit?": "pressureDifference",
+    "conformanceProbability?": "number",
+    smallestProvableDrop: "pressureDifference",
+    noLeakAbove: "pressureDifference",
+    "leakRate?": EstimateOfThroughputShape,
+    "nitrogenLoss?": EstimateOfMassFlowShape,
+    "smallestProvableLeak?": "throughput",
+    "refrigerantLoss?": RefrigerantEquivalentShape,
+    "refrigerantLossAtMost?": RefrigerantEquivalentShape,
+    "furtherHold?": "duration",
+    corrected: { list: CorrectedPointShape },
+    misfit: "number",
+  },
+  says: "The verdict on a log.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    correctedDrop:
+      "What is missing at the temperature of the last reading; negative when there is too much.",
+    uncertaintyBudget: "What makes up the uncertainty, the largest first.",
+    limit: "The stated limit as a drop over this test.",
+    conformanceProbability: "Probability that the true drop keeps the stated limit.",
+    smallestProvableDrop:
+      "The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all.",
+    noLeakAbove: "No drop above this was seen: the drop, or 0, plus the expanded uncertainty.",
+    leakRate:
+      "Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known.",
+    nitrogenLoss: "The same leak as mass of nitrogen, from the density of the real gas.",
+    smallestProvableLeak:
+      "The smallest leak that this test could have proven, where volume and time are known.",
+    refrigerantLoss:
+      "The leak as refrigerant in service, where refrigerant was stated: of the drop that was found. Order of magnitude.",
+    refrigerantLossAtMost:
+      "The same of the largest drop that is not excluded, PressureTestAssessment.noLeakAbove.",
+    furtherHold:
+      "How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help.",
+    corrected: "The course corrected to the last temperature, at most 100 points.",
+    misfit:
+      "Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain.",
+  },
+};
+
+export const TestReadingShape: Shape = {
+  type: "TestReading",
+  fields: {
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    "elapsed?": "duration",
+    "atmosphere?": "absolutePressure",
+  },
+  says: "One reading of a pressure test.",
+  about: {
+    pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
+    temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
+    elapsed: "Time since the test began; needed for a leak rate.",
+    atmosphere:
+      "Station pressure at this reading, where it differs from the one given for the whole test.",
+  },
+};
+
+export const PressureTestShape: Shape = {
+  type: "PressureTest",
+  fields: {
+    instruments: TestInstrumentsShape,
+    atmosphere: "absolutePressure",
+    "volume?": { either: ["volume", { list: "volume" }] },
+    "criterion?": { either: [DropLimitShape, LeakLimitShape] },
+    "confidence?": "number",
+    "refrigerant?": RefrigerantInServiceShape,
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    start: TestReadingShape,
+    end: TestReadingShape,
+  },
+  says: "A test judged by two readings.",
+  about: {
+    instruments: "What the test was read with.",
+    atmosphere: "Station pressure; of every reading that does not state its own.",
+    volume:
+      "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
+    criterion: "The stated limit; without one nothing passes.",
+    confidence:
+      "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
+    refrigerant: "What the machine will hold, for the leak in grams a year; needs volume and time.",
+    wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
+    start: "First reading, some time after the fill: the gas has to have come to rest.",
+    end: "Last reading.",
+  },
+};
+
+export const TwoReadingAssessmentShape: Shape = {
+  type: "TwoReadingAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["leak", "unexplained rise"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    correctedDrop: EstimateOfPressureDifferenceShape,
+    uncertaintyBudget: { list: UncertaintyShareShape },
+    "limit?": "pressureDifference",
+    "conformanceProbability?": "number",
+    smallestProvableDrop: "pressureDifference",
+    noLeakAbove: "pressureDifference",
+    "leakRate?": EstimateOfThroughputShape,
+    "nitrogenLoss?": EstimateOfMassFlowShape,
+    "smallestProvableLeak?": "throughput",
+    "refrigerantLoss?": RefrigerantEquivalentShape,
+    "refrigerantLossAtMost?": RefrigerantEquivalentShape,
+    "furtherHold?": "duration",
+    expectedPressure: { either: ["absolutePressure", "gaugePressure"] },
+  },
+  says: "The verdict on two readings, with the pressure that the second should have shown.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    correctedDrop:
+      "What is missing at the temperature of the last reading; negative when there is too much.",
+    uncertaintyBudget: "What makes up the uncertainty, the largest first.",
+    limit: "The stated limit as a drop over this test.",
+    conformanceProbability: "Probability that the true drop keeps the stated limit.",
+    smallestProvableDrop:
+      "The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all.",
+    noLeakAbove: "No drop above this was seen: the drop, or 0, plus the expanded uncertainty.",
+    leakRate:
+      "Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known.",
+    nitrogenLoss: "The same leak as mass of nitrogen, from the density of the real gas.",
+    smallestProvableLeak:
+      "The smallest leak that this test could have proven, where volume and time are known.",
+    refrigerantLoss:
+      "The leak as refrigerant in service, where refrigerant was stated: of the drop that was found. Order of magnitude.",
+    refrigerantLossAtMost:
+      "The same of the largest drop that is not excluded, PressureTestAssessment.noLeakAbove.",
+    furtherHold:
+      "How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help.",
+    expectedPressure:
+      "What the last reading would have been without a leak, of its kind and in its unit.",
+  },
+};
+
+export const GaugeChangeShape: Shape = {
+  type: "GaugeChange",
+  fields: {
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    laterTemperature: { either: ["temperature", { list: "temperature" }] },
+    "volume?": { either: ["volume", { list: "volume" }] },
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    pressure: "gaugePressure",
+    atmosphere: "absolutePressure",
+    "laterAtmosphere?": "absolutePressure",
+  },
+  says: "A gauge reading with its atmosphere.",
+  about: {
+    temperature: "Gas temperature at the first reading; one per zone where zones differ.",
+    laterTemperature: "Gas temperature at the later reading.",
+    volume:
+      "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
+    wall: "What the walls are made of, for their own expansion; rigid when left out.",
+    pressure: "What the gauge shows first.",
+    atmosphere: "Station pressure at the first reading.",
+    laterAtmosphere:
+      "Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out.",
+  },
+};
+
+export const AbsoluteChangeShape: Shape = {
+  type: "AbsoluteChange",
+  fields: {
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    laterTemperature: { either: ["temperature", { list: "temperature" }] },
+    "volume?": { either: ["volume", { list: "volume" }] },
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    pressure: "absolutePressure",
+  },
+  says: "A reading of an absolute sensor.",
+  about: {
+    temperature: "Gas temperature at the first reading; one per zone where zones differ.",
+    laterTemperature: "Gas temperature at the later reading.",
+    volume:
+      "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
+    wall: "What the walls are made of, for their own expansion; rigid when left out.",
+    pressure: "What the sensor shows first, above vacuum.",
+  },
+};
+
+export const HoldPlanShape: Shape = {
+  type: "HoldPlan",
+  fields: {
+    "volume?": { either: ["volume", { list: "volume" }] },
+    atmosphere: "absolutePressure",
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    instruments: TestInstrumentsShape,
+    "confidence?": "number",
+    leakRate: "throughput",
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    laterTemperature: { either: ["temperature", { list: "temperature" }] },
+  },
+  says: "What the hold is planned for.",
+  about: {
+    volume:
+      "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
+    atmosphere: "Station pressure; of every reading that does not state its own.",
+    wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
+    instruments: "What the test was read with.",
+    confidence:
+      "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
+    leakRate: "The smallest leak that should show, as nitrogen at the test pressure, above 0.",
+    pressure: "Pressure after the fill.",
+    temperature: "Gas temperature at the start.",
+    laterTemperature:
+      "Gas temperature to expect at the end; common errors of gauge, thermometer and walls count by how far it is from the first.",
+  },
+};
+
+export const HoldTimeShape: Shape = {
+  type: "HoldTime",
+  fields: {
+    shortest: "duration",
+    recommended: "duration",
+    provableDrop: "pressureDifference",
+    uncertaintyBudget: { list: UncertaintyShareShape },
+  },
+  says: "The hold.",
+  about: {
+    shortest:
+      "A leak of this size then loses as much as the expanded uncertainty: half of such leaks show, and a tight system has an even chance to pass this limit.",
+    recommended: "Twice that: nearly every such leak shows and nearly every tight system passes.",
+    provableDrop: "The drop that can be proven.",
+    uncertaintyBudget: "What makes it up, the largest first.",
+  },
+};
+
+export const NitrogenCylinderShape: Shape = {
+  type: "NitrogenCylinder",
+  fields: { waterVolume: "volume", pressure: "gaugePressure", "temperature?": "temperature" },
+  says: "A nitrogen cylinder.",
+  about: {
+    waterVolume:
+      "Water volume, as stamped on it: not the volume of gas at 1 atm by which cylinders are sold.",
+    pressure: "What its gauge shows now, up to 31 MPa absolute.",
+    temperature: "Temperature of the cylinder; that of the system when left out.",
+  },
+};
+
+export const NitrogenNeededInputShape: Shape = {
+  type: "NitrogenNeededInput",
+  fields: {
+    volume: "volume",
+    pressure: "gaugePressure",
+    "startPressure?": "gaugePressure",
+    temperature: "temperature",
+    atmosphere: "absolutePressure",
+    "fills?": "number",
+    cylinder: NitrogenCylinderShape,
+  },
+};
+
+export const NitrogenNeedShape: Shape = {
+  type: "NitrogenNeed",
+  fields: {
+    mass: "mass",
+    enough: "flag",
+    fills: "number",
+    "cylinderPressureAfter?": "gaugePressure",
+    cautions: { list: StatementShape },
+  },
+  says: "What a fill takes.",
+  about: {
+    mass: "Nitrogen for all fills, purges not counted.",
+    enough: "Whether the cylinder can give it while it stays above the test pressure.",
+    fills: "How many fills it can give in all.",
+    cylinderPressureAfter:
+      "What the cylinder shows afterwards; absent when it does not hold enough.",
+    cautions: "What can hurt someone.",
+  },
+};
+
+export const MarkedLimitShape: Shape = {
+  type: "MarkedLimit",
+  fields: {
+    part: { words: ["low side", "high side", "component", "relief device"] },
+    pressure: "gaugePressure",
+  },
+  says: "A limit that is marked on something under test.",
+  about: {
+    part: "What bears it: low side, high side, a component, a relief device.",
+    pressure: "The marked pressure: highest allowed, or the setting of a relief device.",
+  },
+};
+
+export const PressurizationPlanInputShape: Shape = {
+  type: "PressurizationPlanInput",
+  fields: {
+    limits: { list: MarkedLimitShape },
+    "wanted?": "gaugePressure",
+    temperature: "temperature",
+    warmest: "temperature",
+    atmosphere: "absolutePressure",
+    "pattern?": { words: ["three stages", "ten percent"] },
+  },
+};
+
+export const StageShape: Shape = {
+  type: "Stage",
+  fields: {
+    pressure: "gaugePressure",
+    "hold?": "duration",
+    check: { words: ["bubble solution on every joint", "watch and listen", "test"] },
+  },
+  says: "One stage.",
+  about: {
+    pressure: "Pressure to raise to.",
+    hold: "How long to hold before the next; the last stage is the test itself and has none.",
+    check: "What to do there.",
+  },
+};
+
+export const PressurizationPlanShape: Shape = {
+  type: "PressurizationPlan",
+  fields: {
+    stages: { list: StageShape },
+    fillPressure: "gaugePressure",
+    pressureWhenWarm: "gaugePressure",
+    lowestLimit: MarkedLimitShape,
+    lowered: "flag",
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+  },
+  says: "The plan.",
+  about: {
+    stages: "The stages in order; the last is the test pressure.",
+    fillPressure: "Where to stop filling at the present temperature.",
+    pressureWhenWarm: "What that becomes at the warmest.",
+    lowestLimit: "The lowest marked limit, which governs.",
+    lowered: "Whether the wanted pressure had to be lowered.",
+    reasons: "Why.",
+    assumptions: "What was assumed.",
+    cautions: "What can hurt someone.",
+    sources: "Where the rules come from.",
+  },
+};
+
+export const RefrigerantEquivalentInputShape: Shape = {
+  type: "RefrigerantEquivalentInput",
+  fields: {
+    nitrogenLeak: "throughput",
+    testPressure: "absolutePressure",
+    refrigerant: LeakGasShape,
+    refrigerantPressure: "absolutePressure",
+    outside: "absolutePressure",
+    temperature: "temperature",
+  },
+};
+
+export const LeakingGasShape: Shape = {
+  type: "LeakingGas",
+  fields: {
+    pressure: "absolutePressure",
+    outside: "absolutePressure",
+    gramsPerMole: "number",
+    viscosity: "number",
+  },
+  says: "A gas on its way through a leak.",
+  about: {
+    pressure: "Pressure inside, absolute.",
+    outside: "Pressure outside, absolute; below the one inside.",
+    gramsPerMole: "Molar mass in g/mol, above 0.",
+    viscosity: "Viscosity in µPa·s, above 0.",
+  },
+};
+
+export const ScaleLeakInputShape: Shape = {
+  type: "ScaleLeakInput",
+  fields: { throughput: "throughput", from: LeakingGasShape, to: LeakingGasShape },
+};
+
+export const ScaledLeakShape: Shape = {
+  type: "ScaledLeak",
+  fields: { viscous: "throughput", molecular: "throughput" },
+  says: "The same leak under both laws; the truth of a small leak lies between them or near one of them.",
+  about: {
+    viscous: "Laminar: prefer it for what a pressure test can show, above about 1e-7 Pa·m³/s.",
+    molecular: "Molecular: for leaks below about 1e-8 Pa·m³/s, and often for real ones up to 1e-5.",
+  },
+};
+
+export const CompareTemperatureRulesInputShape: Shape = {
+  type: "CompareTemperatureRulesInput",
+  fields: {
+    pressure: "gaugePressure",
+    temperature: "temperature",
+    laterTemperature: "temperature",
+    atmosphere: "absolutePressure",
+  },
+};
+
+export const TemperatureRuleShape: Shape = {
+  type: "TemperatureRule",
+  words: [
+    "ideal gas, absolute pressure",
+    "ideal gas, gauge pressure",
+    "0.3 psi per °F",
+    "2 kPa per °C",
+    "0.01 MPa per °C",
+    "no correction",
+  ],
+};
+
+export const RuleComparisonShape: Shape = {
+  type: "RuleComparison",
+  fields: {
+    rule: TemperatureRuleShape,
+    expected: "gaugePressure",
+    error: "pressureDifference",
+    source: CitationShape,
+  },
+  says: "What a rule says beside the truth.",
+  about: {
+    rule: "The rule.",
+    expected: "What it expects at the later temperature.",
+    error:
+      "Its expectation less that of real nitrogen: positive makes a tight system look leaking, negative hides a leak.",
+    source: "Where it is printed.",
+  },
+};
+
+export const TubeRunShape: Shape = {
+  type: "TubeRun",
+  fields: { insideDiameter: "length", length: "length" },
+  says: "A run of tube.",
+  about: {
+    insideDiameter:
+      "Bore, not the nominal outside diameter: wall taken off twice. A tolerance of 0.003 in on the wall of 1/4 in tube is 6 % of its volume.",
+    length: "Developed length, above 0.",
+  },
+};
+
+export const TestVolumeInputShape: Shape = {
+  type: "TestVolumeInput",
+  fields: { "tubes?": { list: TubeRunShape }, "vessels?": { list: "volume" } },
+};
+
+export const MassFlowOfThroughputInputShape: Shape = {
+  type: "MassFlowOfThroughputInput",
+  fields: { throughput: "throughput", temperature: "temperature", gramsPerMole: "number" },
+};
+
+export const ThroughputOfDropInputShape: Shape = {
+  type: "ThroughputOfDropInput",
+  fields: { volume: "volume", drop: "pressureDifference", elapsed: "duration" },
+};

@@ -1,0 +1,399 @@
+// Which shapes have the types of refrigerants?
+// Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import type { Shape } from "../../shapes/index.ts";
+import { byDesignation } from "../named.ts";
+import {
+  CitationShape,
+  EstimateOfTemperatureDifferenceShape,
+  EstimateOfTemperatureShape,
+  InstrumentOfAbsolutePressureShape,
+  InstrumentOfGaugePressureShape,
+  InstrumentOfTemperatureShape,
+  StatementShape,
+} from "./assessment.shapes.ts";
+
+export const MeanCoilTemperatureInputReading1Shape: Shape = {
+  type: "MeanCoilTemperatureInputReading1",
+  fields: {
+    pressure: "absolutePressure",
+    "atmosphere?": "absolutePressure",
+    "dewWeight?": "number",
+  },
+  about: {
+    pressure: "Absolute pressure.",
+    atmosphere: "Not needed; ignored when the pressure is absolute.",
+  },
+};
+
+export const MeanCoilTemperatureInputReading2Shape: Shape = {
+  type: "MeanCoilTemperatureInputReading2",
+  fields: { pressure: "gaugePressure", atmosphere: "absolutePressure", "dewWeight?": "number" },
+  about: {
+    pressure: "Gauge pressure.",
+    atmosphere:
+      "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
+  },
+};
+
+export const MeanCoilTemperatureInputShape: Shape = {
+  type: "MeanCoilTemperatureInput",
+  fields: {
+    refrigerant: byDesignation,
+    reading: {
+      either: [MeanCoilTemperatureInputReading1Shape, MeanCoilTemperatureInputReading2Shape],
+    },
+  },
+};
+
+export const TemperatureGlideInputReading1Shape: Shape = {
+  type: "TemperatureGlideInputReading1",
+  fields: { pressure: "absolutePressure", "atmosphere?": "absolutePressure" },
+  about: {
+    pressure: "Absolute pressure.",
+    atmosphere: "Not needed; ignored when the pressure is absolute.",
+  },
+};
+
+export const TemperatureGlideInputReading2Shape: Shape = {
+  type: "TemperatureGlideInputReading2",
+  fields: { pressure: "gaugePressure", atmosphere: "absolutePressure" },
+  about: {
+    pressure: "Gauge pressure.",
+    atmosphere:
+      "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
+  },
+};
+
+export const TemperatureGlideInputShape: Shape = {
+  type: "TemperatureGlideInput",
+  fields: {
+    refrigerant: byDesignation,
+    reading: { either: [TemperatureGlideInputReading1Shape, TemperatureGlideInputReading2Shape] },
+  },
+};
+
+export const AssessSubcoolingInputInput1InstrumentsShape: Shape = {
+  type: "AssessSubcoolingInputInput1Instruments",
+  fields: {
+    pressure: InstrumentOfGaugePressureShape,
+    temperature: InstrumentOfTemperatureShape,
+    "atmosphere?": InstrumentOfAbsolutePressureShape,
+  },
+};
+
+export const AssessSubcoolingInputInput1Shape: Shape = {
+  type: "AssessSubcoolingInputInput1",
+  fields: {
+    pressure: "absolutePressure",
+    "atmosphere?": "absolutePressure",
+    lineTemperature: "temperature",
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    "confidence?": "number",
+  },
+  about: {
+    pressure: "Absolute pressure.",
+    atmosphere: "Not needed; ignored when the pressure is absolute.",
+    lineTemperature:
+      "temperature of the line, measured on clean, insulated metal beside the gauge port.",
+    target:
+      "The superheat or subcooling that the nameplate or the manufacturer's chart asks for, 0 or more.",
+    tolerance:
+      "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
+    instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
+    confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
+  },
+};
+
+export const AssessSubcoolingInputInput2Shape: Shape = {
+  type: "AssessSubcoolingInputInput2",
+  fields: {
+    pressure: "gaugePressure",
+    atmosphere: "absolutePressure",
+    lineTemperature: "temperature",
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    "confidence?": "number",
+  },
+  about: {
+    pressure: "Gauge pressure.",
+    atmosphere:
+      "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
+    lineTemperature:
+      "temperature of the line, measured on clean, insulated metal beside the gauge port.",
+    target:
+      "The superheat or subcooling that the nameplate or the manufacturer's chart asks for, 0 or more.",
+    tolerance:
+      "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
+    instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
+    confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
+  },
+};
+
+export const AssessSubcoolingInputShape: Shape = {
+  type: "AssessSubcoolingInput",
+  fields: {
+    refrigerant: byDesignation,
+    input: { either: [AssessSubcoolingInputInput1Shape, AssessSubcoolingInputInput2Shape] },
+  },
+};
+
+export const LineAssessmentShape: Shape = {
+  type: "LineAssessment",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["low", "high"] },
+    reasons: { list: StatementShape },
+    assumptions: { list: StatementShape },
+    cautions: { list: StatementShape },
+    sources: { list: CitationShape },
+    result: EstimateOfTemperatureDifferenceShape,
+    saturationTemperature: EstimateOfTemperatureShape,
+    conformanceProbability: "number",
+  },
+  says: "The verdict on superheat or subcooling. cause says on which side of the target it is when it fails.",
+  about: {
+    outcome: "Proven good, proven bad, or undecided.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions: "What can hurt someone, and what overrides the result.",
+    sources: "Where the rules and figures come from.",
+    result: "Superheat or subcooling with its uncertainty.",
+    saturationTemperature:
+      "Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty.",
+    conformanceProbability:
+      "Probability that the true value lies within the tolerance of the target, 0 to 1.",
+  },
+};
+
+export const AssessSuperheatInputShape: Shape = {
+  type: "AssessSuperheatInput",
+  fields: {
+    refrigerant: byDesignation,
+    input: { either: [AssessSubcoolingInputInput1Shape, AssessSubcoolingInputInput2Shape] },
+  },
+};
+
+export const SubcoolingInputReading1Shape: Shape = {
+  type: "SubcoolingInputReading1",
+  fields: {
+    pressure: "absolutePressure",
+    "atmosphere?": "absolutePressure",
+    lineTemperature: "temperature",
+  },
+  about: {
+    pressure: "Absolute pressure.",
+    atmosphere: "Not needed; ignored when the pressure is absolute.",
+    lineTemperature:
+      "temperature of the line, measured on clean, insulated metal beside the gauge port.",
+  },
+};
+
+export const SubcoolingInputReading2Shape: Shape = {
+  type: "SubcoolingInputReading2",
+  fields: {
+    pressure: "gaugePressure",
+    atmosphere: "absolutePressure",
+    lineTemperature: "temperature",
+  },
+  about: {
+    pressure: "Gauge pressure.",
+    atmosphere:
+      "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
+    lineTemperature:
+      "temperature of the line, measured on clean, insulated metal beside the gauge port.",
+  },
+};
+
+export const SubcoolingInputShape: Shape = {
+  type: "SubcoolingInput",
+  fields: {
+    refrigerant: byDesignation,
+    reading: { either: [SubcoolingInputReading1Shape, SubcoolingInputReading2Shape] },
+  },
+};
+
+export const SuperheatInputShape: Shape = {
+  type: "SuperheatInput",
+  fields: {
+    refrigerant: byDesignation,
+    reading: { either: [SubcoolingInputReading1Shape, SubcoolingInputReading2Shape] },
+  },
+};
+
+export const PressureTemperatureTableInput1OptionsShape: Shape = {
+  type: "PressureTemperatureTableInput1Options",
+  fields: {
+    from: "temperature",
+    to: "temperature",
+    step: "temperatureDifference",
+    atmosphere: "absolutePressure",
+    "pressureUnit?": { unit: "gaugePressure" },
+  },
+  about: {
+    from: "Temperature of the first row; its unit is the table's.",
+    to: "Temperature that the last row does not pass.",
+    step: "Step between rows, above 0.",
+  },
+};
+
+export const PressureTemperatureTableInput1Shape: Shape = {
+  type: "PressureTemperatureTableInput1",
+  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput1OptionsShape },
+};
+
+export const PressureTemperatureTableInput2OptionsShape: Shape = {
+  type: "PressureTemperatureTableInput2Options",
+  fields: {
+    from: "temperature",
+    to: "temperature",
+    step: "temperatureDifference",
+    "pressureUnit?": { unit: "absolutePressure" },
+  },
+  about: {
+    from: "Temperature of the first row; its unit is the table's.",
+    to: "Temperature that the last row does not pass.",
+    step: "Step between rows, above 0.",
+  },
+};
+
+export const PressureTemperatureTableInput2Shape: Shape = {
+  type: "PressureTemperatureTableInput2",
+  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput2OptionsShape },
+};
+
+export const TableRowOfGaugePressureShape: Shape = {
+  type: "TableRowOfGaugePressure",
+  fields: { temperature: "temperature", bubble: "gaugePressure", dew: "gaugePressure" },
+  says: "One row of a table.",
+  about: {
+    temperature: "Saturation temperature.",
+    bubble: "Where the liquid begins to boil: for subcooling.",
+    dew: "Where the vapour begins to condense: for superheat.",
+  },
+};
+
+export const PressureTemperatureTableOfGaugePressureShape: Shape = {
+  type: "PressureTemperatureTableOfGaugePressure",
+  fields: {
+    designation: "text",
+    temperatureUnit: { unit: "temperature" },
+    pressureUnit: { unit: "gaugePressure" },
+    rows: { list: TableRowOfGaugePressureShape },
+  },
+  says: "A pressure-temperature table.",
+  about: {
+    designation: "Designation of the refrigerant.",
+    temperatureUnit: "Unit of the temperatures.",
+    pressureUnit: "Unit of the pressures.",
+    rows: "The rows from from to to.",
+  },
+};
+
+export const TableRowOfAbsolutePressureShape: Shape = {
+  type: "TableRowOfAbsolutePressure",
+  fields: { temperature: "temperature", bubble: "absolutePressure", dew: "absolutePressure" },
+  says: "One row of a table.",
+  about: {
+    temperature: "Saturation temperature.",
+    bubble: "Where the liquid begins to boil: for subcooling.",
+    dew: "Where the vapour begins to condense: for superheat.",
+  },
+};
+
+export const PressureTemperatureTableOfAbsolutePressureShape: Shape = {
+  type: "PressureTemperatureTableOfAbsolutePressure",
+  fields: {
+    designation: "text",
+    temperatureUnit: { unit: "temperature" },
+    pressureUnit: { unit: "absolutePressure" },
+    rows: { list: TableRowOfAbsolutePressureShape },
+  },
+  says: "A pressure-temperature table.",
+  about: {
+    designation: "Designation of the refrigerant.",
+    temperatureUnit: "Unit of the temperatures.",
+    pressureUnit: "Unit of the pressures.",
+    rows: "The rows from from to to.",
+  },
+};
+
+export const SaturatedLiquidDensityInputShape: Shape = {
+  type: "SaturatedLiquidDensityInput",
+  fields: { refrigerant: byDesignation, temperature: "temperature" },
+};
+
+export const SaturatedVaporDensityInputShape: Shape = {
+  type: "SaturatedVaporDensityInput",
+  fields: { refrigerant: byDesignation, temperature: "temperature" },
+};
+
+export const BubblePressureInputShape: Shape = {
+  type: "BubblePressureInput",
+  fields: { refrigerant: byDesignation, temperature: "temperature" },
+};
+
+export const DewPressureInputShape: Shape = {
+  type: "DewPressureInput",
+  fields: { refrigerant: byDesignation, temperature: "temperature" },
+};
+
+export const BubbleTemperatureInput1Shape: Shape = {
+  type: "BubbleTemperatureInput1",
+  fields: {
+    refrigerant: byDesignation,
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    atmosphere: "absolutePressure",
+  },
+};
+
+export const BubbleTemperatureInput2Shape: Shape = {
+  type: "BubbleTemperatureInput2",
+  fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
+};
+
+export const DewTemperatureInput1Shape: Shape = {
+  type: "DewTemperatureInput1",
+  fields: {
+    refrigerant: byDesignation,
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    atmosphere: "absolutePressure",
+  },
+};
+
+export const DewTemperatureInput2Shape: Shape = {
+  type: "DewTemperatureInput2",
+  fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
+};
+
+export const WarmingPotentialShape: Shape = {
+  type: "WarmingPotential",
+  fields: { value: "number", standing: { words: ["published", "computed", "from memory"] } },
+  says: "A global warming potential over 100 years, CO₂ = 1.",
+  about: { value: 'The value; 1 stands for "less than 1" too.', standing: "How it was come by." },
+};
+
+export const CarbonDioxideEquivalentInputRefrigerantGwpShape: Shape = {
+  type: "CarbonDioxideEquivalentInputRefrigerantGwp",
+  fields: { ar4: WarmingPotentialShape, ar5: WarmingPotentialShape },
+};
+
+export const CarbonDioxideEquivalentInputRefrigerantShape: Shape = {
+  type: "CarbonDioxideEquivalentInputRefrigerant",
+  fields: { gwp: CarbonDioxideEquivalentInputRefrigerantGwpShape },
+  says: "From T, pick a set of properties whose keys are in the union K",
+  about: { gwp: "Global warming potential by assessment report of the IPCC." },
+};
+
+export const RefrigerantComponentShape: Shape = {
+  type: "RefrigerantComponent",
+  fields: { designation: "text", massPercent: "number" },
+  says: "One component of a blend.",
+  about: {
+    designation: "ASHRAE 34 designation, such as R-32.",
+    massPercent: "Nominal share of the mass, per cent.",
+  },
+};
