@@ -72,12 +72,16 @@ export interface EachShape {
 
 /** One of several forms. Source: none; the library's own type. */
 export interface EitherShape {
+  /** Name of the type. */
+  readonly type?: string;
   /** The forms; the first that fits counts. */
   readonly either: readonly Shape[];
 }
 
 /** One of several objects, told apart by a field. Source: none; the library's own type. */
 export interface CasesShape {
+  /** Name of the type. */
+  readonly type?: string;
   /** The field that tells. */
   readonly by: string;
   /** The form for each word that may stand in it. */

@@ -73,16 +73,15 @@ export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaPart
   };
 
   function made(own: Shape, isRoot = false): JsonObject {
+    if (typeof own === "object" && "type" in own && own.type && !isRoot) {
+      return defined(own.type, () => made(own, true));
+    }
     if (typeof own === "string") {
       if (Object.hasOwn(primitives, own)) return primitives[own] as JsonObject;
       return own === "quantity" ? { anyOf: everyKind().map(quantity) } : quantity(own as Kind);
     }
-    if ("words" in own)
-      return own.type && !isRoot
-        ? defined(own.type, () => ({ enum: own.words }))
-        : { enum: own.words };
-    if ("fields" in own)
-      return own.type && !isRoot ? defined(own.type, () => fields(own)) : fields(own);
+    if ("words" in own) return { enum: own.words };
+    if ("fields" in own) return fields(own);
     if ("list" in own) return { type: "array", items: made(own.list) };
     if ("items" in own) {
       const count = own.items.length;

@@ -18,7 +18,7 @@ describe("a record that version 1 wrote", () => {
     expect(record.version).toBe(1);
     expect(record.equipment?.refrigerant).toBe("R-410A");
     expect(record.tubing?.length?.toString()).toBe("38 ft");
-    expect(record.pressureTest?.readings?.[1]?.pressure.toString()).toBe("489.3 psig");
+    expect(record.pressureTest?.readings?.[1]?.pressure?.toString()).toBe("489.3 psig");
     expect(record.evacuation?.readings).toHaveLength(4);
     expect(String(record.history?.[0]?.previous)).toBe("36 ft");
   });

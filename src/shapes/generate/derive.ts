@@ -3,7 +3,7 @@
 // Does not cover which types are asked for (settings.ts, functions.ts) and where they are written (render.ts).
 import ts from "typescript";
 import { fieldDoc, typeDoc } from "./doc-text.ts";
-import { type Declared, Names } from "./names.ts";
+import { type Declared, isNameless, Names, pascal } from "./names.ts";
 import { forms, named } from "./settings.ts";
 
 /** A shape with a name of its own, as a constant of a generated file. */
@@ -115,7 +115,23 @@ export class Deriver {
     return `{ items: [${items.join(", ")}] }`;
   }
 
+  /** A union; a long one of objects alone is a constant. */
   #union(type: ts.UnionType, context: string, uses: Set<Constant>): string {
+    if (type.types.length < 4 || !type.types.every((one) => isFields(one, this.#checker))) {
+      return this.#forms(type, context, uses);
+    }
+    let constant = this.#known.get(type);
+    if (!constant) {
+      const inner = new Set<Constant>();
+      const text = this.#forms(type, context, inner);
+      const body = (own: string) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`;
+      constant = this.#add(type, context, body, inner, {});
+    }
+    uses.add(constant);
+    return constant.name;
+  }
+
+  #forms(type: ts.UnionType, context: string, uses: Set<Constant>): string {
     const { Undefined, BooleanLike, StringLike, NumberLike } = ts.TypeFlags;
     const parts: readonly ts.Type[] = type.types.filter(({ flags }) => !(flags & Undefined));
     const literals: readonly ts.Type[] = parts.filter(isWord);
@@ -163,18 +179,17 @@ export class Deriver {
     return constant.name;
   }
 
-  /** Several objects: cases where a field tells them apart. */
+  /** Several objects: cases where a field tells them apart, each then named by its word. */
   #objects(parts: readonly ts.Type[], context: string, uses: Set<Constant>): string[] {
-    const tag = parts.length > 1 ? this.#tagOf(parts) : undefined;
-    const forms = parts.map((one, i) =>
-      this.#object(one, parts.length > 1 ? `${context}${i + 1}` : context, uses),
-    );
-    if (tag === undefined) return forms;
-    const cases = parts.flatMap((one, i) =>
-      wordsIn(this.#fieldType(one, tag)).map(
-        (word) => `${JSON.stringify(String(word))}: ${forms[i]}`,
-      ),
-    );
+    if (parts.length < 2) return parts.map((one) => this.#object(one, context, uses));
+    const tag = this.#tagOf(parts);
+    if (tag === undefined)
+      return parts.map((one, i) => this.#object(one, `${context}${i + 1}`, uses));
+    const cases = parts.flatMap((one) => {
+      const all = wordsIn(this.#fieldType(one, tag));
+      const form = this.#object(one, pascal(String(all[0])), uses);
+      return all.map((word) => `${JSON.stringify(String(word))}: ${form}`);
+    });
     return [`{ by: ${JSON.stringify(tag)}, cases: { ${cases.join(", ")} } }`];
   }
 
@@ -212,15 +227,14 @@ export class Deriver {
       const value = this.#checker.getNonNullableType(fieldType);
       if (value.flags & ts.TypeFlags.Never || fieldType.flags & ts.TypeFlags.Undefined) continue;
       if (fieldType.flags & ts.TypeFlags.Any) this.#refuse(fieldType, `${name}.${field.name}`);
-      const inner =
-        name + field.name.replace(/(^|[^a-zA-Z0-9]+)(\w)/g, (_, __, c: string) => c.toUpperCase());
+      const inner = name + pascal(field.name);
       this.#trail.push(field.name);
       const own = forms[`${name}.${field.name}`] ?? (isTime(field) ? '"time"' : undefined);
       const text = own ?? this.#text(fieldType, inner, uses);
       this.#trail.pop();
       const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
       fields.push(`${JSON.stringify(field.name + optional)}: ${text}`);
-      const doc = fieldDoc(field, this.#checker);
+      const doc = isNameless(type, this.#checker) ? "" : fieldDoc(field, this.#checker);
       if (doc) about[field.name] = doc;
     }
     return this.#add(

@@ -11,6 +11,10 @@ export interface Declared {
   readonly module: string;
 }
 
+/** A name of words with marks between them as one: flare-joint.manual becomes FlareJointManual. */
+export const pascal = (text: string): string =>
+  text.replace(/(^|[^a-zA-Z0-9]+)(\w)/g, (_, __, first: string) => first.toUpperCase());
+
 /** Names that are taken, each by one type. */
 export class Names {
   readonly #taken = new Map<string, ts.Type>();
@@ -19,7 +23,7 @@ export class Names {
   of(type: ts.Type, context: string, home: string, checker: ts.TypeChecker): Declared {
     const own = ownName(type, checker);
     const pascal = context.charAt(0).toUpperCase() + context.slice(1);
-    const module = moduleOf(type) ?? home;
+    const module = moduleOf(type, checker) ?? home;
     for (const name of [own ?? pascal, pascal, `${pascal}2`, `${pascal}3`]) {
       const by = this.#taken.get(name);
       if (by === undefined || by === type) return { name, module };
@@ -35,7 +39,8 @@ export class Names {
   }
 }
 
-const isOwn = (symbol: ts.Symbol | undefined): symbol is ts.Symbol =>
+/** Whether the library declares a name. */
+export const isOwn = (symbol: ts.Symbol | undefined): symbol is ts.Symbol =>
   symbol !== undefined && !symbol.name.startsWith("__") && fileOf(symbol) !== undefined;
 
 /** The path of a symbol's file below src; nothing for what is not the library's. */
@@ -44,6 +49,10 @@ function fileOf(symbol: ts.Symbol): string | undefined {
   const path = file && relative(`${root}/src`, file);
   return path && !path.startsWith("..") && !path.includes("generated") ? path : undefined;
 }
+
+/** Whether a type is one of many that a declared type makes, none of which has a name, such as a statement of one code. */
+export const isNameless = (type: ts.Type, checker: ts.TypeChecker): boolean =>
+  isOwn(type.aliasSymbol ?? type.symbol) && ownName(type, checker) === undefined;
 
 /** The name of a type with those of its arguments, such as EstimateOfLength; nothing where it has none. */
 function ownName(type: ts.Type, checker: ts.TypeChecker): string | undefined {
@@ -57,8 +66,7 @@ function ownName(type: ts.Type, checker: ts.TypeChecker): string | undefined {
       ? checker.getTypeArguments(type as ts.TypeReference)
       : [];
   const names = given.map((one) => {
-    if (one.isStringLiteral())
-      return one.value.replace(/(^|[^a-zA-Z0-9]+)(\w)/g, (_, __, c: string) => c.toUpperCase());
+    if (one.isStringLiteral()) return pascal(one.value);
     return one.flags & ts.TypeFlags.Never ? "" : ownName(one, checker);
   });
   if (names.some((one) => one === undefined)) return undefined;
@@ -68,11 +76,17 @@ function ownName(type: ts.Type, checker: ts.TypeChecker): string | undefined {
 }
 
 /** The highest module that a type names. */
-function moduleOf(type: ts.Type): string | undefined {
+function moduleOf(type: ts.Type, checker: ts.TypeChecker): string | undefined {
+  // The code of a statement begins with its module: flare-joint.torque-within-window.
+  if (type.isStringLiteral()) return modules.find((one) => type.value.startsWith(`${one}.`));
   const own = [type.aliasSymbol, type.symbol].map((one) => one && fileOf(one)?.split(sep)[0]);
-  const parts = type.isIntersection() ? type.types : [];
-  const inner = [...(type.aliasTypeArguments ?? []), ...parts].map(moduleOf);
-  const ranks = [...own, ...inner].map((one) => modules.indexOf(one as never));
-  const highest = Math.max(-1, ...ranks);
+  const isReference =
+    type.flags & ts.TypeFlags.Object &&
+    (type as ts.ObjectType).objectFlags & ts.ObjectFlags.Reference;
+  const given = isReference ? checker.getTypeArguments(type as ts.TypeReference) : [];
+  const parts = type.isUnionOrIntersection() ? type.types : [];
+  const inner = [...(type.aliasTypeArguments ?? []), ...given, ...parts];
+  const all = [...own, ...inner.filter((one) => one !== type).map((one) => moduleOf(one, checker))];
+  const highest = Math.max(-1, ...all.map((one) => modules.indexOf(one as never)));
   return highest < 0 ? undefined : modules[highest];
 }

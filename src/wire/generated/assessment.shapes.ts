@@ -1,6 +1,7 @@
 // Which shapes have the types of assessment?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
+import { FlareJointHydraulicFlareValuesShape } from "./flare-joint.shapes.ts";
 
 export const InstrumentOfGaugePressureShape: Shape = {
   type: "InstrumentOfGaugePressure",
@@ -47,18 +48,49 @@ export const InstrumentOfAbsolutePressureShape: Shape = {
   },
 };
 
-export const StatementShape: Shape = {
-  type: "Statement",
+export const VerbatimShape: Shape = {
+  type: "Verbatim",
+  fields: { verbatim: "text" },
+  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
+  about: { verbatim: "The text, printed as it is." },
+};
+
+export const LineAssessmentReasonsItemShape: Shape = {
+  type: "LineAssessmentReasonsItem",
   fields: {
     code: "text",
-    text: "text",
-    values: { each: { either: ["quantity", "text", "number"] } },
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
   },
-  says: "One thing that a verdict says: a stable code for programs, the figures, and an English sentence in which {name} stands for a figure. Print it with explain.",
-  about: {
-    code: "Stable, machine-readable, in kebab case.",
-    text: "English sentence with {name} where a value belongs.",
-    values: "The figures by name.",
+};
+
+export const LineAssessmentCautionsItemShape: Shape = {
+  type: "LineAssessmentCautionsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
   },
 };
 
@@ -243,6 +275,78 @@ export const EstimateOfMassFlowShape: Shape = {
   },
 };
 
+export const CautionShape: Shape = {
+  type: "Caution",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  says: "Something to heed, with its kind.",
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ReasonShape: Shape = {
+  type: "Reason",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+  },
+};
+
+export const AssumptionShape: Shape = {
+  type: "Assumption",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+  },
+};
+
 export const EstimateOfAbsolutePressureShape: Shape = {
   type: "EstimateOfAbsolutePressure",
   fields: {
@@ -336,6 +440,246 @@ export const EstimateOfAngleShape: Shape = {
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
+  },
+};
+
+export const SafetyOthersGovernShape: Shape = {
+  type: "SafetyOthersGovern",
+  fields: {
+    code: { words: ["safety.others-govern"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyDryNitrogenOnlyShape: Shape = {
+  type: "SafetyDryNitrogenOnly",
+  fields: {
+    code: { words: ["safety.dry-nitrogen-only"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRegulatorAndReliefShape: Shape = {
+  type: "SafetyRegulatorAndRelief",
+  fields: {
+    code: { words: ["safety.regulator-and-relief"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRaiseInStagesShape: Shape = {
+  type: "SafetyRaiseInStages",
+  fields: {
+    code: { words: ["safety.raise-in-stages"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyLowestRatingShape: Shape = {
+  type: "SafetyLowestRating",
+  fields: {
+    code: { words: ["safety.lowest-rating"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyNitrogenSuffocatesShape: Shape = {
+  type: "SafetyNitrogenSuffocates",
+  fields: {
+    code: { words: ["safety.nitrogen-suffocates"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyOpenUnderPressureShape: Shape = {
+  type: "SafetyOpenUnderPressure",
+  fields: {
+    code: { words: ["safety.open-under-pressure"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRefrigerantContactShape: Shape = {
+  type: "SafetyRefrigerantContact",
+  fields: {
+    code: { words: ["safety.refrigerant-contact"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyFlammableRefrigerantShape: Shape = {
+  type: "SafetyFlammableRefrigerant",
+  fields: {
+    code: { words: ["safety.flammable-refrigerant"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyToxicRefrigerantShape: Shape = {
+  type: "SafetyToxicRefrigerant",
+  fields: {
+    code: { words: ["safety.toxic-refrigerant"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRefrigerantSuffocatesShape: Shape = {
+  type: "SafetyRefrigerantSuffocates",
+  fields: {
+    code: { words: ["safety.refrigerant-suffocates"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyCompressorInVacuumShape: Shape = {
+  type: "SafetyCompressorInVacuum",
+  fields: {
+    code: { words: ["safety.compressor-in-vacuum"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyLineVoltageShape: Shape = {
+  type: "SafetyLineVoltage",
+  fields: {
+    code: { words: ["safety.line-voltage"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyMeterCategoryShape: Shape = {
+  type: "SafetyMeterCategory",
+  fields: {
+    code: { words: ["safety.meter-category"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRunningUnitShape: Shape = {
+  type: "SafetyRunningUnit",
+  fields: {
+    code: { words: ["safety.running-unit"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyWorkAtHeightShape: Shape = {
+  type: "SafetyWorkAtHeight",
+  fields: {
+    code: { words: ["safety.work-at-height"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -434,42 +778,14 @@ export const InstrumentOfAreaShape: Shape = {
   },
 };
 
-export const AssessmentOfGaugeSetCauseShape: Shape = {
-  type: "AssessmentOfGaugeSetCause",
+export const NamedCheckOfLineSizesAssessmentShape: Shape = {
+  type: "NamedCheckOfLineSizesAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["hose-rating", "gauge-scale", "retard-only"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
-  },
-  says: "The verdict that every module returns, to which it adds its own quantities.",
-  about: {
-    outcome: "Proven good, proven bad, or undecided.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
-    sources: "Where the rules and figures come from.",
-  },
-};
-
-export const AssessmentShape: Shape = {
-  type: "Assessment",
-  fields: {
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
-    sources: { list: CitationShape },
-  },
-  says: "The verdict that every module returns, to which it adds its own quantities.",
-  about: {
-    outcome: "Proven good, proven bad, or undecided.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
-    sources: "Where the rules and figures come from.",
   },
 };

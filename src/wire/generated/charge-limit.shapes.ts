@@ -3,11 +3,14 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
+  AssumptionShape,
+  CautionShape,
   CitationShape,
   InstrumentOfAreaShape,
   InstrumentOfMassShape,
   InstrumentOfVolumeShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 import {
   CarbonDioxideEquivalentInputRefrigerantShape,
@@ -108,7 +111,7 @@ export const ConcentrationInputShape: Shape = {
 
 export const ConcentrationAnswerOfMassShape: Shape = {
   type: "ConcentrationAnswerOfMass",
-  fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: StatementShape } },
+  fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: CautionShape } },
   says: "A charge or a volume by concentration.",
   about: {
     value: "The largest charge, or the smallest volume.",
@@ -122,19 +125,22 @@ export const ConcentrationAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["room-too-small"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     limit: ConcentrationAnswerOfMassShape,
   },
   says: "The verdict on a charge by concentration.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and the limit behind it.",
   },
@@ -189,8 +195,8 @@ export const RoomChargeLimitShape: Shape = {
     maximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    assumptions: { list: AssumptionShape },
+    cautions: { list: CautionShape },
     sources: { list: CitationShape },
     limit: "mass",
     byFormula: "mass",
@@ -217,19 +223,22 @@ export const RoomChargeAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["room-too-small", "beyond-m2"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     limit: RoomChargeLimitShape,
   },
   says: "The verdict on a charge in a room.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and what decides it.",
   },
@@ -290,7 +299,7 @@ export const MinimumRoomVolumeInputShape: Shape = {
 
 export const ConcentrationAnswerOfVolumeShape: Shape = {
   type: "ConcentrationAnswerOfVolume",
-  fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: StatementShape } },
+  fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: CautionShape } },
   says: "A charge or a volume by concentration.",
   about: {
     value: "The largest charge, or the smallest volume.",
@@ -347,8 +356,8 @@ export const MinimumFloorAreaShape: Shape = {
     maximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    assumptions: { list: AssumptionShape },
+    cautions: { list: CautionShape },
     sources: { list: CitationShape },
     area: "area",
     byFormula: "area",

@@ -2,7 +2,11 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
-import { CitationShape, StatementShape } from "./assessment.shapes.ts";
+import {
+  CitationShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+} from "./assessment.shapes.ts";
 
 export const SupplyShape: Shape = {
   type: "Supply",
@@ -257,19 +261,6 @@ export const MinimumConductorResultShape: Shape = {
     "terminationLimit?": "current",
     usable: "current",
   },
-  says: "What a conductor carries, with the steps: usable = min(table × ambient × adjustment, termination limit).",
-  about: {
-    size: "The size.",
-    column: "Column of the ampacity table that was read.",
-    tableAmpacity: "Value in the ampacity table.",
-    ambient: "Temperature for which the ambient factor was read, with any addition for a roof.",
-    ambientFactor: "Correction for ambient temperature.",
-    adjustmentFactor: "Adjustment for conductors or circuits that run together.",
-    derated: "Table value times both factors.",
-    terminationLimit:
-      "The unfactored value of the termination's or cable's column, where the rules have that limit.",
-    usable: "What may be used.",
-  },
 };
 
 export const UsableAmpacityInputShape: Shape = {
@@ -375,7 +366,7 @@ export const NameplateModeShape: Shape = {
     calculatedProtection: "current",
     maximumOvercurrentProtection: "current",
     ratedLoadCurrent: "current",
-    steps: { list: StatementShape },
+    steps: { list: LineAssessmentReasonsItemShape },
   },
   says: "The nameplate figures of one operating mode.",
   about: {
@@ -393,8 +384,8 @@ export const NameplateModeShape: Shape = {
 export const NameplateFromPartsShape: Shape = {
   type: "NameplateFromParts",
   fields: {
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
     sources: { list: CitationShape },
     minimumCircuitAmpacity: "current",
     maximumOvercurrentProtection: "current",
@@ -404,7 +395,8 @@ export const NameplateFromPartsShape: Shape = {
   says: "Nameplate figures from the parts of a unit.",
   about: {
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     sources: "Where the rules and figures come from.",
     minimumCircuitAmpacity: "The largest of the modes. A maker prints it rounded to 0.1 A or 1 A.",
     maximumOvercurrentProtection: "The largest of the modes. A maker may mark less.",
@@ -418,19 +410,22 @@ export const NameplateAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["ampacity-too-low", "protection-too-high"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     calculated: NameplateFromPartsShape,
   },
   says: "The plate's figures against those from the parts.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     calculated: "The figures from the parts.",
   },
@@ -567,13 +562,6 @@ export const CircuitFromNameplateInputInstalledShape: Shape = {
     },
     "disconnect?": FittedDisconnectShape,
   },
-  says: "What is fitted. Each part that is stated is checked; without device and conductor the outcome stays open.",
-  about: {
-    device: "Breaker or fuses.",
-    conductor: "Circuit conductors.",
-    equipmentGrounding: "Equipment grounding (protective) conductor.",
-    disconnect: "Disconnect at the unit.",
-  },
 };
 
 export const CircuitFromNameplateInputShape: Shape = {
@@ -601,26 +589,6 @@ export const CircuitFromNameplateInputShape: Shape = {
       },
     },
     "installed?": CircuitFromNameplateInputInstalledShape,
-  },
-  says: "Everything that the check of a circuit needs.",
-  about: {
-    rules: "The adopted rules, such as nec2023.",
-    minimumCircuitAmpacity:
-      "From the plate, more than 0. Under metric rules the design current. It already holds the 125 %.",
-    maximumOvercurrentProtection:
-      "From the plate, at least the minimum circuit ampacity. Under metric rules the largest fuse allowed.",
-    protectionMarking: 'How the plate words it; "max overcurrent protection" is assumed.',
-    ratedLoadCurrent:
-      "Sum of the rated-load currents of all that runs together; the minimum circuit ampacity is assumed, on the safe side.",
-    lockedRotorCurrent: "Locked-rotor current, for the drop at the start.",
-    powerFactor:
-      "Power factor while running, above 0 up to 1; together with wiring.conduit it gives the impedance.",
-    equipment: "What the circuit feeds; motor-compressor is assumed.",
-    occupancy:
-      'Where it stands; only "other" silences the advice on ground-fault protection of dwellings.',
-    supply: "The supply.",
-    wiring: "How the cable runs.",
-    installed: "What is fitted.",
   },
 };
 
@@ -703,13 +671,6 @@ export const CircuitFromNameplateResultEquipmentGroundingShape: Shape = {
     },
     areaFactor: "number",
   },
-  says: "The grounding conductor and how it was found.",
-  about: {
-    size: "What is needed at least.",
-    tableSize: "What the table asks for by the device alone.",
-    areaFactor:
-      "Factor on its area because the circuit conductors are larger than they need to be; 1 when they are not.",
-  },
 };
 
 export const WorkingSpaceShape: Shape = {
@@ -786,15 +747,6 @@ export const CircuitFromNameplateResultVoltageDropShape: Shape = {
       ],
     },
   },
-  says: "Voltage drop of the circuit.",
-  about: {
-    running: "With everything running.",
-    starting: "At the start, where the locked-rotor current is known; power factor 1.",
-    limit: "Largest drop of a branch circuit under the rules.",
-    longestRun: "Longest one-way run that keeps the limit with this conductor.",
-    conductorWithinLimit:
-      "Smallest conductor, from the one needed, that keeps the limit; left out when none does.",
-  },
 };
 
 export const CircuitFromNameplateResultShape: Shape = {
@@ -823,26 +775,11 @@ export const CircuitFromNameplateResultShape: Shape = {
         "voltage-drop",
       ],
     },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
-  },
-  says: "The circuit of a unit, and the verdict on what is fitted.",
-  about: {
-    rules: "Name of the rules.",
-    device: "Permitted breakers or fuses, with poles and voltage marking.",
-    conductor: "Smallest conductor, with every step.",
-    fittedConductor: "The fitted conductor as it runs, where it is stated.",
-    equipmentGrounding: "Equipment grounding (protective) conductor.",
-    disconnect: "Disconnect at the unit.",
-    voltageDrop: "Voltage drop, where the length is stated.",
-    outcome: "Proven good, proven bad, or undecided.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
-    sources: "Where the rules and figures come from.",
   },
 };
 
@@ -907,17 +844,6 @@ export const CompareSuppliesResultItemShape: Shape = {
     conductor: MinimumConductorResultShape,
     "drop?": VoltageDropShape,
     "dropWithSameConductor?": VoltageDropShape,
-  },
-  says: "One supply for a load.",
-  about: {
-    supply: "The supply.",
-    connection: "Poles and voltage marking of the breaker.",
-    current: "Current of the load.",
-    ampacity: "What the conductor has to carry.",
-    conductor: "Smallest conductor.",
-    drop: "Drop with the smallest conductor, where the length is stated.",
-    dropWithSameConductor:
-      "Drop with the same conductor for every supply, where it and the length are stated.",
   },
 };
 

@@ -1,7 +1,13 @@
 // Which shapes have the types of commissioning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
-import { AssessmentShape, CitationShape, StatementShape } from "./assessment.shapes.ts";
+import {
+  CitationShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+  NamedCheckOfLineSizesAssessmentShape,
+  ReasonShape,
+} from "./assessment.shapes.ts";
 import { ConcentrationAssessmentShape, RoomChargeAssessmentShape } from "./charge-limit.shapes.ts";
 import { CircuitFromNameplateResultShape } from "./circuit-protection.shapes.ts";
 import {
@@ -104,7 +110,11 @@ export const NamedCheckOfCircuitShape: Shape = {
 
 export const NamedCheckOfLineSizesShape: Shape = {
   type: "NamedCheckOfLineSizes",
-  fields: { name: { words: ["line-sizes"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["line-sizes"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -160,7 +170,11 @@ export const NamedCheckOfFlareDiameterShape: Shape = {
 
 export const NamedCheckOfBrazedJointShape: Shape = {
   type: "NamedCheckOfBrazedJoint",
-  fields: { name: { words: ["brazed-joint"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["brazed-joint"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -171,7 +185,11 @@ export const NamedCheckOfBrazedJointShape: Shape = {
 
 export const NamedCheckOfPressedJointShape: Shape = {
   type: "NamedCheckOfPressedJoint",
-  fields: { name: { words: ["pressed-joint"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["pressed-joint"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -182,7 +200,11 @@ export const NamedCheckOfPressedJointShape: Shape = {
 
 export const NamedCheckOfJointInspectedShape: Shape = {
   type: "NamedCheckOfJointInspected",
-  fields: { name: { words: ["joint-inspected"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["joint-inspected"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -193,7 +215,11 @@ export const NamedCheckOfJointInspectedShape: Shape = {
 
 export const NamedCheckOfJointCountShape: Shape = {
   type: "NamedCheckOfJointCount",
-  fields: { name: { words: ["joint-count"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["joint-count"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -204,7 +230,11 @@ export const NamedCheckOfJointCountShape: Shape = {
 
 export const NamedCheckOfJointSizesShape: Shape = {
   type: "NamedCheckOfJointSizes",
-  fields: { name: { words: ["joint-sizes"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["joint-sizes"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -215,7 +245,11 @@ export const NamedCheckOfJointSizesShape: Shape = {
 
 export const NamedCheckOfTestHoldShape: Shape = {
   type: "NamedCheckOfTestHold",
-  fields: { name: { words: ["test-hold"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["test-hold"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -226,7 +260,11 @@ export const NamedCheckOfTestHoldShape: Shape = {
 
 export const NamedCheckOfMarkedPressureShape: Shape = {
   type: "NamedCheckOfMarkedPressure",
-  fields: { name: { words: ["marked-pressure"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["marked-pressure"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -237,7 +275,11 @@ export const NamedCheckOfMarkedPressureShape: Shape = {
 
 export const NamedCheckOfTestPressureShape: Shape = {
   type: "NamedCheckOfTestPressure",
-  fields: { name: { words: ["test-pressure"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["test-pressure"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -263,7 +305,11 @@ export const NamedCheckOfVacuumDecayShape: Shape = {
 
 export const NamedCheckOfOrderShape: Shape = {
   type: "NamedCheckOfOrder",
-  fields: { name: { words: ["order"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["order"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -330,7 +376,11 @@ export const NamedCheckOfChargeRateShape: Shape = {
 
 export const NamedCheckOfWeighedChargeShape: Shape = {
   type: "NamedCheckOfWeighedCharge",
-  fields: { name: { words: ["weighed-charge"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["weighed-charge"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -341,7 +391,11 @@ export const NamedCheckOfWeighedChargeShape: Shape = {
 
 export const NamedCheckOfValvesOpenedShape: Shape = {
   type: "NamedCheckOfValvesOpened",
-  fields: { name: { words: ["valves-opened"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["valves-opened"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -408,7 +462,11 @@ export const NamedCheckOfUnitPitchShape: Shape = {
 
 export const NamedCheckOfWaterRanOffShape: Shape = {
   type: "NamedCheckOfWaterRanOff",
-  fields: { name: { words: ["water-ran-off"] }, path: "text", assessment: AssessmentShape },
+  fields: {
+    name: { words: ["water-ran-off"] },
+    path: "text",
+    assessment: NamedCheckOfLineSizesAssessmentShape,
+  },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
@@ -437,13 +495,50 @@ export const NamedCheckOfChargeByGaugeShape: Shape = {
   fields: {
     name: { words: ["charge-by-gauge"] },
     path: "text",
-    assessment: { either: [AssessmentShape, ChargeByGaugeAssessmentShape] },
+    assessment: { either: [NamedCheckOfLineSizesAssessmentShape, ChargeByGaugeAssessmentShape] },
   },
   says: "The check of one name.",
   about: {
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
+  },
+};
+
+export const StepCheckShape: Shape = {
+  type: "StepCheck",
+  by: "name",
+  cases: {
+    "line-run": NamedCheckOfLineRunShape,
+    "pressure-test": NamedCheckOfPressureTestShape,
+    circuit: NamedCheckOfCircuitShape,
+    "line-sizes": NamedCheckOfLineSizesShape,
+    "flare-torque": NamedCheckOfFlareTorqueShape,
+    "flare-turn": NamedCheckOfFlareTurnShape,
+    "flare-diameter": NamedCheckOfFlareDiameterShape,
+    "brazed-joint": NamedCheckOfBrazedJointShape,
+    "pressed-joint": NamedCheckOfPressedJointShape,
+    "joint-inspected": NamedCheckOfJointInspectedShape,
+    "joint-count": NamedCheckOfJointCountShape,
+    "joint-sizes": NamedCheckOfJointSizesShape,
+    "test-hold": NamedCheckOfTestHoldShape,
+    "marked-pressure": NamedCheckOfMarkedPressureShape,
+    "test-pressure": NamedCheckOfTestPressureShape,
+    "vacuum-decay": NamedCheckOfVacuumDecayShape,
+    order: NamedCheckOfOrderShape,
+    "room-charge": NamedCheckOfRoomChargeShape,
+    "room-concentration": NamedCheckOfRoomConcentrationShape,
+    "additional-charge": NamedCheckOfAdditionalChargeShape,
+    "charge-rate": NamedCheckOfChargeRateShape,
+    "weighed-charge": NamedCheckOfWeighedChargeShape,
+    "valves-opened": NamedCheckOfValvesOpenedShape,
+    "supply-voltage": NamedCheckOfSupplyVoltageShape,
+    "drain-slope": NamedCheckOfDrainSlopeShape,
+    "condensate-pump": NamedCheckOfCondensatePumpShape,
+    "unit-pitch": NamedCheckOfUnitPitchShape,
+    "water-ran-off": NamedCheckOfWaterRanOffShape,
+    "service-reading": NamedCheckOfServiceReadingShape,
+    "charge-by-gauge": NamedCheckOfChargeByGaugeShape,
   },
 };
 
@@ -507,43 +602,7 @@ export const InstallationStepShape: Shape = {
     state: { words: ["done", "partial", "missing", "not-applicable"] },
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "declaration?": NotApplicableShape,
-    checks: {
-      list: {
-        by: "name",
-        cases: {
-          "line-run": NamedCheckOfLineRunShape,
-          "pressure-test": NamedCheckOfPressureTestShape,
-          circuit: NamedCheckOfCircuitShape,
-          "line-sizes": NamedCheckOfLineSizesShape,
-          "flare-torque": NamedCheckOfFlareTorqueShape,
-          "flare-turn": NamedCheckOfFlareTurnShape,
-          "flare-diameter": NamedCheckOfFlareDiameterShape,
-          "brazed-joint": NamedCheckOfBrazedJointShape,
-          "pressed-joint": NamedCheckOfPressedJointShape,
-          "joint-inspected": NamedCheckOfJointInspectedShape,
-          "joint-count": NamedCheckOfJointCountShape,
-          "joint-sizes": NamedCheckOfJointSizesShape,
-          "test-hold": NamedCheckOfTestHoldShape,
-          "marked-pressure": NamedCheckOfMarkedPressureShape,
-          "test-pressure": NamedCheckOfTestPressureShape,
-          "vacuum-decay": NamedCheckOfVacuumDecayShape,
-          order: NamedCheckOfOrderShape,
-          "room-charge": NamedCheckOfRoomChargeShape,
-          "room-concentration": NamedCheckOfRoomConcentrationShape,
-          "additional-charge": NamedCheckOfAdditionalChargeShape,
-          "charge-rate": NamedCheckOfChargeRateShape,
-          "weighed-charge": NamedCheckOfWeighedChargeShape,
-          "valves-opened": NamedCheckOfValvesOpenedShape,
-          "supply-voltage": NamedCheckOfSupplyVoltageShape,
-          "drain-slope": NamedCheckOfDrainSlopeShape,
-          "condensate-pump": NamedCheckOfCondensatePumpShape,
-          "unit-pitch": NamedCheckOfUnitPitchShape,
-          "water-ran-off": NamedCheckOfWaterRanOffShape,
-          "service-reading": NamedCheckOfServiceReadingShape,
-          "charge-by-gauge": NamedCheckOfChargeByGaugeShape,
-        },
-      },
-    },
+    checks: { list: StepCheckShape },
     problems: { list: StepProblemShape },
     missing: { list: "text" },
     blockedBy: { list: StepNameShape },
@@ -569,7 +628,7 @@ export const HoldPointShape: Shape = {
     name: { words: ["open-valves", "add-charge", "power-on"] },
     state: { words: ["held", "released", "breached"] },
     waitsFor: { list: StepNameShape },
-    reason: StatementShape,
+    reason: LineAssessmentReasonsItemShape,
   },
   says: "A point at which the work waits until steps have passed.",
   about: {
@@ -601,22 +660,25 @@ export const InstallationAssessmentShape: Shape = {
         "operation",
       ],
     },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
-    deciding: { list: StatementShape },
+    deciding: { list: ReasonShape },
     steps: { list: InstallationStepShape },
     holds: { list: HoldPointShape },
     missing: { list: "text" },
   },
   says: "The verdict on an installation. cause is the first step that fails.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     deciding: "The first of the reasons: all but those of checks that passed.",
     steps: "The steps in the order of the work.",

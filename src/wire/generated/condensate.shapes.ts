@@ -1,7 +1,13 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
-import { CitationShape, EstimateOfRatioShape, StatementShape } from "./assessment.shapes.ts";
+import {
+  CautionShape,
+  CitationShape,
+  EstimateOfRatioShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+} from "./assessment.shapes.ts";
 
 export const DrainRouteShape: Shape = {
   type: "DrainRoute",
@@ -62,6 +68,11 @@ export const SlopeOfInput4Shape: Shape = {
   },
 };
 
+export const SlopeOfInputShape: Shape = {
+  type: "SlopeOfInput",
+  either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
+};
+
 export const AirStateShape: Shape = {
   type: "AirState",
   fields: {
@@ -115,9 +126,10 @@ export const CondensatePumpAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["lift-too-high", "too-slow"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     flowAtLift: "volumeFlow",
     requiredFlow: "volumeFlow",
@@ -126,11 +138,13 @@ export const CondensatePumpAssessmentShape: Shape = {
   },
   says: "The verdict on a condensate pump.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     flowAtLift: "Flow at the lift; 0 beyond the curve.",
     requiredFlow: "Flow that is needed: margin times condensate.",
@@ -140,12 +154,15 @@ export const CondensatePumpAssessmentShape: Shape = {
   },
 };
 
+export const SlopeReadingShape: Shape = {
+  type: "SlopeReading",
+  either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
+};
+
 export const DrainSlopeInputShape: Shape = {
   type: "DrainSlopeInput",
   fields: {
-    reading: {
-      either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
-    },
+    reading: SlopeReadingShape,
     "required?": "ratio",
     "run?": "length",
     "route?": DrainRouteShape,
@@ -167,9 +184,10 @@ export const DrainSlopeAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["rises", "too-flat"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     slope: EstimateOfRatioShape,
     required: "ratio",
@@ -177,11 +195,13 @@ export const DrainSlopeAssessmentShape: Shape = {
   },
   says: "The verdict on the slope of a drain.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     slope: "The slope found; positive falls.",
     required: "The slope asked for.",
@@ -192,9 +212,7 @@ export const DrainSlopeAssessmentShape: Shape = {
 export const IndoorUnitPitchInputShape: Shape = {
   type: "IndoorUnitPitchInput",
   fields: {
-    reading: {
-      either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
-    },
+    reading: SlopeReadingShape,
     "minimum?": "ratio",
     "maximum?": "ratio",
     "confidence?": "number",
@@ -214,19 +232,22 @@ export const IndoorUnitPitchAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["away-from-drain", "too-little", "too-much"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     pitch: EstimateOfRatioShape,
   },
   says: "The verdict on the pitch of an indoor unit.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     pitch: "The pitch found; positive falls towards the drain.",
   },
@@ -311,7 +332,7 @@ export const CondensateTrapShape: Shape = {
     outletDrop: "length",
     seal: "length",
     height: "length",
-    cautions: { list: StatementShape },
+    cautions: { list: CautionShape },
     citations: { list: CitationShape },
   },
   says: "The trap that a pan needs.",
@@ -341,7 +362,7 @@ export const DrainSizeShape: Shape = {
   fields: {
     nominal: "length",
     decidedBy: { words: ["capacity", "outlet"] },
-    cautions: { list: StatementShape },
+    cautions: { list: CautionShape },
     citation: CitationShape,
   },
   says: "The size of a condensate drain.",
@@ -387,9 +408,10 @@ export const DrainPlanShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["needs-pump"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     method: { words: ["gravity", "pump"] },
     availableFall: "length",
@@ -400,11 +422,13 @@ export const DrainPlanShape: Shape = {
   },
   says: "How the water gets away.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     method: "By its own weight or by a pump.",
     availableFall: "From the outlet down to the discharge; negative where it lies higher.",

@@ -17,7 +17,7 @@ import type {
 } from "../../condensate/index.ts";
 import type { ArgumentsOf, InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
-import { EstimateOfRatioShape, StatementShape } from "./assessment.shapes.ts";
+import { CautionShape, EstimateOfRatioShape } from "./assessment.shapes.ts";
 import {
   CoilAirShape,
   CondensateFlowShape,
@@ -39,10 +39,7 @@ import {
   IndoorUnitPitchAssessmentShape,
   IndoorUnitPitchInputShape,
   MinimumFallInputShape,
-  SlopeOfInput1Shape,
-  SlopeOfInput2Shape,
-  SlopeOfInput3Shape,
-  SlopeOfInput4Shape,
+  SlopeOfInputShape,
 } from "./condensate.shapes.ts";
 
 /** JSON of what `drainCautions` takes. Source: the library's own format. */
@@ -56,7 +53,7 @@ export const drainCautionsInput: Codec<InputOf<typeof drainCautions>> = /* @__PU
 export const drainCautionsResult: Codec<ResultOf<typeof drainCautions>> = /* @__PURE__ */ codecOf({
   id: "drainCautionsResult",
   name: "result",
-  shape: { list: StatementShape },
+  shape: { list: CautionShape },
 });
 
 /** JSON of what `minimumFall` takes. Source: the library's own format. */
@@ -70,9 +67,7 @@ export const minimumFallInput: Codec<InputOf<typeof minimumFall>> = /* @__PURE__
 export const slopeOfInput: Codec<InputOf<typeof slopeOf>> = /* @__PURE__ */ codecOf({
   id: "slopeOfInput",
   name: "reading",
-  shape: {
-    either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
-  },
+  shape: SlopeOfInputShape,
 });
 
 /** JSON of what `slopeOf` gives. Source: the library's own format. */

@@ -8,7 +8,23 @@ import {
   EstimateOfTorqueShape,
   InstrumentOfAngleShape,
   InstrumentOfLengthShape,
-  StatementShape,
+  SafetyCompressorInVacuumShape,
+  SafetyDryNitrogenOnlyShape,
+  SafetyFlammableRefrigerantShape,
+  SafetyLineVoltageShape,
+  SafetyLowestRatingShape,
+  SafetyMeterCategoryShape,
+  SafetyNitrogenSuffocatesShape,
+  SafetyOpenUnderPressureShape,
+  SafetyOthersGovernShape,
+  SafetyRaiseInStagesShape,
+  SafetyRefrigerantContactShape,
+  SafetyRefrigerantSuffocatesShape,
+  SafetyRegulatorAndReliefShape,
+  SafetyRunningUnitShape,
+  SafetyToxicRefrigerantShape,
+  SafetyWorkAtHeightShape,
+  VerbatimShape,
 } from "./assessment.shapes.ts";
 
 export const FlareTubeShape: Shape = {
@@ -31,8 +47,1087 @@ export const FlareConeInputShape: Shape = {
 export const FlareAssessmentOfAngleFlareConeCauseWindowShape: Shape = {
   type: "FlareAssessmentOfAngleFlareConeCauseWindow",
   fields: { "low?": "angle", "high?": "angle" },
-  says: "Make all properties in T optional",
   about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+};
+
+export const FlareJointWithinRangeValuesShape: Shape = {
+  type: "FlareJointWithinRangeValues",
+  fields: {
+    figure: {
+      words: [
+        "flare-joint.figure.torque",
+        "flare-joint.figure.wall",
+        "flare-joint.figure.turn",
+        "flare-joint.figure.diameter",
+        "flare-joint.figure.seat-angle",
+      ],
+    },
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointWithinRangeShape: Shape = {
+  type: "FlareJointWithinRange",
+  fields: {
+    code: { words: ["flare-joint.within-range"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointOutsideRangeShape: Shape = {
+  type: "FlareJointOutsideRange",
+  fields: {
+    code: { words: ["flare-joint.outside-range"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointAboveMinimumValuesShape: Shape = {
+  type: "FlareJointAboveMinimumValues",
+  fields: {
+    figure: {
+      words: [
+        "flare-joint.figure.torque",
+        "flare-joint.figure.wall",
+        "flare-joint.figure.turn",
+        "flare-joint.figure.diameter",
+        "flare-joint.figure.seat-angle",
+      ],
+    },
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointAboveMinimumShape: Shape = {
+  type: "FlareJointAboveMinimum",
+  fields: {
+    code: { words: ["flare-joint.above-minimum"] },
+    values: FlareJointAboveMinimumValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointBelowMinimumValuesShape: Shape = {
+  type: "FlareJointBelowMinimumValues",
+  fields: {
+    figure: {
+      words: [
+        "flare-joint.figure.torque",
+        "flare-joint.figure.wall",
+        "flare-joint.figure.turn",
+        "flare-joint.figure.diameter",
+        "flare-joint.figure.seat-angle",
+      ],
+    },
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointBelowMinimumShape: Shape = {
+  type: "FlareJointBelowMinimum",
+  fields: {
+    code: { words: ["flare-joint.below-minimum"] },
+    values: FlareJointBelowMinimumValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointWouldHaveFailedValuesShape: Shape = {
+  type: "FlareJointWouldHaveFailedValues",
+  fields: { beyond: { either: ["length", "angle", "torque"] } },
+};
+
+export const FlareJointWouldHaveFailedShape: Shape = {
+  type: "FlareJointWouldHaveFailed",
+  fields: {
+    code: { words: ["flare-joint.would-have-failed"] },
+    values: FlareJointWouldHaveFailedValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointSourcesDisagreeShape: Shape = {
+  type: "FlareJointSourcesDisagree",
+  fields: {
+    code: { words: ["flare-joint.sources-disagree"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointMinimumsDisagreeValuesShape: Shape = {
+  type: "FlareJointMinimumsDisagreeValues",
+  fields: {
+    figure: {
+      words: [
+        "flare-joint.figure.torque",
+        "flare-joint.figure.wall",
+        "flare-joint.figure.turn",
+        "flare-joint.figure.diameter",
+        "flare-joint.figure.seat-angle",
+      ],
+    },
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointMinimumsDisagreeShape: Shape = {
+  type: "FlareJointMinimumsDisagree",
+  fields: {
+    code: { words: ["flare-joint.minimums-disagree"] },
+    values: FlareJointMinimumsDisagreeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointInstrumentCannotTellValuesShape: Shape = {
+  type: "FlareJointInstrumentCannotTellValues",
+  fields: {
+    figure: {
+      words: [
+        "flare-joint.figure.torque",
+        "flare-joint.figure.wall",
+        "flare-joint.figure.turn",
+        "flare-joint.figure.diameter",
+        "flare-joint.figure.seat-angle",
+      ],
+    },
+    measured: { either: ["length", "angle", "torque"] },
+    guard: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointInstrumentCannotTellShape: Shape = {
+  type: "FlareJointInstrumentCannotTell",
+  fields: {
+    code: { words: ["flare-joint.instrument-cannot-tell"] },
+    values: FlareJointInstrumentCannotTellValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointHydraulicFlareValuesShape: Shape = {
+  type: "FlareJointHydraulicFlareValues",
+  fields: {},
+};
+
+export const FlareJointHydraulicFlareShape: Shape = {
+  type: "FlareJointHydraulicFlare",
+  fields: {
+    code: { words: ["flare-joint.hydraulic-flare"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointManualRangeWideValuesShape: Shape = {
+  type: "FlareJointManualRangeWideValues",
+  fields: {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    from: { either: ["length", "angle", "torque"] },
+    to: { either: ["length", "angle", "torque"] },
+    tube: VerbatimShape,
+  },
+};
+
+export const FlareJointManualRangeWideShape: Shape = {
+  type: "FlareJointManualRangeWide",
+  fields: {
+    code: { words: ["flare-joint.manual-range-wide"] },
+    values: FlareJointManualRangeWideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointManualRangeApartValuesShape: Shape = {
+  type: "FlareJointManualRangeApartValues",
+  fields: {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    from: { either: ["length", "angle", "torque"] },
+    to: { either: ["length", "angle", "torque"] },
+    tube: VerbatimShape,
+  },
+};
+
+export const FlareJointManualRangeApartShape: Shape = {
+  type: "FlareJointManualRangeApart",
+  fields: {
+    code: { words: ["flare-joint.manual-range-apart"] },
+    values: FlareJointManualRangeApartValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointNewtonMeterAsFootPoundShape: Shape = {
+  type: "FlareJointNewtonMeterAsFootPound",
+  fields: {
+    code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointFootPoundAsNewtonMeterShape: Shape = {
+  type: "FlareJointFootPoundAsNewtonMeter",
+  fields: {
+    code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointManualDiametersWideValuesShape: Shape = {
+  type: "FlareJointManualDiametersWideValues",
+  fields: {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    widest: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointManualDiametersWideShape: Shape = {
+  type: "FlareJointManualDiametersWide",
+  fields: {
+    code: { words: ["flare-joint.manual-diameters-wide"] },
+    values: FlareJointManualDiametersWideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointManualMinimumThinValuesShape: Shape = {
+  type: "FlareJointManualMinimumThinValues",
+  fields: {
+    least: { either: ["length", "angle", "torque"] },
+    usual: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointManualMinimumThinShape: Shape = {
+  type: "FlareJointManualMinimumThin",
+  fields: {
+    code: { words: ["flare-joint.manual-minimum-thin"] },
+    values: FlareJointManualMinimumThinValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointAdapterNeededValuesShape: Shape = {
+  type: "FlareJointAdapterNeededValues",
+  fields: {
+    port: VerbatimShape,
+    portThread: VerbatimShape,
+    hose: VerbatimShape,
+    hoseThread: VerbatimShape,
+  },
+};
+
+export const FlareJointAdapterNeededShape: Shape = {
+  type: "FlareJointAdapterNeeded",
+  fields: {
+    code: { words: ["flare-joint.adapter-needed"] },
+    values: FlareJointAdapterNeededValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointHoseFitsValuesShape: Shape = {
+  type: "FlareJointHoseFitsValues",
+  fields: { hose: VerbatimShape, hoseThread: VerbatimShape },
+};
+
+export const FlareJointHoseFitsShape: Shape = {
+  type: "FlareJointHoseFits",
+  fields: {
+    code: { words: ["flare-joint.hose-fits"] },
+    values: FlareJointHoseFitsValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointExactInstrumentShape: Shape = {
+  type: "FlareJointExactInstrument",
+  fields: {
+    code: { words: ["flare-joint.exact-instrument"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointPublishedRangesValuesShape: Shape = {
+  type: "FlareJointPublishedRangesValues",
+  fields: {
+    sources: {
+      list: {
+        words: [
+          "flare-joint.source.en-378-2",
+          "flare-joint.source.jis-type-manuals",
+          "flare-joint.source.manual-range",
+        ],
+      },
+    },
+  },
+};
+
+export const FlareJointPublishedRangesShape: Shape = {
+  type: "FlareJointPublishedRanges",
+  fields: {
+    code: { words: ["flare-joint.published-ranges"] },
+    values: FlareJointPublishedRangesValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointOneSourceShape: Shape = {
+  type: "FlareJointOneSource",
+  fields: {
+    code: { words: ["flare-joint.one-source"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointNotALeakTestShape: Shape = {
+  type: "FlareJointNotALeakTest",
+  fields: {
+    code: { words: ["flare-joint.not-a-leak-test"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointBeyondSourcesValuesShape: Shape = {
+  type: "FlareJointBeyondSourcesValues",
+  fields: {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    torque: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointBeyondSourcesShape: Shape = {
+  type: "FlareJointBeyondSources",
+  fields: {
+    code: { words: ["flare-joint.beyond-sources"] },
+    values: FlareJointBeyondSourcesValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointTightenValuesShape: Shape = {
+  type: "FlareJointTightenValues",
+  fields: {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+};
+
+export const FlareJointTightenShape: Shape = {
+  type: "FlareJointTighten",
+  fields: {
+    code: { words: ["flare-joint.tighten"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointTightenByTurnShape: Shape = {
+  type: "FlareJointTightenByTurn",
+  fields: {
+    code: { words: ["flare-joint.tighten-by-turn"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointRemakeAndTightenShape: Shape = {
+  type: "FlareJointRemakeAndTighten",
+  fields: {
+    code: { words: ["flare-joint.remake-and-tighten"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointRemakeAndTurnShape: Shape = {
+  type: "FlareJointRemakeAndTurn",
+  fields: {
+    code: { words: ["flare-joint.remake-and-turn"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointRemakeLargerShape: Shape = {
+  type: "FlareJointRemakeLarger",
+  fields: {
+    code: { words: ["flare-joint.remake-larger"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointRemakeSmallerShape: Shape = {
+  type: "FlareJointRemakeSmaller",
+  fields: {
+    code: { words: ["flare-joint.remake-smaller"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointRemakeConeShape: Shape = {
+  type: "FlareJointRemakeCone",
+  fields: {
+    code: { words: ["flare-joint.remake-cone"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointReplaceTubeValuesShape: Shape = {
+  type: "FlareJointReplaceTubeValues",
+  fields: { low: { either: ["length", "angle", "torque"] } },
+};
+
+export const FlareJointReplaceTubeShape: Shape = {
+  type: "FlareJointReplaceTube",
+  fields: {
+    code: { words: ["flare-joint.replace-tube"] },
+    values: FlareJointReplaceTubeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointMeasureBetterValuesShape: Shape = {
+  type: "FlareJointMeasureBetterValues",
+  fields: { needed: { either: ["length", "angle", "torque"] } },
+};
+
+export const FlareJointMeasureBetterShape: Shape = {
+  type: "FlareJointMeasureBetter",
+  fields: {
+    code: { words: ["flare-joint.measure-better"] },
+    values: FlareJointMeasureBetterValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointStateManualRangeShape: Shape = {
+  type: "FlareJointStateManualRange",
+  fields: {
+    code: { words: ["flare-joint.state-manual-range"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointReadManualAgainShape: Shape = {
+  type: "FlareJointReadManualAgain",
+  fields: {
+    code: { words: ["flare-joint.read-manual-again"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointStatementShape: Shape = {
+  type: "FlareJointStatement",
+  by: "code",
+  cases: {
+    "flare-joint.within-range": FlareJointWithinRangeShape,
+    "flare-joint.outside-range": FlareJointOutsideRangeShape,
+    "flare-joint.above-minimum": FlareJointAboveMinimumShape,
+    "flare-joint.below-minimum": FlareJointBelowMinimumShape,
+    "flare-joint.would-have-failed": FlareJointWouldHaveFailedShape,
+    "flare-joint.sources-disagree": FlareJointSourcesDisagreeShape,
+    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeShape,
+    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellShape,
+    "flare-joint.hydraulic-flare": FlareJointHydraulicFlareShape,
+    "flare-joint.manual-range-wide": FlareJointManualRangeWideShape,
+    "flare-joint.manual-range-apart": FlareJointManualRangeApartShape,
+    "flare-joint.newton-meter-as-foot-pound": FlareJointNewtonMeterAsFootPoundShape,
+    "flare-joint.foot-pound-as-newton-meter": FlareJointFootPoundAsNewtonMeterShape,
+    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideShape,
+    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinShape,
+    "flare-joint.adapter-needed": FlareJointAdapterNeededShape,
+    "flare-joint.hose-fits": FlareJointHoseFitsShape,
+    "flare-joint.exact-instrument": FlareJointExactInstrumentShape,
+    "flare-joint.published-ranges": FlareJointPublishedRangesShape,
+    "flare-joint.one-source": FlareJointOneSourceShape,
+    "flare-joint.not-a-leak-test": FlareJointNotALeakTestShape,
+    "flare-joint.beyond-sources": FlareJointBeyondSourcesShape,
+    "flare-joint.tighten": FlareJointTightenShape,
+    "flare-joint.tighten-by-turn": FlareJointTightenByTurnShape,
+    "flare-joint.remake-and-tighten": FlareJointRemakeAndTightenShape,
+    "flare-joint.remake-and-turn": FlareJointRemakeAndTurnShape,
+    "flare-joint.remake-larger": FlareJointRemakeLargerShape,
+    "flare-joint.remake-smaller": FlareJointRemakeSmallerShape,
+    "flare-joint.remake-cone": FlareJointRemakeConeShape,
+    "flare-joint.replace-tube": FlareJointReplaceTubeShape,
+    "flare-joint.measure-better": FlareJointMeasureBetterShape,
+    "flare-joint.state-manual-range": FlareJointStateManualRangeShape,
+    "flare-joint.read-manual-again": FlareJointReadManualAgainShape,
+  },
+};
+
+export const FlareJointWithinRange2Shape: Shape = {
+  type: "FlareJointWithinRange2",
+  fields: {
+    code: { words: ["flare-joint.within-range"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointOutsideRange2Shape: Shape = {
+  type: "FlareJointOutsideRange2",
+  fields: {
+    code: { words: ["flare-joint.outside-range"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointAboveMinimum2Shape: Shape = {
+  type: "FlareJointAboveMinimum2",
+  fields: {
+    code: { words: ["flare-joint.above-minimum"] },
+    values: FlareJointAboveMinimumValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointBelowMinimum2Shape: Shape = {
+  type: "FlareJointBelowMinimum2",
+  fields: {
+    code: { words: ["flare-joint.below-minimum"] },
+    values: FlareJointBelowMinimumValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointWouldHaveFailed2Shape: Shape = {
+  type: "FlareJointWouldHaveFailed2",
+  fields: {
+    code: { words: ["flare-joint.would-have-failed"] },
+    values: FlareJointWouldHaveFailedValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointSourcesDisagree2Shape: Shape = {
+  type: "FlareJointSourcesDisagree2",
+  fields: {
+    code: { words: ["flare-joint.sources-disagree"] },
+    values: FlareJointWithinRangeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointMinimumsDisagree2Shape: Shape = {
+  type: "FlareJointMinimumsDisagree2",
+  fields: {
+    code: { words: ["flare-joint.minimums-disagree"] },
+    values: FlareJointMinimumsDisagreeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointInstrumentCannotTell2Shape: Shape = {
+  type: "FlareJointInstrumentCannotTell2",
+  fields: {
+    code: { words: ["flare-joint.instrument-cannot-tell"] },
+    values: FlareJointInstrumentCannotTellValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointHydraulicFlare2Shape: Shape = {
+  type: "FlareJointHydraulicFlare2",
+  fields: {
+    code: { words: ["flare-joint.hydraulic-flare"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointManualRangeWide2Shape: Shape = {
+  type: "FlareJointManualRangeWide2",
+  fields: {
+    code: { words: ["flare-joint.manual-range-wide"] },
+    values: FlareJointManualRangeWideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointManualRangeApart2Shape: Shape = {
+  type: "FlareJointManualRangeApart2",
+  fields: {
+    code: { words: ["flare-joint.manual-range-apart"] },
+    values: FlareJointManualRangeApartValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointNewtonMeterAsFootPound2Shape: Shape = {
+  type: "FlareJointNewtonMeterAsFootPound2",
+  fields: {
+    code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointFootPoundAsNewtonMeter2Shape: Shape = {
+  type: "FlareJointFootPoundAsNewtonMeter2",
+  fields: {
+    code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointManualDiametersWide2Shape: Shape = {
+  type: "FlareJointManualDiametersWide2",
+  fields: {
+    code: { words: ["flare-joint.manual-diameters-wide"] },
+    values: FlareJointManualDiametersWideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointManualMinimumThin2Shape: Shape = {
+  type: "FlareJointManualMinimumThin2",
+  fields: {
+    code: { words: ["flare-joint.manual-minimum-thin"] },
+    values: FlareJointManualMinimumThinValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointAdapterNeeded2Shape: Shape = {
+  type: "FlareJointAdapterNeeded2",
+  fields: {
+    code: { words: ["flare-joint.adapter-needed"] },
+    values: FlareJointAdapterNeededValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointHoseFits2Shape: Shape = {
+  type: "FlareJointHoseFits2",
+  fields: {
+    code: { words: ["flare-joint.hose-fits"] },
+    values: FlareJointHoseFitsValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointExactInstrument2Shape: Shape = {
+  type: "FlareJointExactInstrument2",
+  fields: {
+    code: { words: ["flare-joint.exact-instrument"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointPublishedRanges2Shape: Shape = {
+  type: "FlareJointPublishedRanges2",
+  fields: {
+    code: { words: ["flare-joint.published-ranges"] },
+    values: FlareJointPublishedRangesValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointOneSource2Shape: Shape = {
+  type: "FlareJointOneSource2",
+  fields: {
+    code: { words: ["flare-joint.one-source"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointNotALeakTest2Shape: Shape = {
+  type: "FlareJointNotALeakTest2",
+  fields: {
+    code: { words: ["flare-joint.not-a-leak-test"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointBeyondSources2Shape: Shape = {
+  type: "FlareJointBeyondSources2",
+  fields: {
+    code: { words: ["flare-joint.beyond-sources"] },
+    values: FlareJointBeyondSourcesValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointTighten2Shape: Shape = {
+  type: "FlareJointTighten2",
+  fields: {
+    code: { words: ["flare-joint.tighten"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointTightenByTurn2Shape: Shape = {
+  type: "FlareJointTightenByTurn2",
+  fields: {
+    code: { words: ["flare-joint.tighten-by-turn"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointRemakeAndTighten2Shape: Shape = {
+  type: "FlareJointRemakeAndTighten2",
+  fields: {
+    code: { words: ["flare-joint.remake-and-tighten"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointRemakeAndTurn2Shape: Shape = {
+  type: "FlareJointRemakeAndTurn2",
+  fields: {
+    code: { words: ["flare-joint.remake-and-turn"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointRemakeLarger2Shape: Shape = {
+  type: "FlareJointRemakeLarger2",
+  fields: {
+    code: { words: ["flare-joint.remake-larger"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointRemakeSmaller2Shape: Shape = {
+  type: "FlareJointRemakeSmaller2",
+  fields: {
+    code: { words: ["flare-joint.remake-smaller"] },
+    values: FlareJointTightenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointRemakeCone2Shape: Shape = {
+  type: "FlareJointRemakeCone2",
+  fields: {
+    code: { words: ["flare-joint.remake-cone"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointReplaceTube2Shape: Shape = {
+  type: "FlareJointReplaceTube2",
+  fields: {
+    code: { words: ["flare-joint.replace-tube"] },
+    values: FlareJointReplaceTubeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointMeasureBetter2Shape: Shape = {
+  type: "FlareJointMeasureBetter2",
+  fields: {
+    code: { words: ["flare-joint.measure-better"] },
+    values: FlareJointMeasureBetterValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointStateManualRange2Shape: Shape = {
+  type: "FlareJointStateManualRange2",
+  fields: {
+    code: { words: ["flare-joint.state-manual-range"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointReadManualAgain2Shape: Shape = {
+  type: "FlareJointReadManualAgain2",
+  fields: {
+    code: { words: ["flare-joint.read-manual-again"] },
+    values: FlareJointHydraulicFlareValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
+  type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
+  by: "code",
+  cases: {
+    "flare-joint.within-range": FlareJointWithinRange2Shape,
+    "flare-joint.outside-range": FlareJointOutsideRange2Shape,
+    "flare-joint.above-minimum": FlareJointAboveMinimum2Shape,
+    "flare-joint.below-minimum": FlareJointBelowMinimum2Shape,
+    "flare-joint.would-have-failed": FlareJointWouldHaveFailed2Shape,
+    "flare-joint.sources-disagree": FlareJointSourcesDisagree2Shape,
+    "flare-joint.minimums-disagree": FlareJointMinimumsDisagree2Shape,
+    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTell2Shape,
+    "flare-joint.hydraulic-flare": FlareJointHydraulicFlare2Shape,
+    "flare-joint.manual-range-wide": FlareJointManualRangeWide2Shape,
+    "flare-joint.manual-range-apart": FlareJointManualRangeApart2Shape,
+    "flare-joint.newton-meter-as-foot-pound": FlareJointNewtonMeterAsFootPound2Shape,
+    "flare-joint.foot-pound-as-newton-meter": FlareJointFootPoundAsNewtonMeter2Shape,
+    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWide2Shape,
+    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThin2Shape,
+    "flare-joint.adapter-needed": FlareJointAdapterNeeded2Shape,
+    "flare-joint.hose-fits": FlareJointHoseFits2Shape,
+    "flare-joint.exact-instrument": FlareJointExactInstrument2Shape,
+    "flare-joint.published-ranges": FlareJointPublishedRanges2Shape,
+    "flare-joint.one-source": FlareJointOneSource2Shape,
+    "flare-joint.not-a-leak-test": FlareJointNotALeakTest2Shape,
+    "flare-joint.beyond-sources": FlareJointBeyondSources2Shape,
+    "flare-joint.tighten": FlareJointTighten2Shape,
+    "flare-joint.tighten-by-turn": FlareJointTightenByTurn2Shape,
+    "flare-joint.remake-and-tighten": FlareJointRemakeAndTighten2Shape,
+    "flare-joint.remake-and-turn": FlareJointRemakeAndTurn2Shape,
+    "flare-joint.remake-larger": FlareJointRemakeLarger2Shape,
+    "flare-joint.remake-smaller": FlareJointRemakeSmaller2Shape,
+    "flare-joint.remake-cone": FlareJointRemakeCone2Shape,
+    "flare-joint.replace-tube": FlareJointReplaceTube2Shape,
+    "flare-joint.measure-better": FlareJointMeasureBetter2Shape,
+    "flare-joint.state-manual-range": FlareJointStateManualRange2Shape,
+    "flare-joint.read-manual-again": FlareJointReadManualAgain2Shape,
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+  },
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
@@ -42,20 +1137,23 @@ export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
     window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["cone-too-steep", "cone-too-flat"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: FlareJointStatementShape },
+    assumptions: { list: FlareJointStatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
   says: "The verdict on one measured figure of a flare joint.",
   about: {
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
   },
 };
@@ -100,7 +1198,6 @@ export const FlareDiameterInputShape: Shape = {
 export const FlareAssessmentOfLengthFlareDiameterCauseWindowShape: Shape = {
   type: "FlareAssessmentOfLengthFlareDiameterCauseWindow",
   fields: { "low?": "length", "high?": "length" },
-  says: "Make all properties in T optional",
   about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
 };
 
@@ -111,20 +1208,23 @@ export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
     window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["flare-too-small", "flare-too-large"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: FlareJointStatementShape },
+    assumptions: { list: FlareJointStatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
   says: "The verdict on one measured figure of a flare joint.",
   about: {
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
   },
 };
@@ -170,7 +1270,6 @@ export const FlareTorqueInputShape: Shape = {
 export const FlareTorqueAssessmentWindowShape: Shape = {
   type: "FlareTorqueAssessmentWindow",
   fields: { "low?": "torque", "high?": "torque" },
-  says: "Make all properties in T optional",
   about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
 };
 
@@ -199,9 +1298,10 @@ export const FlareTorqueAssessmentShape: Shape = {
     window: FlareTorqueAssessmentWindowShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["under-tightened", "over-tightened"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: FlareJointStatementShape },
+    assumptions: { list: FlareJointStatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
     conflicts: { list: FlareTorqueConflictShape },
   },
@@ -209,11 +1309,13 @@ export const FlareTorqueAssessmentShape: Shape = {
   about: {
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     conflicts:
       "The published sources that conflict for this size; empty when the manual could decide.",
@@ -244,20 +1346,23 @@ export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
     window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["under-tightened", "over-tightened"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: FlareJointStatementShape },
+    assumptions: { list: FlareJointStatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
   says: "The verdict on one measured figure of a flare joint.",
   about: {
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
   },
 };
@@ -291,20 +1396,23 @@ export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
     window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["wall-too-thin"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: FlareJointStatementShape },
+    assumptions: { list: FlareJointStatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
   says: "The verdict on one measured figure of a flare joint.",
   about: {
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
   },
 };
@@ -368,7 +1476,7 @@ export const FlareTorqueShape: Shape = {
     windows: { list: FlareTorqueWindowShape },
     overlap: FlareLimitsOfTorqueShape,
     conflicts: { list: FlareTorqueConflictShape },
-    cautions: { list: StatementShape },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
   },
   says: "What the published sources say on the torque of one flare nut.",
   about: {
@@ -403,15 +1511,15 @@ export const ServicePortAdapterShape: Shape = {
     needed: "flag",
     port: FlareThreadShape,
     hose: FlareThreadShape,
-    advice: StatementShape,
-    cautions: { list: StatementShape },
+    advice: FlareJointStatementShape,
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
   },
   says: "Whether an adapter is needed between a service port and a hose.",
   about: {
     needed: "Whether one is needed.",
     port: "Thread of the port on the unit.",
     hose: "Thread of the hose's nut.",
-    advice: "What to fetch, as a sentence.",
+    advice: "What to bring.",
     cautions: "What can hurt someone.",
   },
 };

@@ -2,7 +2,11 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
-import { CitationShape, StatementShape } from "./assessment.shapes.ts";
+import {
+  CitationShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+} from "./assessment.shapes.ts";
 
 export const MassPerStepShape: Shape = {
   type: "MassPerStep",
@@ -47,9 +51,10 @@ export const ChargeAssessmentShape: Shape = {
   type: "ChargeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     additionalCharge: "mass",
     unroundedCharge: "mass",
@@ -58,10 +63,12 @@ export const ChargeAssessmentShape: Shape = {
   },
   says: "The verdict on the added charge: pass when it follows from the rule and breaks no stated limit.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     additionalCharge:
       "What to add, negative to take out; rounded to the scale's step where that was given.",
@@ -239,8 +246,6 @@ export const IdentifyLinesResultShape: Shape = {
     liquid: { either: [TubeSizeShape, TubeShape] },
     vapor: { either: [TubeSizeShape, TubeShape] },
   },
-  says: "The liquid and the vapour line of a line set. The vapour line is the suction line in cooling and carries hot gas at high pressure in heating.",
-  about: { liquid: "The smaller tube.", vapor: "The larger tube." },
 };
 
 export const InsulatedDiameterInputShape: Shape = {
@@ -299,19 +304,22 @@ export const LineFitAssessmentShape: Shape = {
   type: "LineFitAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     layout: { list: LineFitAssessmentLayoutItemShape },
     fill: "number",
   },
   says: "The verdict on the opening.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     layout:
       "Where each item lies, from the centre of a sleeve or from the corner of a duct; empty when none was found.",
@@ -388,9 +396,10 @@ export const LineRunAssessmentShape: Shape = {
   type: "LineRunAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     equivalentLength: "length",
     oilTraps: "number",
@@ -398,10 +407,12 @@ export const LineRunAssessmentShape: Shape = {
   },
   says: "The verdict on a run.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     equivalentLength: "Length plus what the bends count for.",
     oilTraps: "Oil traps in the vapour riser by the manual's rule, without the one at its foot.",
@@ -448,20 +459,23 @@ export const LiquidChargePlausibilityShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["per-foot-taken-as-per-metre", "per-metre-taken-as-per-foot"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     fullLineRate: "massPerLength",
     ratio: "number",
   },
   says: "The verdict on a rate: pass plausible, inconclusive plausible only with the device elsewhere, fail read the nameplate again.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     fullLineRate: "What the line holds when full of liquid, in the unit of the rate.",
     ratio: "The nameplate's rate over the full line's.",
@@ -492,9 +506,10 @@ export const LiquidSubcoolingAssessmentShape: Shape = {
   type: "LiquidSubcoolingAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     pressureLoss: "pressureDifference",
     temperatureLoss: "temperatureDifference",
@@ -502,10 +517,12 @@ export const LiquidSubcoolingAssessmentShape: Shape = {
   },
   says: "The verdict on the subcooling.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     pressureLoss: "Sum of the losses.",
     temperatureLoss: "What the losses cost in bubble temperature; negative for a gain.",
@@ -539,18 +556,21 @@ export const LiquidVelocityAssessmentShape: Shape = {
   type: "LiquidVelocityAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     velocity: "speed",
   },
   says: "The verdict on the liquid line.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     velocity: "Mean velocity.",
   },
@@ -688,9 +708,10 @@ export const RecoveryAssessmentShape: Shape = {
   type: "RecoveryAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     "toRecover?": "mass",
     "toAdd?": "mass",
@@ -698,10 +719,12 @@ export const RecoveryAssessmentShape: Shape = {
   },
   says: "The verdict on a recovery.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     toRecover: "Mass to take out; absent when the charge is not known.",
     toAdd: "Mass to add where the system shall hold more; absent when the charge is not known.",
@@ -748,9 +771,10 @@ export const StockLengthAssessmentShape: Shape = {
   type: "StockLengthAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     neededLength: "length",
     "stockLength?": "length",
@@ -760,10 +784,12 @@ export const StockLengthAssessmentShape: Shape = {
   },
   says: "The verdict on the stock.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     neededLength:
       "Run, slack and loop together, or the manual's shortest length where that is more.",
@@ -827,9 +853,10 @@ export const VaporLineAssessmentShape: Shape = {
   type: "VaporLineAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     fullVelocity: "speed",
     minimumCapacityVelocity: "speed",
@@ -837,10 +864,12 @@ export const VaporLineAssessmentShape: Shape = {
   },
   says: "The verdict on the vapour line.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     fullVelocity: "Velocity at full capacity.",
     minimumCapacityVelocity: "Velocity at least capacity.",

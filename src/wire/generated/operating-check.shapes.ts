@@ -3,11 +3,15 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
+  AssumptionShape,
+  CautionShape,
   CitationShape,
   EstimateOfTemperatureDifferenceShape,
   EstimateOfTemperatureShape,
   InstrumentOfGaugePressureShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+  ReasonShape,
 } from "./assessment.shapes.ts";
 import { AssessSubcoolingInputInput1InstrumentsShape } from "./refrigerants.shapes.ts";
 
@@ -36,7 +40,7 @@ export const ServicePortsShape: Shape = {
     vapor: ServicePortRoleShape,
     liquid: ServicePortRoleShape,
     commonSuction: ServicePortRoleShape,
-    cautions: { list: StatementShape },
+    cautions: { list: CautionShape },
   },
   says: "What the ports of a split unit show.",
   about: {
@@ -87,9 +91,10 @@ export const ChargeByGaugeAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high", "liquid-to-compressor"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     method: { words: ["superheat", "subcooling", "weigh"] },
     "result?": EstimateOfTemperatureDifferenceShape,
@@ -97,11 +102,13 @@ export const ChargeByGaugeAssessmentShape: Shape = {
   },
   says: "The verdict on a charge by gauge.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     method: "What the charge is checked by.",
     result: "Superheat or subcooling; missing where the charge is weighed.",
@@ -124,6 +131,19 @@ export const AssessGaugeSetInputShape: Shape = {
       "Where the retarded part of the dial ends, not below the full scale: it survives, it does not measure.",
     hoseWorkingPressure: "Working pressure printed on the hose, above 0; not the burst pressure.",
     highestPressure: "The highest pressure that can come.",
+  },
+};
+
+export const AssessGaugeSetResultShape: Shape = {
+  type: "AssessGaugeSetResult",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": { words: ["hose-rating", "gauge-scale", "retard-only"] },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
+    sources: { list: CitationShape },
   },
 };
 
@@ -190,8 +210,8 @@ export const ExpectedPressuresShape: Shape = {
     low: SaturationWindowShape,
     high: SaturationWindowShape,
     vaporPort: { words: ["low", "high"] },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    assumptions: { list: AssumptionShape },
+    cautions: { list: CautionShape },
     sources: { list: CitationShape },
   },
   says: "What to expect on both sides of a running unit.",
@@ -210,20 +230,23 @@ export const ServiceReadingAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["below-window", "above-window", "other-side"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     expected: ExpectedPressuresShape,
     side: { words: ["low", "high"] },
   },
   says: "The verdict on a gauge reading.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     expected: "What was to be expected.",
     side: "The side that the port shows in this mode.",
@@ -247,7 +270,7 @@ export const ChargedSystemShape: Shape = {
 
 export const ChargingMethodShape: Shape = {
   type: "ChargingMethod",
-  fields: { method: { words: ["superheat", "subcooling", "weigh"] }, reason: StatementShape },
+  fields: { method: { words: ["superheat", "subcooling", "weigh"] }, reason: ReasonShape },
   says: "How a charge is checked.",
   about: { method: "By superheat, by subcooling, or by weight alone.", reason: "Why." },
 };
@@ -304,8 +327,8 @@ export const TargetSuperheatInputShape: Shape = {
   },
 };
 
-export const TargetSuperheatResult1Shape: Shape = {
-  type: "TargetSuperheatResult1",
+export const ChargeToTargetShape: Shape = {
+  type: "ChargeToTarget",
   fields: {
     instruction: { words: ["charge-to-target"] },
     target: "temperatureDifference",
@@ -318,8 +341,8 @@ export const TargetSuperheatResult1Shape: Shape = {
   },
 };
 
-export const TargetSuperheatResult2Shape: Shape = {
-  type: "TargetSuperheatResult2",
+export const DoNotChargeBySuperheatShape: Shape = {
+  type: "DoNotChargeBySuperheat",
   fields: { instruction: { words: ["do-not-charge-by-superheat"] } },
   about: { instruction: "The chart has a dash here." },
 };

@@ -12,13 +12,15 @@ import type {
 } from "../../operating-check/index.ts";
 import type { InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
-import { AssessmentOfGaugeSetCauseShape } from "./assessment.shapes.ts";
 import {
   AssessGaugeSetInputShape,
+  AssessGaugeSetResultShape,
   ChargeByGaugeAssessmentShape,
   ChargeByGaugeInputShape,
   ChargedSystemShape,
+  ChargeToTargetShape,
   ChargingMethodShape,
+  DoNotChargeBySuperheatShape,
   ExpectedPressuresShape,
   RunningUnitShape,
   ServicePortsInputShape,
@@ -26,8 +28,6 @@ import {
   ServiceReadingAssessmentShape,
   ServiceReadingShape,
   TargetSuperheatInputShape,
-  TargetSuperheatResult1Shape,
-  TargetSuperheatResult2Shape,
   UsualPressuresInputShape,
   UsualPressuresResultShape,
 } from "./operating-check.shapes.ts";
@@ -71,7 +71,7 @@ export const assessGaugeSetInput: Codec<InputOf<typeof assessGaugeSet>> = /* @__
 
 /** JSON of what `assessGaugeSet` gives. Source: the library's own format. */
 export const assessGaugeSetResult: Codec<ResultOf<typeof assessGaugeSet>> = /* @__PURE__ */ codecOf(
-  { id: "assessGaugeSetResult", name: "result", shape: AssessmentOfGaugeSetCauseShape },
+  { id: "assessGaugeSetResult", name: "result", shape: AssessGaugeSetResultShape },
 );
 
 /** JSON of what `assessServiceReading` takes. Source: the library's own format. */
@@ -127,8 +127,8 @@ export const targetSuperheatResult: Codec<ResultOf<typeof targetSuperheat>> =
     shape: {
       by: "instruction",
       cases: {
-        "charge-to-target": TargetSuperheatResult1Shape,
-        "do-not-charge-by-superheat": TargetSuperheatResult2Shape,
+        "charge-to-target": ChargeToTargetShape,
+        "do-not-charge-by-superheat": DoNotChargeBySuperheatShape,
       },
     },
   });

@@ -2,11 +2,15 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import {
+  AssumptionShape,
+  CautionShape,
   CitationShape,
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
+  ReasonShape,
 } from "./assessment.shapes.ts";
 
 export const TestGaugeShape: Shape = {
@@ -185,7 +189,7 @@ export const RefrigerantEquivalentShape: Shape = {
     low: "massFlow",
     high: "massFlow",
     referenceTemperature: "temperature",
-    cautions: { list: StatementShape },
+    cautions: { list: CautionShape },
   },
   says: "The same leak as a loss of refrigerant: a range, order of magnitude.",
   about: {
@@ -213,9 +217,10 @@ export const LogAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -234,11 +239,13 @@ export const LogAssessmentShape: Shape = {
   },
   says: "The verdict on a log.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     correctedDrop:
       "What is missing at the temperature of the last reading; negative when there is too much.",
@@ -317,9 +324,10 @@ export const TwoReadingAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -337,11 +345,13 @@ export const TwoReadingAssessmentShape: Shape = {
   },
   says: "The verdict on two readings, with the pressure that the second should have shown.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     correctedDrop:
       "What is missing at the temperature of the last reading; negative when there is too much.",
@@ -492,7 +502,7 @@ export const NitrogenNeedShape: Shape = {
     enough: "flag",
     fills: "number",
     "cylinderPressureAfter?": "gaugePressure",
-    cautions: { list: StatementShape },
+    cautions: { list: CautionShape },
   },
   says: "What a fill takes.",
   about: {
@@ -553,9 +563,9 @@ export const PressurizationPlanShape: Shape = {
     pressureWhenWarm: "gaugePressure",
     lowestLimit: MarkedLimitShape,
     lowered: "flag",
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: ReasonShape },
+    assumptions: { list: AssumptionShape },
+    cautions: { list: CautionShape },
     sources: { list: CitationShape },
   },
   says: "The plan.",

@@ -476,6 +476,6 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     notApplicable: "The steps that do not apply here, each by the word of a person; never a pass.",
     photos: "Photos.",
     signatures: "Signatures.",
-    history: "What was changed afterwards, the oldest first; written by amend .",
+    history: "What was changed afterwards, the oldest first; written by amend.",
   },
 };

@@ -9,7 +9,8 @@ import {
   InstrumentOfAbsolutePressureShape,
   InstrumentOfGaugePressureShape,
   InstrumentOfTemperatureShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const MeanCoilTemperatureInputReading1Shape: Shape = {
@@ -145,9 +146,10 @@ export const LineAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     result: EstimateOfTemperatureDifferenceShape,
     saturationTemperature: EstimateOfTemperatureShape,
@@ -155,11 +157,13 @@ export const LineAssessmentShape: Shape = {
   },
   says: "The verdict on superheat or subcooling. cause says on which side of the target it is when it fails.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     result: "Superheat or subcooling with its uncertainty.",
     saturationTemperature:
@@ -384,7 +388,6 @@ export const CarbonDioxideEquivalentInputRefrigerantGwpShape: Shape = {
 export const CarbonDioxideEquivalentInputRefrigerantShape: Shape = {
   type: "CarbonDioxideEquivalentInputRefrigerant",
   fields: { gwp: CarbonDioxideEquivalentInputRefrigerantGwpShape },
-  says: "From T, pick a set of properties whose keys are in the union K",
   about: { gwp: "Global warming potential by assessment report of the IPCC." },
 };
 

@@ -6,7 +6,8 @@ import {
   CitationShape,
   EstimateOfResistanceShape,
   EstimateOfVoltageShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const VoltageRangeShape: Shape = {
@@ -382,9 +383,10 @@ export const SupplyWeekAssessmentShape: Shape = {
   type: "SupplyWeekAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     means: "number",
     outside10: "number",
@@ -393,10 +395,12 @@ export const SupplyWeekAssessmentShape: Shape = {
   },
   says: "The verdict on a week of a public supply.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     means:
       "Ten-minute means that count: whole intervals without a gap above a minute and without interruption.",
@@ -447,9 +451,10 @@ export const SupplyVoltageAssessmentShape: Shape = {
         "outside-standard",
       ],
     },
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     parts: SupplyVoltageAssessmentPartsShape,
     nameplateRange: NameplateVoltageRangeShape,
@@ -467,11 +472,13 @@ export const SupplyVoltageAssessmentShape: Shape = {
   },
   says: "The verdict on a supply, with the figures behind it.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     parts: "The parts, all of which have to hold.",
     nameplateRange: "What the nameplate allows.",

@@ -7,7 +7,8 @@ import {
   EstimateOfAbsolutePressureShape,
   EstimateOfPressureRateShape,
   EstimateOfThroughputShape,
-  StatementShape,
+  LineAssessmentCautionsItemShape,
+  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const GaugeRangeShape: Shape = {
@@ -155,7 +156,6 @@ export const VacuumDecayAssessmentSharesShape: Shape = {
     outgassing: "number",
     both: "number",
   },
-  says: "Make all properties in T readonly",
   about: {
     steady: "Nothing material.",
     leak: "A leak alone.",
@@ -286,9 +286,10 @@ export const VacuumDecayAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     cause: DecayCauseShape,
-    reasons: { list: StatementShape },
-    assumptions: { list: StatementShape },
-    cautions: { list: StatementShape },
+    reasons: { list: LineAssessmentReasonsItemShape },
+    assumptions: { list: LineAssessmentReasonsItemShape },
+    cautions: { list: LineAssessmentCautionsItemShape },
+    "actions?": { list: LineAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     evidence: "duration",
     atHoldEnd: EstimateOfAbsolutePressureShape,
@@ -306,11 +307,13 @@ export const VacuumDecayAssessmentShape: Shape = {
   },
   says: "The verdict on a vacuum decay.",
   about: {
-    outcome: "Proven good, proven bad, or undecided.",
+    outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind the decay.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
-    cautions: "What can hurt someone, and what overrides the result.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     evidence: "Length of the evidence: since isolation, or since the last step.",
     atHoldEnd:
@@ -324,7 +327,7 @@ export const VacuumDecayAssessmentShape: Shape = {
     smallestLeakThroughput: "The same as a throughput; missing without the volume.",
     plateau: "Where the water levels off; missing when there is no sign of water.",
     shares: "How the evidence is shared between the explanations, together 1.",
-    fit: "The best single model, for plotting with decayCurve ; missing with fewer than three points.",
+    fit: "The best single model, for plotting with decayCurve; missing with fewer than three points.",
     excluded: "Readings that were set aside; the monitor keeps the first 100.",
     excludedCount: "How many were set aside for which reason.",
     steps: "Steps in the log.",
