@@ -4,7 +4,7 @@
 import ts from "typescript";
 import { fieldDoc, typeDoc } from "./doc-text.ts";
 import { type Declared, isNameless, Names, pascal } from "./names.ts";
-import { forms, named } from "./settings.ts";
+import { forms, modules, named } from "./settings.ts";
 
 /** A shape with a name of its own, as a constant of a generated file. */
 export interface Constant extends Declared {
@@ -258,8 +258,11 @@ export class Deriver {
     const isObject = Object.keys(about).length > 0;
     const docs = `${says ? `, says: ${JSON.stringify(says)}` : ""}${isObject ? `, about: ${JSON.stringify(about)}` : ""}`;
     const whole = `{ ${text(declared.name)}${this.#withDocs && isObject ? docs : ""} }`;
+    // With the highest module that it names, so that no file of shapes needs one above it.
+    const ranks = [declared, ...uses].map(({ module }) => modules.indexOf(module as never));
     const constant: Constant = {
       ...declared,
+      module: modules[Math.max(...ranks)] as string,
       name: `${declared.name}Shape`,
       type: declared.name,
       text: whole,
