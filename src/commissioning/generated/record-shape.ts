@@ -350,13 +350,13 @@ const ValvesShape: Shape = { type: "Valves", fields: { "openedAt?": "time" } };
 const CircuitWiring1Shape: Shape = {
   type: "CircuitWiring1",
   fields: {
-    "material?": { words: ["copper", "aluminum"] },
-    "insulation?": { words: ["60 °C", "75 °C", "90 °C"] },
+    "insulation?": { words: ["90 °C", "60 °C", "75 °C"] },
     "terminations?": { words: ["60 °C", "75 °C"] },
-    "cable?": { words: ["NM", "other"] },
+    "cable?": { words: ["other", "NM"] },
     "currentCarryingConductors?": "number",
     "aboveRoof?": "length",
     "conduit?": { words: ["aluminum", "PVC", "steel"] },
+    "material?": { words: ["copper", "aluminum"] },
     "ambient?": "temperature",
     "length?": "length",
     "stranding?": { words: ["solid", "stranded"] },
@@ -366,10 +366,15 @@ const CircuitWiring1Shape: Shape = {
 const CircuitWiring2Shape: Shape = {
   type: "CircuitWiring2",
   fields: {
-    "material?": { words: ["copper"] },
-    "insulation?": { words: ["70 °C"] },
-    "method?": { words: ["A1", "A2", "B1", "B2", "C"] },
+    "insulation?": { words: ["70 °C", "90 °C"] },
+    "method?": {
+      words: ["A1", "A2", "B1", "B2", "C", "D1", "D2", "E", "A", "100", "101", "102", "103"],
+    },
     "groupedCircuits?": "number",
+    "grouping?": { words: ["bunched", "single layer", "perforated tray"] },
+    "soilResistivity?": "number",
+    "insulationLength?": "length",
+    "material?": { words: ["copper", "aluminum"] },
     "ambient?": "temperature",
     "length?": "length",
     "stranding?": { words: ["solid", "stranded"] },
@@ -384,22 +389,76 @@ const CircuitInstalledDeviceShape: Shape = {
     "poles?": { words: [2, 1, 3] },
     "voltageRating?": {
       words: [
-        "120/240 V",
-        "480Y/277 V",
-        "600Y/347 V",
-        "230/400 V",
         "120 V",
+        "120/240 V",
         "240 V",
         "277 V",
+        "480Y/277 V",
         "480 V",
+        "600Y/347 V",
         "600 V",
         "230 V",
+        "230/400 V",
         "400 V",
+        "100 V",
+        "100/200 V",
+        "200 V",
       ],
     },
     "hacr?": "flag",
     "curve?": { words: ["B", "C", "D"] },
   },
+};
+
+const CircuitInstalledWhipShape: Shape = {
+  type: "CircuitInstalledWhip",
+  fields: {
+    "conductor?": {
+      words: [
+        "14 AWG",
+        "12 AWG",
+        "10 AWG",
+        "8 AWG",
+        "6 AWG",
+        "4 AWG",
+        "3 AWG",
+        "2 AWG",
+        "1 AWG",
+        "1/0 AWG",
+        "2/0 AWG",
+        "3/0 AWG",
+        "4/0 AWG",
+        "250 kcmil",
+        "1 mm²",
+        "1.5 mm²",
+        "2.5 mm²",
+        "4 mm²",
+        "6 mm²",
+        "10 mm²",
+        "16 mm²",
+        "25 mm²",
+        "35 mm²",
+        "50 mm²",
+        "1.6 mm",
+        "2.0 mm",
+        "2.6 mm",
+        "5.5 mm²",
+        "8 mm²",
+        "14 mm²",
+      ],
+    },
+    "wiring?": { either: [CircuitWiring1Shape, CircuitWiring2Shape] },
+  },
+};
+
+const CircuitInstalledFault1Shape: Shape = {
+  type: "CircuitInstalledFault1",
+  fields: { "current?": "current", "clearingTime?": "duration" },
+};
+
+const CircuitInstalledFault2Shape: Shape = {
+  type: "CircuitInstalledFault2",
+  fields: { "letThrough?": "number" },
 };
 
 const CircuitInstalledDisconnectWorkingSpaceShape: Shape = {
@@ -422,8 +481,15 @@ const CircuitInstalledDisconnectShape: Shape = {
     "distance?": "length",
     "readilyAccessible?": "flag",
     "inTheWay?": "flag",
+    "lockable?": "flag",
+    "onUnit?": "flag",
     "workingSpace?": CircuitInstalledDisconnectWorkingSpaceShape,
   },
+};
+
+const CircuitInstalledServiceReceptacleShape: Shape = {
+  type: "CircuitInstalledServiceReceptacle",
+  fields: { "distance?": "length", "onLoadSide?": "flag" },
 };
 
 const CircuitInstalledShape: Shape = {
@@ -446,14 +512,26 @@ const CircuitInstalledShape: Shape = {
         "3/0 AWG",
         "4/0 AWG",
         "250 kcmil",
+        "1 mm²",
         "1.5 mm²",
         "2.5 mm²",
         "4 mm²",
         "6 mm²",
         "10 mm²",
         "16 mm²",
+        "25 mm²",
+        "35 mm²",
+        "50 mm²",
+        "1.6 mm",
+        "2.0 mm",
+        "2.6 mm",
+        "5.5 mm²",
+        "8 mm²",
+        "14 mm²",
       ],
     },
+    "whip?": CircuitInstalledWhipShape,
+    "aluminumTerminals?": "flag",
     "equipmentGrounding?": {
       words: [
         "14 AWG",
@@ -470,15 +548,30 @@ const CircuitInstalledShape: Shape = {
         "3/0 AWG",
         "4/0 AWG",
         "250 kcmil",
+        "1 mm²",
         "1.5 mm²",
         "2.5 mm²",
         "4 mm²",
         "6 mm²",
         "10 mm²",
         "16 mm²",
+        "25 mm²",
+        "35 mm²",
+        "50 mm²",
+        "1.6 mm",
+        "2.0 mm",
+        "2.6 mm",
+        "5.5 mm²",
+        "8 mm²",
+        "14 mm²",
       ],
     },
+    "groundingMaterial?": { words: ["copper", "aluminum"] },
+    "groundingByRaceway?": "flag",
+    "fault?": { either: [CircuitInstalledFault1Shape, CircuitInstalledFault2Shape] },
     "disconnect?": CircuitInstalledDisconnectShape,
+    "residualCurrent?": { either: ["current", "flag"] },
+    "serviceReceptacle?": CircuitInstalledServiceReceptacleShape,
   },
 };
 
@@ -486,12 +579,22 @@ const CircuitShape: Shape = {
   type: "Circuit",
   fields: {
     "rules?": {
-      words: ["nfpa-70-2020", "nfpa-70-2023", "nfpa-70-2026", "csa-c22.1-2024", "iec-60364"],
+      words: [
+        "japan-interpretation",
+        "nfpa-70-2020",
+        "nfpa-70-2023",
+        "nfpa-70-2026",
+        "csa-c22.1-2024",
+        "iec-60364",
+        "bs-7671-2018",
+        "as-nzs-3000-2018-australia",
+        "as-nzs-3000-2018-new-zealand",
+      ],
     },
     "wiring?": { either: [CircuitWiring1Shape, CircuitWiring2Shape] },
     "installed?": CircuitInstalledShape,
     "powerFactor?": "number",
-    "occupancy?": { words: ["other", "dwelling"] },
+    "occupancy?": { words: ["dwelling", "other"] },
     "at?": "time",
   },
 };
@@ -501,7 +604,7 @@ const SupplyPartReadingsItem1Shape: Shape = {
   fields: {
     "voltage?": "voltage",
     "current?": "current",
-    "state?": { words: ["rest", "load", "start"] },
+    "state?": { words: ["load", "rest", "start"] },
     "elapsed?": "duration",
   },
 };
@@ -511,7 +614,7 @@ const SupplyPartReadingsItem2Shape: Shape = {
   fields: {
     "lineToLine?": { list: "voltage" },
     "currents?": { list: "current" },
-    "state?": { words: ["rest", "load", "start"] },
+    "state?": { words: ["load", "rest", "start"] },
     "elapsed?": "duration",
   },
 };
@@ -520,7 +623,7 @@ const SupplyPartShape: Shape = {
   type: "SupplyPart",
   fields: {
     "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
-    "measuredAt?": { words: ["service", "unit"] },
+    "measuredAt?": { words: ["unit", "service"] },
     "standard?": { words: ["iec-60038", "ansi-c84.1-2020"] },
     "unbalanceLimit?": "ratio",
     "at?": "time",
@@ -535,14 +638,17 @@ const PowerShape: Shape = {
     "system?": {
       words: [
         "120/240 V",
+        "480Y/277 V",
+        "600Y/347 V",
+        "230/400 V",
+        "100/200 V",
         "208Y/120 V",
         "240 V delta",
         "240/120 V high-leg delta",
         "480 V delta",
-        "480Y/277 V",
         "600 V delta",
-        "600Y/347 V",
-        "230/400 V",
+        "220/380 V",
+        "200 V delta",
       ],
     },
     "circuit?": CircuitShape,
@@ -623,7 +729,7 @@ const RoomShape: Shape = {
   fields: {
     "floorArea?": "area",
     "volume?": "volume",
-    "place?": { words: ["wall", "floor", "window", "ceiling"] },
+    "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
     "edition?": { words: ["2018", "before-2018"] },
     "floorAreaAccuracy?": "area",

@@ -1,7 +1,6 @@
 // Which shapes have the types of assessment?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
-import { FlareJointHydraulicFlareValuesShape } from "./flare-joint.shapes.ts";
 
 export const InstrumentOfGaugePressureShape: Shape = {
   type: "InstrumentOfGaugePressure",
@@ -48,52 +47,6 @@ export const InstrumentOfAbsolutePressureShape: Shape = {
   },
 };
 
-export const VerbatimShape: Shape = {
-  type: "Verbatim",
-  fields: { verbatim: "text" },
-  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
-  about: { verbatim: "The text, printed as it is." },
-};
-
-export const LineAssessmentReasonsItemShape: Shape = {
-  type: "LineAssessmentReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-};
-
-export const LineAssessmentCautionsItemShape: Shape = {
-  type: "LineAssessmentCautionsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-};
-
 export const CitationShape: Shape = {
   type: "Citation",
   fields: {
@@ -102,6 +55,7 @@ export const CitationShape: Shape = {
         "abramowitz-stegun-1964",
         "akasaka-lemmon-2022",
         "ansi-c84-1-2020",
+        "as-nzs-3000",
         "ashrae-15-2022",
         "ashrae-34-2022",
         "ashrae-fundamentals-2021",
@@ -111,6 +65,7 @@ export const CitationShape: Shape = {
         "bell-2022",
         "bell-2023",
         "bell-2025",
+        "bs-7671",
         "buecker-wagner-2006",
         "burnham-anderson-2002",
         "cec-part-1",
@@ -121,6 +76,7 @@ export const CitationShape: Shape = {
         "en-378-1",
         "en-378-2",
         "en-50160",
+        "esqcr-2002",
         "eu-517-2014",
         "from-memory",
         "gao-2020",
@@ -128,8 +84,10 @@ export const CitationShape: Shape = {
         "iec-60038",
         "iec-60228",
         "iec-60335-2-40-2018",
+        "iec-60364-4-41",
         "iec-60364-4-43",
         "iec-60364-5-52",
+        "iec-60364-5-54",
         "iec-60898-1",
         "iec-61000-4-30",
         "iec-61010-2-033",
@@ -140,6 +98,8 @@ export const CitationShape: Shape = {
         "iso-5149-2",
         "iso-80000",
         "jacobs-1976",
+        "japan-electricity-rules",
+        "japan-interpretation",
         "jcgm-100-2008",
         "jcgm-106-2012",
         "jis-h-3300",
@@ -173,6 +133,7 @@ export const CitationShape: Shape = {
         "ufgs-15217n",
         "ufgs-15730n",
         "ufgs-15741n",
+        "ul-60335-2-40",
         "ul-1995",
         "umc",
         "upc-2021",
@@ -221,6 +182,52 @@ export const EstimateOfTemperatureShape: Shape = {
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
+  },
+};
+
+export const VerbatimShape: Shape = {
+  type: "Verbatim",
+  fields: { verbatim: "text" },
+  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
+  about: { verbatim: "The text, printed as it is." },
+};
+
+export const LogAssessmentReasonsItemShape: Shape = {
+  type: "LogAssessmentReasonsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+};
+
+export const LogAssessmentCautionsItemShape: Shape = {
+  type: "LogAssessmentCautionsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
   },
 };
 
@@ -443,246 +450,6 @@ export const EstimateOfAngleShape: Shape = {
   },
 };
 
-export const SafetyOthersGovernShape: Shape = {
-  type: "SafetyOthersGovern",
-  fields: {
-    code: { words: ["safety.others-govern"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyDryNitrogenOnlyShape: Shape = {
-  type: "SafetyDryNitrogenOnly",
-  fields: {
-    code: { words: ["safety.dry-nitrogen-only"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRegulatorAndReliefShape: Shape = {
-  type: "SafetyRegulatorAndRelief",
-  fields: {
-    code: { words: ["safety.regulator-and-relief"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRaiseInStagesShape: Shape = {
-  type: "SafetyRaiseInStages",
-  fields: {
-    code: { words: ["safety.raise-in-stages"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyLowestRatingShape: Shape = {
-  type: "SafetyLowestRating",
-  fields: {
-    code: { words: ["safety.lowest-rating"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyNitrogenSuffocatesShape: Shape = {
-  type: "SafetyNitrogenSuffocates",
-  fields: {
-    code: { words: ["safety.nitrogen-suffocates"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyOpenUnderPressureShape: Shape = {
-  type: "SafetyOpenUnderPressure",
-  fields: {
-    code: { words: ["safety.open-under-pressure"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRefrigerantContactShape: Shape = {
-  type: "SafetyRefrigerantContact",
-  fields: {
-    code: { words: ["safety.refrigerant-contact"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyFlammableRefrigerantShape: Shape = {
-  type: "SafetyFlammableRefrigerant",
-  fields: {
-    code: { words: ["safety.flammable-refrigerant"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyToxicRefrigerantShape: Shape = {
-  type: "SafetyToxicRefrigerant",
-  fields: {
-    code: { words: ["safety.toxic-refrigerant"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRefrigerantSuffocatesShape: Shape = {
-  type: "SafetyRefrigerantSuffocates",
-  fields: {
-    code: { words: ["safety.refrigerant-suffocates"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyCompressorInVacuumShape: Shape = {
-  type: "SafetyCompressorInVacuum",
-  fields: {
-    code: { words: ["safety.compressor-in-vacuum"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyLineVoltageShape: Shape = {
-  type: "SafetyLineVoltage",
-  fields: {
-    code: { words: ["safety.line-voltage"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyMeterCategoryShape: Shape = {
-  type: "SafetyMeterCategory",
-  fields: {
-    code: { words: ["safety.meter-category"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRunningUnitShape: Shape = {
-  type: "SafetyRunningUnit",
-  fields: {
-    code: { words: ["safety.running-unit"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyWorkAtHeightShape: Shape = {
-  type: "SafetyWorkAtHeight",
-  fields: {
-    code: { words: ["safety.work-at-height"] },
-    values: FlareJointHydraulicFlareValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const InstrumentOfLengthShape: Shape = {
   type: "InstrumentOfLength",
   fields: { "accuracy?": "length", "resolution?": "length", "repeatability?": "length" },
@@ -782,10 +549,10 @@ export const NamedCheckOfLineSizesAssessmentShape: Shape = {
   type: "NamedCheckOfLineSizesAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
   },
 };

@@ -3,18 +3,33 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
-  AssumptionShape,
-  CautionShape,
   CitationShape,
   InstrumentOfAreaShape,
   InstrumentOfMassShape,
   InstrumentOfVolumeShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 import {
   CarbonDioxideEquivalentInputRefrigerantShape,
   RefrigerantComponentShape,
+  RefrigerantsCloserThanTheModelValuesShape,
+  SafetyChargeTightSystemShape,
+  SafetyCompressorInVacuumShape,
+  SafetyDryNitrogenOnlyShape,
+  SafetyFlammableRefrigerantShape,
+  SafetyLineVoltageShape,
+  SafetyLowestRatingShape,
+  SafetyMeterCategoryShape,
+  SafetyNitrogenSuffocatesShape,
+  SafetyOpenUnderPressureShape,
+  SafetyOthersGovernShape,
+  SafetyRaiseInStagesShape,
+  SafetyRefrigerantAirMixtureShape,
+  SafetyRefrigerantContactShape,
+  SafetyRefrigerantSuffocatesShape,
+  SafetyRegulatorAndReliefShape,
+  SafetyRunningUnitShape,
+  SafetyToxicRefrigerantShape,
+  SafetyWorkAtHeightShape,
 } from "./refrigerants.shapes.ts";
 
 export const ChargeThresholdsShape: Shape = {
@@ -48,7 +63,7 @@ export const SafetyLimitShape: Shape = {
   fields: {
     value: "density",
     "citation?": CitationShape,
-    standing: { words: ["published", "from memory", "stated"] },
+    standing: { words: ["published", "from-memory", "stated"] },
   },
   says: "A limit with its source: editions differ.",
   about: {
@@ -109,9 +124,478 @@ export const ConcentrationInputShape: Shape = {
   },
 };
 
+export const ChargeLimitWithinLimitValuesShape: Shape = {
+  type: "ChargeLimitWithinLimitValues",
+  fields: { charge: "mass", limit: "mass" },
+};
+
+export const ChargeLimitWithinLimitShape: Shape = {
+  type: "ChargeLimitWithinLimit",
+  fields: {
+    code: { words: ["charge-limit.within-limit"] },
+    values: ChargeLimitWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitAboveLimitShape: Shape = {
+  type: "ChargeLimitAboveLimit",
+  fields: {
+    code: { words: ["charge-limit.above-limit"] },
+    values: ChargeLimitWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitTooCloseToCallValuesShape: Shape = {
+  type: "ChargeLimitTooCloseToCallValues",
+  fields: { charge: "mass", limit: "mass", uncertainty: "mass" },
+};
+
+export const ChargeLimitTooCloseToCallShape: Shape = {
+  type: "ChargeLimitTooCloseToCall",
+  fields: {
+    code: { words: ["charge-limit.too-close-to-call"] },
+    values: ChargeLimitTooCloseToCallValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitUnventilatedShape: Shape = {
+  type: "ChargeLimitUnventilated",
+  fields: {
+    code: { words: ["charge-limit.unventilated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitAboveReferenceHeightValuesShape: Shape = {
+  type: "ChargeLimitAboveReferenceHeightValues",
+  fields: { height: "length" },
+};
+
+export const ChargeLimitAboveReferenceHeightShape: Shape = {
+  type: "ChargeLimitAboveReferenceHeight",
+  fields: {
+    code: { words: ["charge-limit.above-reference-height"] },
+    values: ChargeLimitAboveReferenceHeightValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitFlammabilityLimitUsedValuesShape: Shape = {
+  type: "ChargeLimitFlammabilityLimitUsedValues",
+  fields: {
+    limit: "density",
+    standing: {
+      words: [
+        "charge-limit.standing.from-memory",
+        "charge-limit.standing.published",
+        "charge-limit.standing.stated",
+      ],
+    },
+  },
+};
+
+export const ChargeLimitFlammabilityLimitUsedShape: Shape = {
+  type: "ChargeLimitFlammabilityLimitUsed",
+  fields: {
+    code: { words: ["charge-limit.flammability-limit-used"] },
+    values: ChargeLimitFlammabilityLimitUsedValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitConcentrationLimitUsedShape: Shape = {
+  type: "ChargeLimitConcentrationLimitUsed",
+  fields: {
+    code: { words: ["charge-limit.concentration-limit-used"] },
+    values: ChargeLimitFlammabilityLimitUsedValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitExactChargeShape: Shape = {
+  type: "ChargeLimitExactCharge",
+  fields: {
+    code: { words: ["charge-limit.exact-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitExactSizeShape: Shape = {
+  type: "ChargeLimitExactSize",
+  fields: {
+    code: { words: ["charge-limit.exact-size"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitFlammabilityTooShape: Shape = {
+  type: "ChargeLimitFlammabilityToo",
+  fields: {
+    code: { words: ["charge-limit.flammability-too"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitAddNoRefrigerantShape: Shape = {
+  type: "ChargeLimitAddNoRefrigerant",
+  fields: {
+    code: { words: ["charge-limit.add-no-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitFindLargerRoomShape: Shape = {
+  type: "ChargeLimitFindLargerRoom",
+  fields: {
+    code: { words: ["charge-limit.find-larger-room"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitUseOtherClausesValuesShape: Shape = {
+  type: "ChargeLimitUseOtherClausesValues",
+  fields: { maximum: "mass" },
+};
+
+export const ChargeLimitUseOtherClausesShape: Shape = {
+  type: "ChargeLimitUseOtherClauses",
+  fields: {
+    code: { words: ["charge-limit.use-other-clauses"] },
+    values: ChargeLimitUseOtherClausesValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitWeighOrMeasureBetterShape: Shape = {
+  type: "ChargeLimitWeighOrMeasureBetter",
+  fields: {
+    code: { words: ["charge-limit.weigh-or-measure-better"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitStatementShape: Shape = {
+  type: "ChargeLimitStatement",
+  by: "code",
+  cases: {
+    "charge-limit.within-limit": ChargeLimitWithinLimitShape,
+    "charge-limit.above-limit": ChargeLimitAboveLimitShape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallShape,
+    "charge-limit.unventilated": ChargeLimitUnventilatedShape,
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightShape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedShape,
+    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsedShape,
+    "charge-limit.exact-charge": ChargeLimitExactChargeShape,
+    "charge-limit.exact-size": ChargeLimitExactSizeShape,
+    "charge-limit.flammability-too": ChargeLimitFlammabilityTooShape,
+    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerantShape,
+    "charge-limit.find-larger-room": ChargeLimitFindLargerRoomShape,
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesShape,
+    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetterShape,
+  },
+};
+
+export const ChargeLimitWithinLimit2Shape: Shape = {
+  type: "ChargeLimitWithinLimit2",
+  fields: {
+    code: { words: ["charge-limit.within-limit"] },
+    values: ChargeLimitWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitAboveLimit2Shape: Shape = {
+  type: "ChargeLimitAboveLimit2",
+  fields: {
+    code: { words: ["charge-limit.above-limit"] },
+    values: ChargeLimitWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitTooCloseToCall2Shape: Shape = {
+  type: "ChargeLimitTooCloseToCall2",
+  fields: {
+    code: { words: ["charge-limit.too-close-to-call"] },
+    values: ChargeLimitTooCloseToCallValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitUnventilated2Shape: Shape = {
+  type: "ChargeLimitUnventilated2",
+  fields: {
+    code: { words: ["charge-limit.unventilated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitAboveReferenceHeight2Shape: Shape = {
+  type: "ChargeLimitAboveReferenceHeight2",
+  fields: {
+    code: { words: ["charge-limit.above-reference-height"] },
+    values: ChargeLimitAboveReferenceHeightValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitFlammabilityLimitUsed2Shape: Shape = {
+  type: "ChargeLimitFlammabilityLimitUsed2",
+  fields: {
+    code: { words: ["charge-limit.flammability-limit-used"] },
+    values: ChargeLimitFlammabilityLimitUsedValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitConcentrationLimitUsed2Shape: Shape = {
+  type: "ChargeLimitConcentrationLimitUsed2",
+  fields: {
+    code: { words: ["charge-limit.concentration-limit-used"] },
+    values: ChargeLimitFlammabilityLimitUsedValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitExactCharge2Shape: Shape = {
+  type: "ChargeLimitExactCharge2",
+  fields: {
+    code: { words: ["charge-limit.exact-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitExactSize2Shape: Shape = {
+  type: "ChargeLimitExactSize2",
+  fields: {
+    code: { words: ["charge-limit.exact-size"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitFlammabilityToo2Shape: Shape = {
+  type: "ChargeLimitFlammabilityToo2",
+  fields: {
+    code: { words: ["charge-limit.flammability-too"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitAddNoRefrigerant2Shape: Shape = {
+  type: "ChargeLimitAddNoRefrigerant2",
+  fields: {
+    code: { words: ["charge-limit.add-no-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitFindLargerRoom2Shape: Shape = {
+  type: "ChargeLimitFindLargerRoom2",
+  fields: {
+    code: { words: ["charge-limit.find-larger-room"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitUseOtherClauses2Shape: Shape = {
+  type: "ChargeLimitUseOtherClauses2",
+  fields: {
+    code: { words: ["charge-limit.use-other-clauses"] },
+    values: ChargeLimitUseOtherClausesValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitWeighOrMeasureBetter2Shape: Shape = {
+  type: "ChargeLimitWeighOrMeasureBetter2",
+  fields: {
+    code: { words: ["charge-limit.weigh-or-measure-better"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ConcentrationAssessmentCautionsItemShape: Shape = {
+  type: "ConcentrationAssessmentCautionsItem",
+  by: "code",
+  cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
+    "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,
+    "charge-limit.unventilated": ChargeLimitUnventilated2Shape,
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeight2Shape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsed2Shape,
+    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsed2Shape,
+    "charge-limit.exact-charge": ChargeLimitExactCharge2Shape,
+    "charge-limit.exact-size": ChargeLimitExactSize2Shape,
+    "charge-limit.flammability-too": ChargeLimitFlammabilityToo2Shape,
+    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerant2Shape,
+    "charge-limit.find-larger-room": ChargeLimitFindLargerRoom2Shape,
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClauses2Shape,
+    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetter2Shape,
+  },
+};
+
+export const RoomCautionShape: Shape = {
+  type: "RoomCaution",
+  by: "code",
+  cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
+    "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,
+    "charge-limit.unventilated": ChargeLimitUnventilated2Shape,
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeight2Shape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsed2Shape,
+    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsed2Shape,
+    "charge-limit.exact-charge": ChargeLimitExactCharge2Shape,
+    "charge-limit.exact-size": ChargeLimitExactSize2Shape,
+    "charge-limit.flammability-too": ChargeLimitFlammabilityToo2Shape,
+    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerant2Shape,
+    "charge-limit.find-larger-room": ChargeLimitFindLargerRoom2Shape,
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClauses2Shape,
+    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetter2Shape,
+  },
+};
+
 export const ConcentrationAnswerOfMassShape: Shape = {
   type: "ConcentrationAnswerOfMass",
-  fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: CautionShape } },
+  fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
   says: "A charge or a volume by concentration.",
   about: {
     value: "The largest charge, or the smallest volume.",
@@ -125,10 +609,10 @@ export const ConcentrationAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["room-too-small"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: ChargeLimitStatementShape },
+    assumptions: { list: ChargeLimitStatementShape },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape },
+    "actions?": { list: ChargeLimitStatementShape },
     sources: { list: CitationShape },
     limit: ConcentrationAnswerOfMassShape,
   },
@@ -161,7 +645,7 @@ export const RoomChargeInputShape: Shape = {
   fields: {
     refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
     "lowerFlammabilityLimit?": "density",
-    "place?": { words: ["wall", "floor", "window", "ceiling"] },
+    "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
     "releaseOffset?": "length",
     "edition?": { words: ["2018", "before-2018"] },
@@ -195,8 +679,8 @@ export const RoomChargeLimitShape: Shape = {
     maximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
-    assumptions: { list: AssumptionShape },
-    cautions: { list: CautionShape },
+    assumptions: { list: ChargeLimitStatementShape },
+    cautions: { list: RoomCautionShape },
     sources: { list: CitationShape },
     limit: "mass",
     byFormula: "mass",
@@ -223,10 +707,10 @@ export const RoomChargeAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["room-too-small", "beyond-m2"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: ChargeLimitStatementShape },
+    assumptions: { list: ChargeLimitStatementShape },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape },
+    "actions?": { list: ChargeLimitStatementShape },
     sources: { list: CitationShape },
     limit: RoomChargeLimitShape,
   },
@@ -299,7 +783,7 @@ export const MinimumRoomVolumeInputShape: Shape = {
 
 export const ConcentrationAnswerOfVolumeShape: Shape = {
   type: "ConcentrationAnswerOfVolume",
-  fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: CautionShape } },
+  fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
   says: "A charge or a volume by concentration.",
   about: {
     value: "The largest charge, or the smallest volume.",
@@ -329,7 +813,7 @@ export const MinimumFloorAreaInputShape: Shape = {
   fields: {
     refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
     "lowerFlammabilityLimit?": "density",
-    "place?": { words: ["wall", "floor", "window", "ceiling"] },
+    "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
     "releaseOffset?": "length",
     "edition?": { words: ["2018", "before-2018"] },
@@ -356,8 +840,8 @@ export const MinimumFloorAreaShape: Shape = {
     maximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
-    assumptions: { list: AssumptionShape },
-    cautions: { list: CautionShape },
+    assumptions: { list: ChargeLimitStatementShape },
+    cautions: { list: RoomCautionShape },
     sources: { list: CitationShape },
     area: "area",
     byFormula: "area",
@@ -382,7 +866,7 @@ export const RoomChargeLimitInputShape: Shape = {
   fields: {
     refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
     "lowerFlammabilityLimit?": "density",
-    "place?": { words: ["wall", "floor", "window", "ceiling"] },
+    "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
     "releaseOffset?": "length",
     "edition?": { words: ["2018", "before-2018"] },

@@ -9,23 +9,26 @@ import type {
   conductorResistance,
   conduitImpedance,
   equipmentGrounding,
+  groundFaultProtection,
+  heaterCurrent,
   largestDeviceOnConductor,
   longestRun,
   maximumOvercurrentProtection,
   minimumCircuitAmpacity,
   minimumConductor,
+  minimumDisconnect,
   nameplateFromParts,
+  protectiveConductorArea,
   tripBand,
   usableAmpacity,
   voltageDrop,
 } from "../../circuit-protection/index.ts";
-import type { InputOf, ResultOf } from "../arguments-of.ts";
+import type { ArgumentsOf, InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
 import {
   AssessNameplateInputShape,
   BreakerConnectionInputShape,
   CircuitFromNameplateInputShape,
-  CircuitFromNameplateResultEquipmentGroundingShape,
   CircuitFromNameplateResultShape,
   CompareSuppliesInputShape,
   CompareSuppliesResultItemShape,
@@ -36,19 +39,67 @@ import {
   ConduitImpedanceResultShape,
   ConnectionShape,
   EquipmentGroundingInputShape,
+  EquipmentGroundingResultShape,
+  GroundFaultAnswerShape,
+  GroundFaultInputShape,
+  HeaterCurrentInputShape,
   LargestDeviceOnConductorInputShape,
   LoadShape,
   LongestRunInputShape,
   MinimumConductorInputShape,
   MinimumConductorResultShape,
+  MinimumDisconnectInputShape,
   NameplateAssessmentShape,
+  NameplateFromPartsInputShape,
   NameplateFromPartsShape,
+  ProtectiveConductorAreaInputShape,
+  ProtectiveConductorAreaResultShape,
   TripBandInputShape,
   TripBandShape,
   UsableAmpacityInputShape,
   VoltageDropInputShape,
   VoltageDropShape,
 } from "./circuit-protection.shapes.ts";
+
+/** JSON of what `protectiveConductorArea` takes. Source: the library's own format. */
+export const protectiveConductorAreaInput: Codec<InputOf<typeof protectiveConductorArea>> =
+  /* @__PURE__ */ codecOf({
+    id: "protectiveConductorAreaInput",
+    name: "input",
+    shape: ProtectiveConductorAreaInputShape,
+  });
+
+/** JSON of what `protectiveConductorArea` gives. Source: the library's own format. */
+export const protectiveConductorAreaResult: Codec<ResultOf<typeof protectiveConductorArea>> =
+  /* @__PURE__ */ codecOf({
+    id: "protectiveConductorAreaResult",
+    name: "result",
+    shape: ProtectiveConductorAreaResultShape,
+  });
+
+/** JSON of what `conductorResistance` takes. Source: the library's own format. */
+export const conductorResistanceInput: Codec<InputOf<typeof conductorResistance>> =
+  /* @__PURE__ */ codecOf({
+    id: "conductorResistanceInput",
+    name: "input",
+    shape: ConductorResistanceInputShape,
+  });
+
+/** JSON of what `conduitImpedance` takes. Source: the library's own format. */
+export const conduitImpedanceInput: Codec<InputOf<typeof conduitImpedance>> =
+  /* @__PURE__ */ codecOf({
+    id: "conduitImpedanceInput",
+    name: "input",
+    shape: ConduitImpedanceInputShape,
+  });
+
+/** JSON of what `conduitImpedance` gives. Source: the library's own format. */
+export const conduitImpedanceResult: Codec<ResultOf<typeof conduitImpedance>> =
+  /* @__PURE__ */ codecOf({
+    id: "conduitImpedanceResult",
+    name: "result",
+    shape: ConduitImpedanceResultShape,
+  });
 
 /** JSON of what `breakerConnection` takes. Source: the library's own format. */
 export const breakerConnectionInput: Codec<InputOf<typeof breakerConnection>> =
@@ -65,6 +116,45 @@ export const breakerConnectionResult: Codec<ResultOf<typeof breakerConnection>> 
     name: "result",
     shape: ConnectionShape,
   });
+
+/** JSON of what `equipmentGrounding` takes. Source: the library's own format. */
+export const equipmentGroundingInput: Codec<InputOf<typeof equipmentGrounding>> =
+  /* @__PURE__ */ codecOf({
+    id: "equipmentGroundingInput",
+    name: "input",
+    shape: EquipmentGroundingInputShape,
+  });
+
+/** JSON of what `equipmentGrounding` gives. Source: the library's own format. */
+export const equipmentGroundingResult: Codec<ResultOf<typeof equipmentGrounding>> =
+  /* @__PURE__ */ codecOf({
+    id: "equipmentGroundingResult",
+    name: "result",
+    shape: EquipmentGroundingResultShape,
+  });
+
+/** JSON of what `groundFaultProtection` takes. Source: the library's own format. */
+export const groundFaultProtectionInput: Codec<InputOf<typeof groundFaultProtection>> =
+  /* @__PURE__ */ codecOf({
+    id: "groundFaultProtectionInput",
+    name: "input",
+    shape: GroundFaultInputShape,
+  });
+
+/** JSON of what `groundFaultProtection` gives. Source: the library's own format. */
+export const groundFaultProtectionResult: Codec<ResultOf<typeof groundFaultProtection>> =
+  /* @__PURE__ */ codecOf({
+    id: "groundFaultProtectionResult",
+    name: "result",
+    shape: GroundFaultAnswerShape,
+  });
+
+/** JSON of what `heaterCurrent` takes. Source: the library's own format. */
+export const heaterCurrentInput: Codec<InputOf<typeof heaterCurrent>> = /* @__PURE__ */ codecOf({
+  id: "heaterCurrentInput",
+  name: "input",
+  shape: HeaterCurrentInputShape,
+});
 
 /** JSON of what `largestDeviceOnConductor` takes. Source: the library's own format. */
 export const largestDeviceOnConductorInput: Codec<InputOf<typeof largestDeviceOnConductor>> =
@@ -90,6 +180,14 @@ export const minimumConductorResult: Codec<ResultOf<typeof minimumConductor>> =
     shape: MinimumConductorResultShape,
   });
 
+/** JSON of what `minimumDisconnect` takes. Source: the library's own format. */
+export const minimumDisconnectInput: Codec<InputOf<typeof minimumDisconnect>> =
+  /* @__PURE__ */ codecOf({
+    id: "minimumDisconnectInput",
+    name: "input",
+    shape: MinimumDisconnectInputShape,
+  });
+
 /** JSON of what `usableAmpacity` takes. Source: the library's own format. */
 export const usableAmpacityInput: Codec<InputOf<typeof usableAmpacity>> = /* @__PURE__ */ codecOf({
   id: "usableAmpacityInput",
@@ -101,6 +199,27 @@ export const usableAmpacityInput: Codec<InputOf<typeof usableAmpacity>> = /* @__
 export const usableAmpacityResult: Codec<ResultOf<typeof usableAmpacity>> = /* @__PURE__ */ codecOf(
   { id: "usableAmpacityResult", name: "result", shape: MinimumConductorResultShape },
 );
+
+/** JSON of what `longestRun` takes. Source: the library's own format. */
+export const longestRunInput: Codec<InputOf<typeof longestRun>> = /* @__PURE__ */ codecOf({
+  id: "longestRunInput",
+  name: "input",
+  shape: LongestRunInputShape,
+});
+
+/** JSON of what `voltageDrop` takes. Source: the library's own format. */
+export const voltageDropInput: Codec<InputOf<typeof voltageDrop>> = /* @__PURE__ */ codecOf({
+  id: "voltageDropInput",
+  name: "input",
+  shape: VoltageDropInputShape,
+});
+
+/** JSON of what `voltageDrop` gives. Source: the library's own format. */
+export const voltageDropResult: Codec<ResultOf<typeof voltageDrop>> = /* @__PURE__ */ codecOf({
+  id: "voltageDropResult",
+  name: "result",
+  shape: VoltageDropShape,
+});
 
 /** JSON of what `assessNameplate` takes. Source: the library's own format. */
 export const assessNameplateInput: Codec<InputOf<typeof assessNameplate>> = /* @__PURE__ */ codecOf(
@@ -160,53 +279,14 @@ export const compressorProtectionResult: Codec<ResultOf<typeof compressorProtect
     shape: CompressorProtectionShape,
   });
 
-/** JSON of what `conductorResistance` takes. Source: the library's own format. */
-export const conductorResistanceInput: Codec<InputOf<typeof conductorResistance>> =
-  /* @__PURE__ */ codecOf({
-    id: "conductorResistanceInput",
-    name: "input",
-    shape: ConductorResistanceInputShape,
-  });
-
-/** JSON of what `conduitImpedance` takes. Source: the library's own format. */
-export const conduitImpedanceInput: Codec<InputOf<typeof conduitImpedance>> =
-  /* @__PURE__ */ codecOf({
-    id: "conduitImpedanceInput",
-    name: "input",
-    shape: ConduitImpedanceInputShape,
-  });
-
-/** JSON of what `conduitImpedance` gives. Source: the library's own format. */
-export const conduitImpedanceResult: Codec<ResultOf<typeof conduitImpedance>> =
-  /* @__PURE__ */ codecOf({
-    id: "conduitImpedanceResult",
-    name: "result",
-    shape: ConduitImpedanceResultShape,
-  });
-
-/** JSON of what `equipmentGrounding` takes. Source: the library's own format. */
-export const equipmentGroundingInput: Codec<InputOf<typeof equipmentGrounding>> =
-  /* @__PURE__ */ codecOf({
-    id: "equipmentGroundingInput",
-    name: "input",
-    shape: EquipmentGroundingInputShape,
-  });
-
-/** JSON of what `equipmentGrounding` gives. Source: the library's own format. */
-export const equipmentGroundingResult: Codec<ResultOf<typeof equipmentGrounding>> =
-  /* @__PURE__ */ codecOf({
-    id: "equipmentGroundingResult",
-    name: "result",
-    shape: CircuitFromNameplateResultEquipmentGroundingShape,
-  });
-
 /** JSON of what `nameplateFromParts` takes. Source: the library's own format. */
-export const nameplateFromPartsInput: Codec<InputOf<typeof nameplateFromParts>> =
-  /* @__PURE__ */ codecOf({
-    id: "nameplateFromPartsInput",
-    name: "loads",
-    shape: { list: LoadShape },
-  });
+export const nameplateFromPartsInput: Codec<
+  ArgumentsOf<typeof nameplateFromParts, ["loads", "standard"]>
+> = /* @__PURE__ */ codecOf({
+  id: "nameplateFromPartsInput",
+  name: "input",
+  shape: NameplateFromPartsInputShape,
+});
 
 /** JSON of what `nameplateFromParts` gives. Source: the library's own format. */
 export const nameplateFromPartsResult: Codec<ResultOf<typeof nameplateFromParts>> =
@@ -245,25 +325,4 @@ export const tripBandResult: Codec<ResultOf<typeof tripBand>> = /* @__PURE__ */ 
   id: "tripBandResult",
   name: "result",
   shape: TripBandShape,
-});
-
-/** JSON of what `voltageDrop` takes. Source: the library's own format. */
-export const voltageDropInput: Codec<InputOf<typeof voltageDrop>> = /* @__PURE__ */ codecOf({
-  id: "voltageDropInput",
-  name: "input",
-  shape: VoltageDropInputShape,
-});
-
-/** JSON of what `voltageDrop` gives. Source: the library's own format. */
-export const voltageDropResult: Codec<ResultOf<typeof voltageDrop>> = /* @__PURE__ */ codecOf({
-  id: "voltageDropResult",
-  name: "result",
-  shape: VoltageDropShape,
-});
-
-/** JSON of what `longestRun` takes. Source: the library's own format. */
-export const longestRunInput: Codec<InputOf<typeof longestRun>> = /* @__PURE__ */ codecOf({
-  id: "longestRunInput",
-  name: "input",
-  shape: LongestRunInputShape,
 });

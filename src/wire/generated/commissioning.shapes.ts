@@ -3,8 +3,8 @@
 import type { Shape } from "../../shapes/index.ts";
 import {
   CitationShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
+  LogAssessmentCautionsItemShape,
+  LogAssessmentReasonsItemShape,
   NamedCheckOfLineSizesAssessmentShape,
   ReasonShape,
 } from "./assessment.shapes.ts";
@@ -628,7 +628,7 @@ export const HoldPointShape: Shape = {
     name: { words: ["open-valves", "add-charge", "power-on"] },
     state: { words: ["held", "released", "breached"] },
     waitsFor: { list: StepNameShape },
-    reason: LineAssessmentReasonsItemShape,
+    reason: LogAssessmentReasonsItemShape,
   },
   says: "A point at which the work waits until steps have passed.",
   about: {
@@ -647,23 +647,23 @@ export const InstallationAssessmentShape: Shape = {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": {
       words: [
+        "charge",
         "supply",
         "line-run",
         "joints",
         "pressure-test",
         "evacuation",
         "room-limit",
-        "charge",
         "valves",
         "circuit",
         "drain",
         "operation",
       ],
     },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     deciding: { list: ReasonShape },
     steps: { list: InstallationStepShape },

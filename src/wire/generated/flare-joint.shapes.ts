@@ -8,6 +8,11 @@ import {
   EstimateOfTorqueShape,
   InstrumentOfAngleShape,
   InstrumentOfLengthShape,
+  VerbatimShape,
+} from "./assessment.shapes.ts";
+import {
+  RefrigerantsCloserThanTheModelValuesShape,
+  SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
   SafetyFlammableRefrigerantShape,
@@ -18,14 +23,14 @@ import {
   SafetyOpenUnderPressureShape,
   SafetyOthersGovernShape,
   SafetyRaiseInStagesShape,
+  SafetyRefrigerantAirMixtureShape,
   SafetyRefrigerantContactShape,
   SafetyRefrigerantSuffocatesShape,
   SafetyRegulatorAndReliefShape,
   SafetyRunningUnitShape,
   SafetyToxicRefrigerantShape,
   SafetyWorkAtHeightShape,
-  VerbatimShape,
-} from "./assessment.shapes.ts";
+} from "./refrigerants.shapes.ts";
 
 export const FlareTubeShape: Shape = {
   type: "FlareTube",
@@ -55,8 +60,8 @@ export const FlareJointWithinRangeValuesShape: Shape = {
   fields: {
     figure: {
       words: [
-        "flare-joint.figure.torque",
         "flare-joint.figure.wall",
+        "flare-joint.figure.torque",
         "flare-joint.figure.turn",
         "flare-joint.figure.diameter",
         "flare-joint.figure.seat-angle",
@@ -91,8 +96,8 @@ export const FlareJointAboveMinimumValuesShape: Shape = {
   fields: {
     figure: {
       words: [
-        "flare-joint.figure.torque",
         "flare-joint.figure.wall",
+        "flare-joint.figure.torque",
         "flare-joint.figure.turn",
         "flare-joint.figure.diameter",
         "flare-joint.figure.seat-angle",
@@ -117,8 +122,8 @@ export const FlareJointBelowMinimumValuesShape: Shape = {
   fields: {
     figure: {
       words: [
-        "flare-joint.figure.torque",
         "flare-joint.figure.wall",
+        "flare-joint.figure.torque",
         "flare-joint.figure.turn",
         "flare-joint.figure.diameter",
         "flare-joint.figure.seat-angle",
@@ -166,8 +171,8 @@ export const FlareJointMinimumsDisagreeValuesShape: Shape = {
   fields: {
     figure: {
       words: [
-        "flare-joint.figure.torque",
         "flare-joint.figure.wall",
+        "flare-joint.figure.torque",
         "flare-joint.figure.turn",
         "flare-joint.figure.diameter",
         "flare-joint.figure.seat-angle",
@@ -192,8 +197,8 @@ export const FlareJointInstrumentCannotTellValuesShape: Shape = {
   fields: {
     figure: {
       words: [
-        "flare-joint.figure.torque",
         "flare-joint.figure.wall",
+        "flare-joint.figure.torque",
         "flare-joint.figure.turn",
         "flare-joint.figure.diameter",
         "flare-joint.figure.seat-angle",
@@ -213,16 +218,11 @@ export const FlareJointInstrumentCannotTellShape: Shape = {
   },
 };
 
-export const FlareJointHydraulicFlareValuesShape: Shape = {
-  type: "FlareJointHydraulicFlareValues",
-  fields: {},
-};
-
 export const FlareJointHydraulicFlareShape: Shape = {
   type: "FlareJointHydraulicFlare",
   fields: {
     code: { words: ["flare-joint.hydraulic-flare"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -271,7 +271,7 @@ export const FlareJointNewtonMeterAsFootPoundShape: Shape = {
   type: "FlareJointNewtonMeterAsFootPound",
   fields: {
     code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -280,7 +280,7 @@ export const FlareJointFootPoundAsNewtonMeterShape: Shape = {
   type: "FlareJointFootPoundAsNewtonMeter",
   fields: {
     code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -357,7 +357,7 @@ export const FlareJointExactInstrumentShape: Shape = {
   type: "FlareJointExactInstrument",
   fields: {
     code: { words: ["flare-joint.exact-instrument"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -390,7 +390,7 @@ export const FlareJointOneSourceShape: Shape = {
   type: "FlareJointOneSource",
   fields: {
     code: { words: ["flare-joint.one-source"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -399,7 +399,7 @@ export const FlareJointNotALeakTestShape: Shape = {
   type: "FlareJointNotALeakTest",
   fields: {
     code: { words: ["flare-joint.not-a-leak-test"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -488,7 +488,7 @@ export const FlareJointRemakeConeShape: Shape = {
   type: "FlareJointRemakeCone",
   fields: {
     code: { words: ["flare-joint.remake-cone"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -525,7 +525,7 @@ export const FlareJointStateManualRangeShape: Shape = {
   type: "FlareJointStateManualRange",
   fields: {
     code: { words: ["flare-joint.state-manual-range"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -534,7 +534,7 @@ export const FlareJointReadManualAgainShape: Shape = {
   type: "FlareJointReadManualAgain",
   fields: {
     code: { words: ["flare-joint.read-manual-again"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
   },
 };
@@ -703,7 +703,7 @@ export const FlareJointHydraulicFlare2Shape: Shape = {
   type: "FlareJointHydraulicFlare2",
   fields: {
     code: { words: ["flare-joint.hydraulic-flare"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -748,7 +748,7 @@ export const FlareJointNewtonMeterAsFootPound2Shape: Shape = {
   type: "FlareJointNewtonMeterAsFootPound2",
   fields: {
     code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -763,7 +763,7 @@ export const FlareJointFootPoundAsNewtonMeter2Shape: Shape = {
   type: "FlareJointFootPoundAsNewtonMeter2",
   fields: {
     code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -838,7 +838,7 @@ export const FlareJointExactInstrument2Shape: Shape = {
   type: "FlareJointExactInstrument2",
   fields: {
     code: { words: ["flare-joint.exact-instrument"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -868,7 +868,7 @@ export const FlareJointOneSource2Shape: Shape = {
   type: "FlareJointOneSource2",
   fields: {
     code: { words: ["flare-joint.one-source"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -883,7 +883,7 @@ export const FlareJointNotALeakTest2Shape: Shape = {
   type: "FlareJointNotALeakTest2",
   fields: {
     code: { words: ["flare-joint.not-a-leak-test"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1003,7 +1003,7 @@ export const FlareJointRemakeCone2Shape: Shape = {
   type: "FlareJointRemakeCone2",
   fields: {
     code: { words: ["flare-joint.remake-cone"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1048,7 +1048,7 @@ export const FlareJointStateManualRange2Shape: Shape = {
   type: "FlareJointStateManualRange2",
   fields: {
     code: { words: ["flare-joint.state-manual-range"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1063,7 +1063,7 @@ export const FlareJointReadManualAgain2Shape: Shape = {
   type: "FlareJointReadManualAgain2",
   fields: {
     code: { words: ["flare-joint.read-manual-again"] },
-    values: FlareJointHydraulicFlareValuesShape,
+    values: RefrigerantsCloserThanTheModelValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1078,6 +1078,24 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
   type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
   by: "code",
   cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
     "flare-joint.within-range": FlareJointWithinRange2Shape,
     "flare-joint.outside-range": FlareJointOutsideRange2Shape,
     "flare-joint.above-minimum": FlareJointAboveMinimum2Shape,
@@ -1111,22 +1129,6 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
     "flare-joint.measure-better": FlareJointMeasureBetter2Shape,
     "flare-joint.state-manual-range": FlareJointStateManualRange2Shape,
     "flare-joint.read-manual-again": FlareJointReadManualAgain2Shape,
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
   },
 };
 

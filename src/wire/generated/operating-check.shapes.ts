@@ -3,17 +3,79 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
-  AssumptionShape,
-  CautionShape,
   CitationShape,
   EstimateOfTemperatureDifferenceShape,
   EstimateOfTemperatureShape,
   InstrumentOfGaugePressureShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
-  ReasonShape,
 } from "./assessment.shapes.ts";
-import { AssessSubcoolingInputInput1InstrumentsShape } from "./refrigerants.shapes.ts";
+import {
+  AssessSubcoolingInputInput1InstrumentsShape,
+  RefrigerantsAboveTolerance2Shape,
+  RefrigerantsAboveToleranceShape,
+  RefrigerantsAdjustToTarget2Shape,
+  RefrigerantsAdjustToTargetShape,
+  RefrigerantsBelowSaturation2Shape,
+  RefrigerantsBelowSaturationShape,
+  RefrigerantsBelowTolerance2Shape,
+  RefrigerantsBelowToleranceShape,
+  RefrigerantsCheckAirflowFirst2Shape,
+  RefrigerantsCheckAirflowFirstShape,
+  RefrigerantsCheckBothReadings2Shape,
+  RefrigerantsCheckBothReadingsShape,
+  RefrigerantsCloserThanTheModel2Shape,
+  RefrigerantsCloserThanTheModelShape,
+  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsCorrectTheCharge2Shape,
+  RefrigerantsCorrectTheChargeShape,
+  RefrigerantsExactAtmosphere2Shape,
+  RefrigerantsExactAtmosphereShape,
+  RefrigerantsLargestUncertainty2Shape,
+  RefrigerantsLargestUncertaintyShape,
+  RefrigerantsLooksLikeOtherSide2Shape,
+  RefrigerantsLooksLikeOtherSideShape,
+  RefrigerantsNominalComposition2Shape,
+  RefrigerantsNominalCompositionShape,
+  RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
+  RefrigerantsOnlyWhereTheManualChargesByItShape,
+  RefrigerantsSaturationUncertainty2Shape,
+  RefrigerantsSaturationUncertaintyShape,
+  RefrigerantsStateTarget2Shape,
+  RefrigerantsStateTargetShape,
+  RefrigerantsStateTolerance2Shape,
+  RefrigerantsStateToleranceShape,
+  RefrigerantsSteady2Shape,
+  RefrigerantsSteadyShape,
+  RefrigerantsTargetOutOfReach2Shape,
+  RefrigerantsTargetOutOfReachShape,
+  RefrigerantsToleranceReachesSaturation2Shape,
+  RefrigerantsToleranceReachesSaturationShape,
+  RefrigerantsToleranceWide2Shape,
+  RefrigerantsToleranceWideShape,
+  RefrigerantsTooCloseToCall2Shape,
+  RefrigerantsTooCloseToCallShape,
+  RefrigerantsUseBetterProbe2Shape,
+  RefrigerantsUseBetterProbeShape,
+  RefrigerantsWithinTolerance2Shape,
+  RefrigerantsWithinToleranceShape,
+  SafetyChargeTightSystemShape,
+  SafetyCompressorInVacuumShape,
+  SafetyDryNitrogenOnlyShape,
+  SafetyFlammableRefrigerantShape,
+  SafetyLineVoltageShape,
+  SafetyLowestRatingShape,
+  SafetyMeterCategoryShape,
+  SafetyNitrogenSuffocatesShape,
+  SafetyOpenUnderPressureShape,
+  SafetyOthersGovernShape,
+  SafetyRaiseInStagesShape,
+  SafetyRefrigerantAirMixtureShape,
+  SafetyRefrigerantContactShape,
+  SafetyRefrigerantSuffocatesShape,
+  SafetyRegulatorAndReliefShape,
+  SafetyRunningUnitShape,
+  SafetyToxicRefrigerantShape,
+  SafetyWorkAtHeightShape,
+} from "./refrigerants.shapes.ts";
 
 export const ServicePortsInputShape: Shape = {
   type: "ServicePortsInput",
@@ -34,17 +96,685 @@ export const ServicePortRoleShape: Shape = {
   about: { side: "Side of the compressor that it belongs to.", shows: "What is behind it." },
 };
 
+export const OperatingCheckBySuperheatShape: Shape = {
+  type: "OperatingCheckBySuperheat",
+  fields: {
+    code: { words: ["operating-check.by-superheat"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckBySubcoolingShape: Shape = {
+  type: "OperatingCheckBySubcooling",
+  fields: {
+    code: { words: ["operating-check.by-subcooling"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckNoTargetShape: Shape = {
+  type: "OperatingCheckNoTarget",
+  fields: {
+    code: { words: ["operating-check.no-target"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckNoTargetInHeatingShape: Shape = {
+  type: "OperatingCheckNoTargetInHeating",
+  fields: {
+    code: { words: ["operating-check.no-target-in-heating"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckSuperheatBelowFloorValuesShape: Shape = {
+  type: "OperatingCheckSuperheatBelowFloorValues",
+  fields: { superheat: "temperatureDifference", least: "temperatureDifference" },
+};
+
+export const OperatingCheckSuperheatBelowFloorShape: Shape = {
+  type: "OperatingCheckSuperheatBelowFloor",
+  fields: {
+    code: { words: ["operating-check.superheat-below-floor"] },
+    values: OperatingCheckSuperheatBelowFloorValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckSuperheatNearFloorValuesShape: Shape = {
+  type: "OperatingCheckSuperheatNearFloorValues",
+  fields: { superheat: "temperatureDifference", least: "temperatureDifference" },
+};
+
+export const OperatingCheckSuperheatNearFloorShape: Shape = {
+  type: "OperatingCheckSuperheatNearFloor",
+  fields: {
+    code: { words: ["operating-check.superheat-near-floor"] },
+    values: OperatingCheckSuperheatNearFloorValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckGaugeSetSuitsValuesShape: Shape = {
+  type: "OperatingCheckGaugeSetSuitsValues",
+  fields: { pressure: "gaugePressure" },
+};
+
+export const OperatingCheckGaugeSetSuitsShape: Shape = {
+  type: "OperatingCheckGaugeSetSuits",
+  fields: {
+    code: { words: ["operating-check.gauge-set-suits"] },
+    values: OperatingCheckGaugeSetSuitsValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckAboveHoseRatingValuesShape: Shape = {
+  type: "OperatingCheckAboveHoseRatingValues",
+  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
+};
+
+export const OperatingCheckAboveHoseRatingShape: Shape = {
+  type: "OperatingCheckAboveHoseRating",
+  fields: {
+    code: { words: ["operating-check.above-hose-rating"] },
+    values: OperatingCheckAboveHoseRatingValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckDestroysGaugeValuesShape: Shape = {
+  type: "OperatingCheckDestroysGaugeValues",
+  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
+};
+
+export const OperatingCheckDestroysGaugeShape: Shape = {
+  type: "OperatingCheckDestroysGauge",
+  fields: {
+    code: { words: ["operating-check.destroys-gauge"] },
+    values: OperatingCheckDestroysGaugeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckBeyondScaleValuesShape: Shape = {
+  type: "OperatingCheckBeyondScaleValues",
+  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
+};
+
+export const OperatingCheckBeyondScaleShape: Shape = {
+  type: "OperatingCheckBeyondScale",
+  fields: {
+    code: { words: ["operating-check.beyond-scale"] },
+    values: OperatingCheckBeyondScaleValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckWithinWindowValuesShape: Shape = {
+  type: "OperatingCheckWithinWindowValues",
+  fields: { pressure: "gaugePressure", from: "gaugePressure", to: "gaugePressure" },
+};
+
+export const OperatingCheckWithinWindowShape: Shape = {
+  type: "OperatingCheckWithinWindow",
+  fields: {
+    code: { words: ["operating-check.within-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckBelowWindowShape: Shape = {
+  type: "OperatingCheckBelowWindow",
+  fields: {
+    code: { words: ["operating-check.below-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckAboveWindowShape: Shape = {
+  type: "OperatingCheckAboveWindow",
+  fields: {
+    code: { words: ["operating-check.above-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckOtherSideValuesShape: Shape = {
+  type: "OperatingCheckOtherSideValues",
+  fields: {
+    pressure: "gaugePressure",
+    from: "gaugePressure",
+    to: "gaugePressure",
+    side: { words: ["operating-check.side.low", "operating-check.side.high"] },
+  },
+};
+
+export const OperatingCheckOtherSideShape: Shape = {
+  type: "OperatingCheckOtherSide",
+  fields: {
+    code: { words: ["operating-check.other-side"] },
+    values: OperatingCheckOtherSideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckTooCloseToCallShape: Shape = {
+  type: "OperatingCheckTooCloseToCall",
+  fields: {
+    code: { words: ["operating-check.too-close-to-call"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckApproachRangeWideValuesShape: Shape = {
+  type: "OperatingCheckApproachRangeWideValues",
+  fields: {
+    low: "temperatureDifference",
+    high: "temperatureDifference",
+    widest: "temperatureDifference",
+  },
+};
+
+export const OperatingCheckApproachRangeWideShape: Shape = {
+  type: "OperatingCheckApproachRangeWide",
+  fields: {
+    code: { words: ["operating-check.approach-range-wide"] },
+    values: OperatingCheckApproachRangeWideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckApproachAtRestValuesShape: Shape = {
+  type: "OperatingCheckApproachAtRestValues",
+  fields: {
+    low: "temperatureDifference",
+    high: "temperatureDifference",
+    least: "temperatureDifference",
+  },
+};
+
+export const OperatingCheckApproachAtRestShape: Shape = {
+  type: "OperatingCheckApproachAtRest",
+  fields: {
+    code: { words: ["operating-check.approach-at-rest"] },
+    values: OperatingCheckApproachAtRestValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckAsPrintedShape: Shape = {
+  type: "OperatingCheckAsPrinted",
+  fields: {
+    code: { words: ["operating-check.as-printed"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckSteadyFullSpeedShape: Shape = {
+  type: "OperatingCheckSteadyFullSpeed",
+  fields: {
+    code: { words: ["operating-check.steady-full-speed"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckApproachesAsStatedShape: Shape = {
+  type: "OperatingCheckApproachesAsStated",
+  fields: {
+    code: { words: ["operating-check.approaches-as-stated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckExpandsOutdoorsShape: Shape = {
+  type: "OperatingCheckExpandsOutdoors",
+  fields: {
+    code: { words: ["operating-check.expands-outdoors"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckExactGaugeShape: Shape = {
+  type: "OperatingCheckExactGauge",
+  fields: {
+    code: { words: ["operating-check.exact-gauge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckModeFirstShape: Shape = {
+  type: "OperatingCheckModeFirst",
+  fields: {
+    code: { words: ["operating-check.mode-first"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckHosesLoseRefrigerantShape: Shape = {
+  type: "OperatingCheckHosesLoseRefrigerant",
+  fields: {
+    code: { words: ["operating-check.hoses-lose-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckNotTheChargeShape: Shape = {
+  type: "OperatingCheckNotTheCharge",
+  fields: {
+    code: { words: ["operating-check.not-the-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckWeighTheChargeShape: Shape = {
+  type: "OperatingCheckWeighTheCharge",
+  fields: {
+    code: { words: ["operating-check.weigh-the-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckStopLiquidShape: Shape = {
+  type: "OperatingCheckStopLiquid",
+  fields: {
+    code: { words: ["operating-check.stop-liquid"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckReadNearFloorAgainValuesShape: Shape = {
+  type: "OperatingCheckReadNearFloorAgainValues",
+  fields: { least: "temperatureDifference" },
+};
+
+export const OperatingCheckReadNearFloorAgainShape: Shape = {
+  type: "OperatingCheckReadNearFloorAgain",
+  fields: {
+    code: { words: ["operating-check.read-near-floor-again"] },
+    values: OperatingCheckReadNearFloorAgainValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckUseRatedHoseValuesShape: Shape = {
+  type: "OperatingCheckUseRatedHoseValues",
+  fields: { pressure: "gaugePressure" },
+};
+
+export const OperatingCheckUseRatedHoseShape: Shape = {
+  type: "OperatingCheckUseRatedHose",
+  fields: {
+    code: { words: ["operating-check.use-rated-hose"] },
+    values: OperatingCheckUseRatedHoseValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckUseLargerGaugeValuesShape: Shape = {
+  type: "OperatingCheckUseLargerGaugeValues",
+  fields: { pressure: "gaugePressure" },
+};
+
+export const OperatingCheckUseLargerGaugeShape: Shape = {
+  type: "OperatingCheckUseLargerGauge",
+  fields: {
+    code: { words: ["operating-check.use-larger-gauge"] },
+    values: OperatingCheckUseLargerGaugeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckCheckModeAndPortShape: Shape = {
+  type: "OperatingCheckCheckModeAndPort",
+  fields: {
+    code: { words: ["operating-check.check-mode-and-port"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckFindTheCauseShape: Shape = {
+  type: "OperatingCheckFindTheCause",
+  fields: {
+    code: { words: ["operating-check.find-the-cause"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckUseBetterGaugeValuesShape: Shape = {
+  type: "OperatingCheckUseBetterGaugeValues",
+  fields: { needed: "pressureDifference" },
+};
+
+export const OperatingCheckUseBetterGaugeShape: Shape = {
+  type: "OperatingCheckUseBetterGauge",
+  fields: {
+    code: { words: ["operating-check.use-better-gauge"] },
+    values: OperatingCheckUseBetterGaugeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckReadAgainLaterShape: Shape = {
+  type: "OperatingCheckReadAgainLater",
+  fields: {
+    code: { words: ["operating-check.read-again-later"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const OperatingCheckStateApproachShape: Shape = {
+  type: "OperatingCheckStateApproach",
+  fields: {
+    code: { words: ["operating-check.state-approach"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const GaugeCautionShape: Shape = {
+  type: "GaugeCaution",
+  by: "code",
+  cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
+    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
+    "operating-check.no-target": OperatingCheckNoTargetShape,
+    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
+    "operating-check.within-window": OperatingCheckWithinWindowShape,
+    "operating-check.below-window": OperatingCheckBelowWindowShape,
+    "operating-check.above-window": OperatingCheckAboveWindowShape,
+    "operating-check.other-side": OperatingCheckOtherSideShape,
+    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
+    "operating-check.as-printed": OperatingCheckAsPrintedShape,
+    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
+    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
+    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
+    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
+    "operating-check.mode-first": OperatingCheckModeFirstShape,
+    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
+    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
+    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
+    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
+    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
+    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
+    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
+    "operating-check.state-approach": OperatingCheckStateApproachShape,
+  },
+};
+
 export const ServicePortsShape: Shape = {
   type: "ServicePorts",
   fields: {
     vapor: ServicePortRoleShape,
     liquid: ServicePortRoleShape,
     commonSuction: ServicePortRoleShape,
-    cautions: { list: CautionShape },
+    cautions: { list: GaugeCautionShape },
   },
   says: "What the ports of a split unit show.",
   about: {
-    vapor: "Port of the larger valve: vapour line. On most small splits it is the only one.",
+    vapor: "Port of the larger valve: vapor line. On most small splits it is the only one.",
     liquid: "Port of the smaller valve: liquid line.",
     commonSuction: "The gauge port at the compressor's suction that some ducted heat pumps have.",
     cautions: "What can hurt someone.",
@@ -86,15 +816,480 @@ export const ChargeByGaugeInputShape: Shape = {
   },
 };
 
+export const OperatingCheckBySuperheat2Shape: Shape = {
+  type: "OperatingCheckBySuperheat2",
+  fields: {
+    code: { words: ["operating-check.by-superheat"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckBySubcooling2Shape: Shape = {
+  type: "OperatingCheckBySubcooling2",
+  fields: {
+    code: { words: ["operating-check.by-subcooling"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckNoTarget2Shape: Shape = {
+  type: "OperatingCheckNoTarget2",
+  fields: {
+    code: { words: ["operating-check.no-target"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckNoTargetInHeating2Shape: Shape = {
+  type: "OperatingCheckNoTargetInHeating2",
+  fields: {
+    code: { words: ["operating-check.no-target-in-heating"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckSuperheatBelowFloor2Shape: Shape = {
+  type: "OperatingCheckSuperheatBelowFloor2",
+  fields: {
+    code: { words: ["operating-check.superheat-below-floor"] },
+    values: OperatingCheckSuperheatBelowFloorValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckSuperheatNearFloor2Shape: Shape = {
+  type: "OperatingCheckSuperheatNearFloor2",
+  fields: {
+    code: { words: ["operating-check.superheat-near-floor"] },
+    values: OperatingCheckSuperheatNearFloorValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckGaugeSetSuits2Shape: Shape = {
+  type: "OperatingCheckGaugeSetSuits2",
+  fields: {
+    code: { words: ["operating-check.gauge-set-suits"] },
+    values: OperatingCheckGaugeSetSuitsValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckAboveHoseRating2Shape: Shape = {
+  type: "OperatingCheckAboveHoseRating2",
+  fields: {
+    code: { words: ["operating-check.above-hose-rating"] },
+    values: OperatingCheckAboveHoseRatingValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckDestroysGauge2Shape: Shape = {
+  type: "OperatingCheckDestroysGauge2",
+  fields: {
+    code: { words: ["operating-check.destroys-gauge"] },
+    values: OperatingCheckDestroysGaugeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckBeyondScale2Shape: Shape = {
+  type: "OperatingCheckBeyondScale2",
+  fields: {
+    code: { words: ["operating-check.beyond-scale"] },
+    values: OperatingCheckBeyondScaleValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckWithinWindow2Shape: Shape = {
+  type: "OperatingCheckWithinWindow2",
+  fields: {
+    code: { words: ["operating-check.within-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckBelowWindow2Shape: Shape = {
+  type: "OperatingCheckBelowWindow2",
+  fields: {
+    code: { words: ["operating-check.below-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckAboveWindow2Shape: Shape = {
+  type: "OperatingCheckAboveWindow2",
+  fields: {
+    code: { words: ["operating-check.above-window"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckOtherSide2Shape: Shape = {
+  type: "OperatingCheckOtherSide2",
+  fields: {
+    code: { words: ["operating-check.other-side"] },
+    values: OperatingCheckOtherSideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckTooCloseToCall2Shape: Shape = {
+  type: "OperatingCheckTooCloseToCall2",
+  fields: {
+    code: { words: ["operating-check.too-close-to-call"] },
+    values: OperatingCheckWithinWindowValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckApproachRangeWide2Shape: Shape = {
+  type: "OperatingCheckApproachRangeWide2",
+  fields: {
+    code: { words: ["operating-check.approach-range-wide"] },
+    values: OperatingCheckApproachRangeWideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckApproachAtRest2Shape: Shape = {
+  type: "OperatingCheckApproachAtRest2",
+  fields: {
+    code: { words: ["operating-check.approach-at-rest"] },
+    values: OperatingCheckApproachAtRestValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckAsPrinted2Shape: Shape = {
+  type: "OperatingCheckAsPrinted2",
+  fields: {
+    code: { words: ["operating-check.as-printed"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckSteadyFullSpeed2Shape: Shape = {
+  type: "OperatingCheckSteadyFullSpeed2",
+  fields: {
+    code: { words: ["operating-check.steady-full-speed"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckApproachesAsStated2Shape: Shape = {
+  type: "OperatingCheckApproachesAsStated2",
+  fields: {
+    code: { words: ["operating-check.approaches-as-stated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckExpandsOutdoors2Shape: Shape = {
+  type: "OperatingCheckExpandsOutdoors2",
+  fields: {
+    code: { words: ["operating-check.expands-outdoors"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckExactGauge2Shape: Shape = {
+  type: "OperatingCheckExactGauge2",
+  fields: {
+    code: { words: ["operating-check.exact-gauge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckModeFirst2Shape: Shape = {
+  type: "OperatingCheckModeFirst2",
+  fields: {
+    code: { words: ["operating-check.mode-first"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckHosesLoseRefrigerant2Shape: Shape = {
+  type: "OperatingCheckHosesLoseRefrigerant2",
+  fields: {
+    code: { words: ["operating-check.hoses-lose-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckNotTheCharge2Shape: Shape = {
+  type: "OperatingCheckNotTheCharge2",
+  fields: {
+    code: { words: ["operating-check.not-the-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckWeighTheCharge2Shape: Shape = {
+  type: "OperatingCheckWeighTheCharge2",
+  fields: {
+    code: { words: ["operating-check.weigh-the-charge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckStopLiquid2Shape: Shape = {
+  type: "OperatingCheckStopLiquid2",
+  fields: {
+    code: { words: ["operating-check.stop-liquid"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckReadNearFloorAgain2Shape: Shape = {
+  type: "OperatingCheckReadNearFloorAgain2",
+  fields: {
+    code: { words: ["operating-check.read-near-floor-again"] },
+    values: OperatingCheckReadNearFloorAgainValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckUseRatedHose2Shape: Shape = {
+  type: "OperatingCheckUseRatedHose2",
+  fields: {
+    code: { words: ["operating-check.use-rated-hose"] },
+    values: OperatingCheckUseRatedHoseValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckUseLargerGauge2Shape: Shape = {
+  type: "OperatingCheckUseLargerGauge2",
+  fields: {
+    code: { words: ["operating-check.use-larger-gauge"] },
+    values: OperatingCheckUseLargerGaugeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckCheckModeAndPort2Shape: Shape = {
+  type: "OperatingCheckCheckModeAndPort2",
+  fields: {
+    code: { words: ["operating-check.check-mode-and-port"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckFindTheCause2Shape: Shape = {
+  type: "OperatingCheckFindTheCause2",
+  fields: {
+    code: { words: ["operating-check.find-the-cause"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckUseBetterGauge2Shape: Shape = {
+  type: "OperatingCheckUseBetterGauge2",
+  fields: {
+    code: { words: ["operating-check.use-better-gauge"] },
+    values: OperatingCheckUseBetterGaugeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckReadAgainLater2Shape: Shape = {
+  type: "OperatingCheckReadAgainLater2",
+  fields: {
+    code: { words: ["operating-check.read-again-later"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const OperatingCheckStateApproach2Shape: Shape = {
+  type: "OperatingCheckStateApproach2",
+  fields: {
+    code: { words: ["operating-check.state-approach"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
+  type: "ChargeByGaugeAssessmentReasonsItem",
+  by: "code",
+  cases: {
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
+    "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
+    "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationShape,
+    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCallShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyShape,
+    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModelShape,
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationShape,
+    "refrigerants.steady": RefrigerantsSteadyShape,
+    "refrigerants.nominal-composition": RefrigerantsNominalCompositionShape,
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyShape,
+    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphereShape,
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideShape,
+    "refrigerants.only-where-the-manual-charges-by-it":
+      RefrigerantsOnlyWhereTheManualChargesByItShape,
+    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirstShape,
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeShape,
+    "refrigerants.check-both-readings": RefrigerantsCheckBothReadingsShape,
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetShape,
+    "refrigerants.state-target": RefrigerantsStateTargetShape,
+    "refrigerants.state-tolerance": RefrigerantsStateToleranceShape,
+    "operating-check.by-superheat": OperatingCheckBySuperheat2Shape,
+    "operating-check.by-subcooling": OperatingCheckBySubcooling2Shape,
+    "operating-check.no-target": OperatingCheckNoTarget2Shape,
+    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeating2Shape,
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloor2Shape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloor2Shape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuits2Shape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRating2Shape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGauge2Shape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScale2Shape,
+    "operating-check.within-window": OperatingCheckWithinWindow2Shape,
+    "operating-check.below-window": OperatingCheckBelowWindow2Shape,
+    "operating-check.above-window": OperatingCheckAboveWindow2Shape,
+    "operating-check.other-side": OperatingCheckOtherSide2Shape,
+    "operating-check.too-close-to-call": OperatingCheckTooCloseToCall2Shape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWide2Shape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRest2Shape,
+    "operating-check.as-printed": OperatingCheckAsPrinted2Shape,
+    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeed2Shape,
+    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStated2Shape,
+    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoors2Shape,
+    "operating-check.exact-gauge": OperatingCheckExactGauge2Shape,
+    "operating-check.mode-first": OperatingCheckModeFirst2Shape,
+    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerant2Shape,
+    "operating-check.not-the-charge": OperatingCheckNotTheCharge2Shape,
+    "operating-check.weigh-the-charge": OperatingCheckWeighTheCharge2Shape,
+    "operating-check.stop-liquid": OperatingCheckStopLiquid2Shape,
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgain2Shape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHose2Shape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGauge2Shape,
+    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPort2Shape,
+    "operating-check.find-the-cause": OperatingCheckFindTheCause2Shape,
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGauge2Shape,
+    "operating-check.read-again-later": OperatingCheckReadAgainLater2Shape,
+    "operating-check.state-approach": OperatingCheckStateApproach2Shape,
+  },
+};
+
+export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
+  type: "ChargeByGaugeAssessmentCautionsItem",
+  by: "code",
+  cases: {
+    "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
+    "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
+    "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturation2Shape,
+    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCall2Shape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertainty2Shape,
+    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModel2Shape,
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReach2Shape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWide2Shape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturation2Shape,
+    "refrigerants.steady": RefrigerantsSteady2Shape,
+    "refrigerants.nominal-composition": RefrigerantsNominalComposition2Shape,
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertainty2Shape,
+    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphere2Shape,
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSide2Shape,
+    "refrigerants.only-where-the-manual-charges-by-it":
+      RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
+    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirst2Shape,
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheCharge2Shape,
+    "refrigerants.check-both-readings": RefrigerantsCheckBothReadings2Shape,
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbe2Shape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTarget2Shape,
+    "refrigerants.state-target": RefrigerantsStateTarget2Shape,
+    "refrigerants.state-tolerance": RefrigerantsStateTolerance2Shape,
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
+    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
+    "operating-check.no-target": OperatingCheckNoTargetShape,
+    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
+    "operating-check.within-window": OperatingCheckWithinWindowShape,
+    "operating-check.below-window": OperatingCheckBelowWindowShape,
+    "operating-check.above-window": OperatingCheckAboveWindowShape,
+    "operating-check.other-side": OperatingCheckOtherSideShape,
+    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
+    "operating-check.as-printed": OperatingCheckAsPrintedShape,
+    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
+    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
+    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
+    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
+    "operating-check.mode-first": OperatingCheckModeFirstShape,
+    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
+    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
+    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
+    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
+    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
+    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
+    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
+    "operating-check.state-approach": OperatingCheckStateApproachShape,
+  },
+};
+
 export const ChargeByGaugeAssessmentShape: Shape = {
   type: "ChargeByGaugeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high", "liquid-to-compressor"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: ChargeByGaugeAssessmentReasonsItemShape },
+    assumptions: { list: ChargeByGaugeAssessmentReasonsItemShape },
+    cautions: { list: ChargeByGaugeAssessmentCautionsItemShape },
+    "actions?": { list: ChargeByGaugeAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     method: { words: ["superheat", "subcooling", "weigh"] },
     "result?": EstimateOfTemperatureDifferenceShape,
@@ -134,16 +1329,129 @@ export const AssessGaugeSetInputShape: Shape = {
   },
 };
 
-export const AssessGaugeSetResultShape: Shape = {
-  type: "AssessGaugeSetResult",
+export const OperatingCheckStatementShape: Shape = {
+  type: "OperatingCheckStatement",
+  by: "code",
+  cases: {
+    "operating-check.by-superheat": OperatingCheckBySuperheat2Shape,
+    "operating-check.by-subcooling": OperatingCheckBySubcooling2Shape,
+    "operating-check.no-target": OperatingCheckNoTarget2Shape,
+    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeating2Shape,
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloor2Shape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloor2Shape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuits2Shape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRating2Shape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGauge2Shape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScale2Shape,
+    "operating-check.within-window": OperatingCheckWithinWindow2Shape,
+    "operating-check.below-window": OperatingCheckBelowWindow2Shape,
+    "operating-check.above-window": OperatingCheckAboveWindow2Shape,
+    "operating-check.other-side": OperatingCheckOtherSide2Shape,
+    "operating-check.too-close-to-call": OperatingCheckTooCloseToCall2Shape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWide2Shape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRest2Shape,
+    "operating-check.as-printed": OperatingCheckAsPrinted2Shape,
+    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeed2Shape,
+    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStated2Shape,
+    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoors2Shape,
+    "operating-check.exact-gauge": OperatingCheckExactGauge2Shape,
+    "operating-check.mode-first": OperatingCheckModeFirst2Shape,
+    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerant2Shape,
+    "operating-check.not-the-charge": OperatingCheckNotTheCharge2Shape,
+    "operating-check.weigh-the-charge": OperatingCheckWeighTheCharge2Shape,
+    "operating-check.stop-liquid": OperatingCheckStopLiquid2Shape,
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgain2Shape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHose2Shape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGauge2Shape,
+    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPort2Shape,
+    "operating-check.find-the-cause": OperatingCheckFindTheCause2Shape,
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGauge2Shape,
+    "operating-check.read-again-later": OperatingCheckReadAgainLater2Shape,
+    "operating-check.state-approach": OperatingCheckStateApproach2Shape,
+  },
+};
+
+export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: Shape = {
+  type: "AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItem",
+  by: "code",
+  cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
+    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
+    "operating-check.no-target": OperatingCheckNoTargetShape,
+    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
+    "operating-check.within-window": OperatingCheckWithinWindowShape,
+    "operating-check.below-window": OperatingCheckBelowWindowShape,
+    "operating-check.above-window": OperatingCheckAboveWindowShape,
+    "operating-check.other-side": OperatingCheckOtherSideShape,
+    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
+    "operating-check.as-printed": OperatingCheckAsPrintedShape,
+    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
+    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
+    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
+    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
+    "operating-check.mode-first": OperatingCheckModeFirstShape,
+    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
+    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
+    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
+    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
+    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
+    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
+    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
+    "operating-check.state-approach": OperatingCheckStateApproachShape,
+  },
+};
+
+export const AssessmentOfGaugeSetCauseOperatingCheckStatementShape: Shape = {
+  type: "AssessmentOfGaugeSetCauseOperatingCheckStatement",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["hose-rating", "gauge-scale", "retard-only"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: OperatingCheckStatementShape },
+    assumptions: { list: OperatingCheckStatementShape },
+    cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape },
+    "actions?": { list: OperatingCheckStatementShape },
     sources: { list: CitationShape },
+  },
+  says: "The verdict that every module returns, to which it adds its own quantities. Deeply frozen.",
+  about: {
+    outcome: "Proven good, proven bad, or inconclusive.",
+    cause: "What is behind it, where the module can tell.",
+    reasons: "Why, the deciding reason first.",
+    assumptions: "What was assumed because it was not given.",
+    cautions:
+      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+    actions: "What to do next, in order; empty on a clean pass.",
+    sources: "Where the rules and figures come from.",
   },
 };
 
@@ -210,8 +1518,8 @@ export const ExpectedPressuresShape: Shape = {
     low: SaturationWindowShape,
     high: SaturationWindowShape,
     vaporPort: { words: ["low", "high"] },
-    assumptions: { list: AssumptionShape },
-    cautions: { list: CautionShape },
+    assumptions: { list: OperatingCheckStatementShape },
+    cautions: { list: GaugeCautionShape },
     sources: { list: CitationShape },
   },
   says: "What to expect on both sides of a running unit.",
@@ -230,10 +1538,10 @@ export const ServiceReadingAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["below-window", "above-window", "other-side"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: OperatingCheckStatementShape },
+    assumptions: { list: OperatingCheckStatementShape },
+    cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape },
+    "actions?": { list: OperatingCheckStatementShape },
     sources: { list: CitationShape },
     expected: ExpectedPressuresShape,
     side: { words: ["low", "high"] },
@@ -270,7 +1578,10 @@ export const ChargedSystemShape: Shape = {
 
 export const ChargingMethodShape: Shape = {
   type: "ChargingMethod",
-  fields: { method: { words: ["superheat", "subcooling", "weigh"] }, reason: ReasonShape },
+  fields: {
+    method: { words: ["superheat", "subcooling", "weigh"] },
+    reason: OperatingCheckStatementShape,
+  },
   says: "How a charge is checked.",
   about: { method: "By superheat, by subcooling, or by weight alone.", reason: "Why." },
 };

@@ -14,7 +14,7 @@ import type { InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
 import {
   AssessGaugeSetInputShape,
-  AssessGaugeSetResultShape,
+  AssessmentOfGaugeSetCauseOperatingCheckStatementShape,
   ChargeByGaugeAssessmentShape,
   ChargeByGaugeInputShape,
   ChargedSystemShape,
@@ -71,7 +71,11 @@ export const assessGaugeSetInput: Codec<InputOf<typeof assessGaugeSet>> = /* @__
 
 /** JSON of what `assessGaugeSet` gives. Source: the library's own format. */
 export const assessGaugeSetResult: Codec<ResultOf<typeof assessGaugeSet>> = /* @__PURE__ */ codecOf(
-  { id: "assessGaugeSetResult", name: "result", shape: AssessGaugeSetResultShape },
+  {
+    id: "assessGaugeSetResult",
+    name: "result",
+    shape: AssessmentOfGaugeSetCauseOperatingCheckStatementShape,
+  },
 );
 
 /** JSON of what `assessServiceReading` takes. Source: the library's own format. */

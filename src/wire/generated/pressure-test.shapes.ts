@@ -8,8 +8,8 @@ import {
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
+  LogAssessmentCautionsItemShape,
+  LogAssessmentReasonsItemShape,
   ReasonShape,
 } from "./assessment.shapes.ts";
 
@@ -217,10 +217,10 @@ export const LogAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -324,10 +324,10 @@ export const TwoReadingAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -425,8 +425,8 @@ export const AbsoluteChangeShape: Shape = {
 export const HoldPlanShape: Shape = {
   type: "HoldPlan",
   fields: {
-    "volume?": { either: ["volume", { list: "volume" }] },
     atmosphere: "absolutePressure",
+    "volume?": { either: ["volume", { list: "volume" }] },
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     instruments: TestInstrumentsShape,
     "confidence?": "number",
@@ -437,9 +437,9 @@ export const HoldPlanShape: Shape = {
   },
   says: "What the hold is planned for.",
   about: {
+    atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
       "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
-    atmosphere: "Station pressure; of every reading that does not state its own.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     instruments: "What the test was read with.",
     confidence:

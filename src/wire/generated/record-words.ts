@@ -34,7 +34,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     bendEquivalentLength:
       "Length of straight tube that a bend counts for; maximumLength then holds the equivalent length.",
     oilTraps:
-      "Oil traps in the vapour riser: one for every spacing where the lift is more than above.",
+      "Oil traps in the vapor riser: one for every spacing where the lift is more than above.",
     extraOil: "Oil to add: volume for every started per beyond beyond.",
   },
   ManualChargeRate: { mass: "Mass, 0 or more.", per: "For this much length, more than 0." },
@@ -256,31 +256,31 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
   },
   Valves: { "": "The service valves.", openedAt: "When they were opened." },
   CircuitWiring1: {
-    material: "Material of the conductors.",
-    insulation: "Rating of the insulation. For NM cable (NM-B) 90 °C.",
+    insulation: "Rating of the insulation. For NM cable (NM-B, NMD90) 90 °C.",
     terminations:
       "What the terminals at both ends are marked for; when left out, 60 °C up to 100 A and 75 °C above.",
-    cable: '"NM" for non-metallic sheathed cable, which never carries more than its 60 °C column.',
+    cable: '"NM" for non-metallic sheathed cable, which some rules hold to its 60 °C column.',
     currentCarryingConductors:
       "Loaded conductors in the same raceway or bundle, grounding conductors not counted; 3 or fewer are assumed.",
     aboveRoof: "Height above a roof in the sun; leave out where there is no roof.",
     conduit: "Conduit, for the alternating-current impedance; used together with a power factor.",
+    material: "Material of the conductors.",
     ambient:
-      "Temperature around the cable at its hottest place, from the lowest to the highest of the table; 30 °C is assumed when left out.",
-    length:
-      "One-way length from the device to the unit, more than 0; without it no voltage drop is calculated.",
+      "Temperature around the cable at its hottest place; 30 °C is assumed when left out, 20 °C in the ground.",
+    length: "One-way length, more than 0; without it no voltage drop is calculated.",
     stranding: "Solid or stranded, for the resistance; stranded is assumed, the higher of the two.",
   },
   CircuitWiring2: {
-    material: "Material of the conductors.",
-    insulation: "PVC.",
-    method:
-      "A1, A2: conduit in an insulated wall (single-core, multi-core); B1, B2: conduit on a wall; C: clipped direct.",
+    insulation: '"70 °C" for PVC, "90 °C" for XLPE and EPR.',
+    method: "Reference method.",
     groupedCircuits: "Circuits that run together, this one included; 1 is assumed.",
+    grouping: "How they run together; bunched or enclosed is assumed, in the ground touching.",
+    soilResistivity: "Thermal resistivity of the soil in K·m/W, methods D1 and D2; 2.5 is assumed.",
+    insulationLength: "Length over which the cable is surrounded by thermal insulation.",
+    material: "Material of the conductors.",
     ambient:
-      "Temperature around the cable at its hottest place, from the lowest to the highest of the table; 30 °C is assumed when left out.",
-    length:
-      "One-way length from the device to the unit, more than 0; without it no voltage drop is calculated.",
+      "Temperature around the cable at its hottest place; 30 °C is assumed when left out, 20 °C in the ground.",
+    length: "One-way length, more than 0; without it no voltage drop is calculated.",
     stranding: "Solid or stranded, for the resistance; stranded is assumed, the higher of the two.",
   },
   CircuitInstalledDevice: {
@@ -290,6 +290,17 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     voltageRating: "Voltage marking.",
     hacr: "Whether a breaker is marked HACR.",
     curve: "Curve of a miniature breaker.",
+  },
+  CircuitInstalledWhip: {
+    conductor: "Its conductors.",
+    wiring: "How it runs; like the run when left out.",
+  },
+  CircuitInstalledFault1: {
+    current: "Fault current, more than 0, from the impedance of the fault loop.",
+    clearingTime: "Time until the device clears it, more than 0 up to 5 s.",
+  },
+  CircuitInstalledFault2: {
+    letThrough: "Let-through energy of the device, I²t, in A²s, more than 0.",
   },
   CircuitInstalledDisconnectWorkingSpace: {
     depth: "Depth in front.",
@@ -306,13 +317,29 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     distance: "How far it is from the unit.",
     readilyAccessible: "Whether it can be reached without a ladder and without moving anything.",
     inTheWay: "Whether it hides the nameplate or hangs on a panel that has to come off.",
+    lockable: "Whether it can be locked open.",
+    onUnit: "Whether it is mounted on the unit itself.",
     workingSpace: "Clear space in front of it.",
+  },
+  CircuitInstalledServiceReceptacle: {
+    distance: "How far it is from the unit, on the same level.",
+    onLoadSide: "Whether it is fed from the load side of the unit's disconnect.",
   },
   CircuitInstalled: {
     device: "Breaker or fuses.",
     conductor: "Circuit conductors.",
+    whip: "The whip, where it differs from the run.",
+    aluminumTerminals:
+      "Whether all terminals are marked for aluminum; asked for with aluminum conductors.",
     equipmentGrounding: "Equipment grounding (protective) conductor.",
+    groundingMaterial:
+      "Material of the grounding conductor; that of the circuit conductors when left out.",
+    groundingByRaceway: "Whether the metal raceway alone serves as grounding path.",
+    fault: "Heat of a fault to ground, for a protective conductor below the table's size.",
     disconnect: "Disconnect at the unit.",
+    residualCurrent:
+      "Rated residual current of the residual-current device; false where there is none.",
+    serviceReceptacle: "The service receptacle.",
   },
   Circuit: {
     "": "The branch circuit.",

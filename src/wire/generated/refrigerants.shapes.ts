@@ -9,8 +9,6 @@ import {
   InstrumentOfAbsolutePressureShape,
   InstrumentOfGaugePressureShape,
   InstrumentOfTemperatureShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const MeanCoilTemperatureInputReading1Shape: Shape = {
@@ -141,15 +139,1014 @@ export const AssessSubcoolingInputShape: Shape = {
   },
 };
 
+export const RefrigerantsWithinToleranceValuesShape: Shape = {
+  type: "RefrigerantsWithinToleranceValues",
+  fields: {
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    value: "temperatureDifference",
+    uncertainty: "temperatureDifference",
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+  },
+};
+
+export const RefrigerantsWithinToleranceShape: Shape = {
+  type: "RefrigerantsWithinTolerance",
+  fields: {
+    code: { words: ["refrigerants.within-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsAboveToleranceShape: Shape = {
+  type: "RefrigerantsAboveTolerance",
+  fields: {
+    code: { words: ["refrigerants.above-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsBelowToleranceShape: Shape = {
+  type: "RefrigerantsBelowTolerance",
+  fields: {
+    code: { words: ["refrigerants.below-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsBelowSaturationValuesShape: Shape = {
+  type: "RefrigerantsBelowSaturationValues",
+  fields: {
+    value: "temperatureDifference",
+    uncertainty: "temperatureDifference",
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+  },
+};
+
+export const RefrigerantsBelowSaturationShape: Shape = {
+  type: "RefrigerantsBelowSaturation",
+  fields: {
+    code: { words: ["refrigerants.below-saturation"] },
+    values: RefrigerantsBelowSaturationValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsTooCloseToCallShape: Shape = {
+  type: "RefrigerantsTooCloseToCall",
+  fields: {
+    code: { words: ["refrigerants.too-close-to-call"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsLargestUncertaintyValuesShape: Shape = {
+  type: "RefrigerantsLargestUncertaintyValues",
+  fields: {
+    probe: { words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"] },
+    now: "temperatureDifference",
+  },
+};
+
+export const RefrigerantsLargestUncertaintyShape: Shape = {
+  type: "RefrigerantsLargestUncertainty",
+  fields: {
+    code: { words: ["refrigerants.largest-uncertainty"] },
+    values: RefrigerantsLargestUncertaintyValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsCloserThanTheModelValuesShape: Shape = {
+  type: "RefrigerantsCloserThanTheModelValues",
+  fields: {},
+};
+
+export const RefrigerantsCloserThanTheModelShape: Shape = {
+  type: "RefrigerantsCloserThanTheModel",
+  fields: {
+    code: { words: ["refrigerants.closer-than-the-model"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsTargetOutOfReachValuesShape: Shape = {
+  type: "RefrigerantsTargetOutOfReachValues",
+  fields: {
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+    target: "temperatureDifference",
+    most: "temperatureDifference",
+  },
+};
+
+export const RefrigerantsTargetOutOfReachShape: Shape = {
+  type: "RefrigerantsTargetOutOfReach",
+  fields: {
+    code: { words: ["refrigerants.target-out-of-reach"] },
+    values: RefrigerantsTargetOutOfReachValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsToleranceWideValuesShape: Shape = {
+  type: "RefrigerantsToleranceWideValues",
+  fields: {
+    tolerance: "temperatureDifference",
+    target: "temperatureDifference",
+    largest: "temperatureDifference",
+  },
+};
+
+export const RefrigerantsToleranceWideShape: Shape = {
+  type: "RefrigerantsToleranceWide",
+  fields: {
+    code: { words: ["refrigerants.tolerance-wide"] },
+    values: RefrigerantsToleranceWideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsToleranceReachesSaturationValuesShape: Shape = {
+  type: "RefrigerantsToleranceReachesSaturationValues",
+  fields: { tolerance: "temperatureDifference", target: "temperatureDifference" },
+};
+
+export const RefrigerantsToleranceReachesSaturationShape: Shape = {
+  type: "RefrigerantsToleranceReachesSaturation",
+  fields: {
+    code: { words: ["refrigerants.tolerance-reaches-saturation"] },
+    values: RefrigerantsToleranceReachesSaturationValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsSteadyShape: Shape = {
+  type: "RefrigerantsSteady",
+  fields: {
+    code: { words: ["refrigerants.steady"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsNominalCompositionShape: Shape = {
+  type: "RefrigerantsNominalComposition",
+  fields: {
+    code: { words: ["refrigerants.nominal-composition"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsSaturationUncertaintyValuesShape: Shape = {
+  type: "RefrigerantsSaturationUncertaintyValues",
+  fields: { share: "ratio" },
+};
+
+export const RefrigerantsSaturationUncertaintyShape: Shape = {
+  type: "RefrigerantsSaturationUncertainty",
+  fields: {
+    code: { words: ["refrigerants.saturation-uncertainty"] },
+    values: RefrigerantsSaturationUncertaintyValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsExactAtmosphereShape: Shape = {
+  type: "RefrigerantsExactAtmosphere",
+  fields: {
+    code: { words: ["refrigerants.exact-atmosphere"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsLooksLikeOtherSideValuesShape: Shape = {
+  type: "RefrigerantsLooksLikeOtherSideValues",
+  fields: {
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+    saturation: "temperature",
+  },
+};
+
+export const RefrigerantsLooksLikeOtherSideShape: Shape = {
+  type: "RefrigerantsLooksLikeOtherSide",
+  fields: {
+    code: { words: ["refrigerants.looks-like-other-side"] },
+    values: RefrigerantsLooksLikeOtherSideValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsOnlyWhereTheManualChargesByItValuesShape: Shape = {
+  type: "RefrigerantsOnlyWhereTheManualChargesByItValues",
+  fields: {
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+  },
+};
+
+export const RefrigerantsOnlyWhereTheManualChargesByItShape: Shape = {
+  type: "RefrigerantsOnlyWhereTheManualChargesByIt",
+  fields: {
+    code: { words: ["refrigerants.only-where-the-manual-charges-by-it"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsCheckAirflowFirstShape: Shape = {
+  type: "RefrigerantsCheckAirflowFirst",
+  fields: {
+    code: { words: ["refrigerants.check-airflow-first"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsCorrectTheChargeValuesShape: Shape = {
+  type: "RefrigerantsCorrectTheChargeValues",
+  fields: {
+    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+    target: "temperatureDifference",
+  },
+};
+
+export const RefrigerantsCorrectTheChargeShape: Shape = {
+  type: "RefrigerantsCorrectTheCharge",
+  fields: {
+    code: { words: ["refrigerants.correct-the-charge"] },
+    values: RefrigerantsCorrectTheChargeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsCheckBothReadingsShape: Shape = {
+  type: "RefrigerantsCheckBothReadings",
+  fields: {
+    code: { words: ["refrigerants.check-both-readings"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsUseBetterProbeValuesShape: Shape = {
+  type: "RefrigerantsUseBetterProbeValues",
+  fields: {
+    probe: { words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"] },
+    needed: "temperatureDifference",
+  },
+};
+
+export const RefrigerantsUseBetterProbeShape: Shape = {
+  type: "RefrigerantsUseBetterProbe",
+  fields: {
+    code: { words: ["refrigerants.use-better-probe"] },
+    values: RefrigerantsUseBetterProbeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsAdjustToTargetValuesShape: Shape = {
+  type: "RefrigerantsAdjustToTargetValues",
+  fields: { target: "temperatureDifference" },
+};
+
+export const RefrigerantsAdjustToTargetShape: Shape = {
+  type: "RefrigerantsAdjustToTarget",
+  fields: {
+    code: { words: ["refrigerants.adjust-to-target"] },
+    values: RefrigerantsAdjustToTargetValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsStateTargetShape: Shape = {
+  type: "RefrigerantsStateTarget",
+  fields: {
+    code: { words: ["refrigerants.state-target"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsStateToleranceShape: Shape = {
+  type: "RefrigerantsStateTolerance",
+  fields: {
+    code: { words: ["refrigerants.state-tolerance"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsStatementShape: Shape = {
+  type: "RefrigerantsStatement",
+  by: "code",
+  cases: {
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
+    "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
+    "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationShape,
+    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCallShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyShape,
+    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModelShape,
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationShape,
+    "refrigerants.steady": RefrigerantsSteadyShape,
+    "refrigerants.nominal-composition": RefrigerantsNominalCompositionShape,
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyShape,
+    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphereShape,
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideShape,
+    "refrigerants.only-where-the-manual-charges-by-it":
+      RefrigerantsOnlyWhereTheManualChargesByItShape,
+    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirstShape,
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeShape,
+    "refrigerants.check-both-readings": RefrigerantsCheckBothReadingsShape,
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetShape,
+    "refrigerants.state-target": RefrigerantsStateTargetShape,
+    "refrigerants.state-tolerance": RefrigerantsStateToleranceShape,
+  },
+};
+
+export const RefrigerantsWithinTolerance2Shape: Shape = {
+  type: "RefrigerantsWithinTolerance2",
+  fields: {
+    code: { words: ["refrigerants.within-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsAboveTolerance2Shape: Shape = {
+  type: "RefrigerantsAboveTolerance2",
+  fields: {
+    code: { words: ["refrigerants.above-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsBelowTolerance2Shape: Shape = {
+  type: "RefrigerantsBelowTolerance2",
+  fields: {
+    code: { words: ["refrigerants.below-tolerance"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsBelowSaturation2Shape: Shape = {
+  type: "RefrigerantsBelowSaturation2",
+  fields: {
+    code: { words: ["refrigerants.below-saturation"] },
+    values: RefrigerantsBelowSaturationValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsTooCloseToCall2Shape: Shape = {
+  type: "RefrigerantsTooCloseToCall2",
+  fields: {
+    code: { words: ["refrigerants.too-close-to-call"] },
+    values: RefrigerantsWithinToleranceValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsLargestUncertainty2Shape: Shape = {
+  type: "RefrigerantsLargestUncertainty2",
+  fields: {
+    code: { words: ["refrigerants.largest-uncertainty"] },
+    values: RefrigerantsLargestUncertaintyValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsCloserThanTheModel2Shape: Shape = {
+  type: "RefrigerantsCloserThanTheModel2",
+  fields: {
+    code: { words: ["refrigerants.closer-than-the-model"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsTargetOutOfReach2Shape: Shape = {
+  type: "RefrigerantsTargetOutOfReach2",
+  fields: {
+    code: { words: ["refrigerants.target-out-of-reach"] },
+    values: RefrigerantsTargetOutOfReachValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsToleranceWide2Shape: Shape = {
+  type: "RefrigerantsToleranceWide2",
+  fields: {
+    code: { words: ["refrigerants.tolerance-wide"] },
+    values: RefrigerantsToleranceWideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsToleranceReachesSaturation2Shape: Shape = {
+  type: "RefrigerantsToleranceReachesSaturation2",
+  fields: {
+    code: { words: ["refrigerants.tolerance-reaches-saturation"] },
+    values: RefrigerantsToleranceReachesSaturationValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsSteady2Shape: Shape = {
+  type: "RefrigerantsSteady2",
+  fields: {
+    code: { words: ["refrigerants.steady"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsNominalComposition2Shape: Shape = {
+  type: "RefrigerantsNominalComposition2",
+  fields: {
+    code: { words: ["refrigerants.nominal-composition"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsSaturationUncertainty2Shape: Shape = {
+  type: "RefrigerantsSaturationUncertainty2",
+  fields: {
+    code: { words: ["refrigerants.saturation-uncertainty"] },
+    values: RefrigerantsSaturationUncertaintyValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsExactAtmosphere2Shape: Shape = {
+  type: "RefrigerantsExactAtmosphere2",
+  fields: {
+    code: { words: ["refrigerants.exact-atmosphere"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsLooksLikeOtherSide2Shape: Shape = {
+  type: "RefrigerantsLooksLikeOtherSide2",
+  fields: {
+    code: { words: ["refrigerants.looks-like-other-side"] },
+    values: RefrigerantsLooksLikeOtherSideValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsOnlyWhereTheManualChargesByIt2Shape: Shape = {
+  type: "RefrigerantsOnlyWhereTheManualChargesByIt2",
+  fields: {
+    code: { words: ["refrigerants.only-where-the-manual-charges-by-it"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsCheckAirflowFirst2Shape: Shape = {
+  type: "RefrigerantsCheckAirflowFirst2",
+  fields: {
+    code: { words: ["refrigerants.check-airflow-first"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsCorrectTheCharge2Shape: Shape = {
+  type: "RefrigerantsCorrectTheCharge2",
+  fields: {
+    code: { words: ["refrigerants.correct-the-charge"] },
+    values: RefrigerantsCorrectTheChargeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsCheckBothReadings2Shape: Shape = {
+  type: "RefrigerantsCheckBothReadings2",
+  fields: {
+    code: { words: ["refrigerants.check-both-readings"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsUseBetterProbe2Shape: Shape = {
+  type: "RefrigerantsUseBetterProbe2",
+  fields: {
+    code: { words: ["refrigerants.use-better-probe"] },
+    values: RefrigerantsUseBetterProbeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsAdjustToTarget2Shape: Shape = {
+  type: "RefrigerantsAdjustToTarget2",
+  fields: {
+    code: { words: ["refrigerants.adjust-to-target"] },
+    values: RefrigerantsAdjustToTargetValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsStateTarget2Shape: Shape = {
+  type: "RefrigerantsStateTarget2",
+  fields: {
+    code: { words: ["refrigerants.state-target"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsStateTolerance2Shape: Shape = {
+  type: "RefrigerantsStateTolerance2",
+  fields: {
+    code: { words: ["refrigerants.state-tolerance"] },
+    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyOthersGovernShape: Shape = {
+  type: "SafetyOthersGovern",
+  fields: {
+    code: { words: ["safety.others-govern"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyDryNitrogenOnlyShape: Shape = {
+  type: "SafetyDryNitrogenOnly",
+  fields: {
+    code: { words: ["safety.dry-nitrogen-only"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRegulatorAndReliefShape: Shape = {
+  type: "SafetyRegulatorAndRelief",
+  fields: {
+    code: { words: ["safety.regulator-and-relief"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRaiseInStagesShape: Shape = {
+  type: "SafetyRaiseInStages",
+  fields: {
+    code: { words: ["safety.raise-in-stages"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyLowestRatingShape: Shape = {
+  type: "SafetyLowestRating",
+  fields: {
+    code: { words: ["safety.lowest-rating"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyNitrogenSuffocatesShape: Shape = {
+  type: "SafetyNitrogenSuffocates",
+  fields: {
+    code: { words: ["safety.nitrogen-suffocates"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyOpenUnderPressureShape: Shape = {
+  type: "SafetyOpenUnderPressure",
+  fields: {
+    code: { words: ["safety.open-under-pressure"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRefrigerantContactShape: Shape = {
+  type: "SafetyRefrigerantContact",
+  fields: {
+    code: { words: ["safety.refrigerant-contact"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyFlammableRefrigerantShape: Shape = {
+  type: "SafetyFlammableRefrigerant",
+  fields: {
+    code: { words: ["safety.flammable-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyToxicRefrigerantShape: Shape = {
+  type: "SafetyToxicRefrigerant",
+  fields: {
+    code: { words: ["safety.toxic-refrigerant"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRefrigerantSuffocatesShape: Shape = {
+  type: "SafetyRefrigerantSuffocates",
+  fields: {
+    code: { words: ["safety.refrigerant-suffocates"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyChargeTightSystemShape: Shape = {
+  type: "SafetyChargeTightSystem",
+  fields: {
+    code: { words: ["safety.charge-tight-system"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRefrigerantAirMixtureShape: Shape = {
+  type: "SafetyRefrigerantAirMixture",
+  fields: {
+    code: { words: ["safety.refrigerant-air-mixture"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyCompressorInVacuumShape: Shape = {
+  type: "SafetyCompressorInVacuum",
+  fields: {
+    code: { words: ["safety.compressor-in-vacuum"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyLineVoltageShape: Shape = {
+  type: "SafetyLineVoltage",
+  fields: {
+    code: { words: ["safety.line-voltage"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyMeterCategoryShape: Shape = {
+  type: "SafetyMeterCategory",
+  fields: {
+    code: { words: ["safety.meter-category"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyRunningUnitShape: Shape = {
+  type: "SafetyRunningUnit",
+  fields: {
+    code: { words: ["safety.running-unit"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const SafetyWorkAtHeightShape: Shape = {
+  type: "SafetyWorkAtHeight",
+  fields: {
+    code: { words: ["safety.work-at-height"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const LineAssessmentCautionsItemShape: Shape = {
+  type: "LineAssessmentCautionsItem",
+  by: "code",
+  cases: {
+    "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
+    "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
+    "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturation2Shape,
+    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCall2Shape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertainty2Shape,
+    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModel2Shape,
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReach2Shape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWide2Shape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturation2Shape,
+    "refrigerants.steady": RefrigerantsSteady2Shape,
+    "refrigerants.nominal-composition": RefrigerantsNominalComposition2Shape,
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertainty2Shape,
+    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphere2Shape,
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSide2Shape,
+    "refrigerants.only-where-the-manual-charges-by-it":
+      RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
+    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirst2Shape,
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheCharge2Shape,
+    "refrigerants.check-both-readings": RefrigerantsCheckBothReadings2Shape,
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbe2Shape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTarget2Shape,
+    "refrigerants.state-target": RefrigerantsStateTarget2Shape,
+    "refrigerants.state-tolerance": RefrigerantsStateTolerance2Shape,
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+  },
+};
+
 export const LineAssessmentShape: Shape = {
   type: "LineAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
+    reasons: { list: RefrigerantsStatementShape },
+    assumptions: { list: RefrigerantsStatementShape },
     cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    "actions?": { list: RefrigerantsStatementShape },
     sources: { list: CitationShape },
     result: EstimateOfTemperatureDifferenceShape,
     saturationTemperature: EstimateOfTemperatureShape,

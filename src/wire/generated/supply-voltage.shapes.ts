@@ -6,8 +6,8 @@ import {
   CitationShape,
   EstimateOfResistanceShape,
   EstimateOfVoltageShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
+  LogAssessmentCautionsItemShape,
+  LogAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const VoltageRangeShape: Shape = {
@@ -38,8 +38,8 @@ export const VoltageNameplateShape: Shape = {
 export const VoltageStandardRangesShape: Shape = {
   type: "VoltageStandardRanges",
   fields: {
-    service: { list: { items: ["text", "number", "number"] } },
     unit: { list: { items: ["text", "number", "number"] } },
+    service: { list: { items: ["text", "number", "number"] } },
   },
 };
 
@@ -52,6 +52,7 @@ export const VoltageStandardShape: Shape = {
         "abramowitz-stegun-1964",
         "akasaka-lemmon-2022",
         "ansi-c84-1-2020",
+        "as-nzs-3000",
         "ashrae-15-2022",
         "ashrae-34-2022",
         "ashrae-fundamentals-2021",
@@ -61,6 +62,7 @@ export const VoltageStandardShape: Shape = {
         "bell-2022",
         "bell-2023",
         "bell-2025",
+        "bs-7671",
         "buecker-wagner-2006",
         "burnham-anderson-2002",
         "cec-part-1",
@@ -71,6 +73,7 @@ export const VoltageStandardShape: Shape = {
         "en-378-1",
         "en-378-2",
         "en-50160",
+        "esqcr-2002",
         "eu-517-2014",
         "from-memory",
         "gao-2020",
@@ -78,8 +81,10 @@ export const VoltageStandardShape: Shape = {
         "iec-60038",
         "iec-60228",
         "iec-60335-2-40-2018",
+        "iec-60364-4-41",
         "iec-60364-4-43",
         "iec-60364-5-52",
+        "iec-60364-5-54",
         "iec-60898-1",
         "iec-61000-4-30",
         "iec-61010-2-033",
@@ -90,6 +95,8 @@ export const VoltageStandardShape: Shape = {
         "iso-5149-2",
         "iso-80000",
         "jacobs-1976",
+        "japan-electricity-rules",
+        "japan-interpretation",
         "jcgm-100-2008",
         "jcgm-106-2012",
         "jis-h-3300",
@@ -123,6 +130,7 @@ export const VoltageStandardShape: Shape = {
         "ufgs-15217n",
         "ufgs-15730n",
         "ufgs-15741n",
+        "ul-60335-2-40",
         "ul-1995",
         "umc",
         "upc-2021",
@@ -165,7 +173,7 @@ export const NominalSupplyShape: Shape = {
 export const SinglePhaseReadingShape: Shape = {
   type: "SinglePhaseReading",
   fields: {
-    "state?": { words: ["rest", "load", "start"] },
+    "state?": { words: ["load", "rest", "start"] },
     "elapsed?": "duration",
     voltage: "voltage",
     "current?": "current",
@@ -182,7 +190,7 @@ export const SinglePhaseReadingShape: Shape = {
 export const ThreePhaseReadingShape: Shape = {
   type: "ThreePhaseReading",
   fields: {
-    "state?": { words: ["rest", "load", "start"] },
+    "state?": { words: ["load", "rest", "start"] },
     "elapsed?": "duration",
     lineToLine: { list: "voltage" },
     "currents?": { list: "current" },
@@ -383,10 +391,10 @@ export const SupplyWeekAssessmentShape: Shape = {
   type: "SupplyWeekAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     means: "number",
     outside10: "number",
@@ -451,10 +459,10 @@ export const SupplyVoltageAssessmentShape: Shape = {
         "outside-standard",
       ],
     },
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     parts: SupplyVoltageAssessmentPartsShape,
     nameplateRange: NameplateVoltageRangeShape,

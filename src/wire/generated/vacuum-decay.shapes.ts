@@ -7,8 +7,8 @@ import {
   EstimateOfAbsolutePressureShape,
   EstimateOfPressureRateShape,
   EstimateOfThroughputShape,
-  LineAssessmentCautionsItemShape,
-  LineAssessmentReasonsItemShape,
+  LogAssessmentCautionsItemShape,
+  LogAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const GaugeRangeShape: Shape = {
@@ -286,10 +286,10 @@ export const VacuumDecayAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     cause: DecayCauseShape,
-    reasons: { list: LineAssessmentReasonsItemShape },
-    assumptions: { list: LineAssessmentReasonsItemShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: LineAssessmentReasonsItemShape },
+    reasons: { list: LogAssessmentReasonsItemShape },
+    assumptions: { list: LogAssessmentReasonsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
+    "actions?": { list: LogAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     evidence: "duration",
     atHoldEnd: EstimateOfAbsolutePressureShape,
