@@ -21,11 +21,17 @@ import {
 import { describe, expect, it, vi } from "vitest";
 import { thrownBy } from "./thrown-by.ts";
 
+/** A voltage that the services of the rules have. */
+const voltageOf = (rules: CircuitRules) => {
+  if (rules === circuitRules["japan-interpretation"]) return volt(200);
+  return rules.family === "awg" ? volt(240) : volt(230);
+};
+
 const circuit = (rules: CircuitRules): CircuitInput => ({
   rules,
   minimumCircuitAmpacity: ampere(18),
   maximumOvercurrentProtection: ampere(30),
-  supply: { voltage: rules.family === "awg" ? volt(240) : volt(230), phases: 1 },
+  supply: { voltage: voltageOf(rules), phases: 1 },
   wiring:
     rules.family === "awg"
       ? { material: "copper", insulation: "75 °C", terminations: "75 °C" }
