@@ -13,7 +13,13 @@ import {
   nec2023,
   nec2026,
 } from "../circuit-protection/index.ts";
-import { ansiC84, iec60038, type VoltageStandard } from "../supply-voltage/index.ts";
+import {
+  ansiC84,
+  britishSupply,
+  iec60038,
+  japaneseSupply,
+  type VoltageStandard,
+} from "../supply-voltage/index.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */
 export type CircuitRulesName =
@@ -28,7 +34,11 @@ export type CircuitRulesName =
   | "japan-interpretation";
 
 /** Names of the standards of supply voltage. Source: the designations of the standards. */
-export type VoltageStandardName = "ansi-c84.1-2020" | "iec-60038";
+export type VoltageStandardName =
+  | "ansi-c84.1-2020"
+  | "iec-60038"
+  | "japan-article-38"
+  | "esqcr-2002";
 
 /**
  * The rule sets for circuits by the names that stand for them in a record and on the wire.
@@ -71,4 +81,6 @@ export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
 export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> = {
   "ansi-c84.1-2020": ansiC84,
   "iec-60038": iec60038,
+  "japan-article-38": japaneseSupply,
+  "esqcr-2002": britishSupply,
 };

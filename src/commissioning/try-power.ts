@@ -4,7 +4,12 @@
 import { circuitFromNameplate } from "../circuit-protection/index.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
 import type { InstallationRecord } from "./record.ts";
-import { circuitRules, voltageStandards } from "./rule-names.ts";
+import {
+  type CircuitRulesName,
+  circuitRules,
+  type VoltageStandardName,
+  voltageStandards,
+} from "./rule-names.ts";
 import { given, type Trial, type Tried, tryAll } from "./step.ts";
 import { errorsOf } from "./try-tightness.ts";
 
@@ -64,10 +69,22 @@ export function tryCircuit({ power, equipment }: InstallationRecord): Tried {
   ]);
 }
 
+/** The standard of supply voltage where a set of circuit rules is adopted. */
+const standardOf: Readonly<Partial<Record<CircuitRulesName, VoltageStandardName>>> = {
+  "nfpa-70-2020": "ansi-c84.1-2020",
+  "nfpa-70-2023": "ansi-c84.1-2020",
+  "nfpa-70-2026": "ansi-c84.1-2020",
+  "iec-60364": "iec-60038",
+  "bs-7671-2018": "esqcr-2002",
+  "japan-interpretation": "japan-article-38",
+};
+
 /** Is the supply fit to connect to? */
 export function trySupply({ power, equipment, instruments }: InstallationRecord): Tried {
-  const { voltage, phases, supply } = power ?? {};
+  const { voltage, phases, supply, circuit } = power ?? {};
   const { readings, measuredAt, standard, unbalanceLimit } = supply ?? {};
+  // The adopted circuit rules name the country where the standard is not recorded; Canada has one of its own.
+  const named = standard ?? (circuit?.rules && standardOf[circuit.rules]);
   const { ratedVoltages: rated, voltageRange: range, ratedLoadCurrent } = equipment ?? {};
   const voltmeter = instruments?.voltmeter;
   // Power waits for this check, so that a reading with the unit at rest has to be there.
@@ -98,7 +115,7 @@ export function trySupply({ power, equipment, instruments }: InstallationRecord)
         assessSupplyVoltage(
           given({
             nameplate: given({ rated, range, ratedCurrent: ratedLoadCurrent }),
-            supply: given({ voltage, phases, standard: standard && voltageStandards[standard] }),
+            supply: given({ voltage, phases, standard: named && voltageStandards[named] }),
             readings,
             measuredAt,
             unbalanceLimit,

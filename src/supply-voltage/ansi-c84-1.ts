@@ -3,6 +3,7 @@
 // 2020 working draft, the others by ratio to whole volts as normally printed.
 // Does not cover the higher utilization minima of older editions (110 V and 106 V on 120 V, for circuits
 // with lighting) nor a maximum utilization voltage of 125 V per 120 V in Range A (both from memory).
+import { frozen } from "../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**
@@ -19,7 +20,7 @@ import type { VoltageStandard } from "./voltage-standard.ts";
  * ansiC84.table[0]; // => 120,114,126,108,110,127,104
  * ```
  */
-export const ansiC84: VoltageStandard = {
+export const ansiC84: VoltageStandard = /* @__PURE__ */ frozen({
   name: "ANSI C84.1",
   source: "ansi-c84-1-2020",
   clause: "table 1",
@@ -35,6 +36,16 @@ export const ansiC84: VoltageStandard = {
     [  480,     456,  504,    432,         440,  508,    416 ],
     [  600,     570,  630,    540,         550,  635,    520 ],
   ],
+  // Nameplate voltages and older names of the same services.
+  alsoWritten: [
+    [110, 120],
+    [115, 120],
+    [200, 208],
+    [220, 240],
+    [230, 240],
+    [460, 480],
+    [575, 600],
+  ],
   ranges: {
     service: [
       ["Range A", 1, 2],
@@ -45,4 +56,4 @@ export const ansiC84: VoltageStandard = {
       ["Range B", 6, 5],
     ],
   },
-};
+});

@@ -1,33 +1,42 @@
 // Is this supply fit to connect the unit to? Readings against the nameplate, the supply standard and, for
 // three phases, the unbalance; the sag under load; what a log saw.
 // Follows NEMA MG 1 (12.44, 14.36), ANSI C84.1-2020 or IEC 60038:2009 and EN 50160; JCGM 106:2012 decides.
-// Does not cover surges, harmonics, frequency, grounding and a lost neutral on a 120 V circuit.
-import { cite, estimate, overallOutcome, statement } from "../assessment/assessment.ts";
+// Does not cover surges, harmonics, frequency and a lost neutral on a 120 V circuit.
+import { estimate, type Outcome, overallOutcome, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { danger } from "../assessment/safety.ts";
 import { numberOf, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { volt } from "../quantity/units/electricity.ts";
+import { second } from "../quantity/units/time.ts";
+import { findStarts } from "./find-starts.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
 import { judgePhases } from "./judge-phases.ts";
 import { judgeSag } from "./judge-sag.ts";
 import { judgeStandard } from "./judge-standard.ts";
 import { nameplateVoltageRange } from "./nameplate-voltage-range.ts";
-import { cautions } from "./supply-cautions.ts";
-import type { SupplyEvidence, SupplyFindings } from "./supply-findings.ts";
-import type {
-  SupplyVoltageAssessment,
-  SupplyVoltageCause,
-  SupplyVoltageInput,
-} from "./supply-voltage-assessment.ts";
+import { type SupplyVoltageStatement, say } from "./statements.ts";
+import { assumed, noted, type SupplyEvidence, type SupplyFinding } from "./supply-findings.ts";
+import type { SupplyVoltageAssessment, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
 import { statisticsOf } from "./voltage-log.ts";
 import { settingsWithin } from "./voltage-monitor-settings.ts";
-import { least, meterErrors, plainReadings, rounded } from "./voltage-reading.ts";
-import { standardOf } from "./voltage-standard.ts";
+import {
+  least,
+  meterErrors,
+  type PlainReading,
+  plainReadings,
+  rounded,
+} from "./voltage-reading.ts";
+import { resolveStandard } from "./voltage-standard.ts";
 
 /**
  * Judges whether a supply is fit for a unit: every reading at rest and under load against the nameplate,
  * against the standard's range for the place of measurement, and against the ceiling above which boards
  * die; for three phases the unbalance too. Sag, source resistance, log statistics and monitor settings
  * come with it.
+ *
+ * Starts that nobody marked are found in a log by their current; a dip that may be one and has no current leaves the
+ * outcome open. Where readings at rest and under load let the voltage at full load be predicted, that decides too.
  *
  * The worst reading decides. Near a limit, within the meter's uncertainty, the outcome is `inconclusive`
  * and says how good a meter would decide. Range B of ANSI C84.1 passes with a caution; outside it fails.
@@ -37,9 +46,8 @@ import { standardOf } from "./voltage-standard.ts";
  * @throws {@link InvalidInputError} when there is no reading, a phase is missing from a set, a
  * line-to-neutral reading stands among line-to-line ones, phases of plate and supply differ, or a kind or
  * a sign is wrong.
- * @throws {@link OutOfRangeError} when the standard has no such nominal voltage.
  *
- * Cautions: mains voltage kills; measuring it is for licensed electricians. Nameplate, instructions and
+ * Cautions: line voltage kills; measuring it is for licensed electricians. Nameplate, instructions and
  * local code come first.
  *
  * Source: NEMA MG 1, 12.44 and 14.36; ANSI C84.1-2020, table 1; IEC 60038:2009; EN 50160; ceiling and
@@ -60,10 +68,57 @@ import { standardOf } from "./voltage-standard.ts";
  * ```
  */
 export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAssessment {
+  const { evidence, all, found } = evidenceOf(input);
+  const { plate, readings, low, high, errors, timed } = evidence;
+  const byPlate = judgeNameplate(evidence);
+  const phased = judgePhases(evidence);
+  const bySupply = judgeStandard(evidence);
+  const sagged = judgeSag(evidence);
+  const parts = {
+    nameplate: byPlate.outcome,
+    ...(bySupply.outcome && { supply: bySupply.outcome }),
+    ...(sagged.outcome && { sag: sagged.outcome }),
+    ...phased.outcomes,
+  };
+  const outcome = overallOutcome(Object.values(parts));
+  const findings = [
+    ...byPlate.findings,
+    ...phased.findings,
+    ...bySupply.findings,
+    ...sagged.findings,
+    ...startsSeen(evidence, all, found),
+  ];
+  const monitor = settingsWithin(plate, input.supply);
+  return verdict({
+    ...spoken(findings, outcome),
+    outcome,
+    sources: [byPlate, phased, bySupply].flatMap(({ sources = [] }) => sources),
+    parts,
+    nameplateRange: plate,
+    lowest: estimate(volt(low), errors.of(low)),
+    highest: estimate(volt(high), errors.of(high)),
+    marginBelow: volt(low - plate.minimum.si),
+    marginAbove: volt(plate.maximum.si - high),
+    ...(bySupply.range && { supplyRange: bySupply.range }),
+    ...(phased.voltage && { unbalance: phased.voltage }),
+    ...(phased.current && { currentUnbalance: phased.current }),
+    ...(sagged.sag && { sag: sagged.sag }),
+    ...(timed && { log: logOf(evidence, readings) }),
+    ...(bySupply.week && { week: bySupply.week }),
+    ...(monitor && { monitor }),
+  });
+}
+
+/** The input checked, and what the parts look at; `all` with the starts, `found` how many of them nobody marked. */
+function evidenceOf(input: SupplyVoltageInput): {
+  readonly evidence: SupplyEvidence;
+  readonly all: readonly PlainReading[];
+  readonly found: number;
+} {
   const { nameplate, supply, confidence = 0.95 } = objectOf("input", input);
   const plate = nameplateVoltageRange(nameplate);
-  standardOf(supply);
-  const all = plainReadings(input.readings, supply);
+  resolveStandard(supply);
+  const read = plainReadings(input.readings, supply);
   const { phases } = nameplate;
   if (phases !== undefined && phases !== supply.phases) {
     throw new InvalidInputError({
@@ -72,6 +127,9 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
       allowed: `${supply.phases}, the phases of the supply`,
     });
   }
+  const timed = (read[1]?.at ?? -1) >= 0;
+  const starts = timed ? findStarts(read) : { readings: read, found: 0, unmarkedDip: undefined };
+  const { readings: all, found, unmarkedDip } = starts;
   const readings = all.filter(({ state }) => state !== "start");
   if (readings.length === 0) {
     throw new InvalidInputError({
@@ -80,74 +138,84 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
       allowed: "at least one reading at rest or under load",
     });
   }
-  const low = least(readings.map(({ volts }) => least(volts)));
-  const high = -least(all.map(({ volts }) => -Math.max(...volts)));
-  const errors = meterErrors(input.meter);
-  const evidence: SupplyEvidence = {
+  const evidence = {
     input,
     plate,
     readings,
-    low,
-    high,
+    low: least(readings.map(({ volts }) => least(volts))),
+    high: -least(all.map(({ volts }) => -Math.max(...volts))),
     nominal: supply.voltage.si,
     confidence: numberOf("confidence", confidence, { min: 0.5, below: 1 }),
-    errors,
-    timed: (readings[1]?.at ?? -1) >= 0,
+    errors: meterErrors(input.meter),
+    timed: timed && readings.length > 1,
+    unmarkedDip,
   };
-  const found: SupplyFindings = {
-    said: [],
-    assumptions: [],
-    cautions: [],
-    sources: [cite("nema-mg-1", "12.44"), cite("common-practice")],
-  };
+  return { evidence, all, found };
+}
 
-  const byPlate = judgeNameplate(evidence, found);
-  const phased = judgePhases(evidence, found);
-  const bySupply = judgeStandard(evidence, found);
-  const sag = judgeSag(evidence, found);
-  const parts = { nameplate: byPlate, supply: bySupply.outcome, ...phased.outcomes };
-  const outcome = overallOutcome(Object.values(parts));
-  const cause = found.said.find(([its]) => its === "fail")?.[1].code as SupplyVoltageCause;
+/** What was seen of starts, and what readings without times stand for. */
+function startsSeen(
+  { plate, timed, input }: SupplyEvidence,
+  all: readonly PlainReading[],
+  found: number,
+): SupplyFinding[] {
+  if (!timed)
+    return [...startDip(plate.minimum.si, all), assumed(say("supply-voltage.moment-only"))];
+  const seen = startDip(plate.minimum.si, all);
+  if (found > 0) return [...seen, assumed(say("supply-voltage.starts-found", { count: found }))];
+  const gaps = all.slice(1).map(({ at }, i) => at - (all[i]?.at ?? 0));
+  const interval = gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length;
+  const marked = input.readings.some(({ state }) => state === "start");
+  if (marked || interval <= 1) return seen;
+  const shown = second(Number(interval.toPrecision(2)));
+  return [...seen, assumed(say("supply-voltage.starts-unseen", { interval: shown }))];
+}
 
+/** The deepest dip of a start, where it goes below the unit's lowest voltage. */
+function startDip(minimum: number, all: readonly PlainReading[]): SupplyFinding[] {
   const dip = least(all.flatMap(({ state, volts }) => (state === "start" ? volts : [])));
-  if (dip < plate.minimum.si) {
-    const shown = { dip: volt(rounded(dip, 1)) };
-    found.cautions.push(statement("start-dip", "Starting pulls the supply to {dip}.", shown));
-  }
-  const { timed } = evidence;
-  const logOf = (pick: (...volts: number[]) => number) =>
+  return dip < minimum
+    ? [noted(say("supply-voltage.start-dip", { dip: volt(rounded(dip, 1)) }))]
+    : [];
+}
+
+/** Reasons with the deciding ones first, assumptions, cautions, actions of what decided; each said once. */
+function spoken(findings: readonly SupplyFinding[], outcome: Outcome) {
+  const judged = findings.filter((one) => one.as !== "assumption" && one.as !== "finding");
+  const decides = ({ as }: SupplyFinding) => (as === outcome ? 0 : 1);
+  const ordered = [...judged].sort((a, b) => decides(a) - decides(b)) as Judged[];
+  const of = (as: "assumption" | "finding") =>
+    findings.filter((one) => one.as === as).map(({ said }) => said);
+  const cause = ordered.find(({ as, cause }) => as === "fail" && cause)?.cause;
+  return {
+    ...(outcome === "fail" && cause && { cause }),
+    reasons: ordered.map(({ said }) => said),
+    assumptions: of("assumption"),
+    cautions: [
+      ...of("finding").map((said) => caution("finding", said)),
+      danger("safety.line-voltage"),
+      danger("safety.meter-category"),
+    ],
+    actions: once(ordered.filter(({ as }) => as !== "pass").flatMap(({ actions = [] }) => actions)),
+  };
+}
+
+type Judged = Extract<SupplyFinding, { readonly as: Outcome }>;
+
+const once = (statements: readonly SupplyVoltageStatement[]): SupplyVoltageStatement[] => {
+  const last = statements.filter(({ code }) => code === "supply-voltage.call-utility");
+  const first = statements.filter(({ code }) => code !== "supply-voltage.call-utility");
+  return [...new Map([...first, ...last].map((one) => [JSON.stringify(one), one])).values()];
+};
+
+/** What a log saw against the nameplate. */
+function logOf({ plate }: SupplyEvidence, readings: readonly PlainReading[]) {
+  const of = (pick: (...volts: number[]) => number) =>
     statisticsOf(
       readings.map(({ at }) => at),
       readings.map(({ volts }) => pick(...volts)),
       plate.minimum.si,
       plate.maximum.si,
     );
-  if (!timed) {
-    found.assumptions.push(statement("moment", "The readings stand for their moment only."));
-  }
-  const { voltage: unbalance, current: currentUnbalance } = phased;
-  const { range: supplyRange, week } = bySupply;
-  const monitor = settingsWithin(plate, supply);
-  const decides = ([its]: readonly [string, unknown]) => (its === outcome ? 0 : 1);
-  return {
-    outcome,
-    ...(cause && { cause }),
-    reasons: found.said.sort((a, b) => decides(a) - decides(b)).map(([, reason]) => reason),
-    assumptions: found.assumptions,
-    cautions: [...found.cautions, ...cautions],
-    sources: found.sources,
-    parts,
-    nameplateRange: plate,
-    lowest: estimate(volt(low), errors.of(low)),
-    highest: estimate(volt(high), errors.of(high)),
-    marginBelow: volt(low - plate.minimum.si),
-    marginAbove: volt(plate.maximum.si - high),
-    ...(supplyRange && { supplyRange }),
-    ...(unbalance && { unbalance }),
-    ...(currentUnbalance && { currentUnbalance }),
-    ...(sag && { sag }),
-    ...(timed && { log: { low: logOf(Math.min), high: logOf(Math.max) } }),
-    ...(week && { week }),
-    ...(monitor && { monitor }),
-  };
+  return { low: of(Math.min), high: of(Math.max) };
 }

@@ -2,18 +2,13 @@
 // Follows EN 50160:2010, 4.2.2.2: 95 % of the ten-minute means of a week within ±10 %, all within +10 % and
 // −15 %; the means as IEC 61000-4-30 forms them (root of the mean square; from memory).
 // Does not cover supplies that are not linked to a network, remote ones, flicker, dips and interruptions.
-import {
-  type Assessment,
-  cite,
-  type Outcome,
-  type Reason,
-  statement,
-} from "../assessment/assessment.ts";
+import { type Assessment, cite, type Outcome, verdict } from "../assessment/assessment.ts";
+import { danger } from "../assessment/safety.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { day } from "../quantity/units/time.ts";
-import { cautions } from "./supply-cautions.ts";
+import { type SupplyVoltageStatement, say } from "./statements.ts";
 import { columnsOf, type LoggedVoltage } from "./voltage-log.ts";
 
 /**
@@ -21,7 +16,7 @@ import { columnsOf, type LoggedVoltage } from "./voltage-log.ts";
  *
  * Source: EN 50160:2010, 4.2.2.2.
  */
-export interface SupplyWeekAssessment extends Assessment {
+export interface SupplyWeekAssessment extends Assessment<never, SupplyVoltageStatement> {
   /** Ten-minute means that count: whole intervals without a gap above a minute and without interruption. */
   readonly means: number;
   /** Of these, outside ±10 %. */
@@ -99,31 +94,29 @@ export function judgeWeek(
     outside15,
     within: percent(Number((100 * within).toFixed(2))),
   };
-  const reasons: Reason[] = [
-    statement(
-      outcome === "fail" ? "week-outside" : "week-within",
-      "{within} of {means} ten-minute means lie within ±10 % ({outside10} do not); {outside15} lie outside +10/−15 %.",
-      values,
-    ),
-  ];
-  if (outcome === "inconclusive") {
-    reasons.unshift(
-      statement("week-incomplete", "Log {missing} more, at least every minute: a week decides.", {
-        missing: day(Number((7 - (count * tenMinutes) / 86_400).toFixed(2))),
-      }),
-    );
-  }
-  return {
+  const missing = day(Number((7 - (count * tenMinutes) / 86_400).toFixed(2)));
+  const open = outcome === "inconclusive";
+  return verdict({
     outcome,
-    reasons,
+    reasons: open
+      ? [
+          say("supply-voltage.week-incomplete", { missing }),
+          say("supply-voltage.week-so-far", values),
+        ]
+      : [say(`supply-voltage.week-${outcome === "fail" ? "outside" : "within"}`, values)],
     assumptions: [],
-    cautions,
+    cautions: [danger("safety.line-voltage"), danger("safety.meter-category")],
+    actions: open
+      ? [say("supply-voltage.log-longer", { missing })]
+      : outcome === "fail"
+        ? [say("supply-voltage.call-utility")]
+        : [],
     sources: [cite("en-50160", "4.2.2.2"), cite("iec-61000-4-30", "5.2")],
     means: count,
     outside10,
     outside15,
     shareWithin10: percent(100 * within),
-  };
+  });
 }
 
 const rank = { fail: 0, inconclusive: 1, pass: 2 };

@@ -13,11 +13,17 @@ export {
   nameplateVoltageRange,
   type VoltageNameplate,
 } from "./nameplate-voltage-range.ts";
+export { britishSupply, japaneseSupply } from "./national-supplies.ts";
 export { resistanceHeatAt } from "./resistance-heat.ts";
+export type {
+  SupplyVoltageCause,
+  SupplyVoltageStatement,
+  SupplyVoltageStatements,
+  SupplyVoltageWord,
+} from "./statements.ts";
 export { type SupplySag, type SupplySagInput, supplySag } from "./supply-sag.ts";
 export type {
   SupplyVoltageAssessment,
-  SupplyVoltageCause,
   SupplyVoltageInput,
 } from "./supply-voltage-assessment.ts";
 export {

@@ -1,14 +1,9 @@
-// What the parts of the verdict add up in: what was taken in, and what each part found. Internal.
-import {
-  type Assumption,
-  type Caution,
-  type Citation,
-  type Outcome,
-  type Reason,
-  type Statement,
-  statement,
-} from "../assessment/assessment.ts";
+// What do the parts of the verdict look at, and in which form do they answer? Internal.
+// Follows no standard; the form is the library's own.
+// Does not cover what is judged: the files named judge-… do.
+import type { Citation, Outcome } from "../assessment/assessment.ts";
 import type { NameplateVoltageRange } from "./nameplate-voltage-range.ts";
+import type { SupplyVoltageCause, SupplyVoltageStatement } from "./statements.ts";
 import type { SupplyVoltageInput } from "./supply-voltage-assessment.ts";
 import type { meterErrors, PlainReading } from "./voltage-reading.ts";
 
@@ -24,25 +19,31 @@ export interface SupplyEvidence {
   readonly errors: ReturnType<typeof meterErrors>;
   /** Whether the readings are a log: two or more, with their times. */
   readonly timed: boolean;
+  /** Deepest dip of a log that looks like a start and has no state and no current to show it. */
+  readonly unmarkedDip: number | undefined;
 }
 
-/** What the parts found. */
-export interface SupplyFindings {
-  readonly said: [Outcome, Reason][];
-  readonly assumptions: Assumption[];
-  readonly cautions: Caution[];
-  readonly sources: Citation[];
+/** One thing that a part found. */
+export type SupplyFinding =
+  | {
+      readonly as: Outcome;
+      readonly cause?: SupplyVoltageCause;
+      readonly said: SupplyVoltageStatement;
+      readonly actions?: readonly SupplyVoltageStatement[];
+    }
+  | { readonly as: "assumption" | "finding"; readonly said: SupplyVoltageStatement };
+
+/** What a part answers. */
+export interface SupplyPart {
+  readonly findings: readonly SupplyFinding[];
+  readonly sources?: readonly Citation[];
 }
 
-/** Says why, one figure not as a span. The code of the first failing reason is the cause. */
-export function say(
-  found: SupplyFindings,
-  outcome: Outcome,
-  code: string,
-  text: string,
-  values: Statement["values"],
-): void {
-  const { low, high } = values;
-  const said = String(low) === String(high) ? text.replace("{low} to {high}", "{low}") : text;
-  found.said.push([outcome, statement(code, said, values)]);
-}
+/** Lists what was taken because it was not stated. */
+export const assumed = (said: SupplyVoltageStatement): SupplyFinding => ({
+  as: "assumption",
+  said,
+});
+
+/** Says what a pass would hide. */
+export const noted = (said: SupplyVoltageStatement): SupplyFinding => ({ as: "finding", said });

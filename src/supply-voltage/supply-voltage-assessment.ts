@@ -5,30 +5,13 @@ import type { Assessment, Estimate, Outcome } from "../assessment/assessment.ts"
 import type { Quantity } from "../quantity/quantity.ts";
 import type { SupplyWeekAssessment } from "./assess-supply-week.ts";
 import type { NameplateVoltageRange, VoltageNameplate } from "./nameplate-voltage-range.ts";
+import type { SupplyVoltageCause, SupplyVoltageStatement } from "./statements.ts";
 import type { SupplySag } from "./supply-sag.ts";
 import type { VoltageLogStatistics } from "./voltage-log.ts";
 import type { VoltageMonitorSettings } from "./voltage-monitor-settings.ts";
 import type { VoltageReading, Voltmeter } from "./voltage-reading.ts";
 import type { NominalSupply, SupplyRange, VoltageMeasuredAt } from "./voltage-standard.ts";
 import type { PhaseUnbalance, VoltageUnbalance } from "./voltage-unbalance.ts";
-
-/**
- * What is behind a supply that is not fit, the most dangerous first.
- *
- * Source: none; the library's own words.
- */
-export type SupplyVoltageCause =
-  | "board-at-risk"
-  | "no-voltage"
-  | "leg-missing"
-  | "phase-missing"
-  | "plate-does-not-fit"
-  | "high-supply"
-  | "low-supply"
-  | "sag-under-load"
-  | "unbalance"
-  | "current-unbalance"
-  | "outside-standard";
 
 /**
  * Nameplate, supply and what was read.
@@ -57,13 +40,16 @@ export interface SupplyVoltageInput {
  *
  * Source: JCGM 106:2012 for the decision; the shape is the library's own.
  */
-export interface SupplyVoltageAssessment extends Assessment<SupplyVoltageCause> {
+export interface SupplyVoltageAssessment
+  extends Assessment<SupplyVoltageCause, SupplyVoltageStatement> {
   /** The parts, all of which have to hold. */
   readonly parts: {
     /** Against the nameplate. */
     readonly nameplate: Outcome;
-    /** Against the standard of the supply. */
-    readonly supply: Outcome;
+    /** Against the standard of the supply; missing where it has no range at that place. */
+    readonly supply?: Outcome;
+    /** The voltage to expect at full load, where it can be predicted. */
+    readonly sag?: Outcome;
     /** Voltage unbalance; three phases only. */
     readonly unbalance?: Outcome;
     /** Current unbalance; three phases with currents only. */

@@ -8,7 +8,7 @@ import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { nameplateVoltageRange, type VoltageNameplate } from "./nameplate-voltage-range.ts";
-import { type NominalSupply, standardOf, type VoltageRange } from "./voltage-standard.ts";
+import { type NominalSupply, resolveStandard, type VoltageRange } from "./voltage-standard.ts";
 
 /**
  * Settings to suggest for a voltage monitor.
@@ -58,7 +58,7 @@ export function voltageMonitorSettings(input: {
   readonly supply: NominalSupply;
 }): VoltageMonitorSettings {
   const plate = nameplateVoltageRange(objectOf("input", input).nameplate);
-  standardOf(input.supply);
+  resolveStandard(input.supply);
   const settings = settingsWithin(plate, input.supply);
   if (settings) return settings;
   throw new InvalidInputError({

@@ -37,6 +37,8 @@ export interface SinglePhaseReading extends ReadingMoment {
   readonly voltage: Quantity<"voltage">;
   /** Current of the unit at that moment. */
   readonly current?: Quantity<"current">;
+  /** Voltages from each of the two conductors to ground, where they were read too. */
+  readonly lineToGround?: readonly Quantity<"voltage">[];
 }
 
 /**
@@ -69,6 +71,8 @@ export interface Voltmeter extends Instrument<"voltage"> {
 export interface PlainReading {
   readonly volts: readonly number[];
   readonly amps: readonly number[];
+  /** From each of two lines to ground; empty where it was not read. */
+  readonly toGround: readonly number[];
   readonly state: LoadState | undefined;
   readonly at: number;
 }
@@ -89,9 +93,8 @@ export function plainReadings(
   const plain = listOf("readings", readings as readonly VoltageReading[]).map(
     (reading: VoltageReading, i): PlainReading => {
       const path = `readings[${i}]`;
-      const { voltage, lineToLine, current, currents, state, elapsed } = (reading ?? {}) as Partial<
-        SinglePhaseReading & ThreePhaseReading
-      >;
+      const { voltage, lineToLine, current, currents, state, elapsed, lineToGround } = (reading ??
+        {}) as Partial<SinglePhaseReading & ThreePhaseReading>;
       const list = <K extends "voltage" | "current">(
         name: string,
         kind: K,
@@ -118,6 +121,7 @@ export function plainReadings(
         amps: given
           ? list(phases === 1 ? "current" : "currents", "current", currents, current)
           : [],
+        toGround: lineToGround === undefined ? [] : toGroundOf(path, lineToGround),
         state:
           state === undefined
             ? state
@@ -141,6 +145,19 @@ export function plainReadings(
     }
   }
   return plain;
+}
+
+/** Two voltages to ground in SI. */
+function toGroundOf(path: string, two: readonly Quantity<"voltage">[]): number[] {
+  const at = `${path}.lineToGround`;
+  if (!Array.isArray(two) || two.length !== 2) {
+    throw new InvalidInputError({
+      argument: at,
+      value: Array.isArray(two) ? `${two.length} readings` : "no list",
+      allowed: "two readings, one per conductor",
+    });
+  }
+  return listOf(at, two).map((one, i) => siOf(`${at}[${i}]`, one, "voltage", { min: 0 }));
 }
 
 /** A line-to-neutral voltage is the nominal one by √3; a lost phase gives a half or less, not that. */

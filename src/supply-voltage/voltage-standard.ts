@@ -8,6 +8,7 @@ import { volt } from "../quantity/units/electricity.ts";
 import type { SourceId } from "../sources/bibliography.ts";
 import { ansiC84 } from "./ansi-c84-1.ts";
 import { iec60038 } from "./iec-60038.ts";
+import { japaneseSupply } from "./national-supplies.ts";
 
 /**
  * Where the readings were taken: at the service entrance, or at the unit, behind the building's wiring.
@@ -37,7 +38,11 @@ export interface VoltageStandard {
   readonly clause: string;
   /** One row per nominal voltage, which is column 0; volts. */
   readonly table: readonly (readonly number[])[];
-  /** The ranges, from the normal one to the widest, by where the voltage is measured. */
+  /** Voltages that nameplates and people write for a nominal voltage of the table: 230 V for a service of 240 V. */
+  readonly alsoWritten?: readonly (readonly [written: number, nominal: number])[];
+  /** Whether its figures are remembered, not read. */
+  readonly fromMemory?: boolean;
+  /** The ranges, from the normal one to the widest, by where the voltage is measured. Empty: none for that place. */
   readonly ranges: Readonly<Record<VoltageMeasuredAt, readonly RangeColumns[]>>;
 }
 
@@ -73,30 +78,74 @@ export interface NominalSupply {
   readonly voltage: Quantity<"voltage">;
   /** Phases that feed the unit. */
   readonly phases: 1 | 3;
-  /** The standard; when left out, ANSI C84.1 for its nominal voltages (60 Hz) and IEC 60038 for 230 V and 400 V. */
+  /**
+   * The standard. Where it is left out, one is taken only for a nominal voltage that no other standard here knows (120,
+   * 208, 240, 277, 480 and 600 V: ANSI C84.1; 400 V: IEC 60038; 100 V: Japan); for any other it is asked for.
+   */
   readonly standard?: VoltageStandard;
+  /** The range that the utility promises; it goes before any standard. */
+  readonly range?: VoltageRange;
 }
 
-/** The standard and the row of its table for a supply. */
-export function standardOf(supply: NominalSupply): {
-  standard: VoltageStandard;
-  row: readonly number[];
+/** Standards that are taken by the nominal voltage alone, where only one of them knows it. */
+const known = (): readonly VoltageStandard[] => [ansiC84, iec60038, japaneseSupply];
+
+/** The row of a standard's table for a voltage, as it stands there or as it is also written. */
+function rowIn(standard: VoltageStandard, volts: number): readonly number[] | undefined {
+  const near = (value = 0) => Math.abs(value - volts) <= 0.5;
+  const exact = standard.table.find(([value]) => near(value));
+  if (exact) return exact;
+  const [, nominal] = standard.alsoWritten?.find(([written]) => near(written)) ?? [];
+  return standard.table.find(([value]) => value === nominal);
+}
+
+/** The standard of a supply, how it is known, and the row of its table; nothing where it has to be asked for. */
+export function resolveStandard(supply: NominalSupply): {
+  readonly standard?: VoltageStandard;
+  readonly by: "input" | "nominal" | "nothing";
+  readonly row?: readonly number[];
+  /** Nominal voltage of the row. */
+  readonly nominal?: number;
 } {
-  const nominal = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
+  const volts = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
   oneOf("supply.phases", supply.phases, [1, 3]);
   const { standard: own } = supply;
-  const standards = own === undefined ? [ansiC84, iec60038] : [objectOf("supply.standard", own)];
-  if (own !== undefined) listOf("supply.standard.table", own.table);
-  for (const standard of standards) {
-    const row = standard.table.find(([value = 0]) => Math.abs(value - nominal) <= 0.5);
-    if (row) return { standard, row };
+  if (own !== undefined) {
+    listOf("supply.standard.table", objectOf("supply.standard", own).table);
+    const row = rowIn(own, volts);
+    return { standard: own, by: "input", ...(row && { row, nominal: row[0] ?? volts }) };
   }
-  throw new OutOfRangeError({
-    argument: "supply.voltage",
-    value: supply.voltage.toString(),
-    allowed: `${standards.flatMap(({ table }) => table.map(([value]) => value)).join(", ")} V`,
-    hint: "Pass the nominal voltage, or a standard of your own",
+  const candidates = known().flatMap((standard) => {
+    const row = rowIn(standard, volts);
+    return row ? [{ standard, row }] : [];
   });
+  const [only] = candidates;
+  const exact = only && Math.abs((only.row[0] ?? 0) - volts) <= 0.5;
+  return candidates.length === 1 && only && exact
+    ? { ...only, by: "nominal", nominal: only.row[0] ?? volts }
+    : { by: "nothing" };
+}
+
+/** The ranges of a supply, the stated one first of all; `undefined` where they have to be asked for. */
+export function rangesOf(
+  supply: NominalSupply,
+  measuredAt: VoltageMeasuredAt,
+): readonly SupplyRange[] | undefined {
+  oneOf("measuredAt", measuredAt, ["service", "unit"]);
+  const { range } = supply;
+  if (range !== undefined) {
+    objectOf("supply.range", range);
+    const low = siOf("supply.range.minimum", range.minimum, "voltage", { above: 0 });
+    siOf("supply.range.maximum", range.maximum, "voltage", { min: low });
+    return [{ name: "stated range", minimum: range.minimum, maximum: range.maximum }];
+  }
+  const { standard, row } = resolveStandard(supply);
+  if (!standard || !row) return undefined;
+  return standard.ranges[measuredAt].map(([name, lowest, highest]) => ({
+    name,
+    minimum: volt(row[lowest] ?? Number.NaN),
+    maximum: volt(row[highest] ?? Number.NaN),
+  }));
 }
 
 /**
@@ -104,8 +153,8 @@ export function standardOf(supply: NominalSupply): {
  *
  * @param supply - Nominal voltage, phases and, for other countries, the standard.
  * @param measuredAt - Service entrance or unit.
- * @returns Range A and Range B of ANSI C84.1, or the one range of IEC 60038.
- * @throws {@link OutOfRangeError} when the standard has no such nominal voltage.
+ * @returns Range A and Range B of ANSI C84.1, the one range of another standard, or the stated range.
+ * @throws {@link OutOfRangeError} when the standard has no such nominal voltage, or has to be stated for it.
  *
  * Source: ANSI C84.1-2020, table 1; IEC 60038:2009, table 1 and annex A.
  *
@@ -122,11 +171,12 @@ export function supplyVoltageRanges(
   supply: NominalSupply,
   measuredAt: VoltageMeasuredAt,
 ): readonly SupplyRange[] {
-  const { standard, row } = standardOf(supply);
-  oneOf("measuredAt", measuredAt, ["service", "unit"]);
-  return standard.ranges[measuredAt].map(([name, lowest, highest]) => ({
-    name,
-    minimum: volt(row[lowest] ?? Number.NaN),
-    maximum: volt(row[highest] ?? Number.NaN),
-  }));
+  const ranges = rangesOf(supply, measuredAt);
+  if (ranges) return ranges;
+  throw new OutOfRangeError({
+    argument: "supply.voltage",
+    value: supply.voltage.toString(),
+    allowed: "a nominal voltage of the stated standard",
+    hint: "State the standard of the supply, or the range that the utility promises",
+  });
 }

@@ -79,8 +79,22 @@ export const evaluators: Evaluators = {
     if (i.output === "range") return result.supplyRange?.name ?? "none";
     return i.output === "outcome" ? result.outcome : result.marginBelow.in(volt);
   },
-  supplyRange: (i: { nominal: number; at: sv.VoltageMeasuredAt; range: number }) => {
-    const range = sv.supplyVoltageRanges({ voltage: volt(i.nominal), phases: 1 }, i.at)[i.range];
+  supplyRange: (i: {
+    nominal: number;
+    at: sv.VoltageMeasuredAt;
+    range: number;
+    standard?: "ansi" | "iec" | "japan" | "uk";
+  }) => {
+    const standards = {
+      ansi: sv.ansiC84,
+      iec: sv.iec60038,
+      japan: sv.japaneseSupply,
+      uk: sv.britishSupply,
+    };
+    const standard =
+      standards[i.standard ?? (i.nominal === 230 || i.nominal === 400 ? "iec" : "ansi")];
+    const supply = { voltage: volt(i.nominal), phases: 1, standard } as const;
+    const range = sv.supplyVoltageRanges(supply, i.at)[i.range];
     return range ? span(range) : "none";
   },
   plate: (i: Plate) => span(sv.nameplateVoltageRange(nameplate(i))),

@@ -1,4 +1,5 @@
-import { explain, type Reason } from "hvac-install-math/assessment";
+import { explain } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { day, hour, minute, percent, second, volt } from "hvac-install-math/quantity";
 import { assessSupplyWeek } from "hvac-install-math/supply-voltage";
 import { describe, expect, it } from "vitest";
@@ -18,9 +19,9 @@ describe("assessSupplyWeek", () => {
     const result = assessSupplyWeek(minutes(week, (i) => (i < 100 ? 200 : 230)));
     expect(result).toMatchObject({ outcome: "pass", means: 1008, outside10: 10, outside15: 0 });
     expect(result.shareWithin10.in(percent)).toBeCloseTo((100 * 998) / 1008, 9);
-    expect(result.reasons.map(({ code }) => code)).toEqual(["week-within"]);
-    expect(explain(result.reasons[0] as Reason)).toBe(
-      "99.01 % of 1008 ten-minute means lie within ±10 % (10 do not); 0 lie outside +10/−15 %.",
+    expect(result.reasons.map(({ code }) => code)).toEqual(["supply-voltage.week-within"]);
+    expect(explain(result.reasons[0] as never, english)).toBe(
+      "99.01 % of 1008 ten-minute means are within ±10 %; outside: 10. Outside +10/−15 %: 0.",
     );
     expect(result.assumptions).toEqual([]);
   });
@@ -71,8 +72,8 @@ describe("assessSupplyWeek", () => {
     const result = assessSupplyWeek(minutes(3 * 24 * 60, () => 230));
     expect(result.outcome).toBe("inconclusive");
     expect(assessSupplyWeek(minutes(week - 10, () => 230)).outcome).toBe("inconclusive");
-    expect(result.reasons[0]?.code).toBe("week-incomplete");
-    expect(String(result.reasons[0]?.values.missing)).toBe(String(day(4)));
+    expect(result.reasons[0]?.code).toBe("supply-voltage.week-incomplete");
+    expect(result.reasons[0]?.values).toEqual({ missing: day(4) });
   });
 
   it("fails less than a week when the rest cannot make up for it", () => {

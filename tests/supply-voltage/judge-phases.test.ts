@@ -7,10 +7,10 @@ describe("voltage unbalance", () => {
   it("is told with its limit, the derating factor and the heat in the windings", () => {
     const { reasons } = three([[452, 464, 455]]);
     // 1.53 % is a manufacturer's worked example; 0.97 from the curve of NEMA MG 1, 14.36; 2 × 1.53² = 4.7 %
-    expect(sentences(reasons, "unbalance")).toEqual([
-      "Voltage unbalance 1.53 %, limit 2 %; derating factor 0.97, windings 5 % hotter.",
+    expect(sentences(reasons, "unbalance-within")).toEqual([
+      "Voltage unbalance 1.53 %, within 2 %; derating factor 0.97, windings 5 % hotter.",
     ]);
-    expect(codes(reasons)).not.toContain("unbalance-undecided");
+    expect(codes(reasons)).not.toContain("unbalance-too-close");
   });
 
   it("is as uncertain as the deviation of one of three readings of a coarse display", () => {
@@ -50,7 +50,7 @@ describe("voltage unbalance", () => {
     expect(codes(three([[460, 461, 460]]).assumptions)).toContain("unbalance-limit");
     const given = three([[460, 461, 460]], { unbalanceLimit: percent(1) });
     expect(codes(given.assumptions)).not.toContain("unbalance-limit");
-    expect(sentences(given.reasons, "unbalance").join()).toContain("limit 1 %");
+    expect(sentences(given.reasons, "unbalance-within").join()).toContain("within 1 %");
   });
 });
 
@@ -66,8 +66,8 @@ describe("currents", () => {
     // 9.4 % from 33, 29 and 34 A: a meter maker's manual
     const result = judged(set([33, 29, 34], "load"));
     expect(result.currentUnbalance?.unbalance.toString(percent, 1)).toBe("9.4 %");
-    expect(sentences(result.reasons, "current-unbalance")).toEqual([
-      "Current unbalance 9.4 %, limit 10 %.",
+    expect(sentences(result.reasons, "current-unbalance-within")).toEqual([
+      "Current unbalance 9.4 %, within 10 %.",
     ]);
     expect(three([[460, 461, 460]]).currentUnbalance).toBeUndefined();
   });

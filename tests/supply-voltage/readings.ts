@@ -1,4 +1,5 @@
 import { explain, type Statement } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { volt } from "hvac-install-math/quantity";
 import {
   assessSupplyVoltage,
@@ -11,7 +12,9 @@ import {
 // All readings of these tests are invented.
 export const dual: VoltageNameplate = { rated: [volt(208), volt(230)] };
 export const meter: Voltmeter = { accuracy: volt(1.2), resolution: volt(0.1) };
-export const codes = (list: readonly { code: string }[]): string[] => list.map(({ code }) => code);
+/** Codes without the module. */
+export const codes = (list: readonly { code: string }[]): string[] =>
+  list.map(({ code }) => code.replace(/^[^.]+\./, ""));
 
 /** One phase at 240 V, at the unit, unless said otherwise. */
 export const single = (
@@ -41,4 +44,4 @@ export const three = (
 
 /** The sentences of a code. */
 export const sentences = (list: readonly Statement[], code: string): string[] =>
-  list.filter((said) => said.code === code).map((said) => explain(said));
+  list.filter((said) => said.code.endsWith(`.${code}`)).map((said) => explain(said, english));

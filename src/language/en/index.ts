@@ -14,6 +14,7 @@ import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
 import { refrigerants } from "./refrigerants.ts";
+import { supplyVoltage } from "./supply-voltage.ts";
 
 export {
   assessment,
@@ -24,6 +25,7 @@ export {
   lineSet,
   operatingCheck,
   refrigerants,
+  supplyVoltage,
 };
 
 /** The whole language. Source: none; worded by this project. */
@@ -36,6 +38,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   lineSet,
   operatingCheck,
   refrigerants,
+  supplyVoltage,
 ]);
 
 type Module =
@@ -46,4 +49,5 @@ type Module =
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck
-  | typeof refrigerants;
+  | typeof refrigerants
+  | typeof supplyVoltage;

@@ -25,7 +25,13 @@ export const inputs: Inputs<typeof supplyVoltage> = {
         nameplate,
         supply,
         readings: [
-          { state: "rest", voltage: volt(241), current: ampere(0.2), elapsed: hour(0) },
+          {
+            state: "rest",
+            voltage: volt(241),
+            current: ampere(0.2),
+            lineToGround: [volt(121), volt(120)],
+            elapsed: hour(0),
+          },
           { state: "load", voltage: volt(239), current: ampere(11), elapsed: hour(1) },
         ],
         measuredAt: "unit",
@@ -36,7 +42,11 @@ export const inputs: Inputs<typeof supplyVoltage> = {
     [
       {
         nameplate: { rated: volt(460), phases: 3 },
-        supply: { voltage: volt(480), phases: 3 },
+        supply: {
+          voltage: volt(480),
+          phases: 3,
+          range: { minimum: volt(456), maximum: volt(504) },
+        },
         readings: [
           {
             state: "load",
