@@ -604,6 +604,7 @@ const SupplyPartReadingsItem1Shape: Shape = {
   fields: {
     "voltage?": "voltage",
     "current?": "current",
+    "lineToGround?": { list: "voltage" },
     "state?": { words: ["load", "rest", "start"] },
     "elapsed?": "duration",
   },
@@ -624,7 +625,7 @@ const SupplyPartShape: Shape = {
   fields: {
     "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
     "measuredAt?": { words: ["unit", "service"] },
-    "standard?": { words: ["iec-60038", "ansi-c84.1-2020"] },
+    "standard?": { words: ["esqcr-2002", "iec-60038", "ansi-c84.1-2020", "japan-article-38"] },
     "unbalanceLimit?": "ratio",
     "at?": "time",
   },

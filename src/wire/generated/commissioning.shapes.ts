@@ -495,7 +495,7 @@ export const NamedCheckOfChargeByGaugeShape: Shape = {
   fields: {
     name: { words: ["charge-by-gauge"] },
     path: "text",
-    assessment: { either: [NamedCheckOfLineSizesAssessmentShape, ChargeByGaugeAssessmentShape] },
+    assessment: { either: [ChargeByGaugeAssessmentShape, NamedCheckOfLineSizesAssessmentShape] },
   },
   says: "The check of one name.",
   about: {
@@ -599,7 +599,7 @@ export const InstallationStepShape: Shape = {
   type: "InstallationStep",
   fields: {
     name: StepNameShape,
-    state: { words: ["done", "partial", "missing", "not-applicable"] },
+    state: { words: ["missing", "done", "partial", "not-applicable"] },
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "declaration?": NotApplicableShape,
     checks: { list: StepCheckShape },

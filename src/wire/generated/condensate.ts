@@ -17,9 +17,10 @@ import type {
 } from "../../condensate/index.ts";
 import type { ArgumentsOf, InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
-import { CautionShape, EstimateOfRatioShape } from "./assessment.shapes.ts";
+import { EstimateOfRatioShape } from "./assessment.shapes.ts";
 import {
   CoilAirShape,
+  CondensateCautionShape,
   CondensateFlowShape,
   CondensateFromLoadInputShape,
   CondensatePumpAssessmentShape,
@@ -53,7 +54,7 @@ export const drainCautionsInput: Codec<InputOf<typeof drainCautions>> = /* @__PU
 export const drainCautionsResult: Codec<ResultOf<typeof drainCautions>> = /* @__PURE__ */ codecOf({
   id: "drainCautionsResult",
   name: "result",
-  shape: { list: CautionShape },
+  shape: { list: CondensateCautionShape },
 });
 
 /** JSON of what `minimumFall` takes. Source: the library's own format. */

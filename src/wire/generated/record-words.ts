@@ -353,6 +353,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
   SupplyPartReadingsItem1: {
     voltage: "Voltage between the two conductors that feed the unit.",
     current: "Current of the unit at that moment.",
+    lineToGround: "Voltages from each of the two conductors to ground, where they were read too.",
     state: "What the unit did.",
     elapsed: "Time since the first reading of a log; on all readings or on none, and growing.",
   },
@@ -388,7 +389,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     accuracy: "Limits of error, ±.",
   },
   DrainSlope3: {
-    gap: "Gap below a spirit level when its bubble is centred.",
+    gap: "Gap below a spirit level when its bubble is centerd.",
     levelLength: "Length of that level.",
     accuracy: "Limits of error of the gap, ±.",
   },
