@@ -2,6 +2,7 @@
 // Does not cover the pages that are written by hand: docs/front-page.md, docs/app-developers.md, docs/guides.
 import { bibliographyPage } from "./bibliography-page.ts";
 import { changelogPage } from "./changelog-page.ts";
+import { circuitRulesPage } from "./circuit-rules-page.ts";
 import { decayCurvesPage } from "./decay-curves-page.ts";
 import { evaluateAll } from "./evaluate-checks.ts";
 import { guidesPage } from "./guides-page.ts";
@@ -36,6 +37,7 @@ export async function allPages(): Promise<Page[]> {
     ...modules.map(validationPage),
     referencePage(fluids),
     bibliographyPage(),
+    circuitRulesPage(),
     sentencesPage(),
     changelogPage(),
   ];

@@ -24,7 +24,7 @@ export function judgeDevice(circuit: CheckedCircuit, sizes: CircuitSizes): Findi
   const fusesDoIt = fuse !== undefined && fuse <= maximum;
   const shown = fusesDoIt && rating.si > maximum ? ampere(fuse) : rating;
   const rated = { device: word(fusesDoIt ? "fuse" : kind), rating: shown };
-  const limit = ampere(maximum);
+  const limit = ampere(Number.isFinite(maximum) ? maximum : rating.si); // an unknown one is asked for
   return [
     ...(Number.isFinite(maximum)
       ? judged(rules, ["marked-values"], "device-rating", rating.si <= maximum || fusesDoIt, {

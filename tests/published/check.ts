@@ -5,6 +5,8 @@
 export type Standing =
   /** Printed in a published source that was read. */
   | "published"
+  /** Printed in one transcription, or told by a text of the trade about the source. */
+  | "secondary"
   /** Computed from a published formula or equation, outside this library. */
   | "computed"
   /** A published figure remembered, not read. */

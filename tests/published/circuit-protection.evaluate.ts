@@ -1,8 +1,11 @@
 import {
   type AwgSize,
   type AwgWiring,
+  asNzs3000Australia,
+  asNzs3000NewZealand,
   assessNameplate,
   breakerConnection,
+  bs7671,
   type CircuitRules,
   cec2024,
   circuitFromNameplate,
@@ -11,7 +14,11 @@ import {
   conduitImpedance,
   type EquipmentKind,
   equipmentGrounding,
+  groundFaultProtection,
+  heaterCurrent,
+  type InstallationMethod,
   iec60364,
+  japan,
   type Load,
   largestDeviceOnConductor,
   longestRun,
@@ -20,12 +27,15 @@ import {
   type MetricWiring,
   maximumOvercurrentProtection,
   minimumCircuitAmpacity,
+  minimumDisconnect,
   type NameplateMode,
   nameplateFromParts,
   nec2020,
   nec2023,
   nec2026,
   type PrintedTable,
+  type ProtectiveConductor,
+  protectiveConductorArea,
   type SupplySystemName,
   type TripBand,
   type TripCurve,
@@ -340,4 +350,279 @@ export const evaluators: Evaluators = {
     circuit({ ...plate, mca: 20, mop: 30 }).disconnect.workingSpace?.depth.in(q.ft) ?? 0,
   dropLimit: ({ edition }: { edition: string }) =>
     100 * (editionOf(edition).voltageDrop.branch[0]?.[1] ?? 0),
+  ampacityColumn: ({ rules, column }: { rules: string; column: string }) => {
+    const table = setOf(rules).ampacity?.find(({ columns }) => columns.includes(column));
+    const at = (table?.columns.indexOf(column) ?? -2) + 1;
+    const values = (table?.rows ?? []).map((row) => row[at]);
+    return values.filter((value) => value !== null).join(" ");
+  },
+  ampacityRow: ({ rules, size }: { rules: string; size: string }) =>
+    printed(setOf(rules).ampacity?.[0], size).join(" "),
+  iecFactor: (input: Metric) =>
+    metricUsable({ rules: "iec60364", size: "4 mm²", ...input }).ambientFactor,
+  iecSoil: (input: Metric) =>
+    metricUsable({ rules: "iec60364", size: "4 mm²", ...input }).adjustmentFactor,
+  iecArrangement: (input: Metric) =>
+    metricUsable({ rules: "iec60364", size: "4 mm²", method: "C", ...input }).adjustmentFactor,
+  metricUsable: (input: Metric) => metricUsable(input).usable.in(q.ampere),
+  metricResistance: ({ size, material }: { size: MetricSize; material: Material }) =>
+    conductorResistance({ rules: iec60364, size, material, temperature: q.degC(20) }).in(
+      q.ohmPerKm,
+    ),
+  adiabaticK: (conductor: ProtectiveConductor) =>
+    protectiveConductorArea({ fault: { letThrough: 1 }, conductor }).factor,
+  adiabaticArea: ({ amperes = 0, seconds = 0, letThrough, ...conductor }: Fault) =>
+    protectiveConductorArea({
+      fault: letThrough
+        ? { letThrough }
+        : { current: q.ampere(amperes), clearingTime: q.second(seconds) },
+      conductor,
+    }).area,
+  fuseNeeds: ({ rules, amperes }: { rules: string; amperes: number }) => {
+    const margins = setOf(rules).ampacityPerRating?.fuse ?? [];
+    return amperes * (margins.find(([upTo]) => amperes <= upTo)?.[1] ?? 0);
+  },
+  protective: ({ rules, size }: { rules: string; size: MetricSize }) =>
+    equipmentGrounding({
+      rules: setOf(rules) as CircuitRules<"metric">,
+      material: "copper",
+      deviceRating: q.ampere(16),
+      minimumConductor: size,
+    }).size,
+  metricDrop: (input: Drop) => {
+    const { voltageDrop: found } = metricCircuit(input);
+    return found?.running.ratio.in(q.percent) ?? Number.NaN;
+  },
+  dropLimitAt: ({ rules, m }: { rules: string; m: number }) =>
+    metricCircuit({
+      rules,
+      size: rules === "japan" ? "2.0 mm" : "4 mm²",
+      amperes: 5,
+      m,
+      volts: rules === "japan" ? 200 : 230,
+    }).voltageDrop?.limit.in(q.percent) ?? 0,
+  metricPoles: ({ rules, volts }: { rules: string; volts: number }) => {
+    const supply = { voltage: q.volt(volts), phases: 1 } as const;
+    const { poles, voltsToGround } = breakerConnection({ rules: setOf(rules), supply });
+    return `${poles} poles, ${voltsToGround} V to ground`;
+  },
+  cecAmbient: (input: Wired) => cecAmpacity(input).ambientFactor,
+  cecGrouping: ({ together }: { together: number }) =>
+    cecAmpacity({ size: "12 AWG", insulation: "90 °C", together }).adjustmentFactor,
+  cecAmpacity: ({ output, ...input }: Wired & { output: "derated" | "usable" }) =>
+    cecAmpacity(input)[output].in(q.ampere),
+  cecDevice: ({ amperes }: { amperes: number }) =>
+    largestDeviceOnConductor({
+      rules: cec2024,
+      size: "4/0 AWG",
+      material: "copper",
+      usable: q.ampere(amperes),
+    }).in(q.ampere),
+  cecBonding: ({ amperes, material }: { amperes: number; material: Material }) =>
+    equipmentGrounding({
+      rules: cec2024,
+      material,
+      deviceRating: q.ampere(amperes),
+      minimumConductor: "250 kcmil",
+    }).tableSize,
+  cecProtection: (i: { rated: number; locked?: number; output: "normal" | "ifItWillNotStart" }) => {
+    const load: Load = {
+      kind: "compressor",
+      current: q.ampere(i.rated),
+      ...(i.locked && { lockedRotorCurrent: q.ampere(i.locked) }),
+    };
+    const found = compressorProtection({ rules: cec2024, loads: [load] })[i.output];
+    return found?.rating.in(q.ampere) ?? 0;
+  },
+  disconnectOf: ({ rules, loads }: { rules: string; loads: [Load["kind"], number][] }) =>
+    minimumDisconnect({
+      rules: setOf(rules),
+      loads: loads.map(([kind, amperes]): Load => ({ kind, current: q.ampere(amperes) })),
+    }).in(q.ampere),
+  cecEnlarged: (input: Enlarged) => enlarged(cec2024, input),
+  necEnlarged: (input: Enlarged) => enlarged(nec2023, input),
+  placed: ({ rules, m }: { rules: string; m: number }) => {
+    const set = setOf(rules);
+    const awg = set.family === "awg";
+    const { reasons } = circuitFromNameplate({
+      rules: set as CircuitRules<"awg">,
+      minimumCircuitAmpacity: q.ampere(15),
+      maximumOvercurrentProtection: q.ampere(20),
+      supply: { voltage: q.volt(awg ? 240 : 230), phases: 1 },
+      wiring: (awg
+        ? { material: "copper", insulation: "75 °C" }
+        : { material: "copper", insulation: "70 °C", method: "C" }) as AwgWiring,
+      installed: { disconnect: { rating: q.ampere(30), distance: q.m(m) } },
+    });
+    return reasons.some(({ code }) => code === "circuit-protection.disconnect-near");
+  },
+  cecLongest: ({ size, amperes, volts }: { size: AwgSize; amperes: number; volts: number }) =>
+    circuitFromNameplate({
+      rules: cec2024,
+      minimumCircuitAmpacity: q.ampere(amperes),
+      maximumOvercurrentProtection: q.ampere(amperes),
+      supply: { voltage: q.volt(volts), phases: 1 },
+      wiring: { material: "copper", insulation: "60 °C", length: q.m(1) },
+      installed: { conductor: size },
+    }).voltageDrop?.longestRun.in(q.m) ?? 0,
+  ukMillivolts: ({ size }: { size: MetricSize }) =>
+    2 * conductorResistance({ rules: bs7671, size, material: "copper" }).in(q.ohmPerKm),
+  ukCarries: ({
+    size,
+    method,
+    amperes,
+  }: {
+    size: MetricSize;
+    method: InstallationMethod;
+    amperes: number;
+  }) => metricUsable({ rules: "bs7671", size, method }).usable.si >= amperes,
+  cpcPasses: (i: { size: MetricSize; cpc: MetricSize; letThrough?: number }) => {
+    const { reasons } = circuitFromNameplate({
+      rules: bs7671,
+      ratedCurrent: q.ampere(12),
+      maximumFuse: q.ampere(16),
+      supply: { voltage: q.volt(230), phases: 1 },
+      wiring: { material: "copper", insulation: "70 °C", method: "C" },
+      installed: {
+        device: { kind: "breaker", rating: q.ampere(16) },
+        conductor: i.size,
+        equipmentGrounding: i.cpc,
+        ...(i.letThrough && { fault: { letThrough: i.letThrough } }),
+      },
+    });
+    const codes = reasons.map(({ code }) => code);
+    if (codes.includes("circuit-protection.grounding-needs-energy")) return "asks for the energy";
+    return codes.includes("circuit-protection.grounding-by-energy-met") ? "met" : "short";
+  },
+  groundFault: (i: {
+    edition: string;
+    rating: number;
+    date: string;
+    text?: string;
+    volts?: number;
+    phases?: 1 | 3;
+    occupancy?: "dwelling" | "other";
+  }) => {
+    const { answer, classC } = groundFaultProtection({
+      rules: editionOf(i.edition),
+      supply: { voltage: q.volt(i.volts ?? 240), phases: i.phases ?? 1 },
+      rating: q.ampere(i.rating),
+      date: i.date,
+      ...(i.text && { text: i.text }),
+      ...(i.occupancy && { occupancy: i.occupancy }),
+    });
+    return answer === "required" && classC ? "required, or class C" : answer;
+  },
+  heater: ({ kW, volts }: { kW: number; volts: number }) =>
+    heaterCurrent({ power: q.kW(kW), ratedVoltage: q.volt(volts) }).in(q.ampere),
+  heaterPlate: (i: { kW: number; volts: number; blower: number; output: "mca" | "mop" }) => {
+    const plate = nameplateFromParts([
+      { kind: "heater", power: q.kW(i.kW), ratedVoltage: q.volt(i.volts) },
+      { kind: "motor", current: q.ampere(i.blower) },
+    ]);
+    const { minimumCircuitAmpacity: mca, maximumOvercurrentProtection: mop } = plate;
+    return (i.output === "mca" ? mca : mop).in(q.ampere);
+  },
+  roofDerated: ({ inches, ...input }: Wired & { inches: number }) =>
+    usableAmpacity({
+      rules: nec2020,
+      size: input.size,
+      wiring: { ...awgWiring(input), aboveRoof: q.inch(inches) },
+      phases: 1,
+    }).derated.in(q.ampere),
+  receptacle: ({ feet }: { feet: number }) =>
+    circuitFromNameplate({
+      rules: nec2023,
+      minimumCircuitAmpacity: q.ampere(15),
+      maximumOvercurrentProtection: q.ampere(20),
+      supply: { voltage: q.volt(240), phases: 1 },
+      wiring: { material: "copper", insulation: "75 °C" },
+      installed: { serviceReceptacle: { distance: q.ft(feet) } },
+    }).reasons.some(({ code }) => code === "circuit-protection.receptacle-met"),
 };
+
+const sets: Record<string, CircuitRules> = {
+  ...editions,
+  iec60364,
+  bs7671,
+  asNzs3000Australia,
+  asNzs3000NewZealand,
+  japan,
+};
+const setOf = (name: string): CircuitRules => sets[name] as CircuitRules;
+
+interface Metric {
+  readonly rules?: string;
+  readonly size?: MetricSize;
+  readonly material?: Material;
+  readonly insulation?: MetricWiring["insulation"];
+  readonly method?: InstallationMethod;
+  readonly phases?: 1 | 3;
+  readonly celsius?: number;
+  readonly together?: number;
+  readonly grouping?: NonNullable<MetricWiring["grouping"]>;
+  readonly resistivity?: number;
+}
+const metricUsable = (i: Metric) =>
+  usableAmpacity({
+    rules: setOf(i.rules ?? "iec60364") as CircuitRules<"metric">,
+    size: i.size ?? "4 mm²",
+    wiring: {
+      material: i.material ?? "copper",
+      insulation: i.insulation ?? "70 °C",
+      method: i.method ?? "C",
+      ...(i.celsius !== undefined && { ambient: q.degC(i.celsius) }),
+      ...(i.together && { groupedCircuits: i.together }),
+      ...(i.grouping && { grouping: i.grouping }),
+      ...(i.resistivity && { soilResistivity: i.resistivity }),
+    },
+    phases: i.phases ?? 1,
+  });
+
+interface Fault extends ProtectiveConductor {
+  readonly amperes?: number;
+  readonly seconds?: number;
+  readonly letThrough?: number;
+}
+
+interface Drop {
+  readonly rules: string;
+  readonly size: MetricSize;
+  readonly amperes: number;
+  readonly m: number;
+  readonly volts: number;
+  readonly phases?: 1 | 3;
+  readonly powerFactor?: number;
+}
+const metricCircuit = (i: Drop) =>
+  circuitFromNameplate({
+    rules: setOf(i.rules) as CircuitRules<"metric">,
+    ratedCurrent: q.ampere(i.amperes),
+    maximumFuse: q.ampere(63),
+    ...(i.powerFactor && { powerFactor: i.powerFactor }),
+    supply: { voltage: q.volt(i.volts), phases: i.phases ?? 1 },
+    wiring: { material: "copper", insulation: "70 °C", method: "C", length: q.m(i.m) },
+    installed: { conductor: i.size },
+  });
+
+const cecAmpacity = (input: Wired) =>
+  usableAmpacity({
+    rules: cec2024,
+    size: input.size ?? "10 AWG",
+    wiring: awgWiring(input),
+    phases: 1,
+  });
+
+interface Enlarged {
+  readonly amperes: number;
+  readonly minimum: AwgSize;
+  readonly conductor: AwgSize;
+}
+const enlarged = (rules: CircuitRules<"awg">, i: Enlarged) =>
+  equipmentGrounding({
+    rules,
+    material: "copper",
+    deviceRating: q.ampere(i.amperes),
+    minimumConductor: i.minimum,
+    conductor: i.conductor,
+  }).size;

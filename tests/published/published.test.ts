@@ -6,7 +6,7 @@ import { type CheckFile, compare, type Evaluators } from "./check.ts";
 const files = readdirSync(import.meta.dirname).filter((name) =>
   name.endsWith(process.env.MODULE ? `${process.env.MODULE}.json` : ".json"),
 );
-const standings = ["published", "computed", "from memory", "common practice"];
+const standings = ["published", "secondary", "computed", "from memory", "common practice"];
 
 for (const file of files) {
   const { module, checks }: CheckFile = JSON.parse(
