@@ -1,29 +1,35 @@
 // What does a whole log of a nitrogen test prove?
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover logs in which gas was fed in or let out: start the log after the last change.
-import { statement } from "../assessment/assessment.ts";
 import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
+import { coverage } from "./decide.ts";
 import { expected, statesOf } from "./drop.ts";
+import { shown } from "./figures.ts";
 import { fitLog } from "./fit-log.ts";
-import { coverage, judge } from "./judge.ts";
+import { judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
 import { pointsOf, sum } from "./log-points.ts";
+import { doubtsOf } from "./plausible.ts";
 import { stillPressure } from "./pressure-still.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
 import {
   barometerAssumption,
   barometerDrift,
+  gasOf,
   type PressureTestSetup,
+  type State,
   sameKind,
   setupOf,
   stateOf,
 } from "./setup.ts";
+import { say } from "./statements.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A row of a log: a reading with its time. Source: none; the library's own type. */
@@ -103,13 +109,13 @@ export interface LogAssessment extends PressureTestAssessment {
 export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const { readings, criterion, confidence } = objectOf("test", test);
   const setup = setupOf(test);
-  const { errors, volumes, beta, expansion } = setup;
+  const { errors, beta, expansion } = setup;
   if (!Array.isArray(readings)) {
     const allowed = "a list of readings";
     throw new InvalidInputError({ argument: "readings", value: describe(readings), allowed });
   }
   let isGauge = true;
-  const states = readings
+  const read = readings
     .map((reading: LogReading, i) => {
       const path = `readings[${i}]`;
       const state = stateOf(path, reading, setup);
@@ -121,32 +127,63 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
       return state;
     })
     .sort((a, b) => a.elapsed - b.elapsed);
-  const [first, last] = [states[0], states.at(-1)];
-  if (!first || !last || last.elapsed === first.elapsed) {
+  if (read.length < 2 || (read.at(-1) as State).elapsed === (read[0] as State).elapsed) {
     const allowed = "readings at two different times or more";
     const value = `${readings.length} readings`;
     throw new InvalidInputError({ argument: "readings", value, allowed });
   }
+  const gas = gasOf(test, setup, read);
+  const { states, volumes } = gas;
+  const [first, last] = [states[0], states.at(-1)] as [State, State];
   const seconds = last.elapsed - first.elapsed;
-  const assumptions = [...setup.assumptions];
+  const assumptions = [...setup.assumptions, ...gas.assumptions];
   let barometer = 0;
   if (isGauge && readings.some(({ atmosphere }) => atmosphere === undefined)) {
     barometer = barometerDrift(seconds);
     assumptions.push(barometerAssumption(barometer));
   }
   const log = pointsOf(states, volumes, beta);
-  const sources = errorSources(log, errors, expansion, barometer);
+  const sources = errorSources(log, { errors, gas, seconds, barometer, expansion });
   const fit = fitLog(
     log.points.map(({ t }) => t / seconds),
     log.points.map(({ level }) => level),
     sources,
   );
-  const volume = sum(volumes);
+  const volume = sum(setup.volumes);
   const { unit } = (readings[0] as LogReading).pressure;
+  const limit = limitOf(criterion, seconds, volume, first.pressure - first.atmosphere);
+  const misfit = Number(fit.misfit.toPrecision(3));
+  const doubts = doubtsOf(test, errors, {
+    first,
+    highest: states.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
+    seconds,
+  });
+  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up,
+  // or the gauge may have been shut off.
+  doubts.push(
+    ...stillPressure(
+      readings.map(({ pressure }: LogReading) => pressure.si),
+      errors.pressure.step * Math.sqrt(12),
+      log.points,
+      sources,
+      coverage(confidence).k,
+      unit.difference,
+    ),
+  );
+  if (misfit > 2) {
+    const reason = say("pressure-test.log-misfit", { misfit });
+    doubts.push({ reason, action: say("pressure-test.look-at-plot") });
+  }
+  const now = fit.start - last.pressure;
+  if (limit && now > limit.drop) {
+    const values = { drop: shown(now, unit.difference), limit: shown(limit.drop, unit.difference) };
+    const reason = say("pressure-test.last-reading-above-limit", values);
+    doubts.push({ reason, action: say("pressure-test.read-again") });
+  }
   const verdict = judge({
     drop: fit.drop,
     shares: fit.shares,
-    limit: limitOf(criterion, seconds, volume),
+    limit,
     first,
     last,
     isGauge,
@@ -156,30 +193,14 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     volume,
     volumeError: errors.volume,
     densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
+    doubts,
+    asksElsewhere: gas.asksElsewhere,
     assumptions,
     unit: unit.difference,
   });
-  const misfit = Number(fit.misfit.toPrecision(3));
-  const text =
-    "The readings scatter {misfit} times as much as the stated errors explain: look at the plot for gas fed in, a valve, sun or a wrong row.";
-  const strange = misfit > 2 ? [statement("log-misfit", text, { misfit })] : [];
-  const still = stillPressure(
-    readings.map(({ pressure }: LogReading) => pressure.si),
-    test.instruments.pressure.resolution?.si ?? 0,
-    log.points,
-    sources,
-    coverage(confidence).k,
-    unit.difference,
-  );
-  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up,
-  // or the gauge may have been shut off.
-  const doubts = [...still, ...strange];
-  const isOpen = doubts.length > 0 && verdict.outcome === "pass";
-  return {
+  return frozen({
     ...verdict,
-    ...(isOpen && { outcome: "inconclusive" as const }),
     ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
-    reasons: isOpen ? [...doubts, ...verdict.reasons] : [...verdict.reasons, ...doubts],
     misfit,
     corrected: log.points.map(({ t, level }) => {
       const shown = (level - (isGauge ? last.atmosphere : 0)) / 1e3;
@@ -190,5 +211,5 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
           : kPaa(shown).as(unit as typeof kPaa)) as TestPressure,
       };
     }),
-  };
+  });
 }

@@ -3,17 +3,22 @@
 // Does not cover a log of many readings (assess-pressure-log.ts) or where a leak is.
 import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { budget, drop, expected, statesOf } from "./drop.ts";
 import { judge } from "./judge.ts";
+import { sum } from "./log-points.ts";
+import { doubtsOf } from "./plausible.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
 import {
   barometerAssumption,
   barometerDrift,
+  gasOf,
   type PressureTestSetup,
+  type State,
   sameKind,
   setupOf,
   stateOf,
@@ -39,21 +44,26 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
 }
 
 /**
- * Judges a nitrogen test by its first and last reading: leak proven, tight to a stated limit, or
- * undecided with what would decide it.
+ * Judges a nitrogen test by its first and last reading. A pass is proof: a drop of the limit is excluded, no
+ * leak is proven, and the readings were a test at all. Everything else says what to do next.
  *
- * The corrected drop is what is missing from the pressure of real nitrogen at the last temperature. It
- * passes when drop plus expanded uncertainty stay within `criterion`, fails when drop less expanded
- * uncertainty exceed it. A limit of more than 5 % of the fill pressure passes nothing (common practice, no
- * source). Without a criterion a drop beyond its uncertainty is a proven leak, and anything else is
- * `inconclusive`, "no leak above X was seen": that no leak was proven is no pass. The reasons say what
- * temperature and barometer change by themselves, and what is left.
+ * The corrected drop is what is missing from the pressure of real nitrogen at the last temperature. The limit
+ * is the `criterion`, at most 1 % of the fill pressure (common practice, no source). Drop plus expanded
+ * uncertainty within it: `pass`, unless a leak is proven (drop larger than its expanded uncertainty); a leak
+ * that the limit allows is `inconclusive`. Drop less expanded uncertainty above it: `fail`; so is a leak
+ * without a limit, and one beyond chance that may be above it. Without a criterion nothing passes.
  *
- * Assumes one gauge and one thermometer for both readings, unless stated otherwise.
+ * A hold below 10 min or of unknown length, one in which 1 % of the fill pressure an hour would not move the
+ * gauge by its step, a fill below what manual or refrigerant require or above what is marked, and instruments
+ * without error cannot pass.
+ *
+ * Assumes one gauge and one thermometer for both readings, unless stated otherwise. What decides most and is
+ * often not stated is assumed on the safe side: how long after the fill the first reading was taken
+ * (`sinceFill`), and whether part of the tubing lies elsewhere (`elsewhere`).
  *
  * @param test - `start` and `end` (pressure, temperature, elapsed time, atmosphere), `instruments`,
- * `atmosphere` (20 kPa to 120 kPa, `absolutePressure`), and where known `volume`, `criterion`, `wall`,
- * `confidence`.
+ * `atmosphere` (20 kPa to 120 kPa, `absolutePressure`), and where known `volume`, `criterion`, `sinceFill`,
+ * `elsewhere`, `required`, `wall`, `refrigerant`, `confidence`.
  * @returns Outcome, corrected drop ± expanded uncertainty and its budget, leak rate where volume and time
  * are known, the smallest leak that could have shown, the further hold that would decide.
  * @throws {@link OutOfRangeError} beyond the range of the nitrogen equation (6 MPa, −40 °C to 70 °C).
@@ -89,17 +99,18 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
 export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const { start, end, criterion, confidence } = objectOf("test", test);
   const setup = setupOf(test);
-  const { errors, volumes, beta, expansion } = setup;
-  const first = stateOf("start", start, setup);
-  const last = stateOf("end", end, setup);
+  const { errors, beta, expansion } = setup;
+  const read = [stateOf("start", start, setup), stateOf("end", end, setup)];
   const isGauge = sameKind("end.pressure", start, end);
+  const gas = gasOf(test, setup, read);
+  const [first, last] = gas.states as [State, State];
   const seconds = end.elapsed === undefined ? 0 : last.elapsed - first.elapsed;
   if (seconds < 0 || (end.elapsed !== undefined && seconds === 0)) {
     const allowed = "a time after the start";
     throw new InvalidInputError({ argument: "end.elapsed", value: `${end.elapsed}`, allowed });
   }
-  const states = statesOf(first, last, volumes, beta);
-  const assumptions = [...setup.assumptions];
+  const states = statesOf(first, last, gas.volumes, beta);
+  const assumptions = [...setup.assumptions, ...gas.assumptions];
   let barometer = 0;
   if (isGauge && end.atmosphere === undefined) {
     barometer = barometerDrift(seconds);
@@ -107,11 +118,12 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   }
   const sealed = expected(states);
   const expectedPressure = sealed - (isGauge ? last.atmosphere : 0);
-  const volume = volumes.reduce((sum, v) => sum + v, 0);
+  const volume = sum(setup.volumes);
+  const highest = Math.max(first.pressure - first.atmosphere, last.pressure - last.atmosphere);
   const verdict = judge({
     drop: drop(states),
-    shares: budget(states, errors, barometer, expansion),
-    limit: limitOf(criterion, seconds, volume),
+    shares: budget(states, { errors, gas, seconds, barometer, expansion }),
+    limit: limitOf(criterion, seconds, volume, first.pressure - first.atmosphere),
     first,
     last,
     isGauge,
@@ -120,15 +132,17 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     seconds,
     volume,
     volumeError: errors.volume,
-    densityPerPascal: slopeAt(states.p2, zones(states.T2, volumes), beta),
+    densityPerPascal: slopeAt(states.p2, zones(states.T2, gas.volumes), beta),
+    doubts: doubtsOf(test, errors, { first, highest, seconds }),
+    asksElsewhere: gas.asksElsewhere,
     assumptions,
     unit: end.pressure.unit.difference,
   });
-  return {
+  return frozen({
     expectedPressure: (isGauge
       ? kPag(expectedPressure / 1e3).as(end.pressure.unit as typeof kPag)
       : kPaa(expectedPressure / 1e3).as(end.pressure.unit as typeof kPaa)) as TestPressure,
     ...verdict,
     ...refrigerantLoss(test, verdict, (states.p1 + states.p2) / 2, states.T2),
-  };
+  });
 }

@@ -1,4 +1,4 @@
-// How large a drop is allowed? The stated limit of a test, turned into a drop over its duration.
+// How large a drop has to be excluded? The stated limit of a test, as a drop over its duration, with a ceiling.
 // Follows ISO 3529-1 (throughput: pressure times volume per time) and JCGM 106:2012 (a limit is stated).
 // Does not cover "no drop at all": no instrument can show it.
 import { describe, siOf } from "../quantity/check.ts";
@@ -11,7 +11,7 @@ import type { Quantity } from "../quantity/quantity.ts";
  * Source: none; the library's own type.
  */
 export interface DropLimit {
-  /** Largest drop, above 0; one of more than 5 % of the fill pressure passes nothing. */
+  /** Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %. */
   readonly maximumDrop: Quantity<"pressureDifference">;
   /** The time for which the drop is allowed, so that the limit is a rate; the whole test when left out. */
   readonly per?: Quantity<"duration">;
@@ -23,42 +23,38 @@ export interface DropLimit {
  * Source: none; the library's own type.
  */
 export interface LeakLimit {
-  /** Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 5 % of the fill pressure go in the test, or in a day, passes nothing. */
+  /** Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %. */
   readonly maximumLeakRate: Quantity<"throughput">;
 }
 
 /** A stated limit; without one a test cannot pass. Source: JCGM 106:2012, 3.3. */
 export type PressureTestCriterion = DropLimit | LeakLimit;
 
-/** The limit as a drop over this test, Pa; whether it grows with time; whether it hangs on the volume. */
+/** The limit as a drop over this test, Pa: as stated, and with the ceiling; whether it grows with time; whether it hangs on the volume. */
 export interface Limit {
   readonly drop: number;
+  readonly stated: number;
   readonly isRate: boolean;
   readonly isLeak: boolean;
 }
 
 /**
- * The largest part of the fill pressure that a limit may give away and still say something about tightness:
- * as much as 15 K of weather move it, where field practice accepts no drop at all. Common practice, no source.
+ * The largest part of the fill pressure that any test may leave open: as much as 3 K of weather move it, where
+ * field practice accepts no drop at all. Common practice, no source.
  */
-const LOOSEST = 0.05;
-const DAY = 86_400;
-
-/** The loosest limit on a test that has so much to lose, Pa, over this test; of a rate, in at most a day. */
-export function loosest({ isRate }: Limit, available: number, seconds: number): number {
-  return LOOSEST * available * (isRate ? Math.max(1, seconds / DAY) : 1);
-}
+const CEILING = 0.01;
 
 const positive = {
   above: 0,
   hint: "No instrument can show that nothing at all was lost: state a limit that it can show",
 };
 
-/** The limit over a test of some seconds (0 when unknown) and m³ (0 when unknown). */
+/** The limit over a test of some seconds and m³ (0 when unknown) that was filled to a gauge pressure, Pa. */
 export function limitOf(
   criterion: PressureTestCriterion | undefined,
   seconds: number,
   volume: number,
+  fill: number,
 ): Limit | undefined {
   if (criterion === undefined) return undefined;
   const { maximumDrop, per, maximumLeakRate } = (criterion ?? {}) as Partial<DropLimit & LeakLimit>;
@@ -67,19 +63,26 @@ export function limitOf(
     const hint = "The stated limit is a rate, which needs it";
     throw new InvalidInputError({ argument, value: "nothing", allowed: "a value above 0", hint });
   };
+  const of = (stated: number, isRate: boolean, isLeak: boolean): Limit => {
+    const drop = Math.min(stated, ceilingOf(fill));
+    return { drop, stated, isRate: isRate && drop === stated, isLeak: isLeak && drop === stated };
+  };
   if (maximumLeakRate !== undefined) {
     const rate = siOf("criterion.maximumLeakRate", maximumLeakRate, "throughput", positive);
     need("end.elapsed", seconds);
     need("volume", volume);
-    return { drop: (rate * seconds) / volume, isRate: true, isLeak: true };
+    return of((rate * seconds) / volume, true, true);
   }
   if (maximumDrop === undefined) {
     const allowed = "maximumDrop or maximumLeakRate";
     throw new InvalidInputError({ argument: "criterion", value: describe(criterion), allowed });
   }
   const drop = siOf("criterion.maximumDrop", maximumDrop, "pressureDifference", positive);
-  if (per === undefined) return { drop, isRate: false, isLeak: false };
+  if (per === undefined) return of(drop, false, false);
   const time = siOf("criterion.per", per, "duration", { above: 0 });
   need("end.elapsed", seconds);
-  return { drop: (drop * seconds) / time, isRate: true, isLeak: false };
+  return of((drop * seconds) / time, true, false);
 }
+
+/** The largest limit of a fill, Pa; 0 for one that is not above the atmosphere. */
+export const ceilingOf = (fill: number): number => CEILING * Math.max(0, fill);

@@ -2,8 +2,9 @@
 // Follows JCGM 100:2008, eq. 10, with the errors common to both readings moved together (5.2.4).
 // Does not cover a whole log: that is regression in fit-log.ts.
 import { chargeAt, pressureOf, zones } from "./charge.ts";
+import { warmthAt } from "./gas-errors.ts";
 import type { TestErrors } from "./instruments.ts";
-import type { State } from "./setup.ts";
+import type { Gas, State } from "./setup.ts";
 
 /** Two states of the test, everything in SI; pressures absolute. */
 export interface TwoStates {
@@ -39,21 +40,22 @@ export interface Share {
 
 /**
  * A part of the uncertainty of the drop: reading the gauge, its wander, its common error, reading the
- * thermometer, its common error, how well it follows the gas, the barometer, the walls, the volumes of
+ * thermometer, its common error, how well it follows the gas, what is left of the warmth of the fill, the barometer, the walls, the volumes of
  * the zones, the scatter of a log.
  *
  * Source: none; the library's own names.
  */
 export type UncertaintyPart =
-  | "gauge reading"
-  | "gauge drift"
-  | "gauge error"
-  | "thermometer reading"
-  | "thermometer error"
-  | "gas temperature"
+  | "gauge-reading"
+  | "gauge-drift"
+  | "gauge-error"
+  | "thermometer-reading"
+  | "thermometer-error"
+  | "gas-temperature"
+  | "settling"
   | "barometer"
-  | "wall expansion"
-  | "zone volumes"
+  | "wall-expansion"
+  | "zone-volumes"
   | "scatter";
 
 /** Absolute pressure to expect in the second state. */
@@ -69,53 +71,86 @@ export function drop(states: TwoStates): number {
 const shift = (list: readonly number[], by: number, at?: number) =>
   list.map((v, i) => (at === undefined || at === i ? v + by : v));
 
+/** What the budget needs besides the states; `seconds` 0 when unknown. */
+export interface Open {
+  readonly errors: TestErrors;
+  readonly gas: Gas;
+  readonly seconds: number;
+  readonly barometer: number;
+  readonly expansion: number;
+}
+
 /** The budget of the drop: half the change of the answer when an error moves by ± its uncertainty. */
-export function budget(
-  states: TwoStates,
-  errors: TestErrors,
-  barometer: number,
-  expansion: number,
-): Share[] {
+export function budget(states: TwoStates, open: Open): Share[] {
   const { p1, p2, T1, T2, volumes, beta } = states;
-  const { pressure: p, temperature: T, volume } = errors;
+  const { errors, gas, barometer, expansion } = open;
+  const { pressure: p, temperature: T } = errors;
+  // Half a day where the time is unknown: as far as air moves.
+  const seconds = open.seconds || 43_200;
   const half = (move: (e: number) => Partial<TwoStates>, u: number) =>
     u === 0 ? 0 : (drop({ ...states, ...move(u) }) - drop({ ...states, ...move(-u) })) / 2;
   const root = (...shares: number[]) => Math.hypot(...shares);
-  /** Independent errors of every temperature of both readings. */
+  // The zone elsewhere is the last and has no thermometer; one reading may have one temperature for all the others.
+  const isSplit = gas.elsewhere > 0;
+  const seen = (list: readonly number[]) => list.length - (isSplit ? 1 : 0);
+  const all = (list: readonly number[], e: number) =>
+    list.map((v, z) => (z < seen(list) ? v + e : v));
+  const zonesOf = (list: readonly number[]) => list.slice(0, seen(list)).map((_, z) => z);
+  /** Independent errors of every temperature that was read, of both readings. */
   const temperatures = (u: number) =>
     root(
-      ...T1.map((_, i) => half((e) => ({ T1: shift(T1, e, i) }), u)),
-      ...T2.map((_, i) => half((e) => ({ T2: shift(T2, e, i) }), u)),
+      ...zonesOf(T1).map((z) => half((e) => ({ T1: shift(T1, e, z) }), u)),
+      ...zonesOf(T2).map((z) => half((e) => ({ T2: shift(T2, e, z) }), u)),
     );
+  const swings = zonesOf(T2).map(
+    (z) => (T2[z] as number) - (T1[Math.min(z, seen(T1) - 1)] as number),
+  );
+  const swing = swings.reduce((sum, K) => sum + Math.abs(K), 0) / swings.length;
+  const settled = gas.warmth.map(
+    (part) =>
+      warmthAt(part, gas.sinceFill) -
+      (open.seconds > 0 ? warmthAt(part, gas.sinceFill + seconds) : 0),
+  );
   const shares: Share[] = [
     {
-      part: "gauge reading",
+      part: "gauge-reading",
       u: root(
         half((e) => ({ p1: p1 + e }), p.each),
         p.each,
       ),
     },
-    { part: "gauge drift", u: p.between },
+    { part: "gauge-drift", u: p.between + p.perKelvin * swing },
     {
       // The common error may be an offset or a scale error: both nearly cancel.
-      part: "gauge error",
+      part: "gauge-error",
       u: root(
         half((e) => ({ p1: p1 + e, p2: p2 + e }), p.common),
         half((e) => ({ p1: p1 + e, p2: p2 * (1 + e / p1) }), p.common),
       ),
     },
-    { part: "thermometer reading", u: temperatures(T.each) },
+    { part: "thermometer-reading", u: temperatures(T.each) },
     {
-      part: "thermometer error",
-      u: half((e) => ({ T1: shift(T1, e), T2: shift(T2, e) }), T.common),
+      part: "thermometer-error",
+      u: half((e) => ({ T1: all(T1, e), T2: all(T2, e) }), T.common),
     },
-    { part: "gas temperature", u: temperatures(T.between) },
-    { part: "barometer", u: barometer },
-    { part: "wall expansion", u: half((e) => ({ beta: beta + e }), expansion) },
     {
-      part: "zone volumes",
+      part: "gas-temperature",
       u: root(
-        ...volumes.map((v, i) => half((e) => ({ volumes: shift(volumes, e * v, i) }), volume)),
+        temperatures(gas.between),
+        ...swings.map((K, z) => half((e) => ({ T2: shift(T2, e, z) }), gas.missed * K)),
+        half((e) => ({ T2: all(T2, e) }), gas.unseen(seconds)),
+        isSplit ? half((e) => ({ T2: shift(T2, e, T2.length - 1) }), gas.change(seconds)) : 0,
+      ),
+    },
+    { part: "settling", u: root(...settled.map((K) => half((e) => ({ T1: shift(T1, e) }), K))) },
+    { part: "barometer", u: barometer },
+    { part: "wall-expansion", u: half((e) => ({ beta: beta + e }), expansion) },
+    {
+      part: "zone-volumes",
+      u: root(
+        ...volumes.map((v, i) =>
+          half((e) => ({ volumes: shift(volumes, e * v, i) }), gas.zoneError),
+        ),
       ),
     },
   ];

@@ -5,14 +5,15 @@ import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
-import { budget, combined, expected, type TwoStates } from "./drop.ts";
-import { coverage } from "./judge.ts";
+import { coverage } from "./decide.ts";
+import { budget, combined, expected, type Share, statesOf } from "./drop.ts";
 import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } from "./reading.ts";
-import { barometerDrift, type PressureTestSetup, setupOf } from "./setup.ts";
+import { barometerDrift, gasOf, type PressureTestSetup, type State, setupOf } from "./setup.ts";
 import type { UncertaintyShare } from "./verdict.ts";
 
 /** What the hold is planned for. Source: none; the library's own type. */
-export interface HoldPlan extends Omit<PressureTestSetup, "criterion" | "refrigerant"> {
+export interface HoldPlan
+  extends Omit<PressureTestSetup, "criterion" | "refrigerant" | "required"> {
   /** The smallest leak that should show, as nitrogen at the test pressure, above 0. */
   readonly leakRate: Quantity<"throughput">;
   /** Pressure after the fill. */
@@ -69,28 +70,34 @@ export interface HoldTime {
  */
 export function holdTime(plan: HoldPlan): HoldTime {
   const { pressure, temperature, laterTemperature } = objectOf("plan", plan);
-  const { errors, volumes, beta, expansion, atmosphere } = setupOf(plan);
+  const setup = setupOf(plan);
+  const { errors, volumes, beta, expansion, atmosphere } = setup;
   const Q = siOf("leakRate", plan.leakRate, "throughput", { above: 0 });
   const V = volumes.reduce((sum, v) => sum + v, 0);
   if (V === 0) {
     throw new InvalidInputError({ argument: "volume", value: "nothing", allowed: "a volume" });
   }
-  const sealed: TwoStates = {
-    p1: absoluteSi("pressure", pressure, atmosphere),
-    T1: temperaturesSi("temperature", temperature, volumes),
-    p2: 0,
-    T2: temperaturesSi("laterTemperature", laterTemperature, volumes),
-    volumes,
-    beta,
-  };
+  const p1 = absoluteSi("pressure", pressure, atmosphere);
+  const at = (argument: string, T: TestTemperature): State => ({
+    pressure: p1,
+    temperatures: temperaturesSi(argument, T, volumes),
+    elapsed: 0,
+    atmosphere,
+  });
+  const gas = gasOf(plan, setup, [
+    at("temperature", temperature),
+    at("laterTemperature", laterTemperature),
+  ]);
+  const [first, last] = gas.states as [State, State];
+  const sealed = statesOf(first, last, gas.volumes, beta);
   const states = { ...sealed, p2: expected(sealed) };
   const { k } = coverage(plan.confidence);
   let seconds = 3600;
-  let shares = budget(states, errors, 0, expansion);
-  // The barometer's share grows with the time that is asked for: a few rounds settle it.
+  let shares: Share[] = [];
+  // Some shares grow with the time that is asked for: a few rounds settle it.
   for (let round = 0; round < 20; round++) {
-    const drift = pressure.kind === "gaugePressure" ? barometerDrift(seconds) : 0;
-    shares = budget(states, errors, drift, expansion);
+    const barometer = pressure.kind === "gaugePressure" ? barometerDrift(seconds) : 0;
+    shares = budget(states, { errors, gas, seconds, barometer, expansion });
     seconds = (V * k * combined(shares)) / Q;
   }
   const { difference } = pressure.unit;

@@ -27,11 +27,13 @@ export {
   type GaugeChange,
   type TemperatureChange,
 } from "./expected-test-pressure.ts";
+export type { GasElsewhere } from "./gas-errors.ts";
 export { type HoldRule, holdRules, type RuleStanding } from "./hold-rules.ts";
 export { type HoldPlan, type HoldTime, holdTime } from "./hold-time.ts";
 export type { GasThermometer, TestGauge, TestInstruments } from "./instruments.ts";
 export { type LeakGas, leakGas } from "./leak-gas.ts";
 export { type NitrogenCylinder, type NitrogenNeed, nitrogenNeeded } from "./nitrogen-needed.ts";
+export type { TestRequirement } from "./plausible.ts";
 export {
   type MarkedLimit,
   type PressurizationPlan,
@@ -47,6 +49,12 @@ export {
 } from "./refrigerant-equivalent.ts";
 export { type LeakingGas, type ScaledLeak, scaleLeak } from "./scale-leak.ts";
 export type { PressureTestSetup } from "./setup.ts";
+export type {
+  PressureTestCause,
+  PressureTestStatement,
+  PressureTestStatements,
+  PressureTestWord,
+} from "./statements.ts";
 export {
   compareTemperatureRules,
   type RuleComparison,
@@ -54,4 +62,4 @@ export {
 } from "./temperature-rules.ts";
 export { type TubeRun, testVolume } from "./test-volume.ts";
 export { massFlowOfThroughput, throughputOfDrop } from "./throughput.ts";
-export type { PressureTestAssessment, PressureTestCause, UncertaintyShare } from "./verdict.ts";
+export type { PressureTestAssessment, UncertaintyShare } from "./verdict.ts";

@@ -1,14 +1,13 @@
 // What do the instruments leave open? The errors of a gauge and a thermometer that are read twice.
 // Follows JCGM 100:2008 (GUM), 4.3.7, 5.2 (common errors) and F.2.2.1 (resolution).
 // Does not cover a wrong reading: a thermometer that hangs in the sun has no stated error.
-import type { Assumption } from "../assessment/assessment.ts";
-import { statement } from "../assessment/assessment.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import type { DifferenceOf } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPa } from "../quantity/units/pressure.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
 
 /**
  * The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution,
@@ -17,7 +16,7 @@ import { deltaK } from "../quantity/units/temperature.ts";
  * Source: JCGM 100:2008, 5.2.
  */
 export interface TestGauge extends Instrument<"gaugePressure"> {
-  /** How far zero and hysteresis may wander from the first to the last reading, ±. A quarter of the accuracy, at least one display step, is assumed when left out. */
+  /** How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed. */
   readonly drift?: Quantity<"pressureDifference">;
   /** Two different gauges read start and end, so that their errors do not cancel. */
   readonly separateInstruments?: boolean;
@@ -29,7 +28,7 @@ export interface TestGauge extends Instrument<"gaugePressure"> {
  * Source: JCGM 100:2008, 5.2.
  */
 export interface GasThermometer extends Instrument<"temperature"> {
-  /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag. 0.5 K is assumed when left out. */
+  /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed. */
   readonly followsGasWithin?: Quantity<"temperatureDifference">;
   /** Two different thermometers read start and end, so that their errors do not cancel. */
   readonly separateInstruments?: boolean;
@@ -49,46 +48,51 @@ export interface TestInstruments {
   readonly volumeUncertainty?: Quantity<"ratio">;
 }
 
-/**
- * Standard uncertainties in SI: of one reading, made of its display step and the rest that is random;
- * common to all readings; and of wandering in between.
- */
+/** Standard uncertainties in SI: of one reading, made of its display step and the rest that is random; common to all. */
 export interface ReadingErrors {
   readonly each: number;
   readonly step: number;
   readonly random: number;
   readonly common: number;
-  readonly between: number;
 }
 
-/** Pressure, temperature (between: of each reading) and volume errors, and what was assumed for them. */
+/** Pressure, temperature and volume errors, and what was assumed for them. */
 export interface TestErrors {
-  readonly pressure: ReadingErrors;
+  /** With its wandering from the first to the last reading, and more of it for each kelvin of swing. */
+  readonly pressure: ReadingErrors & { readonly between: number; readonly perKelvin: number };
   readonly temperature: ReadingErrors;
   readonly volume: number;
-  readonly assumptions: readonly Assumption[];
+  /** Neither accuracy nor step nor repeatability is above 0. */
+  readonly isGaugeExact: boolean;
+  readonly isThermometerExact: boolean;
+  readonly assumptions: readonly PressureTestStatement[];
 }
 
 /** A rectangular distribution of limits ±a has the standard deviation a/√3 (JCGM 100:2008, 4.3.7). */
 const rectangular = (limit: number) => limit / Math.sqrt(3);
 
+const isExact = ({ each, common }: ReadingErrors) => each === 0 && common === 0;
+
 /** Reads and checks the instruments. */
 export function errorsOf(instruments: TestInstruments): TestErrors {
   const { pressure, temperature, volumeUncertainty } = objectOf("instruments", instruments);
-  const assumptions: Assumption[] = [];
+  const assumptions: PressureTestStatement[] = [];
 
   const gauge = objectOf("instruments.pressure", pressure);
   const p = parts<"gaugePressure">("instruments.pressure", gauge, kPa);
   const step = gauge.resolution?.si ?? 0;
-  let drift = Math.max((gauge.accuracy?.si ?? 0) / 4, step); // common practice, no source
+  const accuracy = gauge.accuracy?.si ?? 0;
+  let drift = Math.max(accuracy / 4, step); // common practice, no source
+  let perKelvin = accuracy * 0.02; // thermal zero shift of pressure sensors, from memory
   if (gauge.drift !== undefined) {
     drift = siOf("instruments.pressure.drift", gauge.drift, "pressureDifference", { min: 0 });
-  } else if (gauge.separateInstruments) drift = 0;
+    perKelvin = 0;
+  } else if (gauge.separateInstruments) drift = perKelvin = 0;
   else if (drift > 0) {
     const { unit } = (gauge.accuracy ?? gauge.resolution) as Quantity<"pressureDifference">;
     const shown = kPa(drift / 1e3).as(unit);
     assumptions.push(
-      statement("gauge-drift", "The gauge's zero wandered by no more than ±{drift}.", {
+      say("pressure-test.gauge-drift", {
         drift: shown,
       }),
     );
@@ -101,25 +105,16 @@ export function errorsOf(instruments: TestInstruments): TestErrors {
     flagOf(`instruments.${name}.separateInstruments`, separateInstruments);
   }
   const T = parts<"temperature">(path, probe, deltaK);
-  let follows = 0.5; // K; common practice, no source
-  if (probe.followsGasWithin !== undefined) {
-    const name = `${path}.followsGasWithin`;
-    follows = siOf(name, probe.followsGasWithin, "temperatureDifference", { min: 0 });
-  } else {
-    assumptions.push(
-      statement("follows-gas", "The thermometer followed the gas within ±{within}.", {
-        within: deltaK(follows),
-      }),
-    );
-  }
   const volume =
     volumeUncertainty === undefined
       ? 0
       : siOf("instruments.volumeUncertainty", volumeUncertainty, "ratio", { min: 0, below: 1 });
   return {
-    pressure: { ...p, between: rectangular(drift) },
-    temperature: { ...T, between: rectangular(follows) },
+    pressure: { ...p, between: rectangular(drift), perKelvin: rectangular(perKelvin) },
+    temperature: T,
     volume,
+    isGaugeExact: isExact(p) && drift === 0,
+    isThermometerExact: isExact(T),
     assumptions,
   };
 }
@@ -129,7 +124,7 @@ function parts<K extends "gaugePressure" | "temperature">(
   path: string,
   instrument: Instrument<K> & { readonly separateInstruments?: boolean },
   unit: Unit<DifferenceOf<K>>,
-): Omit<ReadingErrors, "between"> {
+): ReadingErrors {
   standardUncertainty(instrument, unit, path); // refuses what is no instrument
   const { accuracy, resolution, repeatability, separateInstruments } = instrument;
   const limits = rectangular(accuracy?.si ?? 0);

@@ -1,8 +1,8 @@
 // How do gauge and thermometer err from point to point of a log? Their covariance, part by part.
 // Follows JCGM 100:2008, 5.2 and F.1.2; the memory times are common practice, no source.
 // Does not cover errors beyond the stated ones: those show as misfit and widen the result.
-import type { UncertaintyPart } from "./drop.ts";
-import type { TestErrors } from "./instruments.ts";
+import type { Open, UncertaintyPart } from "./drop.ts";
+import { warmthAt } from "./gas-errors.ts";
 import { type LogPoint, type LogPoints, sum } from "./log-points.ts";
 
 /** A part of the errors: covariance of points i and j, Pa². */
@@ -16,109 +16,174 @@ export interface ErrorSource {
  * the whole stated distance. Set so that 95 % intervals cover a hidden truth in a simulated study.
  */
 const WANDER = [1200, 7200];
-/** Lag of the thermometer, s, and share of the swing that it misses, that are always thought possible. */
-const LAG = 120;
+/** Share of the swing that a thermometer misses that is always thought possible. */
 const MISSED = 0.03;
 
-/** Every part of the errors of a log. `barometer` is the standard uncertainty of its change, Pa. */
-export function errorSources(
-  { points, variance }: LogPoints,
-  { pressure: p, temperature: T, volume }: TestErrors,
-  expansion: number,
-  barometer: number,
-): ErrorSource[] {
-  const seconds = (points.at(-1) as LogPoint).t - (points[0] as LogPoint).t;
-  const times = points.map(({ t }) => t);
-  const zones = (points[0] as LogPoint).T.map((_, z) => z);
-  const sources: ErrorSource[] = [];
-  const add = (part: UncertaintyPart, covariance: ErrorSource["covariance"]) =>
-    sources.push({ part, covariance });
-  /** One unknown factor of standard deviation 1 times a known course. */
-  const along = (part: UncertaintyPart, course: readonly number[]) =>
-    add(part, (i, j) => (course[i] as number) * (course[j] as number));
-  /** Errors with a memory: alike near in time, independent far apart. */
-  const wander = (part: UncertaintyPart, size: readonly number[], memory: number) =>
-    add(
-      part,
-      (i, j) =>
-        (size[i] as number) *
-        (size[j] as number) *
-        Math.exp(-Math.abs((times[i] as number) - (times[j] as number)) / memory),
-    );
-  /** Errors of single rows: they average out within a point. */
-  const single = (part: UncertaintyPart, of: (point: LogPoint) => number) => {
-    const variances = points.map((point) => of(point) / point.count);
-    add(part, (i, j) => (i === j ? (variances[i] as number) : 0));
-  };
-  const kelvins = ({ perKelvin }: LogPoint) => Math.hypot(...perKelvin) * T.random;
+/** Every part of the errors of a log. */
+export function errorSources(log: LogPoints, open: Open): ErrorSource[] {
+  const seen = first(log.points).T.length - (open.gas.elsewhere > 0 ? 1 : 0);
+  return [...instrumentSources(log, open, seen), ...gasSources(log, open, seen)];
+}
 
-  single("gauge reading", () => p.random ** 2);
-  single("thermometer reading", (point) => kelvins(point) ** 2);
-  single("scatter", (point) => Math.max(0, variance - p.random ** 2 - kelvins(point) ** 2));
-  wander(
-    "gauge reading",
-    points.map(() => p.step),
-    holds(
-      p.step,
-      points.map(({ raw }) => raw),
+/** One unknown factor of standard deviation 1 times a known course. */
+const along = (part: UncertaintyPart, course: readonly number[]): ErrorSource => ({
+  part,
+  covariance: (i, j) => (course[i] as number) * (course[j] as number),
+});
+
+/** Errors with a memory: alike near in time, independent far apart. */
+const wander = (
+  part: UncertaintyPart,
+  times: readonly number[],
+  size: readonly number[],
+  memory: number,
+): ErrorSource => ({
+  part,
+  covariance: (i, j) =>
+    (size[i] as number) *
+    (size[j] as number) *
+    Math.exp(-Math.abs((times[i] as number) - (times[j] as number)) / memory),
+});
+
+/** A change that grows like a random walk, to `size` at the last point. */
+const walk = (
+  part: UncertaintyPart,
+  times: readonly number[],
+  size: readonly number[],
+): ErrorSource => {
+  const seconds = (times.at(-1) as number) - (times[0] as number);
+  return {
+    part,
+    covariance: (i, j) =>
+      ((size[i] as number) *
+        (size[j] as number) *
+        Math.min(times[i] as number, times[j] as number)) /
       seconds,
+  };
+};
+
+/** What gauge, thermometers, walls, volumes and barometer leave open. */
+function instrumentSources(
+  { points, variance }: LogPoints,
+  open: Open,
+  seen: number,
+): ErrorSource[] {
+  const { errors, gas, barometer, expansion } = open;
+  const { pressure: p, temperature: T } = errors;
+  const times = points.map(({ t }) => t);
+  const seconds = (times.at(-1) as number) - (times[0] as number);
+  const measured = ({ perKelvin }: LogPoint) => perKelvin.slice(0, seen);
+  const kelvins = (point: LogPoint) => Math.hypot(...measured(point)) * T.random;
+  /** Errors of single rows: they average out within a point. */
+  const single = (part: UncertaintyPart, of: (point: LogPoint) => number): ErrorSource => {
+    const variances = points.map((point) => of(point) / point.count);
+    return { part, covariance: (i, j) => (i === j ? (variances[i] as number) : 0) };
+  };
+  const swing = Math.max(
+    ...last(points)
+      .T.slice(0, seen)
+      .map((now, z) => Math.abs(now - (first(points).T[z] as number))),
+  );
+  const drift = p.between + p.perKelvin * swing;
+  return [
+    single("gauge-reading", () => p.random ** 2),
+    single("thermometer-reading", (point) => kelvins(point) ** 2),
+    single("scatter", (point) => Math.max(0, variance - p.random ** 2 - kelvins(point) ** 2)),
+    wander(
+      "gauge-reading",
+      times,
+      points.map(() => p.step),
+      holds(
+        p.step,
+        points.map(({ raw }) => raw),
+        seconds,
+      ),
+    ),
+    along(
+      "gauge-drift",
+      times.map((t) => (drift * t) / seconds),
+    ),
+    along(
+      "gauge-error",
+      points.map(({ perPascal }) => p.common * perPascal),
+    ),
+    along(
+      "thermometer-error",
+      points.map((point) => T.common * sum(measured(point))),
+    ),
+    along(
+      "wall-expansion",
+      points.map(({ perBeta }) => perBeta * expansion),
+    ),
+    ...first(points).perVolume.map((_, z) =>
+      along(
+        "zone-volumes",
+        points.map(({ perVolume }) => (perVolume[z] as number) * gas.zoneError),
+      ),
+    ),
+    walk(
+      "barometer",
+      times,
+      points.map(() => barometer),
+    ),
+  ];
+}
+
+/** How far the gas may be from the thermometers, zone by zone, and what no thermometer saw. */
+function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number): ErrorSource[] {
+  const { temperature: T } = errors;
+  const times = points.map(({ t }) => t);
+  const seconds = (times.at(-1) as number) - (times[0] as number);
+  const sources = first(points)
+    .T.slice(0, seen)
+    .flatMap((_, z) => {
+      const course = points.map((point) => point.T[z] as number);
+      const per = points.map((point) => point.perKelvin[z] as number);
+      const mean = sum(course) / points.length;
+      const swing = course.map((value) => value - mean);
+      const scaled = (shape: readonly number[], least: number) => {
+        const size = Math.hypot(...shape) / Math.sqrt(shape.length);
+        const most = Math.min(least * 10, Math.max(least, gas.between / (size || 1)));
+        return shape.map((value, i) => value * most * (per[i] as number));
+      };
+      const near = per.map((c) => c * gas.between);
+      return [
+        wander(
+          "thermometer-reading",
+          times,
+          per.map((c) => c * T.step),
+          holds(T.step, course, seconds),
+        ),
+        ...WANDER.map((memory) => wander("gas-temperature", times, near, memory)),
+        along("gas-temperature", scaled(swing, Math.max(MISSED, gas.missed))),
+        along("gas-temperature", scaled(speeds(times, course), gas.lag)),
+      ];
+    });
+  const whole = points.map(({ perKelvin }) => sum(perKelvin.slice(0, seen)));
+  const unseen = gas.unseen(seconds);
+  sources.push(
+    walk(
+      "gas-temperature",
+      times,
+      whole.map((c) => c * unseen),
     ),
   );
-  along(
-    "gauge drift",
-    times.map((t) => (p.between * t) / seconds),
-  );
-  along(
-    "gauge error",
-    points.map(({ perPascal }) => p.common * perPascal),
-  );
-  along(
-    "thermometer error",
-    points.map(({ perKelvin }) => T.common * sum(perKelvin)),
-  );
-  along(
-    "wall expansion",
-    points.map(({ perBeta }) => perBeta * expansion),
-  );
-  for (const z of zones) {
-    const course = points.map((point) => point.T[z] as number);
-    const per = points.map((point) => point.perKelvin[z] as number);
-    const mean = sum(course) / points.length;
-    const swing = course.map((value) => value - mean);
-    const speed = speeds(times, course);
-    const scaled = (shape: readonly number[], least: number) => {
-      const size = Math.hypot(...shape) / Math.sqrt(shape.length);
-      const most = Math.min(least * 10, Math.max(least, T.between / (size || 1)));
-      return shape.map((value, i) => value * most * (per[i] as number));
-    };
-    wander(
-      "thermometer reading",
-      per.map((c) => c * T.step),
-      holds(T.step, course, seconds),
-    );
-    for (const memory of WANDER) {
-      wander(
-        "gas temperature",
-        per.map((c) => c * T.between),
-        memory,
-      );
-    }
-    along("gas temperature", scaled(swing, MISSED));
-    along("gas temperature", scaled(speed, LAG));
+  if (gas.elsewhere > 0) {
+    const change = gas.change(seconds);
+    const apart = points.map(({ perKelvin }) => (perKelvin[seen] as number) * change);
+    sources.push(walk("gas-temperature", times, apart));
   }
-  (points[0] as LogPoint).perVolume.forEach((_, z) => {
-    along(
-      "zone volumes",
-      points.map(({ perVolume }) => (perVolume[z] as number) * volume),
+  for (const part of gas.warmth) {
+    const course = points.map(
+      ({ t, perKelvin }) => warmthAt(part, gas.sinceFill + t) * sum(perKelvin),
     );
-  });
-  // The barometer's change grows like a random walk.
-  add(
-    "barometer",
-    (i, j) => (barometer ** 2 * Math.min(times[i] as number, times[j] as number)) / seconds,
-  );
+    sources.push(along("settling", course));
+  }
   return sources;
 }
+
+const first = (points: readonly LogPoint[]) => points[0] as LogPoint;
+const last = (points: readonly LogPoint[]) => points.at(-1) as LogPoint;
 
 /** How long a display step holds: the time in which the reading moves on by one. */
 function holds(step: number, list: readonly number[], seconds: number): number {

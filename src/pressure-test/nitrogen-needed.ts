@@ -1,15 +1,17 @@
 // Is there enough nitrogen in the cylinder?
 // Follows Span et al. (2000) through the reduced form: within 1e-5 in the system, 1 % in a cylinder up to
 // 20 MPa and 3 % up to 31 MPa. Does not cover cooling of the cylinder while it empties: let it warm up.
-import { type Caution, statement } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
+import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { kPag } from "../quantity/units/pressure.ts";
-import { cautions } from "./cautions.ts";
+import { dangers } from "./cautions.ts";
 import { chargeAt, pressureOf } from "./charge.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
 
 /** A nitrogen cylinder. Source: none; the library's own type. */
 export interface NitrogenCylinder {
@@ -32,7 +34,7 @@ export interface NitrogenNeed {
   /** What the cylinder shows afterwards; absent when it does not hold enough. */
   readonly cylinderPressureAfter?: Quantity<"gaugePressure">;
   /** What can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Caution<PressureTestStatement | SafetyStatement>[];
 }
 
 /**
@@ -112,12 +114,9 @@ export function nitrogenNeeded(fill: {
         (pressureOf(left, [{ share: 1, temperature: Tc }], 0) - air) / 1e3,
       ).as(cylinder.pressure.unit),
     }),
-    cautions: [
-      ...cautions,
-      statement(
-        "cylinder-cools",
-        "A cylinder that empties fast is cold and shows less: read it again when it is warm.",
-      ),
-    ],
+    cautions: heed<PressureTestStatement | SafetyStatement>([
+      caution("finding", say("pressure-test.cylinder-cools")),
+      ...dangers,
+    ]),
   };
 }

@@ -1,11 +1,12 @@
 // Did the gauge show anything at all? A log whose pressure stands while its temperature moves.
 // Follows JCGM 100:2008, 5.2, for what two rows may differ by; that more is a doubt: common practice, no source.
 // Does not cover a temperature that stood too: that is what a tight system shows.
-import { type Reason, statement } from "../assessment/assessment.ts";
 import type { Unit } from "../quantity/quantity.ts";
-import { shown } from "./judge.ts";
+import { shown } from "./figures.ts";
 import type { ErrorSource } from "./log-errors.ts";
 import { type LogPoint, sum } from "./log-points.ts";
+import type { Doubt } from "./plausible.ts";
+import { say } from "./statements.ts";
 
 const lowest = (list: readonly number[]) => list.reduce((a, b) => Math.min(a, b));
 const highest = (list: readonly number[]) => list.reduce((a, b) => Math.max(a, b));
@@ -21,7 +22,7 @@ export function stillPressure(
   sources: readonly ErrorSource[],
   k: number,
   unit: Unit<"pressureDifference">,
-): Reason[] {
+): Doubt[] {
   // A thousandth of a pascal for what converting units leaves.
   if (highest(pressures) - lowest(pressures) > step + 1e-3) return [];
   // As the pressures stood, the levels move by what the weather would have done.
@@ -31,10 +32,9 @@ export function stillPressure(
   const variance = sum(sources.map(({ covariance: c }) => c(i, i) + c(j, j) - 2 * c(i, j)));
   if (high - low <= k * Math.sqrt(Math.max(0, variance)) + step) return [];
   return [
-    statement(
-      "pressure-still",
-      "The gauge stood still while temperature and barometer alone move the pressure by {moved}: open the valve to the system, release a held display, see that the thermometer follows the gas, and repeat.",
-      { moved: shown(high - low, unit) },
-    ),
+    {
+      reason: say("pressure-test.pressure-still", { moved: shown(high - low, unit) }),
+      action: say("pressure-test.open-to-system"),
+    },
   ];
 }

@@ -2,22 +2,18 @@
 // Follows ANSI/ASHRAE 15 (never above the lower of design pressure and relief setting of a side), the
 // stages of makers' manuals and of UFGS 15182, and Span et al. (2000) for the pressure when it warms up.
 // Does not cover a strength test, which exceeds the design pressure under its own rules.
-import {
-  type Assumption,
-  type Caution,
-  type Citation,
-  cite,
-  type Reason,
-  statement,
-} from "../assessment/assessment.ts";
+import { type Citation, cite } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
+import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { describe, isOfKind, listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPag } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
-import { cautions } from "./cautions.ts";
+import { dangers } from "./cautions.ts";
 import { expected } from "./drop.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
 
 /** A limit that is marked on something under test. Source: none; the library's own type. */
 export interface MarkedLimit {
@@ -59,11 +55,11 @@ export interface PressurizationPlan {
   /** Whether the wanted pressure had to be lowered. */
   readonly lowered: boolean;
   /** Why. */
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly PressureTestStatement[];
   /** What was assumed. */
-  readonly assumptions: readonly Assumption[];
+  readonly assumptions: readonly PressureTestStatement[];
   /** What can hurt someone. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Caution<PressureTestStatement | SafetyStatement>[];
   /** Where the rules come from. */
   readonly sources: readonly Citation[];
 }
@@ -144,7 +140,7 @@ export function pressurizationPlan(plan: {
     return unit(Number((Math.floor(value / step + 1e-6) * step).toPrecision(4)));
   };
   const values = {
-    part: governing.part,
+    part: `pressure-test.marked.${governing.part}` as const,
     limit: governing.pressure,
     fill: whole(gauge(fill)),
     warm: whole(gauge(at(fill, T, warm))),
@@ -157,28 +153,13 @@ export function pressurizationPlan(plan: {
     lowestLimit: governing,
     lowered,
     reasons: [
-      lowered
-        ? statement(
-            "lowered-to-limit",
-            "Stop at {fill}: at the warmest it becomes {warm}, the limit of the {part} ({limit}).",
-            values,
-          )
-        : statement(
-            "below-limit",
-            "{fill} becomes {warm} at the warmest, within the limit of the {part} ({limit}).",
-            values,
-          ),
+      say(lowered ? "pressure-test.lowered-to-limit" : "pressure-test.below-limit", values),
     ],
-    assumptions: [
-      statement("all-limits-given", "Every marked limit of what stays connected was given."),
-    ],
-    cautions: [
-      ...cautions,
-      statement(
-        "no-margin",
-        "The plan leaves no margin for the gauge's error or a relief device that opens early: stop lower by both.",
-      ),
-    ],
+    assumptions: [say("pressure-test.all-limits-given")],
+    cautions: heed<PressureTestStatement | SafetyStatement>([
+      caution("finding", say("pressure-test.no-margin")),
+      ...dangers,
+    ]),
     sources: [
       cite("ashrae-15-2022", "field leak test"),
       pattern === "three stages" ? cite("manufacturer-manuals") : cite("ufgs-15182"),

@@ -1,7 +1,7 @@
 // What does a nitrogen leak mean in grams of refrigerant a year?
 // Follows the laminar and molecular laws of scale-leak.ts; mass by m = Q M/(R T).
 // Does not cover liquid at the leak, which loses several times more mass, or choked flow.
-import { type Caution, statement } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
@@ -11,6 +11,7 @@ import { kelvin } from "../quantity/units/temperature.ts";
 import { type LeakGas, leakGas } from "./leak-gas.ts";
 import { gasOf, scaleLeak } from "./scale-leak.ts";
 import type { PressureTestSetup } from "./setup.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
 import { massFlowOfThroughput } from "./throughput.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -31,7 +32,7 @@ export interface RefrigerantEquivalent {
   /** Temperature to which the throughput refers. */
   readonly referenceTemperature: Quantity<"temperature">;
   /** How far the figures can be trusted. */
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly Caution<PressureTestStatement>[];
 }
 
 /**
@@ -110,15 +111,14 @@ export function refrigerantEquivalent(leak: {
     low: low.as(gPerYear),
     high: high.as(gPerYear),
     referenceTemperature: temperature,
-    cautions: [
-      statement(
-        "order-of-magnitude",
-        "An order of magnitude: the leak's shape decides which law holds.",
-      ),
-      statement("liquid-leaks-more", "Liquid at the leak loses several times more mass."),
-    ],
+    cautions: doubts,
   };
 }
+
+const doubts: readonly Caution<PressureTestStatement>[] = /* @__PURE__ */ (() => [
+  caution("finding", say("pressure-test.order-of-magnitude")),
+  caution("finding", say("pressure-test.liquid-leaks-more")),
+])();
 
 /** The two losses of a verdict; nothing when no refrigerant, volume or time was stated. */
 export function refrigerantLoss(

@@ -1,12 +1,13 @@
 // What is common to all readings of a test? Instruments, volume, atmosphere, limit: checked, in SI.
 // Follows JCGM 100:2008, 4.3. Does not cover one reading: that is reading.ts.
-import { type Assumption, statement } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 import type { PressureTestCriterion } from "./criterion.ts";
+import { type GasElsewhere, type GasErrors, gasErrorsOf } from "./gas-errors.ts";
 import { errorsOf, type TestErrors, type TestInstruments } from "./instruments.ts";
+import type { TestRequirement } from "./plausible.ts";
 import {
   absoluteSi,
   atmosphereSi,
@@ -18,6 +19,7 @@ import {
   type Wall,
 } from "./reading.ts";
 import type { RefrigerantInService } from "./refrigerant-equivalent.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
 
 /** What is common to a test judged by two readings and by a log. Source: none; the library's own type. */
 export interface PressureTestSetup {
@@ -33,6 +35,12 @@ export interface PressureTestSetup {
   readonly confidence?: number;
   /** What the machine will hold, for the leak in grams a year; needs volume and time. */
   readonly refrigerant?: RefrigerantInService;
+  /** Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it. */
+  readonly sinceFill?: Quantity<"duration">;
+  /** What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas. */
+  readonly elsewhere?: GasElsewhere;
+  /** What manual and nameplate require; a test that does not meet it cannot pass. */
+  readonly required?: TestRequirement;
   /** What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty. */
   readonly wall?: Wall;
 }
@@ -44,7 +52,7 @@ export interface Setup {
   readonly beta: number;
   readonly expansion: number;
   readonly atmosphere: number;
-  readonly assumptions: readonly Assumption[];
+  readonly assumptions: readonly PressureTestStatement[];
 }
 
 /** Checks what is common to the readings. */
@@ -53,15 +61,10 @@ export function setupOf({ instruments, atmosphere, volume, wall }: PressureTestS
   const beta = betaOf(wall ?? "rigid");
   const assumptions = [...errors.assumptions];
   if (wall === undefined) {
-    assumptions.push(
-      statement(
-        "rigid-walls",
-        "The walls kept their volume; copper's expansion counts as uncertainty.",
-      ),
-    );
+    assumptions.push(say("pressure-test.rigid-walls"));
   }
   if (volume !== undefined && instruments.volumeUncertainty === undefined) {
-    assumptions.push(statement("volume-exact", "The stated volume is exact."));
+    assumptions.push(say("pressure-test.volume-exact"));
   }
   return {
     errors,
@@ -71,6 +74,52 @@ export function setupOf({ instruments, atmosphere, volume, wall }: PressureTestS
     expansion: (wall === undefined ? betaOf("copper") : betaOf(wall) / 5) / Math.sqrt(3),
     atmosphere: atmosphereSi("atmosphere", atmosphere),
     assumptions,
+  };
+}
+
+/** Standard uncertainty of volumes where a share of the gas was guessed. */
+const GUESSED = 0.15;
+
+/** What the gas leaves open, and the states with the gas elsewhere as a zone of its own. */
+export interface Gas extends GasErrors {
+  readonly states: readonly State[];
+  readonly volumes: readonly number[];
+  /** Relative standard uncertainty of the volumes as weights of the zones. */
+  readonly zoneError: number;
+}
+
+/** What the gas leaves open in a test, by the time of its states. */
+export function gasOf(
+  { instruments, elsewhere, sinceFill }: PressureTestSetup,
+  { volumes, errors }: Setup,
+  states: readonly State[],
+): Gas {
+  const [first] = states as [State];
+  const V = volumes.reduce((sum, v) => sum + v, 0);
+  const count = states.reduce((most, { temperatures: T }) => Math.max(most, T.length), 1);
+  const isZoned = count > 1;
+  const gas = gasErrorsOf({
+    probe: instruments.temperature,
+    elsewhere,
+    sinceFill,
+    isZoned,
+    volume: V,
+    fill: first.pressure,
+  });
+  const { elsewhere: share } = gas;
+  if (share === 0) return { ...gas, states, volumes, zoneError: errors.volume };
+  const [still] = first.temperatures as [number];
+  const measured = isZoned ? volumes : [V || 1];
+  return {
+    ...gas,
+    states: states.map((state) => {
+      const [whole] = state.temperatures as [number];
+      const seen =
+        state.temperatures.length === count ? state.temperatures : new Array(count).fill(whole);
+      return { ...state, temperatures: [...seen, still] };
+    }),
+    volumes: [...measured.map((v) => v * (1 - share)), (V || 1) * share],
+    zoneError: Math.max(errors.volume, GUESSED),
   };
 }
 
@@ -114,8 +163,8 @@ export function barometerDrift(seconds: number): number {
 }
 
 /** Says so. */
-export function barometerAssumption(barometer: number): Assumption {
-  return statement("barometer-unchanged", "The barometer stayed within about ±{change}.", {
+export function barometerAssumption(barometer: number): PressureTestStatement {
+  return say("pressure-test.barometer-unchanged", {
     change: kPaa(Number((barometer / 500).toPrecision(2))).minus(kPaa(0)),
   });
 }

@@ -4,13 +4,7 @@ import type { Assessment, Estimate } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { UncertaintyPart } from "./drop.ts";
 import type { RefrigerantEquivalent } from "./refrigerant-equivalent.ts";
-
-/** What may be behind a verdict. Source: none; the library's own names. */
-export type PressureTestCause =
-  /** Pressure is missing that temperature and instruments do not explain. */
-  | "leak"
-  /** More pressure than temperature and instruments explain: gas fed in, or the thermometer misleads. */
-  | "unexplained rise";
+import type { PressureTestCause, PressureTestStatement } from "./statements.ts";
 
 /**
  * One part of the uncertainty of the drop.
@@ -25,18 +19,21 @@ export interface UncertaintyShare {
 }
 
 /**
- * The verdict on a pressure test. `fail` without a limit means that a leak is proven; with a limit, that
- * the limit is proven broken. Without a limit nothing passes: {@link PressureTestAssessment.noLeakAbove}
- * says what was seen.
+ * The verdict on a pressure test. `pass`: a drop of the limit or more is excluded, and no leak is proven.
+ * `fail`: a drop above the limit is proven, or a leak. Without a limit nothing passes:
+ * {@link PressureTestAssessment.noLeakAbove} says what was seen.
  *
  * Source: JCGM 106:2012, 8.3; the shape is the library's own.
  */
-export interface PressureTestAssessment extends Assessment<PressureTestCause> {
+export interface PressureTestAssessment
+  extends Assessment<PressureTestCause, PressureTestStatement> {
   /** What is missing at the temperature of the last reading; negative when there is too much. */
   readonly correctedDrop: Estimate<"pressureDifference">;
   /** What makes up the uncertainty, the largest first. */
   readonly uncertaintyBudget: readonly UncertaintyShare[];
-  /** The stated limit as a drop over this test. */
+  /** What to do next, in order; empty on a pass. */
+  readonly actions: readonly PressureTestStatement[];
+  /** The limit as a drop over this test: as stated, at most 1 % of the fill pressure. */
   readonly limit?: Quantity<"pressureDifference">;
   /** Probability that the true drop keeps the stated limit. */
   readonly conformanceProbability?: number;

@@ -12,6 +12,7 @@ import * as ofCondensate from "./inputs/condensate.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
+import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
 import { codesOf, isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";
 
@@ -28,6 +29,7 @@ const spoken: readonly Spoken[] = [
   { module: "line-set", catalogue: en.lineSet, further: ofLineSet.inputs },
   { module: "operating-check", catalogue: en.operatingCheck, further: ofOperatingCheck.inputs },
   { module: "refrigerants", catalogue: en.refrigerants, further: ofRefrigerants.inputs },
+  { module: "pressure-test", catalogue: en.pressureTest, further: ofPressureTest.inputs },
 ];
 
 /** What the functions of a module answer to all of its inputs. */
@@ -67,10 +69,15 @@ describe.each(spoken)("what $module says", (one) => {
   it("is all that is declared", () => {
     const own = (code: string) => code.startsWith(`${module}.`);
     const causes = verdicts.flatMap(({ cause }) => (cause ? [`${module}.cause.${cause}`] : []));
+    // The parts of an uncertainty stand in the result, whichever of them a sentence names.
+    const budget = parts.flatMap((part) =>
+      "part" in part && "standardUncertainty" in part ? [`${module}.part.${part.part}`] : [],
+    );
     const reached = new Set([
       ...statements.map(({ code }) => code).filter(own),
       ...statements.flatMap(wordsOf).filter(own),
       ...causes,
+      ...budget,
     ]);
     expect([...reached].sort()).toEqual(codesOf(catalogue, module).sort());
   });

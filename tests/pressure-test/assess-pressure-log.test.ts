@@ -1,4 +1,5 @@
-import { explain, type Reason } from "hvac-install-math/assessment";
+import { explain } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import {
   assessPressureLog,
   assessPressureTest,
@@ -122,11 +123,11 @@ describe("a log", () => {
     );
     const verdict = assessPressureLog(test(fed, limit));
     expect(verdict.misfit).toBeGreaterThan(2);
-    const said = verdict.reasons.find(({ code }) => code === "log-misfit") as Reason;
-    expect(said.values.misfit).toBe(verdict.misfit);
+    const said = verdict.reasons.find(({ code }) => code === "pressure-test.log-misfit");
+    expect(said?.values).toEqual({ misfit: verdict.misfit });
     expect(verdict.outcome).not.toBe("pass");
     const still = assessPressureLog(test(log(0), limit)).reasons;
-    expect(still.map(({ code }) => code)).not.toContain("log-misfit");
+    expect(still.map(({ code }) => code)).not.toContain("pressure-test.log-misfit");
   });
 
   it("passes nothing that was filled up in the middle, however little it lacks in the end", () => {
@@ -136,10 +137,13 @@ describe("a log", () => {
     const filled = rows.map((row, i) =>
       i < half ? { ...row, pressure: row.pressure.minus(psi((10 * i) / half)) } : row,
     );
-    const verdict = assessPressureLog(test(filled, { criterion: { maximumDrop: psi(20) } }));
-    expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual(["inconclusive", "log-misfit"]);
+    const verdict = assessPressureLog(test(filled, { criterion: { maximumDrop: psi(5) } }));
+    expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual([
+      "inconclusive",
+      "pressure-test.log-misfit",
+    ]);
     const lost = assessPressureLog(test(filled, { criterion: { maximumDrop: psi(0.01) } }));
-    expect(lost.reasons.map(({ code }) => code)).toContain("log-misfit");
+    expect(lost.reasons.map(({ code }) => code)).toContain("pressure-test.log-misfit");
   });
 
   it("passes no gauge that stands still while the temperature moves", () => {
@@ -159,36 +163,46 @@ describe("a log", () => {
       );
     const { pressure, temperature } = test([]).instruments;
     for (const swing of [5, 10]) {
-      // 0.5 K from the gas where nothing is stated: all of it fits into one leak and one temperature.
-      const instruments = { pressure, temperature: { accuracy: deltaF(1) } };
+      // 0.5 K from the gas: all of it fits into one leak and one temperature.
+      const follows = { accuracy: deltaF(1), followsGasWithin: deltaF(0.9) };
+      const instruments = { pressure, temperature: follows };
       const verdict = held(swing, { instruments });
       expect(verdict.misfit).toBeLessThan(2);
       expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual([
         "inconclusive",
-        "pressure-still",
+        "pressure-test.pressure-still",
       ]);
-      const moved = verdict.reasons[0]?.values.moved as Quantity<"pressureDifference">;
+      const [first] = verdict.reasons as unknown as {
+        values: { moved: Quantity<"pressureDifference"> };
+      }[];
+      const moved = first?.values.moved as Quantity<"pressureDifference">;
       expect(moved.in(psi) / (1.9 * swing)).toBeGreaterThan(1);
       expect(moved.in(psi) / (1.9 * swing)).toBeLessThan(1.15);
     }
     const codes = (verdict: ReturnType<typeof held>) => verdict.reasons.map(({ code }) => code);
     // A last digit that flickers by one step of 0.1 psi is still; by two steps it is not.
-    expect(codes(held(5, {}, (i) => 500 + 0.1 * (i % 2)))).toContain("pressure-still");
-    expect(codes(held(5, {}, (i) => 500 + 0.2 * (i % 2)))).not.toContain("pressure-still");
+    expect(codes(held(5, {}, (i) => 500 + 0.1 * (i % 2)))).toContain(
+      "pressure-test.pressure-still",
+    );
+    expect(codes(held(5, {}, (i) => 500 + 0.2 * (i % 2)))).not.toContain(
+      "pressure-test.pressure-still",
+    );
     // Where no step is stated, any change counts.
     const stepless = { instruments: { pressure: { accuracy: psi(2) }, temperature } };
-    expect(codes(held(5, stepless))).toContain("pressure-still");
-    expect(codes(held(5, stepless, (i) => 500 + 0.01 * (i % 2)))).not.toContain("pressure-still");
+    expect(codes(held(5, stepless))).toContain("pressure-test.pressure-still");
+    expect(codes(held(5, stepless, (i) => 500 + 0.01 * (i % 2)))).not.toContain(
+      "pressure-test.pressure-still",
+    );
     // Nothing to be seen: a swing within the thermometer's distance from the gas, or within a wide step.
     const calm = held(0.5, { criterion: { maximumDrop: psi(5) } });
     expect(calm.outcome).toBe("pass");
-    expect(codes(calm)).not.toContain("pressure-still");
+    expect(codes(calm)).not.toContain("pressure-test.pressure-still");
     const wide = { pressure: { accuracy: psi(2), resolution: psi(10) }, temperature };
-    expect(codes(held(5, { instruments: wide }))).not.toContain("pressure-still");
+    expect(codes(held(5, { instruments: wide }))).not.toContain("pressure-test.pressure-still");
     // What broke its limit stays failed.
     const falling = assessPressureLog(test([rowOf(0, 500, [60]), rowOf(12, 500, [80])], limit));
     expect(falling.outcome).toBe("fail");
-    expect(falling.reasons.at(-1)?.code).toBe("pressure-still");
+    expect(falling.reasons.map(({ code }) => code)).toContain("pressure-test.pressure-still");
   });
 
   it("takes a barometer for weather that a gauge has to show, and an absolute sensor has not", () => {
@@ -204,10 +218,12 @@ describe("a log", () => {
     };
     const codes = (readings: LogReading[]) =>
       assessPressureLog(test(readings, { instruments: fine })).reasons.map(({ code }) => code);
-    expect(codes(rows(() => ({})))).toContain("pressure-still");
-    expect(codes(rows(() => ({ pressure: psia(64.7) })))).not.toContain("pressure-still");
+    expect(codes(rows(() => ({})))).toContain("pressure-test.pressure-still");
+    expect(codes(rows(() => ({ pressure: psia(64.7) })))).not.toContain(
+      "pressure-test.pressure-still",
+    );
     const honest = rows((air) => ({ pressure: psig(50 + (101.325 - air) / 6.894757) }));
-    expect(codes(honest)).not.toContain("pressure-still");
+    expect(codes(honest)).not.toContain("pressure-test.pressure-still");
   });
 
   it("is less sure when the temperature only falls than when it comes back", () => {
@@ -230,7 +246,9 @@ describe("a log", () => {
       pressure: psia(row.pressure.in(psig) + 14.69595),
     }));
     const verdict = assessPressureLog(test(absolute));
-    expect(verdict.assumptions.map(({ code }) => code)).not.toContain("barometer-unchanged");
+    expect(verdict.assumptions.map(({ code }) => code)).not.toContain(
+      "pressure-test.barometer-unchanged",
+    );
     const read = log(0).map((row) => ({ ...row, atmosphere: standardAtmosphere }));
     expect(assessPressureLog(test(read)).uncertaintyBudget.map(({ part }) => part)).not.toContain(
       "barometer",
@@ -243,11 +261,20 @@ describe("a log", () => {
     const rows = log(0);
     const of = (readings: LogReading[]) => assessPressureLog(test(readings, limit));
     const codes = (readings: LogReading[]) => of(readings).assumptions.map(({ code }) => code);
-    expect(codes(rows)).toEqual(["rigid-walls", "volume-exact", "barometer-unchanged"]);
+    expect(codes(rows)).toEqual([
+      "pressure-test.rigid-walls",
+      "pressure-test.volume-exact",
+      "pressure-test.gas-settled",
+      "pressure-test.barometer-unchanged",
+    ]);
     const read = rows.map((row) => ({ ...row, atmosphere: standardAtmosphere }));
-    expect(codes(read)).toEqual(["rigid-walls", "volume-exact"]);
+    expect(codes(read)).toEqual([
+      "pressure-test.rigid-walls",
+      "pressure-test.volume-exact",
+      "pressure-test.gas-settled",
+    ]);
     const mixed = [rows[0] as LogReading, ...read.slice(1)];
-    expect(codes(mixed)).toContain("barometer-unchanged");
+    expect(codes(mixed)).toContain("pressure-test.barometer-unchanged");
     // 150 Pa·√h over 12 h, from memory; the fit believes the ends less than a walk alone would ask for.
     const budget = (readings: LogReading[]) =>
       of(readings).uncertaintyBudget.find(({ part }) => part === "barometer")?.standardUncertainty;
@@ -293,32 +320,42 @@ describe("a log", () => {
     expect(zoned({ temperature: degF(70) }).in(psi)).toBeCloseTo(zoned({}).in(psi), 6);
   });
 
-  it("passes nothing by a limit of more than a twentieth of the fill pressure", () => {
-    // Back at 80 °F the gauge is to show 500 psig: 5 % (common practice) are 25 psi.
+  it("judges by 1 % of the fill pressure where more was stated", () => {
+    // 1 % of 500 psig (common practice, no source) is 5 psi.
     const at = (criterion: object) => assessPressureLog(test(log(0), { criterion }));
-    expect(at({ maximumDrop: psi(24.9) }).outcome).toBe("pass");
     const loose = at({ maximumDrop: psi(400) });
-    expect([loose.outcome, loose.reasons[0]?.code]).toEqual(["inconclusive", "limit-too-loose"]);
-    expect(loose.limit?.in(psi)).toBe(400);
-    expect(at({ maximumDrop: psi(2.2), per: hour(1) }).outcome).toBe("inconclusive");
+    expect([loose.outcome, loose.limit?.in(psi)]).toEqual(["pass", expect.closeTo(5, 9)]);
+    expect(loose.reasons.map(({ code }) => code)).toContain("pressure-test.limit-lowered");
+    expect(at({ maximumDrop: psi(2.2), per: hour(1) }).limit?.in(psi)).toBeCloseTo(5, 9);
   });
 
-  it("says what temperature alone changes between its ends, and what all readings leave", () => {
+  it("does not pass while the last reading is above the limit", () => {
+    // Tight for 12 h, then 6 psi are missing in the last row: whether a joint let go, the next reading tells.
+    const rows = log(0);
+    const broken = [...rows.slice(0, -1), { ...(rows.at(-1) as GaugeRow), pressure: psig(494) }];
+    const verdict = assessPressureLog(test(broken, { criterion: { maximumDrop: psi(5) } }));
+    expect(verdict.outcome).not.toBe("pass");
+    expect(verdict.reasons.map(({ code }) => code)).toContain(
+      "pressure-test.last-reading-above-limit",
+    );
+    expect(verdict.actions.map(({ code }) => code)).toContain("pressure-test.read-again");
+  });
+
+  it("says what temperature alone changes between its ends", () => {
     // 500 psig at 80 °F is 479.37 psig at 60 °F (published row TV13-real-expected).
     const { reasons } = assessPressureLog(test(log(0.5).slice(0, 37)));
-    const { values } = reasons.find(({ code }) => code === "weather-alone") as Reason;
-    const of = (name: string) => (values[name] as Quantity<"pressureDifference">).in(psi);
-    expect(of("temperature")).toBeCloseTo(479.37 - 500, 2);
-    expect(of("change")).toBeCloseTo(479.37 - 500 - 6 * 0.5, 2);
-    expect(of("drop")).toBeCloseTo(6 * 0.5, 1);
+    expect(reasons.at(-1)?.code).toBe("pressure-test.weather-alone");
+    const values = reasons.at(-1)?.values as Record<string, Quantity<"pressureDifference">>;
+    expect(values.temperature?.in(psi)).toBeCloseTo(479.37 - 500, 2);
+    expect(values.change?.in(psi)).toBeCloseTo(479.37 - 500 - 6 * 0.5, 2);
   });
 
   it("prints every sentence whole and leaves its input as it was", () => {
     const input = test(log(0.1), limit);
     const before = JSON.stringify(input);
-    const { reasons, assumptions } = assessPressureLog(input);
-    for (const said of [...reasons, ...assumptions]) {
-      expect(explain(said)).not.toMatch(/[{}]|undefined|NaN/);
+    const { reasons, assumptions, cautions, actions } = assessPressureLog(input);
+    for (const said of [...reasons, ...assumptions, ...cautions, ...actions]) {
+      expect(explain(said, english)).not.toMatch(/[{}]|undefined|NaN/);
     }
     expect(JSON.stringify(input)).toBe(before);
   });

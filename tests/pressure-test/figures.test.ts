@@ -107,11 +107,13 @@ describe("a test by readings of two kinds of place", () => {
     expect(test.expectedPressure.si).toBeCloseTo(506.325e3, 0);
     expect(test.correctedDrop.value.si).toBeCloseTo(6325, 0);
     const codes = test.assumptions.map(({ code }) => code);
-    expect(codes).not.toContain("barometer-unchanged");
+    expect(codes).not.toContain("pressure-test.barometer-unchanged");
     const from = { ...start, atmosphere: kPaa(95) };
     const other = assessPressureTest({ start: from, end: start, instruments, atmosphere });
     expect(other.correctedDrop.value.si).toBeCloseTo(-6325, 0);
-    expect(other.assumptions.map(({ code }) => code)).toContain("barometer-unchanged");
+    expect(other.assumptions.map(({ code }) => code)).toContain(
+      "pressure-test.barometer-unchanged",
+    );
   });
 });
 
@@ -219,7 +221,7 @@ describe("the hold", () => {
     });
     expect(provableDrop.si).toBeCloseTo(1000, 6);
     expect(shortest.si).toBeCloseTo((3e-3 * 1000) / 1e-3, 6);
-    expect(uncertaintyBudget.map(({ part }) => part)).toEqual(["gauge drift"]);
+    expect(uncertaintyBudget.map(({ part }) => part)).toEqual(["gauge-drift"]);
   });
 
   it("of a gauge has the barometer's wander of just that time in it", () => {
@@ -285,9 +287,13 @@ describe("the plan of the fill", () => {
 
   it("says that it believes the limits to be all of them, and what can hurt someone", () => {
     const { assumptions, cautions } = pressurizationPlan(site);
-    expect(assumptions.map(({ code }) => code)).toEqual(["all-limits-given"]);
+    expect(assumptions.map(({ code }) => code)).toEqual(["pressure-test.all-limits-given"]);
     expect(cautions.map(({ code }) => code)).toEqual(
-      expect.arrayContaining(["dry-nitrogen-only", "regulator-and-relief", "no-margin"]),
+      expect.arrayContaining([
+        "safety.dry-nitrogen-only",
+        "safety.regulator-and-relief",
+        "pressure-test.no-margin",
+      ]),
     );
   });
 
@@ -316,7 +322,7 @@ describe("the plan of the fill", () => {
     const { reasons, fillPressure, pressureWhenWarm, lowered } = pressurizationPlan(warm);
     expect(lowered).toBe(true);
     const values = reasons[0]?.values as Record<string, Quantity<"gaugePressure">>;
-    expect(reasons[0]?.code).toBe("lowered-to-limit");
+    expect(reasons[0]?.code).toBe("pressure-test.lowered-to-limit");
     // Constant density by the reference equation of Span et al. (2000).
     const density = nitrogenDensity(4.15e6 + air, 313.15);
     const fill = nitrogenPressure(density, 293.15) - air;
@@ -397,7 +403,11 @@ describe("the nitrogen of a fill", () => {
 
   it("carries the cautions, and that an emptying cylinder is cold", () => {
     expect(nitrogenNeeded(fill).cautions.map(({ code }) => code)).toEqual(
-      expect.arrayContaining(["dry-nitrogen-only", "regulator-and-relief", "cylinder-cools"]),
+      expect.arrayContaining([
+        "safety.dry-nitrogen-only",
+        "safety.regulator-and-relief",
+        "pressure-test.cylinder-cools",
+      ]),
     );
   });
 

@@ -5,7 +5,7 @@ import { strd } from "../vacuum-decay/strd.ts";
 
 /** Errors of single rows of one variance, or of one each. */
 const single = (variance: number | readonly number[]): ErrorSource => ({
-  part: "gauge reading",
+  part: "gauge-reading",
   covariance: (i, j) =>
     i !== j ? 0 : typeof variance === "number" ? variance : (variance[i] as number),
 });
@@ -42,14 +42,14 @@ describe("the fit", () => {
     expect(fit.drop).toBeCloseTo(-1.00211681802045, 10);
     expect(fit.misfit).toBeCloseTo(0.884796396144373, 10);
     // Scatter below the stated errors does not narrow the uncertainty: SD of B1 at σ = 1.
-    expect(u(fit, "gauge reading")).toBeCloseTo(0.000429796848199937 / 0.884796396144373, 12);
+    expect(u(fit, "gauge-reading")).toBeCloseTo(0.000429796848199937 / 0.884796396144373, 12);
     expect(fit.shares).toHaveLength(1);
   });
 
   it("widens by the scatter beyond the stated errors (Birge ratio)", () => {
     const fit = fitLog(x, y, [single(0.25)]);
     expect(fit.misfit).toBeCloseTo(2 * 0.884796396144373, 10);
-    expect(fit.shares.map(({ part }) => part)).toEqual(["scatter", "gauge reading"]);
+    expect(fit.shares.map(({ part }) => part)).toEqual(["scatter", "gauge-reading"]);
     // The certified SD of B1, which is what the residuals say.
     expect(Math.hypot(...fit.shares.map((one) => one.u))).toBeCloseTo(0.000429796848199937, 12);
   });
@@ -60,7 +60,7 @@ describe("the fit", () => {
     expect(fit.start).toBeCloseTo(5, 9);
     expect(fit.drop).toBeCloseTo(-1, 9);
     // σ² of a slope through two points a unit apart is 1 + 1.
-    expect(u(fit, "gauge reading") ** 2).toBeCloseTo(2, 6);
+    expect(u(fit, "gauge-reading") ** 2).toBeCloseTo(2, 6);
   });
 
   it("finds the drop of a fast leak exactly, whose 1/p grows linearly", () => {
@@ -84,17 +84,17 @@ describe("the fit", () => {
     const drift = rows.map((at) => 7 * at);
     const fit = fitLog(rows, rising, [
       single(1),
-      along("gauge error", ones),
-      along("gauge drift", drift),
+      along("gauge-error", ones),
+      along("gauge-drift", drift),
     ]);
     expect(fit.drop).toBeCloseTo(-4, 6);
-    expect(u(fit, "gauge error")).toBeLessThan(1e-3);
-    expect(u(fit, "gauge drift")).toBeCloseTo(7, 6);
+    expect(u(fit, "gauge-error")).toBeLessThan(1e-3);
+    expect(u(fit, "gauge-drift")).toBeCloseTo(7, 6);
     // Textbook variance of a slope: σ²/Σ(x − x̄)² = 1/0.625.
-    expect(u(fit, "gauge reading") ** 2).toBeCloseTo(1 / 0.625, 5);
+    expect(u(fit, "gauge-reading") ** 2).toBeCloseTo(1 / 0.625, 5);
     expect(fit.shares.map(({ part }) => part).slice(0, 2)).toEqual([
-      "gauge drift",
-      "gauge reading",
+      "gauge-drift",
+      "gauge-reading",
     ]);
   });
 
@@ -103,7 +103,7 @@ describe("the fit", () => {
     const fit = fitLog(rows, [9, 9, 9], [single(1), single(3)]);
     expect(fit.shares).toHaveLength(1);
     // σ²/Σ(x − x̄)² = 4/0.5.
-    expect(u(fit, "gauge reading") ** 2).toBeCloseTo(8, 9);
+    expect(u(fit, "gauge-reading") ** 2).toBeCloseTo(8, 9);
   });
 
   it("believes only first and last where the errors are a random walk", () => {
@@ -122,8 +122,8 @@ describe("the fit", () => {
   it("has no misfit of two rows, whose line is exact, and bears rows that repeat each other", () => {
     const two = fitLog([0, 1], [10, 7], [single(2)]);
     expect([two.drop, two.misfit]).toEqual([expect.closeTo(3, 9), 1]);
-    expect(u(two, "gauge reading")).toBeCloseTo(2, 9);
-    const same = fitLog([0, 0, 1], [10, 10, 7], [along("gauge error", [1, 1, 1])]);
+    expect(u(two, "gauge-reading")).toBeCloseTo(2, 9);
+    const same = fitLog([0, 0, 1], [10, 10, 7], [along("gauge-error", [1, 1, 1])]);
     expect(same.drop).toBeCloseTo(3, 6);
   });
 });

@@ -1,16 +1,18 @@
 // The covariance of the errors of a log, part by part: what each stated error means for two points of the log
 // (JCGM 100:2008, 5.2 and F.1.2). Memory times and the least lag and share of the swing are common practice, no source.
+import { deltaK } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import type { UncertaintyPart } from "../../src/pressure-test/drop.ts";
+import { gasErrorsOf } from "../../src/pressure-test/gas-errors.ts";
 import type { ReadingErrors } from "../../src/pressure-test/instruments.ts";
 import { errorSources } from "../../src/pressure-test/log-errors.ts";
 import type { LogPoint } from "../../src/pressure-test/log-points.ts";
 
-const none: ReadingErrors = { each: 0, step: 0, random: 0, common: 0, between: 0 };
+const none: ReadingErrors = { each: 0, step: 0, random: 0, common: 0 };
 
 interface Given {
-  readonly pressure?: Partial<ReadingErrors>;
-  readonly temperature?: Partial<ReadingErrors>;
+  readonly pressure?: Partial<ReadingErrors & { between: number }>;
+  readonly temperature?: Partial<ReadingErrors & { between: number }>;
   readonly volume?: number;
   readonly expansion?: number;
   readonly barometer?: number;
@@ -39,13 +41,32 @@ function covariance(given: Given) {
     }),
   );
   const errors = {
-    pressure: { ...none, ...given.pressure },
+    pressure: { ...none, between: 0, perKelvin: 0, ...given.pressure },
     temperature: { ...none, ...given.temperature },
     volume: given.volume ?? 0,
+    isGaugeExact: false,
+    isThermometerExact: false,
     assumptions: [],
   };
+  const { between = 0 } = given.temperature ?? {};
+  const gas = {
+    ...gasErrorsOf({
+      probe: { followsGasWithin: deltaK(between * Math.sqrt(3)) },
+      elsewhere: undefined,
+      sinceFill: undefined,
+      isZoned: T[0]?.length !== 1,
+      volume: 0,
+      fill: 1e6,
+    }),
+    states: [],
+    volumes: [],
+    zoneError: given.volume ?? 0,
+  };
   const { variance = 0, expansion = 0, barometer = 0 } = given;
-  const sources = errorSources({ points, variance }, errors, expansion, barometer);
+  const sources = errorSources(
+    { points, variance },
+    { errors, gas, seconds: 0, barometer, expansion },
+  );
   return (part: UncertaintyPart, i: number, j: number) =>
     sources.filter((one) => one.part === part).reduce((sum, one) => sum + one.covariance(i, j), 0);
 }
@@ -57,12 +78,12 @@ describe("errors of single rows", () => {
       temperature: { random: 0.1 },
       count: [1, 4, 9],
     });
-    expect([of("gauge reading", 0, 0), of("gauge reading", 1, 1)]).toEqual([900, 225]);
-    expect(of("gauge reading", 0, 1)).toBe(0);
+    expect([of("gauge-reading", 0, 0), of("gauge-reading", 1, 1)]).toEqual([900, 225]);
+    expect(of("gauge-reading", 0, 1)).toBe(0);
     // 3000 Pa/K × 0.1 K
-    expect(of("thermometer reading", 0, 0)).toBeCloseTo(300 ** 2, 6);
-    expect(of("thermometer reading", 2, 2)).toBeCloseTo(300 ** 2 / 9, 6);
-    expect(of("thermometer reading", 2, 1)).toBe(0);
+    expect(of("thermometer-reading", 0, 0)).toBeCloseTo(300 ** 2, 6);
+    expect(of("thermometer-reading", 2, 2)).toBeCloseTo(300 ** 2 / 9, 6);
+    expect(of("thermometer-reading", 2, 1)).toBe(0);
   });
 
   it("of several thermometers add as squares", () => {
@@ -71,7 +92,7 @@ describe("errors of single rows", () => {
       [290, 295],
     ];
     const of = covariance({ temperature: { random: 0.1 }, T });
-    expect(of("thermometer reading", 1, 1)).toBeCloseTo(300 ** 2 + 200 ** 2, 6);
+    expect(of("thermometer-reading", 1, 1)).toBeCloseTo(300 ** 2 + 200 ** 2, 6);
   });
 
   it("count as scatter as far as the stated ones do not explain it", () => {
@@ -86,13 +107,13 @@ describe("errors of single rows", () => {
 describe("errors of all rows", () => {
   it("of the gauge are one common error, seen at the last temperature", () => {
     const of = covariance({ pressure: { common: 1000 } });
-    expect(of("gauge error", 0, 2)).toBeCloseTo(1000 * 1200, 6);
-    expect(of("gauge error", 2, 2)).toBeCloseTo(1200 ** 2, 6);
+    expect(of("gauge-error", 0, 2)).toBeCloseTo(1000 * 1200, 6);
+    expect(of("gauge-error", 2, 2)).toBeCloseTo(1200 ** 2, 6);
   });
 
   it("of the gauge's zero grow from nothing to the stated drift", () => {
     const of = covariance({ pressure: { between: 500 } });
-    expect([of("gauge drift", 0, 2), of("gauge drift", 1, 2), of("gauge drift", 2, 2)]).toEqual([
+    expect([of("gauge-drift", 0, 2), of("gauge-drift", 1, 2), of("gauge-drift", 2, 2)]).toEqual([
       0,
       250 * 500,
       500 ** 2,
@@ -101,7 +122,7 @@ describe("errors of all rows", () => {
 
   it("of the gauge's zero grow by the stated drift from the first point to the last, whenever that is", () => {
     const of = covariance({ pressure: { between: 500 }, T: [[290], [290]], t: [100, 1100] });
-    const size = (i: number) => Math.sqrt(of("gauge drift", i, i));
+    const size = (i: number) => Math.sqrt(of("gauge-drift", i, i));
     expect(size(1) - size(0)).toBeCloseTo(500, 9);
   });
 
@@ -112,19 +133,19 @@ describe("errors of all rows", () => {
     ];
     const of = covariance({ temperature: { common: 0.5 }, T });
     // (3000 + 2000) Pa/K × 0.5 K
-    expect(of("thermometer error", 0, 1)).toBeCloseTo(2500 ** 2, 6);
+    expect(of("thermometer-error", 0, 1)).toBeCloseTo(2500 ** 2, 6);
   });
 
   it("of the walls and of each zone's volume are one unknown factor", () => {
     const walls = covariance({ expansion: 1e-5 });
-    expect(walls("wall expansion", 0, 2)).toBeCloseTo(50 * 50.00002, 9);
+    expect(walls("wall-expansion", 0, 2)).toBeCloseTo(50 * 50.00002, 9);
     const T = [
       [290, 295],
       [291, 296],
     ];
     const of = covariance({ volume: 0.1, T });
-    expect(of("zone volumes", 0, 1)).toBeCloseTo(10 * 10.1 + 15 * 15.1, 9);
-    expect(covariance({ volume: 0.1 })("zone volumes", 0, 1)).toBe(0);
+    expect(of("zone-volumes", 0, 1)).toBeCloseTo(10 * 10.1 + 15 * 15.1, 9);
+    expect(covariance({ volume: 0.1 })("zone-volumes", 0, 1)).toBe(0);
   });
 
   it("of the barometer are a random walk: the earlier point's part is in the later one's", () => {
@@ -145,16 +166,16 @@ describe("a display step", () => {
     // 1000 s for 10 steps of 500 Pa, up and down: one lasts 100 s.
     const raw = [1e6, 1.002e6, 1.001e6, 0.999e6];
     const of = covariance({ pressure: { step: 500 }, t, T, raw });
-    expect(of("gauge reading", 1, 1)).toBe(500 ** 2);
-    expect(of("gauge reading", 1, 2)).toBeCloseTo(500 ** 2 * Math.exp(-1), 3);
-    expect(of("gauge reading", 3, 2)).toBeCloseTo(500 ** 2 * Math.exp(-8), 3);
+    expect(of("gauge-reading", 1, 1)).toBe(500 ** 2);
+    expect(of("gauge-reading", 1, 2)).toBeCloseTo(500 ** 2 * Math.exp(-1), 3);
+    expect(of("gauge-reading", 3, 2)).toBeCloseTo(500 ** 2 * Math.exp(-8), 3);
   });
 
   it("holds for the whole test where the reading does not move, and a second at least", () => {
     const of = covariance({ pressure: { step: 500 }, t, T });
-    expect(of("gauge reading", 0, 3)).toBeCloseTo(500 ** 2 * Math.exp(-1), 3);
+    expect(of("gauge-reading", 0, 3)).toBeCloseTo(500 ** 2 * Math.exp(-1), 3);
     const wild = covariance({ pressure: { step: 1 }, t, T, raw: [1e6, 1.1e6, 1e6, 1.1e6] });
-    expect(wild("gauge reading", 0, 1)).toBeCloseTo(Math.exp(-100), 20);
+    expect(wild("gauge-reading", 0, 1)).toBeCloseTo(Math.exp(-100), 20);
   });
 
   it("of a thermometer counts for each zone by itself", () => {
@@ -165,7 +186,7 @@ describe("a display step", () => {
     const of = covariance({ temperature: { step: 0.1 }, T, t: [0, 1000] });
     // Zone 1 stands still: 1000 s. Zone 2 moves by ten steps: 100 s.
     const expected = 300 ** 2 * Math.exp(-1) + 200 ** 2 * Math.exp(-10);
-    expect(of("thermometer reading", 0, 1)).toBeCloseTo(expected, 3);
+    expect(of("thermometer-reading", 0, 1)).toBeCloseTo(expected, 3);
   });
 });
 
@@ -173,9 +194,9 @@ describe("the distance of the thermometer from the gas", () => {
   it("wanders within 20 min and within 2 h, each by the whole stated distance", () => {
     const of = covariance({ temperature: { between: 0.5 } });
     const each = (3000 * 0.5) ** 2;
-    expect(of("gas temperature", 0, 0)).toBeCloseTo(2 * each, 3);
+    expect(of("gas-temperature", 0, 0)).toBeCloseTo(2 * each, 3);
     const later = Math.exp(-600 / 1200) + Math.exp(-600 / 7200);
-    expect(of("gas temperature", 0, 1)).toBeCloseTo(each * later, 3);
+    expect(of("gas-temperature", 0, 1)).toBeCloseTo(each * later, 3);
   });
 
   it("is 3 % of the swing at the least, and up to ten times that as far as the stated distance allows", () => {
@@ -184,7 +205,7 @@ describe("the distance of the thermometer from the gas", () => {
     const swing = (between: number) => {
       const of = covariance({ temperature: { between }, T, t });
       // Far apart the wander is forgotten: what is left is the swing's, of opposite sign at its two sides.
-      return [of("gas temperature", 0, 1), of("gas temperature", 0, 3)];
+      return [of("gas-temperature", 0, 1), of("gas-temperature", 0, 3)];
     };
     const share = (part: number) => (3000 * 2 * part) ** 2;
     for (const [between, part] of [
@@ -202,8 +223,8 @@ describe("the distance of the thermometer from the gas", () => {
     // 1 mK/s throughout: 0.12 K behind, the same at every point. The swing of ± 0.6 K misses 3 %.
     const T = [[290], [290.6], [291.2]];
     const of = covariance({ T });
-    expect(of("gas temperature", 0, 2)).toBeCloseTo((3000 * 0.12) ** 2 - (3000 * 0.018) ** 2, 3);
-    expect(of("gas temperature", 1, 1)).toBeCloseTo((3000 * 0.12) ** 2, 3);
+    expect(of("gas-temperature", 0, 2)).toBeCloseTo((3000 * 0.12) ** 2 - (3000 * 0.018) ** 2, 3);
+    expect(of("gas-temperature", 1, 1)).toBeCloseTo((3000 * 0.12) ** 2, 3);
   });
 
   it("takes the speed over ± 5 min between the points, and to the ends of the log", () => {
@@ -214,7 +235,7 @@ describe("the distance of the thermometer from the gas", () => {
     const of = covariance({ T, t });
     const swing = (i: number, j: number) =>
       3000 ** 2 * 0.03 ** 2 * (i < 3 ? -3 : 3) * (j < 3 ? -3 : 3);
-    const lag = (i: number, j: number) => of("gas temperature", i, j) - swing(i, j);
+    const lag = (i: number, j: number) => of("gas-temperature", i, j) - swing(i, j);
     expect(lag(2, 2)).toBeCloseTo((3000 * 120 * 0.01) ** 2, 3);
     expect(lag(3, 3)).toBeCloseTo((3000 * 120 * 0.01) ** 2, 3);
     // At 1000 s and 1700 s the window ends where the step begins.
@@ -226,7 +247,7 @@ describe("the distance of the thermometer from the gas", () => {
     const of = covariance({ T: [[290], [290], [290.6]], t: [0, 0, 600] });
     for (const i of [0, 1]) {
       const swing = (3000 * 0.03 * 0.2) ** 2;
-      expect(of("gas temperature", i, i) - swing).toBeCloseTo((3000 * 0.12) ** 2, 3);
+      expect(of("gas-temperature", i, i) - swing).toBeCloseTo((3000 * 0.12) ** 2, 3);
     }
   });
 
@@ -235,6 +256,6 @@ describe("the distance of the thermometer from the gas", () => {
     const of = covariance({ T: [[290], [292], [296]], t: [0, 1000, 2000] });
     const mean = (290 + 292 + 296) / 3;
     const swing = (3000 * 0.03 * (292 - mean)) ** 2;
-    expect(of("gas temperature", 1, 1) - swing).toBeCloseTo((3000 * 120 * 3e-3) ** 2, 3);
+    expect(of("gas-temperature", 1, 1) - swing).toBeCloseTo((3000 * 120 * 3e-3) ** 2, 3);
   });
 });

@@ -73,7 +73,7 @@ describe("the pressurization plan", () => {
     const plan = pressurizationPlan({ ...site, wanted: psig(300) });
     expect([plan.lowered, plan.fillPressure.in(psig)]).toEqual([false, 300]);
     expect(plan.pressureWhenWarm.in(psig)).toBeGreaterThan(330);
-    expect(plan.reasons[0]?.code).toBe("below-limit");
+    expect(plan.reasons[0]?.code).toBe("pressure-test.below-limit");
   });
 
   it("counts the fill itself as the warmest when the day only cools", () => {
@@ -119,9 +119,10 @@ it("rounds the figures of a plan's sentence down, and says that it leaves no mar
     warmest: degF(100),
     atmosphere: standardAtmosphere,
   });
-  const said = plan.reasons[0]?.values.fill as typeof plan.fillPressure;
+  const said = (plan.reasons[0] as unknown as { values: { fill: typeof plan.fillPressure } }).values
+    .fill;
   expect(said.si).toBeLessThanOrEqual(plan.fillPressure.si);
-  expect(plan.cautions.map(({ code }) => code)).toContain("no-margin");
+  expect(plan.cautions.map(({ code }) => code)).toContain("pressure-test.no-margin");
 });
 
 describe("arguments that are not there", () => {
@@ -252,7 +253,7 @@ describe("leaks", () => {
     expect(loss.low.in(gPerYear)).toBeLessThan(loss.high.in(gPerYear));
     expect([loss.viscous, loss.molecular]).toContainEqual(loss.low);
     expect(loss.referenceTemperature.in(degC)).toBe(20);
-    expect(loss.cautions.map(({ code }) => code)).toContain("order-of-magnitude");
+    expect(loss.cautions.map(({ code }) => code)).toContain("pressure-test.order-of-magnitude");
   });
 
   it("refuse what is no leak", () => {

@@ -1,5 +1,5 @@
 // What both forms of the report have to tell, whatever the record.
-import { explain, type Figure } from "hvac-install-math/assessment";
+import { type Assessment, explain, type Figure } from "hvac-install-math/assessment";
 import {
   assessInstallation,
   type InstallationAssessment,
@@ -67,7 +67,7 @@ describe("a report", () => {
       const { steps } = assessInstallation(record);
       for (const { checks, problems } of steps) {
         for (const { assessment } of checks) {
-          const { reasons, assumptions, cautions } = assessment;
+          const { reasons, assumptions, cautions }: Assessment<string> = assessment;
           for (const said of [...reasons, ...assumptions, ...cautions]) {
             if (Object.values(said.values).some((value) => typeof value === "string")) continue;
             const beside = Object.values(said.values) as Figure[];

@@ -624,7 +624,7 @@ const SupplyPartShape: Shape = {
   type: "SupplyPart",
   fields: {
     "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
-    "measuredAt?": { words: ["unit", "service"] },
+    "measuredAt?": { words: ["service", "unit"] },
     "standard?": { words: ["esqcr-2002", "iec-60038", "ansi-c84.1-2020", "japan-article-38"] },
     "unbalanceLimit?": "ratio",
     "at?": "time",

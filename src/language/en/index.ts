@@ -13,6 +13,7 @@ import { condensate } from "./condensate.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
+import { pressureTest } from "./pressure-test.ts";
 import { refrigerants } from "./refrigerants.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
 
@@ -24,6 +25,7 @@ export {
   flareJoint,
   lineSet,
   operatingCheck,
+  pressureTest,
   refrigerants,
   supplyVoltage,
 };
@@ -39,6 +41,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   operatingCheck,
   refrigerants,
   supplyVoltage,
+  pressureTest,
 ]);
 
 type Module =
@@ -50,4 +53,5 @@ type Module =
   | typeof lineSet
   | typeof operatingCheck
   | typeof refrigerants
-  | typeof supplyVoltage;
+  | typeof supplyVoltage
+  | typeof pressureTest;

@@ -185,52 +185,6 @@ export const EstimateOfTemperatureShape: Shape = {
   },
 };
 
-export const VerbatimShape: Shape = {
-  type: "Verbatim",
-  fields: { verbatim: "text" },
-  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
-  about: { verbatim: "The text, printed as it is." },
-};
-
-export const LogAssessmentReasonsItemShape: Shape = {
-  type: "LogAssessmentReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-};
-
-export const LogAssessmentCautionsItemShape: Shape = {
-  type: "LogAssessmentCautionsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-};
-
 export const EstimateOfPressureDifferenceShape: Shape = {
   type: "EstimateOfPressureDifference",
   fields: {
@@ -282,8 +236,34 @@ export const EstimateOfMassFlowShape: Shape = {
   },
 };
 
-export const CautionShape: Shape = {
-  type: "Caution",
+export const VerbatimShape: Shape = {
+  type: "Verbatim",
+  fields: { verbatim: "text" },
+  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
+  about: { verbatim: "The text, printed as it is." },
+};
+
+export const VacuumDecayAssessmentReasonsItemShape: Shape = {
+  type: "VacuumDecayAssessmentReasonsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+};
+
+export const VacuumDecayAssessmentCautionsItemShape: Shape = {
+  type: "VacuumDecayAssessmentCautionsItem",
   fields: {
     code: "text",
     values: {
@@ -299,58 +279,6 @@ export const CautionShape: Shape = {
     },
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  says: "Something to heed, with its kind.",
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ReasonShape: Shape = {
-  type: "Reason",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-  },
-};
-
-export const AssumptionShape: Shape = {
-  type: "Assumption",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
   },
 };
 
@@ -545,14 +473,37 @@ export const InstrumentOfAreaShape: Shape = {
   },
 };
 
+export const ReasonShape: Shape = {
+  type: "Reason",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+  },
+};
+
 export const NamedCheckOfLineSizesAssessmentShape: Shape = {
   type: "NamedCheckOfLineSizesAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LogAssessmentReasonsItemShape },
-    assumptions: { list: LogAssessmentReasonsItemShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    "actions?": { list: LogAssessmentReasonsItemShape },
+    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
+    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
+    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
+    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
     sources: { list: CitationShape },
   },
 };

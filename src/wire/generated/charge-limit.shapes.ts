@@ -191,8 +191,8 @@ export const ChargeLimitFlammabilityLimitUsedValuesShape: Shape = {
     standing: {
       words: [
         "charge-limit.standing.from-memory",
-        "charge-limit.standing.published",
         "charge-limit.standing.stated",
+        "charge-limit.standing.published",
       ],
     },
   },

@@ -468,7 +468,7 @@ export const GroundFaultInputShape: Shape = {
 export const GroundFaultAnswerShape: Shape = {
   type: "GroundFaultAnswer",
   fields: {
-    answer: { words: ["outside", "exempt", "required", "by-date"] },
+    answer: { words: ["required", "outside", "exempt", "by-date"] },
     "from?": "text",
     classC: "flag",
   },

@@ -3,10 +3,10 @@
 import type { Shape } from "../../shapes/index.ts";
 import {
   CitationShape,
-  LogAssessmentCautionsItemShape,
-  LogAssessmentReasonsItemShape,
   NamedCheckOfLineSizesAssessmentShape,
   ReasonShape,
+  VacuumDecayAssessmentCautionsItemShape,
+  VacuumDecayAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 import { ConcentrationAssessmentShape, RoomChargeAssessmentShape } from "./charge-limit.shapes.ts";
 import { CircuitFromNameplateResultShape } from "./circuit-protection.shapes.ts";
@@ -628,7 +628,7 @@ export const HoldPointShape: Shape = {
     name: { words: ["open-valves", "add-charge", "power-on"] },
     state: { words: ["held", "released", "breached"] },
     waitsFor: { list: StepNameShape },
-    reason: LogAssessmentReasonsItemShape,
+    reason: VacuumDecayAssessmentReasonsItemShape,
   },
   says: "A point at which the work waits until steps have passed.",
   about: {
@@ -660,10 +660,10 @@ export const InstallationAssessmentShape: Shape = {
         "operation",
       ],
     },
-    reasons: { list: LogAssessmentReasonsItemShape },
-    assumptions: { list: LogAssessmentReasonsItemShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    "actions?": { list: LogAssessmentReasonsItemShape },
+    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
+    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
+    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
+    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     deciding: { list: ReasonShape },
     steps: { list: InstallationStepShape },

@@ -2,16 +2,32 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import {
-  AssumptionShape,
-  CautionShape,
   CitationShape,
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
-  LogAssessmentCautionsItemShape,
-  LogAssessmentReasonsItemShape,
-  ReasonShape,
 } from "./assessment.shapes.ts";
+import {
+  RefrigerantsCloserThanTheModelValuesShape,
+  SafetyChargeTightSystemShape,
+  SafetyCompressorInVacuumShape,
+  SafetyDryNitrogenOnlyShape,
+  SafetyFlammableRefrigerantShape,
+  SafetyLineVoltageShape,
+  SafetyLowestRatingShape,
+  SafetyMeterCategoryShape,
+  SafetyNitrogenSuffocatesShape,
+  SafetyOpenUnderPressureShape,
+  SafetyOthersGovernShape,
+  SafetyRaiseInStagesShape,
+  SafetyRefrigerantAirMixtureShape,
+  SafetyRefrigerantContactShape,
+  SafetyRefrigerantSuffocatesShape,
+  SafetyRegulatorAndReliefShape,
+  SafetyRunningUnitShape,
+  SafetyToxicRefrigerantShape,
+  SafetyWorkAtHeightShape,
+} from "./refrigerants.shapes.ts";
 
 export const TestGaugeShape: Shape = {
   type: "TestGauge",
@@ -28,7 +44,7 @@ export const TestGaugeShape: Shape = {
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
     drift:
-      "How far zero and hysteresis may wander from the first to the last reading, ±. A quarter of the accuracy, at least one display step, is assumed when left out.",
+      "How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed.",
     separateInstruments:
       "Two different gauges read start and end, so that their errors do not cancel.",
   },
@@ -49,7 +65,7 @@ export const GasThermometerShape: Shape = {
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
     followsGasWithin:
-      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag. 0.5 K is assumed when left out.",
+      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed.",
     separateInstruments:
       "Two different thermometers read start and end, so that their errors do not cancel.",
   },
@@ -76,7 +92,7 @@ export const DropLimitShape: Shape = {
   fields: { maximumDrop: "pressureDifference", "per?": "duration" },
   says: "The largest corrected drop that still passes.",
   about: {
-    maximumDrop: "Largest drop, above 0; one of more than 5 % of the fill pressure passes nothing.",
+    maximumDrop: "Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %.",
     per: "The time for which the drop is allowed, so that the limit is a rate; the whole test when left out.",
   },
 };
@@ -87,15 +103,20 @@ export const LeakLimitShape: Shape = {
   says: "The largest leak that still passes; needs the volume and the time of the test.",
   about: {
     maximumLeakRate:
-      "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 5 % of the fill pressure go in the test, or in a day, passes nothing.",
+      "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %.",
   },
 };
 
 export const LeakGasShape: Shape = {
   type: "LeakGas",
-  fields: { gramsPerMole: "number", viscosity: "number" },
+  fields: { gramsPerMole: "number", viscosity: "number", "pressureAtRest?": "absolutePressure" },
   says: "What the scaling needs of a gas.",
-  about: { gramsPerMole: "Molar mass, g/mol.", viscosity: "Viscosity, µPa·s." },
+  about: {
+    gramsPerMole: "Molar mass, g/mol.",
+    viscosity: "Viscosity, µPa·s.",
+    pressureAtRest:
+      "Saturation pressure at 20 °C, where it is a refrigerant: the least that a test has to exceed.",
+  },
 };
 
 export const RefrigerantInServiceShape: Shape = {
@@ -106,6 +127,45 @@ export const RefrigerantInServiceShape: Shape = {
     gas: "Molar mass and viscosity of its vapour, such as leakGas.R32.",
     pressure:
       "Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere.",
+  },
+};
+
+export const GasElsewhereShape: Shape = {
+  type: "GasElsewhere",
+  fields: { share: "ratio", "change?": "temperatureDifference" },
+  says: "The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.",
+  about: {
+    share: "Its share of the volume, 0 to below 1; 0 says that every part has its thermometer.",
+    change:
+      "How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed.",
+  },
+};
+
+export const MarkedLimitShape: Shape = {
+  type: "MarkedLimit",
+  fields: {
+    part: { words: ["low side", "high side", "component", "relief device"] },
+    pressure: "gaugePressure",
+  },
+  says: "A limit that is marked on something under test.",
+  about: {
+    part: "What bears it: low side, high side, a component, a relief device.",
+    pressure: "The marked pressure: highest allowed, or the setting of a relief device.",
+  },
+};
+
+export const TestRequirementShape: Shape = {
+  type: "TestRequirement",
+  fields: {
+    "testPressure?": "gaugePressure",
+    "hold?": "duration",
+    "marked?": { list: MarkedLimitShape },
+  },
+  says: "What manual and nameplate require of the test.",
+  about: {
+    testPressure: "Lowest test pressure of the manual.",
+    hold: "Shortest hold of the manual.",
+    marked: "Pressures marked on the parts under test; none may be exceeded.",
   },
 };
 
@@ -136,6 +196,9 @@ export const PressureTestLogShape: Shape = {
     "criterion?": { either: [DropLimitShape, LeakLimitShape] },
     "confidence?": "number",
     "refrigerant?": RefrigerantInServiceShape,
+    "sinceFill?": "duration",
+    "elsewhere?": GasElsewhereShape,
+    "required?": TestRequirementShape,
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     readings: { list: LogReadingShape },
   },
@@ -149,24 +212,1807 @@ export const PressureTestLogShape: Shape = {
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
     refrigerant: "What the machine will hold, for the leak in grams a year; needs volume and time.",
+    sinceFill:
+      "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it.",
+    elsewhere:
+      "What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas.",
+    required: "What manual and nameplate require; a test that does not meet it cannot pass.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     readings:
       "Two or more readings at different times, in any order, from the time on when the gas is at rest.",
   },
 };
 
+export const PressureTestWithinLimitValuesShape: Shape = {
+  type: "PressureTestWithinLimitValues",
+  fields: {
+    limit: "pressureDifference",
+    drop: "pressureDifference",
+    uncertainty: "pressureDifference",
+  },
+};
+
+export const PressureTestWithinLimitShape: Shape = {
+  type: "PressureTestWithinLimit",
+  fields: {
+    code: { words: ["pressure-test.within-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestAboveLimitShape: Shape = {
+  type: "PressureTestAboveLimit",
+  fields: {
+    code: { words: ["pressure-test.above-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestAcrossLimitShape: Shape = {
+  type: "PressureTestAcrossLimit",
+  fields: {
+    code: { words: ["pressure-test.across-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLeakWithinLimitShape: Shape = {
+  type: "PressureTestLeakWithinLimit",
+  fields: {
+    code: { words: ["pressure-test.leak-within-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLimitLoweredValuesShape: Shape = {
+  type: "PressureTestLimitLoweredValues",
+  fields: {
+    stated: "pressureDifference",
+    pressure: "pressureDifference",
+    limit: "pressureDifference",
+  },
+};
+
+export const PressureTestLimitLoweredShape: Shape = {
+  type: "PressureTestLimitLowered",
+  fields: {
+    code: { words: ["pressure-test.limit-lowered"] },
+    values: PressureTestLimitLoweredValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLeakProvenValuesShape: Shape = {
+  type: "PressureTestLeakProvenValues",
+  fields: { drop: "pressureDifference", uncertainty: "pressureDifference" },
+};
+
+export const PressureTestLeakProvenShape: Shape = {
+  type: "PressureTestLeakProven",
+  fields: {
+    code: { words: ["pressure-test.leak-proven"] },
+    values: PressureTestLeakProvenValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestNoLeakAboveValuesShape: Shape = {
+  type: "PressureTestNoLeakAboveValues",
+  fields: { above: "pressureDifference" },
+};
+
+export const PressureTestNoLeakAboveShape: Shape = {
+  type: "PressureTestNoLeakAbove",
+  fields: {
+    code: { words: ["pressure-test.no-leak-above"] },
+    values: PressureTestNoLeakAboveValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestUnexplainedRiseValuesShape: Shape = {
+  type: "PressureTestUnexplainedRiseValues",
+  fields: { rise: "pressureDifference", uncertainty: "pressureDifference" },
+};
+
+export const PressureTestUnexplainedRiseShape: Shape = {
+  type: "PressureTestUnexplainedRise",
+  fields: {
+    code: { words: ["pressure-test.unexplained-rise"] },
+    values: PressureTestUnexplainedRiseValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestNoLimitStatedShape: Shape = {
+  type: "PressureTestNoLimitStated",
+  fields: {
+    code: { words: ["pressure-test.no-limit-stated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestWeatherAloneValuesShape: Shape = {
+  type: "PressureTestWeatherAloneValues",
+  fields: { temperature: "pressureDifference", change: "pressureDifference" },
+};
+
+export const PressureTestWeatherAloneShape: Shape = {
+  type: "PressureTestWeatherAlone",
+  fields: {
+    code: { words: ["pressure-test.weather-alone"] },
+    values: PressureTestWeatherAloneValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestWeatherAndBarometerAloneValuesShape: Shape = {
+  type: "PressureTestWeatherAndBarometerAloneValues",
+  fields: {
+    temperature: "pressureDifference",
+    barometer: "pressureDifference",
+    change: "pressureDifference",
+  },
+};
+
+export const PressureTestWeatherAndBarometerAloneShape: Shape = {
+  type: "PressureTestWeatherAndBarometerAlone",
+  fields: {
+    code: { words: ["pressure-test.weather-and-barometer-alone"] },
+    values: PressureTestWeatherAndBarometerAloneValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestHoldTimeUnknownShape: Shape = {
+  type: "PressureTestHoldTimeUnknown",
+  fields: {
+    code: { words: ["pressure-test.hold-time-unknown"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestShortHoldValuesShape: Shape = {
+  type: "PressureTestShortHoldValues",
+  fields: { hold: "duration", shortest: "duration" },
+};
+
+export const PressureTestShortHoldShape: Shape = {
+  type: "PressureTestShortHold",
+  fields: {
+    code: { words: ["pressure-test.short-hold"] },
+    values: PressureTestShortHoldValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestHoldBelowManualValuesShape: Shape = {
+  type: "PressureTestHoldBelowManualValues",
+  fields: { hold: "duration", required: "duration" },
+};
+
+export const PressureTestHoldBelowManualShape: Shape = {
+  type: "PressureTestHoldBelowManual",
+  fields: {
+    code: { words: ["pressure-test.hold-below-manual"] },
+    values: PressureTestHoldBelowManualValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestHoldBelowStepValuesShape: Shape = {
+  type: "PressureTestHoldBelowStepValues",
+  fields: { hold: "duration", step: "pressureDifference" },
+};
+
+export const PressureTestHoldBelowStepShape: Shape = {
+  type: "PressureTestHoldBelowStep",
+  fields: {
+    code: { words: ["pressure-test.hold-below-step"] },
+    values: PressureTestHoldBelowStepValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestGaugeWithoutErrorShape: Shape = {
+  type: "PressureTestGaugeWithoutError",
+  fields: {
+    code: { words: ["pressure-test.gauge-without-error"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestThermometerWithoutErrorShape: Shape = {
+  type: "PressureTestThermometerWithoutError",
+  fields: {
+    code: { words: ["pressure-test.thermometer-without-error"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFillBelowManualValuesShape: Shape = {
+  type: "PressureTestFillBelowManualValues",
+  fields: { pressure: "gaugePressure", required: "gaugePressure" },
+};
+
+export const PressureTestFillBelowManualShape: Shape = {
+  type: "PressureTestFillBelowManual",
+  fields: {
+    code: { words: ["pressure-test.fill-below-manual"] },
+    values: PressureTestFillBelowManualValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFillBelowServiceValuesShape: Shape = {
+  type: "PressureTestFillBelowServiceValues",
+  fields: { pressure: "gaugePressure", service: "gaugePressure" },
+};
+
+export const PressureTestFillBelowServiceShape: Shape = {
+  type: "PressureTestFillBelowService",
+  fields: {
+    code: { words: ["pressure-test.fill-below-service"] },
+    values: PressureTestFillBelowServiceValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestAboveMarkedValuesShape: Shape = {
+  type: "PressureTestAboveMarkedValues",
+  fields: { pressure: "gaugePressure", marked: "gaugePressure" },
+};
+
+export const PressureTestAboveMarkedShape: Shape = {
+  type: "PressureTestAboveMarked",
+  fields: {
+    code: { words: ["pressure-test.above-marked"] },
+    values: PressureTestAboveMarkedValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestPressureStillValuesShape: Shape = {
+  type: "PressureTestPressureStillValues",
+  fields: { moved: "pressureDifference" },
+};
+
+export const PressureTestPressureStillShape: Shape = {
+  type: "PressureTestPressureStill",
+  fields: {
+    code: { words: ["pressure-test.pressure-still"] },
+    values: PressureTestPressureStillValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLogMisfitValuesShape: Shape = {
+  type: "PressureTestLogMisfitValues",
+  fields: { misfit: "number" },
+};
+
+export const PressureTestLogMisfitShape: Shape = {
+  type: "PressureTestLogMisfit",
+  fields: {
+    code: { words: ["pressure-test.log-misfit"] },
+    values: PressureTestLogMisfitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLastReadingAboveLimitValuesShape: Shape = {
+  type: "PressureTestLastReadingAboveLimitValues",
+  fields: { drop: "pressureDifference", limit: "pressureDifference" },
+};
+
+export const PressureTestLastReadingAboveLimitShape: Shape = {
+  type: "PressureTestLastReadingAboveLimit",
+  fields: {
+    code: { words: ["pressure-test.last-reading-above-limit"] },
+    values: PressureTestLastReadingAboveLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestBelowLimitValuesShape: Shape = {
+  type: "PressureTestBelowLimitValues",
+  fields: {
+    part: {
+      words: [
+        "pressure-test.marked.low side",
+        "pressure-test.marked.high side",
+        "pressure-test.marked.component",
+        "pressure-test.marked.relief device",
+      ],
+    },
+    limit: "gaugePressure",
+    fill: "gaugePressure",
+    warm: "gaugePressure",
+  },
+};
+
+export const PressureTestBelowLimitShape: Shape = {
+  type: "PressureTestBelowLimit",
+  fields: {
+    code: { words: ["pressure-test.below-limit"] },
+    values: PressureTestBelowLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLoweredToLimitShape: Shape = {
+  type: "PressureTestLoweredToLimit",
+  fields: {
+    code: { words: ["pressure-test.lowered-to-limit"] },
+    values: PressureTestBelowLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestGaugeDriftValuesShape: Shape = {
+  type: "PressureTestGaugeDriftValues",
+  fields: { drift: "pressureDifference" },
+};
+
+export const PressureTestGaugeDriftShape: Shape = {
+  type: "PressureTestGaugeDrift",
+  fields: {
+    code: { words: ["pressure-test.gauge-drift"] },
+    values: PressureTestGaugeDriftValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestRigidWallsShape: Shape = {
+  type: "PressureTestRigidWalls",
+  fields: {
+    code: { words: ["pressure-test.rigid-walls"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestVolumeExactShape: Shape = {
+  type: "PressureTestVolumeExact",
+  fields: {
+    code: { words: ["pressure-test.volume-exact"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestBarometerUnchangedValuesShape: Shape = {
+  type: "PressureTestBarometerUnchangedValues",
+  fields: { change: "pressureDifference" },
+};
+
+export const PressureTestBarometerUnchangedShape: Shape = {
+  type: "PressureTestBarometerUnchanged",
+  fields: {
+    code: { words: ["pressure-test.barometer-unchanged"] },
+    values: PressureTestBarometerUnchangedValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestGasSettledShape: Shape = {
+  type: "PressureTestGasSettled",
+  fields: {
+    code: { words: ["pressure-test.gas-settled"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFollowsGasValuesShape: Shape = {
+  type: "PressureTestFollowsGasValues",
+  fields: { within: "temperatureDifference", missed: "ratio" },
+};
+
+export const PressureTestFollowsGasShape: Shape = {
+  type: "PressureTestFollowsGas",
+  fields: {
+    code: { words: ["pressure-test.follows-gas"] },
+    values: PressureTestFollowsGasValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestGasElsewhereUnknownValuesShape: Shape = {
+  type: "PressureTestGasElsewhereUnknownValues",
+  fields: { within: "temperatureDifference", missed: "ratio" },
+};
+
+export const PressureTestGasElsewhereUnknownShape: Shape = {
+  type: "PressureTestGasElsewhereUnknown",
+  fields: {
+    code: { words: ["pressure-test.gas-elsewhere-unknown"] },
+    values: PressureTestGasElsewhereUnknownValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestWarmFromFillShape: Shape = {
+  type: "PressureTestWarmFromFill",
+  fields: {
+    code: { words: ["pressure-test.warm-from-fill"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestAllLimitsGivenShape: Shape = {
+  type: "PressureTestAllLimitsGiven",
+  fields: {
+    code: { words: ["pressure-test.all-limits-given"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestSmallestLeakValuesShape: Shape = {
+  type: "PressureTestSmallestLeakValues",
+  fields: { smallest: "throughput", hold: "duration" },
+};
+
+export const PressureTestSmallestLeakShape: Shape = {
+  type: "PressureTestSmallestLeak",
+  fields: {
+    code: { words: ["pressure-test.smallest-leak"] },
+    values: PressureTestSmallestLeakValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestSmallestDropValuesShape: Shape = {
+  type: "PressureTestSmallestDropValues",
+  fields: { smallest: "pressureDifference" },
+};
+
+export const PressureTestSmallestDropShape: Shape = {
+  type: "PressureTestSmallestDrop",
+  fields: {
+    code: { words: ["pressure-test.smallest-drop"] },
+    values: PressureTestSmallestDropValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestNoMarginShape: Shape = {
+  type: "PressureTestNoMargin",
+  fields: {
+    code: { words: ["pressure-test.no-margin"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestCylinderCoolsShape: Shape = {
+  type: "PressureTestCylinderCools",
+  fields: {
+    code: { words: ["pressure-test.cylinder-cools"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestOrderOfMagnitudeShape: Shape = {
+  type: "PressureTestOrderOfMagnitude",
+  fields: {
+    code: { words: ["pressure-test.order-of-magnitude"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLiquidLeaksMoreShape: Shape = {
+  type: "PressureTestLiquidLeaksMore",
+  fields: {
+    code: { words: ["pressure-test.liquid-leaks-more"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestStateLimitValuesShape: Shape = {
+  type: "PressureTestStateLimitValues",
+  fields: { largest: "pressureDifference" },
+};
+
+export const PressureTestStateLimitShape: Shape = {
+  type: "PressureTestStateLimit",
+  fields: {
+    code: { words: ["pressure-test.state-limit"] },
+    values: PressureTestStateLimitValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFindByBubblesValuesShape: Shape = {
+  type: "PressureTestFindByBubblesValues",
+  fields: { leak: "throughput", watch: "duration" },
+};
+
+export const PressureTestFindByBubblesShape: Shape = {
+  type: "PressureTestFindByBubbles",
+  fields: {
+    code: { words: ["pressure-test.find-by-bubbles"] },
+    values: PressureTestFindByBubblesValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFindByFoamValuesShape: Shape = {
+  type: "PressureTestFindByFoamValues",
+  fields: { leak: "throughput", watch: "duration" },
+};
+
+export const PressureTestFindByFoamShape: Shape = {
+  type: "PressureTestFindByFoam",
+  fields: {
+    code: { words: ["pressure-test.find-by-foam"] },
+    values: PressureTestFindByFoamValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFindByTracerValuesShape: Shape = {
+  type: "PressureTestFindByTracerValues",
+  fields: { leak: "throughput" },
+};
+
+export const PressureTestFindByTracerShape: Shape = {
+  type: "PressureTestFindByTracer",
+  fields: {
+    code: { words: ["pressure-test.find-by-tracer"] },
+    values: PressureTestFindByTracerValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFindOfUnknownSizeValuesShape: Shape = {
+  type: "PressureTestFindOfUnknownSizeValues",
+  fields: { watch: "duration" },
+};
+
+export const PressureTestFindOfUnknownSizeShape: Shape = {
+  type: "PressureTestFindOfUnknownSize",
+  fields: {
+    code: { words: ["pressure-test.find-of-unknown-size"] },
+    values: PressureTestFindOfUnknownSizeValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestRepairAndRetestShape: Shape = {
+  type: "PressureTestRepairAndRetest",
+  fields: {
+    code: { words: ["pressure-test.repair-and-retest"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestCloseSupplyShape: Shape = {
+  type: "PressureTestCloseSupply",
+  fields: {
+    code: { words: ["pressure-test.close-supply"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestHoldLongerValuesShape: Shape = {
+  type: "PressureTestHoldLongerValues",
+  fields: { further: "duration" },
+};
+
+export const PressureTestHoldLongerShape: Shape = {
+  type: "PressureTestHoldLonger",
+  fields: {
+    code: { words: ["pressure-test.hold-longer"] },
+    values: PressureTestHoldLongerValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestHoldAtLeastValuesShape: Shape = {
+  type: "PressureTestHoldAtLeastValues",
+  fields: { hold: "duration" },
+};
+
+export const PressureTestHoldAtLeastShape: Shape = {
+  type: "PressureTestHoldAtLeast",
+  fields: {
+    code: { words: ["pressure-test.hold-at-least"] },
+    values: PressureTestHoldAtLeastValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestStateGaugeShape: Shape = {
+  type: "PressureTestStateGauge",
+  fields: {
+    code: { words: ["pressure-test.state-gauge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestStateThermometerShape: Shape = {
+  type: "PressureTestStateThermometer",
+  fields: {
+    code: { words: ["pressure-test.state-thermometer"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestFillHigherValuesShape: Shape = {
+  type: "PressureTestFillHigherValues",
+  fields: { required: "gaugePressure" },
+};
+
+export const PressureTestFillHigherShape: Shape = {
+  type: "PressureTestFillHigher",
+  fields: {
+    code: { words: ["pressure-test.fill-higher"] },
+    values: PressureTestFillHigherValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLowerPressureValuesShape: Shape = {
+  type: "PressureTestLowerPressureValues",
+  fields: { marked: "gaugePressure" },
+};
+
+export const PressureTestLowerPressureShape: Shape = {
+  type: "PressureTestLowerPressure",
+  fields: {
+    code: { words: ["pressure-test.lower-pressure"] },
+    values: PressureTestLowerPressureValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestOpenToSystemShape: Shape = {
+  type: "PressureTestOpenToSystem",
+  fields: {
+    code: { words: ["pressure-test.open-to-system"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestLookAtPlotShape: Shape = {
+  type: "PressureTestLookAtPlot",
+  fields: {
+    code: { words: ["pressure-test.look-at-plot"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestReadAgainShape: Shape = {
+  type: "PressureTestReadAgain",
+  fields: {
+    code: { words: ["pressure-test.read-again"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestStateElsewhereShape: Shape = {
+  type: "PressureTestStateElsewhere",
+  fields: {
+    code: { words: ["pressure-test.state-elsewhere"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestSettleFirstValuesShape: Shape = {
+  type: "PressureTestSettleFirstValues",
+  fields: { settle: "duration" },
+};
+
+export const PressureTestSettleFirstShape: Shape = {
+  type: "PressureTestSettleFirst",
+  fields: {
+    code: { words: ["pressure-test.settle-first"] },
+    values: PressureTestSettleFirstValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestReduceUncertaintyValuesShape: Shape = {
+  type: "PressureTestReduceUncertaintyValues",
+  fields: {
+    part: {
+      words: [
+        "pressure-test.part.barometer",
+        "pressure-test.part.gauge-reading",
+        "pressure-test.part.gauge-drift",
+        "pressure-test.part.gauge-error",
+        "pressure-test.part.thermometer-reading",
+        "pressure-test.part.thermometer-error",
+        "pressure-test.part.gas-temperature",
+        "pressure-test.part.settling",
+        "pressure-test.part.wall-expansion",
+        "pressure-test.part.zone-volumes",
+        "pressure-test.part.scatter",
+      ],
+    },
+    share: "pressureDifference",
+  },
+};
+
+export const PressureTestReduceUncertaintyShape: Shape = {
+  type: "PressureTestReduceUncertainty",
+  fields: {
+    code: { words: ["pressure-test.reduce-uncertainty"] },
+    values: PressureTestReduceUncertaintyValuesShape,
+    "text?": "text",
+  },
+};
+
+export const PressureTestStatementShape: Shape = {
+  type: "PressureTestStatement",
+  by: "code",
+  cases: {
+    "pressure-test.within-limit": PressureTestWithinLimitShape,
+    "pressure-test.above-limit": PressureTestAboveLimitShape,
+    "pressure-test.across-limit": PressureTestAcrossLimitShape,
+    "pressure-test.leak-within-limit": PressureTestLeakWithinLimitShape,
+    "pressure-test.limit-lowered": PressureTestLimitLoweredShape,
+    "pressure-test.leak-proven": PressureTestLeakProvenShape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAboveShape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseShape,
+    "pressure-test.no-limit-stated": PressureTestNoLimitStatedShape,
+    "pressure-test.weather-alone": PressureTestWeatherAloneShape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneShape,
+    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknownShape,
+    "pressure-test.short-hold": PressureTestShortHoldShape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManualShape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStepShape,
+    "pressure-test.gauge-without-error": PressureTestGaugeWithoutErrorShape,
+    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutErrorShape,
+    "pressure-test.fill-below-manual": PressureTestFillBelowManualShape,
+    "pressure-test.fill-below-service": PressureTestFillBelowServiceShape,
+    "pressure-test.above-marked": PressureTestAboveMarkedShape,
+    "pressure-test.pressure-still": PressureTestPressureStillShape,
+    "pressure-test.log-misfit": PressureTestLogMisfitShape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitShape,
+    "pressure-test.below-limit": PressureTestBelowLimitShape,
+    "pressure-test.lowered-to-limit": PressureTestLoweredToLimitShape,
+    "pressure-test.gauge-drift": PressureTestGaugeDriftShape,
+    "pressure-test.rigid-walls": PressureTestRigidWallsShape,
+    "pressure-test.volume-exact": PressureTestVolumeExactShape,
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedShape,
+    "pressure-test.gas-settled": PressureTestGasSettledShape,
+    "pressure-test.follows-gas": PressureTestFollowsGasShape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownShape,
+    "pressure-test.warm-from-fill": PressureTestWarmFromFillShape,
+    "pressure-test.all-limits-given": PressureTestAllLimitsGivenShape,
+    "pressure-test.smallest-leak": PressureTestSmallestLeakShape,
+    "pressure-test.smallest-drop": PressureTestSmallestDropShape,
+    "pressure-test.no-margin": PressureTestNoMarginShape,
+    "pressure-test.cylinder-cools": PressureTestCylinderCoolsShape,
+    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitudeShape,
+    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMoreShape,
+    "pressure-test.state-limit": PressureTestStateLimitShape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubblesShape,
+    "pressure-test.find-by-foam": PressureTestFindByFoamShape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracerShape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeShape,
+    "pressure-test.repair-and-retest": PressureTestRepairAndRetestShape,
+    "pressure-test.close-supply": PressureTestCloseSupplyShape,
+    "pressure-test.hold-longer": PressureTestHoldLongerShape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeastShape,
+    "pressure-test.state-gauge": PressureTestStateGaugeShape,
+    "pressure-test.state-thermometer": PressureTestStateThermometerShape,
+    "pressure-test.fill-higher": PressureTestFillHigherShape,
+    "pressure-test.lower-pressure": PressureTestLowerPressureShape,
+    "pressure-test.open-to-system": PressureTestOpenToSystemShape,
+    "pressure-test.look-at-plot": PressureTestLookAtPlotShape,
+    "pressure-test.read-again": PressureTestReadAgainShape,
+    "pressure-test.state-elsewhere": PressureTestStateElsewhereShape,
+    "pressure-test.settle-first": PressureTestSettleFirstShape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyShape,
+  },
+};
+
+export const PressureTestWithinLimit2Shape: Shape = {
+  type: "PressureTestWithinLimit2",
+  fields: {
+    code: { words: ["pressure-test.within-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestAboveLimit2Shape: Shape = {
+  type: "PressureTestAboveLimit2",
+  fields: {
+    code: { words: ["pressure-test.above-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestAcrossLimit2Shape: Shape = {
+  type: "PressureTestAcrossLimit2",
+  fields: {
+    code: { words: ["pressure-test.across-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLeakWithinLimit2Shape: Shape = {
+  type: "PressureTestLeakWithinLimit2",
+  fields: {
+    code: { words: ["pressure-test.leak-within-limit"] },
+    values: PressureTestWithinLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLimitLowered2Shape: Shape = {
+  type: "PressureTestLimitLowered2",
+  fields: {
+    code: { words: ["pressure-test.limit-lowered"] },
+    values: PressureTestLimitLoweredValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLeakProven2Shape: Shape = {
+  type: "PressureTestLeakProven2",
+  fields: {
+    code: { words: ["pressure-test.leak-proven"] },
+    values: PressureTestLeakProvenValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestNoLeakAbove2Shape: Shape = {
+  type: "PressureTestNoLeakAbove2",
+  fields: {
+    code: { words: ["pressure-test.no-leak-above"] },
+    values: PressureTestNoLeakAboveValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestUnexplainedRise2Shape: Shape = {
+  type: "PressureTestUnexplainedRise2",
+  fields: {
+    code: { words: ["pressure-test.unexplained-rise"] },
+    values: PressureTestUnexplainedRiseValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestNoLimitStated2Shape: Shape = {
+  type: "PressureTestNoLimitStated2",
+  fields: {
+    code: { words: ["pressure-test.no-limit-stated"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestWeatherAlone2Shape: Shape = {
+  type: "PressureTestWeatherAlone2",
+  fields: {
+    code: { words: ["pressure-test.weather-alone"] },
+    values: PressureTestWeatherAloneValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestWeatherAndBarometerAlone2Shape: Shape = {
+  type: "PressureTestWeatherAndBarometerAlone2",
+  fields: {
+    code: { words: ["pressure-test.weather-and-barometer-alone"] },
+    values: PressureTestWeatherAndBarometerAloneValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestHoldTimeUnknown2Shape: Shape = {
+  type: "PressureTestHoldTimeUnknown2",
+  fields: {
+    code: { words: ["pressure-test.hold-time-unknown"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestShortHold2Shape: Shape = {
+  type: "PressureTestShortHold2",
+  fields: {
+    code: { words: ["pressure-test.short-hold"] },
+    values: PressureTestShortHoldValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestHoldBelowManual2Shape: Shape = {
+  type: "PressureTestHoldBelowManual2",
+  fields: {
+    code: { words: ["pressure-test.hold-below-manual"] },
+    values: PressureTestHoldBelowManualValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestHoldBelowStep2Shape: Shape = {
+  type: "PressureTestHoldBelowStep2",
+  fields: {
+    code: { words: ["pressure-test.hold-below-step"] },
+    values: PressureTestHoldBelowStepValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestGaugeWithoutError2Shape: Shape = {
+  type: "PressureTestGaugeWithoutError2",
+  fields: {
+    code: { words: ["pressure-test.gauge-without-error"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestThermometerWithoutError2Shape: Shape = {
+  type: "PressureTestThermometerWithoutError2",
+  fields: {
+    code: { words: ["pressure-test.thermometer-without-error"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFillBelowManual2Shape: Shape = {
+  type: "PressureTestFillBelowManual2",
+  fields: {
+    code: { words: ["pressure-test.fill-below-manual"] },
+    values: PressureTestFillBelowManualValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFillBelowService2Shape: Shape = {
+  type: "PressureTestFillBelowService2",
+  fields: {
+    code: { words: ["pressure-test.fill-below-service"] },
+    values: PressureTestFillBelowServiceValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestAboveMarked2Shape: Shape = {
+  type: "PressureTestAboveMarked2",
+  fields: {
+    code: { words: ["pressure-test.above-marked"] },
+    values: PressureTestAboveMarkedValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestPressureStill2Shape: Shape = {
+  type: "PressureTestPressureStill2",
+  fields: {
+    code: { words: ["pressure-test.pressure-still"] },
+    values: PressureTestPressureStillValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLogMisfit2Shape: Shape = {
+  type: "PressureTestLogMisfit2",
+  fields: {
+    code: { words: ["pressure-test.log-misfit"] },
+    values: PressureTestLogMisfitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLastReadingAboveLimit2Shape: Shape = {
+  type: "PressureTestLastReadingAboveLimit2",
+  fields: {
+    code: { words: ["pressure-test.last-reading-above-limit"] },
+    values: PressureTestLastReadingAboveLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestBelowLimit2Shape: Shape = {
+  type: "PressureTestBelowLimit2",
+  fields: {
+    code: { words: ["pressure-test.below-limit"] },
+    values: PressureTestBelowLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLoweredToLimit2Shape: Shape = {
+  type: "PressureTestLoweredToLimit2",
+  fields: {
+    code: { words: ["pressure-test.lowered-to-limit"] },
+    values: PressureTestBelowLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestGaugeDrift2Shape: Shape = {
+  type: "PressureTestGaugeDrift2",
+  fields: {
+    code: { words: ["pressure-test.gauge-drift"] },
+    values: PressureTestGaugeDriftValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestRigidWalls2Shape: Shape = {
+  type: "PressureTestRigidWalls2",
+  fields: {
+    code: { words: ["pressure-test.rigid-walls"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestVolumeExact2Shape: Shape = {
+  type: "PressureTestVolumeExact2",
+  fields: {
+    code: { words: ["pressure-test.volume-exact"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestBarometerUnchanged2Shape: Shape = {
+  type: "PressureTestBarometerUnchanged2",
+  fields: {
+    code: { words: ["pressure-test.barometer-unchanged"] },
+    values: PressureTestBarometerUnchangedValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestGasSettled2Shape: Shape = {
+  type: "PressureTestGasSettled2",
+  fields: {
+    code: { words: ["pressure-test.gas-settled"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFollowsGas2Shape: Shape = {
+  type: "PressureTestFollowsGas2",
+  fields: {
+    code: { words: ["pressure-test.follows-gas"] },
+    values: PressureTestFollowsGasValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestGasElsewhereUnknown2Shape: Shape = {
+  type: "PressureTestGasElsewhereUnknown2",
+  fields: {
+    code: { words: ["pressure-test.gas-elsewhere-unknown"] },
+    values: PressureTestGasElsewhereUnknownValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestWarmFromFill2Shape: Shape = {
+  type: "PressureTestWarmFromFill2",
+  fields: {
+    code: { words: ["pressure-test.warm-from-fill"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestAllLimitsGiven2Shape: Shape = {
+  type: "PressureTestAllLimitsGiven2",
+  fields: {
+    code: { words: ["pressure-test.all-limits-given"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestSmallestLeak2Shape: Shape = {
+  type: "PressureTestSmallestLeak2",
+  fields: {
+    code: { words: ["pressure-test.smallest-leak"] },
+    values: PressureTestSmallestLeakValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestSmallestDrop2Shape: Shape = {
+  type: "PressureTestSmallestDrop2",
+  fields: {
+    code: { words: ["pressure-test.smallest-drop"] },
+    values: PressureTestSmallestDropValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestNoMargin2Shape: Shape = {
+  type: "PressureTestNoMargin2",
+  fields: {
+    code: { words: ["pressure-test.no-margin"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestCylinderCools2Shape: Shape = {
+  type: "PressureTestCylinderCools2",
+  fields: {
+    code: { words: ["pressure-test.cylinder-cools"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestOrderOfMagnitude2Shape: Shape = {
+  type: "PressureTestOrderOfMagnitude2",
+  fields: {
+    code: { words: ["pressure-test.order-of-magnitude"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLiquidLeaksMore2Shape: Shape = {
+  type: "PressureTestLiquidLeaksMore2",
+  fields: {
+    code: { words: ["pressure-test.liquid-leaks-more"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestStateLimit2Shape: Shape = {
+  type: "PressureTestStateLimit2",
+  fields: {
+    code: { words: ["pressure-test.state-limit"] },
+    values: PressureTestStateLimitValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFindByBubbles2Shape: Shape = {
+  type: "PressureTestFindByBubbles2",
+  fields: {
+    code: { words: ["pressure-test.find-by-bubbles"] },
+    values: PressureTestFindByBubblesValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFindByFoam2Shape: Shape = {
+  type: "PressureTestFindByFoam2",
+  fields: {
+    code: { words: ["pressure-test.find-by-foam"] },
+    values: PressureTestFindByFoamValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFindByTracer2Shape: Shape = {
+  type: "PressureTestFindByTracer2",
+  fields: {
+    code: { words: ["pressure-test.find-by-tracer"] },
+    values: PressureTestFindByTracerValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFindOfUnknownSize2Shape: Shape = {
+  type: "PressureTestFindOfUnknownSize2",
+  fields: {
+    code: { words: ["pressure-test.find-of-unknown-size"] },
+    values: PressureTestFindOfUnknownSizeValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestRepairAndRetest2Shape: Shape = {
+  type: "PressureTestRepairAndRetest2",
+  fields: {
+    code: { words: ["pressure-test.repair-and-retest"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestCloseSupply2Shape: Shape = {
+  type: "PressureTestCloseSupply2",
+  fields: {
+    code: { words: ["pressure-test.close-supply"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestHoldLonger2Shape: Shape = {
+  type: "PressureTestHoldLonger2",
+  fields: {
+    code: { words: ["pressure-test.hold-longer"] },
+    values: PressureTestHoldLongerValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestHoldAtLeast2Shape: Shape = {
+  type: "PressureTestHoldAtLeast2",
+  fields: {
+    code: { words: ["pressure-test.hold-at-least"] },
+    values: PressureTestHoldAtLeastValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestStateGauge2Shape: Shape = {
+  type: "PressureTestStateGauge2",
+  fields: {
+    code: { words: ["pressure-test.state-gauge"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestStateThermometer2Shape: Shape = {
+  type: "PressureTestStateThermometer2",
+  fields: {
+    code: { words: ["pressure-test.state-thermometer"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestFillHigher2Shape: Shape = {
+  type: "PressureTestFillHigher2",
+  fields: {
+    code: { words: ["pressure-test.fill-higher"] },
+    values: PressureTestFillHigherValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLowerPressure2Shape: Shape = {
+  type: "PressureTestLowerPressure2",
+  fields: {
+    code: { words: ["pressure-test.lower-pressure"] },
+    values: PressureTestLowerPressureValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestOpenToSystem2Shape: Shape = {
+  type: "PressureTestOpenToSystem2",
+  fields: {
+    code: { words: ["pressure-test.open-to-system"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestLookAtPlot2Shape: Shape = {
+  type: "PressureTestLookAtPlot2",
+  fields: {
+    code: { words: ["pressure-test.look-at-plot"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestReadAgain2Shape: Shape = {
+  type: "PressureTestReadAgain2",
+  fields: {
+    code: { words: ["pressure-test.read-again"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestStateElsewhere2Shape: Shape = {
+  type: "PressureTestStateElsewhere2",
+  fields: {
+    code: { words: ["pressure-test.state-elsewhere"] },
+    values: RefrigerantsCloserThanTheModelValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestSettleFirst2Shape: Shape = {
+  type: "PressureTestSettleFirst2",
+  fields: {
+    code: { words: ["pressure-test.settle-first"] },
+    values: PressureTestSettleFirstValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const PressureTestReduceUncertainty2Shape: Shape = {
+  type: "PressureTestReduceUncertainty2",
+  fields: {
+    code: { words: ["pressure-test.reduce-uncertainty"] },
+    values: PressureTestReduceUncertaintyValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const LogAssessmentCautionsItemShape: Shape = {
+  type: "LogAssessmentCautionsItem",
+  by: "code",
+  cases: {
+    "safety.others-govern": SafetyOthersGovernShape,
+    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
+    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
+    "safety.raise-in-stages": SafetyRaiseInStagesShape,
+    "safety.lowest-rating": SafetyLowestRatingShape,
+    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
+    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
+    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
+    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
+    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
+    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
+    "safety.charge-tight-system": SafetyChargeTightSystemShape,
+    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
+    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
+    "safety.line-voltage": SafetyLineVoltageShape,
+    "safety.meter-category": SafetyMeterCategoryShape,
+    "safety.running-unit": SafetyRunningUnitShape,
+    "safety.work-at-height": SafetyWorkAtHeightShape,
+    "pressure-test.within-limit": PressureTestWithinLimit2Shape,
+    "pressure-test.above-limit": PressureTestAboveLimit2Shape,
+    "pressure-test.across-limit": PressureTestAcrossLimit2Shape,
+    "pressure-test.leak-within-limit": PressureTestLeakWithinLimit2Shape,
+    "pressure-test.limit-lowered": PressureTestLimitLowered2Shape,
+    "pressure-test.leak-proven": PressureTestLeakProven2Shape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAbove2Shape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRise2Shape,
+    "pressure-test.no-limit-stated": PressureTestNoLimitStated2Shape,
+    "pressure-test.weather-alone": PressureTestWeatherAlone2Shape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAlone2Shape,
+    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknown2Shape,
+    "pressure-test.short-hold": PressureTestShortHold2Shape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManual2Shape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStep2Shape,
+    "pressure-test.gauge-without-error": PressureTestGaugeWithoutError2Shape,
+    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutError2Shape,
+    "pressure-test.fill-below-manual": PressureTestFillBelowManual2Shape,
+    "pressure-test.fill-below-service": PressureTestFillBelowService2Shape,
+    "pressure-test.above-marked": PressureTestAboveMarked2Shape,
+    "pressure-test.pressure-still": PressureTestPressureStill2Shape,
+    "pressure-test.log-misfit": PressureTestLogMisfit2Shape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimit2Shape,
+    "pressure-test.below-limit": PressureTestBelowLimit2Shape,
+    "pressure-test.lowered-to-limit": PressureTestLoweredToLimit2Shape,
+    "pressure-test.gauge-drift": PressureTestGaugeDrift2Shape,
+    "pressure-test.rigid-walls": PressureTestRigidWalls2Shape,
+    "pressure-test.volume-exact": PressureTestVolumeExact2Shape,
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchanged2Shape,
+    "pressure-test.gas-settled": PressureTestGasSettled2Shape,
+    "pressure-test.follows-gas": PressureTestFollowsGas2Shape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknown2Shape,
+    "pressure-test.warm-from-fill": PressureTestWarmFromFill2Shape,
+    "pressure-test.all-limits-given": PressureTestAllLimitsGiven2Shape,
+    "pressure-test.smallest-leak": PressureTestSmallestLeak2Shape,
+    "pressure-test.smallest-drop": PressureTestSmallestDrop2Shape,
+    "pressure-test.no-margin": PressureTestNoMargin2Shape,
+    "pressure-test.cylinder-cools": PressureTestCylinderCools2Shape,
+    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitude2Shape,
+    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMore2Shape,
+    "pressure-test.state-limit": PressureTestStateLimit2Shape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubbles2Shape,
+    "pressure-test.find-by-foam": PressureTestFindByFoam2Shape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracer2Shape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSize2Shape,
+    "pressure-test.repair-and-retest": PressureTestRepairAndRetest2Shape,
+    "pressure-test.close-supply": PressureTestCloseSupply2Shape,
+    "pressure-test.hold-longer": PressureTestHoldLonger2Shape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeast2Shape,
+    "pressure-test.state-gauge": PressureTestStateGauge2Shape,
+    "pressure-test.state-thermometer": PressureTestStateThermometer2Shape,
+    "pressure-test.fill-higher": PressureTestFillHigher2Shape,
+    "pressure-test.lower-pressure": PressureTestLowerPressure2Shape,
+    "pressure-test.open-to-system": PressureTestOpenToSystem2Shape,
+    "pressure-test.look-at-plot": PressureTestLookAtPlot2Shape,
+    "pressure-test.read-again": PressureTestReadAgain2Shape,
+    "pressure-test.state-elsewhere": PressureTestStateElsewhere2Shape,
+    "pressure-test.settle-first": PressureTestSettleFirst2Shape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertainty2Shape,
+  },
+};
+
 export const UncertaintyPartShape: Shape = {
   type: "UncertaintyPart",
   words: [
-    "gauge reading",
-    "gauge drift",
-    "gauge error",
-    "thermometer reading",
-    "thermometer error",
-    "gas temperature",
+    "gauge-reading",
+    "gauge-drift",
+    "gauge-error",
+    "thermometer-reading",
+    "thermometer-error",
+    "gas-temperature",
+    "settling",
     "barometer",
-    "wall expansion",
-    "zone volumes",
+    "wall-expansion",
+    "zone-volumes",
     "scatter",
   ],
 };
@@ -181,6 +2027,72 @@ export const UncertaintyShareShape: Shape = {
   },
 };
 
+export const CautionOfPressureTestStatementShape: Shape = {
+  type: "CautionOfPressureTestStatement",
+  by: "code",
+  cases: {
+    "pressure-test.within-limit": PressureTestWithinLimit2Shape,
+    "pressure-test.above-limit": PressureTestAboveLimit2Shape,
+    "pressure-test.across-limit": PressureTestAcrossLimit2Shape,
+    "pressure-test.leak-within-limit": PressureTestLeakWithinLimit2Shape,
+    "pressure-test.limit-lowered": PressureTestLimitLowered2Shape,
+    "pressure-test.leak-proven": PressureTestLeakProven2Shape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAbove2Shape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRise2Shape,
+    "pressure-test.no-limit-stated": PressureTestNoLimitStated2Shape,
+    "pressure-test.weather-alone": PressureTestWeatherAlone2Shape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAlone2Shape,
+    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknown2Shape,
+    "pressure-test.short-hold": PressureTestShortHold2Shape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManual2Shape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStep2Shape,
+    "pressure-test.gauge-without-error": PressureTestGaugeWithoutError2Shape,
+    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutError2Shape,
+    "pressure-test.fill-below-manual": PressureTestFillBelowManual2Shape,
+    "pressure-test.fill-below-service": PressureTestFillBelowService2Shape,
+    "pressure-test.above-marked": PressureTestAboveMarked2Shape,
+    "pressure-test.pressure-still": PressureTestPressureStill2Shape,
+    "pressure-test.log-misfit": PressureTestLogMisfit2Shape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimit2Shape,
+    "pressure-test.below-limit": PressureTestBelowLimit2Shape,
+    "pressure-test.lowered-to-limit": PressureTestLoweredToLimit2Shape,
+    "pressure-test.gauge-drift": PressureTestGaugeDrift2Shape,
+    "pressure-test.rigid-walls": PressureTestRigidWalls2Shape,
+    "pressure-test.volume-exact": PressureTestVolumeExact2Shape,
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchanged2Shape,
+    "pressure-test.gas-settled": PressureTestGasSettled2Shape,
+    "pressure-test.follows-gas": PressureTestFollowsGas2Shape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknown2Shape,
+    "pressure-test.warm-from-fill": PressureTestWarmFromFill2Shape,
+    "pressure-test.all-limits-given": PressureTestAllLimitsGiven2Shape,
+    "pressure-test.smallest-leak": PressureTestSmallestLeak2Shape,
+    "pressure-test.smallest-drop": PressureTestSmallestDrop2Shape,
+    "pressure-test.no-margin": PressureTestNoMargin2Shape,
+    "pressure-test.cylinder-cools": PressureTestCylinderCools2Shape,
+    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitude2Shape,
+    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMore2Shape,
+    "pressure-test.state-limit": PressureTestStateLimit2Shape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubbles2Shape,
+    "pressure-test.find-by-foam": PressureTestFindByFoam2Shape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracer2Shape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSize2Shape,
+    "pressure-test.repair-and-retest": PressureTestRepairAndRetest2Shape,
+    "pressure-test.close-supply": PressureTestCloseSupply2Shape,
+    "pressure-test.hold-longer": PressureTestHoldLonger2Shape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeast2Shape,
+    "pressure-test.state-gauge": PressureTestStateGauge2Shape,
+    "pressure-test.state-thermometer": PressureTestStateThermometer2Shape,
+    "pressure-test.fill-higher": PressureTestFillHigher2Shape,
+    "pressure-test.lower-pressure": PressureTestLowerPressure2Shape,
+    "pressure-test.open-to-system": PressureTestOpenToSystem2Shape,
+    "pressure-test.look-at-plot": PressureTestLookAtPlot2Shape,
+    "pressure-test.read-again": PressureTestReadAgain2Shape,
+    "pressure-test.state-elsewhere": PressureTestStateElsewhere2Shape,
+    "pressure-test.settle-first": PressureTestSettleFirst2Shape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertainty2Shape,
+  },
+};
+
 export const RefrigerantEquivalentShape: Shape = {
   type: "RefrigerantEquivalent",
   fields: {
@@ -189,7 +2101,7 @@ export const RefrigerantEquivalentShape: Shape = {
     low: "massFlow",
     high: "massFlow",
     referenceTemperature: "temperature",
-    cautions: { list: CautionShape },
+    cautions: { list: CautionOfPressureTestStatementShape },
   },
   says: "The same leak as a loss of refrigerant: a range, order of magnitude.",
   about: {
@@ -216,11 +2128,11 @@ export const LogAssessmentShape: Shape = {
   type: "LogAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: LogAssessmentReasonsItemShape },
-    assumptions: { list: LogAssessmentReasonsItemShape },
+    "cause?": { words: ["leak", "unexplained-rise"] },
+    reasons: { list: PressureTestStatementShape },
+    assumptions: { list: PressureTestStatementShape },
     cautions: { list: LogAssessmentCautionsItemShape },
-    "actions?": { list: LogAssessmentReasonsItemShape },
+    actions: { list: PressureTestStatementShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -245,12 +2157,12 @@ export const LogAssessmentShape: Shape = {
     assumptions: "What was assumed because it was not given.",
     cautions:
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
+    actions: "What to do next, in order; empty on a pass.",
     sources: "Where the rules and figures come from.",
     correctedDrop:
       "What is missing at the temperature of the last reading; negative when there is too much.",
     uncertaintyBudget: "What makes up the uncertainty, the largest first.",
-    limit: "The stated limit as a drop over this test.",
+    limit: "The limit as a drop over this test: as stated, at most 1 % of the fill pressure.",
     conformanceProbability: "Probability that the true drop keeps the stated limit.",
     smallestProvableDrop:
       "The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all.",
@@ -299,6 +2211,9 @@ export const PressureTestShape: Shape = {
     "criterion?": { either: [DropLimitShape, LeakLimitShape] },
     "confidence?": "number",
     "refrigerant?": RefrigerantInServiceShape,
+    "sinceFill?": "duration",
+    "elsewhere?": GasElsewhereShape,
+    "required?": TestRequirementShape,
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     start: TestReadingShape,
     end: TestReadingShape,
@@ -313,6 +2228,11 @@ export const PressureTestShape: Shape = {
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
     refrigerant: "What the machine will hold, for the leak in grams a year; needs volume and time.",
+    sinceFill:
+      "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it.",
+    elsewhere:
+      "What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas.",
+    required: "What manual and nameplate require; a test that does not meet it cannot pass.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     start: "First reading, some time after the fill: the gas has to have come to rest.",
     end: "Last reading.",
@@ -323,11 +2243,11 @@ export const TwoReadingAssessmentShape: Shape = {
   type: "TwoReadingAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["leak", "unexplained rise"] },
-    reasons: { list: LogAssessmentReasonsItemShape },
-    assumptions: { list: LogAssessmentReasonsItemShape },
+    "cause?": { words: ["leak", "unexplained-rise"] },
+    reasons: { list: PressureTestStatementShape },
+    assumptions: { list: PressureTestStatementShape },
     cautions: { list: LogAssessmentCautionsItemShape },
-    "actions?": { list: LogAssessmentReasonsItemShape },
+    actions: { list: PressureTestStatementShape },
     sources: { list: CitationShape },
     correctedDrop: EstimateOfPressureDifferenceShape,
     uncertaintyBudget: { list: UncertaintyShareShape },
@@ -351,12 +2271,12 @@ export const TwoReadingAssessmentShape: Shape = {
     assumptions: "What was assumed because it was not given.",
     cautions:
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
+    actions: "What to do next, in order; empty on a pass.",
     sources: "Where the rules and figures come from.",
     correctedDrop:
       "What is missing at the temperature of the last reading; negative when there is too much.",
     uncertaintyBudget: "What makes up the uncertainty, the largest first.",
-    limit: "The stated limit as a drop over this test.",
+    limit: "The limit as a drop over this test: as stated, at most 1 % of the fill pressure.",
     conformanceProbability: "Probability that the true drop keeps the stated limit.",
     smallestProvableDrop:
       "The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all.",
@@ -430,6 +2350,8 @@ export const HoldPlanShape: Shape = {
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     instruments: TestInstrumentsShape,
     "confidence?": "number",
+    "sinceFill?": "duration",
+    "elsewhere?": GasElsewhereShape,
     leakRate: "throughput",
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     temperature: { either: ["temperature", { list: "temperature" }] },
@@ -444,6 +2366,10 @@ export const HoldPlanShape: Shape = {
     instruments: "What the test was read with.",
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
+    sinceFill:
+      "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it.",
+    elsewhere:
+      "What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas.",
     leakRate: "The smallest leak that should show, as nitrogen at the test pressure, above 0.",
     pressure: "Pressure after the fill.",
     temperature: "Gas temperature at the start.",
@@ -502,7 +2428,7 @@ export const NitrogenNeedShape: Shape = {
     enough: "flag",
     fills: "number",
     "cylinderPressureAfter?": "gaugePressure",
-    cautions: { list: CautionShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
   },
   says: "What a fill takes.",
   about: {
@@ -512,19 +2438,6 @@ export const NitrogenNeedShape: Shape = {
     cylinderPressureAfter:
       "What the cylinder shows afterwards; absent when it does not hold enough.",
     cautions: "What can hurt someone.",
-  },
-};
-
-export const MarkedLimitShape: Shape = {
-  type: "MarkedLimit",
-  fields: {
-    part: { words: ["low side", "high side", "component", "relief device"] },
-    pressure: "gaugePressure",
-  },
-  says: "A limit that is marked on something under test.",
-  about: {
-    part: "What bears it: low side, high side, a component, a relief device.",
-    pressure: "The marked pressure: highest allowed, or the setting of a relief device.",
   },
 };
 
@@ -563,9 +2476,9 @@ export const PressurizationPlanShape: Shape = {
     pressureWhenWarm: "gaugePressure",
     lowestLimit: MarkedLimitShape,
     lowered: "flag",
-    reasons: { list: ReasonShape },
-    assumptions: { list: AssumptionShape },
-    cautions: { list: CautionShape },
+    reasons: { list: PressureTestStatementShape },
+    assumptions: { list: PressureTestStatementShape },
+    cautions: { list: LogAssessmentCautionsItemShape },
     sources: { list: CitationShape },
   },
   says: "The plan.",

@@ -73,7 +73,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     calibratedOn: "Date of its last calibration.",
     calibrationDue: "Last day on which that calibration holds.",
     drift:
-      "How far zero and hysteresis may wander from the first to the last reading, ±. A quarter of the accuracy, at least one display step, is assumed when left out.",
+      "How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed.",
     separateInstruments:
       "Two different gauges read start and end, so that their errors do not cancel.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
@@ -86,7 +86,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     calibratedOn: "Date of its last calibration.",
     calibrationDue: "Last day on which that calibration holds.",
     followsGasWithin:
-      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag. 0.5 K is assumed when left out.",
+      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed.",
     separateInstruments:
       "Two different thermometers read start and end, so that their errors do not cancel.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
@@ -221,12 +221,12 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
       "Station pressure at this reading, where it differs from the one given for the whole test.",
   },
   PressureTestPartCriterion1: {
-    maximumDrop: "Largest drop, above 0; one of more than 5 % of the fill pressure passes nothing.",
+    maximumDrop: "Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %.",
     per: "The time for which the drop is allowed, so that the limit is a rate; the whole test when left out.",
   },
   PressureTestPartCriterion2: {
     maximumLeakRate:
-      "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 5 % of the fill pressure go in the test, or in a day, passes nothing.",
+      "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %.",
   },
   PressureTestPart: {
     "": "The nitrogen test.",

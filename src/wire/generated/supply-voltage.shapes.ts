@@ -58,8 +58,8 @@ export const VoltageNameplateShape: Shape = {
 export const VoltageStandardRangesShape: Shape = {
   type: "VoltageStandardRanges",
   fields: {
-    unit: { list: { items: ["text", "number", "number"] } },
     service: { list: { items: ["text", "number", "number"] } },
+    unit: { list: { items: ["text", "number", "number"] } },
   },
 };
 

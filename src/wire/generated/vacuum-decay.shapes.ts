@@ -7,8 +7,8 @@ import {
   EstimateOfAbsolutePressureShape,
   EstimateOfPressureRateShape,
   EstimateOfThroughputShape,
-  LogAssessmentCautionsItemShape,
-  LogAssessmentReasonsItemShape,
+  VacuumDecayAssessmentCautionsItemShape,
+  VacuumDecayAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 
 export const GaugeRangeShape: Shape = {
@@ -286,10 +286,10 @@ export const VacuumDecayAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     cause: DecayCauseShape,
-    reasons: { list: LogAssessmentReasonsItemShape },
-    assumptions: { list: LogAssessmentReasonsItemShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    "actions?": { list: LogAssessmentReasonsItemShape },
+    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
+    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
+    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
+    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     evidence: "duration",
     atHoldEnd: EstimateOfAbsolutePressureShape,

@@ -1,0 +1,131 @@
+// English of the nitrogen pressure test: sentences and words.
+import type { PressureTestStatements, PressureTestWord } from "../../pressure-test/statements.ts";
+import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
+
+type Said = PressureTestStatements & Words<PressureTestWord>;
+const catalogue: Define<Said> = define;
+
+/** What `pressure-test` says, in American English. */
+export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
+  "pressure-test.within-limit":
+    "The pressure drop, {drop} ± {uncertainty}, is within the {limit} limit.",
+  "pressure-test.above-limit":
+    "The pressure drop, {drop} ± {uncertainty}, is above the {limit} limit.",
+  "pressure-test.across-limit":
+    "Too close to call: the drop is {drop} ± {uncertainty}, the limit {limit}.",
+  "pressure-test.leak-within-limit":
+    "The {limit} limit allows it, but a leak is proven: {drop} ± {uncertainty}.",
+  "pressure-test.limit-lowered":
+    "The stated limit, {stated}, is above 1 % of the fill pressure, {pressure}. Judged by {limit}.",
+  "pressure-test.leak-proven":
+    "Leak proven: the drop, {drop}, is larger than its uncertainty, {uncertainty}.",
+  "pressure-test.no-leak-above": "Any pressure drop is at most {above}.",
+  "pressure-test.unexplained-rise":
+    "The pressure is {rise} ± {uncertainty} above what the temperature explains. Gas came in, or the thermometer misleads.",
+  "pressure-test.no-limit-stated": "No limit was given, so the test cannot pass.",
+  "pressure-test.weather-alone":
+    "Temperature alone changes the pressure by {temperature}. It changed by {change}.",
+  "pressure-test.weather-and-barometer-alone":
+    "Temperature alone changes the pressure by {temperature}, the barometer by {barometer}. It changed by {change}.",
+
+  "pressure-test.hold-time-unknown": "No time was given between the readings.",
+  "pressure-test.short-hold": "Held for {hold}; the shortest hold in print is {shortest}.",
+  "pressure-test.hold-below-manual": "Held for {hold}; the manual requires {required}.",
+  "pressure-test.hold-below-step":
+    "In {hold} a leak of 1 % of the fill pressure per hour does not move the gauge by one step, {step}.",
+  "pressure-test.gauge-without-error": "The gauge was given as exact. No gauge is.",
+  "pressure-test.thermometer-without-error":
+    "The thermometer was given as exact. No thermometer is.",
+  "pressure-test.fill-below-manual": "Tested at {pressure}; the manual requires {required}.",
+  "pressure-test.fill-below-service":
+    "Tested at {pressure}: below the {service} that the refrigerant itself reaches.",
+  "pressure-test.above-marked":
+    "The pressure reached {pressure}: above the lowest marked pressure, {marked}.",
+  "pressure-test.pressure-still":
+    "The gauge stood still, although temperature and barometer alone move the pressure by {moved}.",
+  "pressure-test.log-misfit":
+    "The readings scatter {misfit} times as much as the stated errors explain.",
+  "pressure-test.last-reading-above-limit":
+    "The last reading shows a drop of {drop}: above the {limit} limit.",
+
+  "pressure-test.below-limit":
+    "{fill} becomes {warm} when warmest: within the marked limit ({part}), {limit}.",
+  "pressure-test.lowered-to-limit":
+    "Stop at {fill}. When warmest it becomes {warm}: the marked limit ({part}), {limit}.",
+
+  "pressure-test.gauge-drift": "The zero of the gauge moved by at most ±{drift}.",
+  "pressure-test.rigid-walls":
+    "The tubing kept its volume; the expansion of copper is counted as uncertainty.",
+  "pressure-test.volume-exact": "The stated volume is exact.",
+  "pressure-test.barometer-unchanged": "The barometer changed by at most about ±{change}.",
+  "pressure-test.gas-settled":
+    "The gas had settled after the fill before the first reading was taken.",
+  "pressure-test.follows-gas":
+    "The thermometer followed the gas within ±{within} and {missed} of the temperature change.",
+  "pressure-test.gas-elsewhere-unknown":
+    "Some of the gas may lie elsewhere: ±{within} and {missed} of the temperature change are counted as uncertainty.",
+  "pressure-test.warm-from-fill":
+    "The first reading was taken right after the fill, while the gas was still warm.",
+  "pressure-test.all-limits-given": "Every marked limit of what stays connected was given.",
+
+  "pressure-test.smallest-leak":
+    "The smallest leak this test could prove is {smallest}. A hold of {hold} would prove about half of that.",
+  "pressure-test.smallest-drop": "The smallest drop this test could prove is {smallest}.",
+  "pressure-test.no-margin":
+    "The plan leaves no margin for the error of the gauge or a relief device that opens early. Stop lower by both.",
+  "pressure-test.cylinder-cools":
+    "A cylinder that empties fast is cold and shows less. Read it again when it is warm.",
+  "pressure-test.order-of-magnitude":
+    "This is an order of magnitude: the shape of the leak decides which law holds.",
+  "pressure-test.liquid-leaks-more": "Liquid refrigerant at the leak loses several times more.",
+
+  "pressure-test.state-limit":
+    "Enter the drop that the manual allows, at most {largest} (1 % of the fill pressure).",
+  "pressure-test.find-by-bubbles":
+    "Find the leak, {leak} in all: put bubble solution on every joint and watch each for {watch}.",
+  "pressure-test.find-by-foam":
+    "Find the leak, {leak} in all: watch the bubble solution on each joint for {watch}, or use a tracer gas and its detector.",
+  "pressure-test.find-by-tracer":
+    "Find the leak, {leak} in all. It is too small for bubbles: use a tracer gas that does not burn, and its detector.",
+  "pressure-test.find-of-unknown-size":
+    "Find the leak: put bubble solution on every joint and watch each for {watch}. If none shows, use a tracer gas and its detector.",
+  "pressure-test.repair-and-retest": "Vent the nitrogen, repair the leak and retest.",
+  "pressure-test.close-supply":
+    "Disconnect the nitrogen supply, let the temperatures settle and retest.",
+  "pressure-test.hold-longer": "Hold about {further} longer.",
+  "pressure-test.hold-at-least": "Hold for at least {hold} and record both times.",
+  "pressure-test.state-gauge": "Enter the accuracy and the step of the gauge.",
+  "pressure-test.state-thermometer": "Enter the accuracy and the step of the thermometer.",
+  "pressure-test.fill-higher": "Retest at {required} or more, if every marked pressure allows it.",
+  "pressure-test.lower-pressure":
+    "Lower the pressure below {marked}. Ask the manufacturer before the unit is used.",
+  "pressure-test.open-to-system":
+    "Open the valve between gauge and system, release a held display, fasten the thermometer to the tubing and retest.",
+  "pressure-test.look-at-plot":
+    "Look at the plot for gas fed in, a closed valve, sun or a wrong row. Judge the log from the last change on.",
+  "pressure-test.read-again": "Read pressure and temperature again now.",
+  "pressure-test.state-elsewhere":
+    "Enter how much of the gas lies away from the thermometer (0 if none), or measure there too.",
+  "pressure-test.settle-first":
+    "Let the gas settle for {settle} after the fill, take a new first reading and enter that time.",
+  "pressure-test.reduce-uncertainty":
+    "Holding longer will not decide. Reduce the largest uncertainty: {part}, {share}.",
+
+  "pressure-test.part.gauge-reading": "gauge reading",
+  "pressure-test.part.gauge-drift": "drift of the gauge",
+  "pressure-test.part.gauge-error": "error of the gauge",
+  "pressure-test.part.thermometer-reading": "thermometer reading",
+  "pressure-test.part.thermometer-error": "error of the thermometer",
+  "pressure-test.part.gas-temperature": "gas temperature",
+  "pressure-test.part.settling": "gas still warm from the fill",
+  "pressure-test.part.barometer": "barometer",
+  "pressure-test.part.wall-expansion": "expansion of the tubing",
+  "pressure-test.part.zone-volumes": "volumes of the zones",
+  "pressure-test.part.scatter": "scatter of the readings",
+  "pressure-test.marked.low side": "low side",
+  "pressure-test.marked.high side": "high side",
+  "pressure-test.marked.component": "component",
+  "pressure-test.marked.relief device": "relief device",
+  "pressure-test.cause.leak": "leak",
+  "pressure-test.cause.unexplained-rise": "unexplained rise",
+});

@@ -1,0 +1,79 @@
+// What figures does a verdict carry? Estimates, leak rates and the hold that would decide; nothing is decided here.
+// Follows JCGM 100:2008, 5.1, and Q = V·Δp/Δt (ISO 3529-1).
+// Does not cover the drop itself: drop.ts, fit-log.ts.
+import type { Estimate } from "../assessment/assessment.ts";
+import type { AdditiveKind } from "../quantity/kinds.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { paM3PerS } from "../quantity/units/flow.ts";
+import { gPerYear } from "../quantity/units/mass.ts";
+import { hour, minute, second } from "../quantity/units/time.ts";
+import type { Limit } from "./criterion.ts";
+import type { PressureTestAssessment } from "./verdict.ts";
+
+/** A quantity to four digits, for a sentence. */
+export function shown<K extends AdditiveKind>(si: number, unit: Unit<K>): Quantity<K> {
+  return unit(Number((si / unit.scale).toPrecision(4)));
+}
+
+/** Seconds as a person says them. */
+export const asTime = (seconds: number): Quantity<"duration"> =>
+  shown(seconds, seconds < 60 ? second : seconds < 7200 ? minute : hour);
+
+type Rate = "pressureDifference" | "throughput" | "massFlow";
+
+/** A value with its uncertainty. */
+export const estimate = <K extends Rate>(
+  value: number,
+  u: number,
+  k: number,
+  unit: Unit<K>,
+): Estimate<K> =>
+  ({
+    value: new Quantity(value, unit),
+    standardUncertainty: new Quantity(u, unit),
+    expandedUncertainty: new Quantity(k * u, unit),
+    coverageFactor: k,
+  }) as unknown as Estimate<K>;
+
+/** What makes a leak of a drop, in SI; volume and seconds 0 when unknown. */
+export interface LeakFactors {
+  readonly seconds: number;
+  readonly volume: number;
+  /** Relative standard uncertainty of the volume. */
+  readonly volumeError: number;
+  /** kg/m³ lost per Pa of drop. */
+  readonly densityPerPascal: number;
+}
+
+/** The leak of a drop, where volume and time are known. */
+export function leakFigures(
+  drop: number,
+  u: number,
+  k: number,
+  { seconds, volume, volumeError, densityPerPascal }: LeakFactors,
+): Pick<PressureTestAssessment, "leakRate" | "nitrogenLoss" | "smallestProvableLeak"> {
+  const rate = seconds > 0 ? volume / seconds : 0;
+  if (rate === 0) return {};
+  const relative = Math.hypot(u, drop * volumeError);
+  const loss = rate * densityPerPascal;
+  return {
+    leakRate: estimate(drop * rate, relative * rate, k, paM3PerS),
+    nitrogenLoss: estimate(drop * loss, relative * loss, k, gPerYear),
+    smallestProvableLeak: new Quantity(k * u * rate, paM3PerS),
+  };
+}
+
+const WEEK = 7 * 86_400;
+
+/** Seconds more until drop·(t/t0) leaves the guard band of ± U around the limit; 0 when it never does, or not within a week. */
+export function holdToDecide(
+  drop: number,
+  limit: Limit | undefined,
+  seconds: number,
+  U: number,
+): number {
+  const apart = limit?.isRate ? Math.abs(limit.drop - drop) : drop;
+  const needed = limit && !limit.isRate ? limit.drop + U : U;
+  const further = seconds * (needed / apart - 1);
+  return further <= WEEK ? Math.max(0, further) : 0;
+}

@@ -1,0 +1,146 @@
+// How far may the gas be from what the thermometer shows? What the user states, else defaults that grow with
+// the swing, the time and the volume. Standard uncertainties in K; JCGM 100:2008, 4.3.7, for bounds.
+// The defaults are estimates from heat of filling and film coefficients of tubing, from memory; no source.
+// Does not cover a thermometer in the sun: state how far it follows.
+import { objectOf, siOf } from "../quantity/check.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { deltaK } from "../quantity/units/temperature.ts";
+import type { GasThermometer } from "./instruments.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
+
+/**
+ * The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.
+ *
+ * Source: none; the library's own type.
+ */
+export interface GasElsewhere {
+  /** Its share of the volume, 0 to below 1; 0 says that every part has its thermometer. */
+  readonly share: Quantity<"ratio">;
+  /** How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed. */
+  readonly change?: Quantity<"temperatureDifference">;
+}
+
+/** Decaying warmth of the gas after the fill: at most so many K at its end, with a time constant in s. */
+export interface Warmth {
+  readonly kelvin: number;
+  readonly seconds: number;
+}
+
+/** What the gas temperature leaves open beside the thermometer's own errors. */
+export interface GasErrors {
+  /** Of each reading, K. */
+  readonly between: number;
+  /** Share of the swing that the gas may not have made, and its lag behind the thermometer, s. */
+  readonly missed: number;
+  readonly lag: number;
+  /** Change of the mean gas temperature that no thermometer saw after some seconds, K. */
+  readonly unseen: (seconds: number) => number;
+  /** What is left of the fill: each part at most so much, K. */
+  readonly warmth: readonly Warmth[];
+  /** Seconds from the end of the fill to the first reading; a minute when unknown. */
+  readonly sinceFill: number;
+  /** Share of the gas that is a zone of its own, and the change of its temperature after some seconds, K. */
+  readonly elsewhere: number;
+  readonly change: (seconds: number) => number;
+  /** Whether part of the gas lies elsewhere was not stated. */
+  readonly asksElsewhere: boolean;
+  readonly assumptions: readonly PressureTestStatement[];
+}
+
+/** What is stated about the gas. */
+export interface StatedGas {
+  readonly probe: GasThermometer;
+  readonly elsewhere: GasElsewhere | undefined;
+  readonly sinceFill: Quantity<"duration"> | undefined;
+  /** Every zone has its thermometer. */
+  readonly isZoned: boolean;
+  /** m³, 0 when unknown; and Pa after the fill. */
+  readonly volume: number;
+  readonly fill: number;
+}
+
+const ROOT3 = /* @__PURE__ */ Math.sqrt(3);
+/** Bound ± when nothing is stated, K: sun on part of the tubing, lag. */
+const WITHIN = 1;
+/** Seconds that pass between fill and first reading at the least: closing the valve and reading. */
+const AT_ONCE = 60;
+/** Part of the swing that a thermometer by the tubing may miss, and one of which nothing is known: up to 0.7 of the gas is elsewhere. */
+const MISSED = { measured: 0.1, unknown: 0.4 };
+/** Standard uncertainty of what a day does to the air in half a day, K: 9 K from end to end, seen from indoors. */
+const DAY = 5;
+/** Part of that which the mean gas may make unseen. */
+const UNSEEN = 0.6;
+/** Volume up to which the estimates hold, m³; beyond it lengths, and with them differences and times, grow. */
+const SMALL = 3e-3;
+
+/** Change of a temperature that nobody saw, as part of what a day does: half a wave of 24 h. */
+const overDay = (seconds: number) => Math.sin((Math.min(seconds, 43_200) / 86_400) * Math.PI);
+
+/** Reads what is stated and puts defaults where nothing is. */
+export function gasErrorsOf(stated: StatedGas): GasErrors {
+  const { probe, isZoned, volume, fill } = stated;
+  const sinceFill =
+    stated.sinceFill === undefined
+      ? AT_ONCE
+      : siOf("sinceFill", stated.sinceFill, "duration", { min: 0 });
+  const { share, change } =
+    stated.elsewhere === undefined ? {} : objectOf("elsewhere", stated.elsewhere);
+  const elsewhere = stated.elsewhere
+    ? siOf("elsewhere.share", share as Quantity<"ratio">, "ratio", { min: 0, below: 1 })
+    : 0;
+  const changed =
+    change === undefined
+      ? undefined
+      : siOf("elsewhere.change", change, "temperatureDifference", { min: 0 }) / ROOT3;
+  const growth = Math.cbrt(Math.max(1, volume / SMALL));
+  const within = probe.followsGasWithin;
+  const isStated = within !== undefined;
+  const bound = isStated
+    ? siOf("instruments.temperature.followsGasWithin", within, "temperatureDifference", { min: 0 })
+    : WITHIN * growth;
+  const isMeasured = isZoned || stated.elsewhere !== undefined;
+  const missed = isStated ? 0 : isMeasured ? MISSED.measured : MISSED.unknown;
+  return {
+    between: bound / ROOT3,
+    missed,
+    lag: isStated ? 120 : 900,
+    unseen: (seconds) => (isStated || isMeasured ? 0 : DAY * overDay(seconds) * UNSEEN),
+    // The gas settles to the wall in minutes, which no thermometer on the wall shows; the wall to the air later.
+    warmth: isStated
+      ? [{ kelvin: stated.sinceFill === undefined ? 0 : 10, seconds: 150 }]
+      : [
+          { kelvin: 10, seconds: 150 },
+          { kelvin: (5 * fill) / 4e6, seconds: 1200 * growth },
+        ],
+    sinceFill,
+    elsewhere,
+    change: (seconds) => changed ?? DAY * overDay(seconds),
+    asksElsewhere: !isStated && !isMeasured,
+    assumptions: assumed(stated, bound, missed, isMeasured),
+  };
+}
+
+/** Standard uncertainty of one part of the warmth at a time after the first reading, K. */
+export const warmthAt = ({ kelvin, seconds }: Warmth, time: number): number =>
+  (kelvin / ROOT3) * Math.exp(-time / seconds);
+
+/** What was assumed of what was not stated. */
+function assumed(
+  { probe, sinceFill }: StatedGas,
+  bound: number,
+  missedShare: number,
+  isMeasured: boolean,
+): PressureTestStatement[] {
+  if (probe.followsGasWithin !== undefined) {
+    return sinceFill === undefined ? [say("pressure-test.gas-settled")] : [];
+  }
+  const within = deltaK(Number(bound.toPrecision(2)));
+  const missed = percent(Math.round(100 * missedShare * ROOT3));
+  return [
+    isMeasured
+      ? say("pressure-test.follows-gas", { within, missed })
+      : say("pressure-test.gas-elsewhere-unknown", { within, missed }),
+    ...(sinceFill === undefined ? [say("pressure-test.warm-from-fill")] : []),
+  ];
+}

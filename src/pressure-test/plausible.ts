@@ -1,0 +1,174 @@
+// Was it a test at all? What keeps readings from passing, whatever the drop: hold, fill, instruments.
+// Follows UMC's checklist (10 min) for the shortest hold and ANSI/ASHRAE 15 for the fill: at least what the
+// system reaches, at most what is marked. Does not cover the drop: decide.ts.
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { psig } from "../quantity/units/pressure.ts";
+import { asTime, shown } from "./figures.ts";
+import type { TestErrors } from "./instruments.ts";
+import type { MarkedLimit } from "./pressurization-plan.ts";
+import type { PressureTestSetup, State } from "./setup.ts";
+import { type PressureTestStatement, say } from "./statements.ts";
+
+/**
+ * What manual and nameplate require of the test.
+ *
+ * Source: none; the library's own type.
+ */
+export interface TestRequirement {
+  /** Lowest test pressure of the manual. */
+  readonly testPressure?: Quantity<"gaugePressure">;
+  /** Shortest hold of the manual. */
+  readonly hold?: Quantity<"duration">;
+  /** Pressures marked on the parts under test; none may be exceeded. */
+  readonly marked?: readonly MarkedLimit[];
+}
+
+/** Why a test cannot pass, and what to do about it. */
+export interface Doubt {
+  readonly reason: PressureTestStatement;
+  readonly action: PressureTestStatement;
+}
+
+/** What the readings were, in SI. */
+export interface Course {
+  readonly first: State;
+  /** Highest gauge pressure of all readings, Pa. */
+  readonly highest: number;
+  /** Seconds, 0 when unknown. */
+  readonly seconds: number;
+}
+
+/** The shortest hold in print: mechanical code checklist. */
+const SHORTEST = 600;
+/** A tenth of a millionth: what converting units leaves. */
+const HAIR = 1e-7;
+/** Share of the fill pressure an hour that has to move the gauge by a step; common practice, no source. */
+const RATE = 0.01 / 3600;
+
+const gaugeOf = (si: number, unit: Unit<"gaugePressure">) =>
+  unit(Number(new Quantity(si, unit).in(unit).toPrecision(4)));
+
+/** Every doubt about a test. */
+export function doubtsOf(test: PressureTestSetup, errors: TestErrors, course: Course): Doubt[] {
+  const required = test.required === undefined ? {} : objectOf("required", test.required);
+  return [
+    ...fillDoubts(test, required, course),
+    ...holdDoubts(required, errors, course),
+    ...(errors.isGaugeExact
+      ? [
+          {
+            reason: say("pressure-test.gauge-without-error"),
+            action: say("pressure-test.state-gauge"),
+          },
+        ]
+      : []),
+    ...(errors.isThermometerExact
+      ? [
+          {
+            reason: say("pressure-test.thermometer-without-error"),
+            action: say("pressure-test.state-thermometer"),
+          },
+        ]
+      : []),
+  ];
+}
+
+function holdDoubts(
+  required: TestRequirement,
+  errors: TestErrors,
+  { first, seconds }: Course,
+): Doubt[] {
+  const { step } = errors.pressure;
+  const asked =
+    required.hold === undefined
+      ? 0
+      : siOf("required.hold", required.hold, "duration", { above: 0 });
+  const fill = first.pressure - first.atmosphere;
+  const width = step * Math.sqrt(12);
+  const needed = fill > 0 ? width / (RATE * fill) : 0;
+  const action = say("pressure-test.hold-at-least", {
+    hold: asTime(Math.max(SHORTEST, asked, needed)),
+  });
+  const hold = asTime(seconds);
+  if (seconds === 0) return [{ reason: say("pressure-test.hold-time-unknown"), action }];
+  if (seconds < SHORTEST * (1 - HAIR))
+    return [
+      { reason: say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) }), action },
+    ];
+  if (seconds < asked * (1 - HAIR))
+    return [
+      {
+        reason: say("pressure-test.hold-below-manual", {
+          hold,
+          required: required.hold as Quantity<"duration">,
+        }),
+        action,
+      },
+    ];
+  if (seconds < needed * (1 - HAIR))
+    return [
+      {
+        reason: say("pressure-test.hold-below-step", {
+          hold,
+          step: shown(width, psig.difference),
+        }),
+        action,
+      },
+    ];
+  return [];
+}
+
+function fillDoubts(
+  test: PressureTestSetup,
+  required: TestRequirement,
+  { first, highest }: Course,
+): Doubt[] {
+  const { testPressure, marked } = required;
+  const fill = first.pressure - first.atmosphere;
+  const doubts: Doubt[] = [];
+  if (testPressure !== undefined) {
+    const asked = siOf("required.testPressure", testPressure, "gaugePressure", { above: 0 });
+    if (fill < asked * (1 - HAIR)) {
+      const values = { pressure: gaugeOf(fill, testPressure.unit), required: testPressure };
+      doubts.push({
+        reason: say("pressure-test.fill-below-manual", values),
+        action: say("pressure-test.fill-higher", { required: testPressure }),
+      });
+    }
+  }
+  // The refrigerant at rest at 20 °C is the least that the system reaches (ANSI/ASHRAE 15: own charge at 68 °F).
+  const service = Math.max(
+    test.refrigerant?.pressure?.si ?? 0,
+    test.refrigerant?.gas?.pressureAtRest?.si ?? 0,
+  );
+  if (first.pressure < service * (1 - HAIR)) {
+    const reached = gaugeOf(service - first.atmosphere, psig);
+    doubts.push({
+      reason: say("pressure-test.fill-below-service", {
+        pressure: gaugeOf(fill, psig),
+        service: reached,
+      }),
+      action: say("pressure-test.fill-higher", { required: reached }),
+    });
+  }
+  const limits = (marked === undefined ? [] : listOf<MarkedLimit>("required.marked", marked)).map(
+    (limit, i) =>
+      siOf(
+        `required.marked[${i}].pressure`,
+        objectOf(`required.marked[${i}]`, limit).pressure,
+        "gaugePressure",
+        { above: 0 },
+      ),
+  );
+  const lowest = limits.reduce((a, b) => Math.min(a, b), Infinity);
+  if (highest > lowest * (1 + HAIR)) {
+    const of = marked?.[limits.indexOf(lowest)]?.pressure as Quantity<"gaugePressure">;
+    const values = { pressure: gaugeOf(highest, of.unit), marked: of };
+    doubts.push({
+      reason: say("pressure-test.above-marked", values),
+      action: say("pressure-test.lower-pressure", { marked: of }),
+    });
+  }
+  return doubts;
+}
