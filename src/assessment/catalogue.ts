@@ -35,3 +35,17 @@ export interface Catalogue<Code extends string = string> {
   /** Every sentence and word by its code. */
   readonly messages: Readonly<Record<Code, Message>>;
 }
+
+/** The variant of a message for the value that chooses: a number by its plural category, a word by its last part. */
+export function variantFor(message: Message, value: unknown, locale: string): string {
+  if (typeof message === "string") return message;
+  const variant =
+    typeof value === "number"
+      ? typeof Intl === "object" && Intl.PluralRules
+        ? new Intl.PluralRules(locale).select(value)
+        : "other"
+      : typeof value === "string"
+        ? value.slice(value.lastIndexOf(".") + 1)
+        : "other";
+  return (Object.hasOwn(message, variant) && message[variant]) || message.other;
+}

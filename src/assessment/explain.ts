@@ -4,7 +4,7 @@
 import { describe, numberOf, objectOf, requireKind, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { isQuantity } from "../quantity/json.ts";
-import type { Catalogue, Message } from "./catalogue.ts";
+import { type Catalogue, type Message, variantFor } from "./catalogue.ts";
 import type { Figure, Single, Statement, Value } from "./statement.ts";
 
 /** Prints a figure, given the other figures of its sentence. */
@@ -140,16 +140,7 @@ function messageOf({ messages, locale }: Catalogue, code: string): Message {
 /** The variant of a sentence for its values. */
 function variantOf(message: Message, values: Statement["values"], locale: string): string {
   if (typeof message === "string") return message;
-  const value = valueNamed(values, message.by);
-  const variant =
-    typeof value === "number"
-      ? typeof Intl === "object" && Intl.PluralRules
-        ? new Intl.PluralRules(locale).select(value)
-        : "other"
-      : typeof value === "string"
-        ? value.slice(value.lastIndexOf(".") + 1)
-        : "other";
-  return (Object.hasOwn(message, variant) && message[variant]) || message.other;
+  return variantFor(message, valueNamed(values, message.by), locale);
 }
 
 function valueNamed(values: Statement["values"], name: string): Value {

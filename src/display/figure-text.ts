@@ -1,7 +1,7 @@
-// How is any figure of a verdict shown to this reader? Quantities, plain numbers and words alike.
+// How is any figure of a verdict shown to this reader? Quantities and plain numbers alike.
 // Follows format-quantity.ts for quantities; common practice, no source.
 // Does not cover the sentence around the figure: `explain` writes that.
-import type { Figure } from "../assessment/assessment.ts";
+import type { Figure } from "../assessment/statement.ts";
 import { numberOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Kind } from "../quantity/kinds.ts";
@@ -9,7 +9,7 @@ import type { Unit } from "../quantity/quantity.ts";
 import type { UnitSystem } from "./display-units.ts";
 import { type Numbers, numbersOf } from "./format-number.ts";
 import { quantityText } from "./format-quantity.ts";
-import { localeOf } from "./locale.ts";
+import type { UnitLanguage } from "./unit-words.ts";
 
 /**
  * How a reader wants figures shown.
@@ -21,18 +21,23 @@ export interface FigureTextOptions {
   readonly system: UnitSystem;
   /** Units of single kinds, in place of those of the system: `{ torque: newtonMeter }`. */
   readonly units?: { readonly [K in Kind]?: Unit<K> };
-  /** BCP 47 language tag of the reader's numbers. Without it: ASCII digits and a decimal point. */
+  /**
+   * BCP 47 language tag of the reader's numbers. Without it that of `language`, and without both ASCII digits and a
+   * decimal point.
+   */
   readonly locale?: string;
+  /** A language, or its module `display`, which words the units; symbols when left out. */
+  readonly language?: UnitLanguage;
 }
 
 /**
  * Makes the function that shows a reader every figure of a verdict: quantities as {@link formatQuantity} does,
- * numbers to four significant digits or the whole number, words as they are. Hand it to {@link explain}.
+ * numbers to four significant digits or the whole number. Hand it to {@link explain}.
  *
  * Rounding can make 20.04 A and a limit of 20 A look the same. Given the other figures of the sentence, the
  * function takes as many digits as it needs to tell a figure from each of its kind that is another.
  *
- * @param options - System, units of single kinds, locale.
+ * @param options - System, units of single kinds, locale, language.
  * @returns A function from a figure, the step of its instrument if it is known, and the figures beside which
  * it stands, to text.
  * @throws {@link InvalidInputError} when an option is wrong; the function, when its figure is no figure.
@@ -43,31 +48,33 @@ export interface FigureTextOptions {
  * ```ts
  * import { explain } from "hvac-install-math/assessment";
  * import { figureText } from "hvac-install-math/display";
- * import { newtonMeter, psi, psig } from "hvac-install-math/quantity";
+ * import { assessFlareTorque } from "hvac-install-math/flare-joint";
+ * import { english } from "hvac-install-math/language/en";
+ * import { ftLb, newtonMeter, psi, psig } from "hvac-install-math/quantity";
  *
  * const show = figureText({ system: "SI", units: { torque: newtonMeter }, locale: "de" });
  * show(psig(118)); // => 814 kPag
  * show(0.12345); // => 0,1235
  * show(psi(2.902), undefined, [psi(2.9)]); // => 20,01 kPa
- * explain({ code: "drop", text: "The pressure fell by {drop}.", values: { drop: psi(2.9) } }, show); // => The pressure fell by 20,0 kPa.
+ * const { reasons } = assessFlareTorque({ tube: "3/8", torque: ftLb(37) });
+ * explain(reasons[0]!, english, show); // => Torque 50,2 N·m: outside 32,7 N·m to 42,0 N·m.
  * ```
  */
 export function figureText(
   options: FigureTextOptions,
 ): (figure: Figure, resolution?: AnyQuantity, beside?: readonly Figure[]) => string {
-  const { system, units = {}, locale } = objectOf("options", options);
+  const { system, units = {}, locale, language } = objectOf("options", options);
   oneOf("options.system", system, ["inch-pound", "SI"]);
   for (const [kind, unit] of Object.entries(objectOf("options.units", units))) {
     if (unit !== undefined) requireUnit(`options.units.${kind}`, unit, kind as Kind);
   }
-  const numbers = numbersOf(localeOf(locale));
-  const text = (figure: AnyQuantity | number, resolution: unknown, finer: number): string => {
+  const numbers = numbersOf(locale, language);
+  const text = (figure: Figure, resolution: unknown, finer: number): string => {
     if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
     const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : undefined;
     return quantityText(figure as never, { system, unit, resolution } as never, numbers, finer);
   };
   return (figure, resolution, beside = []) => {
-    if (typeof figure === "string") return figure;
     const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
     for (let finer = 0; ; finer++) {
       const shown = text(figure, resolution, finer);
@@ -82,7 +89,7 @@ export function figureText(
 const mostFiner = 6;
 
 /** Whether the other figure is of the same kind and differs by more than arithmetic does. */
-function isAnother(figure: AnyQuantity | number, other: Figure): other is Exclude<Figure, string> {
+function isAnother(figure: Figure, other: Figure): boolean {
   const [one, two] = [figure, other].map((it) => (isQuantity(it) ? it.si : it)) as number[];
   if (isQuantity(figure) ? !isQuantity(other) || other.kind !== figure.kind : isQuantity(other)) {
     return false;
@@ -92,7 +99,7 @@ function isAnother(figure: AnyQuantity | number, other: Figure): other is Exclud
 }
 
 /** The other figure in the unit in which this one comes, so that their texts can be compared. */
-function inUnitOf(figure: AnyQuantity | number, other: AnyQuantity | number): AnyQuantity | number {
+function inUnitOf(figure: Figure, other: Figure): Figure {
   return isQuantity(figure) && isQuantity(other) ? other.as(figure.unit as never) : other;
 }
 

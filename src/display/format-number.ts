@@ -1,7 +1,9 @@
 // How is a number written where the person lives? Digits and marks of a locale, never a thousands mark.
 // Follows ECMA-402, Intl.NumberFormat; ISO 80000-1:2022, 7.3, has no comma or point between thousands. A negative
 // number has the minus sign of Unicode, U+2212, in every locale: a hyphen is easily overlooked, and read out as none.
-// Does not cover units: format-quantity.ts adds them.
+// Does not cover which unit follows: format-quantity.ts.
+import { localeOf } from "./locale.ts";
+import { languageOf, type UnitLanguage, withUnit } from "./unit-words.ts";
 
 /** Rounds to a multiple of the step, halves away from zero; never −0. */
 export function roundTo(value: number, step: number): number {
@@ -19,16 +21,23 @@ export function decimalsOf(step: number): number {
   return 9;
 }
 
-/** Writes numbers in the digits and marks of one locale. */
+/** Writes numbers in the digits and marks of one locale, and units in one language. */
 export interface Numbers {
   /** With exactly so many decimals, or (`trim`) without zeros at its end. */
   readonly fixed: (value: number, decimals: number, trim?: boolean) => string;
   /** With so many significant digits and a power of ten. */
   readonly scientific: (value: number, digits: number) => string;
+  /** A number that is written already, with its unit. */
+  readonly withUnit: (written: string, value: number, symbol: string) => string;
 }
 
-/** The numbers of a locale. A format is dear to make: each is made once, when it is first needed. */
-export function numbersOf(locale: string): Numbers {
+/**
+ * The numbers of a locale, of that of the language where none is stated. A format is dear to make: each is made once,
+ * when it is first needed.
+ */
+export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
+  const language = languageOf(worded);
+  const locale = localeOf(stated === undefined ? language?.locale : stated);
   const made = new Map<string, Intl.NumberFormat>();
   const format = (key: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
     const one = made.get(key) ?? new Intl.NumberFormat(locale, options);
@@ -49,5 +58,6 @@ export function numbersOf(locale: string): Numbers {
         notation: "scientific",
         maximumFractionDigits: digits - 1,
       }),
+    withUnit: (text, value, symbol) => withUnit(text, value, symbol, language),
   };
 }

@@ -1,6 +1,6 @@
 // How is a quantity shown to a person? In their system of units, with sensible digits, in their numbers.
 // Follows ECMA-402 for the numbers; the digits per kind are common practice, no source.
-// Does not cover wording: symbols are international, and nothing else is written.
+// Does not cover the words for units: they are data of a language.
 import { oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
@@ -9,8 +9,8 @@ import { oz } from "../quantity/units/mass.ts";
 import { second } from "../quantity/units/time.ts";
 import { type Display, displayUnits, type UnitSystem } from "./display-units.ts";
 import { decimalsOf, type Numbers, numbersOf, roundTo } from "./format-number.ts";
-import { localeOf } from "./locale.ts";
 import { feetAndInches, hoursAndMinutes, poundsAndOunces } from "./split-units.ts";
+import type { UnitLanguage } from "./unit-words.ts";
 
 export type { UnitSystem } from "./display-units.ts";
 
@@ -22,8 +22,16 @@ export type { UnitSystem } from "./display-units.ts";
 export interface FormatQuantityOptions<K extends Kind> {
   /** Inch-pound or SI units. */
   readonly system: UnitSystem;
-  /** BCP 47 language tag of the person's numbers. Without it: ASCII digits and a decimal point. */
+  /**
+   * BCP 47 language tag of the person's numbers. Without it that of `language`, and without both ASCII digits and a
+   * decimal point.
+   */
   readonly locale?: string;
+  /**
+   * A language, or its module `display`: it words the units, `500 microns`, and writes a difference of temperature
+   * as its readers do. Without it every unit has its symbol.
+   */
+  readonly language?: UnitLanguage;
   /**
    * The smallest step that the instrument shows, more than 0: `psi(1)` for a gauge marked in single psi.
    * `inch(1/16)` gives feet, inches and sixteenths; `inch(0.001)` decimal inches; `ft(0.1)` decimal feet.
@@ -49,7 +57,7 @@ export interface FormatQuantityOptions<K extends Kind> {
  *   misreads one. A negative number has a minus sign (U+2212), not a hyphen.
  *
  * @param quantity - Any quantity.
- * @param options - System, locale, resolution, unit.
+ * @param options - System, locale, language, resolution, unit.
  * @returns The text.
  * @throws {@link InvalidInputError} when the quantity or an option is wrong, or the value is too large
  * to hold in the unit.
@@ -59,7 +67,8 @@ export interface FormatQuantityOptions<K extends Kind> {
  * @example
  * ```ts
  * import { formatQuantity } from "hvac-install-math/display";
- * import { inch, kPag, oz, psi, psig } from "hvac-install-math/quantity";
+ * import { english } from "hvac-install-math/language/en";
+ * import { inch, micron, oz, psi, psig } from "hvac-install-math/quantity";
  *
  * formatQuantity(psig(118), { system: "inch-pound" }); // => 118.0 psig
  * formatQuantity(psig(118.4), { system: "inch-pound", resolution: psi(1) }); // => 118 psig
@@ -67,6 +76,7 @@ export interface FormatQuantityOptions<K extends Kind> {
  * formatQuantity(inch(0.375), { system: "inch-pound" }); // => 3/8 in
  * formatQuantity(oz(52.5), { system: "inch-pound" }); // => 3 lb 4.5 oz
  * formatQuantity(oz(52.5), { system: "SI", locale: "de" }); // => 1,488 kg
+ * formatQuantity(micron(500), { system: "inch-pound", language: english }); // => 500 microns
  * ```
  */
 export function formatQuantity<K extends Kind>(
@@ -74,9 +84,9 @@ export function formatQuantity<K extends Kind>(
   options: FormatQuantityOptions<K>,
 ): string {
   requireKind("quantity", quantity);
-  const { system, unit, locale } = options ?? {};
+  const { system, unit, locale, language } = options ?? {};
   oneOf("options.system", system, ["inch-pound", "SI"]);
-  const numbers = numbersOf(localeOf(locale));
+  const numbers = numbersOf(locale, language);
   if (unit !== undefined) requireUnit("options.unit", unit, quantity.kind);
   return quantityText(quantity, options, numbers);
 }
@@ -181,7 +191,7 @@ function displayOf<K extends Kind>(
 function decimalText<K extends Kind>(
   quantity: Quantity<K>,
   { unit, decimals, digits }: Display<K>,
-  { fixed, scientific }: Numbers,
+  { fixed, scientific, withUnit }: Numbers,
   resolution: Quantity<DifferenceOf<K>> | undefined,
   finer: number,
 ): string {
@@ -193,15 +203,15 @@ function decimalText<K extends Kind>(
   const step = resolution ? stepIn(unit, resolution) : 10 ** -needed;
   const places = decimalsOf(step);
   if (size >= 1e12 || size / step > 1e12) {
-    return `${scientific(value, 12)} ${unit.symbol}`;
+    return withUnit(scientific(value, 12), value, unit.symbol);
   }
   if (places > 6 && small) {
-    return `${scientific(value, Math.max(digits, 3) + finer)} ${unit.symbol}`;
+    return withUnit(scientific(value, Math.max(digits, 3) + finer), value, unit.symbol);
   }
   const rounded = roundTo(value, step);
   const isBelowZero = quantity.si >= 0 && rounded * unit.scale + unit.offset < 0;
   const shown = isBelowZero && unit.offset > 0 ? roundTo(rounded + step, step) : rounded; // −459.7 °F
-  return `${fixed(shown, places)} ${unit.symbol}`;
+  return withUnit(fixed(shown, places), shown, unit.symbol);
 }
 
 /** The step in the unit: as stated where it is stated in that unit, else the power of ten below it. */

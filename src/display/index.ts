@@ -7,3 +7,4 @@
 export { usualUnit } from "./display-units.ts";
 export { type FigureTextOptions, figureText } from "./figure-text.ts";
 export { type FormatQuantityOptions, formatQuantity, type UnitSystem } from "./format-quantity.ts";
+export type { DisplayStatements, UnitLanguage } from "./unit-words.ts";

@@ -19,22 +19,28 @@ export function feetAndInches(numbers: Numbers, inches: number, denominator: num
   const n = roundTo(Math.abs(inches) * denominator, 1);
   const sign = n === 0 ? 1 : Math.sign(inches);
   const feet = Math.floor(n / (12 * denominator));
-  if (feet === 0) return `${mixed(numbers, sign, n, denominator)} in`;
+  const inInches = (signed: number, part: number) =>
+    numbers.withUnit(mixed(numbers, signed, part, denominator), part / denominator, "in");
+  if (feet === 0) return inInches(sign, n);
   const rest = n - feet * 12 * denominator;
-  const inFeet = `${numbers.fixed(sign * feet, 0)} ft`;
-  return rest === 0 ? inFeet : `${inFeet} ${mixed(numbers, 1, rest, denominator)} in`;
+  const inFeet = numbers.withUnit(numbers.fixed(sign * feet, 0), feet, "ft");
+  return rest === 0 ? inFeet : `${inFeet} ${inInches(1, rest)}`;
 }
 
 /** Ounces as pounds and ounces, to a step in ounces: `3 lb 4.5 oz`. */
-export function poundsAndOunces({ fixed }: Numbers, ounces: number, step: number): string {
+export function poundsAndOunces(
+  { fixed, withUnit }: Numbers,
+  ounces: number,
+  step: number,
+): string {
   const total = Math.abs(roundTo(ounces, step));
   const pounds = Math.floor(total / 16);
   const rest = roundTo(total - 16 * pounds, step / 1000);
   const sign = ounces < 0 ? -1 : 1;
   const decimals = decimalsOf(step);
-  if (pounds === 0) return `${fixed(total === 0 ? 0 : sign * total, decimals)} oz`;
-  const inPounds = `${fixed(sign * pounds, 0)} lb`;
-  return rest === 0 ? inPounds : `${inPounds} ${fixed(rest, decimals, true)} oz`;
+  if (pounds === 0) return withUnit(fixed(total === 0 ? 0 : sign * total, decimals), total, "oz");
+  const inPounds = withUnit(fixed(sign * pounds, 0), pounds, "lb");
+  return rest === 0 ? inPounds : `${inPounds} ${withUnit(fixed(rest, decimals, true), rest, "oz")}`;
 }
 
 /** Seconds as hours, minutes and seconds, to a step in seconds. */

@@ -47,7 +47,11 @@ export function contextOf(
     if (typeof value === "boolean") return value ? "yes" : "no";
     if (typeof value === "string") return clipped(value.replace(moment, "$1 $2"));
     try {
-      return show(value, resolution, beside);
+      return show(
+        value,
+        resolution,
+        beside?.filter((one) => typeof one !== "string"),
+      );
     } catch (error) {
       if (isInvalidInputError(error) && isQuantity(value)) return String(value); // too large for another unit
       throw error;

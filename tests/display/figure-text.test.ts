@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { explain } from "hvac-install-math/assessment";
 import { figureText, usualUnit } from "hvac-install-math/display";
+import { display, english } from "hvac-install-math/language/en";
 import * as u from "hvac-install-math/quantity";
 import { isInvalidInputError, micron, psi, psia, psig, torr } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
@@ -31,14 +32,55 @@ describe("a figure for a reader", () => {
     ]);
   });
 
-  it("leaves words alone, and fits into a sentence", () => {
+  it("fits into a sentence, where words stay as they are", () => {
     const show = figureText({ system: "SI", locale: "de" });
-    const said = {
-      code: "a",
-      text: "{who}: {drop}, {n}.",
-      values: { who: "N", drop: psi(1), n: 0.5 },
+    const language = { locale: "de", messages: { "a.b": "{who}: {drop}, {n}." } };
+    const values = { who: { verbatim: "N" }, drop: psi(1), n: 0.5 };
+    expect(explain({ code: "a.b", values }, language, show)).toBe("N: 6,9 kPa, 0,5.");
+  });
+
+  it("has the units of a language where one is given, with their plural", () => {
+    const show = make({ system: "inch-pound", language: english });
+    const shown = [micron(1), micron(500), u.deltaF(9), u.ft(9.5), u.oz(52.5), u.day(1.5)];
+    expect(shown.map((one) => show(one))).toEqual([
+      "1 micron",
+      "500 microns",
+      "9.0 °F",
+      "9 ft 6 in",
+      "3 lb 4.5 oz",
+      "36 h",
+    ]);
+    const spanish = {
+      locale: "es-ES",
+      messages: {
+        ...english.messages,
+        "display.unit.micron": { by: "count", one: "{count} micra", other: "{count} micras" },
+        "display.unit.ft": "{count} pies",
+        "display.unit.in": "{count} pulg.",
+      },
     };
-    expect(explain(said, show)).toBe("N: 6,9 kPa, 0,5.");
+    const inSpanish = make({ system: "inch-pound", language: spanish });
+    expect([micron(1), micron(500.4), u.ft(9.5)].map((one) => inSpanish(one))).toEqual([
+      "1 micra",
+      "500 micras",
+      "9 pies 6 pulg.",
+    ]);
+    // The numbers follow the language unless another locale is named.
+    expect(inSpanish(psi(1.25))).toBe("1,3 psi");
+    expect(make({ system: "SI", language: spanish, locale: "en" })(psi(1.25))).toBe("8.6 kPa");
+  });
+
+  it("finds every unit that English words, and no other", () => {
+    const units = Object.values(u).filter((one) => typeof one === "function" && "scale" in one);
+    const codes = (units as u.Unit<u.Kind>[]).flatMap((unit) => {
+      const marked = Object.fromEntries(
+        Object.keys(display.messages).map((code) => [code, `<${code}>`]),
+      );
+      const language = { locale: "en", messages: marked };
+      const text = make({ system: "SI", language, units: { [unit.kind]: unit } })(unit(2));
+      return text.startsWith("<") ? [text.slice(1, -1)] : [];
+    });
+    expect([...new Set(codes)].sort()).toEqual(Object.keys(display.messages).sort());
   });
 
   it.each<[u.AnyQuantity | number, u.AnyQuantity | number, string, string]>([
@@ -94,6 +136,9 @@ describe("a figure for a reader", () => {
       () => make({ system: "SI", units: 7 }),
       () => make({ system: "SI" })(Number.NaN),
       () => make({ system: "SI" })(undefined),
+      () => make({ system: "SI" })("a word"),
+      () => make({ system: "SI", language: "en" }),
+      () => make({ system: "SI", language: null }),
     ];
     for (const act of wrong) {
       let thrown: unknown;

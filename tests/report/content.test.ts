@@ -70,7 +70,7 @@ describe("a report", () => {
           const { reasons, assumptions, cautions }: Assessment<string> = assessment;
           for (const said of [...reasons, ...assumptions, ...cautions]) {
             if (Object.values(said.values).some((value) => typeof value === "string")) continue;
-            const beside = Object.values(said.values) as Figure[];
+            const beside = Object.values(said.values) as Exclude<Figure, string>[];
             const sentence = explain(said, (value) => show(value, undefined, beside));
             expect(text).toContain(sentence.replace(/\s+/g, " "));
           }

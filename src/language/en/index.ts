@@ -10,6 +10,7 @@ import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
 import { circuitProtection } from "./circuit-protection.ts";
 import { condensate } from "./condensate.ts";
+import { display } from "./display.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
@@ -22,6 +23,7 @@ export {
   chargeLimit,
   circuitProtection,
   condensate,
+  display,
   flareJoint,
   lineSet,
   operatingCheck,
@@ -36,6 +38,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   chargeLimit,
   circuitProtection,
   condensate,
+  display,
   flareJoint,
   lineSet,
   operatingCheck,
@@ -49,6 +52,7 @@ type Module =
   | typeof chargeLimit
   | typeof circuitProtection
   | typeof condensate
+  | typeof display
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck
