@@ -3,17 +3,16 @@ import {
   type Assessment,
   type Citation,
   explain,
-  type Figure,
   type Outcome,
 } from "hvac-install-math/assessment";
 import { figureText, type UnitSystem } from "hvac-install-math/display";
-import { isInvalidInputError } from "hvac-install-math/quantity";
+import { type AnyQuantity, isInvalidInputError } from "hvac-install-math/quantity";
 import { sourceById } from "hvac-install-math/sources";
 import { element, folded, list } from "./elements.ts";
 import { type Fields, fieldsOf } from "./fields.ts";
 
 /** Shows a figure in the reader's units. */
-export type Show = (figure: Figure) => string;
+export type Show = (figure: AnyQuantity | number) => string;
 
 /** What a card shows. */
 export interface Answer {

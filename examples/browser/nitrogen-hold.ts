@@ -1,5 +1,4 @@
 // Card 2: what two readings of a nitrogen hold prove.
-import type { Figure } from "hvac-install-math/assessment";
 import { assessPressureTest } from "hvac-install-math/pressure-test";
 import {
   atmosphereAtAltitude,
@@ -51,7 +50,8 @@ export function nitrogenHold(fields: Fields, show: Show): Answer | undefined {
   if (!test) return undefined;
 
   const { outcome, cause, correctedDrop, leakRate, smallestProvableLeak, furtherHold } = test;
-  const estimate = (value: Figure, uncertainty: Figure) => `${show(value)} ± ${show(uncertainty)}`;
+  const estimate = (value: Parameters<Show>[0], uncertainty: Parameters<Show>[0]) =>
+    `${show(value)} ± ${show(uncertainty)}`;
   const drop = estimate(correctedDrop.value, correctedDrop.expandedUncertainty);
   return {
     headline: `${outcome}: corrected drop ${drop}${cause ? `, ${cause}` : ""}`,

@@ -3,7 +3,6 @@
 import {
   type Assessment,
   explain,
-  type Figure,
   type Outcome,
   type Statement,
 } from "hvac-install-math/assessment";
@@ -115,7 +114,8 @@ function gaugeLines({ pressureTest }: InstallationRecord, show: Show): string[] 
   const [first, ...more] = pressureTest?.readings ?? [];
   const last = more.at(-1);
   if (!first || !last) return [];
-  const known = (figure: Figure | undefined) => (figure === undefined ? "?" : show(figure));
+  const known = (figure: Parameters<Show>[0] | undefined) =>
+    figure === undefined ? "?" : show(figure);
   const warm = ({ temperature }: typeof first) => [temperature].flat().map(known);
   const text = (reading: typeof first) =>
     `${known(reading.pressure)} at ${warm(reading).join(" and ")}`;
