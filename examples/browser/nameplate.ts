@@ -80,15 +80,18 @@ function shown(circuit: CircuitAssessment, show: Show): Answer {
     ? `, within ${show(disconnect.withinSight)} and in sight`
     : "";
   return {
-    headline: `${show(device.rating)}, ${poles} ${poles === 1 ? "pole" : "poles"}, ${conductor.size}: ${outcome}`,
+    headline: `${show(device.rating)}, ${poles} ${poles === 1 ? "pole" : "poles"}${conductor ? `, ${conductor.size}` : ""}: ${outcome}`,
     outcome,
     body: [
       figures([
         ["Breaker or fuse", `${show(device.rating)} (${device.kind})`],
         ["Standard sizes that the plate allows", device.ratings.map((one) => show(one)).join(", ")],
         ["Poles and marking", `${poles}, at least ${voltageRating}; service ${device.system}`],
-        ["Smallest conductor", `${conductor.size} copper, carries ${show(conductor.usable)}`],
-        ["Grounding conductor", equipmentGrounding.size],
+        [
+          "Smallest conductor",
+          conductor && `${conductor.size} copper, carries ${show(conductor.usable)}`,
+        ],
+        ["Grounding conductor", equipmentGrounding?.size],
         [
           "Disconnect",
           `at least ${show(disconnect.minimumRating)}${made}${sight}; ${disconnect.nonFusedAllowed ? "without fuses will do" : "fused"}`,

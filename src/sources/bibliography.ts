@@ -334,7 +334,7 @@ const works = {
   "japan-interpretation": {
     readAs: "reproduction",
     title: "Interpretation of the Technical Standards for Electrical Facilities; JEAC 8001",
-    edition: "",
+    edition: "articles 17 and 149; JEAC 8001, 1310-1",
     publisher: "Ministry of Economy, Trade and Industry, Japan; Japan Electric Association",
   },
   "jcgm-100-2008": {
@@ -564,17 +564,17 @@ const works = {
     edition: "as published",
     publisher: "U.S. Department of Defense",
   },
+  "ul-1995": {
+    readAs: "reproduction",
+    title: "Heating and Cooling Equipment, clauses 37.14 and 37.15",
+    edition: "UL 1995 / CSA C22.2 No. 236, 4th edition",
+    publisher: "UL, CSA Group",
+  },
   "ul-60335-2-40": {
     readAs: "memory",
     title:
       "Household appliances: safety, Part 2-40: electrical heat pumps, air-conditioners and dehumidifiers",
     edition: "UL 60335-2-40 / CSA C22.2 No. 60335-2-40, 4th edition",
-    publisher: "UL, CSA Group",
-  },
-  "ul-1995": {
-    readAs: "reproduction",
-    title: "Heating and Cooling Equipment, clauses 37.14 and 37.15",
-    edition: "UL 1995 / CSA C22.2 No. 236, 4th edition",
     publisher: "UL, CSA Group",
   },
   umc: {

@@ -115,6 +115,20 @@ export const evaluators: Evaluators = {
       ? i.rest - (result.voltageAtCurrent?.in(volt) ?? Number.NaN)
       : (result.sourceResistance?.value.in(ohm) ?? "none");
   },
+  fullLoad: (i: { rest: number; load: number; amps: number; rated: number; minimum: number }) =>
+    sv.assessSupplyVoltage({
+      nameplate: {
+        rated: volt(230),
+        range: { minimum: volt(i.minimum), maximum: volt(253) },
+        ratedCurrent: ampere(i.rated),
+      },
+      supply: { voltage: volt(240), phases: 1, standard: sv.ansiC84 },
+      readings: [
+        { voltage: volt(i.rest), current: ampere(0), state: "rest" },
+        { voltage: volt(i.load), current: ampere(i.amps), state: "load" },
+      ],
+      measuredAt: "unit",
+    }).parts.sag ?? "not judged",
   meterLimits: (i: {
     volts: number;
     ofReadingPercent: number;
