@@ -22,6 +22,7 @@ export * from "./quantity/check.ts";
 export * from "./quantity/equals.ts";
 export * from "./quantity/errors.ts";
 export * from "./quantity/frozen.ts";
+export * from "./quantity/hints.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/limit.ts";

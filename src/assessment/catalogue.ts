@@ -3,7 +3,7 @@
 // Does not cover figures: the reader's units and number format are display's.
 
 /**
- * A sentence in which `{name}` stands for a value, or variants of it: by the plural category of a number, or by the
+ * A sentence in which `{name}` stands for a value (`{name:or}` for a list of alternatives), or variants of it: by the plural category of a number, or by the
  * last part of the code of a word. Where no variant fits, `other` stands.
  *
  * Source: Unicode CLDR, language plural rules, for the categories.

@@ -62,7 +62,7 @@ export function explain(
   const sentence = variantOf(messageOf(words, code), values, words.locale);
   const names = [...sentence.matchAll(places)].map(([, name = ""]) => name);
   const beside = names.flatMap((name) => figuresIn(values, name));
-  return sentence.replace(places, (_, name: string) => {
+  return sentence.replace(places, (_, name: string, or?: string) => {
     const value = valueNamed(values, name);
     const print = (one: Single): string =>
       typeof one === "string"
@@ -70,7 +70,7 @@ export function explain(
         : typeof one === "object" && "verbatim" in one
           ? textOf(`said.values.${name}.verbatim`, one.verbatim)
           : show(one, undefined, beside);
-    return isList(value) ? listed(value.map(print), words.locale) : print(value);
+    return isList(value) ? listed(value.map(print), words.locale, or) : print(value);
   });
 }
 
@@ -110,8 +110,8 @@ function worded(text: string, values: Statement["values"], show: Show): string {
   });
 }
 
-/** `{name}` in a sentence. */
-const places = /\{(\w+)\}/g;
+/** `{name}` in a sentence; `{name:or}` for a list of alternatives. */
+const places = /\{(\w+)(:or)?\}/g;
 
 function catalogueOf(language: unknown): Catalogue {
   const { messages, locale } = (language ?? {}) as Partial<Catalogue>;
@@ -167,10 +167,10 @@ function isList(value: Value | undefined): value is readonly Single[] {
   return Array.isArray(value);
 }
 
-/** "a, b, and c" in the language; with commas alone where the runtime has no Intl. */
-function listed(texts: readonly string[], locale: string): string {
+/** "a, b, and c", or "a, b, or c", in the language; with commas alone where the runtime has no Intl. */
+function listed(texts: readonly string[], locale: string, or?: string): string {
   if (typeof Intl !== "object" || !Intl.ListFormat) return texts.join(", ");
-  return new Intl.ListFormat(locale, { type: "conjunction" }).format(texts);
+  return new Intl.ListFormat(locale, { type: or ? "disjunction" : "conjunction" }).format(texts);
 }
 
 /** Four significant digits, never fewer than stand before the decimal point, and more beside a figure that would read the same. */

@@ -1,10 +1,12 @@
 // What does the charge weigh as carbon dioxide? Global warming potential of a charge and of a blend.
 // Follows Regulation (EU) No 517/2014, Annex IV: mass fractions times the components' potentials.
 // Does not cover the duties that law attaches to the figure.
+
 import { describe, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Refrigerant, RefrigerantComponent } from "../refrigerants/index.ts";
+import { say } from "./statements.ts";
 
 /** Assessment report of the IPCC: AR4 (2007) or AR5 (2013). Source: IPCC. */
 export type WarmingReport = "ar4" | "ar5";
@@ -97,6 +99,10 @@ export function blendWarmingPotential(input: {
     total += share;
     sum += share * row[column];
   });
-  numberOf("composition", total, { min: 99.9, max: 100.1, hint: "Shares have to make up 100 %" });
+  numberOf("composition", total, {
+    min: 99.9,
+    max: 100.1,
+    hint: say("charge-limit.shares-make-100"),
+  });
   return Number((sum / 100).toPrecision(12));
 }

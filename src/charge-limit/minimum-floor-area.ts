@@ -1,6 +1,7 @@
 // How large must a room be for this charge of flammable refrigerant? Unventilated rooms, fixed units.
 // Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
+
 import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
@@ -8,6 +9,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
+import { say } from "./statements.ts";
 
 /**
  * The smallest room for a charge.
@@ -59,7 +61,7 @@ export function minimumFloorArea(
       argument: "charge",
       value: String(room.charge),
       allowed: `at most m2, ${maximum.toString(kg, 3)}`,
-      hint: "Above it other clauses apply: ventilation, sensors",
+      hint: say("charge-limit.other-clauses"),
     });
   }
   const root = (charge / (2.5 * LFL ** 1.25 * h0)) ** 2; // GG.2

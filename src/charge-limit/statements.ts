@@ -24,6 +24,9 @@ interface Compared {
  * Source: none; the library's own type.
  */
 export interface ChargeLimitStatements {
+  // hints of errors
+  "charge-limit.shares-make-100": None;
+  "charge-limit.other-clauses": None;
   // reasons
   "charge-limit.within-limit": Compared;
   "charge-limit.above-limit": Compared;

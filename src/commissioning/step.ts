@@ -92,7 +92,8 @@ export function tryAll(
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
       const { argument, value, allowed, hint } = error;
-      problems.push({ check, path: recordPath(argument, path, paths), value, allowed, hint });
+      const said = typeof hint === "object" ? hint.code : (hint ?? "");
+      problems.push({ check, path: recordPath(argument, path, paths), value, allowed, hint: said });
     }
   }
   const outcomes = checks.map(({ assessment }) => assessment.outcome);

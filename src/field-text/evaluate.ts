@@ -7,6 +7,7 @@ import { fraction } from "../quantity/units/ratio.ts";
 import { FieldTextError } from "../read-quantity/field-text-error.ts";
 import type { NamedUnit } from "../read-quantity/find-unit.ts";
 import { possibleQuantity } from "../read-quantity/possible-quantity.ts";
+import { type FieldTextStatement, kindWord, say, verbatim } from "../read-quantity/statements.ts";
 import { refuseTwoReadings } from "../read-quantity/two-readings.ts";
 import { differenceExample } from "./kind-mismatch.ts";
 import { productKind, quotientKind } from "./product-kinds.ts";
@@ -79,12 +80,7 @@ function leafValue({ text, wanted, reading }: Task, leaf: Term): Value {
 
 function withUnit(task: Task, { si, unit, start }: Value, leaf: Term): Value {
   if (unit) {
-    throw new FieldTextError(
-      task.text,
-      leaf.start,
-      leaf.end,
-      "one unit; the parentheses have theirs",
-    );
+    throw new FieldTextError(task.text, leaf.start, leaf.end, say("field-text.one-unit"));
   }
   return leafValue(task, { ...leaf, value: si, start });
 }
@@ -97,10 +93,22 @@ function checked(text: string, value: Value): Value {
 
 type Result = Pick<Value, "si" | "unit" | "secondReading">;
 
-function refuse(text: string, { start, end }: Value, allowed: string, hint = ""): never {
-  throw new FieldTextError(text, start, end, allowed, hint);
+function refuse(
+  text: string,
+  { start, end }: Value,
+  wanted: FieldTextStatement,
+  hint?: FieldTextStatement,
+): never {
+  throw new FieldTextError(text, start, end, wanted, hint);
 }
 
+const kindOf = ({ unit }: Unitful) => ({ kind: kindWord(unit.kind) });
+const kindsOf = (a: Unitful, b: Unitful) => ({
+  first: kindWord(a.unit.kind),
+  second: kindWord(b.unit.kind),
+});
+const differenceOf = ({ unit }: Unitful) =>
+  say("field-text.difference-of", { kind: kindWord(unit.difference.kind) });
 const isPoint = ({ unit }: Unitful) => unit.difference.kind !== unit.kind;
 
 /** Both with a unit, or neither. */
@@ -108,20 +116,20 @@ function bothUnitful(text: string, a: Value, b: Value): boolean {
   if (!a.unit && !b.unit) return false;
   if (a.unit && b.unit) return true;
   const bare = a.unit ? b : a;
-  const hint = "Each number that is added needs one; 1-1/4 without spaces is a mixed number";
-  return refuse(text, bare, "a number with its unit", hint);
+  const hint = say("field-text.each-needs-unit");
+  return refuse(text, bare, say("field-text.number-with-unit"), hint);
 }
 
 function sum(text: string, a: Value, b: Value): Result {
   if (!bothUnitful(text, a, b)) return { si: a.si + b.si };
   const [x, y] = [a as Unitful, b as Unitful];
   if (isPoint(x) && isPoint(y)) {
-    const allowed = `a difference, such as ${differenceExample(y.unit)}`;
-    return refuse(text, b, allowed, `Two values of ${x.unit.kind} cannot be added`);
+    const wanted = say("field-text.difference", { example: verbatim(differenceExample(y.unit)) });
+    return refuse(text, b, wanted, say("field-text.points-do-not-add", kindOf(x)));
   }
   if (y.unit.kind === x.unit.difference.kind) return { si: a.si + b.si, unit: x.unit };
   if (x.unit.kind === y.unit.difference.kind) return { si: a.si + b.si, unit: y.unit };
-  return refuse(text, b, `a ${x.unit.difference.kind}`, `It is added to a ${x.unit.kind}`);
+  return refuse(text, b, differenceOf(x), say("field-text.added-to", kindOf(x)));
 }
 
 function difference(text: string, a: Value, b: Value): Result {
@@ -132,19 +140,14 @@ function difference(text: string, a: Value, b: Value): Result {
     const unit = x.unit.difference as AnyUnit;
     return { si: a.si - b.si, unit, secondReading: [b.start, b.end] };
   }
-  return refuse(text, b, `a ${x.unit.difference.kind}`, `It is taken from a ${x.unit.kind}`);
+  return refuse(text, b, differenceOf(x), say("field-text.taken-from", kindOf(x)));
 }
 
 /** Refuses to scale a point. */
 function additive(text: string, value: Value): void {
   if (!value.unit || !isPoint(value as Unitful)) return;
-  const { kind } = value.unit;
-  refuse(
-    text,
-    value,
-    "a number or a difference",
-    `A ${kind} cannot be multiplied, divided or negated`,
-  );
+  const hint = say("field-text.points-do-not-scale", kindOf(value as Unitful));
+  refuse(text, value, say("field-text.number-or-difference"), hint);
 }
 
 const isRatio = ({ unit }: Value) => unit?.kind === "ratio";
@@ -156,36 +159,30 @@ function product(text: string, a: Value, b: Value): Result {
   if (!a.unit || !b.unit) return withoutUndefined(si, a.unit ?? b.unit);
   if (isRatio(a) || isRatio(b)) return { si, unit: isRatio(a) ? b.unit : a.unit };
   const kind = productKind(a.unit.kind, b.unit.kind);
-  if (!kind)
-    refuse(
-      text,
-      b,
-      "two kinds whose product the trade uses",
-      `Not ${a.unit.kind} × ${b.unit.kind}`,
-    );
+  if (!kind) {
+    const hint = say("field-text.no-product", kindsOf(a as Unitful, b as Unitful));
+    return refuse(text, b, say("field-text.known-product"), hint);
+  }
   return { si, unit: resultUnit(kind, a.unit) };
 }
 
 function quotient(text: string, a: Value, b: Value): Result {
   additive(text, a);
   additive(text, b);
-  if (b.si === 0) refuse(text, b, "a number other than 0");
+  if (b.si === 0) refuse(text, b, say("field-text.divisor"));
   const si = a.si / b.si;
   if (!b.unit) return withoutUndefined(si, a.unit);
   if (!a.unit) {
-    const hint = "A bare number cannot be divided by a quantity; put a fraction in parentheses";
-    return refuse(text, a, "a number with its unit", hint);
+    const hint = say("field-text.number-over-quantity");
+    return refuse(text, a, say("field-text.number-with-unit"), hint);
   }
   if (a.unit.kind === b.unit.kind) return { si, unit: fraction };
   if (isRatio(b)) return { si, unit: a.unit };
   const kind = quotientKind(a.unit.kind, b.unit.kind);
-  if (!kind)
-    refuse(
-      text,
-      b,
-      "two kinds whose quotient the trade uses",
-      `Not ${a.unit.kind} ÷ ${b.unit.kind}`,
-    );
+  if (!kind) {
+    const hint = say("field-text.no-quotient", kindsOf(a as Unitful, b as Unitful));
+    return refuse(text, b, say("field-text.known-quotient"), hint);
+  }
   return { si, unit: resultUnit(kind, a.unit) };
 }
 

@@ -3,20 +3,22 @@
 // Does not cover conversion between gauge and absolute: that needs an atmosphere, which text has not.
 import type { Kind } from "../quantity/kinds.ts";
 import { FieldTextError } from "../read-quantity/field-text-error.ts";
+import { type FieldTextStatement, kindWord, say, verbatim } from "../read-quantity/statements.ts";
 import type { Value } from "./evaluate.ts";
 import { symbolsOf } from "./typed-units.ts";
 import type { AnyUnit } from "./unit-names.ts";
 
 /** The gauge and the absolute unit of a pressure difference's unit. */
-const zeros: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
-  ["psi", "psig (gauge) or psia (absolute)"],
-  ["kPa", "kPag (gauge) or kPaa (absolute)"],
-  ["MPa", "MPag (gauge) or MPaa (absolute)"],
-  ["bar", "barg (gauge) or bara (absolute)"],
-  ["mbar", "mbara (absolute), or barg (gauge)"],
-  ["Pa", "Pa abs (absolute), or kPag (gauge)"],
-  ["inHg", "inHg gauge or inHg abs"],
-]);
+const zeros: ReadonlyMap<string, readonly [gauge: string, absolute: string]> =
+  /* @__PURE__ */ new Map([
+    ["psi", ["psig", "psia"]],
+    ["kPa", ["kPag", "kPaa"]],
+    ["MPa", ["MPag", "MPaa"]],
+    ["bar", ["barg", "bara"]],
+    ["mbar", ["barg", "mbara"]],
+    ["Pa", ["kPag", "Pa abs"]],
+    ["inHg", ["inHg gauge", "inHg abs"]],
+  ]);
 
 const points: readonly Kind[] = ["temperature", "gaugePressure", "absolutePressure"];
 
@@ -35,25 +37,29 @@ export function kindMismatch(
   kind: Kind,
 ): FieldTextError {
   if (secondReading && points.includes(kind)) {
-    const allowed = `a difference, such as ${differenceExample(unit)}`;
-    const hint = `A reading less a reading is a ${unit.kind}; a ${kind} is wanted`;
-    return new FieldTextError(text, ...secondReading, allowed, hint);
+    const wanted = say("field-text.difference", { example: verbatim(differenceExample(unit)) });
+    const kinds = { given: kindWord(unit.kind), wanted: kindWord(kind) };
+    const hint = say("field-text.reading-less-reading", kinds);
+    return new FieldTextError(text, ...secondReading, wanted, hint);
   }
-  const allowed = `a unit of ${kind}: ${symbolsOf(kind)}`;
-  return new FieldTextError(text, ...unitPlace, allowed, hintFor(unit, kind));
+  const values = { kind: kindWord(kind), symbols: symbolsOf(kind) };
+  const wanted = say("field-text.unit-of-kind", values);
+  return new FieldTextError(text, ...unitPlace, wanted, hintFor(unit, kind));
 }
 
-function hintFor(unit: AnyUnit, kind: Kind): string {
+function hintFor(unit: AnyUnit, kind: Kind): FieldTextStatement {
   const zero = zeros.get(unit.symbol);
   if (zero && (kind === "gaugePressure" || kind === "absolutePressure")) {
-    return `Which zero: ${zero}?`;
+    const [gauge, absolute] = zero;
+    const units = { gauge: verbatim(gauge), absolute: verbatim(absolute) };
+    return say("field-text.which-zero-of", units);
   }
-  if (kind === "temperature" && unit.kind === "angle") return "°F or °C?";
+  if (kind === "temperature" && unit.kind === "angle") return say("field-text.which-scale");
   if (kind === "gaugePressure" && unit.kind === "absolutePressure") {
-    return "It becomes a gauge pressure only with the atmosphere";
+    return say("field-text.is-absolute");
   }
   if (kind === "absolutePressure" && unit.kind === "gaugePressure") {
-    return "It becomes an absolute pressure only with the atmosphere";
+    return say("field-text.is-gauge");
   }
-  return `The text gives the kind ${unit.kind}`;
+  return say("field-text.given-kind", { kind: kindWord(unit.kind) });
 }

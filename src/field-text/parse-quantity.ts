@@ -9,6 +9,7 @@ import { FieldTextError, missingUnit } from "../read-quantity/field-text-error.t
 import { lookupOf, type NameLookup } from "../read-quantity/find-unit.ts";
 import { possibleQuantity } from "../read-quantity/possible-quantity.ts";
 import { readText } from "../read-quantity/read-text.ts";
+import { say } from "../read-quantity/statements.ts";
 import { evaluate, isReadTwoWays, type Value } from "./evaluate.ts";
 import { kindMismatch } from "./kind-mismatch.ts";
 import { notation, syntaxTree } from "./syntax-tree.ts";
@@ -117,8 +118,9 @@ function oneMeaning(text: string, kind: Kind, first: () => Value, second: () => 
     fits(b) &&
     Math.abs(a.si - b.si) > 1e-9 * Math.max(Math.abs(a.si), Math.abs(b.si))
   ) {
-    const hint = "Are these readings, or differences? The answer differs";
-    throw new FieldTextError(text, a.start, a.end, "differences written as such, 5 Δ°F", hint);
+    const wanted = say("field-text.difference", { example: { verbatim: "5 Δ°F" } });
+    const hint = say("field-text.readings-or-differences");
+    throw new FieldTextError(text, a.start, a.end, wanted, hint);
   }
   const best = fits(a) ? a : fits(b) ? b : a;
   if (!("si" in best)) throw best;

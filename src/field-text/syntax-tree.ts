@@ -3,6 +3,7 @@
 // named import of `parse` is 111 kB. Does not cover units: mathjs sees symbols only.
 import { create, type FactoryFunctionMap, type MathNode, parseDependencies } from "mathjs/number";
 import { FieldTextError } from "../read-quantity/field-text-error.ts";
+import { type FieldTextStatement, say } from "../read-quantity/statements.ts";
 import type { Arithmetic } from "./trade-notation.ts";
 
 /** The arithmetic as a tree: a leaf by its index, or an operation on one or two trees. */
@@ -14,7 +15,7 @@ export type Tree =
     };
 
 /** What may stand in a field, for an error message. */
-export const notation = "numbers with their units, + − × ÷ and parentheses";
+export const notation: FieldTextStatement = /* @__PURE__ */ say("field-text.expression");
 
 const math = /* @__PURE__ */ create({ parseDependencies } as FactoryFunctionMap);
 
@@ -28,8 +29,10 @@ export function syntaxTree(text: string, { expression, origins }: Arithmetic): T
     const { char = 0, message } = error as { char?: number; message: string };
     const atEnd = text.trimEnd().length;
     const position = origins[char - 1] ?? atEnd;
-    const allowed = message.startsWith("Parenthesis") ? "a closing parenthesis" : notation;
-    throw new FieldTextError(text, position, Math.min(position + 1, atEnd), allowed);
+    const wanted = message.startsWith("Parenthesis")
+      ? say("field-text.closing-parenthesis")
+      : notation;
+    throw new FieldTextError(text, position, Math.min(position + 1, atEnd), wanted);
   }
   return treeOf(text, node);
 }

@@ -3,6 +3,7 @@
 // Does not cover the arithmetic itself: mathjs parses the expression, evaluate.ts works it out.
 import { FieldTextError } from "../read-quantity/field-text-error.ts";
 import { type Leaf, operandAt } from "../read-quantity/operand.ts";
+import { type FieldTextStatement, say } from "../read-quantity/statements.ts";
 import { type Token, vacuumHint } from "../read-quantity/tokens.ts";
 
 /** A value of the expression, or a unit alone, to be put on the value in parentheses before it. */
@@ -18,7 +19,7 @@ export interface Arithmetic {
 
 /** Deepest nesting of parentheses. */
 const deepest = 10;
-const between = "an operator between the two";
+const between = /* @__PURE__ */ say("field-text.operator");
 
 /** Turns the parts of the text into arithmetic. */
 export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic {
@@ -27,8 +28,12 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
   const open: number[] = []; // pieces that hold the open parentheses
   let closed: number | undefined; // the one that the part before this closed
   let operandExpected = true;
-  const refuse = ({ start, end }: Token, allowed: string, hint?: string) => {
-    throw new FieldTextError(text, start, end, allowed, hint);
+  const refuse = (
+    { start, end }: Token,
+    wanted: FieldTextStatement,
+    hint?: FieldTextStatement,
+  ): never => {
+    throw new FieldTextError(text, start, end, wanted, hint);
   };
   for (let at = 0; at < parts.length; ) {
     const part = parts[at] as Token;
@@ -38,7 +43,11 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
     closed = undefined;
     if (operand) {
       if (operand.slash && before?.type === "operator" && before.operator === "/") {
-        refuse(part, "parentheses around the fraction", "Dividing by a fraction reads two ways");
+        refuse(
+          part,
+          say("field-text.fraction-in-parentheses"),
+          say("field-text.fraction-two-ways"),
+        );
       }
       pieces.push({ text: `q${leaves.length}`, origin: part.start });
       leaves.push(operand.leaf);
@@ -49,7 +58,7 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
     if (part.type === "unit") {
       const parenthesis = opened === undefined ? undefined : pieces[opened];
       if (!parenthesis) {
-        return refuse(part, "a number before the unit", vacuumHint(part.mark)) as never;
+        return refuse(part, say("field-text.number-before-unit"), vacuumHint(part.mark));
       }
       const { start, end, units } = part;
       parenthesis.text += "("; // (1/4 + 1/8) in binds as one value
@@ -59,21 +68,22 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
     } else if (part.type === "operator") {
       const after = parts[at + 1];
       const sign = operandExpected && (part.operator === "+" || part.operator === "-");
-      if (sign && after?.type === "operator") refuse(after, "a number after the sign");
+      if (sign && after?.type === "operator") refuse(after, say("field-text.number-after-sign"));
       pieces.push({ text: part.operator, origin: part.start });
       operandExpected = true;
     } else if (part.type === "(") {
-      if (!operandExpected) refuse(part, between, "Write × if you mean it");
-      if (open.length >= deepest) refuse(part, `parentheses up to ${deepest} deep`);
+      if (!operandExpected) refuse(part, between, say("field-text.write-times"));
+      if (open.length >= deepest)
+        refuse(part, say("field-text.fewer-parentheses", { most: deepest }));
       open.push(pieces.length);
       pieces.push({ text: "(", origin: part.start });
     } else if (part.type === ")") {
       closed = open.pop();
-      if (closed === undefined) refuse(part, "a parenthesis that was opened before");
+      if (closed === undefined) refuse(part, say("field-text.opened-parenthesis"));
       pieces.push({ text: ")", origin: part.start });
       operandExpected = false;
     } else {
-      refuse(part, between, before?.type === "number" ? "Leave spaces out of a number" : "");
+      refuse(part, between, before?.type === "number" ? say("field-text.no-spaces") : undefined);
     }
     at += 1;
   }

@@ -1,9 +1,11 @@
 // What may a person type for this kind of quantity? The units and their names, for help texts and menus.
 // Follows the table in unit-names.ts.
 // Does not cover translation: the names are English and the symbols international.
+import type { Verbatim } from "../assessment/statement.ts";
 import { oneOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
+import { verbatim } from "../read-quantity/statements.ts";
 import { type AnyUnit, homeUnits, inchPoundNames, metricNames } from "./unit-names.ts";
 
 /**
@@ -34,8 +36,8 @@ export function allKinds(): Kind[] {
 }
 
 /** The symbols of the kind's units, for an error message. */
-export function symbolsOf(kind: Kind): string {
-  return [...new Set(rowsOf(kind).map(({ unit }) => unit.symbol))].join(", ");
+export function symbolsOf(kind: Kind): Verbatim[] {
+  return [...new Set(rowsOf(kind).map(({ unit }) => unit.symbol))].map(verbatim);
 }
 
 /**

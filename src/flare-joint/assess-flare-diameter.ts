@@ -76,7 +76,7 @@ export function flareDiameterLimits(joint: {
   readonly refrigerant: FlareRefrigerant;
 }): FlareLimits<"length"> {
   objectOf("joint", joint);
-  const row = figureOf(diameters, joint.tube, "flare diameter");
+  const row = figureOf(diameters, joint.tube);
   const [low, high] = row[isHighPressure(joint.refrigerant) ? 0 : 1];
   return { low: mm(low), high: mm(high) };
 }

@@ -85,7 +85,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     });
   }
   if (manualMinimum !== undefined) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
-  const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube, "minimum wall");
+  const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube);
   return judge({
     argument: "wall",
     value: input.wall,

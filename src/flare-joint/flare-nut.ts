@@ -52,7 +52,7 @@ export function flareNutSize(joint: {
   readonly refrigerant: FlareRefrigerant;
 }): Quantity<"length"> {
   objectOf("joint", joint);
-  const row = figureOf(acrossFlats, joint.tube, "nut size");
+  const row = figureOf(acrossFlats, joint.tube);
   return mm(row[isHighPressure(joint.refrigerant) ? 0 : 1]);
 }
 
@@ -89,7 +89,7 @@ export interface FlareThread {
  * ```
  */
 export function flareThread(tube: FlareTube): FlareThread {
-  const [name, sixteenths, threadsPerInch] = figureOf(threads, tube, "thread");
+  const [name, sixteenths, threadsPerInch] = figureOf(threads, tube);
   const citation = cite("sae-j513", "flare threads, from memory");
   return { name, majorDiameter: inch(sixteenths / 16), threadsPerInch, citation };
 }

@@ -123,7 +123,7 @@ export interface FlareTorque {
  * ```
  */
 export function flareTorque(tube: FlareTube): FlareTorque {
-  const row = Object.entries(figureOf(torqueTable, tube, "torque")) as [FlareTorqueSource, Range][];
+  const row = Object.entries(figureOf(torqueTable, tube)) as [FlareTorqueSource, Range][];
   const conflicts: FlareTorqueConflict[] = [];
   row.forEach(([first, a], i) => {
     for (const [second, b] of row.slice(i + 1)) {
@@ -170,6 +170,6 @@ export function flareTorque(tube: FlareTube): FlareTorque {
  * ```
  */
 export function flareTurn(tube: FlareTube): FlareLimits<"angle"> {
-  const [low, high] = figureOf(turnTable, tube, "turn");
+  const [low, high] = figureOf(turnTable, tube);
   return { low: degreeAngle(low), high: degreeAngle(high) };
 }

@@ -1,9 +1,11 @@
 // Which tube is it? The nominal sizes of flared refrigeration tube, by outside diameter.
 // Follows ASTM B280, which names tube by its actual outside diameter.
 // Does not cover plumbing tube (ASTM B88), whose name is 1/8 in less than its outside diameter.
+
 import { oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { say } from "./statements.ts";
 
 /**
  * Outside diameter of the tube in inches, as the trade writes it: 6.35, 7.94, 9.52, 12.70, 15.88 and
@@ -59,7 +61,7 @@ export function flareTube(outsideDiameter: Quantity<"length">): FlareTube {
     argument: "outsideDiameter",
     value: String(outsideDiameter),
     allowed: "within 0.2 mm of 1/4, 5/16, 3/8, 1/2, 5/8 or 3/4 in",
-    hint: "Metric tube does not fit an inch flare nut",
+    hint: say("flare-joint.metric-tube"),
   });
 }
 
@@ -68,23 +70,19 @@ export function requireTube(tube: FlareTube): FlareTube {
 }
 
 /** The figures of one tube in a table; a size that the table leaves out is out of range. */
-export function figureOf<T>(
-  table: Partial<Record<FlareTube, T>>,
-  tube: FlareTube,
-  what: string,
-): T {
+export function figureOf<T>(table: Partial<Record<FlareTube, T>>, tube: FlareTube): T {
   const found = table[requireTube(tube)];
   if (found !== undefined) return found;
   throw new OutOfRangeError({
     argument: "tube",
     value: tube,
     allowed: Object.keys(table).join(", "),
-    hint: `No ${what} is published for this size; take it from the unit's manual`,
+    hint: say("flare-joint.figure-from-manual"),
   });
 }
 
 /** Whether the joint takes the wider flare of the high-pressure refrigerants. */
 export function isHighPressure(refrigerant: FlareRefrigerant): boolean {
-  const hint = "For another refrigerant take the figures from the unit's manual";
+  const hint = say("flare-joint.figure-from-manual");
   return oneOf("refrigerant", refrigerant, ["R410A", "R32", "R22"], hint) !== "R22";
 }

@@ -79,6 +79,9 @@ export interface FlareJointStatements {
   "flare-joint.measure-better": { readonly needed: Measured };
   "flare-joint.state-manual-range": None;
   "flare-joint.read-manual-again": None;
+  // hints
+  "flare-joint.metric-tube": None;
+  "flare-joint.figure-from-manual": None;
 }
 
 interface Ports {

@@ -40,7 +40,9 @@ export type Words<W extends string> = Readonly<Record<W, None>>;
 type Messages = Readonly<Record<string, Message>>;
 
 /** The names in a text: `Names<"{a} of {b}">` is `"a" | "b"`. */
-type Names<T> = T extends `${string}{${infer N}}${infer R}` ? N | Names<R> : never;
+type Names<T> = T extends `${string}{${infer N}}${infer R}`
+  ? (N extends `${infer Name}:or` ? Name : N) | Names<R>
+  : never;
 
 /** The names that a message uses. */
 type Used<M> = M extends string

@@ -1,9 +1,11 @@
 // What does the nameplate's rate mean? Mass per length, or a mass for every so many feet or meters.
 // Follows the two ways in which manufacturers' published manuals print it.
 // Does not cover rates that follow from geometry: those are a plausibility check (full-line.ts).
+
 import { requireKind, siOf } from "../quantity/check.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { g, gPerM, kg, lb, oz, ozPerFt } from "../quantity/units/mass.ts";
+import { say } from "./statements.ts";
 import { isImperial } from "./tube.ts";
 
 /**
@@ -37,7 +39,7 @@ export function rateOf(argument: string, rate: ChargeRate): Quantity<"massPerLen
   siOf(argument, one, "massPerLength", {
     min: 0,
     max: 1,
-    hint: "Look at the unit: g/m, oz/ft or lb/ft",
+    hint: say("line-set.rate-unit"),
   });
   return one;
 }

@@ -2,11 +2,13 @@
 // Follows Darcy-Weisbach, Δp = f·(L/d)·ρv²/2, with frictionFactor; roughness of drawn tubing by Moody (1944).
 // Does not cover two-phase flow, and vapor whose density changes much along the line: keep the loss
 // below a tenth of the absolute pressure there.
+
 import { numberOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPa, psi } from "../quantity/units/pressure.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
 import { frictionFactor } from "./friction-factor.ts";
+import { say } from "./statements.ts";
 import { diametersOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -129,7 +131,7 @@ export function frictionLoss(input: FrictionLossInput): FrictionLoss {
     numberOf("viscosityMicropascalSecond", input.viscosityMicropascalSecond, {
       min: 1,
       max: 1e5,
-      hint: "In µPa·s: 100 µPa·s = 0.0001 Pa·s",
+      hint: say("line-set.viscosity-unit"),
     }) * 1e-6;
   const roughness =
     input.roughness === undefined

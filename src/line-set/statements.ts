@@ -59,6 +59,9 @@ interface Subcooled {
  * Source: none; the library's own type.
  */
 export interface LineSetStatements {
+  // hints of errors
+  "line-set.rate-unit": None;
+  "line-set.viscosity-unit": None;
   // reasons: a figure against a limit
   "line-set.within-maximum": Held;
   "line-set.above-maximum": Held;

@@ -41,6 +41,7 @@ export { R1233zdE } from "./fluids/r1233zde.ts";
 export { R1234yf } from "./fluids/r1234yf.ts";
 export { R1234zeE } from "./fluids/r1234zee.ts";
 export { water } from "./fluids/water.ts";
+export type { PropertyModelHint } from "./hints.ts";
 export { type Mixture, type MixtureInput, mixture } from "./mixture.ts";
 export type { NonAnalyticTerm } from "./non-analytic-term.ts";
 export type { GaussianTerm, ResidualBlock } from "./residual-terms.ts";

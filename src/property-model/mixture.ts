@@ -1,11 +1,13 @@
 // Which model describes a blend of given composition? Components, reducing parameters, departure functions.
 // Follows Lemmon and Jacobsen (2004), doi:10.1063/1.1649997, in the reducing form of Kunz and Wagner (2012).
 // Does not cover blends with a pair that nobody fitted; they are refused, not estimated.
+
 import { listOf, numberOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type BinaryPair, binaryPairs } from "./binary-pairs.ts";
 import type { PureFluid } from "./fluid.ts";
+import { modelHint } from "./hints.ts";
 
 /**
  * A blend: its components, the mole fractions of the bulk, and the parameters of each pair.
@@ -84,7 +86,7 @@ export function mixture(input: MixtureInput): Mixture {
   numberOf("components", total, {
     min: 1 - 1e-6,
     max: 1 + 1e-6,
-    hint: "This is the sum of massFraction",
+    hint: modelHint("property-model.sum-of-fractions"),
   });
   const fluids = components.map(({ fluid }) => fluid);
   const moles = fluids.map((fluid, i) => (masses[i] as number) / fluid.molarMass);
@@ -102,7 +104,7 @@ export function mixture(input: MixtureInput): Mixture {
           argument: "components",
           value: `${a.id} with ${b.id}`,
           allowed: "pairs of different fluids whose mixture parameters are published",
-          hint: "Give the parameters of the pair in `pairs`",
+          hint: modelHint("property-model.give-the-pair"),
         });
       }
       found.push(pair);

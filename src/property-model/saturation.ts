@@ -1,12 +1,14 @@
 // At which pressures and temperatures does a fluid boil and condense? The typed edge of the solvers.
 // Follows the equations named by each fluid's `literature`.
 // Does not cover states between bubble and dew, nor the critical region; see each fluid's range.
+
 import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 import { kelvin } from "../quantity/units/temperature.ts";
+import { modelHint } from "./hints.ts";
 import type { SaturationSide } from "./mixture-equilibrium.ts";
 import {
   type Fluid,
@@ -161,7 +163,7 @@ function typed(
       argument,
       value: given.toString(),
       allowed: `a saturation point of ${fluid.id} between ${min} K and below ${max.toFixed(2)} K`,
-      hint: "The model has no such point, or it lies too near the critical point to be trusted",
+      hint: modelHint("property-model.no-such-point"),
     });
   }
   const { molarMass } = fluid;

@@ -1,6 +1,7 @@
 // What are density, enthalpy, entropy, heat capacity and speed of sound of one phase?
 // Follows Span, Multiparameter Equations of State (Springer 2000), table 3.10.
 // Does not cover two-phase states, viscosity, thermal conductivity or surface tension.
+
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -10,6 +11,7 @@ import { kPaa } from "../quantity/units/pressure.ts";
 import { mPerSecond } from "../quantity/units/time.ts";
 import { densityAt, type Phase } from "./density-solver.ts";
 import { type HelmholtzModel, modelOf, pressureAt, propertiesAt } from "./helmholtz-model.ts";
+import { modelHint } from "./hints.ts";
 import { bulkModel } from "./mixture-phase.ts";
 import { requireFluid } from "./saturation.ts";
 import type { Fluid } from "./saturation-at.ts";
@@ -78,7 +80,7 @@ export function stateAt(
       argument: "density",
       value: `${input.density} at ${input.temperature}`,
       allowed: `a stable phase of ${fluid.id} up to ${maxPressure / 1e6} MPa`,
-      hint: "A density between saturated liquid and vapour is two phases",
+      hint: modelHint("property-model.two-phases"),
     });
   }
   const found = propertiesAt(model, T, rho);

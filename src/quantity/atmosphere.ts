@@ -1,8 +1,10 @@
 // What does a gauge read here? Gauge and absolute pressure, and the atmosphere at altitude.
 // Follows the U.S. Standard Atmosphere, 1976 (NOAA-S/T 76-1562), equation 33a with its table 4.
 // Does not cover the weather: a front moves the station pressure by about ±3 kPa.
+
 import { siOf } from "./check.ts";
 import { OutOfRangeError } from "./errors.ts";
+import { quantityHint } from "./hints.ts";
 import { Quantity } from "./quantity.ts";
 import { kPaa, kPag, psi, psia, psig } from "./units/pressure.ts";
 
@@ -76,7 +78,7 @@ export function toAbsolute(
   const ambient = siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
   const gauge = siOf("pressure", pressure, "gaugePressure", {
     min: -ambient,
-    hint: "A gauge cannot read below a perfect vacuum; check the atmosphere and the gauge's zero",
+    hint: quantityHint("quantity.below-vacuum"),
   });
   return new Quantity(gauge + ambient, isPsi(pressure) ? psia : kPaa);
 }

@@ -1,6 +1,6 @@
 // How every function of the library looks at its arguments, so that a mistake that the compiler did
 // not see (JavaScript, JSON, a cast) is named instead of turning into a wrong number. Internal.
-import { InvalidInputError, type OutOfRangeError } from "./errors.ts";
+import { type Hint, InvalidInputError, type OutOfRangeError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 import { noiseAt } from "./limit.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -11,7 +11,7 @@ export interface Limits {
   readonly max?: number;
   readonly above?: number;
   readonly below?: number;
-  readonly hint?: string;
+  readonly hint?: Hint | string;
 }
 
 type ErrorClass = typeof InvalidInputError | typeof OutOfRangeError;
@@ -155,21 +155,21 @@ export function oneOf<T extends string | number>(
   argument: string,
   value: T,
   allowed: readonly T[],
-  hint = "",
+  hint?: Hint | string,
 ): T {
   if (allowed.includes(value)) return value;
   throw new InvalidInputError({
     argument,
     value: describe(value),
     allowed: allowed.join(", "),
-    hint,
+    ...(hint && { hint }),
   });
 }
 
 function within(
   argument: string,
   value: number,
-  { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint = "" }: Limits,
+  { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint }: Limits,
   Failure: ErrorClass,
   shown: unknown,
   showLimit: (limit: number) => string,
@@ -181,5 +181,10 @@ function within(
   if (above > -Infinity) bounds.push(`more than ${showLimit(above)}`);
   if (max < Infinity) bounds.push(`at most ${showLimit(max)}`);
   if (below < Infinity) bounds.push(`less than ${showLimit(below)}`);
-  throw new Failure({ argument, value: String(shown), allowed: bounds.join(" and "), hint });
+  throw new Failure({
+    argument,
+    value: String(shown),
+    allowed: bounds.join(" and "),
+    ...(hint && { hint }),
+  });
 }

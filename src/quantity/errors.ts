@@ -1,3 +1,5 @@
+import type { AnyQuantity } from "./json.ts";
+
 /**
  * What was wrong with an input, in parts that a program can use.
  *
@@ -10,9 +12,24 @@ export interface InputProblem {
   readonly value: string;
   /** What would have been accepted, with units. */
   readonly allowed: string;
-  /** What to do about it. */
-  readonly hint?: string;
+  /** What to do about it: a statement that `explain` words. */
+  readonly hint?: Hint | string;
 }
+
+/**
+ * What to do about a wrong input: a code with its values, as `explain` of `assessment` words it.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ */
+export interface Hint {
+  /** The code of the sentence. */
+  readonly code: string;
+  /** What stands in the sentence. */
+  readonly values: Readonly<Record<string, HintValue | readonly HintValue[]>>;
+}
+
+/** What stands in a hint. Source: none; the library's own type. */
+export type HintValue = string | number | AnyQuantity | { readonly verbatim: string };
 
 /**
  * An input that the library cannot use: a wrong kind of quantity, a value that is not finite, or one
@@ -43,12 +60,13 @@ export class InvalidInputError extends Error {
   readonly value: string;
   /** What would have been accepted, with units. */
   readonly allowed: string;
-  /** What to do about it, or an empty string. */
-  readonly hint: string;
+  /** What to do about it, where there is something to say: `explain(error.hint, english)`. */
+  readonly hint: Hint | string | undefined;
 
   /** Makes the error and its message from the parts of the problem. */
-  constructor({ argument, value, allowed, hint = "" }: InputProblem) {
-    super(`${argument}: ${value} is not allowed; allowed: ${allowed}${hint && `. ${hint}`}`);
+  constructor({ argument, value, allowed, hint }: InputProblem) {
+    const more = typeof hint === "object" ? ` (${hint.code})` : hint ? `. ${hint}` : "";
+    super(`${argument}: ${value} is not allowed; allowed: ${allowed}${more}`);
     this.argument = argument;
     this.value = value;
     this.allowed = allowed;

@@ -8,11 +8,14 @@ export { atmosphereAtAltitude, standardAtmosphere, toAbsolute, toGauge } from ".
 export { unitBySymbol, unitsOf } from "./catalogue.ts";
 export { equals, sameQuantity } from "./equals.ts";
 export {
+  type Hint,
+  type HintValue,
   type InputProblem,
   InvalidInputError,
   isInvalidInputError,
   OutOfRangeError,
 } from "./errors.ts";
+export type { QuantityHint } from "./hints.ts";
 export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
 export { type Plain, revive, toPlain } from "./plain.ts";

@@ -1,8 +1,10 @@
 // What does the barometer show here, when the weather report gives the pressure at sea level?
 // Follows WMO-No. 8, Part I, Chapter 3 (pressure reduced to mean sea level) and the altimeter setting of
 // the standard atmosphere. Does not cover a national reduction by tables: its difference is in the uncertainty.
+
 import { objectOf, oneOf, siOf } from "./check.ts";
 import { OutOfRangeError } from "./errors.ts";
+import { quantityHint } from "./hints.ts";
 import { Quantity } from "./quantity.ts";
 
 /**
@@ -81,7 +83,7 @@ export function stationPressure(report: WeatherReport): StationPressure {
     "seaLevelPressure",
     seaLevelPressure,
     "absolutePressure",
-    { min: 85_000, max: 110_000, hint: "A station pressure is used as it is" },
+    { min: 85_000, max: 110_000, hint: quantityHint("quantity.station-pressure-as-is") },
     OutOfRangeError,
   );
   const H = siOf("altitude", altitude, "length", { min: -500, max: 5500 }, OutOfRangeError);

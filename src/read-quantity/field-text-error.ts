@@ -1,7 +1,9 @@
 // Where in the typed text is the mistake, and what would have been right? The module's one error.
 // Follows no standard; it is the library's InvalidInputError with a place in the text.
 // Does not cover wrong options: those are plain InvalidInputErrors with no place in the text.
+import type { Verbatim } from "../assessment/statement.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { type FieldTextStatement, say } from "./statements.ts";
 
 /**
  * An {@link InvalidInputError} about typed text, with the place of the mistake in the text as it was
@@ -15,11 +17,25 @@ export class FieldTextError extends InvalidInputError {
   /** Index after the last offending character; equal to `position` where something is missing. */
   readonly end: number;
 
+  /** What is wanted at that place. */
+  readonly wanted: FieldTextStatement;
+  /** The one sentence for the person who typed: what to do, or else what is wanted; `explain(error.problem, english)`. */
+  readonly problem: FieldTextStatement;
+
   /** Makes the error for the characters from `position` to `end` of the text. */
-  constructor(text: string, position: number, end: number, allowed: string, hint = "") {
+  constructor(
+    text: string,
+    position: number,
+    end: number,
+    wanted: FieldTextStatement,
+    hint?: FieldTextStatement,
+  ) {
     const part = text.slice(position, Math.min(end, position + 40));
     const value = part === "" ? "the end of the text" : JSON.stringify(part);
-    super({ argument: `text at character ${position + 1}`, value, allowed, hint });
+    const argument = `text at character ${position + 1}`;
+    super({ argument, value, allowed: wanted.code, ...(hint && { hint }) });
+    this.wanted = wanted;
+    this.problem = hint ?? wanted;
     this.position = position;
     this.end = end;
   }
@@ -53,6 +69,10 @@ export function isFieldTextError(error: unknown): error is FieldTextError {
 }
 
 /** The error for a bare number where no unit can be put on it. */
-export function missingUnit(text: string, at: number, symbols: string): FieldTextError {
-  return new FieldTextError(text, at, at, `a unit: ${symbols}`);
+export function missingUnit(
+  text: string,
+  at: number,
+  symbols: readonly Verbatim[],
+): FieldTextError {
+  return new FieldTextError(text, at, at, say("field-text.unit", { symbols }));
 }

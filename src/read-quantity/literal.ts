@@ -2,6 +2,7 @@
 // Follows the trade's notation (1/4, 1 1/4, 1-1/4, 1¼), common practice, no source.
 // Does not cover signs and units: operand.ts adds them.
 import { FieldTextError } from "./field-text-error.ts";
+import { say } from "./statements.ts";
 import type { Token } from "./tokens.ts";
 
 /** A number made of one or more parts. */
@@ -31,12 +32,7 @@ function fractionAt(text: string, parts: readonly Token[], at: number): Literal 
   }
   if (slash?.type !== "operator" || slash.operator !== "/") return undefined;
   if (bottom.value === 0) {
-    throw new FieldTextError(
-      text,
-      bottom.start,
-      bottom.end,
-      "a number other than 0 below the line",
-    );
+    throw new FieldTextError(text, bottom.start, bottom.end, say("field-text.divisor"));
   }
   const value = top.value / bottom.value;
   const { start } = top;
@@ -63,12 +59,8 @@ export function literalAt(text: string, parts: readonly Token[], at: number): Li
     return { value, whole, slash: false, hyphen: false, pair: false, start, end, next: at + 1 };
   }
   if (!first.whole || fraction.value >= 1) {
-    throw new FieldTextError(
-      text,
-      fraction.start,
-      fraction.end,
-      "a whole number and a fraction less than 1, such as 1 1/4",
-    );
+    const { start, end } = fraction;
+    throw new FieldTextError(text, start, end, say("field-text.small-fraction"));
   }
   return {
     ...fraction,

@@ -5,6 +5,7 @@ import { compoundRatio } from "./compound-units.ts";
 import { FieldTextError } from "./field-text-error.ts";
 import type { NamedUnit } from "./find-unit.ts";
 import { type Literal, literalAt } from "./literal.ts";
+import { say, verbatim } from "./statements.ts";
 import type { Token } from "./tokens.ts";
 
 /** One value as typed: a bare number (no units) or a quantity. */
@@ -85,27 +86,23 @@ function compoundAt(
   const ratio = unit?.type === "unit" ? compoundRatio(before.unit.units, unit.units) : undefined;
   if (dashed && (unit?.type !== "unit" || !ratio)) return undefined; // a subtraction
   if (unit?.type !== "unit") {
-    throw new FieldTextError(text, literal.start, literal.end, "a number with its unit");
+    throw new FieldTextError(text, literal.start, literal.end, say("field-text.number-with-unit"));
   }
   if (!ratio) {
-    throw new FieldTextError(text, literal.start, unit.end, "an operator before the next quantity");
+    throw new FieldTextError(text, literal.start, unit.end, say("field-text.operator"));
   }
   if (dashed && !joins(text, dash, before.unit, literal, unit)) return undefined;
   if (!before.literal.whole) {
     const { start, end } = before.literal;
-    const allowed = "a whole number before a smaller unit";
-    throw new FieldTextError(
-      text,
-      start,
-      end,
-      allowed,
-      "Write + between the two if you mean a sum",
-    );
+    const hint = say("field-text.write-plus");
+    throw new FieldTextError(text, start, end, say("field-text.whole-number"), hint);
   }
   if (literal.value >= ratio) {
-    const allowed = `less than ${ratio} ${unit.units[0]?.symbol} after ${before.unit.units[0]?.symbol}`;
-    const hint = "Write + between the two if you mean a sum";
-    throw new FieldTextError(text, literal.start, literal.end, allowed, hint);
+    const limit = verbatim(`${ratio} ${unit.units[0]?.symbol}`);
+    const larger = verbatim(before.unit.units[0]?.symbol ?? "");
+    const wanted = say("field-text.less-than", { limit, unit: larger });
+    const hint = say("field-text.write-plus");
+    throw new FieldTextError(text, literal.start, literal.end, wanted, hint);
   }
   return { literal, unit, ratio: before.ratio * ratio };
 }
@@ -125,13 +122,12 @@ function joins(
   const primes = largeUnit.mark === "'" && /^["']/.test(smallUnit.mark);
   if (gaps.every((gap) => gap === 0) && primes && dash.mark === "-") return true;
   if (gaps.every((gap) => gap > 0) && !primes) return false;
-  const [large, small] = [largeUnit.units[0]?.symbol, smallUnit.units[0]?.symbol];
-  const hint = `A dash between ${large} and ${small} could join or subtract; write a space or a spaced −`;
-  throw new FieldTextError(
-    text,
-    dash.start,
-    dash.end,
-    `12 ${large} 6 ${small} or 12 ${large} − 6 ${small}`,
-    hint,
-  );
+  const [large = "", small = ""] = [largeUnit.units[0]?.symbol, smallUnit.units[0]?.symbol];
+  const wanted = say("field-text.joined-or-subtracted", {
+    joined: verbatim(`12 ${large} 6 ${small}`),
+    subtracted: verbatim(`12 ${large} − 6 ${small}`),
+  });
+  const units = { large: verbatim(large), small: verbatim(small) };
+  const hint = say("field-text.dash-two-ways", units);
+  throw new FieldTextError(text, dash.start, dash.end, wanted, hint);
 }

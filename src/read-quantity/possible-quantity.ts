@@ -1,9 +1,11 @@
 // Can there be such a quantity? What the quantity module refuses is refused at its place in the text.
 // Follows the quantity module: nothing below absolute zero, nothing too large to hold.
 // Does not cover what is likely: 800 psig is possible.
+import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { FieldTextError } from "./field-text-error.ts";
+import { say } from "./statements.ts";
 
 /** The quantity, unless it is below absolute zero or too large. */
 export function possibleQuantity<K extends Kind>(
@@ -15,6 +17,12 @@ export function possibleQuantity<K extends Kind>(
   try {
     return new Quantity(si, unit);
   } catch (error) {
-    throw new FieldTextError(text, start, end, (error as { allowed: string }).allowed);
+    if (!isInvalidInputError(error)) throw error;
+    const { kind } = unit;
+    const wanted =
+      Number.isFinite(si) && (kind === "temperature" || kind === "absolutePressure")
+        ? say("field-text.at-least", { limit: new Quantity(0, unit) as never })
+        : say("field-text.smaller");
+    throw new FieldTextError(text, start, end, wanted);
   }
 }

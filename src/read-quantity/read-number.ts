@@ -4,6 +4,7 @@
 import { FieldTextError } from "./field-text-error.ts";
 import type { NumberMarks } from "./number-marks.ts";
 import { tightSpace } from "./plain-text.ts";
+import { type FieldTextStatement, type Mark, say, verbatim } from "./statements.ts";
 
 /** A number as read: its value, the index after it, and whether it is a plain run of digits. */
 export interface ReadNumber {
@@ -36,13 +37,18 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
     end += 1;
   }
   if (end === start || (runs[0] === "" && runs.length === 1)) return undefined;
-  const refuse = (hint: string) => {
-    const sample = `1234${marks.decimal}5`;
-    const allowed = `a number such as ${sample}, with "${marks.decimal}" as the decimal mark`;
-    throw new FieldTextError(text, start, end, allowed, hint);
+  const refuse = (hint: FieldTextStatement) => {
+    const [sample, mark] = [verbatim(`1234${marks.decimal}5`), verbatim(marks.decimal)];
+    throw new FieldTextError(
+      text,
+      start,
+      end,
+      say("field-text.number-format", { sample, mark }),
+      hint,
+    );
   };
   const decimal = separators.at(-1) === marks.decimal ? runs.pop() : undefined;
-  if (decimal === "") refuse("Write the digits after the decimal mark, or leave the mark out");
+  if (decimal === "") refuse(say("field-text.digits-after-mark"));
   const groupMarks = decimal === undefined ? separators : separators.slice(0, -1);
   if (groupMarks.length > 0) {
     checkGroups(context, runs, groupMarks, decimal !== undefined, refuse);
@@ -51,7 +57,7 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
   const power = readPower(plain, end, marks.exponent);
   end += power.length;
   const value = Number(`${digits}e${power.exponent}`);
-  if (!Number.isFinite(value)) refuse("The number is too large to hold");
+  if (!Number.isFinite(value)) refuse(say("field-text.too-large"));
   return { value, end, whole: separators.length === 0 && power.length === 0 };
 }
 
@@ -75,17 +81,14 @@ function checkGroups(
   runs: readonly string[],
   groupMarks: readonly string[],
   hasDecimal: boolean,
-  refuse: (hint: string) => void,
+  refuse: (hint: FieldTextStatement) => void,
 ): void {
   const isSpace = (mark: string) => mark === tightSpace || mark === " ";
   const [mark = ""] = groupMarks;
   const spaces = isSpace(mark);
-  const shown = spaces ? "space" : `"${mark}"`;
+  const shown = (one: string): Mark => (isSpace(one) ? "field-text.mark.space" : verbatim(one));
   const odd = groupMarks.find((other) => other !== mark || (other !== marks.group && !spaces));
-  if (odd !== undefined) {
-    const which = isSpace(odd) ? "a space" : `"${odd}"`;
-    refuse(`Is ${which} a decimal mark or a thousands mark? Leave thousands marks out`);
-  }
+  if (odd !== undefined) refuse(say("field-text.which-mark", { mark: shown(odd) }));
   const [last, others] = spaces ? [3, 3] : marks.groupSizes;
   const sizes = runs.map(({ length }) => length);
   const [first = 0] = sizes;
@@ -95,16 +98,16 @@ function checkGroups(
     !runs[0]?.startsWith("0") &&
     sizes.at(-1) === last &&
     sizes.slice(1, -1).every((size) => size === others);
-  if (!wellFormed) refuse(`The ${shown} does not stand between thousands; leave it out`);
+  if (!wellFormed) refuse(say("field-text.not-thousands", { mark: shown(mark) }));
   // Gauges and keypads show a point wherever they are sold, so a lone point before three digits could
   // be either mark.
   if (mark === "." && groupMarks.length === 1 && !hasDecimal) {
     const [thousands = "", rest = ""] = runs;
-    refuse(
-      `Write ${thousands}${rest} or ${thousands}${marks.decimal}${rest}: the point could be either`,
-    );
+    const whole = verbatim(`${thousands}${rest}`);
+    const decimal = verbatim(`${thousands}${marks.decimal}${rest}`);
+    refuse(say("field-text.point-two-ways", { whole, decimal }));
   }
-  if (mark === "'" && feet) refuse("The mark could stand for feet; leave thousands marks out");
+  if (mark === "'" && feet) refuse(say("field-text.feet-or-thousands"));
 }
 
 /** A power of ten behind a number: `e-8`, `×10^-8`, `×10⁻⁸`, or as the locale writes it. */

@@ -1,6 +1,7 @@
 // What did the person type into this field? One number, with or without its unit, as a quantity.
 // Follows ISO 80000-1:2022, 7.3 for numbers, and the trade's notation (common practice, no source).
 // Does not cover sums, products and parentheses: those are field-text's.
+import type { Verbatim } from "../assessment/statement.ts";
 import { describe, listOf, objectOf, requireUnit } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
@@ -11,6 +12,7 @@ import { lookupOf, type NameRow } from "./find-unit.ts";
 import { type Leaf, operandAt } from "./operand.ts";
 import { possibleQuantity } from "./possible-quantity.ts";
 import { readText } from "./read-text.ts";
+import { say, verbatim } from "./statements.ts";
 import { vacuumHint } from "./tokens.ts";
 import { refuseTwoReadings } from "./two-readings.ts";
 import { absolute, gauge, namesOf } from "./unit-names.ts";
@@ -36,7 +38,7 @@ export interface ReadQuantityOptions<K extends Kind> {
 }
 
 /** What may stand in the field, for an error message. */
-const notation = "one number with its unit";
+const notation = /* @__PURE__ */ say("field-text.one-number");
 
 /**
  * Reads one number, with or without its unit, as a person types it. Nothing is guessed: an empty box is refused,
@@ -84,7 +86,7 @@ export function readQuantity<K extends Kind>(
       allowed: "at least one unit",
     });
   }
-  const symbols = units.map(({ symbol }) => symbol).join(", ");
+  const symbols = units.map(({ symbol }) => verbatim(symbol));
   const names = lookupOf(namesFor(units));
   const parts = readText(text, { kind, locale, names, notation, symbols });
   const found = operandAt(text, parts, 0);
@@ -92,8 +94,8 @@ export function readQuantity<K extends Kind>(
   if (!found || rest) {
     const { start, end } = rest ?? { start: text.length, end: text.length };
     const lonely = !found && rest?.type === "unit";
-    const allowed = lonely ? "a number before the unit" : notation;
-    throw new FieldTextError(text, start, end, allowed, lonely ? vacuumHint(rest.mark) : "");
+    const wanted = lonely ? say("field-text.number-before-unit") : notation;
+    throw new FieldTextError(text, start, end, wanted, lonely ? vacuumHint(rest.mark) : undefined);
   }
   const { leaf } = found;
   refuseTwoReadings(text, leaf, kind);
@@ -127,12 +129,12 @@ function unitAmong<K extends Kind>(
   text: string,
   { units: named = [], unitPlace }: Leaf,
   units: readonly Unit<K>[],
-  symbols: string,
+  symbols: readonly Verbatim[],
 ): Unit<K> {
   const isTyped = (symbol: string) => named.some((one) => one.symbol === symbol);
   const unit = units.find(({ symbol }) => isTyped(symbol));
   if (unit) return unit;
   const zero = units.some(({ difference }) => isTyped(difference.symbol));
-  const hint = zero ? "Which zero: gauge or absolute?" : "";
-  throw new FieldTextError(text, ...unitPlace, `a unit: ${symbols}`, hint);
+  const hint = zero ? say("field-text.which-zero") : undefined;
+  throw new FieldTextError(text, ...unitPlace, say("field-text.unit", { symbols }), hint);
 }

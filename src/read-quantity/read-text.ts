@@ -7,6 +7,7 @@ import type { Kind } from "../quantity/kinds.ts";
 import { FieldTextError } from "./field-text-error.ts";
 import { numberMarks } from "./number-marks.ts";
 import { plainText } from "./plain-text.ts";
+import { say } from "./statements.ts";
 import { type Token, tokens, type Vocabulary } from "./tokens.ts";
 
 /** Longest text, in UTF-16 code units. */
@@ -24,11 +25,17 @@ export function readText(text: string, { kind, locale, ...allowed }: Field): Tok
     throw new InvalidInputError({ argument: "text", value: describe(text), allowed: "a string" });
   }
   if (text.length > longest) {
-    throw new FieldTextError(text, longest, text.length, `at most ${longest} characters`);
+    throw new FieldTextError(
+      text,
+      longest,
+      text.length,
+      say("field-text.shorter", { most: longest }),
+    );
   }
   const marks = numberMarks(locale);
   const plain = plainText(text, marks.digits);
   const parts = tokens({ text, plain, marks, feet: kind === "length" }, allowed);
   if (parts.length > 0) return parts;
-  throw new FieldTextError(text, 0, 0, `a number and a unit: ${allowed.symbols}`);
+  const { symbols } = allowed;
+  throw new FieldTextError(text, 0, 0, say("field-text.number-and-unit", { symbols }));
 }

@@ -1,11 +1,13 @@
 // Of what parts is the typed text made? Numbers, fractions, units, operators and parentheses, with places.
 // Follows no standard; the notation is the trade's own, common practice, no source.
 // Does not cover what the parts mean together: operand.ts does.
+import type { Verbatim } from "../assessment/statement.ts";
 import { FieldTextError } from "./field-text-error.ts";
 import { findUnit, type NamedUnit, type NameLookup, unknownWord } from "./find-unit.ts";
 import { tightSpace } from "./plain-text.ts";
 import { readFraction } from "./read-fraction.ts";
 import { type NumberContext, readNumber } from "./read-number.ts";
+import { type FieldTextStatement, say, verbatim } from "./statements.ts";
 
 interface Place {
   readonly start: number;
@@ -37,15 +39,13 @@ const operators: ReadonlyMap<string, "+" | "-" | "*" | "/"> = /* @__PURE__ */ ne
 /** What may stand in the field: names of units; and for an error message, its notation and its units' symbols. */
 export interface Vocabulary {
   readonly names: NameLookup;
-  readonly notation: string;
-  readonly symbols: string;
+  readonly notation: FieldTextStatement;
+  readonly symbols: readonly Verbatim[];
 }
 
 /** What to do about the word vacuum behind a pressure: 20 inHg vacuum has two readings. */
-export function vacuumHint(word: string): string {
-  return /^vac/i.test(word)
-    ? "A vacuum is a negative gauge pressure, -20 inHg gauge, or an absolute one, 500 micron"
-    : "";
+export function vacuumHint(word: string): FieldTextStatement | undefined {
+  return /^vac/i.test(word) ? say("field-text.vacuum") : undefined;
 }
 
 /** The parts of the text, each with its place. */
@@ -83,13 +83,13 @@ function tokenAt(context: NumberContext, start: number, allowed: Vocabulary): To
   if (!/[\p{L}_$°]/u.test(mark)) throw new FieldTextError(text, start, end, allowed.notation);
   const hint =
     plain.charAt(end) === "("
-      ? "Functions are not available here"
+      ? say("field-text.no-functions")
       : vacuumHint(plain.slice(start, end));
   throw new FieldTextError(
     text,
     start,
     end,
-    `a unit: ${allowed.symbols}`,
-    spelling === undefined ? hint : `Capitals matter here: write ${spelling} if you mean that`,
+    say("field-text.unit", { symbols: allowed.symbols }),
+    spelling === undefined ? hint : say("field-text.capitals", { spelling: verbatim(spelling) }),
   );
 }

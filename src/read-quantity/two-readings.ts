@@ -4,6 +4,7 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { FieldTextError } from "./field-text-error.ts";
 import type { Leaf } from "./operand.ts";
+import { say } from "./statements.ts";
 
 /** Kinds of which plates and logs write two values with a slash; none is measured in fractions. */
 const pairKinds: readonly Kind[] = [
@@ -18,12 +19,11 @@ const pairKinds: readonly Kind[] = [
 export function refuseTwoReadings(text: string, leaf: Leaf, wanted: Kind): void {
   const { start, end, pair, hyphenated, units } = leaf;
   if (pair && pairKinds.includes(wanted)) {
-    const hint = "A slash between two numbers can name two values, such as 208/230 V on a plate";
-    throw new FieldTextError(text, start, end, "one value, as a decimal", hint);
+    const hint = say("field-text.slash-two-values");
+    throw new FieldTextError(text, start, end, say("field-text.one-decimal"), hint);
   }
   if (!units && hyphenated && wanted !== "length") {
-    const allowed = "a mixed number with a space, or a spaced −";
-    const hint = "Joined by a hyphen it could be a sum or a difference";
-    throw new FieldTextError(text, start, end, allowed, hint);
+    const hint = say("field-text.hyphen-two-ways");
+    throw new FieldTextError(text, start, end, say("field-text.mixed-number"), hint);
   }
 }

@@ -1,5 +1,6 @@
 // Is this argument one that the curves can answer? Range checks in the caller's own units. Internal.
 // Does not cover anything but refrigerant, temperature and pressure.
+
 import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
@@ -8,6 +9,7 @@ import { degC, degF } from "../quantity/units/temperature.ts";
 import { chebyshev } from "./chebyshev.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt, type Side } from "./saturation-curve.ts";
+import { say } from "./statements.ts";
 
 /** A pressure that a gauge or an absolute transducer shows. */
 export type ReadPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
@@ -37,7 +39,7 @@ export function temperatureOf(
   const limits = {
     min: range.min.si,
     max: range.max.si,
-    hint: `This is the range of ${designation}`,
+    hint: say("refrigerants.range-of", { refrigerant: { verbatim: designation } }),
   };
   return siOf(argument, temperature, "temperature", limits, OutOfRangeError);
 }
@@ -65,7 +67,7 @@ function ambientOf(atmosphere: Quantity<"absolutePressure"> | undefined): number
     argument: "atmosphere",
     value: "undefined",
     allowed: "an absolutePressure",
-    hint: "A gauge reads above the air around it: give standardAtmosphere, atmosphereAtAltitude(…) or a barometer's reading",
+    hint: say("refrigerants.gauge-needs-atmosphere"),
   });
 }
 
@@ -105,7 +107,7 @@ function outOfPressureRange(
     argument: "pressure",
     value: shown(pressure.si),
     allowed: `at least ${shown(min)} and at most ${shown(max)}`,
-    hint: `This is the saturation range of ${designation}`,
+    hint: say("refrigerants.range-of", { refrigerant: { verbatim: designation } }),
   });
 }
 

@@ -1,11 +1,13 @@
 // How are a million readings turned at once? The same curves from array to array, in plain SI numbers.
 // Follows the same series as the typed functions; no quantity is made on the way.
 // Does not cover gauge pressure: add the atmosphere first.
+
 import { describe } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { checked } from "./arguments.ts";
 import type { InverseSeries, Refrigerant, SaturationSeries } from "./refrigerant.ts";
 import { pressureAt, type Side } from "./saturation-curve.ts";
+import { say } from "./statements.ts";
 
 /**
  * Which curve of {@link saturationArray}, named by what goes in and what comes out. Temperatures in K,
@@ -111,7 +113,7 @@ export function saturationArray(
     argument: `values[${position}]`,
     value: `${values[position]} ${unit}`,
     allowed: `at least ${Number(min.toPrecision(6))} ${unit} and at most ${Number(max.toPrecision(6))} ${unit}`,
-    hint: `This is the range of ${designation}`,
+    hint: say("refrigerants.range-of", { refrigerant: { verbatim: designation } }),
   });
 }
 

@@ -1,6 +1,7 @@
 // What would a printed pressure-temperature chart say, for this place and in these units?
 // Follows the saturation functions of this module; bubble and dew have a column each.
 // Does not cover interpolation: a step as fine as wanted needs none.
+
 import {
   anyKindOf,
   describe,
@@ -18,6 +19,7 @@ import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
 import { temperatureOf } from "./arguments.ts";
 import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt } from "./saturation-curve.ts";
+import { say } from "./statements.ts";
 
 /** A pressure as a gauge shows it, or absolute. Source: none; the library's own name. */
 export type TableKind = "gaugePressure" | "absolutePressure";
@@ -130,11 +132,11 @@ export function pressureTemperatureTable(
       argument: "pressureUnit",
       value: describe(pressureUnit),
       allowed: `a unit of ${kind}`,
-      hint: "Gauge pressures need the atmosphere; without it the table is absolute",
+      hint: say("refrigerants.table-needs-atmosphere"),
     });
   }
   const count = Math.floor((last - first) / width + 1e-9) + 1;
-  numberOf("step", count, { min: 1, max: mostRows, hint: "This is the number of rows" });
+  numberOf("step", count, { min: 1, max: mostRows, hint: say("refrigerants.number-of-rows") });
   const rows = Array.from({ length: count }, (_, i): TableRow<"gaugePressure"> => {
     const T = Math.min(first + i * width, last);
     const column = (side: "bubble" | "dew") =>

@@ -1,7 +1,13 @@
 // What can this module say? Every code with the values of its sentence.
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover the dangers that modules share: assessment/safety.ts.
-import { type None, type Say, type StatementOf, sayer } from "../assessment/statement.ts";
+import {
+  type None,
+  type Say,
+  type StatementOf,
+  sayer,
+  type Verbatim,
+} from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /** What is read on a line. Source: none; the library's own words. */
@@ -30,6 +36,11 @@ interface Aimed extends Read {
  * Source: none; the library's own type.
  */
 export interface RefrigerantsStatements {
+  // hints of errors
+  "refrigerants.table-needs-atmosphere": None;
+  "refrigerants.number-of-rows": None;
+  "refrigerants.range-of": { readonly refrigerant: Verbatim };
+  "refrigerants.gauge-needs-atmosphere": None;
   // reasons
   "refrigerants.within-tolerance": Aimed;
   "refrigerants.above-tolerance": Aimed;

@@ -116,7 +116,9 @@ describe("hostile text", () => {
       "💥",
     ]) {
       const text = part.repeat(Math.ceil(1e6 / part.length));
-      expect(() => parseQuantity(text, { kind: "length", locale: "de" })).toThrow(/200 characters/);
+      expect(() => parseQuantity(text, { kind: "length", locale: "de" })).toThrow(
+        /field-text\.shorter/,
+      );
     }
     expect(performance.now() - started).toBeLessThan(500);
   });

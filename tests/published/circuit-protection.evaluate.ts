@@ -220,7 +220,7 @@ export const evaluators: Evaluators = {
     try {
       return circuit(plate).outcome;
     } catch (error) {
-      return q.isInvalidInputError(error) ? error.hint.slice(0, 13) : "another error";
+      return q.isInvalidInputError(error) ? String(error.hint).slice(0, 13) : "another error";
     }
   },
   derated: (input: Wired) => ampacity(input).derated.in(q.ampere),

@@ -7,6 +7,9 @@ const catalogue: Define<Said> = define;
 
 /** What `charge-limit` says, in American English. */
 export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
+  "charge-limit.shares-make-100": "The shares have to make up 100 %.",
+  "charge-limit.other-clauses": "Above it other clauses apply: ventilation, sensors.",
+
   "charge-limit.within-limit": "The charge, {charge}, is within the limit of {limit}.",
   "charge-limit.above-limit": "The charge, {charge}, is above the limit of {limit}.",
   "charge-limit.too-close-to-call":

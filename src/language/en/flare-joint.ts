@@ -61,6 +61,9 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.state-manual-range": "Enter the range from the unit’s manual.",
   "flare-joint.read-manual-again": "Read the manual again, with its unit.",
 
+  "flare-joint.metric-tube": "Metric tube does not fit an inch flare nut.",
+  "flare-joint.figure-from-manual": "No figure is published. Take it from the unit’s manual.",
+
   "flare-joint.figure.torque": "Torque",
   "flare-joint.figure.turn": "Turn",
   "flare-joint.figure.diameter": "Flare diameter",

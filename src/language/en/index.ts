@@ -11,10 +11,13 @@ import { chargeLimit } from "./charge-limit.ts";
 import { circuitProtection } from "./circuit-protection.ts";
 import { condensate } from "./condensate.ts";
 import { display } from "./display.ts";
+import { fieldText } from "./field-text.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
 import { pressureTest } from "./pressure-test.ts";
+import { propertyModel } from "./property-model.ts";
+import { quantity } from "./quantity.ts";
 import { refrigerants } from "./refrigerants.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
 
@@ -24,10 +27,13 @@ export {
   circuitProtection,
   condensate,
   display,
+  fieldText,
   flareJoint,
   lineSet,
   operatingCheck,
   pressureTest,
+  propertyModel,
+  quantity,
   refrigerants,
   supplyVoltage,
 };
@@ -39,12 +45,15 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   circuitProtection,
   condensate,
   display,
+  fieldText,
   flareJoint,
   lineSet,
   operatingCheck,
+  pressureTest,
+  propertyModel,
+  quantity,
   refrigerants,
   supplyVoltage,
-  pressureTest,
 ]);
 
 type Module =
@@ -53,9 +62,12 @@ type Module =
   | typeof circuitProtection
   | typeof condensate
   | typeof display
+  | typeof fieldText
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck
+  | typeof pressureTest
+  | typeof propertyModel
+  | typeof quantity
   | typeof refrigerants
-  | typeof supplyVoltage
-  | typeof pressureTest;
+  | typeof supplyVoltage;

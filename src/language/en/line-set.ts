@@ -7,6 +7,9 @@ const catalogue: Define<Said> = define;
 
 /** What `line-set` says, in American English. */
 export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
+  "line-set.rate-unit": "Check the unit: g/m, oz/ft or lb/ft.",
+  "line-set.viscosity-unit": "In µPa·s: 100 µPa·s = 0.0001 Pa·s.",
+
   "line-set.within-maximum": "{figure} {value}: within the {limit} maximum.",
   "line-set.above-maximum": "{figure} {value}: above the {limit} maximum.",
   "line-set.near-maximum":

@@ -7,6 +7,13 @@ const catalogue: Define<Said> = define;
 
 /** What `refrigerants` says, in American English. */
 export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
+  "refrigerants.table-needs-atmosphere":
+    "Gauge pressures need the atmosphere. Without it the table is absolute.",
+  "refrigerants.number-of-rows": "This is the number of rows.",
+  "refrigerants.range-of": "This is the saturation range of {refrigerant}.",
+  "refrigerants.gauge-needs-atmosphere":
+    "A gauge reads above the air around it. Give the atmosphere of the site: a barometer’s reading or the altitude.",
+
   "refrigerants.within-tolerance":
     "{figure} {value} ± {uncertainty}: within {tolerance} of the target, {target}.",
   "refrigerants.above-tolerance":
