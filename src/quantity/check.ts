@@ -11,7 +11,7 @@ export interface Limits {
   readonly max?: number;
   readonly above?: number;
   readonly below?: number;
-  readonly hint?: Hint | string;
+  readonly hint?: Hint | string | undefined;
 }
 
 type ErrorClass = typeof InvalidInputError | typeof OutOfRangeError;

@@ -13,7 +13,7 @@ export interface InputProblem {
   /** What would have been accepted, with units. */
   readonly allowed: string;
   /** What to do about it: a statement that `explain` words. */
-  readonly hint?: Hint | string;
+  readonly hint?: Hint | string | undefined;
 }
 
 /**

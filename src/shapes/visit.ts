@@ -48,7 +48,7 @@ const text: Visit = {
 
 function tooLong(walk: Walk, value: string, most: number): undefined {
   if (!isOver(walk)) {
-    walk.findings.push({ path: [...walk.path], value, allowed: `at most ${most}`, hint: "" });
+    walk.findings.push({ path: [...walk.path], value, allowed: `at most ${most}` });
   }
   return undefined;
 }

@@ -1,6 +1,6 @@
 // What does a walk through a value carry with it? Where it is, what it found wrong, how much it has seen.
 // Follows no standard. Does not cover which way it goes: visit.ts follows the shape.
-import { InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import { type Hint, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { type Path, pathText, shown } from "./path-text.ts";
 
 /** How much a walk looks at before it refuses. */
@@ -20,7 +20,7 @@ export interface Finding {
   readonly path: Path;
   readonly value: string;
   readonly allowed: string;
-  readonly hint: string;
+  readonly hint?: Hint | string | undefined;
 }
 
 /** The state of a walk. */
@@ -45,7 +45,12 @@ export function startWalk(limits: WalkLimits, most: number): Walk {
 export const isOver = ({ findings, most }: Walk): boolean => findings.length >= most;
 
 /** Notes that this value is not allowed here; nothing comes of it. */
-export function refuse(walk: Walk, value: unknown, allowed: string, hint = ""): undefined {
+export function refuse(
+  walk: Walk,
+  value: unknown,
+  allowed: string,
+  hint?: Hint | string,
+): undefined {
   if (!isOver(walk)) {
     walk.findings.push({ path: [...walk.path], value: shown(value), allowed, hint });
   }
@@ -69,7 +74,7 @@ export function counts(walk: Walk): boolean {
   if (++walk.values <= walk.limits.values) return true;
   if (!isOver(walk)) {
     const allowed = `at most ${walk.limits.values} values in all`;
-    walk.findings.push({ path: [...walk.path], value: "one value more", allowed, hint: "" });
+    walk.findings.push({ path: [...walk.path], value: "one value more", allowed });
     walk.most = walk.findings.length; // what follows counts no more
   }
   return false;
@@ -77,5 +82,10 @@ export function counts(walk: Walk): boolean {
 
 /** The typed error of a finding. */
 export function errorOf({ path, value, allowed, hint }: Finding, whole: string): InvalidInputError {
-  return new InvalidInputError({ argument: pathText(path, whole), value, allowed, hint });
+  return new InvalidInputError({
+    argument: pathText(path, whole),
+    value,
+    allowed,
+    ...(hint && { hint }),
+  });
 }

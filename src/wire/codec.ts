@@ -2,7 +2,12 @@
 // Follows RFC 8259 (JSON), JSON Schema draft 2020-12 and Standard Schema, version 1.
 // Does not cover how it is stored or sent, nor whether its figures are right.
 import { numberOf } from "../quantity/check.ts";
-import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import {
+  type Hint,
+  type InputProblem,
+  InvalidInputError,
+  isInvalidInputError,
+} from "../quantity/errors.ts";
 import {
   errorOf,
   type Finding,
@@ -215,8 +220,13 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
     }
   }
 
-  const refused = (value: string, hint = "") =>
-    new InvalidInputError({ argument: name, value, allowed: "a JSON text", hint });
+  const refused = (value: string, hint?: Hint | string) =>
+    new InvalidInputError({
+      argument: name,
+      value,
+      allowed: "a JSON text",
+      ...(hint && { hint }),
+    });
 
   function parsed(text: string): unknown {
     try {

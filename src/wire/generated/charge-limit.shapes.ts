@@ -11,7 +11,7 @@ import {
 import {
   CarbonDioxideEquivalentInputRefrigerantShape,
   RefrigerantComponentShape,
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -124,6 +124,24 @@ export const ConcentrationInputShape: Shape = {
   },
 };
 
+export const ChargeLimitSharesMake100Shape: Shape = {
+  type: "ChargeLimitSharesMake100",
+  fields: {
+    code: { words: ["charge-limit.shares-make-100"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const ChargeLimitOtherClausesShape: Shape = {
+  type: "ChargeLimitOtherClauses",
+  fields: {
+    code: { words: ["charge-limit.other-clauses"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
 export const ChargeLimitWithinLimitValuesShape: Shape = {
   type: "ChargeLimitWithinLimitValues",
   fields: { charge: "mass", limit: "mass" },
@@ -165,7 +183,7 @@ export const ChargeLimitUnventilatedShape: Shape = {
   type: "ChargeLimitUnventilated",
   fields: {
     code: { words: ["charge-limit.unventilated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -220,7 +238,7 @@ export const ChargeLimitExactChargeShape: Shape = {
   type: "ChargeLimitExactCharge",
   fields: {
     code: { words: ["charge-limit.exact-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -229,7 +247,7 @@ export const ChargeLimitExactSizeShape: Shape = {
   type: "ChargeLimitExactSize",
   fields: {
     code: { words: ["charge-limit.exact-size"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -238,7 +256,7 @@ export const ChargeLimitFlammabilityTooShape: Shape = {
   type: "ChargeLimitFlammabilityToo",
   fields: {
     code: { words: ["charge-limit.flammability-too"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -247,7 +265,7 @@ export const ChargeLimitAddNoRefrigerantShape: Shape = {
   type: "ChargeLimitAddNoRefrigerant",
   fields: {
     code: { words: ["charge-limit.add-no-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -256,7 +274,7 @@ export const ChargeLimitFindLargerRoomShape: Shape = {
   type: "ChargeLimitFindLargerRoom",
   fields: {
     code: { words: ["charge-limit.find-larger-room"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -279,7 +297,7 @@ export const ChargeLimitWeighOrMeasureBetterShape: Shape = {
   type: "ChargeLimitWeighOrMeasureBetter",
   fields: {
     code: { words: ["charge-limit.weigh-or-measure-better"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -288,6 +306,8 @@ export const ChargeLimitStatementShape: Shape = {
   type: "ChargeLimitStatement",
   by: "code",
   cases: {
+    "charge-limit.shares-make-100": ChargeLimitSharesMake100Shape,
+    "charge-limit.other-clauses": ChargeLimitOtherClausesShape,
     "charge-limit.within-limit": ChargeLimitWithinLimitShape,
     "charge-limit.above-limit": ChargeLimitAboveLimitShape,
     "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallShape,
@@ -302,6 +322,36 @@ export const ChargeLimitStatementShape: Shape = {
     "charge-limit.find-larger-room": ChargeLimitFindLargerRoomShape,
     "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesShape,
     "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetterShape,
+  },
+};
+
+export const ChargeLimitSharesMake1002Shape: Shape = {
+  type: "ChargeLimitSharesMake1002",
+  fields: {
+    code: { words: ["charge-limit.shares-make-100"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const ChargeLimitOtherClauses2Shape: Shape = {
+  type: "ChargeLimitOtherClauses2",
+  fields: {
+    code: { words: ["charge-limit.other-clauses"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -354,7 +404,7 @@ export const ChargeLimitUnventilated2Shape: Shape = {
   type: "ChargeLimitUnventilated2",
   fields: {
     code: { words: ["charge-limit.unventilated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -414,7 +464,7 @@ export const ChargeLimitExactCharge2Shape: Shape = {
   type: "ChargeLimitExactCharge2",
   fields: {
     code: { words: ["charge-limit.exact-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -429,7 +479,7 @@ export const ChargeLimitExactSize2Shape: Shape = {
   type: "ChargeLimitExactSize2",
   fields: {
     code: { words: ["charge-limit.exact-size"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -444,7 +494,7 @@ export const ChargeLimitFlammabilityToo2Shape: Shape = {
   type: "ChargeLimitFlammabilityToo2",
   fields: {
     code: { words: ["charge-limit.flammability-too"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -459,7 +509,7 @@ export const ChargeLimitAddNoRefrigerant2Shape: Shape = {
   type: "ChargeLimitAddNoRefrigerant2",
   fields: {
     code: { words: ["charge-limit.add-no-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -474,7 +524,7 @@ export const ChargeLimitFindLargerRoom2Shape: Shape = {
   type: "ChargeLimitFindLargerRoom2",
   fields: {
     code: { words: ["charge-limit.find-larger-room"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -504,7 +554,7 @@ export const ChargeLimitWeighOrMeasureBetter2Shape: Shape = {
   type: "ChargeLimitWeighOrMeasureBetter2",
   fields: {
     code: { words: ["charge-limit.weigh-or-measure-better"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -537,6 +587,8 @@ export const ConcentrationAssessmentCautionsItemShape: Shape = {
     "safety.meter-category": SafetyMeterCategoryShape,
     "safety.running-unit": SafetyRunningUnitShape,
     "safety.work-at-height": SafetyWorkAtHeightShape,
+    "charge-limit.shares-make-100": ChargeLimitSharesMake1002Shape,
+    "charge-limit.other-clauses": ChargeLimitOtherClauses2Shape,
     "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
     "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
     "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,
@@ -576,6 +628,8 @@ export const RoomCautionShape: Shape = {
     "safety.meter-category": SafetyMeterCategoryShape,
     "safety.running-unit": SafetyRunningUnitShape,
     "safety.work-at-height": SafetyWorkAtHeightShape,
+    "charge-limit.shares-make-100": ChargeLimitSharesMake1002Shape,
+    "charge-limit.other-clauses": ChargeLimitOtherClauses2Shape,
     "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
     "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
     "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,

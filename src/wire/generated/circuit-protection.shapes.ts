@@ -4,7 +4,7 @@ import type { Shape } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
 import { CitationShape, VerbatimShape } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -951,7 +951,7 @@ export const CircuitProtectionFuseRequiredShape: Shape = {
   type: "CircuitProtectionFuseRequired",
   fields: {
     code: { words: ["circuit-protection.fuse-required"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1044,7 +1044,7 @@ export const CircuitProtectionDeviceNotStatedShape: Shape = {
   type: "CircuitProtectionDeviceNotStated",
   fields: {
     code: { words: ["circuit-protection.device-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1076,7 +1076,7 @@ export const CircuitProtectionMaximumNotStatedShape: Shape = {
   type: "CircuitProtectionMaximumNotStated",
   fields: {
     code: { words: ["circuit-protection.maximum-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1123,7 +1123,7 @@ export const CircuitProtectionConductorNotStatedShape: Shape = {
   type: "CircuitProtectionConductorNotStated",
   fields: {
     code: { words: ["circuit-protection.conductor-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1160,7 +1160,7 @@ export const CircuitProtectionAluminumTerminalsMetShape: Shape = {
   type: "CircuitProtectionAluminumTerminalsMet",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-met"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1169,7 +1169,7 @@ export const CircuitProtectionAluminumTerminalsMissingShape: Shape = {
   type: "CircuitProtectionAluminumTerminalsMissing",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-missing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1178,7 +1178,7 @@ export const CircuitProtectionAluminumTerminalsNotStatedShape: Shape = {
   type: "CircuitProtectionAluminumTerminalsNotStated",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1355,7 +1355,7 @@ export const CircuitProtectionDisconnectInSightShape: Shape = {
   type: "CircuitProtectionDisconnectInSight",
   fields: {
     code: { words: ["circuit-protection.disconnect-in-sight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1364,7 +1364,7 @@ export const CircuitProtectionDisconnectOutOfSightShape: Shape = {
   type: "CircuitProtectionDisconnectOutOfSight",
   fields: {
     code: { words: ["circuit-protection.disconnect-out-of-sight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1401,7 +1401,7 @@ export const CircuitProtectionDisconnectAccessibleShape: Shape = {
   type: "CircuitProtectionDisconnectAccessible",
   fields: {
     code: { words: ["circuit-protection.disconnect-accessible"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1410,7 +1410,7 @@ export const CircuitProtectionDisconnectNotAccessibleShape: Shape = {
   type: "CircuitProtectionDisconnectNotAccessible",
   fields: {
     code: { words: ["circuit-protection.disconnect-not-accessible"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1419,7 +1419,7 @@ export const CircuitProtectionDisconnectClearShape: Shape = {
   type: "CircuitProtectionDisconnectClear",
   fields: {
     code: { words: ["circuit-protection.disconnect-clear"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1428,7 +1428,7 @@ export const CircuitProtectionDisconnectInTheWayShape: Shape = {
   type: "CircuitProtectionDisconnectInTheWay",
   fields: {
     code: { words: ["circuit-protection.disconnect-in-the-way"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1437,7 +1437,7 @@ export const CircuitProtectionDisconnectLockableShape: Shape = {
   type: "CircuitProtectionDisconnectLockable",
   fields: {
     code: { words: ["circuit-protection.disconnect-lockable"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1446,7 +1446,7 @@ export const CircuitProtectionDisconnectNotLockableShape: Shape = {
   type: "CircuitProtectionDisconnectNotLockable",
   fields: {
     code: { words: ["circuit-protection.disconnect-not-lockable"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1455,7 +1455,7 @@ export const CircuitProtectionDisconnectOffUnitShape: Shape = {
   type: "CircuitProtectionDisconnectOffUnit",
   fields: {
     code: { words: ["circuit-protection.disconnect-off-unit"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1464,7 +1464,7 @@ export const CircuitProtectionDisconnectOnUnitShape: Shape = {
   type: "CircuitProtectionDisconnectOnUnit",
   fields: {
     code: { words: ["circuit-protection.disconnect-on-unit"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1524,7 +1524,7 @@ export const CircuitProtectionReceptacleOnLoadSideShape: Shape = {
   type: "CircuitProtectionReceptacleOnLoadSide",
   fields: {
     code: { words: ["circuit-protection.receptacle-on-load-side"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1771,7 +1771,7 @@ export const CircuitProtectionMarkingAssumedShape: Shape = {
   type: "CircuitProtectionMarkingAssumed",
   fields: {
     code: { words: ["circuit-protection.marking-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1808,7 +1808,7 @@ export const CircuitProtectionTerminationsAssumedShape: Shape = {
   type: "CircuitProtectionTerminationsAssumed",
   fields: {
     code: { words: ["circuit-protection.terminations-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1817,7 +1817,7 @@ export const CircuitProtectionCableAssumedShape: Shape = {
   type: "CircuitProtectionCableAssumed",
   fields: {
     code: { words: ["circuit-protection.cable-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1826,7 +1826,7 @@ export const CircuitProtectionRoofAssumedShape: Shape = {
   type: "CircuitProtectionRoofAssumed",
   fields: {
     code: { words: ["circuit-protection.roof-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1835,7 +1835,7 @@ export const CircuitProtectionConductorsAssumedShape: Shape = {
   type: "CircuitProtectionConductorsAssumed",
   fields: {
     code: { words: ["circuit-protection.conductors-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1844,7 +1844,7 @@ export const CircuitProtectionCircuitsAssumedShape: Shape = {
   type: "CircuitProtectionCircuitsAssumed",
   fields: {
     code: { words: ["circuit-protection.circuits-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1962,7 +1962,7 @@ export const CircuitProtectionHeaterBelow50KwShape: Shape = {
   type: "CircuitProtectionHeaterBelow50Kw",
   fields: {
     code: { words: ["circuit-protection.heater-below-50-kw"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2034,7 +2034,7 @@ export const CircuitProtectionHacrMarkShape: Shape = {
   type: "CircuitProtectionHacrMark",
   fields: {
     code: { words: ["circuit-protection.hacr-mark"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2190,7 +2190,7 @@ export const CircuitProtectionCalculatedNotMarkedShape: Shape = {
   type: "CircuitProtectionCalculatedNotMarked",
   fields: {
     code: { words: ["circuit-protection.calculated-not-marked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2241,7 +2241,7 @@ export const CircuitProtectionFitFusesShape: Shape = {
   type: "CircuitProtectionFitFuses",
   fields: {
     code: { words: ["circuit-protection.fit-fuses"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2278,7 +2278,7 @@ export const CircuitProtectionAskManufacturerShape: Shape = {
   type: "CircuitProtectionAskManufacturer",
   fields: {
     code: { words: ["circuit-protection.ask-manufacturer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2287,7 +2287,7 @@ export const CircuitProtectionReadNameplateAgainShape: Shape = {
   type: "CircuitProtectionReadNameplateAgain",
   fields: {
     code: { words: ["circuit-protection.read-nameplate-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2296,7 +2296,7 @@ export const CircuitProtectionStateMaximumShape: Shape = {
   type: "CircuitProtectionStateMaximum",
   fields: {
     code: { words: ["circuit-protection.state-maximum"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2305,7 +2305,7 @@ export const CircuitProtectionStateDeviceShape: Shape = {
   type: "CircuitProtectionStateDevice",
   fields: {
     code: { words: ["circuit-protection.state-device"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2314,7 +2314,7 @@ export const CircuitProtectionStatePolesShape: Shape = {
   type: "CircuitProtectionStatePoles",
   fields: {
     code: { words: ["circuit-protection.state-poles"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2323,7 +2323,7 @@ export const CircuitProtectionStateMarkingShape: Shape = {
   type: "CircuitProtectionStateMarking",
   fields: {
     code: { words: ["circuit-protection.state-marking"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2332,7 +2332,7 @@ export const CircuitProtectionStateConductorShape: Shape = {
   type: "CircuitProtectionStateConductor",
   fields: {
     code: { words: ["circuit-protection.state-conductor"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2341,7 +2341,7 @@ export const CircuitProtectionStateEquipmentShape: Shape = {
   type: "CircuitProtectionStateEquipment",
   fields: {
     code: { words: ["circuit-protection.state-equipment"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2350,7 +2350,7 @@ export const CircuitProtectionStateLargestLoadShape: Shape = {
   type: "CircuitProtectionStateLargestLoad",
   fields: {
     code: { words: ["circuit-protection.state-largest-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2382,7 +2382,7 @@ export const CircuitProtectionFitLargerConductorShape: Shape = {
   type: "CircuitProtectionFitLargerConductor",
   fields: {
     code: { words: ["circuit-protection.fit-larger-conductor"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2391,7 +2391,7 @@ export const CircuitProtectionFitAluminumTerminalsShape: Shape = {
   type: "CircuitProtectionFitAluminumTerminals",
   fields: {
     code: { words: ["circuit-protection.fit-aluminum-terminals"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2400,7 +2400,7 @@ export const CircuitProtectionLookAtTerminalsShape: Shape = {
   type: "CircuitProtectionLookAtTerminals",
   fields: {
     code: { words: ["circuit-protection.look-at-terminals"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2437,7 +2437,7 @@ export const CircuitProtectionStateFaultEnergyShape: Shape = {
   type: "CircuitProtectionStateFaultEnergy",
   fields: {
     code: { words: ["circuit-protection.state-fault-energy"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2446,7 +2446,7 @@ export const CircuitProtectionFitGroundingWireShape: Shape = {
   type: "CircuitProtectionFitGroundingWire",
   fields: {
     code: { words: ["circuit-protection.fit-grounding-wire"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2483,7 +2483,7 @@ export const CircuitProtectionMoveDisconnectShape: Shape = {
   type: "CircuitProtectionMoveDisconnect",
   fields: {
     code: { words: ["circuit-protection.move-disconnect"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2506,7 +2506,7 @@ export const CircuitProtectionFitLockableDisconnectShape: Shape = {
   type: "CircuitProtectionFitLockableDisconnect",
   fields: {
     code: { words: ["circuit-protection.fit-lockable-disconnect"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2580,7 +2580,7 @@ export const CircuitProtectionStateEarthingShape: Shape = {
   type: "CircuitProtectionStateEarthing",
   fields: {
     code: { words: ["circuit-protection.state-earthing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -2825,7 +2825,7 @@ export const CircuitProtectionFuseRequired2Shape: Shape = {
   type: "CircuitProtectionFuseRequired2",
   fields: {
     code: { words: ["circuit-protection.fuse-required"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2930,7 +2930,7 @@ export const CircuitProtectionDeviceNotStated2Shape: Shape = {
   type: "CircuitProtectionDeviceNotStated2",
   fields: {
     code: { words: ["circuit-protection.device-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2975,7 +2975,7 @@ export const CircuitProtectionMaximumNotStated2Shape: Shape = {
   type: "CircuitProtectionMaximumNotStated2",
   fields: {
     code: { words: ["circuit-protection.maximum-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3035,7 +3035,7 @@ export const CircuitProtectionConductorNotStated2Shape: Shape = {
   type: "CircuitProtectionConductorNotStated2",
   fields: {
     code: { words: ["circuit-protection.conductor-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3080,7 +3080,7 @@ export const CircuitProtectionAluminumTerminalsMet2Shape: Shape = {
   type: "CircuitProtectionAluminumTerminalsMet2",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-met"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3095,7 +3095,7 @@ export const CircuitProtectionAluminumTerminalsMissing2Shape: Shape = {
   type: "CircuitProtectionAluminumTerminalsMissing2",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-missing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3110,7 +3110,7 @@ export const CircuitProtectionAluminumTerminalsNotStated2Shape: Shape = {
   type: "CircuitProtectionAluminumTerminalsNotStated2",
   fields: {
     code: { words: ["circuit-protection.aluminum-terminals-not-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3305,7 +3305,7 @@ export const CircuitProtectionDisconnectInSight2Shape: Shape = {
   type: "CircuitProtectionDisconnectInSight2",
   fields: {
     code: { words: ["circuit-protection.disconnect-in-sight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3320,7 +3320,7 @@ export const CircuitProtectionDisconnectOutOfSight2Shape: Shape = {
   type: "CircuitProtectionDisconnectOutOfSight2",
   fields: {
     code: { words: ["circuit-protection.disconnect-out-of-sight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3365,7 +3365,7 @@ export const CircuitProtectionDisconnectAccessible2Shape: Shape = {
   type: "CircuitProtectionDisconnectAccessible2",
   fields: {
     code: { words: ["circuit-protection.disconnect-accessible"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3380,7 +3380,7 @@ export const CircuitProtectionDisconnectNotAccessible2Shape: Shape = {
   type: "CircuitProtectionDisconnectNotAccessible2",
   fields: {
     code: { words: ["circuit-protection.disconnect-not-accessible"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3395,7 +3395,7 @@ export const CircuitProtectionDisconnectClear2Shape: Shape = {
   type: "CircuitProtectionDisconnectClear2",
   fields: {
     code: { words: ["circuit-protection.disconnect-clear"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3410,7 +3410,7 @@ export const CircuitProtectionDisconnectInTheWay2Shape: Shape = {
   type: "CircuitProtectionDisconnectInTheWay2",
   fields: {
     code: { words: ["circuit-protection.disconnect-in-the-way"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3425,7 +3425,7 @@ export const CircuitProtectionDisconnectLockable2Shape: Shape = {
   type: "CircuitProtectionDisconnectLockable2",
   fields: {
     code: { words: ["circuit-protection.disconnect-lockable"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3440,7 +3440,7 @@ export const CircuitProtectionDisconnectNotLockable2Shape: Shape = {
   type: "CircuitProtectionDisconnectNotLockable2",
   fields: {
     code: { words: ["circuit-protection.disconnect-not-lockable"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3455,7 +3455,7 @@ export const CircuitProtectionDisconnectOffUnit2Shape: Shape = {
   type: "CircuitProtectionDisconnectOffUnit2",
   fields: {
     code: { words: ["circuit-protection.disconnect-off-unit"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3470,7 +3470,7 @@ export const CircuitProtectionDisconnectOnUnit2Shape: Shape = {
   type: "CircuitProtectionDisconnectOnUnit2",
   fields: {
     code: { words: ["circuit-protection.disconnect-on-unit"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3545,7 +3545,7 @@ export const CircuitProtectionReceptacleOnLoadSide2Shape: Shape = {
   type: "CircuitProtectionReceptacleOnLoadSide2",
   fields: {
     code: { words: ["circuit-protection.receptacle-on-load-side"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3800,7 +3800,7 @@ export const CircuitProtectionMarkingAssumed2Shape: Shape = {
   type: "CircuitProtectionMarkingAssumed2",
   fields: {
     code: { words: ["circuit-protection.marking-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3845,7 +3845,7 @@ export const CircuitProtectionTerminationsAssumed2Shape: Shape = {
   type: "CircuitProtectionTerminationsAssumed2",
   fields: {
     code: { words: ["circuit-protection.terminations-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3860,7 +3860,7 @@ export const CircuitProtectionCableAssumed2Shape: Shape = {
   type: "CircuitProtectionCableAssumed2",
   fields: {
     code: { words: ["circuit-protection.cable-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3875,7 +3875,7 @@ export const CircuitProtectionRoofAssumed2Shape: Shape = {
   type: "CircuitProtectionRoofAssumed2",
   fields: {
     code: { words: ["circuit-protection.roof-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3890,7 +3890,7 @@ export const CircuitProtectionConductorsAssumed2Shape: Shape = {
   type: "CircuitProtectionConductorsAssumed2",
   fields: {
     code: { words: ["circuit-protection.conductors-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3905,7 +3905,7 @@ export const CircuitProtectionCircuitsAssumed2Shape: Shape = {
   type: "CircuitProtectionCircuitsAssumed2",
   fields: {
     code: { words: ["circuit-protection.circuits-assumed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -3995,7 +3995,7 @@ export const CircuitProtectionHeaterBelow50Kw2Shape: Shape = {
   type: "CircuitProtectionHeaterBelow50Kw2",
   fields: {
     code: { words: ["circuit-protection.heater-below-50-kw"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4085,7 +4085,7 @@ export const CircuitProtectionHacrMark2Shape: Shape = {
   type: "CircuitProtectionHacrMark2",
   fields: {
     code: { words: ["circuit-protection.hacr-mark"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4265,7 +4265,7 @@ export const CircuitProtectionCalculatedNotMarked2Shape: Shape = {
   type: "CircuitProtectionCalculatedNotMarked2",
   fields: {
     code: { words: ["circuit-protection.calculated-not-marked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4325,7 +4325,7 @@ export const CircuitProtectionFitFuses2Shape: Shape = {
   type: "CircuitProtectionFitFuses2",
   fields: {
     code: { words: ["circuit-protection.fit-fuses"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4370,7 +4370,7 @@ export const CircuitProtectionAskManufacturer2Shape: Shape = {
   type: "CircuitProtectionAskManufacturer2",
   fields: {
     code: { words: ["circuit-protection.ask-manufacturer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4385,7 +4385,7 @@ export const CircuitProtectionReadNameplateAgain2Shape: Shape = {
   type: "CircuitProtectionReadNameplateAgain2",
   fields: {
     code: { words: ["circuit-protection.read-nameplate-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4400,7 +4400,7 @@ export const CircuitProtectionStateMaximum2Shape: Shape = {
   type: "CircuitProtectionStateMaximum2",
   fields: {
     code: { words: ["circuit-protection.state-maximum"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4415,7 +4415,7 @@ export const CircuitProtectionStateDevice2Shape: Shape = {
   type: "CircuitProtectionStateDevice2",
   fields: {
     code: { words: ["circuit-protection.state-device"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4430,7 +4430,7 @@ export const CircuitProtectionStatePoles2Shape: Shape = {
   type: "CircuitProtectionStatePoles2",
   fields: {
     code: { words: ["circuit-protection.state-poles"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4445,7 +4445,7 @@ export const CircuitProtectionStateMarking2Shape: Shape = {
   type: "CircuitProtectionStateMarking2",
   fields: {
     code: { words: ["circuit-protection.state-marking"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4460,7 +4460,7 @@ export const CircuitProtectionStateConductor2Shape: Shape = {
   type: "CircuitProtectionStateConductor2",
   fields: {
     code: { words: ["circuit-protection.state-conductor"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4475,7 +4475,7 @@ export const CircuitProtectionStateEquipment2Shape: Shape = {
   type: "CircuitProtectionStateEquipment2",
   fields: {
     code: { words: ["circuit-protection.state-equipment"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4490,7 +4490,7 @@ export const CircuitProtectionStateLargestLoad2Shape: Shape = {
   type: "CircuitProtectionStateLargestLoad2",
   fields: {
     code: { words: ["circuit-protection.state-largest-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4535,7 +4535,7 @@ export const CircuitProtectionFitLargerConductor2Shape: Shape = {
   type: "CircuitProtectionFitLargerConductor2",
   fields: {
     code: { words: ["circuit-protection.fit-larger-conductor"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4550,7 +4550,7 @@ export const CircuitProtectionFitAluminumTerminals2Shape: Shape = {
   type: "CircuitProtectionFitAluminumTerminals2",
   fields: {
     code: { words: ["circuit-protection.fit-aluminum-terminals"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4565,7 +4565,7 @@ export const CircuitProtectionLookAtTerminals2Shape: Shape = {
   type: "CircuitProtectionLookAtTerminals2",
   fields: {
     code: { words: ["circuit-protection.look-at-terminals"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4610,7 +4610,7 @@ export const CircuitProtectionStateFaultEnergy2Shape: Shape = {
   type: "CircuitProtectionStateFaultEnergy2",
   fields: {
     code: { words: ["circuit-protection.state-fault-energy"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4625,7 +4625,7 @@ export const CircuitProtectionFitGroundingWire2Shape: Shape = {
   type: "CircuitProtectionFitGroundingWire2",
   fields: {
     code: { words: ["circuit-protection.fit-grounding-wire"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4670,7 +4670,7 @@ export const CircuitProtectionMoveDisconnect2Shape: Shape = {
   type: "CircuitProtectionMoveDisconnect2",
   fields: {
     code: { words: ["circuit-protection.move-disconnect"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4700,7 +4700,7 @@ export const CircuitProtectionFitLockableDisconnect2Shape: Shape = {
   type: "CircuitProtectionFitLockableDisconnect2",
   fields: {
     code: { words: ["circuit-protection.fit-lockable-disconnect"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -4790,7 +4790,7 @@ export const CircuitProtectionStateEarthing2Shape: Shape = {
   type: "CircuitProtectionStateEarthing2",
   fields: {
     code: { words: ["circuit-protection.state-earthing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },

@@ -3,7 +3,7 @@
 import type { Shape } from "../../shapes/index.ts";
 import { CitationShape, EstimateOfRatioShape } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -345,7 +345,7 @@ export const CondensateStraightShape: Shape = {
   type: "CondensateStraight",
   fields: {
     code: { words: ["condensate.straight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -360,7 +360,7 @@ export const CondensateExactInstrumentShape: Shape = {
   type: "CondensateExactInstrument",
   fields: {
     code: { words: ["condensate.exact-instrument"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -395,7 +395,7 @@ export const CondensateLevelIsEnoughShape: Shape = {
   type: "CondensateLevelIsEnough",
   fields: {
     code: { words: ["condensate.level-is-enough"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -410,7 +410,7 @@ export const CondensateMaximumPitchNotCheckedShape: Shape = {
   type: "CondensateMaximumPitchNotChecked",
   fields: {
     code: { words: ["condensate.maximum-pitch-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -445,7 +445,7 @@ export const CondensatePumpCurveStraightShape: Shape = {
   type: "CondensatePumpCurveStraight",
   fields: {
     code: { words: ["condensate.pump-curve-straight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -480,7 +480,7 @@ export const CondensateDischargeShape: Shape = {
   type: "CondensateDischarge",
   fields: {
     code: { words: ["condensate.discharge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -495,7 +495,7 @@ export const CondensateSweatingShape: Shape = {
   type: "CondensateSweating",
   fields: {
     code: { words: ["condensate.sweating"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -510,7 +510,7 @@ export const CondensateSunlightShape: Shape = {
   type: "CondensateSunlight",
   fields: {
     code: { words: ["condensate.sunlight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -525,7 +525,7 @@ export const CondensateFreezingShape: Shape = {
   type: "CondensateFreezing",
   fields: {
     code: { words: ["condensate.freezing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -540,7 +540,7 @@ export const CondensateOverflowShape: Shape = {
   type: "CondensateOverflow",
   fields: {
     code: { words: ["condensate.overflow"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -555,7 +555,7 @@ export const CondensatePumpFailureShape: Shape = {
   type: "CondensatePumpFailure",
   fields: {
     code: { words: ["condensate.pump-failure"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -570,7 +570,7 @@ export const CondensateDryTrapShape: Shape = {
   type: "CondensateDryTrap",
   fields: {
     code: { words: ["condensate.dry-trap"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -645,7 +645,7 @@ export const CondensateMeasureBetterShape: Shape = {
   type: "CondensateMeasureBetter",
   fields: {
     code: { words: ["condensate.measure-better"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1043,7 +1043,7 @@ export const CondensateStraight2Shape: Shape = {
   type: "CondensateStraight2",
   fields: {
     code: { words: ["condensate.straight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1052,7 +1052,7 @@ export const CondensateExactInstrument2Shape: Shape = {
   type: "CondensateExactInstrument2",
   fields: {
     code: { words: ["condensate.exact-instrument"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1070,7 +1070,7 @@ export const CondensateLevelIsEnough2Shape: Shape = {
   type: "CondensateLevelIsEnough2",
   fields: {
     code: { words: ["condensate.level-is-enough"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1079,7 +1079,7 @@ export const CondensateMaximumPitchNotChecked2Shape: Shape = {
   type: "CondensateMaximumPitchNotChecked2",
   fields: {
     code: { words: ["condensate.maximum-pitch-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1097,7 +1097,7 @@ export const CondensatePumpCurveStraight2Shape: Shape = {
   type: "CondensatePumpCurveStraight2",
   fields: {
     code: { words: ["condensate.pump-curve-straight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1115,7 +1115,7 @@ export const CondensateDischarge2Shape: Shape = {
   type: "CondensateDischarge2",
   fields: {
     code: { words: ["condensate.discharge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1124,7 +1124,7 @@ export const CondensateSweating2Shape: Shape = {
   type: "CondensateSweating2",
   fields: {
     code: { words: ["condensate.sweating"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1133,7 +1133,7 @@ export const CondensateSunlight2Shape: Shape = {
   type: "CondensateSunlight2",
   fields: {
     code: { words: ["condensate.sunlight"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1142,7 +1142,7 @@ export const CondensateFreezing2Shape: Shape = {
   type: "CondensateFreezing2",
   fields: {
     code: { words: ["condensate.freezing"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1151,7 +1151,7 @@ export const CondensateOverflow2Shape: Shape = {
   type: "CondensateOverflow2",
   fields: {
     code: { words: ["condensate.overflow"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1160,7 +1160,7 @@ export const CondensatePumpFailure2Shape: Shape = {
   type: "CondensatePumpFailure2",
   fields: {
     code: { words: ["condensate.pump-failure"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1169,7 +1169,7 @@ export const CondensateDryTrap2Shape: Shape = {
   type: "CondensateDryTrap2",
   fields: {
     code: { words: ["condensate.dry-trap"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1205,7 +1205,7 @@ export const CondensateMeasureBetter2Shape: Shape = {
   type: "CondensateMeasureBetter2",
   fields: {
     code: { words: ["condensate.measure-better"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };

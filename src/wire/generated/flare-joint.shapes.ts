@@ -11,7 +11,7 @@ import {
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -222,7 +222,7 @@ export const FlareJointHydraulicFlareShape: Shape = {
   type: "FlareJointHydraulicFlare",
   fields: {
     code: { words: ["flare-joint.hydraulic-flare"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -271,7 +271,7 @@ export const FlareJointNewtonMeterAsFootPoundShape: Shape = {
   type: "FlareJointNewtonMeterAsFootPound",
   fields: {
     code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -280,7 +280,7 @@ export const FlareJointFootPoundAsNewtonMeterShape: Shape = {
   type: "FlareJointFootPoundAsNewtonMeter",
   fields: {
     code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -357,7 +357,7 @@ export const FlareJointExactInstrumentShape: Shape = {
   type: "FlareJointExactInstrument",
   fields: {
     code: { words: ["flare-joint.exact-instrument"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -390,7 +390,7 @@ export const FlareJointOneSourceShape: Shape = {
   type: "FlareJointOneSource",
   fields: {
     code: { words: ["flare-joint.one-source"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -399,7 +399,7 @@ export const FlareJointNotALeakTestShape: Shape = {
   type: "FlareJointNotALeakTest",
   fields: {
     code: { words: ["flare-joint.not-a-leak-test"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -488,7 +488,7 @@ export const FlareJointRemakeConeShape: Shape = {
   type: "FlareJointRemakeCone",
   fields: {
     code: { words: ["flare-joint.remake-cone"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -525,7 +525,7 @@ export const FlareJointStateManualRangeShape: Shape = {
   type: "FlareJointStateManualRange",
   fields: {
     code: { words: ["flare-joint.state-manual-range"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -534,7 +534,25 @@ export const FlareJointReadManualAgainShape: Shape = {
   type: "FlareJointReadManualAgain",
   fields: {
     code: { words: ["flare-joint.read-manual-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointMetricTubeShape: Shape = {
+  type: "FlareJointMetricTube",
+  fields: {
+    code: { words: ["flare-joint.metric-tube"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const FlareJointFigureFromManualShape: Shape = {
+  type: "FlareJointFigureFromManual",
+  fields: {
+    code: { words: ["flare-joint.figure-from-manual"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -576,6 +594,8 @@ export const FlareJointStatementShape: Shape = {
     "flare-joint.measure-better": FlareJointMeasureBetterShape,
     "flare-joint.state-manual-range": FlareJointStateManualRangeShape,
     "flare-joint.read-manual-again": FlareJointReadManualAgainShape,
+    "flare-joint.metric-tube": FlareJointMetricTubeShape,
+    "flare-joint.figure-from-manual": FlareJointFigureFromManualShape,
   },
 };
 
@@ -703,7 +723,7 @@ export const FlareJointHydraulicFlare2Shape: Shape = {
   type: "FlareJointHydraulicFlare2",
   fields: {
     code: { words: ["flare-joint.hydraulic-flare"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -748,7 +768,7 @@ export const FlareJointNewtonMeterAsFootPound2Shape: Shape = {
   type: "FlareJointNewtonMeterAsFootPound2",
   fields: {
     code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -763,7 +783,7 @@ export const FlareJointFootPoundAsNewtonMeter2Shape: Shape = {
   type: "FlareJointFootPoundAsNewtonMeter2",
   fields: {
     code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -838,7 +858,7 @@ export const FlareJointExactInstrument2Shape: Shape = {
   type: "FlareJointExactInstrument2",
   fields: {
     code: { words: ["flare-joint.exact-instrument"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -868,7 +888,7 @@ export const FlareJointOneSource2Shape: Shape = {
   type: "FlareJointOneSource2",
   fields: {
     code: { words: ["flare-joint.one-source"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -883,7 +903,7 @@ export const FlareJointNotALeakTest2Shape: Shape = {
   type: "FlareJointNotALeakTest2",
   fields: {
     code: { words: ["flare-joint.not-a-leak-test"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1003,7 +1023,7 @@ export const FlareJointRemakeCone2Shape: Shape = {
   type: "FlareJointRemakeCone2",
   fields: {
     code: { words: ["flare-joint.remake-cone"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1048,7 +1068,7 @@ export const FlareJointStateManualRange2Shape: Shape = {
   type: "FlareJointStateManualRange2",
   fields: {
     code: { words: ["flare-joint.state-manual-range"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1063,7 +1083,37 @@ export const FlareJointReadManualAgain2Shape: Shape = {
   type: "FlareJointReadManualAgain2",
   fields: {
     code: { words: ["flare-joint.read-manual-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointMetricTube2Shape: Shape = {
+  type: "FlareJointMetricTube2",
+  fields: {
+    code: { words: ["flare-joint.metric-tube"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const FlareJointFigureFromManual2Shape: Shape = {
+  type: "FlareJointFigureFromManual2",
+  fields: {
+    code: { words: ["flare-joint.figure-from-manual"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1129,6 +1179,8 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
     "flare-joint.measure-better": FlareJointMeasureBetter2Shape,
     "flare-joint.state-manual-range": FlareJointStateManualRange2Shape,
     "flare-joint.read-manual-again": FlareJointReadManualAgain2Shape,
+    "flare-joint.metric-tube": FlareJointMetricTube2Shape,
+    "flare-joint.figure-from-manual": FlareJointFigureFromManual2Shape,
   },
 };
 

@@ -4,7 +4,7 @@ import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import { CitationShape } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -61,6 +61,24 @@ export const AdditionalChargeInputShape: Shape = {
     preChargedLength: "Length that the factory charge covers, from nameplate or manual.",
     rate: "Mass per length for this size of liquid line, from nameplate or manual.",
     shortLineRule: "What happens below preChargedLength, from the manual.",
+  },
+};
+
+export const LineSetRateUnitShape: Shape = {
+  type: "LineSetRateUnit",
+  fields: {
+    code: { words: ["line-set.rate-unit"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const LineSetViscosityUnitShape: Shape = {
+  type: "LineSetViscosityUnit",
+  fields: {
+    code: { words: ["line-set.viscosity-unit"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
   },
 };
 
@@ -338,7 +356,7 @@ export const LineSetTwoPhaseLiquidLineShape: Shape = {
   type: "LineSetTwoPhaseLiquidLine",
   fields: {
     code: { words: ["line-set.two-phase-liquid-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -347,7 +365,7 @@ export const LineSetRatePerFootShape: Shape = {
   type: "LineSetRatePerFoot",
   fields: {
     code: { words: ["line-set.rate-per-foot"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -356,7 +374,7 @@ export const LineSetRatePerMeterShape: Shape = {
   type: "LineSetRatePerMeter",
   fields: {
     code: { words: ["line-set.rate-per-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -691,7 +709,7 @@ export const LineSetChargeNotKnownShape: Shape = {
   type: "LineSetChargeNotKnown",
   fields: {
     code: { words: ["line-set.charge-not-known"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -714,7 +732,7 @@ export const LineSetLimitsOfTheManualShape: Shape = {
   type: "LineSetLimitsOfTheManual",
   fields: {
     code: { words: ["line-set.limits-of-the-manual"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -723,7 +741,7 @@ export const LineSetMaximumLengthNotCheckedShape: Shape = {
   type: "LineSetMaximumLengthNotChecked",
   fields: {
     code: { words: ["line-set.maximum-length-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -732,7 +750,7 @@ export const LineSetMinimumLengthNotCheckedShape: Shape = {
   type: "LineSetMinimumLengthNotChecked",
   fields: {
     code: { words: ["line-set.minimum-length-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -741,7 +759,7 @@ export const LineSetRoomLimitNotCheckedShape: Shape = {
   type: "LineSetRoomLimitNotChecked",
   fields: {
     code: { words: ["line-set.room-limit-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -750,7 +768,7 @@ export const LineSetSaturatedLiquidShape: Shape = {
   type: "LineSetSaturatedLiquid",
   fields: {
     code: { words: ["line-set.saturated-liquid"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -759,7 +777,7 @@ export const LineSetNoHeatGainShape: Shape = {
   type: "LineSetNoHeatGain",
   fields: {
     code: { words: ["line-set.no-heat-gain"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -768,7 +786,7 @@ export const LineSetExpansionIndoorsShape: Shape = {
   type: "LineSetExpansionIndoors",
   fields: {
     code: { words: ["line-set.expansion-indoors"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -777,7 +795,7 @@ export const LineSetLiquidOnlyShape: Shape = {
   type: "LineSetLiquidOnly",
   fields: {
     code: { words: ["line-set.liquid-only"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -786,7 +804,7 @@ export const LineSetLossNotCheckedShape: Shape = {
   type: "LineSetLossNotChecked",
   fields: {
     code: { words: ["line-set.loss-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -795,7 +813,7 @@ export const LineSetSameDensityShape: Shape = {
   type: "LineSetSameDensity",
   fields: {
     code: { words: ["line-set.same-density"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -832,7 +850,7 @@ export const LineSetNoSlackShape: Shape = {
   type: "LineSetNoSlack",
   fields: {
     code: { words: ["line-set.no-slack"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -841,7 +859,7 @@ export const LineSetNoServiceLoopShape: Shape = {
   type: "LineSetNoServiceLoop",
   fields: {
     code: { words: ["line-set.no-service-loop"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -850,7 +868,7 @@ export const LineSetRoundAndStiffShape: Shape = {
   type: "LineSetRoundAndStiff",
   fields: {
     code: { words: ["line-set.round-and-stiff"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -859,7 +877,7 @@ export const LineSetNoClearanceShape: Shape = {
   type: "LineSetNoClearance",
   fields: {
     code: { words: ["line-set.no-clearance"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -868,7 +886,7 @@ export const LineSetChargeAsLabeledShape: Shape = {
   type: "LineSetChargeAsLabeled",
   fields: {
     code: { words: ["line-set.charge-as-labeled"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -877,7 +895,7 @@ export const LineSetCylinderNotCheckedShape: Shape = {
   type: "LineSetCylinderNotChecked",
   fields: {
     code: { words: ["line-set.cylinder-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -886,7 +904,7 @@ export const LineSetChargeAfterTestsShape: Shape = {
   type: "LineSetChargeAfterTests",
   fields: {
     code: { words: ["line-set.charge-after-tests"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -895,7 +913,7 @@ export const LineSetNoKinksShape: Shape = {
   type: "LineSetNoKinks",
   fields: {
     code: { words: ["line-set.no-kinks"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -904,7 +922,7 @@ export const LineSetDrainFallsOutwardShape: Shape = {
   type: "LineSetDrainFallsOutward",
   fields: {
     code: { words: ["line-set.drain-falls-outward"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -913,7 +931,7 @@ export const LineSetDrillingShape: Shape = {
   type: "LineSetDrilling",
   fields: {
     code: { words: ["line-set.drilling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -922,7 +940,7 @@ export const LineSetOverfilledCylinderShape: Shape = {
   type: "LineSetOverfilledCylinder",
   fields: {
     code: { words: ["line-set.overfilled-cylinder"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -931,7 +949,7 @@ export const LineSetMixedRefrigerantsShape: Shape = {
   type: "LineSetMixedRefrigerants",
   fields: {
     code: { words: ["line-set.mixed-refrigerants"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -940,7 +958,7 @@ export const LineSetNeverVentShape: Shape = {
   type: "LineSetNeverVent",
   fields: {
     code: { words: ["line-set.never-vent"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1022,7 +1040,7 @@ export const LineSetCountBendsShape: Shape = {
   type: "LineSetCountBends",
   fields: {
     code: { words: ["line-set.count-bends"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1031,7 +1049,7 @@ export const LineSetEnterShortLineRuleShape: Shape = {
   type: "LineSetEnterShortLineRule",
   fields: {
     code: { words: ["line-set.enter-short-line-rule"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1049,7 +1067,7 @@ export const LineSetEnterFactoryChargeShape: Shape = {
   type: "LineSetEnterFactoryCharge",
   fields: {
     code: { words: ["line-set.enter-factory-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1058,7 +1076,7 @@ export const LineSetReadRateAgainShape: Shape = {
   type: "LineSetReadRateAgain",
   fields: {
     code: { words: ["line-set.read-rate-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1067,7 +1085,7 @@ export const LineSetEnterExpansionDeviceShape: Shape = {
   type: "LineSetEnterExpansionDevice",
   fields: {
     code: { words: ["line-set.enter-expansion-device"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1076,7 +1094,7 @@ export const LineSetMeasureSubcoolingShape: Shape = {
   type: "LineSetMeasureSubcooling",
   fields: {
     code: { words: ["line-set.measure-subcooling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1085,7 +1103,7 @@ export const LineSetReduceLossShape: Shape = {
   type: "LineSetReduceLoss",
   fields: {
     code: { words: ["line-set.reduce-loss"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1094,7 +1112,7 @@ export const LineSetNoExtraChargeShape: Shape = {
   type: "LineSetNoExtraCharge",
   fields: {
     code: { words: ["line-set.no-extra-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1103,7 +1121,7 @@ export const LineSetWiderLiquidLineShape: Shape = {
   type: "LineSetWiderLiquidLine",
   fields: {
     code: { words: ["line-set.wider-liquid-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1112,7 +1130,7 @@ export const LineSetAskLineSizeShape: Shape = {
   type: "LineSetAskLineSize",
   fields: {
     code: { words: ["line-set.ask-line-size"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1121,7 +1139,7 @@ export const LineSetEnterLossShape: Shape = {
   type: "LineSetEnterLoss",
   fields: {
     code: { words: ["line-set.enter-loss"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1130,7 +1148,7 @@ export const LineSetSmallerRiserShape: Shape = {
   type: "LineSetSmallerRiser",
   fields: {
     code: { words: ["line-set.smaller-riser"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1139,7 +1157,7 @@ export const LineSetAskOilReturnShape: Shape = {
   type: "LineSetAskOilReturn",
   fields: {
     code: { words: ["line-set.ask-oil-return"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1148,7 +1166,7 @@ export const LineSetWiderVaporLineShape: Shape = {
   type: "LineSetWiderVaporLine",
   fields: {
     code: { words: ["line-set.wider-vapor-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1171,7 +1189,7 @@ export const LineSetTakeFromRollShape: Shape = {
   type: "LineSetTakeFromRoll",
   fields: {
     code: { words: ["line-set.take-from-roll"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1194,7 +1212,7 @@ export const LineSetRecoverAllShape: Shape = {
   type: "LineSetRecoverAll",
   fields: {
     code: { words: ["line-set.recover-all"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1231,6 +1249,8 @@ export const LineSetStatementShape: Shape = {
   type: "LineSetStatement",
   by: "code",
   cases: {
+    "line-set.rate-unit": LineSetRateUnitShape,
+    "line-set.viscosity-unit": LineSetViscosityUnitShape,
     "line-set.within-maximum": LineSetWithinMaximumShape,
     "line-set.above-maximum": LineSetAboveMaximumShape,
     "line-set.near-maximum": LineSetNearMaximumShape,
@@ -1329,6 +1349,36 @@ export const LineSetStatementShape: Shape = {
     "line-set.recover-all": LineSetRecoverAllShape,
     "line-set.charge-by-weight": LineSetChargeByWeightShape,
     "line-set.other-cylinder": LineSetOtherCylinderShape,
+  },
+};
+
+export const LineSetRateUnit2Shape: Shape = {
+  type: "LineSetRateUnit2",
+  fields: {
+    code: { words: ["line-set.rate-unit"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const LineSetViscosityUnit2Shape: Shape = {
+  type: "LineSetViscosityUnit2",
+  fields: {
+    code: { words: ["line-set.viscosity-unit"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -1621,7 +1671,7 @@ export const LineSetTwoPhaseLiquidLine2Shape: Shape = {
   type: "LineSetTwoPhaseLiquidLine2",
   fields: {
     code: { words: ["line-set.two-phase-liquid-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1636,7 +1686,7 @@ export const LineSetRatePerFoot2Shape: Shape = {
   type: "LineSetRatePerFoot2",
   fields: {
     code: { words: ["line-set.rate-per-foot"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1651,7 +1701,7 @@ export const LineSetRatePerMeter2Shape: Shape = {
   type: "LineSetRatePerMeter2",
   fields: {
     code: { words: ["line-set.rate-per-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2011,7 +2061,7 @@ export const LineSetChargeNotKnown2Shape: Shape = {
   type: "LineSetChargeNotKnown2",
   fields: {
     code: { words: ["line-set.charge-not-known"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2041,7 +2091,7 @@ export const LineSetLimitsOfTheManual2Shape: Shape = {
   type: "LineSetLimitsOfTheManual2",
   fields: {
     code: { words: ["line-set.limits-of-the-manual"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2056,7 +2106,7 @@ export const LineSetMaximumLengthNotChecked2Shape: Shape = {
   type: "LineSetMaximumLengthNotChecked2",
   fields: {
     code: { words: ["line-set.maximum-length-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2071,7 +2121,7 @@ export const LineSetMinimumLengthNotChecked2Shape: Shape = {
   type: "LineSetMinimumLengthNotChecked2",
   fields: {
     code: { words: ["line-set.minimum-length-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2086,7 +2136,7 @@ export const LineSetRoomLimitNotChecked2Shape: Shape = {
   type: "LineSetRoomLimitNotChecked2",
   fields: {
     code: { words: ["line-set.room-limit-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2101,7 +2151,7 @@ export const LineSetSaturatedLiquid2Shape: Shape = {
   type: "LineSetSaturatedLiquid2",
   fields: {
     code: { words: ["line-set.saturated-liquid"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2116,7 +2166,7 @@ export const LineSetNoHeatGain2Shape: Shape = {
   type: "LineSetNoHeatGain2",
   fields: {
     code: { words: ["line-set.no-heat-gain"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2131,7 +2181,7 @@ export const LineSetExpansionIndoors2Shape: Shape = {
   type: "LineSetExpansionIndoors2",
   fields: {
     code: { words: ["line-set.expansion-indoors"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2146,7 +2196,7 @@ export const LineSetLiquidOnly2Shape: Shape = {
   type: "LineSetLiquidOnly2",
   fields: {
     code: { words: ["line-set.liquid-only"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2161,7 +2211,7 @@ export const LineSetLossNotChecked2Shape: Shape = {
   type: "LineSetLossNotChecked2",
   fields: {
     code: { words: ["line-set.loss-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2176,7 +2226,7 @@ export const LineSetSameDensity2Shape: Shape = {
   type: "LineSetSameDensity2",
   fields: {
     code: { words: ["line-set.same-density"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2221,7 +2271,7 @@ export const LineSetNoSlack2Shape: Shape = {
   type: "LineSetNoSlack2",
   fields: {
     code: { words: ["line-set.no-slack"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2236,7 +2286,7 @@ export const LineSetNoServiceLoop2Shape: Shape = {
   type: "LineSetNoServiceLoop2",
   fields: {
     code: { words: ["line-set.no-service-loop"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2251,7 +2301,7 @@ export const LineSetRoundAndStiff2Shape: Shape = {
   type: "LineSetRoundAndStiff2",
   fields: {
     code: { words: ["line-set.round-and-stiff"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2266,7 +2316,7 @@ export const LineSetNoClearance2Shape: Shape = {
   type: "LineSetNoClearance2",
   fields: {
     code: { words: ["line-set.no-clearance"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2281,7 +2331,7 @@ export const LineSetChargeAsLabeled2Shape: Shape = {
   type: "LineSetChargeAsLabeled2",
   fields: {
     code: { words: ["line-set.charge-as-labeled"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2296,7 +2346,7 @@ export const LineSetCylinderNotChecked2Shape: Shape = {
   type: "LineSetCylinderNotChecked2",
   fields: {
     code: { words: ["line-set.cylinder-not-checked"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2311,7 +2361,7 @@ export const LineSetChargeAfterTests2Shape: Shape = {
   type: "LineSetChargeAfterTests2",
   fields: {
     code: { words: ["line-set.charge-after-tests"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2326,7 +2376,7 @@ export const LineSetNoKinks2Shape: Shape = {
   type: "LineSetNoKinks2",
   fields: {
     code: { words: ["line-set.no-kinks"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2341,7 +2391,7 @@ export const LineSetDrainFallsOutward2Shape: Shape = {
   type: "LineSetDrainFallsOutward2",
   fields: {
     code: { words: ["line-set.drain-falls-outward"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2356,7 +2406,7 @@ export const LineSetDrilling2Shape: Shape = {
   type: "LineSetDrilling2",
   fields: {
     code: { words: ["line-set.drilling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2371,7 +2421,7 @@ export const LineSetOverfilledCylinder2Shape: Shape = {
   type: "LineSetOverfilledCylinder2",
   fields: {
     code: { words: ["line-set.overfilled-cylinder"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2386,7 +2436,7 @@ export const LineSetMixedRefrigerants2Shape: Shape = {
   type: "LineSetMixedRefrigerants2",
   fields: {
     code: { words: ["line-set.mixed-refrigerants"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2401,7 +2451,7 @@ export const LineSetNeverVent2Shape: Shape = {
   type: "LineSetNeverVent2",
   fields: {
     code: { words: ["line-set.never-vent"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2491,7 +2541,7 @@ export const LineSetCountBends2Shape: Shape = {
   type: "LineSetCountBends2",
   fields: {
     code: { words: ["line-set.count-bends"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2506,7 +2556,7 @@ export const LineSetEnterShortLineRule2Shape: Shape = {
   type: "LineSetEnterShortLineRule2",
   fields: {
     code: { words: ["line-set.enter-short-line-rule"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2536,7 +2586,7 @@ export const LineSetEnterFactoryCharge2Shape: Shape = {
   type: "LineSetEnterFactoryCharge2",
   fields: {
     code: { words: ["line-set.enter-factory-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2551,7 +2601,7 @@ export const LineSetReadRateAgain2Shape: Shape = {
   type: "LineSetReadRateAgain2",
   fields: {
     code: { words: ["line-set.read-rate-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2566,7 +2616,7 @@ export const LineSetEnterExpansionDevice2Shape: Shape = {
   type: "LineSetEnterExpansionDevice2",
   fields: {
     code: { words: ["line-set.enter-expansion-device"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2581,7 +2631,7 @@ export const LineSetMeasureSubcooling2Shape: Shape = {
   type: "LineSetMeasureSubcooling2",
   fields: {
     code: { words: ["line-set.measure-subcooling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2596,7 +2646,7 @@ export const LineSetReduceLoss2Shape: Shape = {
   type: "LineSetReduceLoss2",
   fields: {
     code: { words: ["line-set.reduce-loss"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2611,7 +2661,7 @@ export const LineSetNoExtraCharge2Shape: Shape = {
   type: "LineSetNoExtraCharge2",
   fields: {
     code: { words: ["line-set.no-extra-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2626,7 +2676,7 @@ export const LineSetWiderLiquidLine2Shape: Shape = {
   type: "LineSetWiderLiquidLine2",
   fields: {
     code: { words: ["line-set.wider-liquid-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2641,7 +2691,7 @@ export const LineSetAskLineSize2Shape: Shape = {
   type: "LineSetAskLineSize2",
   fields: {
     code: { words: ["line-set.ask-line-size"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2656,7 +2706,7 @@ export const LineSetEnterLoss2Shape: Shape = {
   type: "LineSetEnterLoss2",
   fields: {
     code: { words: ["line-set.enter-loss"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2671,7 +2721,7 @@ export const LineSetSmallerRiser2Shape: Shape = {
   type: "LineSetSmallerRiser2",
   fields: {
     code: { words: ["line-set.smaller-riser"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2686,7 +2736,7 @@ export const LineSetAskOilReturn2Shape: Shape = {
   type: "LineSetAskOilReturn2",
   fields: {
     code: { words: ["line-set.ask-oil-return"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2701,7 +2751,7 @@ export const LineSetWiderVaporLine2Shape: Shape = {
   type: "LineSetWiderVaporLine2",
   fields: {
     code: { words: ["line-set.wider-vapor-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2731,7 +2781,7 @@ export const LineSetTakeFromRoll2Shape: Shape = {
   type: "LineSetTakeFromRoll2",
   fields: {
     code: { words: ["line-set.take-from-roll"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2761,7 +2811,7 @@ export const LineSetRecoverAll2Shape: Shape = {
   type: "LineSetRecoverAll2",
   fields: {
     code: { words: ["line-set.recover-all"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2824,6 +2874,8 @@ export const ChargeAssessmentCautionsItemShape: Shape = {
     "safety.meter-category": SafetyMeterCategoryShape,
     "safety.running-unit": SafetyRunningUnitShape,
     "safety.work-at-height": SafetyWorkAtHeightShape,
+    "line-set.rate-unit": LineSetRateUnit2Shape,
+    "line-set.viscosity-unit": LineSetViscosityUnit2Shape,
     "line-set.within-maximum": LineSetWithinMaximum2Shape,
     "line-set.above-maximum": LineSetAboveMaximum2Shape,
     "line-set.near-maximum": LineSetNearMaximum2Shape,

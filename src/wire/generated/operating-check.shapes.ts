@@ -24,19 +24,24 @@ import {
   RefrigerantsCheckBothReadingsShape,
   RefrigerantsCloserThanTheModel2Shape,
   RefrigerantsCloserThanTheModelShape,
-  RefrigerantsCloserThanTheModelValuesShape,
   RefrigerantsCorrectTheCharge2Shape,
   RefrigerantsCorrectTheChargeShape,
   RefrigerantsExactAtmosphere2Shape,
   RefrigerantsExactAtmosphereShape,
+  RefrigerantsGaugeNeedsAtmosphere2Shape,
+  RefrigerantsGaugeNeedsAtmosphereShape,
   RefrigerantsLargestUncertainty2Shape,
   RefrigerantsLargestUncertaintyShape,
   RefrigerantsLooksLikeOtherSide2Shape,
   RefrigerantsLooksLikeOtherSideShape,
   RefrigerantsNominalComposition2Shape,
   RefrigerantsNominalCompositionShape,
+  RefrigerantsNumberOfRows2Shape,
+  RefrigerantsNumberOfRowsShape,
   RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
   RefrigerantsOnlyWhereTheManualChargesByItShape,
+  RefrigerantsRangeOf2Shape,
+  RefrigerantsRangeOfShape,
   RefrigerantsSaturationUncertainty2Shape,
   RefrigerantsSaturationUncertaintyShape,
   RefrigerantsStateTarget2Shape,
@@ -45,6 +50,9 @@ import {
   RefrigerantsStateToleranceShape,
   RefrigerantsSteady2Shape,
   RefrigerantsSteadyShape,
+  RefrigerantsTableNeedsAtmosphere2Shape,
+  RefrigerantsTableNeedsAtmosphereShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   RefrigerantsTargetOutOfReach2Shape,
   RefrigerantsTargetOutOfReachShape,
   RefrigerantsToleranceReachesSaturation2Shape,
@@ -100,7 +108,7 @@ export const OperatingCheckBySuperheatShape: Shape = {
   type: "OperatingCheckBySuperheat",
   fields: {
     code: { words: ["operating-check.by-superheat"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -115,7 +123,7 @@ export const OperatingCheckBySubcoolingShape: Shape = {
   type: "OperatingCheckBySubcooling",
   fields: {
     code: { words: ["operating-check.by-subcooling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -130,7 +138,7 @@ export const OperatingCheckNoTargetShape: Shape = {
   type: "OperatingCheckNoTarget",
   fields: {
     code: { words: ["operating-check.no-target"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -145,7 +153,7 @@ export const OperatingCheckNoTargetInHeatingShape: Shape = {
   type: "OperatingCheckNoTargetInHeating",
   fields: {
     code: { words: ["operating-check.no-target-in-heating"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -418,7 +426,7 @@ export const OperatingCheckAsPrintedShape: Shape = {
   type: "OperatingCheckAsPrinted",
   fields: {
     code: { words: ["operating-check.as-printed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -433,7 +441,7 @@ export const OperatingCheckSteadyFullSpeedShape: Shape = {
   type: "OperatingCheckSteadyFullSpeed",
   fields: {
     code: { words: ["operating-check.steady-full-speed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -448,7 +456,7 @@ export const OperatingCheckApproachesAsStatedShape: Shape = {
   type: "OperatingCheckApproachesAsStated",
   fields: {
     code: { words: ["operating-check.approaches-as-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -463,7 +471,7 @@ export const OperatingCheckExpandsOutdoorsShape: Shape = {
   type: "OperatingCheckExpandsOutdoors",
   fields: {
     code: { words: ["operating-check.expands-outdoors"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -478,7 +486,7 @@ export const OperatingCheckExactGaugeShape: Shape = {
   type: "OperatingCheckExactGauge",
   fields: {
     code: { words: ["operating-check.exact-gauge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -493,7 +501,7 @@ export const OperatingCheckModeFirstShape: Shape = {
   type: "OperatingCheckModeFirst",
   fields: {
     code: { words: ["operating-check.mode-first"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -508,7 +516,7 @@ export const OperatingCheckHosesLoseRefrigerantShape: Shape = {
   type: "OperatingCheckHosesLoseRefrigerant",
   fields: {
     code: { words: ["operating-check.hoses-lose-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -523,7 +531,7 @@ export const OperatingCheckNotTheChargeShape: Shape = {
   type: "OperatingCheckNotTheCharge",
   fields: {
     code: { words: ["operating-check.not-the-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -538,7 +546,7 @@ export const OperatingCheckWeighTheChargeShape: Shape = {
   type: "OperatingCheckWeighTheCharge",
   fields: {
     code: { words: ["operating-check.weigh-the-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -553,7 +561,7 @@ export const OperatingCheckStopLiquidShape: Shape = {
   type: "OperatingCheckStopLiquid",
   fields: {
     code: { words: ["operating-check.stop-liquid"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -628,7 +636,7 @@ export const OperatingCheckCheckModeAndPortShape: Shape = {
   type: "OperatingCheckCheckModeAndPort",
   fields: {
     code: { words: ["operating-check.check-mode-and-port"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -643,7 +651,7 @@ export const OperatingCheckFindTheCauseShape: Shape = {
   type: "OperatingCheckFindTheCause",
   fields: {
     code: { words: ["operating-check.find-the-cause"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -678,7 +686,7 @@ export const OperatingCheckReadAgainLaterShape: Shape = {
   type: "OperatingCheckReadAgainLater",
   fields: {
     code: { words: ["operating-check.read-again-later"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -693,7 +701,7 @@ export const OperatingCheckStateApproachShape: Shape = {
   type: "OperatingCheckStateApproach",
   fields: {
     code: { words: ["operating-check.state-approach"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -820,7 +828,7 @@ export const OperatingCheckBySuperheat2Shape: Shape = {
   type: "OperatingCheckBySuperheat2",
   fields: {
     code: { words: ["operating-check.by-superheat"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -829,7 +837,7 @@ export const OperatingCheckBySubcooling2Shape: Shape = {
   type: "OperatingCheckBySubcooling2",
   fields: {
     code: { words: ["operating-check.by-subcooling"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -838,7 +846,7 @@ export const OperatingCheckNoTarget2Shape: Shape = {
   type: "OperatingCheckNoTarget2",
   fields: {
     code: { words: ["operating-check.no-target"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -847,7 +855,7 @@ export const OperatingCheckNoTargetInHeating2Shape: Shape = {
   type: "OperatingCheckNoTargetInHeating2",
   fields: {
     code: { words: ["operating-check.no-target-in-heating"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -973,7 +981,7 @@ export const OperatingCheckAsPrinted2Shape: Shape = {
   type: "OperatingCheckAsPrinted2",
   fields: {
     code: { words: ["operating-check.as-printed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -982,7 +990,7 @@ export const OperatingCheckSteadyFullSpeed2Shape: Shape = {
   type: "OperatingCheckSteadyFullSpeed2",
   fields: {
     code: { words: ["operating-check.steady-full-speed"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -991,7 +999,7 @@ export const OperatingCheckApproachesAsStated2Shape: Shape = {
   type: "OperatingCheckApproachesAsStated2",
   fields: {
     code: { words: ["operating-check.approaches-as-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1000,7 +1008,7 @@ export const OperatingCheckExpandsOutdoors2Shape: Shape = {
   type: "OperatingCheckExpandsOutdoors2",
   fields: {
     code: { words: ["operating-check.expands-outdoors"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1009,7 +1017,7 @@ export const OperatingCheckExactGauge2Shape: Shape = {
   type: "OperatingCheckExactGauge2",
   fields: {
     code: { words: ["operating-check.exact-gauge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1018,7 +1026,7 @@ export const OperatingCheckModeFirst2Shape: Shape = {
   type: "OperatingCheckModeFirst2",
   fields: {
     code: { words: ["operating-check.mode-first"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1027,7 +1035,7 @@ export const OperatingCheckHosesLoseRefrigerant2Shape: Shape = {
   type: "OperatingCheckHosesLoseRefrigerant2",
   fields: {
     code: { words: ["operating-check.hoses-lose-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1036,7 +1044,7 @@ export const OperatingCheckNotTheCharge2Shape: Shape = {
   type: "OperatingCheckNotTheCharge2",
   fields: {
     code: { words: ["operating-check.not-the-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1045,7 +1053,7 @@ export const OperatingCheckWeighTheCharge2Shape: Shape = {
   type: "OperatingCheckWeighTheCharge2",
   fields: {
     code: { words: ["operating-check.weigh-the-charge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1054,7 +1062,7 @@ export const OperatingCheckStopLiquid2Shape: Shape = {
   type: "OperatingCheckStopLiquid2",
   fields: {
     code: { words: ["operating-check.stop-liquid"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1090,7 +1098,7 @@ export const OperatingCheckCheckModeAndPort2Shape: Shape = {
   type: "OperatingCheckCheckModeAndPort2",
   fields: {
     code: { words: ["operating-check.check-mode-and-port"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1099,7 +1107,7 @@ export const OperatingCheckFindTheCause2Shape: Shape = {
   type: "OperatingCheckFindTheCause2",
   fields: {
     code: { words: ["operating-check.find-the-cause"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1117,7 +1125,7 @@ export const OperatingCheckReadAgainLater2Shape: Shape = {
   type: "OperatingCheckReadAgainLater2",
   fields: {
     code: { words: ["operating-check.read-again-later"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1126,7 +1134,7 @@ export const OperatingCheckStateApproach2Shape: Shape = {
   type: "OperatingCheckStateApproach2",
   fields: {
     code: { words: ["operating-check.state-approach"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1135,6 +1143,10 @@ export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
   type: "ChargeByGaugeAssessmentReasonsItem",
   by: "code",
   cases: {
+    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphereShape,
+    "refrigerants.number-of-rows": RefrigerantsNumberOfRowsShape,
+    "refrigerants.range-of": RefrigerantsRangeOfShape,
+    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphereShape,
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
     "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
     "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
@@ -1201,6 +1213,10 @@ export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
   type: "ChargeByGaugeAssessmentCautionsItem",
   by: "code",
   cases: {
+    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphere2Shape,
+    "refrigerants.number-of-rows": RefrigerantsNumberOfRows2Shape,
+    "refrigerants.range-of": RefrigerantsRangeOf2Shape,
+    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphere2Shape,
     "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
     "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
     "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,

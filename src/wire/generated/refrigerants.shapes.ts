@@ -9,6 +9,7 @@ import {
   InstrumentOfAbsolutePressureShape,
   InstrumentOfGaugePressureShape,
   InstrumentOfTemperatureShape,
+  VerbatimShape,
 } from "./assessment.shapes.ts";
 
 export const MeanCoilTemperatureInputReading1Shape: Shape = {
@@ -139,6 +140,52 @@ export const AssessSubcoolingInputShape: Shape = {
   },
 };
 
+export const RefrigerantsTableNeedsAtmosphereValuesShape: Shape = {
+  type: "RefrigerantsTableNeedsAtmosphereValues",
+  fields: {},
+};
+
+export const RefrigerantsTableNeedsAtmosphereShape: Shape = {
+  type: "RefrigerantsTableNeedsAtmosphere",
+  fields: {
+    code: { words: ["refrigerants.table-needs-atmosphere"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsNumberOfRowsShape: Shape = {
+  type: "RefrigerantsNumberOfRows",
+  fields: {
+    code: { words: ["refrigerants.number-of-rows"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsRangeOfValuesShape: Shape = {
+  type: "RefrigerantsRangeOfValues",
+  fields: { refrigerant: VerbatimShape },
+};
+
+export const RefrigerantsRangeOfShape: Shape = {
+  type: "RefrigerantsRangeOf",
+  fields: {
+    code: { words: ["refrigerants.range-of"] },
+    values: RefrigerantsRangeOfValuesShape,
+    "text?": "text",
+  },
+};
+
+export const RefrigerantsGaugeNeedsAtmosphereShape: Shape = {
+  type: "RefrigerantsGaugeNeedsAtmosphere",
+  fields: {
+    code: { words: ["refrigerants.gauge-needs-atmosphere"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+  },
+};
+
 export const RefrigerantsWithinToleranceValuesShape: Shape = {
   type: "RefrigerantsWithinToleranceValues",
   fields: {
@@ -221,16 +268,11 @@ export const RefrigerantsLargestUncertaintyShape: Shape = {
   },
 };
 
-export const RefrigerantsCloserThanTheModelValuesShape: Shape = {
-  type: "RefrigerantsCloserThanTheModelValues",
-  fields: {},
-};
-
 export const RefrigerantsCloserThanTheModelShape: Shape = {
   type: "RefrigerantsCloserThanTheModel",
   fields: {
     code: { words: ["refrigerants.closer-than-the-model"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -289,7 +331,7 @@ export const RefrigerantsSteadyShape: Shape = {
   type: "RefrigerantsSteady",
   fields: {
     code: { words: ["refrigerants.steady"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -298,7 +340,7 @@ export const RefrigerantsNominalCompositionShape: Shape = {
   type: "RefrigerantsNominalComposition",
   fields: {
     code: { words: ["refrigerants.nominal-composition"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -321,7 +363,7 @@ export const RefrigerantsExactAtmosphereShape: Shape = {
   type: "RefrigerantsExactAtmosphere",
   fields: {
     code: { words: ["refrigerants.exact-atmosphere"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -363,7 +405,7 @@ export const RefrigerantsCheckAirflowFirstShape: Shape = {
   type: "RefrigerantsCheckAirflowFirst",
   fields: {
     code: { words: ["refrigerants.check-airflow-first"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -389,7 +431,7 @@ export const RefrigerantsCheckBothReadingsShape: Shape = {
   type: "RefrigerantsCheckBothReadings",
   fields: {
     code: { words: ["refrigerants.check-both-readings"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -447,6 +489,10 @@ export const RefrigerantsStatementShape: Shape = {
   type: "RefrigerantsStatement",
   by: "code",
   cases: {
+    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphereShape,
+    "refrigerants.number-of-rows": RefrigerantsNumberOfRowsShape,
+    "refrigerants.range-of": RefrigerantsRangeOfShape,
+    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphereShape,
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
     "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
     "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
@@ -471,6 +517,66 @@ export const RefrigerantsStatementShape: Shape = {
     "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetShape,
     "refrigerants.state-target": RefrigerantsStateTargetShape,
     "refrigerants.state-tolerance": RefrigerantsStateToleranceShape,
+  },
+};
+
+export const RefrigerantsTableNeedsAtmosphere2Shape: Shape = {
+  type: "RefrigerantsTableNeedsAtmosphere2",
+  fields: {
+    code: { words: ["refrigerants.table-needs-atmosphere"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsNumberOfRows2Shape: Shape = {
+  type: "RefrigerantsNumberOfRows2",
+  fields: {
+    code: { words: ["refrigerants.number-of-rows"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsRangeOf2Shape: Shape = {
+  type: "RefrigerantsRangeOf2",
+  fields: {
+    code: { words: ["refrigerants.range-of"] },
+    values: RefrigerantsRangeOfValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const RefrigerantsGaugeNeedsAtmosphere2Shape: Shape = {
+  type: "RefrigerantsGaugeNeedsAtmosphere2",
+  fields: {
+    code: { words: ["refrigerants.gauge-needs-atmosphere"] },
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -568,7 +674,7 @@ export const RefrigerantsCloserThanTheModel2Shape: Shape = {
   type: "RefrigerantsCloserThanTheModel2",
   fields: {
     code: { words: ["refrigerants.closer-than-the-model"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -628,7 +734,7 @@ export const RefrigerantsSteady2Shape: Shape = {
   type: "RefrigerantsSteady2",
   fields: {
     code: { words: ["refrigerants.steady"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -643,7 +749,7 @@ export const RefrigerantsNominalComposition2Shape: Shape = {
   type: "RefrigerantsNominalComposition2",
   fields: {
     code: { words: ["refrigerants.nominal-composition"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -673,7 +779,7 @@ export const RefrigerantsExactAtmosphere2Shape: Shape = {
   type: "RefrigerantsExactAtmosphere2",
   fields: {
     code: { words: ["refrigerants.exact-atmosphere"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -718,7 +824,7 @@ export const RefrigerantsCheckAirflowFirst2Shape: Shape = {
   type: "RefrigerantsCheckAirflowFirst2",
   fields: {
     code: { words: ["refrigerants.check-airflow-first"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -748,7 +854,7 @@ export const RefrigerantsCheckBothReadings2Shape: Shape = {
   type: "RefrigerantsCheckBothReadings2",
   fields: {
     code: { words: ["refrigerants.check-both-readings"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -823,7 +929,7 @@ export const SafetyOthersGovernShape: Shape = {
   type: "SafetyOthersGovern",
   fields: {
     code: { words: ["safety.others-govern"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -838,7 +944,7 @@ export const SafetyDryNitrogenOnlyShape: Shape = {
   type: "SafetyDryNitrogenOnly",
   fields: {
     code: { words: ["safety.dry-nitrogen-only"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -853,7 +959,7 @@ export const SafetyRegulatorAndReliefShape: Shape = {
   type: "SafetyRegulatorAndRelief",
   fields: {
     code: { words: ["safety.regulator-and-relief"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -868,7 +974,7 @@ export const SafetyRaiseInStagesShape: Shape = {
   type: "SafetyRaiseInStages",
   fields: {
     code: { words: ["safety.raise-in-stages"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -883,7 +989,7 @@ export const SafetyLowestRatingShape: Shape = {
   type: "SafetyLowestRating",
   fields: {
     code: { words: ["safety.lowest-rating"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -898,7 +1004,7 @@ export const SafetyNitrogenSuffocatesShape: Shape = {
   type: "SafetyNitrogenSuffocates",
   fields: {
     code: { words: ["safety.nitrogen-suffocates"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -913,7 +1019,7 @@ export const SafetyOpenUnderPressureShape: Shape = {
   type: "SafetyOpenUnderPressure",
   fields: {
     code: { words: ["safety.open-under-pressure"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -928,7 +1034,7 @@ export const SafetyRefrigerantContactShape: Shape = {
   type: "SafetyRefrigerantContact",
   fields: {
     code: { words: ["safety.refrigerant-contact"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -943,7 +1049,7 @@ export const SafetyFlammableRefrigerantShape: Shape = {
   type: "SafetyFlammableRefrigerant",
   fields: {
     code: { words: ["safety.flammable-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -958,7 +1064,7 @@ export const SafetyToxicRefrigerantShape: Shape = {
   type: "SafetyToxicRefrigerant",
   fields: {
     code: { words: ["safety.toxic-refrigerant"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -973,7 +1079,7 @@ export const SafetyRefrigerantSuffocatesShape: Shape = {
   type: "SafetyRefrigerantSuffocates",
   fields: {
     code: { words: ["safety.refrigerant-suffocates"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -988,7 +1094,7 @@ export const SafetyChargeTightSystemShape: Shape = {
   type: "SafetyChargeTightSystem",
   fields: {
     code: { words: ["safety.charge-tight-system"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1003,7 +1109,7 @@ export const SafetyRefrigerantAirMixtureShape: Shape = {
   type: "SafetyRefrigerantAirMixture",
   fields: {
     code: { words: ["safety.refrigerant-air-mixture"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1018,7 +1124,7 @@ export const SafetyCompressorInVacuumShape: Shape = {
   type: "SafetyCompressorInVacuum",
   fields: {
     code: { words: ["safety.compressor-in-vacuum"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1033,7 +1139,7 @@ export const SafetyLineVoltageShape: Shape = {
   type: "SafetyLineVoltage",
   fields: {
     code: { words: ["safety.line-voltage"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1048,7 +1154,7 @@ export const SafetyMeterCategoryShape: Shape = {
   type: "SafetyMeterCategory",
   fields: {
     code: { words: ["safety.meter-category"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1063,7 +1169,7 @@ export const SafetyRunningUnitShape: Shape = {
   type: "SafetyRunningUnit",
   fields: {
     code: { words: ["safety.running-unit"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1078,7 +1184,7 @@ export const SafetyWorkAtHeightShape: Shape = {
   type: "SafetyWorkAtHeight",
   fields: {
     code: { words: ["safety.work-at-height"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1093,6 +1199,10 @@ export const LineAssessmentCautionsItemShape: Shape = {
   type: "LineAssessmentCautionsItem",
   by: "code",
   cases: {
+    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphere2Shape,
+    "refrigerants.number-of-rows": RefrigerantsNumberOfRows2Shape,
+    "refrigerants.range-of": RefrigerantsRangeOf2Shape,
+    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphere2Shape,
     "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
     "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
     "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,

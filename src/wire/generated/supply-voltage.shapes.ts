@@ -9,7 +9,7 @@ import {
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -572,7 +572,7 @@ export const SupplyVoltageWeekMeterCannotTellShape: Shape = {
   type: "SupplyVoltageWeekMeterCannotTell",
   fields: {
     code: { words: ["supply-voltage.week-meter-cannot-tell"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -632,7 +632,7 @@ export const SupplyVoltageLineWithoutCurrentShape: Shape = {
   type: "SupplyVoltageLineWithoutCurrent",
   fields: {
     code: { words: ["supply-voltage.line-without-current"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -714,7 +714,7 @@ export const SupplyVoltageTenPercentShape: Shape = {
   type: "SupplyVoltageTenPercent",
   fields: {
     code: { words: ["supply-voltage.ten-percent"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -723,7 +723,7 @@ export const SupplyVoltageExactMeterShape: Shape = {
   type: "SupplyVoltageExactMeter",
   fields: {
     code: { words: ["supply-voltage.exact-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -732,7 +732,7 @@ export const SupplyVoltageMomentOnlyShape: Shape = {
   type: "SupplyVoltageMomentOnly",
   fields: {
     code: { words: ["supply-voltage.moment-only"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -741,7 +741,7 @@ export const SupplyVoltageNoSagShape: Shape = {
   type: "SupplyVoltageNoSag",
   fields: {
     code: { words: ["supply-voltage.no-sag"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -806,7 +806,7 @@ export const SupplyVoltageCurrentsNotJudgedShape: Shape = {
   type: "SupplyVoltageCurrentsNotJudged",
   fields: {
     code: { words: ["supply-voltage.currents-not-judged"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -941,7 +941,7 @@ export const SupplyVoltageDerateShape: Shape = {
   type: "SupplyVoltageDerate",
   fields: {
     code: { words: ["supply-voltage.derate"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -950,7 +950,7 @@ export const SupplyVoltageUnevenSupplyShape: Shape = {
   type: "SupplyVoltageUnevenSupply",
   fields: {
     code: { words: ["supply-voltage.uneven-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -959,7 +959,7 @@ export const SupplyVoltageLineGroundedShape: Shape = {
   type: "SupplyVoltageLineGrounded",
   fields: {
     code: { words: ["supply-voltage.line-grounded"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -982,7 +982,7 @@ export const SupplyVoltageDoNotEnergizeShape: Shape = {
   type: "SupplyVoltageDoNotEnergize",
   fields: {
     code: { words: ["supply-voltage.do-not-energize"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -991,7 +991,7 @@ export const SupplyVoltageFindMissingLineShape: Shape = {
   type: "SupplyVoltageFindMissingLine",
   fields: {
     code: { words: ["supply-voltage.find-missing-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1000,7 +1000,7 @@ export const SupplyVoltageCheckNeutralShape: Shape = {
   type: "SupplyVoltageCheckNeutral",
   fields: {
     code: { words: ["supply-voltage.check-neutral"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1009,7 +1009,7 @@ export const SupplyVoltageMatchUnitAndSupplyShape: Shape = {
   type: "SupplyVoltageMatchUnitAndSupply",
   fields: {
     code: { words: ["supply-voltage.match-unit-and-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1018,7 +1018,7 @@ export const SupplyVoltageCheckWiringShape: Shape = {
   type: "SupplyVoltageCheckWiring",
   fields: {
     code: { words: ["supply-voltage.check-wiring"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1027,7 +1027,7 @@ export const SupplyVoltageReadAtServiceShape: Shape = {
   type: "SupplyVoltageReadAtService",
   fields: {
     code: { words: ["supply-voltage.read-at-service"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1036,7 +1036,7 @@ export const SupplyVoltageCallUtilityShape: Shape = {
   type: "SupplyVoltageCallUtility",
   fields: {
     code: { words: ["supply-voltage.call-utility"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1045,7 +1045,7 @@ export const SupplyVoltageMarkStartsShape: Shape = {
   type: "SupplyVoltageMarkStarts",
   fields: {
     code: { words: ["supply-voltage.mark-starts"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1068,7 +1068,7 @@ export const SupplyVoltageMeasureFinerShape: Shape = {
   type: "SupplyVoltageMeasureFiner",
   fields: {
     code: { words: ["supply-voltage.measure-finer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1077,7 +1077,7 @@ export const SupplyVoltageMeasureAtFullLoadShape: Shape = {
   type: "SupplyVoltageMeasureAtFullLoad",
   fields: {
     code: { words: ["supply-voltage.measure-at-full-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1086,7 +1086,7 @@ export const SupplyVoltageStateStandardShape: Shape = {
   type: "SupplyVoltageStateStandard",
   fields: {
     code: { words: ["supply-voltage.state-standard"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1109,7 +1109,7 @@ export const SupplyVoltageEvenOutLoadShape: Shape = {
   type: "SupplyVoltageEvenOutLoad",
   fields: {
     code: { words: ["supply-voltage.even-out-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1526,7 +1526,7 @@ export const SupplyVoltageWeekMeterCannotTell2Shape: Shape = {
   type: "SupplyVoltageWeekMeterCannotTell2",
   fields: {
     code: { words: ["supply-voltage.week-meter-cannot-tell"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1601,7 +1601,7 @@ export const SupplyVoltageLineWithoutCurrent2Shape: Shape = {
   type: "SupplyVoltageLineWithoutCurrent2",
   fields: {
     code: { words: ["supply-voltage.line-without-current"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1721,7 +1721,7 @@ export const SupplyVoltageTenPercent2Shape: Shape = {
   type: "SupplyVoltageTenPercent2",
   fields: {
     code: { words: ["supply-voltage.ten-percent"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1736,7 +1736,7 @@ export const SupplyVoltageExactMeter2Shape: Shape = {
   type: "SupplyVoltageExactMeter2",
   fields: {
     code: { words: ["supply-voltage.exact-meter"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1751,7 +1751,7 @@ export const SupplyVoltageMomentOnly2Shape: Shape = {
   type: "SupplyVoltageMomentOnly2",
   fields: {
     code: { words: ["supply-voltage.moment-only"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1766,7 +1766,7 @@ export const SupplyVoltageNoSag2Shape: Shape = {
   type: "SupplyVoltageNoSag2",
   fields: {
     code: { words: ["supply-voltage.no-sag"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1841,7 +1841,7 @@ export const SupplyVoltageCurrentsNotJudged2Shape: Shape = {
   type: "SupplyVoltageCurrentsNotJudged2",
   fields: {
     code: { words: ["supply-voltage.currents-not-judged"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1991,7 +1991,7 @@ export const SupplyVoltageDerate2Shape: Shape = {
   type: "SupplyVoltageDerate2",
   fields: {
     code: { words: ["supply-voltage.derate"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2006,7 +2006,7 @@ export const SupplyVoltageUnevenSupply2Shape: Shape = {
   type: "SupplyVoltageUnevenSupply2",
   fields: {
     code: { words: ["supply-voltage.uneven-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2021,7 +2021,7 @@ export const SupplyVoltageLineGrounded2Shape: Shape = {
   type: "SupplyVoltageLineGrounded2",
   fields: {
     code: { words: ["supply-voltage.line-grounded"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2051,7 +2051,7 @@ export const SupplyVoltageDoNotEnergize2Shape: Shape = {
   type: "SupplyVoltageDoNotEnergize2",
   fields: {
     code: { words: ["supply-voltage.do-not-energize"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2066,7 +2066,7 @@ export const SupplyVoltageFindMissingLine2Shape: Shape = {
   type: "SupplyVoltageFindMissingLine2",
   fields: {
     code: { words: ["supply-voltage.find-missing-line"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2081,7 +2081,7 @@ export const SupplyVoltageCheckNeutral2Shape: Shape = {
   type: "SupplyVoltageCheckNeutral2",
   fields: {
     code: { words: ["supply-voltage.check-neutral"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2096,7 +2096,7 @@ export const SupplyVoltageMatchUnitAndSupply2Shape: Shape = {
   type: "SupplyVoltageMatchUnitAndSupply2",
   fields: {
     code: { words: ["supply-voltage.match-unit-and-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2111,7 +2111,7 @@ export const SupplyVoltageCheckWiring2Shape: Shape = {
   type: "SupplyVoltageCheckWiring2",
   fields: {
     code: { words: ["supply-voltage.check-wiring"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2126,7 +2126,7 @@ export const SupplyVoltageReadAtService2Shape: Shape = {
   type: "SupplyVoltageReadAtService2",
   fields: {
     code: { words: ["supply-voltage.read-at-service"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2141,7 +2141,7 @@ export const SupplyVoltageCallUtility2Shape: Shape = {
   type: "SupplyVoltageCallUtility2",
   fields: {
     code: { words: ["supply-voltage.call-utility"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2156,7 +2156,7 @@ export const SupplyVoltageMarkStarts2Shape: Shape = {
   type: "SupplyVoltageMarkStarts2",
   fields: {
     code: { words: ["supply-voltage.mark-starts"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2186,7 +2186,7 @@ export const SupplyVoltageMeasureFiner2Shape: Shape = {
   type: "SupplyVoltageMeasureFiner2",
   fields: {
     code: { words: ["supply-voltage.measure-finer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2201,7 +2201,7 @@ export const SupplyVoltageMeasureAtFullLoad2Shape: Shape = {
   type: "SupplyVoltageMeasureAtFullLoad2",
   fields: {
     code: { words: ["supply-voltage.measure-at-full-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2216,7 +2216,7 @@ export const SupplyVoltageStateStandard2Shape: Shape = {
   type: "SupplyVoltageStateStandard2",
   fields: {
     code: { words: ["supply-voltage.state-standard"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -2246,7 +2246,7 @@ export const SupplyVoltageEvenOutLoad2Shape: Shape = {
   type: "SupplyVoltageEvenOutLoad2",
   fields: {
     code: { words: ["supply-voltage.even-out-load"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
