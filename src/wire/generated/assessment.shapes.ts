@@ -47,6 +47,13 @@ export const InstrumentOfAbsolutePressureShape: Shape = {
   },
 };
 
+export const VerbatimShape: Shape = {
+  type: "Verbatim",
+  fields: { verbatim: "text" },
+  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
+  about: { verbatim: "The text, printed as it is." },
+};
+
 export const CitationShape: Shape = {
   type: "Citation",
   fields: {
@@ -234,13 +241,6 @@ export const EstimateOfMassFlowShape: Shape = {
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
   },
-};
-
-export const VerbatimShape: Shape = {
-  type: "Verbatim",
-  fields: { verbatim: "text" },
-  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
-  about: { verbatim: "The text, printed as it is." },
 };
 
 export const VacuumDecayAssessmentReasonsItemShape: Shape = {

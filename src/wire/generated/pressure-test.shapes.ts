@@ -8,7 +8,7 @@ import {
   EstimateOfThroughputShape,
 } from "./assessment.shapes.ts";
 import {
-  RefrigerantsCloserThanTheModelValuesShape,
+  RefrigerantsTableNeedsAtmosphereValuesShape,
   SafetyChargeTightSystemShape,
   SafetyCompressorInVacuumShape,
   SafetyDryNitrogenOnlyShape,
@@ -332,7 +332,7 @@ export const PressureTestNoLimitStatedShape: Shape = {
   type: "PressureTestNoLimitStated",
   fields: {
     code: { words: ["pressure-test.no-limit-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -373,7 +373,7 @@ export const PressureTestHoldTimeUnknownShape: Shape = {
   type: "PressureTestHoldTimeUnknown",
   fields: {
     code: { words: ["pressure-test.hold-time-unknown"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -424,7 +424,7 @@ export const PressureTestGaugeWithoutErrorShape: Shape = {
   type: "PressureTestGaugeWithoutError",
   fields: {
     code: { words: ["pressure-test.gauge-without-error"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -433,7 +433,7 @@ export const PressureTestThermometerWithoutErrorShape: Shape = {
   type: "PressureTestThermometerWithoutError",
   fields: {
     code: { words: ["pressure-test.thermometer-without-error"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -575,7 +575,7 @@ export const PressureTestRigidWallsShape: Shape = {
   type: "PressureTestRigidWalls",
   fields: {
     code: { words: ["pressure-test.rigid-walls"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -584,7 +584,7 @@ export const PressureTestVolumeExactShape: Shape = {
   type: "PressureTestVolumeExact",
   fields: {
     code: { words: ["pressure-test.volume-exact"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -607,7 +607,7 @@ export const PressureTestGasSettledShape: Shape = {
   type: "PressureTestGasSettled",
   fields: {
     code: { words: ["pressure-test.gas-settled"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -644,7 +644,7 @@ export const PressureTestWarmFromFillShape: Shape = {
   type: "PressureTestWarmFromFill",
   fields: {
     code: { words: ["pressure-test.warm-from-fill"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -653,7 +653,7 @@ export const PressureTestAllLimitsGivenShape: Shape = {
   type: "PressureTestAllLimitsGiven",
   fields: {
     code: { words: ["pressure-test.all-limits-given"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -690,7 +690,7 @@ export const PressureTestNoMarginShape: Shape = {
   type: "PressureTestNoMargin",
   fields: {
     code: { words: ["pressure-test.no-margin"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -699,7 +699,7 @@ export const PressureTestCylinderCoolsShape: Shape = {
   type: "PressureTestCylinderCools",
   fields: {
     code: { words: ["pressure-test.cylinder-cools"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -708,7 +708,7 @@ export const PressureTestOrderOfMagnitudeShape: Shape = {
   type: "PressureTestOrderOfMagnitude",
   fields: {
     code: { words: ["pressure-test.order-of-magnitude"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -717,7 +717,7 @@ export const PressureTestLiquidLeaksMoreShape: Shape = {
   type: "PressureTestLiquidLeaksMore",
   fields: {
     code: { words: ["pressure-test.liquid-leaks-more"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -796,7 +796,7 @@ export const PressureTestRepairAndRetestShape: Shape = {
   type: "PressureTestRepairAndRetest",
   fields: {
     code: { words: ["pressure-test.repair-and-retest"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -805,7 +805,7 @@ export const PressureTestCloseSupplyShape: Shape = {
   type: "PressureTestCloseSupply",
   fields: {
     code: { words: ["pressure-test.close-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -842,7 +842,7 @@ export const PressureTestStateGaugeShape: Shape = {
   type: "PressureTestStateGauge",
   fields: {
     code: { words: ["pressure-test.state-gauge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -851,7 +851,7 @@ export const PressureTestStateThermometerShape: Shape = {
   type: "PressureTestStateThermometer",
   fields: {
     code: { words: ["pressure-test.state-thermometer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -888,7 +888,7 @@ export const PressureTestOpenToSystemShape: Shape = {
   type: "PressureTestOpenToSystem",
   fields: {
     code: { words: ["pressure-test.open-to-system"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -897,7 +897,7 @@ export const PressureTestLookAtPlotShape: Shape = {
   type: "PressureTestLookAtPlot",
   fields: {
     code: { words: ["pressure-test.look-at-plot"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -906,7 +906,7 @@ export const PressureTestReadAgainShape: Shape = {
   type: "PressureTestReadAgain",
   fields: {
     code: { words: ["pressure-test.read-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -915,7 +915,7 @@ export const PressureTestStateElsewhereShape: Shape = {
   type: "PressureTestStateElsewhere",
   fields: {
     code: { words: ["pressure-test.state-elsewhere"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
   },
 };
@@ -1155,7 +1155,7 @@ export const PressureTestNoLimitStated2Shape: Shape = {
   type: "PressureTestNoLimitStated2",
   fields: {
     code: { words: ["pressure-test.no-limit-stated"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1200,7 +1200,7 @@ export const PressureTestHoldTimeUnknown2Shape: Shape = {
   type: "PressureTestHoldTimeUnknown2",
   fields: {
     code: { words: ["pressure-test.hold-time-unknown"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1260,7 +1260,7 @@ export const PressureTestGaugeWithoutError2Shape: Shape = {
   type: "PressureTestGaugeWithoutError2",
   fields: {
     code: { words: ["pressure-test.gauge-without-error"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1275,7 +1275,7 @@ export const PressureTestThermometerWithoutError2Shape: Shape = {
   type: "PressureTestThermometerWithoutError2",
   fields: {
     code: { words: ["pressure-test.thermometer-without-error"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1425,7 +1425,7 @@ export const PressureTestRigidWalls2Shape: Shape = {
   type: "PressureTestRigidWalls2",
   fields: {
     code: { words: ["pressure-test.rigid-walls"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1440,7 +1440,7 @@ export const PressureTestVolumeExact2Shape: Shape = {
   type: "PressureTestVolumeExact2",
   fields: {
     code: { words: ["pressure-test.volume-exact"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1470,7 +1470,7 @@ export const PressureTestGasSettled2Shape: Shape = {
   type: "PressureTestGasSettled2",
   fields: {
     code: { words: ["pressure-test.gas-settled"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1515,7 +1515,7 @@ export const PressureTestWarmFromFill2Shape: Shape = {
   type: "PressureTestWarmFromFill2",
   fields: {
     code: { words: ["pressure-test.warm-from-fill"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1530,7 +1530,7 @@ export const PressureTestAllLimitsGiven2Shape: Shape = {
   type: "PressureTestAllLimitsGiven2",
   fields: {
     code: { words: ["pressure-test.all-limits-given"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1575,7 +1575,7 @@ export const PressureTestNoMargin2Shape: Shape = {
   type: "PressureTestNoMargin2",
   fields: {
     code: { words: ["pressure-test.no-margin"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1590,7 +1590,7 @@ export const PressureTestCylinderCools2Shape: Shape = {
   type: "PressureTestCylinderCools2",
   fields: {
     code: { words: ["pressure-test.cylinder-cools"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1605,7 +1605,7 @@ export const PressureTestOrderOfMagnitude2Shape: Shape = {
   type: "PressureTestOrderOfMagnitude2",
   fields: {
     code: { words: ["pressure-test.order-of-magnitude"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1620,7 +1620,7 @@ export const PressureTestLiquidLeaksMore2Shape: Shape = {
   type: "PressureTestLiquidLeaksMore2",
   fields: {
     code: { words: ["pressure-test.liquid-leaks-more"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1710,7 +1710,7 @@ export const PressureTestRepairAndRetest2Shape: Shape = {
   type: "PressureTestRepairAndRetest2",
   fields: {
     code: { words: ["pressure-test.repair-and-retest"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1725,7 +1725,7 @@ export const PressureTestCloseSupply2Shape: Shape = {
   type: "PressureTestCloseSupply2",
   fields: {
     code: { words: ["pressure-test.close-supply"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1770,7 +1770,7 @@ export const PressureTestStateGauge2Shape: Shape = {
   type: "PressureTestStateGauge2",
   fields: {
     code: { words: ["pressure-test.state-gauge"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1785,7 +1785,7 @@ export const PressureTestStateThermometer2Shape: Shape = {
   type: "PressureTestStateThermometer2",
   fields: {
     code: { words: ["pressure-test.state-thermometer"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1830,7 +1830,7 @@ export const PressureTestOpenToSystem2Shape: Shape = {
   type: "PressureTestOpenToSystem2",
   fields: {
     code: { words: ["pressure-test.open-to-system"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1845,7 +1845,7 @@ export const PressureTestLookAtPlot2Shape: Shape = {
   type: "PressureTestLookAtPlot2",
   fields: {
     code: { words: ["pressure-test.look-at-plot"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1860,7 +1860,7 @@ export const PressureTestReadAgain2Shape: Shape = {
   type: "PressureTestReadAgain2",
   fields: {
     code: { words: ["pressure-test.read-again"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
@@ -1875,7 +1875,7 @@ export const PressureTestStateElsewhere2Shape: Shape = {
   type: "PressureTestStateElsewhere2",
   fields: {
     code: { words: ["pressure-test.state-elsewhere"] },
-    values: RefrigerantsCloserThanTheModelValuesShape,
+    values: RefrigerantsTableNeedsAtmosphereValuesShape,
     "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
