@@ -6,11 +6,15 @@ import type { TestReading } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { degF } from "../quantity/units/temperature.ts";
 import { bubblePressure, type Refrigerant } from "../refrigerants/index.ts";
 import { atmosphereOf, refrigerantOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 
-/** The first reading below what the refrigerant at rest has at the same temperature. */
+/** Least temperature that a system is designed for: ANSI/ASHRAE 15, 9.2.1, low side; from memory. */
+const warm: Quantity<"temperature"> = /* @__PURE__ */ degF(80);
+
+/** The first reading below what the refrigerant at rest has at the same temperature, or at 80 °F where that is more. */
 export function belowOwnPressure(
   record: InstallationRecord,
   readings: readonly TestReading[],
@@ -21,8 +25,9 @@ export function belowOwnPressure(
   const { min, max } = refrigerant.range;
   for (const [i, pressure] of gauge.entries()) {
     const { temperature: zones, atmosphere } = readings[i] as TestReading;
-    // At rest the coldest part sets the pressure.
-    const [temperature] = [zones].flat().sort((a, b) => a.si - b.si);
+    // At rest the coldest part sets the pressure; a cold day says nothing of a warm one.
+    const [coldest] = [zones].flat().sort((a, b) => a.si - b.si);
+    const temperature = coldest && coldest.si < warm.si ? warm : coldest;
     if (!temperature || temperature.si < min.si || temperature.si > max.si) continue;
     const own = toGauge(
       bubblePressure(refrigerant, temperature),

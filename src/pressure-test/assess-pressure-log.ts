@@ -4,10 +4,10 @@
 import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
-import { Quantity } from "../quantity/quantity.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
-import { limitOf } from "./criterion.ts";
+import { type Limit, limitOf } from "./criterion.ts";
 import { coverage } from "./decide.ts";
 import { expected, statesOf } from "./drop.ts";
 import { shown } from "./figures.ts";
@@ -15,7 +15,7 @@ import { fitLog } from "./fit-log.ts";
 import { judge } from "./judge.ts";
 import { errorSources } from "./log-errors.ts";
 import { pointsOf, sum } from "./log-points.ts";
-import { doubtsOf } from "./plausible.ts";
+import { type Doubt, doubtsOf } from "./plausible.ts";
 import { stillPressure } from "./pressure-still.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
@@ -24,6 +24,7 @@ import {
   barometerDrift,
   gasOf,
   type PressureTestSetup,
+  type Setup,
   type State,
   sameKind,
   setupOf,
@@ -96,42 +97,21 @@ export interface LogAssessment extends PressureTestAssessment {
  *   })),
  *   instruments: {
  *     pressure: { accuracy: psi(2), resolution: psi(0.1) },
- *     temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+ *     temperature: { accuracy: deltaF(1), resolution: deltaF(0.1), followsGasWithin: deltaF(0.7) },
  *   },
  *   criterion: { maximumDrop: psi(5) },
  *   atmosphere: standardAtmosphere,
  * });
  * test.outcome; // => pass
  * test.correctedDrop.value.toString(psi, 1); // => 0.0 psi
- * test.correctedDrop.expandedUncertainty.toString(psi, 1); // => 3.5 psi
+ * test.correctedDrop.expandedUncertainty.toString(psi, 1); // => 2.7 psi
  * ```
  */
 export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const { readings, criterion, confidence } = objectOf("test", test);
   const setup = setupOf(test);
   const { errors, beta, expansion } = setup;
-  if (!Array.isArray(readings)) {
-    const allowed = "a list of readings";
-    throw new InvalidInputError({ argument: "readings", value: describe(readings), allowed });
-  }
-  let isGauge = true;
-  const read = readings
-    .map((reading: LogReading, i) => {
-      const path = `readings[${i}]`;
-      const state = stateOf(path, reading, setup);
-      if (reading.elapsed === undefined) {
-        const allowed = "a duration";
-        throw new InvalidInputError({ argument: `${path}.elapsed`, value: "undefined", allowed });
-      }
-      isGauge = sameKind(`${path}.pressure`, readings[0] as LogReading, reading);
-      return state;
-    })
-    .sort((a, b) => a.elapsed - b.elapsed);
-  if (read.length < 2 || (read.at(-1) as State).elapsed === (read[0] as State).elapsed) {
-    const allowed = "readings at two different times or more";
-    const value = `${readings.length} readings`;
-    throw new InvalidInputError({ argument: "readings", value, allowed });
-  }
+  const { read, isGauge } = statesIn(readings, setup);
   const gas = gasOf(test, setup, read);
   const { states, volumes } = gas;
   const [first, last] = [states[0], states.at(-1)] as [State, State];
@@ -153,14 +133,13 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const { unit } = (readings[0] as LogReading).pressure;
   const limit = limitOf(criterion, seconds, volume, first.pressure - first.atmosphere);
   const misfit = Number(fit.misfit.toPrecision(3));
-  const doubts = doubtsOf(test, errors, {
-    first,
-    highest: states.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
-    seconds,
-  });
-  // A log that one leak and one temperature do not explain proves no tightness: it may have been filled up,
-  // or the gauge may have been shut off.
-  doubts.push(
+  const doubts = [
+    ...doubtsOf(test, errors, {
+      first,
+      highest: states.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
+      seconds,
+    }),
+    // The gauge may have been shut off.
     ...stillPressure(
       readings.map(({ pressure }: LogReading) => pressure.si),
       errors.pressure.step * Math.sqrt(12),
@@ -169,17 +148,8 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
       coverage(confidence).k,
       unit.difference,
     ),
-  );
-  if (misfit > 2) {
-    const reason = say("pressure-test.log-misfit", { misfit });
-    doubts.push({ reason, action: say("pressure-test.look-at-plot") });
-  }
-  const now = fit.start - last.pressure;
-  if (limit && now > limit.drop) {
-    const values = { drop: shown(now, unit.difference), limit: shown(limit.drop, unit.difference) };
-    const reason = say("pressure-test.last-reading-above-limit", values);
-    doubts.push({ reason, action: say("pressure-test.read-again") });
-  }
+    ...courseDoubts(misfit, fit.start - last.pressure, limit, unit.difference),
+  ];
   const verdict = judge({
     drop: fit.drop,
     shares: fit.shares,
@@ -212,4 +182,54 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
       };
     }),
   });
+}
+
+/** The readings in order of time, in SI. */
+function statesIn(
+  readings: readonly LogReading[],
+  setup: Setup,
+): { readonly read: readonly State[]; readonly isGauge: boolean } {
+  if (!Array.isArray(readings)) {
+    const allowed = "a list of readings";
+    throw new InvalidInputError({ argument: "readings", value: describe(readings), allowed });
+  }
+  let isGauge = true;
+  const read = readings
+    .map((reading: LogReading, i) => {
+      const path = `readings[${i}]`;
+      const state = stateOf(path, reading, setup);
+      if (reading.elapsed === undefined) {
+        const allowed = "a duration";
+        throw new InvalidInputError({ argument: `${path}.elapsed`, value: "undefined", allowed });
+      }
+      isGauge = sameKind(`${path}.pressure`, readings[0] as LogReading, reading);
+      return state;
+    })
+    .sort((a, b) => a.elapsed - b.elapsed);
+  if (read.length < 2 || (read.at(-1) as State).elapsed === (read[0] as State).elapsed) {
+    const allowed = "readings at two different times or more";
+    const value = `${readings.length} readings`;
+    throw new InvalidInputError({ argument: "readings", value, allowed });
+  }
+  return { read, isGauge };
+}
+
+/** What one leak does not explain: it may have been filled up, or a joint may have let go at the end. */
+function courseDoubts(
+  misfit: number,
+  now: number,
+  limit: Limit | undefined,
+  unit: Unit<"pressureDifference">,
+): Doubt[] {
+  const doubts: Doubt[] = [];
+  if (misfit > 2) {
+    const reason = say("pressure-test.log-misfit", { misfit });
+    doubts.push({ reason, action: say("pressure-test.look-at-plot") });
+  }
+  if (limit && now > limit.drop) {
+    const values = { drop: shown(now, unit), limit: shown(limit.drop, unit) };
+    const reason = say("pressure-test.last-reading-above-limit", values);
+    doubts.push({ reason, action: say("pressure-test.read-again") });
+  }
+  return doubts;
 }

@@ -86,8 +86,9 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
  *   volume: liter(3),
  *   instruments: {
  *     pressure: { accuracy: psi(2), resolution: psi(0.1) },
- *     temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+ *     temperature: { accuracy: deltaF(1), resolution: deltaF(0.1), followsGasWithin: deltaF(0.7) },
  *   },
+ *   sinceFill: hour(1),
  *   criterion: { maximumDrop: psi(3) },
  *   atmosphere: standardAtmosphere,
  * });

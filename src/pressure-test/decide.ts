@@ -45,13 +45,14 @@ export interface Decision {
 }
 
 /**
- * Passes only what is within the limit, without a proven leak and without a doubt. Fails what is proven: a drop
+ * Passes only what is within the limit even if a rise was an error, without a proven leak and without a doubt. Fails what is proven: a drop
  * above the limit, or a leak where no limit is stated, or a leak beyond chance that may be above the limit.
  */
 export function decide({ drop, u, uLimit, confidence, limit, isDoubted }: Weighed): Decision {
   const { level, k } = coverage(confidence);
   const { outcome: found, conformanceProbability: probability } = conformity({
-    value: pascal(drop),
+    // No leak gives gas back: a rise, however large, does not make up for the uncertainty.
+    value: pascal(Math.max(0, drop)),
     standardUncertainty: pascal(uLimit),
     upperLimit: pascal(limit?.drop ?? 0),
     confidence: level,

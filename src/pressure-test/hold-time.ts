@@ -65,7 +65,7 @@ export interface HoldTime {
  *   },
  *   atmosphere: standardAtmosphere,
  * });
- * hold.recommended.toString(hour, 1); // => 11.9 h
+ * hold.recommended.toString(hour, 1); // => 12.8 h
  * ```
  */
 export function holdTime(plan: HoldPlan): HoldTime {

@@ -8,7 +8,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { pascalAbsolute } from "../quantity/units/pressure.ts";
 import { kelvin } from "../quantity/units/temperature.ts";
-import { type LeakGas, leakGas } from "./leak-gas.ts";
+import { type LeakGas, nitrogen } from "./leak-gas.ts";
 import { gasOf, scaleLeak } from "./scale-leak.ts";
 import type { PressureTestSetup } from "./setup.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
@@ -97,7 +97,7 @@ export function refrigerantEquivalent(leak: {
   siOf("refrigerantPressure", refrigerantPressure, "absolutePressure", { above });
   const scaled = scaleLeak({
     throughput: nitrogenLeak,
-    from: { ...leakGas.nitrogen, pressure: testPressure, outside },
+    from: { ...nitrogen, pressure: testPressure, outside },
     to: { ...refrigerant, pressure: refrigerantPressure, outside },
   });
   const { gramsPerMole } = refrigerant;

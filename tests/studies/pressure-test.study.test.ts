@@ -7,7 +7,7 @@ import { type Score, score, scoreRules } from "../pressure-test/simulators/score
 import { type Care, effects } from "../pressure-test/simulators/simulated.ts";
 import { thermalNetwork } from "../pressure-test/simulators/thermal-network.ts";
 
-const CASES = Number(process.env.CASES ?? 500);
+const CASES = Number(process.env.CASES ?? 300);
 const sets = [
   { make: "thermal network", simulate: thermalNetwork, seed: 1 },
   { make: "thermal network", simulate: thermalNetwork, seed: 2711 },
