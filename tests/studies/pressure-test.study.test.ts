@@ -1,6 +1,6 @@
 // Simulated pressure tests of two makes, careful and hurried, judged by two readings and by their log, beside common
 // rules on the same readings. The defaults of gas-errors.ts were set with the first 600 cases of both seed-1 sets in
-// view; the fresh seeds were drawn afterwards. CASES=1000 for a larger run. Prints the tables of the guide.
+// view; the fresh seeds were drawn afterwards. CASES=500 gives the tables of the guide, CASES=1000 for a larger run.
 import { describe, expect, it } from "vitest";
 import { closedForms } from "../pressure-test/simulators/closed-forms.ts";
 import { type Score, score, scoreRules } from "../pressure-test/simulators/score.ts";
