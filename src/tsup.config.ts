@@ -11,7 +11,11 @@ const foldersIn = (folder: string) =>
     .filter((one) => one.isDirectory())
     .map(({ name }) => name);
 const modules = foldersIn(".").flatMap((name) =>
-  name === "language" ? foldersIn(name).map((language) => `${name}/${language}`) : [name],
+  name === "language"
+    ? foldersIn(name).map((language) => `${name}/${language}`)
+    : name === "wire"
+      ? [name, "wire/zod"]
+      : [name],
 );
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],
@@ -21,7 +25,8 @@ const entry = Object.fromEntries([
 /** Where an import from one source file to another leads in the build; nothing when it is bundled in. */
 function builtPath(importer: string, target: string): string | undefined {
   const [from = "", to = ""] = [relative(src, importer), relative(src, target)];
-  const moduleOf = (file: string) => file.split(sep)[0] ?? "";
+  const moduleOf = (file: string) =>
+    file.startsWith(join("wire", "zod")) ? "wire/zod" : (file.split(sep)[0] ?? "");
   const isCore = (file: string) => ["quantity", "assessment", "core.ts"].includes(moduleOf(file));
   const isFace = (file: string) => file.split(sep).length <= 2 && file.endsWith("index.ts");
   if (isCore(to)) return isFace(to) ? to : isCore(from) && !isFace(from) ? undefined : "core.ts";
@@ -77,7 +82,9 @@ const config: Options = {
           if (kind === "entry-point") return undefined;
           const built = builtPath(importer, join(dirname(importer), path));
           if (!built) return undefined;
-          const up = "../".repeat(relative(src, importer).split(sep).length > 1 ? 1 : 0) || "./";
+          const file = relative(src, importer).split(sep).join("/");
+          const home = modules.findLast((name) => file.startsWith(`${name}/`)) ?? "";
+          const up = "../".repeat(home ? home.split("/").length : 0) || "./";
           return { path: `${up}${built.replace(/\.ts$/, ending)}`, external: true };
         });
       },
