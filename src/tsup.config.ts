@@ -83,7 +83,8 @@ const config: Options = {
           const built = builtPath(importer, join(dirname(importer), path));
           if (!built) return undefined;
           const file = relative(src, importer).split(sep).join("/");
-          const home = modules.findLast((name) => file.startsWith(`${name}/`)) ?? "";
+          const homes = modules.filter((name) => file.startsWith(`${name}/`));
+          const home = homes.at(-1) ?? "";
           const up = "../".repeat(home ? home.split("/").length : 0) || "./";
           return { path: `${up}${built.replace(/\.ts$/, ending)}`, external: true };
         });

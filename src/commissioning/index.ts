@@ -20,6 +20,7 @@ export type {
   ListShape,
   NamedShape,
   Shape,
+  StatementsShape,
   UnitShape,
   WordsShape,
 } from "../shapes/index.ts";

@@ -3,8 +3,8 @@
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, statement } from "../assessment/assessment.ts";
 import { isQuantity } from "../quantity/json.ts";
-import type { IsoTime } from "../shapes/index.ts";
-import { type Dated, surelyBefore } from "../shapes/index.ts";
+
+import { type Dated, type IsoTime, momentOf, surelyBefore } from "../shapes/index.ts";
 import { hasWords } from "./has-words.ts";
 import type { InstallationRecord } from "./record.ts";
 
@@ -52,13 +52,45 @@ function datesOf(record: InstallationRecord): readonly Dated[] {
 function signed(record: InstallationRecord): Caution[] {
   const signatures = (record.signatures ?? []).filter(({ name }) => hasWords(name));
   if (signatures.length === 0) return [statement("not-signed", "Nobody has signed this record.")];
-  const dates = datesOf(record);
+  const laterThan = datedAfter(datesOf(record));
   return signatures.flatMap(({ name, at }) => {
-    const later = dates.flatMap(([path, date]) => (date && surelyBefore(at, date) ? [path] : []));
-    const values = { name, at, paths: [...new Set(later)].join(", ") };
-    const text = "{name} signed at {at}, before these were done or changed: {paths}.";
-    return later.length ? [statement("signed-before-change", text, values)] : [];
+    const { paths, more } = laterThan(at);
+    if (paths.length === 0) return [];
+    const text = `{name} signed at {at}, before these were done or changed: {paths}${more > 0 ? " and {more} others" : ""}.`;
+    const values = { name, at, paths: paths.join(", "), more };
+    return [statement("signed-before-change", text, values)];
   });
+}
+
+/** What was done surely after a moment: ten of the paths, the last first, and how many more. Sorted once, as signatures and dates may both be many. */
+function datedAfter(
+  dates: readonly Dated[],
+): (at: IsoTime) => { readonly paths: readonly string[]; readonly more: number } {
+  const moments = dates.flatMap(([path, at]) => (at ? [{ path, at, ...momentOf(path, at) }] : []));
+  const latest = [true, false].map((zoned) =>
+    moments.filter((one) => one.zoned === zoned).sort((a, b) => b.from - a.from),
+  );
+  return (at) => {
+    const later = latest.map((all) => ({
+      all,
+      count: countWhere(all, (one) => surelyBefore(at, one.at)),
+    }));
+    const shown = later.flatMap(({ all, count }) => all.slice(0, Math.min(count, 10)));
+    const paths = [...new Set(shown.map(({ path }) => path))].slice(0, 10);
+    const count = later.reduce((sum, one) => sum + one.count, 0);
+    return { paths, more: shown.length < count ? count - paths.length : 0 };
+  };
+}
+
+/** How many items from the start are so, of a list in which no others are. */
+function countWhere<T>(all: readonly T[], isSo: (one: T) => boolean): number {
+  let [low, high] = [0, all.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (isSo(all[middle] as T)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** What has another value than was recorded first. */

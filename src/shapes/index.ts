@@ -9,19 +9,22 @@ export { isRecord } from "./is-record.ts";
 export { type Dated, type IsoTime, momentOf, surelyBefore } from "./iso-time.ts";
 export { checkOf } from "./live.ts";
 export { pathText, shown } from "./path-text.ts";
-export type {
-  AtShape,
-  CasesShape,
-  EachShape,
-  EitherShape,
-  Fields,
-  FieldsShape,
-  ItemsShape,
-  ListShape,
-  NamedShape,
-  Shape,
-  UnitShape,
-  WordsShape,
+export { reading } from "./read-json.ts";
+export {
+  type AtShape,
+  type CasesShape,
+  casesOf,
+  type EachShape,
+  type EitherShape,
+  type Fields,
+  type FieldsShape,
+  type ItemsShape,
+  type ListShape,
+  type NamedShape,
+  type Shape,
+  type StatementsShape,
+  type UnitShape,
+  type WordsShape,
 } from "./shape.ts";
 export { segmentsOf, shapeAt } from "./shape-at.ts";
 export { type Leaves, oneOfWords, type Visit, visitOf } from "./visit.ts";

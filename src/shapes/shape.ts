@@ -25,6 +25,7 @@ export type Shape =
   | EachShape
   | EitherShape
   | CasesShape
+  | StatementsShape
   | UnitShape
   | NamedShape
   | AtShape;
@@ -87,6 +88,27 @@ export interface CasesShape {
   /** The form for each word that may stand in it. */
   readonly cases: Fields;
 }
+
+/** What a verdict may say: each code with the values that stand in its sentence. Source: none; the library's own type. */
+export interface StatementsShape {
+  /** Name of the type. */
+  readonly type?: string;
+  /** The form of the values of each code. */
+  readonly statements: Fields;
+  /** Fields that each has besides `code` and `values`. */
+  readonly with?: Fields;
+}
+
+/** The statements as objects that their codes tell apart. */
+export const casesOf = ({ statements, with: more }: StatementsShape): CasesShape => ({
+  by: "code",
+  cases: Object.fromEntries(
+    Object.entries(statements).map(([code, values]) => [
+      code,
+      { fields: { code: { words: [code] }, values, ...more } },
+    ]),
+  ),
+});
 
 /** A unit, which goes by its symbol. Source: none; the library's own type. */
 export interface UnitShape {

@@ -1,11 +1,17 @@
 // How does one walk through a value of a shape read, check or write it? The shape made into visits.
 // What a quantity, a unit or a named object is differs between JSON and live values: the leaves say that.
-// Does not cover which leaves there are: live.ts, and read-json.ts and write-json.ts of wire.
+// Does not cover which leaves there are: live.ts, read-json.ts, and write-json.ts of wire.
 import type { Kind } from "../quantity/kinds.ts";
 import { alternatives } from "./alternatives.ts";
 import { isRecord } from "./is-record.ts";
 import { momentOf } from "./iso-time.ts";
-import type { CasesShape, FieldsShape, NamedShape, Shape } from "./shape.ts";
+import {
+  type CasesShape,
+  casesOf,
+  type FieldsShape,
+  type NamedShape,
+  type Shape,
+} from "./shape.ts";
 import { shapeAt } from "./shape-at.ts";
 import { counts, isOver, refuse, tried, type Walk } from "./walk.ts";
 
@@ -271,6 +277,7 @@ export function visitOf(shape: Shape, leaves: Leaves, root: Shape = shape): Visi
   if ("fields" in shape) return fields(shape, leaves, root);
   if ("each" in shape) return each(inner(shape.each), leaves);
   if ("cases" in shape) return cases(shape, leaves, root);
+  if ("statements" in shape) return cases(casesOf(shape), leaves, root);
   if ("unit" in shape) return leaves.unit(shape.unit);
   if ("named" in shape) return leaves.named(shape.named);
   if ("at" in shape) return at(leaves, root);

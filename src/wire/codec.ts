@@ -12,6 +12,7 @@ import {
   errorOf,
   type Finding,
   pathText,
+  reading,
   type Shape,
   shown,
   startWalk,
@@ -22,7 +23,6 @@ import { type Format, inPresentVersion } from "./format.ts";
 import { jsonSchemaOf, type SchemaWords } from "./json-schema-of.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
-import { reading } from "./read-json.ts";
 import { namesIn, refuseTwice } from "./scan-text.ts";
 import type { StandardProps } from "./standard-schema.ts";
 import { writing } from "./write-json.ts";

@@ -3,7 +3,7 @@
 // Does not cover limits, nor values that no quantity can have (−400 °C).
 import { everyKind, unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import type { FieldsShape, Shape } from "../shapes/index.ts";
+import { casesOf, type FieldsShape, type Shape } from "../shapes/index.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 
 /** What types and their fields are, by type and field; the type itself has no field's name. */
@@ -91,6 +91,7 @@ export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaPart
     if ("either" in own) return { anyOf: own.either.map((one) => made(one)) };
     if ("cases" in own)
       return { anyOf: [...new Set(Object.values(own.cases))].map((one) => made(one)) };
+    if ("statements" in own) return made(casesOf(own));
     if ("named" in own) return { enum: Object.keys(own.named()) };
     if ("unit" in own) return { enum: [...unitsBySymbol("kind", own.unit).keys()] };
     if ("each" in own) return { type: "object", additionalProperties: made(own.each) };

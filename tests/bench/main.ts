@@ -11,6 +11,7 @@ import { phaseEquilibrium } from "./phase-equilibrium.ts";
 import { quantities } from "./quantities.ts";
 import { saturation } from "./saturation.ts";
 import { markdown } from "./section.ts";
+import { wire } from "./wire.ts";
 
 const parts = {
   quantities,
@@ -21,6 +22,7 @@ const parts = {
   pressureLogs,
   voltageLogs,
   installation,
+  wire,
   loading,
 };
 

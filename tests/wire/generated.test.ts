@@ -40,7 +40,7 @@ function derived(name: string): string {
   const module = checker.getSymbolAtLocation(program.getSourceFile(path) as ts.SourceFile);
   const symbol = checker.getExportsOfModule(module as ts.Symbol).find((one) => one.name === name);
   const type = checker.getDeclaredTypeOfSymbol(symbol as ts.Symbol);
-  const deriver = new Deriver(checker, checker.getNeverType(), false);
+  const deriver = new Deriver(checker, checker.getStringType(), false);
   const { text: whole } = deriver.derive(type, name, "quantity");
   return [...deriver.constants.map((one) => one.text), whole].join("\n");
 }

@@ -185,12 +185,40 @@ export class Deriver {
     const tag = this.#tagOf(parts);
     if (tag === undefined)
       return parts.map((one, i) => this.#object(one, `${context}${i + 1}`, uses));
+    if (tag === "code" && parts.every((one) => one.getProperty("values"))) {
+      return [this.#statements(parts, uses)];
+    }
     const cases = parts.flatMap((one) => {
       const all = wordsIn(this.#fieldType(one, tag));
       const form = this.#object(one, pascal(String(all[0])), uses);
       return all.map((word) => `${JSON.stringify(String(word))}: ${form}`);
     });
     return [`{ by: ${JSON.stringify(tag)}, cases: { ${cases.join(", ")} } }`];
+  }
+
+  /** What a verdict may say: each code with its values, and the fields that all of them have besides. */
+  #statements(parts: readonly ts.Type[], uses: Set<Constant>): string {
+    const values = parts.flatMap((one) => {
+      const all = wordsIn(this.#fieldType(one, "code")).map(String);
+      const own = this.#fieldType(one, "values");
+      const isEmpty = this.#checker.getPropertiesOfType(own).length === 0;
+      const form = isEmpty
+        ? "{ fields: {} }"
+        : this.#text(own, `${pascal(all[0] as string)}Values`, uses);
+      return all.map((code) => `${JSON.stringify(code)}: ${form}`);
+    });
+    const more = new Map<string, string>();
+    for (const one of parts) {
+      for (const field of this.#checker.getPropertiesOfType(one)) {
+        if (field.name === "code" || field.name === "values") continue;
+        const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
+        const text = this.#text(this.#checker.getTypeOfSymbol(field), pascal(field.name), uses);
+        more.set(JSON.stringify(field.name + optional), text);
+      }
+    }
+    const besides = [...more].map((entry) => entry.join(": ")).join(", ");
+    const given = `statements: { ${values.join(", ")} }`;
+    return `{ ${given}${besides ? `, with: { ${besides} }` : ""} }`;
   }
 
   /** The field that has other words in each of the objects. */

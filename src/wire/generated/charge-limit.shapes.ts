@@ -11,25 +11,6 @@ import {
 import {
   CarbonDioxideEquivalentInputRefrigerantShape,
   RefrigerantComponentShape,
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
 } from "./refrigerants.shapes.ts";
 
 export const ChargeThresholdsShape: Shape = {
@@ -124,45 +105,9 @@ export const ConcentrationInputShape: Shape = {
   },
 };
 
-export const ChargeLimitSharesMake100Shape: Shape = {
-  type: "ChargeLimitSharesMake100",
-  fields: {
-    code: { words: ["charge-limit.shares-make-100"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitOtherClausesShape: Shape = {
-  type: "ChargeLimitOtherClauses",
-  fields: {
-    code: { words: ["charge-limit.other-clauses"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const ChargeLimitWithinLimitValuesShape: Shape = {
   type: "ChargeLimitWithinLimitValues",
   fields: { charge: "mass", limit: "mass" },
-};
-
-export const ChargeLimitWithinLimitShape: Shape = {
-  type: "ChargeLimitWithinLimit",
-  fields: {
-    code: { words: ["charge-limit.within-limit"] },
-    values: ChargeLimitWithinLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitAboveLimitShape: Shape = {
-  type: "ChargeLimitAboveLimit",
-  fields: {
-    code: { words: ["charge-limit.above-limit"] },
-    values: ChargeLimitWithinLimitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const ChargeLimitTooCloseToCallValuesShape: Shape = {
@@ -170,36 +115,9 @@ export const ChargeLimitTooCloseToCallValuesShape: Shape = {
   fields: { charge: "mass", limit: "mass", uncertainty: "mass" },
 };
 
-export const ChargeLimitTooCloseToCallShape: Shape = {
-  type: "ChargeLimitTooCloseToCall",
-  fields: {
-    code: { words: ["charge-limit.too-close-to-call"] },
-    values: ChargeLimitTooCloseToCallValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitUnventilatedShape: Shape = {
-  type: "ChargeLimitUnventilated",
-  fields: {
-    code: { words: ["charge-limit.unventilated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const ChargeLimitAboveReferenceHeightValuesShape: Shape = {
   type: "ChargeLimitAboveReferenceHeightValues",
   fields: { height: "length" },
-};
-
-export const ChargeLimitAboveReferenceHeightShape: Shape = {
-  type: "ChargeLimitAboveReferenceHeight",
-  fields: {
-    code: { words: ["charge-limit.above-reference-height"] },
-    values: ChargeLimitAboveReferenceHeightValuesShape,
-    "text?": "text",
-  },
 };
 
 export const ChargeLimitFlammabilityLimitUsedValuesShape: Shape = {
@@ -216,435 +134,114 @@ export const ChargeLimitFlammabilityLimitUsedValuesShape: Shape = {
   },
 };
 
-export const ChargeLimitFlammabilityLimitUsedShape: Shape = {
-  type: "ChargeLimitFlammabilityLimitUsed",
-  fields: {
-    code: { words: ["charge-limit.flammability-limit-used"] },
-    values: ChargeLimitFlammabilityLimitUsedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitConcentrationLimitUsedShape: Shape = {
-  type: "ChargeLimitConcentrationLimitUsed",
-  fields: {
-    code: { words: ["charge-limit.concentration-limit-used"] },
-    values: ChargeLimitFlammabilityLimitUsedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitExactChargeShape: Shape = {
-  type: "ChargeLimitExactCharge",
-  fields: {
-    code: { words: ["charge-limit.exact-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitExactSizeShape: Shape = {
-  type: "ChargeLimitExactSize",
-  fields: {
-    code: { words: ["charge-limit.exact-size"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitFlammabilityTooShape: Shape = {
-  type: "ChargeLimitFlammabilityToo",
-  fields: {
-    code: { words: ["charge-limit.flammability-too"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitAddNoRefrigerantShape: Shape = {
-  type: "ChargeLimitAddNoRefrigerant",
-  fields: {
-    code: { words: ["charge-limit.add-no-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitFindLargerRoomShape: Shape = {
-  type: "ChargeLimitFindLargerRoom",
-  fields: {
-    code: { words: ["charge-limit.find-larger-room"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const ChargeLimitUseOtherClausesValuesShape: Shape = {
   type: "ChargeLimitUseOtherClausesValues",
   fields: { maximum: "mass" },
 };
 
-export const ChargeLimitUseOtherClausesShape: Shape = {
-  type: "ChargeLimitUseOtherClauses",
-  fields: {
-    code: { words: ["charge-limit.use-other-clauses"] },
-    values: ChargeLimitUseOtherClausesValuesShape,
-    "text?": "text",
-  },
-};
-
-export const ChargeLimitWeighOrMeasureBetterShape: Shape = {
-  type: "ChargeLimitWeighOrMeasureBetter",
-  fields: {
-    code: { words: ["charge-limit.weigh-or-measure-better"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const ChargeLimitStatementShape: Shape = {
   type: "ChargeLimitStatement",
-  by: "code",
-  cases: {
-    "charge-limit.shares-make-100": ChargeLimitSharesMake100Shape,
-    "charge-limit.other-clauses": ChargeLimitOtherClausesShape,
-    "charge-limit.within-limit": ChargeLimitWithinLimitShape,
-    "charge-limit.above-limit": ChargeLimitAboveLimitShape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallShape,
-    "charge-limit.unventilated": ChargeLimitUnventilatedShape,
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightShape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedShape,
-    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsedShape,
-    "charge-limit.exact-charge": ChargeLimitExactChargeShape,
-    "charge-limit.exact-size": ChargeLimitExactSizeShape,
-    "charge-limit.flammability-too": ChargeLimitFlammabilityTooShape,
-    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerantShape,
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoomShape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesShape,
-    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetterShape,
+  statements: {
+    "charge-limit.shares-make-100": { fields: {} },
+    "charge-limit.other-clauses": { fields: {} },
+    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
+    "charge-limit.unventilated": { fields: {} },
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.exact-charge": { fields: {} },
+    "charge-limit.exact-size": { fields: {} },
+    "charge-limit.flammability-too": { fields: {} },
+    "charge-limit.add-no-refrigerant": { fields: {} },
+    "charge-limit.find-larger-room": { fields: {} },
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
+    "charge-limit.weigh-or-measure-better": { fields: {} },
   },
-};
-
-export const ChargeLimitSharesMake1002Shape: Shape = {
-  type: "ChargeLimitSharesMake1002",
-  fields: {
-    code: { words: ["charge-limit.shares-make-100"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitOtherClauses2Shape: Shape = {
-  type: "ChargeLimitOtherClauses2",
-  fields: {
-    code: { words: ["charge-limit.other-clauses"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitWithinLimit2Shape: Shape = {
-  type: "ChargeLimitWithinLimit2",
-  fields: {
-    code: { words: ["charge-limit.within-limit"] },
-    values: ChargeLimitWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitAboveLimit2Shape: Shape = {
-  type: "ChargeLimitAboveLimit2",
-  fields: {
-    code: { words: ["charge-limit.above-limit"] },
-    values: ChargeLimitWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitTooCloseToCall2Shape: Shape = {
-  type: "ChargeLimitTooCloseToCall2",
-  fields: {
-    code: { words: ["charge-limit.too-close-to-call"] },
-    values: ChargeLimitTooCloseToCallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitUnventilated2Shape: Shape = {
-  type: "ChargeLimitUnventilated2",
-  fields: {
-    code: { words: ["charge-limit.unventilated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitAboveReferenceHeight2Shape: Shape = {
-  type: "ChargeLimitAboveReferenceHeight2",
-  fields: {
-    code: { words: ["charge-limit.above-reference-height"] },
-    values: ChargeLimitAboveReferenceHeightValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitFlammabilityLimitUsed2Shape: Shape = {
-  type: "ChargeLimitFlammabilityLimitUsed2",
-  fields: {
-    code: { words: ["charge-limit.flammability-limit-used"] },
-    values: ChargeLimitFlammabilityLimitUsedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitConcentrationLimitUsed2Shape: Shape = {
-  type: "ChargeLimitConcentrationLimitUsed2",
-  fields: {
-    code: { words: ["charge-limit.concentration-limit-used"] },
-    values: ChargeLimitFlammabilityLimitUsedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitExactCharge2Shape: Shape = {
-  type: "ChargeLimitExactCharge2",
-  fields: {
-    code: { words: ["charge-limit.exact-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitExactSize2Shape: Shape = {
-  type: "ChargeLimitExactSize2",
-  fields: {
-    code: { words: ["charge-limit.exact-size"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitFlammabilityToo2Shape: Shape = {
-  type: "ChargeLimitFlammabilityToo2",
-  fields: {
-    code: { words: ["charge-limit.flammability-too"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitAddNoRefrigerant2Shape: Shape = {
-  type: "ChargeLimitAddNoRefrigerant2",
-  fields: {
-    code: { words: ["charge-limit.add-no-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitFindLargerRoom2Shape: Shape = {
-  type: "ChargeLimitFindLargerRoom2",
-  fields: {
-    code: { words: ["charge-limit.find-larger-room"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitUseOtherClauses2Shape: Shape = {
-  type: "ChargeLimitUseOtherClauses2",
-  fields: {
-    code: { words: ["charge-limit.use-other-clauses"] },
-    values: ChargeLimitUseOtherClausesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const ChargeLimitWeighOrMeasureBetter2Shape: Shape = {
-  type: "ChargeLimitWeighOrMeasureBetter2",
-  fields: {
-    code: { words: ["charge-limit.weigh-or-measure-better"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  with: { "text?": "text" },
 };
 
 export const ConcentrationAssessmentCautionsItemShape: Shape = {
   type: "ConcentrationAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "charge-limit.shares-make-100": ChargeLimitSharesMake1002Shape,
-    "charge-limit.other-clauses": ChargeLimitOtherClauses2Shape,
-    "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
-    "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,
-    "charge-limit.unventilated": ChargeLimitUnventilated2Shape,
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeight2Shape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsed2Shape,
-    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsed2Shape,
-    "charge-limit.exact-charge": ChargeLimitExactCharge2Shape,
-    "charge-limit.exact-size": ChargeLimitExactSize2Shape,
-    "charge-limit.flammability-too": ChargeLimitFlammabilityToo2Shape,
-    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerant2Shape,
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoom2Shape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClauses2Shape,
-    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetter2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "charge-limit.shares-make-100": { fields: {} },
+    "charge-limit.other-clauses": { fields: {} },
+    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
+    "charge-limit.unventilated": { fields: {} },
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.exact-charge": { fields: {} },
+    "charge-limit.exact-size": { fields: {} },
+    "charge-limit.flammability-too": { fields: {} },
+    "charge-limit.add-no-refrigerant": { fields: {} },
+    "charge-limit.find-larger-room": { fields: {} },
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
+    "charge-limit.weigh-or-measure-better": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const RoomCautionShape: Shape = {
   type: "RoomCaution",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "charge-limit.shares-make-100": ChargeLimitSharesMake1002Shape,
-    "charge-limit.other-clauses": ChargeLimitOtherClauses2Shape,
-    "charge-limit.within-limit": ChargeLimitWithinLimit2Shape,
-    "charge-limit.above-limit": ChargeLimitAboveLimit2Shape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCall2Shape,
-    "charge-limit.unventilated": ChargeLimitUnventilated2Shape,
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeight2Shape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsed2Shape,
-    "charge-limit.concentration-limit-used": ChargeLimitConcentrationLimitUsed2Shape,
-    "charge-limit.exact-charge": ChargeLimitExactCharge2Shape,
-    "charge-limit.exact-size": ChargeLimitExactSize2Shape,
-    "charge-limit.flammability-too": ChargeLimitFlammabilityToo2Shape,
-    "charge-limit.add-no-refrigerant": ChargeLimitAddNoRefrigerant2Shape,
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoom2Shape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClauses2Shape,
-    "charge-limit.weigh-or-measure-better": ChargeLimitWeighOrMeasureBetter2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "charge-limit.shares-make-100": { fields: {} },
+    "charge-limit.other-clauses": { fields: {} },
+    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
+    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
+    "charge-limit.unventilated": { fields: {} },
+    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
+    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
+    "charge-limit.exact-charge": { fields: {} },
+    "charge-limit.exact-size": { fields: {} },
+    "charge-limit.flammability-too": { fields: {} },
+    "charge-limit.add-no-refrigerant": { fields: {} },
+    "charge-limit.find-larger-room": { fields: {} },
+    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
+    "charge-limit.weigh-or-measure-better": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ConcentrationAnswerOfMassShape: Shape = {

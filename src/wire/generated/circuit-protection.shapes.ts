@@ -3,27 +3,6 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
 import { CitationShape, VerbatimShape } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const ProtectiveConductorAreaInputFault1Shape: Shape = {
   type: "ProtectiveConductorAreaInputFault1",
@@ -868,30 +847,12 @@ export const CircuitProtectionDeviceRatingMetValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionDeviceRatingMetShape: Shape = {
-  type: "CircuitProtectionDeviceRatingMet",
-  fields: {
-    code: { words: ["circuit-protection.device-rating-met"] },
-    values: CircuitProtectionDeviceRatingMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionDeviceTooLargeValuesShape: Shape = {
   type: "CircuitProtectionDeviceTooLargeValues",
   fields: {
     device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
     rating: "current",
     limit: "current",
-  },
-};
-
-export const CircuitProtectionDeviceTooLargeShape: Shape = {
-  type: "CircuitProtectionDeviceTooLarge",
-  fields: {
-    code: { words: ["circuit-protection.device-too-large"] },
-    values: CircuitProtectionDeviceTooLargeValuesShape,
-    "text?": "text",
   },
 };
 
@@ -904,30 +865,12 @@ export const CircuitProtectionDeviceBelowLoadValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionDeviceBelowLoadShape: Shape = {
-  type: "CircuitProtectionDeviceBelowLoad",
-  fields: {
-    code: { words: ["circuit-protection.device-below-load"] },
-    values: CircuitProtectionDeviceBelowLoadValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionDeviceBelowAmpacityValuesShape: Shape = {
   type: "CircuitProtectionDeviceBelowAmpacityValues",
   fields: {
     device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
     rating: "current",
     ampacity: "current",
-  },
-};
-
-export const CircuitProtectionDeviceBelowAmpacityShape: Shape = {
-  type: "CircuitProtectionDeviceBelowAmpacity",
-  fields: {
-    code: { words: ["circuit-protection.device-below-ampacity"] },
-    values: CircuitProtectionDeviceBelowAmpacityValuesShape,
-    "text?": "text",
   },
 };
 
@@ -938,36 +881,9 @@ export const CircuitProtectionDeviceKindMetValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionDeviceKindMetShape: Shape = {
-  type: "CircuitProtectionDeviceKindMet",
-  fields: {
-    code: { words: ["circuit-protection.device-kind-met"] },
-    values: CircuitProtectionDeviceKindMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFuseRequiredShape: Shape = {
-  type: "CircuitProtectionFuseRequired",
-  fields: {
-    code: { words: ["circuit-protection.fuse-required"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionPolesMetValuesShape: Shape = {
   type: "CircuitProtectionPolesMetValues",
   fields: { poles: "number", needed: "number" },
-};
-
-export const CircuitProtectionPolesMetShape: Shape = {
-  type: "CircuitProtectionPolesMet",
-  fields: {
-    code: { words: ["circuit-protection.poles-met"] },
-    values: CircuitProtectionPolesMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionPolesTooFewValuesShape: Shape = {
@@ -975,27 +891,9 @@ export const CircuitProtectionPolesTooFewValuesShape: Shape = {
   fields: { poles: "number", needed: "number" },
 };
 
-export const CircuitProtectionPolesTooFewShape: Shape = {
-  type: "CircuitProtectionPolesTooFew",
-  fields: {
-    code: { words: ["circuit-protection.poles-too-few"] },
-    values: CircuitProtectionPolesTooFewValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionPolesNotStatedValuesShape: Shape = {
   type: "CircuitProtectionPolesNotStatedValues",
   fields: { needed: "number" },
-};
-
-export const CircuitProtectionPolesNotStatedShape: Shape = {
-  type: "CircuitProtectionPolesNotStated",
-  fields: {
-    code: { words: ["circuit-protection.poles-not-stated"] },
-    values: CircuitProtectionPolesNotStatedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionVoltageMarkingMetValuesShape: Shape = {
@@ -1003,27 +901,9 @@ export const CircuitProtectionVoltageMarkingMetValuesShape: Shape = {
   fields: { marking: VerbatimShape },
 };
 
-export const CircuitProtectionVoltageMarkingMetShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingMet",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-met"] },
-    values: CircuitProtectionVoltageMarkingMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionVoltageMarkingTooLowValuesShape: Shape = {
   type: "CircuitProtectionVoltageMarkingTooLowValues",
   fields: { marking: VerbatimShape, needed: VerbatimShape, system: VerbatimShape },
-};
-
-export const CircuitProtectionVoltageMarkingTooLowShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingTooLow",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-too-low"] },
-    values: CircuitProtectionVoltageMarkingTooLowValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionVoltageMarkingNotStatedValuesShape: Shape = {
@@ -1031,54 +911,9 @@ export const CircuitProtectionVoltageMarkingNotStatedValuesShape: Shape = {
   fields: { system: VerbatimShape },
 };
 
-export const CircuitProtectionVoltageMarkingNotStatedShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingNotStated",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-not-stated"] },
-    values: CircuitProtectionVoltageMarkingNotStatedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDeviceNotStatedShape: Shape = {
-  type: "CircuitProtectionDeviceNotStated",
-  fields: {
-    code: { words: ["circuit-protection.device-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionNoStandardDeviceValuesShape: Shape = {
   type: "CircuitProtectionNoStandardDeviceValues",
   fields: { maximum: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionNoStandardDeviceShape: Shape = {
-  type: "CircuitProtectionNoStandardDevice",
-  fields: {
-    code: { words: ["circuit-protection.no-standard-device"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionMaximumTooHighShape: Shape = {
-  type: "CircuitProtectionMaximumTooHigh",
-  fields: {
-    code: { words: ["circuit-protection.maximum-too-high"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionMaximumNotStatedShape: Shape = {
-  type: "CircuitProtectionMaximumNotStated",
-  fields: {
-    code: { words: ["circuit-protection.maximum-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionConductorMetValuesShape: Shape = {
@@ -1092,54 +927,9 @@ export const CircuitProtectionConductorMetValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionConductorMetShape: Shape = {
-  type: "CircuitProtectionConductorMet",
-  fields: {
-    code: { words: ["circuit-protection.conductor-met"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionConductorTooSmallShape: Shape = {
-  type: "CircuitProtectionConductorTooSmall",
-  fields: {
-    code: { words: ["circuit-protection.conductor-too-small"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionConductorUnprotectedShape: Shape = {
-  type: "CircuitProtectionConductorUnprotected",
-  fields: {
-    code: { words: ["circuit-protection.conductor-unprotected"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionConductorNotStatedShape: Shape = {
-  type: "CircuitProtectionConductorNotStated",
-  fields: {
-    code: { words: ["circuit-protection.conductor-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionConductorNotJudgedValuesShape: Shape = {
   type: "CircuitProtectionConductorNotJudgedValues",
   fields: { size: VerbatimShape, clause: VerbatimShape },
-};
-
-export const CircuitProtectionConductorNotJudgedShape: Shape = {
-  type: "CircuitProtectionConductorNotJudged",
-  fields: {
-    code: { words: ["circuit-protection.conductor-not-judged"] },
-    values: CircuitProtectionConductorNotJudgedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionEquipmentNotStatedValuesShape: Shape = {
@@ -1147,54 +937,9 @@ export const CircuitProtectionEquipmentNotStatedValuesShape: Shape = {
   fields: { size: VerbatimShape, rating: "current" },
 };
 
-export const CircuitProtectionEquipmentNotStatedShape: Shape = {
-  type: "CircuitProtectionEquipmentNotStated",
-  fields: {
-    code: { words: ["circuit-protection.equipment-not-stated"] },
-    values: CircuitProtectionEquipmentNotStatedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsMetShape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsMet",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-met"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsMissingShape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsMissing",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-missing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsNotStatedShape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsNotStated",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundingMetValuesShape: Shape = {
   type: "CircuitProtectionGroundingMetValues",
   fields: { fitted: VerbatimShape, size: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingMetShape: Shape = {
-  type: "CircuitProtectionGroundingMet",
-  fields: {
-    code: { words: ["circuit-protection.grounding-met"] },
-    values: CircuitProtectionGroundingMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionGroundingTooSmallValuesShape: Shape = {
@@ -1202,27 +947,9 @@ export const CircuitProtectionGroundingTooSmallValuesShape: Shape = {
   fields: { fitted: VerbatimShape, size: VerbatimShape },
 };
 
-export const CircuitProtectionGroundingTooSmallShape: Shape = {
-  type: "CircuitProtectionGroundingTooSmall",
-  fields: {
-    code: { words: ["circuit-protection.grounding-too-small"] },
-    values: CircuitProtectionGroundingTooSmallValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundingByEnergyMetValuesShape: Shape = {
   type: "CircuitProtectionGroundingByEnergyMetValues",
   fields: { fitted: VerbatimShape, area: "number" },
-};
-
-export const CircuitProtectionGroundingByEnergyMetShape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyMet",
-  fields: {
-    code: { words: ["circuit-protection.grounding-by-energy-met"] },
-    values: CircuitProtectionGroundingByEnergyMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionGroundingByEnergyShortValuesShape: Shape = {
@@ -1230,27 +957,9 @@ export const CircuitProtectionGroundingByEnergyShortValuesShape: Shape = {
   fields: { fitted: VerbatimShape, area: "number" },
 };
 
-export const CircuitProtectionGroundingByEnergyShortShape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyShort",
-  fields: {
-    code: { words: ["circuit-protection.grounding-by-energy-short"] },
-    values: CircuitProtectionGroundingByEnergyShortValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundingNeedsEnergyValuesShape: Shape = {
   type: "CircuitProtectionGroundingNeedsEnergyValues",
   fields: { fitted: VerbatimShape, size: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingNeedsEnergyShape: Shape = {
-  type: "CircuitProtectionGroundingNeedsEnergy",
-  fields: {
-    code: { words: ["circuit-protection.grounding-needs-energy"] },
-    values: CircuitProtectionGroundingNeedsEnergyValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionGroundingTwoReadingsValuesShape: Shape = {
@@ -1258,27 +967,9 @@ export const CircuitProtectionGroundingTwoReadingsValuesShape: Shape = {
   fields: { size: VerbatimShape, clause: VerbatimShape },
 };
 
-export const CircuitProtectionGroundingTwoReadingsShape: Shape = {
-  type: "CircuitProtectionGroundingTwoReadings",
-  fields: {
-    code: { words: ["circuit-protection.grounding-two-readings"] },
-    values: CircuitProtectionGroundingTwoReadingsValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundingWireMissingValuesShape: Shape = {
   type: "CircuitProtectionGroundingWireMissingValues",
   fields: { clause: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingWireMissingShape: Shape = {
-  type: "CircuitProtectionGroundingWireMissing",
-  fields: {
-    code: { words: ["circuit-protection.grounding-wire-missing"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionDisconnectRatingMetValuesShape: Shape = {
@@ -1286,27 +977,9 @@ export const CircuitProtectionDisconnectRatingMetValuesShape: Shape = {
   fields: { rating: "current", needed: "current" },
 };
 
-export const CircuitProtectionDisconnectRatingMetShape: Shape = {
-  type: "CircuitProtectionDisconnectRatingMet",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-rating-met"] },
-    values: CircuitProtectionDisconnectRatingMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionDisconnectTooSmallValuesShape: Shape = {
   type: "CircuitProtectionDisconnectTooSmallValues",
   fields: { rating: "current", needed: "current" },
-};
-
-export const CircuitProtectionDisconnectTooSmallShape: Shape = {
-  type: "CircuitProtectionDisconnectTooSmall",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-too-small"] },
-    values: CircuitProtectionDisconnectTooSmallValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionLargestLoadNotStatedValuesShape: Shape = {
@@ -1314,27 +987,9 @@ export const CircuitProtectionLargestLoadNotStatedValuesShape: Shape = {
   fields: { rating: "current", needed: "current" },
 };
 
-export const CircuitProtectionLargestLoadNotStatedShape: Shape = {
-  type: "CircuitProtectionLargestLoadNotStated",
-  fields: {
-    code: { words: ["circuit-protection.largest-load-not-stated"] },
-    values: CircuitProtectionLargestLoadNotStatedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionDisconnectFuseMetValuesShape: Shape = {
   type: "CircuitProtectionDisconnectFuseMetValues",
   fields: { fuse: "current", limit: "current" },
-};
-
-export const CircuitProtectionDisconnectFuseMetShape: Shape = {
-  type: "CircuitProtectionDisconnectFuseMet",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-fuse-met"] },
-    values: CircuitProtectionDisconnectFuseMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionDisconnectFuseTooLargeValuesShape: Shape = {
@@ -1342,45 +997,9 @@ export const CircuitProtectionDisconnectFuseTooLargeValuesShape: Shape = {
   fields: { fuse: "current", limit: "current" },
 };
 
-export const CircuitProtectionDisconnectFuseTooLargeShape: Shape = {
-  type: "CircuitProtectionDisconnectFuseTooLarge",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-fuse-too-large"] },
-    values: CircuitProtectionDisconnectFuseTooLargeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectInSightShape: Shape = {
-  type: "CircuitProtectionDisconnectInSight",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-in-sight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectOutOfSightShape: Shape = {
-  type: "CircuitProtectionDisconnectOutOfSight",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-out-of-sight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionDisconnectNearValuesShape: Shape = {
   type: "CircuitProtectionDisconnectNearValues",
   fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionDisconnectNearShape: Shape = {
-  type: "CircuitProtectionDisconnectNear",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-near"] },
-    values: CircuitProtectionDisconnectNearValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionDisconnectTooFarValuesShape: Shape = {
@@ -1388,108 +1007,9 @@ export const CircuitProtectionDisconnectTooFarValuesShape: Shape = {
   fields: { distance: "length", limit: "length" },
 };
 
-export const CircuitProtectionDisconnectTooFarShape: Shape = {
-  type: "CircuitProtectionDisconnectTooFar",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-too-far"] },
-    values: CircuitProtectionDisconnectTooFarValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectAccessibleShape: Shape = {
-  type: "CircuitProtectionDisconnectAccessible",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-accessible"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectNotAccessibleShape: Shape = {
-  type: "CircuitProtectionDisconnectNotAccessible",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-not-accessible"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectClearShape: Shape = {
-  type: "CircuitProtectionDisconnectClear",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-clear"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectInTheWayShape: Shape = {
-  type: "CircuitProtectionDisconnectInTheWay",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-in-the-way"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectLockableShape: Shape = {
-  type: "CircuitProtectionDisconnectLockable",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-lockable"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectNotLockableShape: Shape = {
-  type: "CircuitProtectionDisconnectNotLockable",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-not-lockable"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectOffUnitShape: Shape = {
-  type: "CircuitProtectionDisconnectOffUnit",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-off-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionDisconnectOnUnitShape: Shape = {
-  type: "CircuitProtectionDisconnectOnUnit",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-on-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionWorkingSpaceMetValuesShape: Shape = {
   type: "CircuitProtectionWorkingSpaceMetValues",
   fields: { depth: "length", width: "length", height: "length" },
-};
-
-export const CircuitProtectionWorkingSpaceMetShape: Shape = {
-  type: "CircuitProtectionWorkingSpaceMet",
-  fields: {
-    code: { words: ["circuit-protection.working-space-met"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionWorkingSpaceShortShape: Shape = {
-  type: "CircuitProtectionWorkingSpaceShort",
-  fields: {
-    code: { words: ["circuit-protection.working-space-short"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionReceptacleMetValuesShape: Shape = {
@@ -1497,36 +1017,9 @@ export const CircuitProtectionReceptacleMetValuesShape: Shape = {
   fields: { distance: "length", limit: "length" },
 };
 
-export const CircuitProtectionReceptacleMetShape: Shape = {
-  type: "CircuitProtectionReceptacleMet",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-met"] },
-    values: CircuitProtectionReceptacleMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionReceptacleTooFarValuesShape: Shape = {
   type: "CircuitProtectionReceptacleTooFarValues",
   fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionReceptacleTooFarShape: Shape = {
-  type: "CircuitProtectionReceptacleTooFar",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-too-far"] },
-    values: CircuitProtectionReceptacleTooFarValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionReceptacleOnLoadSideShape: Shape = {
-  type: "CircuitProtectionReceptacleOnLoadSide",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-on-load-side"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionVoltageDropMetValuesShape: Shape = {
@@ -1534,68 +1027,14 @@ export const CircuitProtectionVoltageDropMetValuesShape: Shape = {
   fields: { drop: "ratio", limit: "ratio" },
 };
 
-export const CircuitProtectionVoltageDropMetShape: Shape = {
-  type: "CircuitProtectionVoltageDropMet",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-met"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionVoltageDropAboveLimitShape: Shape = {
-  type: "CircuitProtectionVoltageDropAboveLimit",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-above-limit"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionResidualCurrentMetValuesShape: Shape = {
   type: "CircuitProtectionResidualCurrentMetValues",
   fields: { rated: "current" },
 };
 
-export const CircuitProtectionResidualCurrentMetShape: Shape = {
-  type: "CircuitProtectionResidualCurrentMet",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-met"] },
-    values: CircuitProtectionResidualCurrentMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionResidualCurrentMissingShape: Shape = {
-  type: "CircuitProtectionResidualCurrentMissing",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-missing"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionResidualCurrentTooHighValuesShape: Shape = {
   type: "CircuitProtectionResidualCurrentTooHighValues",
   fields: { rated: "current", limit: "current" },
-};
-
-export const CircuitProtectionResidualCurrentTooHighShape: Shape = {
-  type: "CircuitProtectionResidualCurrentTooHigh",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-too-high"] },
-    values: CircuitProtectionResidualCurrentTooHighValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionResidualCurrentNotStatedShape: Shape = {
-  type: "CircuitProtectionResidualCurrentNotStated",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-not-stated"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionNotConfirmedValuesShape: Shape = {
@@ -1632,27 +1071,9 @@ export const CircuitProtectionNotConfirmedValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionNotConfirmedShape: Shape = {
-  type: "CircuitProtectionNotConfirmed",
-  fields: {
-    code: { words: ["circuit-protection.not-confirmed"] },
-    values: CircuitProtectionNotConfirmedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionAmpacityFitsValuesShape: Shape = {
   type: "CircuitProtectionAmpacityFitsValues",
   fields: { marked: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionAmpacityFitsShape: Shape = {
-  type: "CircuitProtectionAmpacityFits",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-fits"] },
-    values: CircuitProtectionAmpacityFitsValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionAmpacityTooLowValuesShape: Shape = {
@@ -1660,27 +1081,9 @@ export const CircuitProtectionAmpacityTooLowValuesShape: Shape = {
   fields: { marked: "current", ampacity: "current" },
 };
 
-export const CircuitProtectionAmpacityTooLowShape: Shape = {
-  type: "CircuitProtectionAmpacityTooLow",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-too-low"] },
-    values: CircuitProtectionAmpacityTooLowValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionAmpacityUnexplainedValuesShape: Shape = {
   type: "CircuitProtectionAmpacityUnexplainedValues",
   fields: { marked: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionAmpacityUnexplainedShape: Shape = {
-  type: "CircuitProtectionAmpacityUnexplained",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-unexplained"] },
-    values: CircuitProtectionAmpacityUnexplainedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionProtectionFitsValuesShape: Shape = {
@@ -1688,27 +1091,9 @@ export const CircuitProtectionProtectionFitsValuesShape: Shape = {
   fields: { maximum: "current", ceiling: "current" },
 };
 
-export const CircuitProtectionProtectionFitsShape: Shape = {
-  type: "CircuitProtectionProtectionFits",
-  fields: {
-    code: { words: ["circuit-protection.protection-fits"] },
-    values: CircuitProtectionProtectionFitsValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionProtectionTooHighValuesShape: Shape = {
   type: "CircuitProtectionProtectionTooHighValues",
   fields: { maximum: "current", ceiling: "current" },
-};
-
-export const CircuitProtectionProtectionTooHighShape: Shape = {
-  type: "CircuitProtectionProtectionTooHigh",
-  fields: {
-    code: { words: ["circuit-protection.protection-too-high"] },
-    values: CircuitProtectionProtectionTooHighValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionNextSizeDownValuesShape: Shape = {
@@ -1716,27 +1101,9 @@ export const CircuitProtectionNextSizeDownValuesShape: Shape = {
   fields: { calculated: "current" },
 };
 
-export const CircuitProtectionNextSizeDownShape: Shape = {
-  type: "CircuitProtectionNextSizeDown",
-  fields: {
-    code: { words: ["circuit-protection.next-size-down"] },
-    values: CircuitProtectionNextSizeDownValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionHeaterNeedsMoreValuesShape: Shape = {
   type: "CircuitProtectionHeaterNeedsMoreValues",
   fields: { rating: "current" },
-};
-
-export const CircuitProtectionHeaterNeedsMoreShape: Shape = {
-  type: "CircuitProtectionHeaterNeedsMore",
-  fields: {
-    code: { words: ["circuit-protection.heater-needs-more"] },
-    values: CircuitProtectionHeaterNeedsMoreValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionSmallestRatingValuesShape: Shape = {
@@ -1744,36 +1111,9 @@ export const CircuitProtectionSmallestRatingValuesShape: Shape = {
   fields: { rating: "current" },
 };
 
-export const CircuitProtectionSmallestRatingShape: Shape = {
-  type: "CircuitProtectionSmallestRating",
-  fields: {
-    code: { words: ["circuit-protection.smallest-rating"] },
-    values: CircuitProtectionSmallestRatingValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionAmpacityNeedsMoreValuesShape: Shape = {
   type: "CircuitProtectionAmpacityNeedsMoreValues",
   fields: { rating: "current" },
-};
-
-export const CircuitProtectionAmpacityNeedsMoreShape: Shape = {
-  type: "CircuitProtectionAmpacityNeedsMore",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-needs-more"] },
-    values: CircuitProtectionAmpacityNeedsMoreValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionMarkingAssumedShape: Shape = {
-  type: "CircuitProtectionMarkingAssumed",
-  fields: {
-    code: { words: ["circuit-protection.marking-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionServiceAssumedValuesShape: Shape = {
@@ -1781,72 +1121,9 @@ export const CircuitProtectionServiceAssumedValuesShape: Shape = {
   fields: { system: VerbatimShape },
 };
 
-export const CircuitProtectionServiceAssumedShape: Shape = {
-  type: "CircuitProtectionServiceAssumed",
-  fields: {
-    code: { words: ["circuit-protection.service-assumed"] },
-    values: CircuitProtectionServiceAssumedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionAmbientAssumedValuesShape: Shape = {
   type: "CircuitProtectionAmbientAssumedValues",
   fields: { ambient: "temperature" },
-};
-
-export const CircuitProtectionAmbientAssumedShape: Shape = {
-  type: "CircuitProtectionAmbientAssumed",
-  fields: {
-    code: { words: ["circuit-protection.ambient-assumed"] },
-    values: CircuitProtectionAmbientAssumedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionTerminationsAssumedShape: Shape = {
-  type: "CircuitProtectionTerminationsAssumed",
-  fields: {
-    code: { words: ["circuit-protection.terminations-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionCableAssumedShape: Shape = {
-  type: "CircuitProtectionCableAssumed",
-  fields: {
-    code: { words: ["circuit-protection.cable-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionRoofAssumedShape: Shape = {
-  type: "CircuitProtectionRoofAssumed",
-  fields: {
-    code: { words: ["circuit-protection.roof-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionConductorsAssumedShape: Shape = {
-  type: "CircuitProtectionConductorsAssumed",
-  fields: {
-    code: { words: ["circuit-protection.conductors-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionCircuitsAssumedShape: Shape = {
-  type: "CircuitProtectionCircuitsAssumed",
-  fields: {
-    code: { words: ["circuit-protection.circuits-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionRatedLoadAssumedValuesShape: Shape = {
@@ -1854,36 +1131,9 @@ export const CircuitProtectionRatedLoadAssumedValuesShape: Shape = {
   fields: { ampacity: "current" },
 };
 
-export const CircuitProtectionRatedLoadAssumedShape: Shape = {
-  type: "CircuitProtectionRatedLoadAssumed",
-  fields: {
-    code: { words: ["circuit-protection.rated-load-assumed"] },
-    values: CircuitProtectionRatedLoadAssumedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionVoltageMarkingAssumedValuesShape: Shape = {
   type: "CircuitProtectionVoltageMarkingAssumedValues",
   fields: { marking: VerbatimShape },
-};
-
-export const CircuitProtectionVoltageMarkingAssumedShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingAssumed",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-assumed"] },
-    values: CircuitProtectionVoltageMarkingAssumedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionCompressorInferredShape: Shape = {
-  type: "CircuitProtectionCompressorInferred",
-  fields: {
-    code: { words: ["circuit-protection.compressor-inferred"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionNotStatedValuesShape: Shape = {
@@ -1910,15 +1160,6 @@ export const CircuitProtectionNotStatedValuesShape: Shape = {
         ],
       },
     },
-  },
-};
-
-export const CircuitProtectionNotStatedShape: Shape = {
-  type: "CircuitProtectionNotStated",
-  fields: {
-    code: { words: ["circuit-protection.not-stated"] },
-    values: CircuitProtectionNotStatedValuesShape,
-    "text?": "text",
   },
 };
 
@@ -1949,59 +1190,14 @@ export const CircuitProtectionNotJudgedValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionNotJudgedShape: Shape = {
-  type: "CircuitProtectionNotJudged",
-  fields: {
-    code: { words: ["circuit-protection.not-judged"] },
-    values: CircuitProtectionNotJudgedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionHeaterBelow50KwShape: Shape = {
-  type: "CircuitProtectionHeaterBelow50Kw",
-  fields: {
-    code: { words: ["circuit-protection.heater-below-50-kw"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionNotAUsualSizeValuesShape: Shape = {
   type: "CircuitProtectionNotAUsualSizeValues",
   fields: { maximum: "current" },
 };
 
-export const CircuitProtectionNotAUsualSizeShape: Shape = {
-  type: "CircuitProtectionNotAUsualSize",
-  fields: {
-    code: { words: ["circuit-protection.not-a-usual-size"] },
-    values: CircuitProtectionNotAUsualSizeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionMaximumConfirmedShape: Shape = {
-  type: "CircuitProtectionMaximumConfirmed",
-  fields: {
-    code: { words: ["circuit-protection.maximum-confirmed"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionRatedLoadLowValuesShape: Shape = {
   type: "CircuitProtectionRatedLoadLowValues",
   fields: { load: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionRatedLoadLowShape: Shape = {
-  type: "CircuitProtectionRatedLoadLow",
-  fields: {
-    code: { words: ["circuit-protection.rated-load-low"] },
-    values: CircuitProtectionRatedLoadLowValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionDeviceNotStandardValuesShape: Shape = {
@@ -2012,45 +1208,9 @@ export const CircuitProtectionDeviceNotStandardValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionDeviceNotStandardShape: Shape = {
-  type: "CircuitProtectionDeviceNotStandard",
-  fields: {
-    code: { words: ["circuit-protection.device-not-standard"] },
-    values: CircuitProtectionDeviceNotStandardValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionNoStandardDeviceBetweenShape: Shape = {
-  type: "CircuitProtectionNoStandardDeviceBetween",
-  fields: {
-    code: { words: ["circuit-protection.no-standard-device-between"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionHacrMarkShape: Shape = {
-  type: "CircuitProtectionHacrMark",
-  fields: {
-    code: { words: ["circuit-protection.hacr-mark"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionCurveValuesShape: Shape = {
   type: "CircuitProtectionCurveValues",
   fields: { curve: VerbatimShape },
-};
-
-export const CircuitProtectionCurveShape: Shape = {
-  type: "CircuitProtectionCurve",
-  fields: {
-    code: { words: ["circuit-protection.curve"] },
-    values: CircuitProtectionCurveValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionStartMayTripValuesShape: Shape = {
@@ -2058,45 +1218,9 @@ export const CircuitProtectionStartMayTripValuesShape: Shape = {
   fields: { locked: "current", from: "current" },
 };
 
-export const CircuitProtectionStartMayTripShape: Shape = {
-  type: "CircuitProtectionStartMayTrip",
-  fields: {
-    code: { words: ["circuit-protection.start-may-trip"] },
-    values: CircuitProtectionStartMayTripValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionWorkingSpaceRecommendedShape: Shape = {
-  type: "CircuitProtectionWorkingSpaceRecommended",
-  fields: {
-    code: { words: ["circuit-protection.working-space-recommended"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionVoltageDropRecommendedShape: Shape = {
-  type: "CircuitProtectionVoltageDropRecommended",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-recommended"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFromMemoryValuesShape: Shape = {
   type: "CircuitProtectionFromMemoryValues",
   fields: { clauses: { list: VerbatimShape } },
-};
-
-export const CircuitProtectionFromMemoryShape: Shape = {
-  type: "CircuitProtectionFromMemory",
-  fields: {
-    code: { words: ["circuit-protection.from-memory"] },
-    values: CircuitProtectionFromMemoryValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionRulesOlderValuesShape: Shape = {
@@ -2104,59 +1228,14 @@ export const CircuitProtectionRulesOlderValuesShape: Shape = {
   fields: { reviewed: VerbatimShape, date: VerbatimShape },
 };
 
-export const CircuitProtectionRulesOlderShape: Shape = {
-  type: "CircuitProtectionRulesOlder",
-  fields: {
-    code: { words: ["circuit-protection.rules-older"] },
-    values: CircuitProtectionRulesOlderValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionGroundFaultRequiredShape: Shape = {
-  type: "CircuitProtectionGroundFaultRequired",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-required"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionGroundFaultClassCShape: Shape = {
-  type: "CircuitProtectionGroundFaultClassC",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-class-c"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundFaultExemptValuesShape: Shape = {
   type: "CircuitProtectionGroundFaultExemptValues",
   fields: { clause: VerbatimShape, from: VerbatimShape },
 };
 
-export const CircuitProtectionGroundFaultExemptShape: Shape = {
-  type: "CircuitProtectionGroundFaultExempt",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-exempt"] },
-    values: CircuitProtectionGroundFaultExemptValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionGroundFaultByDateValuesShape: Shape = {
   type: "CircuitProtectionGroundFaultByDateValues",
   fields: { clause: VerbatimShape, from: VerbatimShape },
-};
-
-export const CircuitProtectionGroundFaultByDateShape: Shape = {
-  type: "CircuitProtectionGroundFaultByDate",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-by-date"] },
-    values: CircuitProtectionGroundFaultByDateValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionAdviceValuesShape: Shape = {
@@ -2177,36 +1256,9 @@ export const CircuitProtectionAdviceValuesShape: Shape = {
   },
 };
 
-export const CircuitProtectionAdviceShape: Shape = {
-  type: "CircuitProtectionAdvice",
-  fields: {
-    code: { words: ["circuit-protection.advice"] },
-    values: CircuitProtectionAdviceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionCalculatedNotMarkedShape: Shape = {
-  type: "CircuitProtectionCalculatedNotMarked",
-  fields: {
-    code: { words: ["circuit-protection.calculated-not-marked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionSharedCircuitValuesShape: Shape = {
   type: "CircuitProtectionSharedCircuitValues",
   fields: { count: "number" },
-};
-
-export const CircuitProtectionSharedCircuitShape: Shape = {
-  type: "CircuitProtectionSharedCircuit",
-  fields: {
-    code: { words: ["circuit-protection.shared-circuit"] },
-    values: CircuitProtectionSharedCircuitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionFitAtMostValuesShape: Shape = {
@@ -2214,36 +1266,9 @@ export const CircuitProtectionFitAtMostValuesShape: Shape = {
   fields: { limit: "current" },
 };
 
-export const CircuitProtectionFitAtMostShape: Shape = {
-  type: "CircuitProtectionFitAtMost",
-  fields: {
-    code: { words: ["circuit-protection.fit-at-most"] },
-    values: CircuitProtectionFitAtMostValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitBetweenValuesShape: Shape = {
   type: "CircuitProtectionFitBetweenValues",
   fields: { from: "current", to: "current" },
-};
-
-export const CircuitProtectionFitBetweenShape: Shape = {
-  type: "CircuitProtectionFitBetween",
-  fields: {
-    code: { words: ["circuit-protection.fit-between"] },
-    values: CircuitProtectionFitBetweenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFitFusesShape: Shape = {
-  type: "CircuitProtectionFitFuses",
-  fields: {
-    code: { words: ["circuit-protection.fit-fuses"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionFitPolesValuesShape: Shape = {
@@ -2251,117 +1276,9 @@ export const CircuitProtectionFitPolesValuesShape: Shape = {
   fields: { needed: "number" },
 };
 
-export const CircuitProtectionFitPolesShape: Shape = {
-  type: "CircuitProtectionFitPoles",
-  fields: {
-    code: { words: ["circuit-protection.fit-poles"] },
-    values: CircuitProtectionFitPolesValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitMarkingValuesShape: Shape = {
   type: "CircuitProtectionFitMarkingValues",
   fields: { needed: VerbatimShape },
-};
-
-export const CircuitProtectionFitMarkingShape: Shape = {
-  type: "CircuitProtectionFitMarking",
-  fields: {
-    code: { words: ["circuit-protection.fit-marking"] },
-    values: CircuitProtectionFitMarkingValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionAskManufacturerShape: Shape = {
-  type: "CircuitProtectionAskManufacturer",
-  fields: {
-    code: { words: ["circuit-protection.ask-manufacturer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionReadNameplateAgainShape: Shape = {
-  type: "CircuitProtectionReadNameplateAgain",
-  fields: {
-    code: { words: ["circuit-protection.read-nameplate-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateMaximumShape: Shape = {
-  type: "CircuitProtectionStateMaximum",
-  fields: {
-    code: { words: ["circuit-protection.state-maximum"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateDeviceShape: Shape = {
-  type: "CircuitProtectionStateDevice",
-  fields: {
-    code: { words: ["circuit-protection.state-device"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStatePolesShape: Shape = {
-  type: "CircuitProtectionStatePoles",
-  fields: {
-    code: { words: ["circuit-protection.state-poles"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateMarkingShape: Shape = {
-  type: "CircuitProtectionStateMarking",
-  fields: {
-    code: { words: ["circuit-protection.state-marking"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateConductorShape: Shape = {
-  type: "CircuitProtectionStateConductor",
-  fields: {
-    code: { words: ["circuit-protection.state-conductor"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateEquipmentShape: Shape = {
-  type: "CircuitProtectionStateEquipment",
-  fields: {
-    code: { words: ["circuit-protection.state-equipment"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateLargestLoadShape: Shape = {
-  type: "CircuitProtectionStateLargestLoad",
-  fields: {
-    code: { words: ["circuit-protection.state-largest-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionSizeConductorElsewhereShape: Shape = {
-  type: "CircuitProtectionSizeConductorElsewhere",
-  fields: {
-    code: { words: ["circuit-protection.size-conductor-elsewhere"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionFitConductorValuesShape: Shape = {
@@ -2369,54 +1286,9 @@ export const CircuitProtectionFitConductorValuesShape: Shape = {
   fields: { size: VerbatimShape },
 };
 
-export const CircuitProtectionFitConductorShape: Shape = {
-  type: "CircuitProtectionFitConductor",
-  fields: {
-    code: { words: ["circuit-protection.fit-conductor"] },
-    values: CircuitProtectionFitConductorValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFitLargerConductorShape: Shape = {
-  type: "CircuitProtectionFitLargerConductor",
-  fields: {
-    code: { words: ["circuit-protection.fit-larger-conductor"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFitAluminumTerminalsShape: Shape = {
-  type: "CircuitProtectionFitAluminumTerminals",
-  fields: {
-    code: { words: ["circuit-protection.fit-aluminum-terminals"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionLookAtTerminalsShape: Shape = {
-  type: "CircuitProtectionLookAtTerminals",
-  fields: {
-    code: { words: ["circuit-protection.look-at-terminals"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitGroundingValuesShape: Shape = {
   type: "CircuitProtectionFitGroundingValues",
   fields: { size: VerbatimShape },
-};
-
-export const CircuitProtectionFitGroundingShape: Shape = {
-  type: "CircuitProtectionFitGrounding",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding"] },
-    values: CircuitProtectionFitGroundingValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionFitGroundingAreaValuesShape: Shape = {
@@ -2424,45 +1296,9 @@ export const CircuitProtectionFitGroundingAreaValuesShape: Shape = {
   fields: { area: "number" },
 };
 
-export const CircuitProtectionFitGroundingAreaShape: Shape = {
-  type: "CircuitProtectionFitGroundingArea",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding-area"] },
-    values: CircuitProtectionFitGroundingAreaValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateFaultEnergyShape: Shape = {
-  type: "CircuitProtectionStateFaultEnergy",
-  fields: {
-    code: { words: ["circuit-protection.state-fault-energy"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFitGroundingWireShape: Shape = {
-  type: "CircuitProtectionFitGroundingWire",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding-wire"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitDisconnectValuesShape: Shape = {
   type: "CircuitProtectionFitDisconnectValues",
   fields: { needed: "current" },
-};
-
-export const CircuitProtectionFitDisconnectShape: Shape = {
-  type: "CircuitProtectionFitDisconnect",
-  fields: {
-    code: { words: ["circuit-protection.fit-disconnect"] },
-    values: CircuitProtectionFitDisconnectValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionFitDisconnectFusesValuesShape: Shape = {
@@ -2470,54 +1306,9 @@ export const CircuitProtectionFitDisconnectFusesValuesShape: Shape = {
   fields: { limit: "current" },
 };
 
-export const CircuitProtectionFitDisconnectFusesShape: Shape = {
-  type: "CircuitProtectionFitDisconnectFuses",
-  fields: {
-    code: { words: ["circuit-protection.fit-disconnect-fuses"] },
-    values: CircuitProtectionFitDisconnectFusesValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionMoveDisconnectShape: Shape = {
-  type: "CircuitProtectionMoveDisconnect",
-  fields: {
-    code: { words: ["circuit-protection.move-disconnect"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionMoveDisconnectWithinValuesShape: Shape = {
   type: "CircuitProtectionMoveDisconnectWithinValues",
   fields: { limit: "length" },
-};
-
-export const CircuitProtectionMoveDisconnectWithinShape: Shape = {
-  type: "CircuitProtectionMoveDisconnectWithin",
-  fields: {
-    code: { words: ["circuit-protection.move-disconnect-within"] },
-    values: CircuitProtectionMoveDisconnectWithinValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionFitLockableDisconnectShape: Shape = {
-  type: "CircuitProtectionFitLockableDisconnect",
-  fields: {
-    code: { words: ["circuit-protection.fit-lockable-disconnect"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionClearSpaceShape: Shape = {
-  type: "CircuitProtectionClearSpace",
-  fields: {
-    code: { words: ["circuit-protection.clear-space"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionAddReceptacleValuesShape: Shape = {
@@ -2525,27 +1316,9 @@ export const CircuitProtectionAddReceptacleValuesShape: Shape = {
   fields: { limit: "length" },
 };
 
-export const CircuitProtectionAddReceptacleShape: Shape = {
-  type: "CircuitProtectionAddReceptacle",
-  fields: {
-    code: { words: ["circuit-protection.add-receptacle"] },
-    values: CircuitProtectionAddReceptacleValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitConductorForDropValuesShape: Shape = {
   type: "CircuitProtectionFitConductorForDropValues",
   fields: { size: VerbatimShape },
-};
-
-export const CircuitProtectionFitConductorForDropShape: Shape = {
-  type: "CircuitProtectionFitConductorForDrop",
-  fields: {
-    code: { words: ["circuit-protection.fit-conductor-for-drop"] },
-    values: CircuitProtectionFitConductorForDropValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionShortenRunValuesShape: Shape = {
@@ -2553,36 +1326,9 @@ export const CircuitProtectionShortenRunValuesShape: Shape = {
   fields: { longest: "length" },
 };
 
-export const CircuitProtectionShortenRunShape: Shape = {
-  type: "CircuitProtectionShortenRun",
-  fields: {
-    code: { words: ["circuit-protection.shorten-run"] },
-    values: CircuitProtectionShortenRunValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionFitResidualCurrentValuesShape: Shape = {
   type: "CircuitProtectionFitResidualCurrentValues",
   fields: { limit: "current" },
-};
-
-export const CircuitProtectionFitResidualCurrentShape: Shape = {
-  type: "CircuitProtectionFitResidualCurrent",
-  fields: {
-    code: { words: ["circuit-protection.fit-residual-current"] },
-    values: CircuitProtectionFitResidualCurrentValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CircuitProtectionStateEarthingShape: Shape = {
-  type: "CircuitProtectionStateEarthing",
-  fields: {
-    code: { words: ["circuit-protection.state-earthing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const CircuitProtectionAskAuthorityValuesShape: Shape = {
@@ -2590,2396 +1336,322 @@ export const CircuitProtectionAskAuthorityValuesShape: Shape = {
   fields: { clause: VerbatimShape, rules: VerbatimShape },
 };
 
-export const CircuitProtectionAskAuthorityShape: Shape = {
-  type: "CircuitProtectionAskAuthority",
-  fields: {
-    code: { words: ["circuit-protection.ask-authority"] },
-    values: CircuitProtectionAskAuthorityValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CircuitProtectionStatementShape: Shape = {
   type: "CircuitProtectionStatement",
-  by: "code",
-  cases: {
-    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMetShape,
-    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLargeShape,
-    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoadShape,
-    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacityShape,
-    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMetShape,
-    "circuit-protection.fuse-required": CircuitProtectionFuseRequiredShape,
-    "circuit-protection.poles-met": CircuitProtectionPolesMetShape,
-    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFewShape,
-    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStatedShape,
-    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMetShape,
-    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLowShape,
-    "circuit-protection.voltage-marking-not-stated": CircuitProtectionVoltageMarkingNotStatedShape,
-    "circuit-protection.device-not-stated": CircuitProtectionDeviceNotStatedShape,
-    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDeviceShape,
-    "circuit-protection.maximum-too-high": CircuitProtectionMaximumTooHighShape,
-    "circuit-protection.maximum-not-stated": CircuitProtectionMaximumNotStatedShape,
-    "circuit-protection.conductor-met": CircuitProtectionConductorMetShape,
-    "circuit-protection.conductor-too-small": CircuitProtectionConductorTooSmallShape,
-    "circuit-protection.conductor-unprotected": CircuitProtectionConductorUnprotectedShape,
-    "circuit-protection.conductor-not-stated": CircuitProtectionConductorNotStatedShape,
-    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudgedShape,
-    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStatedShape,
-    "circuit-protection.aluminum-terminals-met": CircuitProtectionAluminumTerminalsMetShape,
-    "circuit-protection.aluminum-terminals-missing": CircuitProtectionAluminumTerminalsMissingShape,
-    "circuit-protection.aluminum-terminals-not-stated":
-      CircuitProtectionAluminumTerminalsNotStatedShape,
-    "circuit-protection.grounding-met": CircuitProtectionGroundingMetShape,
-    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmallShape,
-    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMetShape,
-    "circuit-protection.grounding-by-energy-short": CircuitProtectionGroundingByEnergyShortShape,
-    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergyShape,
-    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadingsShape,
-    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissingShape,
-    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMetShape,
-    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmallShape,
-    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStatedShape,
-    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMetShape,
-    "circuit-protection.disconnect-fuse-too-large": CircuitProtectionDisconnectFuseTooLargeShape,
-    "circuit-protection.disconnect-in-sight": CircuitProtectionDisconnectInSightShape,
-    "circuit-protection.disconnect-out-of-sight": CircuitProtectionDisconnectOutOfSightShape,
-    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNearShape,
-    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFarShape,
-    "circuit-protection.disconnect-accessible": CircuitProtectionDisconnectAccessibleShape,
-    "circuit-protection.disconnect-not-accessible": CircuitProtectionDisconnectNotAccessibleShape,
-    "circuit-protection.disconnect-clear": CircuitProtectionDisconnectClearShape,
-    "circuit-protection.disconnect-in-the-way": CircuitProtectionDisconnectInTheWayShape,
-    "circuit-protection.disconnect-lockable": CircuitProtectionDisconnectLockableShape,
-    "circuit-protection.disconnect-not-lockable": CircuitProtectionDisconnectNotLockableShape,
-    "circuit-protection.disconnect-off-unit": CircuitProtectionDisconnectOffUnitShape,
-    "circuit-protection.disconnect-on-unit": CircuitProtectionDisconnectOnUnitShape,
-    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMetShape,
-    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceShortShape,
-    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMetShape,
-    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFarShape,
-    "circuit-protection.receptacle-on-load-side": CircuitProtectionReceptacleOnLoadSideShape,
-    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMetShape,
-    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropAboveLimitShape,
-    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMetShape,
-    "circuit-protection.residual-current-missing": CircuitProtectionResidualCurrentMissingShape,
-    "circuit-protection.residual-current-too-high": CircuitProtectionResidualCurrentTooHighShape,
+  statements: {
+    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMetValuesShape,
+    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLargeValuesShape,
+    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoadValuesShape,
+    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacityValuesShape,
+    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMetValuesShape,
+    "circuit-protection.fuse-required": { fields: {} },
+    "circuit-protection.poles-met": CircuitProtectionPolesMetValuesShape,
+    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFewValuesShape,
+    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStatedValuesShape,
+    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMetValuesShape,
+    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLowValuesShape,
+    "circuit-protection.voltage-marking-not-stated":
+      CircuitProtectionVoltageMarkingNotStatedValuesShape,
+    "circuit-protection.device-not-stated": { fields: {} },
+    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.maximum-too-high": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.maximum-not-stated": { fields: {} },
+    "circuit-protection.conductor-met": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-too-small": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-unprotected": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-not-stated": { fields: {} },
+    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudgedValuesShape,
+    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStatedValuesShape,
+    "circuit-protection.aluminum-terminals-met": { fields: {} },
+    "circuit-protection.aluminum-terminals-missing": { fields: {} },
+    "circuit-protection.aluminum-terminals-not-stated": { fields: {} },
+    "circuit-protection.grounding-met": CircuitProtectionGroundingMetValuesShape,
+    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmallValuesShape,
+    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMetValuesShape,
+    "circuit-protection.grounding-by-energy-short":
+      CircuitProtectionGroundingByEnergyShortValuesShape,
+    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergyValuesShape,
+    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadingsValuesShape,
+    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMetValuesShape,
+    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmallValuesShape,
+    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStatedValuesShape,
+    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMetValuesShape,
+    "circuit-protection.disconnect-fuse-too-large":
+      CircuitProtectionDisconnectFuseTooLargeValuesShape,
+    "circuit-protection.disconnect-in-sight": { fields: {} },
+    "circuit-protection.disconnect-out-of-sight": { fields: {} },
+    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNearValuesShape,
+    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFarValuesShape,
+    "circuit-protection.disconnect-accessible": { fields: {} },
+    "circuit-protection.disconnect-not-accessible": { fields: {} },
+    "circuit-protection.disconnect-clear": { fields: {} },
+    "circuit-protection.disconnect-in-the-way": { fields: {} },
+    "circuit-protection.disconnect-lockable": { fields: {} },
+    "circuit-protection.disconnect-not-lockable": { fields: {} },
+    "circuit-protection.disconnect-off-unit": { fields: {} },
+    "circuit-protection.disconnect-on-unit": { fields: {} },
+    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMetValuesShape,
+    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFarValuesShape,
+    "circuit-protection.receptacle-on-load-side": { fields: {} },
+    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMetValuesShape,
+    "circuit-protection.residual-current-missing": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.residual-current-too-high":
+      CircuitProtectionResidualCurrentTooHighValuesShape,
     "circuit-protection.residual-current-not-stated":
-      CircuitProtectionResidualCurrentNotStatedShape,
-    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmedShape,
-    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFitsShape,
-    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLowShape,
-    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplainedShape,
-    "circuit-protection.protection-fits": CircuitProtectionProtectionFitsShape,
-    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHighShape,
-    "circuit-protection.next-size-down": CircuitProtectionNextSizeDownShape,
-    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMoreShape,
-    "circuit-protection.smallest-rating": CircuitProtectionSmallestRatingShape,
-    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMoreShape,
-    "circuit-protection.marking-assumed": CircuitProtectionMarkingAssumedShape,
-    "circuit-protection.service-assumed": CircuitProtectionServiceAssumedShape,
-    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumedShape,
-    "circuit-protection.terminations-assumed": CircuitProtectionTerminationsAssumedShape,
-    "circuit-protection.cable-assumed": CircuitProtectionCableAssumedShape,
-    "circuit-protection.roof-assumed": CircuitProtectionRoofAssumedShape,
-    "circuit-protection.conductors-assumed": CircuitProtectionConductorsAssumedShape,
-    "circuit-protection.circuits-assumed": CircuitProtectionCircuitsAssumedShape,
-    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumedShape,
-    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumedShape,
-    "circuit-protection.compressor-inferred": CircuitProtectionCompressorInferredShape,
-    "circuit-protection.not-stated": CircuitProtectionNotStatedShape,
-    "circuit-protection.not-judged": CircuitProtectionNotJudgedShape,
-    "circuit-protection.heater-below-50-kw": CircuitProtectionHeaterBelow50KwShape,
-    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSizeShape,
-    "circuit-protection.maximum-confirmed": CircuitProtectionMaximumConfirmedShape,
-    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLowShape,
-    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandardShape,
-    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceBetweenShape,
-    "circuit-protection.hacr-mark": CircuitProtectionHacrMarkShape,
-    "circuit-protection.curve": CircuitProtectionCurveShape,
-    "circuit-protection.start-may-trip": CircuitProtectionStartMayTripShape,
-    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceRecommendedShape,
-    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropRecommendedShape,
-    "circuit-protection.from-memory": CircuitProtectionFromMemoryShape,
-    "circuit-protection.rules-older": CircuitProtectionRulesOlderShape,
-    "circuit-protection.ground-fault-required": CircuitProtectionGroundFaultRequiredShape,
-    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundFaultClassCShape,
-    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExemptShape,
-    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDateShape,
-    "circuit-protection.advice": CircuitProtectionAdviceShape,
-    "circuit-protection.calculated-not-marked": CircuitProtectionCalculatedNotMarkedShape,
-    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuitShape,
-    "circuit-protection.fit-at-most": CircuitProtectionFitAtMostShape,
-    "circuit-protection.fit-between": CircuitProtectionFitBetweenShape,
-    "circuit-protection.fit-fuses": CircuitProtectionFitFusesShape,
-    "circuit-protection.fit-poles": CircuitProtectionFitPolesShape,
-    "circuit-protection.fit-marking": CircuitProtectionFitMarkingShape,
-    "circuit-protection.ask-manufacturer": CircuitProtectionAskManufacturerShape,
-    "circuit-protection.read-nameplate-again": CircuitProtectionReadNameplateAgainShape,
-    "circuit-protection.state-maximum": CircuitProtectionStateMaximumShape,
-    "circuit-protection.state-device": CircuitProtectionStateDeviceShape,
-    "circuit-protection.state-poles": CircuitProtectionStatePolesShape,
-    "circuit-protection.state-marking": CircuitProtectionStateMarkingShape,
-    "circuit-protection.state-conductor": CircuitProtectionStateConductorShape,
-    "circuit-protection.state-equipment": CircuitProtectionStateEquipmentShape,
-    "circuit-protection.state-largest-load": CircuitProtectionStateLargestLoadShape,
-    "circuit-protection.size-conductor-elsewhere": CircuitProtectionSizeConductorElsewhereShape,
-    "circuit-protection.fit-conductor": CircuitProtectionFitConductorShape,
-    "circuit-protection.fit-larger-conductor": CircuitProtectionFitLargerConductorShape,
-    "circuit-protection.fit-aluminum-terminals": CircuitProtectionFitAluminumTerminalsShape,
-    "circuit-protection.look-at-terminals": CircuitProtectionLookAtTerminalsShape,
-    "circuit-protection.fit-grounding": CircuitProtectionFitGroundingShape,
-    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingAreaShape,
-    "circuit-protection.state-fault-energy": CircuitProtectionStateFaultEnergyShape,
-    "circuit-protection.fit-grounding-wire": CircuitProtectionFitGroundingWireShape,
-    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnectShape,
-    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFusesShape,
-    "circuit-protection.move-disconnect": CircuitProtectionMoveDisconnectShape,
-    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithinShape,
-    "circuit-protection.fit-lockable-disconnect": CircuitProtectionFitLockableDisconnectShape,
-    "circuit-protection.clear-space": CircuitProtectionClearSpaceShape,
-    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacleShape,
-    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDropShape,
-    "circuit-protection.shorten-run": CircuitProtectionShortenRunShape,
-    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentShape,
-    "circuit-protection.state-earthing": CircuitProtectionStateEarthingShape,
-    "circuit-protection.ask-authority": CircuitProtectionAskAuthorityShape,
-  },
-};
-
-export const CircuitProtectionDeviceRatingMet2Shape: Shape = {
-  type: "CircuitProtectionDeviceRatingMet2",
-  fields: {
-    code: { words: ["circuit-protection.device-rating-met"] },
-    values: CircuitProtectionDeviceRatingMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceTooLarge2Shape: Shape = {
-  type: "CircuitProtectionDeviceTooLarge2",
-  fields: {
-    code: { words: ["circuit-protection.device-too-large"] },
-    values: CircuitProtectionDeviceTooLargeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceBelowLoad2Shape: Shape = {
-  type: "CircuitProtectionDeviceBelowLoad2",
-  fields: {
-    code: { words: ["circuit-protection.device-below-load"] },
-    values: CircuitProtectionDeviceBelowLoadValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceBelowAmpacity2Shape: Shape = {
-  type: "CircuitProtectionDeviceBelowAmpacity2",
-  fields: {
-    code: { words: ["circuit-protection.device-below-ampacity"] },
-    values: CircuitProtectionDeviceBelowAmpacityValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceKindMet2Shape: Shape = {
-  type: "CircuitProtectionDeviceKindMet2",
-  fields: {
-    code: { words: ["circuit-protection.device-kind-met"] },
-    values: CircuitProtectionDeviceKindMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFuseRequired2Shape: Shape = {
-  type: "CircuitProtectionFuseRequired2",
-  fields: {
-    code: { words: ["circuit-protection.fuse-required"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionPolesMet2Shape: Shape = {
-  type: "CircuitProtectionPolesMet2",
-  fields: {
-    code: { words: ["circuit-protection.poles-met"] },
-    values: CircuitProtectionPolesMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionPolesTooFew2Shape: Shape = {
-  type: "CircuitProtectionPolesTooFew2",
-  fields: {
-    code: { words: ["circuit-protection.poles-too-few"] },
-    values: CircuitProtectionPolesTooFewValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionPolesNotStated2Shape: Shape = {
-  type: "CircuitProtectionPolesNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.poles-not-stated"] },
-    values: CircuitProtectionPolesNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageMarkingMet2Shape: Shape = {
-  type: "CircuitProtectionVoltageMarkingMet2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-met"] },
-    values: CircuitProtectionVoltageMarkingMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageMarkingTooLow2Shape: Shape = {
-  type: "CircuitProtectionVoltageMarkingTooLow2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-too-low"] },
-    values: CircuitProtectionVoltageMarkingTooLowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageMarkingNotStated2Shape: Shape = {
-  type: "CircuitProtectionVoltageMarkingNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-not-stated"] },
-    values: CircuitProtectionVoltageMarkingNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceNotStated2Shape: Shape = {
-  type: "CircuitProtectionDeviceNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.device-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNoStandardDevice2Shape: Shape = {
-  type: "CircuitProtectionNoStandardDevice2",
-  fields: {
-    code: { words: ["circuit-protection.no-standard-device"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMaximumTooHigh2Shape: Shape = {
-  type: "CircuitProtectionMaximumTooHigh2",
-  fields: {
-    code: { words: ["circuit-protection.maximum-too-high"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMaximumNotStated2Shape: Shape = {
-  type: "CircuitProtectionMaximumNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.maximum-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorMet2Shape: Shape = {
-  type: "CircuitProtectionConductorMet2",
-  fields: {
-    code: { words: ["circuit-protection.conductor-met"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorTooSmall2Shape: Shape = {
-  type: "CircuitProtectionConductorTooSmall2",
-  fields: {
-    code: { words: ["circuit-protection.conductor-too-small"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorUnprotected2Shape: Shape = {
-  type: "CircuitProtectionConductorUnprotected2",
-  fields: {
-    code: { words: ["circuit-protection.conductor-unprotected"] },
-    values: CircuitProtectionConductorMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorNotStated2Shape: Shape = {
-  type: "CircuitProtectionConductorNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.conductor-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorNotJudged2Shape: Shape = {
-  type: "CircuitProtectionConductorNotJudged2",
-  fields: {
-    code: { words: ["circuit-protection.conductor-not-judged"] },
-    values: CircuitProtectionConductorNotJudgedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionEquipmentNotStated2Shape: Shape = {
-  type: "CircuitProtectionEquipmentNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.equipment-not-stated"] },
-    values: CircuitProtectionEquipmentNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsMet2Shape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsMet2",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-met"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsMissing2Shape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsMissing2",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-missing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAluminumTerminalsNotStated2Shape: Shape = {
-  type: "CircuitProtectionAluminumTerminalsNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.aluminum-terminals-not-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingMet2Shape: Shape = {
-  type: "CircuitProtectionGroundingMet2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-met"] },
-    values: CircuitProtectionGroundingMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingTooSmall2Shape: Shape = {
-  type: "CircuitProtectionGroundingTooSmall2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-too-small"] },
-    values: CircuitProtectionGroundingTooSmallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingByEnergyMet2Shape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyMet2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-by-energy-met"] },
-    values: CircuitProtectionGroundingByEnergyMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingByEnergyShort2Shape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyShort2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-by-energy-short"] },
-    values: CircuitProtectionGroundingByEnergyShortValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingNeedsEnergy2Shape: Shape = {
-  type: "CircuitProtectionGroundingNeedsEnergy2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-needs-energy"] },
-    values: CircuitProtectionGroundingNeedsEnergyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingTwoReadings2Shape: Shape = {
-  type: "CircuitProtectionGroundingTwoReadings2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-two-readings"] },
-    values: CircuitProtectionGroundingTwoReadingsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundingWireMissing2Shape: Shape = {
-  type: "CircuitProtectionGroundingWireMissing2",
-  fields: {
-    code: { words: ["circuit-protection.grounding-wire-missing"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectRatingMet2Shape: Shape = {
-  type: "CircuitProtectionDisconnectRatingMet2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-rating-met"] },
-    values: CircuitProtectionDisconnectRatingMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectTooSmall2Shape: Shape = {
-  type: "CircuitProtectionDisconnectTooSmall2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-too-small"] },
-    values: CircuitProtectionDisconnectTooSmallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionLargestLoadNotStated2Shape: Shape = {
-  type: "CircuitProtectionLargestLoadNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.largest-load-not-stated"] },
-    values: CircuitProtectionLargestLoadNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectFuseMet2Shape: Shape = {
-  type: "CircuitProtectionDisconnectFuseMet2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-fuse-met"] },
-    values: CircuitProtectionDisconnectFuseMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectFuseTooLarge2Shape: Shape = {
-  type: "CircuitProtectionDisconnectFuseTooLarge2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-fuse-too-large"] },
-    values: CircuitProtectionDisconnectFuseTooLargeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectInSight2Shape: Shape = {
-  type: "CircuitProtectionDisconnectInSight2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-in-sight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectOutOfSight2Shape: Shape = {
-  type: "CircuitProtectionDisconnectOutOfSight2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-out-of-sight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectNear2Shape: Shape = {
-  type: "CircuitProtectionDisconnectNear2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-near"] },
-    values: CircuitProtectionDisconnectNearValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectTooFar2Shape: Shape = {
-  type: "CircuitProtectionDisconnectTooFar2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-too-far"] },
-    values: CircuitProtectionDisconnectTooFarValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectAccessible2Shape: Shape = {
-  type: "CircuitProtectionDisconnectAccessible2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-accessible"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectNotAccessible2Shape: Shape = {
-  type: "CircuitProtectionDisconnectNotAccessible2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-not-accessible"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectClear2Shape: Shape = {
-  type: "CircuitProtectionDisconnectClear2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-clear"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectInTheWay2Shape: Shape = {
-  type: "CircuitProtectionDisconnectInTheWay2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-in-the-way"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectLockable2Shape: Shape = {
-  type: "CircuitProtectionDisconnectLockable2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-lockable"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectNotLockable2Shape: Shape = {
-  type: "CircuitProtectionDisconnectNotLockable2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-not-lockable"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectOffUnit2Shape: Shape = {
-  type: "CircuitProtectionDisconnectOffUnit2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-off-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDisconnectOnUnit2Shape: Shape = {
-  type: "CircuitProtectionDisconnectOnUnit2",
-  fields: {
-    code: { words: ["circuit-protection.disconnect-on-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionWorkingSpaceMet2Shape: Shape = {
-  type: "CircuitProtectionWorkingSpaceMet2",
-  fields: {
-    code: { words: ["circuit-protection.working-space-met"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionWorkingSpaceShort2Shape: Shape = {
-  type: "CircuitProtectionWorkingSpaceShort2",
-  fields: {
-    code: { words: ["circuit-protection.working-space-short"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionReceptacleMet2Shape: Shape = {
-  type: "CircuitProtectionReceptacleMet2",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-met"] },
-    values: CircuitProtectionReceptacleMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionReceptacleTooFar2Shape: Shape = {
-  type: "CircuitProtectionReceptacleTooFar2",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-too-far"] },
-    values: CircuitProtectionReceptacleTooFarValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionReceptacleOnLoadSide2Shape: Shape = {
-  type: "CircuitProtectionReceptacleOnLoadSide2",
-  fields: {
-    code: { words: ["circuit-protection.receptacle-on-load-side"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageDropMet2Shape: Shape = {
-  type: "CircuitProtectionVoltageDropMet2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-met"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageDropAboveLimit2Shape: Shape = {
-  type: "CircuitProtectionVoltageDropAboveLimit2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-above-limit"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionResidualCurrentMet2Shape: Shape = {
-  type: "CircuitProtectionResidualCurrentMet2",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-met"] },
-    values: CircuitProtectionResidualCurrentMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionResidualCurrentMissing2Shape: Shape = {
-  type: "CircuitProtectionResidualCurrentMissing2",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-missing"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionResidualCurrentTooHigh2Shape: Shape = {
-  type: "CircuitProtectionResidualCurrentTooHigh2",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-too-high"] },
-    values: CircuitProtectionResidualCurrentTooHighValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionResidualCurrentNotStated2Shape: Shape = {
-  type: "CircuitProtectionResidualCurrentNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.residual-current-not-stated"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNotConfirmed2Shape: Shape = {
-  type: "CircuitProtectionNotConfirmed2",
-  fields: {
-    code: { words: ["circuit-protection.not-confirmed"] },
-    values: CircuitProtectionNotConfirmedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAmpacityFits2Shape: Shape = {
-  type: "CircuitProtectionAmpacityFits2",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-fits"] },
-    values: CircuitProtectionAmpacityFitsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAmpacityTooLow2Shape: Shape = {
-  type: "CircuitProtectionAmpacityTooLow2",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-too-low"] },
-    values: CircuitProtectionAmpacityTooLowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAmpacityUnexplained2Shape: Shape = {
-  type: "CircuitProtectionAmpacityUnexplained2",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-unexplained"] },
-    values: CircuitProtectionAmpacityUnexplainedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionProtectionFits2Shape: Shape = {
-  type: "CircuitProtectionProtectionFits2",
-  fields: {
-    code: { words: ["circuit-protection.protection-fits"] },
-    values: CircuitProtectionProtectionFitsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionProtectionTooHigh2Shape: Shape = {
-  type: "CircuitProtectionProtectionTooHigh2",
-  fields: {
-    code: { words: ["circuit-protection.protection-too-high"] },
-    values: CircuitProtectionProtectionTooHighValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNextSizeDown2Shape: Shape = {
-  type: "CircuitProtectionNextSizeDown2",
-  fields: {
-    code: { words: ["circuit-protection.next-size-down"] },
-    values: CircuitProtectionNextSizeDownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionHeaterNeedsMore2Shape: Shape = {
-  type: "CircuitProtectionHeaterNeedsMore2",
-  fields: {
-    code: { words: ["circuit-protection.heater-needs-more"] },
-    values: CircuitProtectionHeaterNeedsMoreValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionSmallestRating2Shape: Shape = {
-  type: "CircuitProtectionSmallestRating2",
-  fields: {
-    code: { words: ["circuit-protection.smallest-rating"] },
-    values: CircuitProtectionSmallestRatingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAmpacityNeedsMore2Shape: Shape = {
-  type: "CircuitProtectionAmpacityNeedsMore2",
-  fields: {
-    code: { words: ["circuit-protection.ampacity-needs-more"] },
-    values: CircuitProtectionAmpacityNeedsMoreValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMarkingAssumed2Shape: Shape = {
-  type: "CircuitProtectionMarkingAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.marking-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionServiceAssumed2Shape: Shape = {
-  type: "CircuitProtectionServiceAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.service-assumed"] },
-    values: CircuitProtectionServiceAssumedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAmbientAssumed2Shape: Shape = {
-  type: "CircuitProtectionAmbientAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.ambient-assumed"] },
-    values: CircuitProtectionAmbientAssumedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionTerminationsAssumed2Shape: Shape = {
-  type: "CircuitProtectionTerminationsAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.terminations-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionCableAssumed2Shape: Shape = {
-  type: "CircuitProtectionCableAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.cable-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionRoofAssumed2Shape: Shape = {
-  type: "CircuitProtectionRoofAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.roof-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionConductorsAssumed2Shape: Shape = {
-  type: "CircuitProtectionConductorsAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.conductors-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionCircuitsAssumed2Shape: Shape = {
-  type: "CircuitProtectionCircuitsAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.circuits-assumed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionRatedLoadAssumed2Shape: Shape = {
-  type: "CircuitProtectionRatedLoadAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.rated-load-assumed"] },
-    values: CircuitProtectionRatedLoadAssumedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageMarkingAssumed2Shape: Shape = {
-  type: "CircuitProtectionVoltageMarkingAssumed2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-marking-assumed"] },
-    values: CircuitProtectionVoltageMarkingAssumedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionCompressorInferred2Shape: Shape = {
-  type: "CircuitProtectionCompressorInferred2",
-  fields: {
-    code: { words: ["circuit-protection.compressor-inferred"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNotStated2Shape: Shape = {
-  type: "CircuitProtectionNotStated2",
-  fields: {
-    code: { words: ["circuit-protection.not-stated"] },
-    values: CircuitProtectionNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNotJudged2Shape: Shape = {
-  type: "CircuitProtectionNotJudged2",
-  fields: {
-    code: { words: ["circuit-protection.not-judged"] },
-    values: CircuitProtectionNotJudgedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionHeaterBelow50Kw2Shape: Shape = {
-  type: "CircuitProtectionHeaterBelow50Kw2",
-  fields: {
-    code: { words: ["circuit-protection.heater-below-50-kw"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNotAUsualSize2Shape: Shape = {
-  type: "CircuitProtectionNotAUsualSize2",
-  fields: {
-    code: { words: ["circuit-protection.not-a-usual-size"] },
-    values: CircuitProtectionNotAUsualSizeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMaximumConfirmed2Shape: Shape = {
-  type: "CircuitProtectionMaximumConfirmed2",
-  fields: {
-    code: { words: ["circuit-protection.maximum-confirmed"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionRatedLoadLow2Shape: Shape = {
-  type: "CircuitProtectionRatedLoadLow2",
-  fields: {
-    code: { words: ["circuit-protection.rated-load-low"] },
-    values: CircuitProtectionRatedLoadLowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionDeviceNotStandard2Shape: Shape = {
-  type: "CircuitProtectionDeviceNotStandard2",
-  fields: {
-    code: { words: ["circuit-protection.device-not-standard"] },
-    values: CircuitProtectionDeviceNotStandardValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionNoStandardDeviceBetween2Shape: Shape = {
-  type: "CircuitProtectionNoStandardDeviceBetween2",
-  fields: {
-    code: { words: ["circuit-protection.no-standard-device-between"] },
-    values: CircuitProtectionNoStandardDeviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionHacrMark2Shape: Shape = {
-  type: "CircuitProtectionHacrMark2",
-  fields: {
-    code: { words: ["circuit-protection.hacr-mark"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionCurve2Shape: Shape = {
-  type: "CircuitProtectionCurve2",
-  fields: {
-    code: { words: ["circuit-protection.curve"] },
-    values: CircuitProtectionCurveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStartMayTrip2Shape: Shape = {
-  type: "CircuitProtectionStartMayTrip2",
-  fields: {
-    code: { words: ["circuit-protection.start-may-trip"] },
-    values: CircuitProtectionStartMayTripValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionWorkingSpaceRecommended2Shape: Shape = {
-  type: "CircuitProtectionWorkingSpaceRecommended2",
-  fields: {
-    code: { words: ["circuit-protection.working-space-recommended"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionVoltageDropRecommended2Shape: Shape = {
-  type: "CircuitProtectionVoltageDropRecommended2",
-  fields: {
-    code: { words: ["circuit-protection.voltage-drop-recommended"] },
-    values: CircuitProtectionVoltageDropMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFromMemory2Shape: Shape = {
-  type: "CircuitProtectionFromMemory2",
-  fields: {
-    code: { words: ["circuit-protection.from-memory"] },
-    values: CircuitProtectionFromMemoryValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionRulesOlder2Shape: Shape = {
-  type: "CircuitProtectionRulesOlder2",
-  fields: {
-    code: { words: ["circuit-protection.rules-older"] },
-    values: CircuitProtectionRulesOlderValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundFaultRequired2Shape: Shape = {
-  type: "CircuitProtectionGroundFaultRequired2",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-required"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundFaultClassC2Shape: Shape = {
-  type: "CircuitProtectionGroundFaultClassC2",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-class-c"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundFaultExempt2Shape: Shape = {
-  type: "CircuitProtectionGroundFaultExempt2",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-exempt"] },
-    values: CircuitProtectionGroundFaultExemptValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionGroundFaultByDate2Shape: Shape = {
-  type: "CircuitProtectionGroundFaultByDate2",
-  fields: {
-    code: { words: ["circuit-protection.ground-fault-by-date"] },
-    values: CircuitProtectionGroundFaultByDateValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAdvice2Shape: Shape = {
-  type: "CircuitProtectionAdvice2",
-  fields: {
-    code: { words: ["circuit-protection.advice"] },
-    values: CircuitProtectionAdviceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionCalculatedNotMarked2Shape: Shape = {
-  type: "CircuitProtectionCalculatedNotMarked2",
-  fields: {
-    code: { words: ["circuit-protection.calculated-not-marked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionSharedCircuit2Shape: Shape = {
-  type: "CircuitProtectionSharedCircuit2",
-  fields: {
-    code: { words: ["circuit-protection.shared-circuit"] },
-    values: CircuitProtectionSharedCircuitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitAtMost2Shape: Shape = {
-  type: "CircuitProtectionFitAtMost2",
-  fields: {
-    code: { words: ["circuit-protection.fit-at-most"] },
-    values: CircuitProtectionFitAtMostValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitBetween2Shape: Shape = {
-  type: "CircuitProtectionFitBetween2",
-  fields: {
-    code: { words: ["circuit-protection.fit-between"] },
-    values: CircuitProtectionFitBetweenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitFuses2Shape: Shape = {
-  type: "CircuitProtectionFitFuses2",
-  fields: {
-    code: { words: ["circuit-protection.fit-fuses"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitPoles2Shape: Shape = {
-  type: "CircuitProtectionFitPoles2",
-  fields: {
-    code: { words: ["circuit-protection.fit-poles"] },
-    values: CircuitProtectionFitPolesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitMarking2Shape: Shape = {
-  type: "CircuitProtectionFitMarking2",
-  fields: {
-    code: { words: ["circuit-protection.fit-marking"] },
-    values: CircuitProtectionFitMarkingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAskManufacturer2Shape: Shape = {
-  type: "CircuitProtectionAskManufacturer2",
-  fields: {
-    code: { words: ["circuit-protection.ask-manufacturer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionReadNameplateAgain2Shape: Shape = {
-  type: "CircuitProtectionReadNameplateAgain2",
-  fields: {
-    code: { words: ["circuit-protection.read-nameplate-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateMaximum2Shape: Shape = {
-  type: "CircuitProtectionStateMaximum2",
-  fields: {
-    code: { words: ["circuit-protection.state-maximum"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateDevice2Shape: Shape = {
-  type: "CircuitProtectionStateDevice2",
-  fields: {
-    code: { words: ["circuit-protection.state-device"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStatePoles2Shape: Shape = {
-  type: "CircuitProtectionStatePoles2",
-  fields: {
-    code: { words: ["circuit-protection.state-poles"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateMarking2Shape: Shape = {
-  type: "CircuitProtectionStateMarking2",
-  fields: {
-    code: { words: ["circuit-protection.state-marking"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateConductor2Shape: Shape = {
-  type: "CircuitProtectionStateConductor2",
-  fields: {
-    code: { words: ["circuit-protection.state-conductor"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateEquipment2Shape: Shape = {
-  type: "CircuitProtectionStateEquipment2",
-  fields: {
-    code: { words: ["circuit-protection.state-equipment"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateLargestLoad2Shape: Shape = {
-  type: "CircuitProtectionStateLargestLoad2",
-  fields: {
-    code: { words: ["circuit-protection.state-largest-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionSizeConductorElsewhere2Shape: Shape = {
-  type: "CircuitProtectionSizeConductorElsewhere2",
-  fields: {
-    code: { words: ["circuit-protection.size-conductor-elsewhere"] },
-    values: CircuitProtectionGroundingWireMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitConductor2Shape: Shape = {
-  type: "CircuitProtectionFitConductor2",
-  fields: {
-    code: { words: ["circuit-protection.fit-conductor"] },
-    values: CircuitProtectionFitConductorValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitLargerConductor2Shape: Shape = {
-  type: "CircuitProtectionFitLargerConductor2",
-  fields: {
-    code: { words: ["circuit-protection.fit-larger-conductor"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitAluminumTerminals2Shape: Shape = {
-  type: "CircuitProtectionFitAluminumTerminals2",
-  fields: {
-    code: { words: ["circuit-protection.fit-aluminum-terminals"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionLookAtTerminals2Shape: Shape = {
-  type: "CircuitProtectionLookAtTerminals2",
-  fields: {
-    code: { words: ["circuit-protection.look-at-terminals"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitGrounding2Shape: Shape = {
-  type: "CircuitProtectionFitGrounding2",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding"] },
-    values: CircuitProtectionFitGroundingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitGroundingArea2Shape: Shape = {
-  type: "CircuitProtectionFitGroundingArea2",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding-area"] },
-    values: CircuitProtectionFitGroundingAreaValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateFaultEnergy2Shape: Shape = {
-  type: "CircuitProtectionStateFaultEnergy2",
-  fields: {
-    code: { words: ["circuit-protection.state-fault-energy"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitGroundingWire2Shape: Shape = {
-  type: "CircuitProtectionFitGroundingWire2",
-  fields: {
-    code: { words: ["circuit-protection.fit-grounding-wire"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitDisconnect2Shape: Shape = {
-  type: "CircuitProtectionFitDisconnect2",
-  fields: {
-    code: { words: ["circuit-protection.fit-disconnect"] },
-    values: CircuitProtectionFitDisconnectValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitDisconnectFuses2Shape: Shape = {
-  type: "CircuitProtectionFitDisconnectFuses2",
-  fields: {
-    code: { words: ["circuit-protection.fit-disconnect-fuses"] },
-    values: CircuitProtectionFitDisconnectFusesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMoveDisconnect2Shape: Shape = {
-  type: "CircuitProtectionMoveDisconnect2",
-  fields: {
-    code: { words: ["circuit-protection.move-disconnect"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionMoveDisconnectWithin2Shape: Shape = {
-  type: "CircuitProtectionMoveDisconnectWithin2",
-  fields: {
-    code: { words: ["circuit-protection.move-disconnect-within"] },
-    values: CircuitProtectionMoveDisconnectWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitLockableDisconnect2Shape: Shape = {
-  type: "CircuitProtectionFitLockableDisconnect2",
-  fields: {
-    code: { words: ["circuit-protection.fit-lockable-disconnect"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionClearSpace2Shape: Shape = {
-  type: "CircuitProtectionClearSpace2",
-  fields: {
-    code: { words: ["circuit-protection.clear-space"] },
-    values: CircuitProtectionWorkingSpaceMetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAddReceptacle2Shape: Shape = {
-  type: "CircuitProtectionAddReceptacle2",
-  fields: {
-    code: { words: ["circuit-protection.add-receptacle"] },
-    values: CircuitProtectionAddReceptacleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitConductorForDrop2Shape: Shape = {
-  type: "CircuitProtectionFitConductorForDrop2",
-  fields: {
-    code: { words: ["circuit-protection.fit-conductor-for-drop"] },
-    values: CircuitProtectionFitConductorForDropValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionShortenRun2Shape: Shape = {
-  type: "CircuitProtectionShortenRun2",
-  fields: {
-    code: { words: ["circuit-protection.shorten-run"] },
-    values: CircuitProtectionShortenRunValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionFitResidualCurrent2Shape: Shape = {
-  type: "CircuitProtectionFitResidualCurrent2",
-  fields: {
-    code: { words: ["circuit-protection.fit-residual-current"] },
-    values: CircuitProtectionFitResidualCurrentValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionStateEarthing2Shape: Shape = {
-  type: "CircuitProtectionStateEarthing2",
-  fields: {
-    code: { words: ["circuit-protection.state-earthing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CircuitProtectionAskAuthority2Shape: Shape = {
-  type: "CircuitProtectionAskAuthority2",
-  fields: {
-    code: { words: ["circuit-protection.ask-authority"] },
-    values: CircuitProtectionAskAuthorityValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+      CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmedValuesShape,
+    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFitsValuesShape,
+    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLowValuesShape,
+    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplainedValuesShape,
+    "circuit-protection.protection-fits": CircuitProtectionProtectionFitsValuesShape,
+    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHighValuesShape,
+    "circuit-protection.next-size-down": CircuitProtectionNextSizeDownValuesShape,
+    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMoreValuesShape,
+    "circuit-protection.smallest-rating": CircuitProtectionSmallestRatingValuesShape,
+    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMoreValuesShape,
+    "circuit-protection.marking-assumed": { fields: {} },
+    "circuit-protection.service-assumed": CircuitProtectionServiceAssumedValuesShape,
+    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumedValuesShape,
+    "circuit-protection.terminations-assumed": { fields: {} },
+    "circuit-protection.cable-assumed": { fields: {} },
+    "circuit-protection.roof-assumed": { fields: {} },
+    "circuit-protection.conductors-assumed": { fields: {} },
+    "circuit-protection.circuits-assumed": { fields: {} },
+    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumedValuesShape,
+    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumedValuesShape,
+    "circuit-protection.compressor-inferred": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.not-stated": CircuitProtectionNotStatedValuesShape,
+    "circuit-protection.not-judged": CircuitProtectionNotJudgedValuesShape,
+    "circuit-protection.heater-below-50-kw": { fields: {} },
+    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSizeValuesShape,
+    "circuit-protection.maximum-confirmed": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLowValuesShape,
+    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandardValuesShape,
+    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.hacr-mark": { fields: {} },
+    "circuit-protection.curve": CircuitProtectionCurveValuesShape,
+    "circuit-protection.start-may-trip": CircuitProtectionStartMayTripValuesShape,
+    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.from-memory": CircuitProtectionFromMemoryValuesShape,
+    "circuit-protection.rules-older": CircuitProtectionRulesOlderValuesShape,
+    "circuit-protection.ground-fault-required": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExemptValuesShape,
+    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDateValuesShape,
+    "circuit-protection.advice": CircuitProtectionAdviceValuesShape,
+    "circuit-protection.calculated-not-marked": { fields: {} },
+    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuitValuesShape,
+    "circuit-protection.fit-at-most": CircuitProtectionFitAtMostValuesShape,
+    "circuit-protection.fit-between": CircuitProtectionFitBetweenValuesShape,
+    "circuit-protection.fit-fuses": { fields: {} },
+    "circuit-protection.fit-poles": CircuitProtectionFitPolesValuesShape,
+    "circuit-protection.fit-marking": CircuitProtectionFitMarkingValuesShape,
+    "circuit-protection.ask-manufacturer": { fields: {} },
+    "circuit-protection.read-nameplate-again": { fields: {} },
+    "circuit-protection.state-maximum": { fields: {} },
+    "circuit-protection.state-device": { fields: {} },
+    "circuit-protection.state-poles": { fields: {} },
+    "circuit-protection.state-marking": { fields: {} },
+    "circuit-protection.state-conductor": { fields: {} },
+    "circuit-protection.state-equipment": { fields: {} },
+    "circuit-protection.state-largest-load": { fields: {} },
+    "circuit-protection.size-conductor-elsewhere": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.fit-conductor": CircuitProtectionFitConductorValuesShape,
+    "circuit-protection.fit-larger-conductor": { fields: {} },
+    "circuit-protection.fit-aluminum-terminals": { fields: {} },
+    "circuit-protection.look-at-terminals": { fields: {} },
+    "circuit-protection.fit-grounding": CircuitProtectionFitGroundingValuesShape,
+    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingAreaValuesShape,
+    "circuit-protection.state-fault-energy": { fields: {} },
+    "circuit-protection.fit-grounding-wire": { fields: {} },
+    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnectValuesShape,
+    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFusesValuesShape,
+    "circuit-protection.move-disconnect": { fields: {} },
+    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithinValuesShape,
+    "circuit-protection.fit-lockable-disconnect": { fields: {} },
+    "circuit-protection.clear-space": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacleValuesShape,
+    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDropValuesShape,
+    "circuit-protection.shorten-run": CircuitProtectionShortenRunValuesShape,
+    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
+    "circuit-protection.state-earthing": { fields: {} },
+    "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
+  },
+  with: { "text?": "text" },
 };
 
 export const NameplateAssessmentCautionsItemShape: Shape = {
   type: "NameplateAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMet2Shape,
-    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLarge2Shape,
-    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoad2Shape,
-    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacity2Shape,
-    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMet2Shape,
-    "circuit-protection.fuse-required": CircuitProtectionFuseRequired2Shape,
-    "circuit-protection.poles-met": CircuitProtectionPolesMet2Shape,
-    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFew2Shape,
-    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStated2Shape,
-    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMet2Shape,
-    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLow2Shape,
-    "circuit-protection.voltage-marking-not-stated": CircuitProtectionVoltageMarkingNotStated2Shape,
-    "circuit-protection.device-not-stated": CircuitProtectionDeviceNotStated2Shape,
-    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDevice2Shape,
-    "circuit-protection.maximum-too-high": CircuitProtectionMaximumTooHigh2Shape,
-    "circuit-protection.maximum-not-stated": CircuitProtectionMaximumNotStated2Shape,
-    "circuit-protection.conductor-met": CircuitProtectionConductorMet2Shape,
-    "circuit-protection.conductor-too-small": CircuitProtectionConductorTooSmall2Shape,
-    "circuit-protection.conductor-unprotected": CircuitProtectionConductorUnprotected2Shape,
-    "circuit-protection.conductor-not-stated": CircuitProtectionConductorNotStated2Shape,
-    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudged2Shape,
-    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStated2Shape,
-    "circuit-protection.aluminum-terminals-met": CircuitProtectionAluminumTerminalsMet2Shape,
-    "circuit-protection.aluminum-terminals-missing":
-      CircuitProtectionAluminumTerminalsMissing2Shape,
-    "circuit-protection.aluminum-terminals-not-stated":
-      CircuitProtectionAluminumTerminalsNotStated2Shape,
-    "circuit-protection.grounding-met": CircuitProtectionGroundingMet2Shape,
-    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmall2Shape,
-    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMet2Shape,
-    "circuit-protection.grounding-by-energy-short": CircuitProtectionGroundingByEnergyShort2Shape,
-    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergy2Shape,
-    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadings2Shape,
-    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissing2Shape,
-    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMet2Shape,
-    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmall2Shape,
-    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStated2Shape,
-    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMet2Shape,
-    "circuit-protection.disconnect-fuse-too-large": CircuitProtectionDisconnectFuseTooLarge2Shape,
-    "circuit-protection.disconnect-in-sight": CircuitProtectionDisconnectInSight2Shape,
-    "circuit-protection.disconnect-out-of-sight": CircuitProtectionDisconnectOutOfSight2Shape,
-    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNear2Shape,
-    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFar2Shape,
-    "circuit-protection.disconnect-accessible": CircuitProtectionDisconnectAccessible2Shape,
-    "circuit-protection.disconnect-not-accessible": CircuitProtectionDisconnectNotAccessible2Shape,
-    "circuit-protection.disconnect-clear": CircuitProtectionDisconnectClear2Shape,
-    "circuit-protection.disconnect-in-the-way": CircuitProtectionDisconnectInTheWay2Shape,
-    "circuit-protection.disconnect-lockable": CircuitProtectionDisconnectLockable2Shape,
-    "circuit-protection.disconnect-not-lockable": CircuitProtectionDisconnectNotLockable2Shape,
-    "circuit-protection.disconnect-off-unit": CircuitProtectionDisconnectOffUnit2Shape,
-    "circuit-protection.disconnect-on-unit": CircuitProtectionDisconnectOnUnit2Shape,
-    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMet2Shape,
-    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceShort2Shape,
-    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMet2Shape,
-    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFar2Shape,
-    "circuit-protection.receptacle-on-load-side": CircuitProtectionReceptacleOnLoadSide2Shape,
-    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMet2Shape,
-    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropAboveLimit2Shape,
-    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMet2Shape,
-    "circuit-protection.residual-current-missing": CircuitProtectionResidualCurrentMissing2Shape,
-    "circuit-protection.residual-current-too-high": CircuitProtectionResidualCurrentTooHigh2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMetValuesShape,
+    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLargeValuesShape,
+    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoadValuesShape,
+    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacityValuesShape,
+    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMetValuesShape,
+    "circuit-protection.fuse-required": { fields: {} },
+    "circuit-protection.poles-met": CircuitProtectionPolesMetValuesShape,
+    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFewValuesShape,
+    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStatedValuesShape,
+    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMetValuesShape,
+    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLowValuesShape,
+    "circuit-protection.voltage-marking-not-stated":
+      CircuitProtectionVoltageMarkingNotStatedValuesShape,
+    "circuit-protection.device-not-stated": { fields: {} },
+    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.maximum-too-high": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.maximum-not-stated": { fields: {} },
+    "circuit-protection.conductor-met": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-too-small": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-unprotected": CircuitProtectionConductorMetValuesShape,
+    "circuit-protection.conductor-not-stated": { fields: {} },
+    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudgedValuesShape,
+    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStatedValuesShape,
+    "circuit-protection.aluminum-terminals-met": { fields: {} },
+    "circuit-protection.aluminum-terminals-missing": { fields: {} },
+    "circuit-protection.aluminum-terminals-not-stated": { fields: {} },
+    "circuit-protection.grounding-met": CircuitProtectionGroundingMetValuesShape,
+    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmallValuesShape,
+    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMetValuesShape,
+    "circuit-protection.grounding-by-energy-short":
+      CircuitProtectionGroundingByEnergyShortValuesShape,
+    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergyValuesShape,
+    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadingsValuesShape,
+    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMetValuesShape,
+    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmallValuesShape,
+    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStatedValuesShape,
+    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMetValuesShape,
+    "circuit-protection.disconnect-fuse-too-large":
+      CircuitProtectionDisconnectFuseTooLargeValuesShape,
+    "circuit-protection.disconnect-in-sight": { fields: {} },
+    "circuit-protection.disconnect-out-of-sight": { fields: {} },
+    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNearValuesShape,
+    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFarValuesShape,
+    "circuit-protection.disconnect-accessible": { fields: {} },
+    "circuit-protection.disconnect-not-accessible": { fields: {} },
+    "circuit-protection.disconnect-clear": { fields: {} },
+    "circuit-protection.disconnect-in-the-way": { fields: {} },
+    "circuit-protection.disconnect-lockable": { fields: {} },
+    "circuit-protection.disconnect-not-lockable": { fields: {} },
+    "circuit-protection.disconnect-off-unit": { fields: {} },
+    "circuit-protection.disconnect-on-unit": { fields: {} },
+    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMetValuesShape,
+    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFarValuesShape,
+    "circuit-protection.receptacle-on-load-side": { fields: {} },
+    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMetValuesShape,
+    "circuit-protection.residual-current-missing": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.residual-current-too-high":
+      CircuitProtectionResidualCurrentTooHighValuesShape,
     "circuit-protection.residual-current-not-stated":
-      CircuitProtectionResidualCurrentNotStated2Shape,
-    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmed2Shape,
-    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFits2Shape,
-    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLow2Shape,
-    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplained2Shape,
-    "circuit-protection.protection-fits": CircuitProtectionProtectionFits2Shape,
-    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHigh2Shape,
-    "circuit-protection.next-size-down": CircuitProtectionNextSizeDown2Shape,
-    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMore2Shape,
-    "circuit-protection.smallest-rating": CircuitProtectionSmallestRating2Shape,
-    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMore2Shape,
-    "circuit-protection.marking-assumed": CircuitProtectionMarkingAssumed2Shape,
-    "circuit-protection.service-assumed": CircuitProtectionServiceAssumed2Shape,
-    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumed2Shape,
-    "circuit-protection.terminations-assumed": CircuitProtectionTerminationsAssumed2Shape,
-    "circuit-protection.cable-assumed": CircuitProtectionCableAssumed2Shape,
-    "circuit-protection.roof-assumed": CircuitProtectionRoofAssumed2Shape,
-    "circuit-protection.conductors-assumed": CircuitProtectionConductorsAssumed2Shape,
-    "circuit-protection.circuits-assumed": CircuitProtectionCircuitsAssumed2Shape,
-    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumed2Shape,
-    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumed2Shape,
-    "circuit-protection.compressor-inferred": CircuitProtectionCompressorInferred2Shape,
-    "circuit-protection.not-stated": CircuitProtectionNotStated2Shape,
-    "circuit-protection.not-judged": CircuitProtectionNotJudged2Shape,
-    "circuit-protection.heater-below-50-kw": CircuitProtectionHeaterBelow50Kw2Shape,
-    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSize2Shape,
-    "circuit-protection.maximum-confirmed": CircuitProtectionMaximumConfirmed2Shape,
-    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLow2Shape,
-    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandard2Shape,
-    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceBetween2Shape,
-    "circuit-protection.hacr-mark": CircuitProtectionHacrMark2Shape,
-    "circuit-protection.curve": CircuitProtectionCurve2Shape,
-    "circuit-protection.start-may-trip": CircuitProtectionStartMayTrip2Shape,
-    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceRecommended2Shape,
-    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropRecommended2Shape,
-    "circuit-protection.from-memory": CircuitProtectionFromMemory2Shape,
-    "circuit-protection.rules-older": CircuitProtectionRulesOlder2Shape,
-    "circuit-protection.ground-fault-required": CircuitProtectionGroundFaultRequired2Shape,
-    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundFaultClassC2Shape,
-    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExempt2Shape,
-    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDate2Shape,
-    "circuit-protection.advice": CircuitProtectionAdvice2Shape,
-    "circuit-protection.calculated-not-marked": CircuitProtectionCalculatedNotMarked2Shape,
-    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuit2Shape,
-    "circuit-protection.fit-at-most": CircuitProtectionFitAtMost2Shape,
-    "circuit-protection.fit-between": CircuitProtectionFitBetween2Shape,
-    "circuit-protection.fit-fuses": CircuitProtectionFitFuses2Shape,
-    "circuit-protection.fit-poles": CircuitProtectionFitPoles2Shape,
-    "circuit-protection.fit-marking": CircuitProtectionFitMarking2Shape,
-    "circuit-protection.ask-manufacturer": CircuitProtectionAskManufacturer2Shape,
-    "circuit-protection.read-nameplate-again": CircuitProtectionReadNameplateAgain2Shape,
-    "circuit-protection.state-maximum": CircuitProtectionStateMaximum2Shape,
-    "circuit-protection.state-device": CircuitProtectionStateDevice2Shape,
-    "circuit-protection.state-poles": CircuitProtectionStatePoles2Shape,
-    "circuit-protection.state-marking": CircuitProtectionStateMarking2Shape,
-    "circuit-protection.state-conductor": CircuitProtectionStateConductor2Shape,
-    "circuit-protection.state-equipment": CircuitProtectionStateEquipment2Shape,
-    "circuit-protection.state-largest-load": CircuitProtectionStateLargestLoad2Shape,
-    "circuit-protection.size-conductor-elsewhere": CircuitProtectionSizeConductorElsewhere2Shape,
-    "circuit-protection.fit-conductor": CircuitProtectionFitConductor2Shape,
-    "circuit-protection.fit-larger-conductor": CircuitProtectionFitLargerConductor2Shape,
-    "circuit-protection.fit-aluminum-terminals": CircuitProtectionFitAluminumTerminals2Shape,
-    "circuit-protection.look-at-terminals": CircuitProtectionLookAtTerminals2Shape,
-    "circuit-protection.fit-grounding": CircuitProtectionFitGrounding2Shape,
-    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingArea2Shape,
-    "circuit-protection.state-fault-energy": CircuitProtectionStateFaultEnergy2Shape,
-    "circuit-protection.fit-grounding-wire": CircuitProtectionFitGroundingWire2Shape,
-    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnect2Shape,
-    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFuses2Shape,
-    "circuit-protection.move-disconnect": CircuitProtectionMoveDisconnect2Shape,
-    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithin2Shape,
-    "circuit-protection.fit-lockable-disconnect": CircuitProtectionFitLockableDisconnect2Shape,
-    "circuit-protection.clear-space": CircuitProtectionClearSpace2Shape,
-    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacle2Shape,
-    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDrop2Shape,
-    "circuit-protection.shorten-run": CircuitProtectionShortenRun2Shape,
-    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrent2Shape,
-    "circuit-protection.state-earthing": CircuitProtectionStateEarthing2Shape,
-    "circuit-protection.ask-authority": CircuitProtectionAskAuthority2Shape,
+      CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmedValuesShape,
+    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFitsValuesShape,
+    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLowValuesShape,
+    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplainedValuesShape,
+    "circuit-protection.protection-fits": CircuitProtectionProtectionFitsValuesShape,
+    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHighValuesShape,
+    "circuit-protection.next-size-down": CircuitProtectionNextSizeDownValuesShape,
+    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMoreValuesShape,
+    "circuit-protection.smallest-rating": CircuitProtectionSmallestRatingValuesShape,
+    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMoreValuesShape,
+    "circuit-protection.marking-assumed": { fields: {} },
+    "circuit-protection.service-assumed": CircuitProtectionServiceAssumedValuesShape,
+    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumedValuesShape,
+    "circuit-protection.terminations-assumed": { fields: {} },
+    "circuit-protection.cable-assumed": { fields: {} },
+    "circuit-protection.roof-assumed": { fields: {} },
+    "circuit-protection.conductors-assumed": { fields: {} },
+    "circuit-protection.circuits-assumed": { fields: {} },
+    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumedValuesShape,
+    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumedValuesShape,
+    "circuit-protection.compressor-inferred": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.not-stated": CircuitProtectionNotStatedValuesShape,
+    "circuit-protection.not-judged": CircuitProtectionNotJudgedValuesShape,
+    "circuit-protection.heater-below-50-kw": { fields: {} },
+    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSizeValuesShape,
+    "circuit-protection.maximum-confirmed": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLowValuesShape,
+    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandardValuesShape,
+    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceValuesShape,
+    "circuit-protection.hacr-mark": { fields: {} },
+    "circuit-protection.curve": CircuitProtectionCurveValuesShape,
+    "circuit-protection.start-may-trip": CircuitProtectionStartMayTripValuesShape,
+    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropMetValuesShape,
+    "circuit-protection.from-memory": CircuitProtectionFromMemoryValuesShape,
+    "circuit-protection.rules-older": CircuitProtectionRulesOlderValuesShape,
+    "circuit-protection.ground-fault-required": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExemptValuesShape,
+    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDateValuesShape,
+    "circuit-protection.advice": CircuitProtectionAdviceValuesShape,
+    "circuit-protection.calculated-not-marked": { fields: {} },
+    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuitValuesShape,
+    "circuit-protection.fit-at-most": CircuitProtectionFitAtMostValuesShape,
+    "circuit-protection.fit-between": CircuitProtectionFitBetweenValuesShape,
+    "circuit-protection.fit-fuses": { fields: {} },
+    "circuit-protection.fit-poles": CircuitProtectionFitPolesValuesShape,
+    "circuit-protection.fit-marking": CircuitProtectionFitMarkingValuesShape,
+    "circuit-protection.ask-manufacturer": { fields: {} },
+    "circuit-protection.read-nameplate-again": { fields: {} },
+    "circuit-protection.state-maximum": { fields: {} },
+    "circuit-protection.state-device": { fields: {} },
+    "circuit-protection.state-poles": { fields: {} },
+    "circuit-protection.state-marking": { fields: {} },
+    "circuit-protection.state-conductor": { fields: {} },
+    "circuit-protection.state-equipment": { fields: {} },
+    "circuit-protection.state-largest-load": { fields: {} },
+    "circuit-protection.size-conductor-elsewhere": CircuitProtectionGroundingWireMissingValuesShape,
+    "circuit-protection.fit-conductor": CircuitProtectionFitConductorValuesShape,
+    "circuit-protection.fit-larger-conductor": { fields: {} },
+    "circuit-protection.fit-aluminum-terminals": { fields: {} },
+    "circuit-protection.look-at-terminals": { fields: {} },
+    "circuit-protection.fit-grounding": CircuitProtectionFitGroundingValuesShape,
+    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingAreaValuesShape,
+    "circuit-protection.state-fault-energy": { fields: {} },
+    "circuit-protection.fit-grounding-wire": { fields: {} },
+    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnectValuesShape,
+    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFusesValuesShape,
+    "circuit-protection.move-disconnect": { fields: {} },
+    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithinValuesShape,
+    "circuit-protection.fit-lockable-disconnect": { fields: {} },
+    "circuit-protection.clear-space": CircuitProtectionWorkingSpaceMetValuesShape,
+    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacleValuesShape,
+    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDropValuesShape,
+    "circuit-protection.shorten-run": CircuitProtectionShortenRunValuesShape,
+    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
+    "circuit-protection.state-earthing": { fields: {} },
+    "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const NameplateModeShape: Shape = {

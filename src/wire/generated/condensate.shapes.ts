@@ -2,27 +2,6 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import { CitationShape, EstimateOfRatioShape } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const DrainRouteShape: Shape = {
   type: "DrainRoute",
@@ -46,84 +25,9 @@ export const CondensateFallsEnoughValuesShape: Shape = {
   fields: { slope: "ratio", uncertainty: "ratio", required: "ratio" },
 };
 
-export const CondensateFallsEnoughShape: Shape = {
-  type: "CondensateFallsEnough",
-  fields: {
-    code: { words: ["condensate.falls-enough"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateFallsTooLittleShape: Shape = {
-  type: "CondensateFallsTooLittle",
-  fields: {
-    code: { words: ["condensate.falls-too-little"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateRisesShape: Shape = {
-  type: "CondensateRises",
-  fields: {
-    code: { words: ["condensate.rises"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateCodesDifferValuesShape: Shape = {
   type: "CondensateCodesDifferValues",
   fields: { slope: "ratio", uncertainty: "ratio", required: "ratio", least: "ratio" },
-};
-
-export const CondensateCodesDifferShape: Shape = {
-  type: "CondensateCodesDiffer",
-  fields: {
-    code: { words: ["condensate.codes-differ"] },
-    values: CondensateCodesDifferValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateSlopeNearShape: Shape = {
-  type: "CondensateSlopeNear",
-  fields: {
-    code: { words: ["condensate.slope-near"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensatePitchEnoughValuesShape: Shape = {
@@ -131,39 +35,9 @@ export const CondensatePitchEnoughValuesShape: Shape = {
   fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
 };
 
-export const CondensatePitchEnoughShape: Shape = {
-  type: "CondensatePitchEnough",
-  fields: {
-    code: { words: ["condensate.pitch-enough"] },
-    values: CondensatePitchEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensatePitchWithinValuesShape: Shape = {
   type: "CondensatePitchWithinValues",
   fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio", maximum: "ratio" },
-};
-
-export const CondensatePitchWithinShape: Shape = {
-  type: "CondensatePitchWithin",
-  fields: {
-    code: { words: ["condensate.pitch-within"] },
-    values: CondensatePitchWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensatePitchAwayValuesShape: Shape = {
@@ -171,39 +45,9 @@ export const CondensatePitchAwayValuesShape: Shape = {
   fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
 };
 
-export const CondensatePitchAwayShape: Shape = {
-  type: "CondensatePitchAway",
-  fields: {
-    code: { words: ["condensate.pitch-away"] },
-    values: CondensatePitchAwayValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensatePitchTooLittleValuesShape: Shape = {
   type: "CondensatePitchTooLittleValues",
   fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
-};
-
-export const CondensatePitchTooLittleShape: Shape = {
-  type: "CondensatePitchTooLittle",
-  fields: {
-    code: { words: ["condensate.pitch-too-little"] },
-    values: CondensatePitchTooLittleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensatePitchTooMuchValuesShape: Shape = {
@@ -211,39 +55,9 @@ export const CondensatePitchTooMuchValuesShape: Shape = {
   fields: { pitch: "ratio", uncertainty: "ratio", maximum: "ratio" },
 };
 
-export const CondensatePitchTooMuchShape: Shape = {
-  type: "CondensatePitchTooMuch",
-  fields: {
-    code: { words: ["condensate.pitch-too-much"] },
-    values: CondensatePitchTooMuchValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensatePitchNearValuesShape: Shape = {
   type: "CondensatePitchNearValues",
   fields: { pitch: "ratio", uncertainty: "ratio" },
-};
-
-export const CondensatePitchNearShape: Shape = {
-  type: "CondensatePitchNear",
-  fields: {
-    code: { words: ["condensate.pitch-near"] },
-    values: CondensatePitchNearValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensatePumpKeepsUpValuesShape: Shape = {
@@ -251,54 +65,9 @@ export const CondensatePumpKeepsUpValuesShape: Shape = {
   fields: { lift: "length", flow: "volumeFlow", required: "volumeFlow" },
 };
 
-export const CondensatePumpKeepsUpShape: Shape = {
-  type: "CondensatePumpKeepsUp",
-  fields: {
-    code: { words: ["condensate.pump-keeps-up"] },
-    values: CondensatePumpKeepsUpValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensatePumpTooSlowShape: Shape = {
-  type: "CondensatePumpTooSlow",
-  fields: {
-    code: { words: ["condensate.pump-too-slow"] },
-    values: CondensatePumpKeepsUpValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensatePumpLiftTooHighValuesShape: Shape = {
   type: "CondensatePumpLiftTooHighValues",
   fields: { lift: "length", highest: "length" },
-};
-
-export const CondensatePumpLiftTooHighShape: Shape = {
-  type: "CondensatePumpLiftTooHigh",
-  fields: {
-    code: { words: ["condensate.pump-lift-too-high"] },
-    values: CondensatePumpLiftTooHighValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateGravityValuesShape: Shape = {
@@ -306,69 +75,9 @@ export const CondensateGravityValuesShape: Shape = {
   fields: { available: "length", needed: "length" },
 };
 
-export const CondensateGravityShape: Shape = {
-  type: "CondensateGravity",
-  fields: {
-    code: { words: ["condensate.gravity"] },
-    values: CondensateGravityValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateFallShortValuesShape: Shape = {
   type: "CondensateFallShortValues",
   fields: { shortfall: "length", point: "number" },
-};
-
-export const CondensateFallShortShape: Shape = {
-  type: "CondensateFallShort",
-  fields: {
-    code: { words: ["condensate.fall-short"] },
-    values: CondensateFallShortValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateStraightShape: Shape = {
-  type: "CondensateStraight",
-  fields: {
-    code: { words: ["condensate.straight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateExactInstrumentShape: Shape = {
-  type: "CondensateExactInstrument",
-  fields: {
-    code: { words: ["condensate.exact-instrument"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateCodeSlopeValuesShape: Shape = {
@@ -376,84 +85,9 @@ export const CondensateCodeSlopeValuesShape: Shape = {
   fields: { slope: "ratio" },
 };
 
-export const CondensateCodeSlopeShape: Shape = {
-  type: "CondensateCodeSlope",
-  fields: {
-    code: { words: ["condensate.code-slope"] },
-    values: CondensateCodeSlopeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateLevelIsEnoughShape: Shape = {
-  type: "CondensateLevelIsEnough",
-  fields: {
-    code: { words: ["condensate.level-is-enough"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateMaximumPitchNotCheckedShape: Shape = {
-  type: "CondensateMaximumPitchNotChecked",
-  fields: {
-    code: { words: ["condensate.maximum-pitch-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensatePumpMarginValuesShape: Shape = {
   type: "CondensatePumpMarginValues",
   fields: { margin: "number" },
-};
-
-export const CondensatePumpMarginShape: Shape = {
-  type: "CondensatePumpMargin",
-  fields: {
-    code: { words: ["condensate.pump-margin"] },
-    values: CondensatePumpMarginValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensatePumpCurveStraightShape: Shape = {
-  type: "CondensatePumpCurveStraight",
-  fields: {
-    code: { words: ["condensate.pump-curve-straight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateFlatterThanCodeValuesShape: Shape = {
@@ -461,144 +95,9 @@ export const CondensateFlatterThanCodeValuesShape: Shape = {
   fields: { least: "ratio" },
 };
 
-export const CondensateFlatterThanCodeShape: Shape = {
-  type: "CondensateFlatterThanCode",
-  fields: {
-    code: { words: ["condensate.flatter-than-code"] },
-    values: CondensateFlatterThanCodeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateDischargeShape: Shape = {
-  type: "CondensateDischarge",
-  fields: {
-    code: { words: ["condensate.discharge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateSweatingShape: Shape = {
-  type: "CondensateSweating",
-  fields: {
-    code: { words: ["condensate.sweating"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateSunlightShape: Shape = {
-  type: "CondensateSunlight",
-  fields: {
-    code: { words: ["condensate.sunlight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateFreezingShape: Shape = {
-  type: "CondensateFreezing",
-  fields: {
-    code: { words: ["condensate.freezing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateOverflowShape: Shape = {
-  type: "CondensateOverflow",
-  fields: {
-    code: { words: ["condensate.overflow"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensatePumpFailureShape: Shape = {
-  type: "CondensatePumpFailure",
-  fields: {
-    code: { words: ["condensate.pump-failure"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateDryTrapShape: Shape = {
-  type: "CondensateDryTrap",
-  fields: {
-    code: { words: ["condensate.dry-trap"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateIncreaseSlopeValuesShape: Shape = {
   type: "CondensateIncreaseSlopeValues",
   fields: { required: "ratio" },
-};
-
-export const CondensateIncreaseSlopeShape: Shape = {
-  type: "CondensateIncreaseSlope",
-  fields: {
-    code: { words: ["condensate.increase-slope"] },
-    values: CondensateIncreaseSlopeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateIncreaseFallValuesShape: Shape = {
@@ -606,54 +105,9 @@ export const CondensateIncreaseFallValuesShape: Shape = {
   fields: { fall: "length", run: "length" },
 };
 
-export const CondensateIncreaseFallShape: Shape = {
-  type: "CondensateIncreaseFall",
-  fields: {
-    code: { words: ["condensate.increase-fall"] },
-    values: CondensateIncreaseFallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateAskCodeValuesShape: Shape = {
   type: "CondensateAskCodeValues",
   fields: { required: "ratio" },
-};
-
-export const CondensateAskCodeShape: Shape = {
-  type: "CondensateAskCode",
-  fields: {
-    code: { words: ["condensate.ask-code"] },
-    values: CondensateAskCodeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const CondensateMeasureBetterShape: Shape = {
-  type: "CondensateMeasureBetter",
-  fields: {
-    code: { words: ["condensate.measure-better"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateRaisePitchValuesShape: Shape = {
@@ -661,39 +115,9 @@ export const CondensateRaisePitchValuesShape: Shape = {
   fields: { minimum: "ratio" },
 };
 
-export const CondensateRaisePitchShape: Shape = {
-  type: "CondensateRaisePitch",
-  fields: {
-    code: { words: ["condensate.raise-pitch"] },
-    values: CondensateRaisePitchValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateLowerPitchValuesShape: Shape = {
   type: "CondensateLowerPitchValues",
   fields: { maximum: "ratio" },
-};
-
-export const CondensateLowerPitchShape: Shape = {
-  type: "CondensateLowerPitch",
-  fields: {
-    code: { words: ["condensate.lower-pitch"] },
-    values: CondensateLowerPitchValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const CondensateOtherPumpValuesShape: Shape = {
@@ -701,103 +125,73 @@ export const CondensateOtherPumpValuesShape: Shape = {
   fields: { lift: "length", required: "volumeFlow" },
 };
 
-export const CondensateOtherPumpShape: Shape = {
-  type: "CondensateOtherPump",
-  fields: {
-    code: { words: ["condensate.other-pump"] },
-    values: CondensateOtherPumpValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateLowerPointValuesShape: Shape = {
   type: "CondensateLowerPointValues",
   fields: { shortfall: "length", point: "number", lift: "length" },
 };
 
-export const CondensateLowerPointShape: Shape = {
-  type: "CondensateLowerPoint",
-  fields: {
-    code: { words: ["condensate.lower-point"] },
-    values: CondensateLowerPointValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const CondensateCautionShape: Shape = {
   type: "CondensateCaution",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "condensate.falls-enough": CondensateFallsEnoughShape,
-    "condensate.falls-too-little": CondensateFallsTooLittleShape,
-    "condensate.rises": CondensateRisesShape,
-    "condensate.codes-differ": CondensateCodesDifferShape,
-    "condensate.slope-near": CondensateSlopeNearShape,
-    "condensate.pitch-enough": CondensatePitchEnoughShape,
-    "condensate.pitch-within": CondensatePitchWithinShape,
-    "condensate.pitch-away": CondensatePitchAwayShape,
-    "condensate.pitch-too-little": CondensatePitchTooLittleShape,
-    "condensate.pitch-too-much": CondensatePitchTooMuchShape,
-    "condensate.pitch-near": CondensatePitchNearShape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUpShape,
-    "condensate.pump-too-slow": CondensatePumpTooSlowShape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighShape,
-    "condensate.gravity": CondensateGravityShape,
-    "condensate.fall-short": CondensateFallShortShape,
-    "condensate.straight": CondensateStraightShape,
-    "condensate.exact-instrument": CondensateExactInstrumentShape,
-    "condensate.code-slope": CondensateCodeSlopeShape,
-    "condensate.level-is-enough": CondensateLevelIsEnoughShape,
-    "condensate.maximum-pitch-not-checked": CondensateMaximumPitchNotCheckedShape,
-    "condensate.pump-margin": CondensatePumpMarginShape,
-    "condensate.pump-curve-straight": CondensatePumpCurveStraightShape,
-    "condensate.flatter-than-code": CondensateFlatterThanCodeShape,
-    "condensate.discharge": CondensateDischargeShape,
-    "condensate.sweating": CondensateSweatingShape,
-    "condensate.sunlight": CondensateSunlightShape,
-    "condensate.freezing": CondensateFreezingShape,
-    "condensate.overflow": CondensateOverflowShape,
-    "condensate.pump-failure": CondensatePumpFailureShape,
-    "condensate.dry-trap": CondensateDryTrapShape,
-    "condensate.increase-slope": CondensateIncreaseSlopeShape,
-    "condensate.increase-fall": CondensateIncreaseFallShape,
-    "condensate.ask-code": CondensateAskCodeShape,
-    "condensate.measure-better": CondensateMeasureBetterShape,
-    "condensate.raise-pitch": CondensateRaisePitchShape,
-    "condensate.lower-pitch": CondensateLowerPitchShape,
-    "condensate.other-pump": CondensateOtherPumpShape,
-    "condensate.lower-point": CondensateLowerPointShape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
+    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
+    "condensate.rises": CondensateFallsEnoughValuesShape,
+    "condensate.codes-differ": CondensateCodesDifferValuesShape,
+    "condensate.slope-near": CondensateFallsEnoughValuesShape,
+    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
+    "condensate.pitch-within": CondensatePitchWithinValuesShape,
+    "condensate.pitch-away": CondensatePitchAwayValuesShape,
+    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
+    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
+    "condensate.pitch-near": CondensatePitchNearValuesShape,
+    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
+    "condensate.gravity": CondensateGravityValuesShape,
+    "condensate.fall-short": CondensateFallShortValuesShape,
+    "condensate.straight": { fields: {} },
+    "condensate.exact-instrument": { fields: {} },
+    "condensate.code-slope": CondensateCodeSlopeValuesShape,
+    "condensate.level-is-enough": { fields: {} },
+    "condensate.maximum-pitch-not-checked": { fields: {} },
+    "condensate.pump-margin": CondensatePumpMarginValuesShape,
+    "condensate.pump-curve-straight": { fields: {} },
+    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
+    "condensate.discharge": { fields: {} },
+    "condensate.sweating": { fields: {} },
+    "condensate.sunlight": { fields: {} },
+    "condensate.freezing": { fields: {} },
+    "condensate.overflow": { fields: {} },
+    "condensate.pump-failure": { fields: {} },
+    "condensate.dry-trap": { fields: {} },
+    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
+    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
+    "condensate.ask-code": CondensateAskCodeValuesShape,
+    "condensate.measure-better": { fields: {} },
+    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
+    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
+    "condensate.other-pump": CondensateOtherPumpValuesShape,
+    "condensate.lower-point": CondensateLowerPointValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const MinimumFallInputShape: Shape = {
@@ -895,465 +289,114 @@ export const CondensatePumpInputShape: Shape = {
   },
 };
 
-export const CondensateFallsEnough2Shape: Shape = {
-  type: "CondensateFallsEnough2",
-  fields: {
-    code: { words: ["condensate.falls-enough"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateFallsTooLittle2Shape: Shape = {
-  type: "CondensateFallsTooLittle2",
-  fields: {
-    code: { words: ["condensate.falls-too-little"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateRises2Shape: Shape = {
-  type: "CondensateRises2",
-  fields: {
-    code: { words: ["condensate.rises"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateCodesDiffer2Shape: Shape = {
-  type: "CondensateCodesDiffer2",
-  fields: {
-    code: { words: ["condensate.codes-differ"] },
-    values: CondensateCodesDifferValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateSlopeNear2Shape: Shape = {
-  type: "CondensateSlopeNear2",
-  fields: {
-    code: { words: ["condensate.slope-near"] },
-    values: CondensateFallsEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchEnough2Shape: Shape = {
-  type: "CondensatePitchEnough2",
-  fields: {
-    code: { words: ["condensate.pitch-enough"] },
-    values: CondensatePitchEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchWithin2Shape: Shape = {
-  type: "CondensatePitchWithin2",
-  fields: {
-    code: { words: ["condensate.pitch-within"] },
-    values: CondensatePitchWithinValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchAway2Shape: Shape = {
-  type: "CondensatePitchAway2",
-  fields: {
-    code: { words: ["condensate.pitch-away"] },
-    values: CondensatePitchAwayValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchTooLittle2Shape: Shape = {
-  type: "CondensatePitchTooLittle2",
-  fields: {
-    code: { words: ["condensate.pitch-too-little"] },
-    values: CondensatePitchTooLittleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchTooMuch2Shape: Shape = {
-  type: "CondensatePitchTooMuch2",
-  fields: {
-    code: { words: ["condensate.pitch-too-much"] },
-    values: CondensatePitchTooMuchValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePitchNear2Shape: Shape = {
-  type: "CondensatePitchNear2",
-  fields: {
-    code: { words: ["condensate.pitch-near"] },
-    values: CondensatePitchNearValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpKeepsUp2Shape: Shape = {
-  type: "CondensatePumpKeepsUp2",
-  fields: {
-    code: { words: ["condensate.pump-keeps-up"] },
-    values: CondensatePumpKeepsUpValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpTooSlow2Shape: Shape = {
-  type: "CondensatePumpTooSlow2",
-  fields: {
-    code: { words: ["condensate.pump-too-slow"] },
-    values: CondensatePumpKeepsUpValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpLiftTooHigh2Shape: Shape = {
-  type: "CondensatePumpLiftTooHigh2",
-  fields: {
-    code: { words: ["condensate.pump-lift-too-high"] },
-    values: CondensatePumpLiftTooHighValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateGravity2Shape: Shape = {
-  type: "CondensateGravity2",
-  fields: {
-    code: { words: ["condensate.gravity"] },
-    values: CondensateGravityValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateFallShort2Shape: Shape = {
-  type: "CondensateFallShort2",
-  fields: {
-    code: { words: ["condensate.fall-short"] },
-    values: CondensateFallShortValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateStraight2Shape: Shape = {
-  type: "CondensateStraight2",
-  fields: {
-    code: { words: ["condensate.straight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateExactInstrument2Shape: Shape = {
-  type: "CondensateExactInstrument2",
-  fields: {
-    code: { words: ["condensate.exact-instrument"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateCodeSlope2Shape: Shape = {
-  type: "CondensateCodeSlope2",
-  fields: {
-    code: { words: ["condensate.code-slope"] },
-    values: CondensateCodeSlopeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateLevelIsEnough2Shape: Shape = {
-  type: "CondensateLevelIsEnough2",
-  fields: {
-    code: { words: ["condensate.level-is-enough"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateMaximumPitchNotChecked2Shape: Shape = {
-  type: "CondensateMaximumPitchNotChecked2",
-  fields: {
-    code: { words: ["condensate.maximum-pitch-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpMargin2Shape: Shape = {
-  type: "CondensatePumpMargin2",
-  fields: {
-    code: { words: ["condensate.pump-margin"] },
-    values: CondensatePumpMarginValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpCurveStraight2Shape: Shape = {
-  type: "CondensatePumpCurveStraight2",
-  fields: {
-    code: { words: ["condensate.pump-curve-straight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateFlatterThanCode2Shape: Shape = {
-  type: "CondensateFlatterThanCode2",
-  fields: {
-    code: { words: ["condensate.flatter-than-code"] },
-    values: CondensateFlatterThanCodeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateDischarge2Shape: Shape = {
-  type: "CondensateDischarge2",
-  fields: {
-    code: { words: ["condensate.discharge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateSweating2Shape: Shape = {
-  type: "CondensateSweating2",
-  fields: {
-    code: { words: ["condensate.sweating"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateSunlight2Shape: Shape = {
-  type: "CondensateSunlight2",
-  fields: {
-    code: { words: ["condensate.sunlight"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateFreezing2Shape: Shape = {
-  type: "CondensateFreezing2",
-  fields: {
-    code: { words: ["condensate.freezing"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateOverflow2Shape: Shape = {
-  type: "CondensateOverflow2",
-  fields: {
-    code: { words: ["condensate.overflow"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensatePumpFailure2Shape: Shape = {
-  type: "CondensatePumpFailure2",
-  fields: {
-    code: { words: ["condensate.pump-failure"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateDryTrap2Shape: Shape = {
-  type: "CondensateDryTrap2",
-  fields: {
-    code: { words: ["condensate.dry-trap"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateIncreaseSlope2Shape: Shape = {
-  type: "CondensateIncreaseSlope2",
-  fields: {
-    code: { words: ["condensate.increase-slope"] },
-    values: CondensateIncreaseSlopeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateIncreaseFall2Shape: Shape = {
-  type: "CondensateIncreaseFall2",
-  fields: {
-    code: { words: ["condensate.increase-fall"] },
-    values: CondensateIncreaseFallValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateAskCode2Shape: Shape = {
-  type: "CondensateAskCode2",
-  fields: {
-    code: { words: ["condensate.ask-code"] },
-    values: CondensateAskCodeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateMeasureBetter2Shape: Shape = {
-  type: "CondensateMeasureBetter2",
-  fields: {
-    code: { words: ["condensate.measure-better"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateRaisePitch2Shape: Shape = {
-  type: "CondensateRaisePitch2",
-  fields: {
-    code: { words: ["condensate.raise-pitch"] },
-    values: CondensateRaisePitchValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateLowerPitch2Shape: Shape = {
-  type: "CondensateLowerPitch2",
-  fields: {
-    code: { words: ["condensate.lower-pitch"] },
-    values: CondensateLowerPitchValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateOtherPump2Shape: Shape = {
-  type: "CondensateOtherPump2",
-  fields: {
-    code: { words: ["condensate.other-pump"] },
-    values: CondensateOtherPumpValuesShape,
-    "text?": "text",
-  },
-};
-
-export const CondensateLowerPoint2Shape: Shape = {
-  type: "CondensateLowerPoint2",
-  fields: {
-    code: { words: ["condensate.lower-point"] },
-    values: CondensateLowerPointValuesShape,
-    "text?": "text",
-  },
-};
-
 export const CondensateStatementShape: Shape = {
   type: "CondensateStatement",
-  by: "code",
-  cases: {
-    "condensate.falls-enough": CondensateFallsEnough2Shape,
-    "condensate.falls-too-little": CondensateFallsTooLittle2Shape,
-    "condensate.rises": CondensateRises2Shape,
-    "condensate.codes-differ": CondensateCodesDiffer2Shape,
-    "condensate.slope-near": CondensateSlopeNear2Shape,
-    "condensate.pitch-enough": CondensatePitchEnough2Shape,
-    "condensate.pitch-within": CondensatePitchWithin2Shape,
-    "condensate.pitch-away": CondensatePitchAway2Shape,
-    "condensate.pitch-too-little": CondensatePitchTooLittle2Shape,
-    "condensate.pitch-too-much": CondensatePitchTooMuch2Shape,
-    "condensate.pitch-near": CondensatePitchNear2Shape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUp2Shape,
-    "condensate.pump-too-slow": CondensatePumpTooSlow2Shape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHigh2Shape,
-    "condensate.gravity": CondensateGravity2Shape,
-    "condensate.fall-short": CondensateFallShort2Shape,
-    "condensate.straight": CondensateStraight2Shape,
-    "condensate.exact-instrument": CondensateExactInstrument2Shape,
-    "condensate.code-slope": CondensateCodeSlope2Shape,
-    "condensate.level-is-enough": CondensateLevelIsEnough2Shape,
-    "condensate.maximum-pitch-not-checked": CondensateMaximumPitchNotChecked2Shape,
-    "condensate.pump-margin": CondensatePumpMargin2Shape,
-    "condensate.pump-curve-straight": CondensatePumpCurveStraight2Shape,
-    "condensate.flatter-than-code": CondensateFlatterThanCode2Shape,
-    "condensate.discharge": CondensateDischarge2Shape,
-    "condensate.sweating": CondensateSweating2Shape,
-    "condensate.sunlight": CondensateSunlight2Shape,
-    "condensate.freezing": CondensateFreezing2Shape,
-    "condensate.overflow": CondensateOverflow2Shape,
-    "condensate.pump-failure": CondensatePumpFailure2Shape,
-    "condensate.dry-trap": CondensateDryTrap2Shape,
-    "condensate.increase-slope": CondensateIncreaseSlope2Shape,
-    "condensate.increase-fall": CondensateIncreaseFall2Shape,
-    "condensate.ask-code": CondensateAskCode2Shape,
-    "condensate.measure-better": CondensateMeasureBetter2Shape,
-    "condensate.raise-pitch": CondensateRaisePitch2Shape,
-    "condensate.lower-pitch": CondensateLowerPitch2Shape,
-    "condensate.other-pump": CondensateOtherPump2Shape,
-    "condensate.lower-point": CondensateLowerPoint2Shape,
+  statements: {
+    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
+    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
+    "condensate.rises": CondensateFallsEnoughValuesShape,
+    "condensate.codes-differ": CondensateCodesDifferValuesShape,
+    "condensate.slope-near": CondensateFallsEnoughValuesShape,
+    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
+    "condensate.pitch-within": CondensatePitchWithinValuesShape,
+    "condensate.pitch-away": CondensatePitchAwayValuesShape,
+    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
+    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
+    "condensate.pitch-near": CondensatePitchNearValuesShape,
+    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
+    "condensate.gravity": CondensateGravityValuesShape,
+    "condensate.fall-short": CondensateFallShortValuesShape,
+    "condensate.straight": { fields: {} },
+    "condensate.exact-instrument": { fields: {} },
+    "condensate.code-slope": CondensateCodeSlopeValuesShape,
+    "condensate.level-is-enough": { fields: {} },
+    "condensate.maximum-pitch-not-checked": { fields: {} },
+    "condensate.pump-margin": CondensatePumpMarginValuesShape,
+    "condensate.pump-curve-straight": { fields: {} },
+    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
+    "condensate.discharge": { fields: {} },
+    "condensate.sweating": { fields: {} },
+    "condensate.sunlight": { fields: {} },
+    "condensate.freezing": { fields: {} },
+    "condensate.overflow": { fields: {} },
+    "condensate.pump-failure": { fields: {} },
+    "condensate.dry-trap": { fields: {} },
+    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
+    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
+    "condensate.ask-code": CondensateAskCodeValuesShape,
+    "condensate.measure-better": { fields: {} },
+    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
+    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
+    "condensate.other-pump": CondensateOtherPumpValuesShape,
+    "condensate.lower-point": CondensateLowerPointValuesShape,
   },
+  with: { "text?": "text" },
 };
 
 export const CondensatePumpAssessmentCautionsItemShape: Shape = {
   type: "CondensatePumpAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "condensate.falls-enough": CondensateFallsEnoughShape,
-    "condensate.falls-too-little": CondensateFallsTooLittleShape,
-    "condensate.rises": CondensateRisesShape,
-    "condensate.codes-differ": CondensateCodesDifferShape,
-    "condensate.slope-near": CondensateSlopeNearShape,
-    "condensate.pitch-enough": CondensatePitchEnoughShape,
-    "condensate.pitch-within": CondensatePitchWithinShape,
-    "condensate.pitch-away": CondensatePitchAwayShape,
-    "condensate.pitch-too-little": CondensatePitchTooLittleShape,
-    "condensate.pitch-too-much": CondensatePitchTooMuchShape,
-    "condensate.pitch-near": CondensatePitchNearShape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUpShape,
-    "condensate.pump-too-slow": CondensatePumpTooSlowShape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighShape,
-    "condensate.gravity": CondensateGravityShape,
-    "condensate.fall-short": CondensateFallShortShape,
-    "condensate.straight": CondensateStraightShape,
-    "condensate.exact-instrument": CondensateExactInstrumentShape,
-    "condensate.code-slope": CondensateCodeSlopeShape,
-    "condensate.level-is-enough": CondensateLevelIsEnoughShape,
-    "condensate.maximum-pitch-not-checked": CondensateMaximumPitchNotCheckedShape,
-    "condensate.pump-margin": CondensatePumpMarginShape,
-    "condensate.pump-curve-straight": CondensatePumpCurveStraightShape,
-    "condensate.flatter-than-code": CondensateFlatterThanCodeShape,
-    "condensate.discharge": CondensateDischargeShape,
-    "condensate.sweating": CondensateSweatingShape,
-    "condensate.sunlight": CondensateSunlightShape,
-    "condensate.freezing": CondensateFreezingShape,
-    "condensate.overflow": CondensateOverflowShape,
-    "condensate.pump-failure": CondensatePumpFailureShape,
-    "condensate.dry-trap": CondensateDryTrapShape,
-    "condensate.increase-slope": CondensateIncreaseSlopeShape,
-    "condensate.increase-fall": CondensateIncreaseFallShape,
-    "condensate.ask-code": CondensateAskCodeShape,
-    "condensate.measure-better": CondensateMeasureBetterShape,
-    "condensate.raise-pitch": CondensateRaisePitchShape,
-    "condensate.lower-pitch": CondensateLowerPitchShape,
-    "condensate.other-pump": CondensateOtherPumpShape,
-    "condensate.lower-point": CondensateLowerPointShape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
+    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
+    "condensate.rises": CondensateFallsEnoughValuesShape,
+    "condensate.codes-differ": CondensateCodesDifferValuesShape,
+    "condensate.slope-near": CondensateFallsEnoughValuesShape,
+    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
+    "condensate.pitch-within": CondensatePitchWithinValuesShape,
+    "condensate.pitch-away": CondensatePitchAwayValuesShape,
+    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
+    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
+    "condensate.pitch-near": CondensatePitchNearValuesShape,
+    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
+    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
+    "condensate.gravity": CondensateGravityValuesShape,
+    "condensate.fall-short": CondensateFallShortValuesShape,
+    "condensate.straight": { fields: {} },
+    "condensate.exact-instrument": { fields: {} },
+    "condensate.code-slope": CondensateCodeSlopeValuesShape,
+    "condensate.level-is-enough": { fields: {} },
+    "condensate.maximum-pitch-not-checked": { fields: {} },
+    "condensate.pump-margin": CondensatePumpMarginValuesShape,
+    "condensate.pump-curve-straight": { fields: {} },
+    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
+    "condensate.discharge": { fields: {} },
+    "condensate.sweating": { fields: {} },
+    "condensate.sunlight": { fields: {} },
+    "condensate.freezing": { fields: {} },
+    "condensate.overflow": { fields: {} },
+    "condensate.pump-failure": { fields: {} },
+    "condensate.dry-trap": { fields: {} },
+    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
+    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
+    "condensate.ask-code": CondensateAskCodeValuesShape,
+    "condensate.measure-better": { fields: {} },
+    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
+    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
+    "condensate.other-pump": CondensateOtherPumpValuesShape,
+    "condensate.lower-point": CondensateLowerPointValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const CondensatePumpAssessmentShape: Shape = {

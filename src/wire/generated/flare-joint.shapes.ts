@@ -10,27 +10,6 @@ import {
   InstrumentOfLengthShape,
   VerbatimShape,
 } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const FlareTubeShape: Shape = {
   type: "FlareTube",
@@ -73,24 +52,6 @@ export const FlareJointWithinRangeValuesShape: Shape = {
   },
 };
 
-export const FlareJointWithinRangeShape: Shape = {
-  type: "FlareJointWithinRange",
-  fields: {
-    code: { words: ["flare-joint.within-range"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointOutsideRangeShape: Shape = {
-  type: "FlareJointOutsideRange",
-  fields: {
-    code: { words: ["flare-joint.outside-range"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointAboveMinimumValuesShape: Shape = {
   type: "FlareJointAboveMinimumValues",
   fields: {
@@ -105,15 +66,6 @@ export const FlareJointAboveMinimumValuesShape: Shape = {
     },
     measured: { either: ["length", "angle", "torque"] },
     low: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointAboveMinimumShape: Shape = {
-  type: "FlareJointAboveMinimum",
-  fields: {
-    code: { words: ["flare-joint.above-minimum"] },
-    values: FlareJointAboveMinimumValuesShape,
-    "text?": "text",
   },
 };
 
@@ -134,36 +86,9 @@ export const FlareJointBelowMinimumValuesShape: Shape = {
   },
 };
 
-export const FlareJointBelowMinimumShape: Shape = {
-  type: "FlareJointBelowMinimum",
-  fields: {
-    code: { words: ["flare-joint.below-minimum"] },
-    values: FlareJointBelowMinimumValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointWouldHaveFailedValuesShape: Shape = {
   type: "FlareJointWouldHaveFailedValues",
   fields: { beyond: { either: ["length", "angle", "torque"] } },
-};
-
-export const FlareJointWouldHaveFailedShape: Shape = {
-  type: "FlareJointWouldHaveFailed",
-  fields: {
-    code: { words: ["flare-joint.would-have-failed"] },
-    values: FlareJointWouldHaveFailedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointSourcesDisagreeShape: Shape = {
-  type: "FlareJointSourcesDisagree",
-  fields: {
-    code: { words: ["flare-joint.sources-disagree"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-  },
 };
 
 export const FlareJointMinimumsDisagreeValuesShape: Shape = {
@@ -180,15 +105,6 @@ export const FlareJointMinimumsDisagreeValuesShape: Shape = {
     },
     measured: { either: ["length", "angle", "torque"] },
     low: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointMinimumsDisagreeShape: Shape = {
-  type: "FlareJointMinimumsDisagree",
-  fields: {
-    code: { words: ["flare-joint.minimums-disagree"] },
-    values: FlareJointMinimumsDisagreeValuesShape,
-    "text?": "text",
   },
 };
 
@@ -209,24 +125,6 @@ export const FlareJointInstrumentCannotTellValuesShape: Shape = {
   },
 };
 
-export const FlareJointInstrumentCannotTellShape: Shape = {
-  type: "FlareJointInstrumentCannotTell",
-  fields: {
-    code: { words: ["flare-joint.instrument-cannot-tell"] },
-    values: FlareJointInstrumentCannotTellValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointHydraulicFlareShape: Shape = {
-  type: "FlareJointHydraulicFlare",
-  fields: {
-    code: { words: ["flare-joint.hydraulic-flare"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointManualRangeWideValuesShape: Shape = {
   type: "FlareJointManualRangeWideValues",
   fields: {
@@ -235,15 +133,6 @@ export const FlareJointManualRangeWideValuesShape: Shape = {
     from: { either: ["length", "angle", "torque"] },
     to: { either: ["length", "angle", "torque"] },
     tube: VerbatimShape,
-  },
-};
-
-export const FlareJointManualRangeWideShape: Shape = {
-  type: "FlareJointManualRangeWide",
-  fields: {
-    code: { words: ["flare-joint.manual-range-wide"] },
-    values: FlareJointManualRangeWideValuesShape,
-    "text?": "text",
   },
 };
 
@@ -258,33 +147,6 @@ export const FlareJointManualRangeApartValuesShape: Shape = {
   },
 };
 
-export const FlareJointManualRangeApartShape: Shape = {
-  type: "FlareJointManualRangeApart",
-  fields: {
-    code: { words: ["flare-joint.manual-range-apart"] },
-    values: FlareJointManualRangeApartValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointNewtonMeterAsFootPoundShape: Shape = {
-  type: "FlareJointNewtonMeterAsFootPound",
-  fields: {
-    code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointFootPoundAsNewtonMeterShape: Shape = {
-  type: "FlareJointFootPoundAsNewtonMeter",
-  fields: {
-    code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointManualDiametersWideValuesShape: Shape = {
   type: "FlareJointManualDiametersWideValues",
   fields: {
@@ -294,29 +156,11 @@ export const FlareJointManualDiametersWideValuesShape: Shape = {
   },
 };
 
-export const FlareJointManualDiametersWideShape: Shape = {
-  type: "FlareJointManualDiametersWide",
-  fields: {
-    code: { words: ["flare-joint.manual-diameters-wide"] },
-    values: FlareJointManualDiametersWideValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointManualMinimumThinValuesShape: Shape = {
   type: "FlareJointManualMinimumThinValues",
   fields: {
     least: { either: ["length", "angle", "torque"] },
     usual: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointManualMinimumThinShape: Shape = {
-  type: "FlareJointManualMinimumThin",
-  fields: {
-    code: { words: ["flare-joint.manual-minimum-thin"] },
-    values: FlareJointManualMinimumThinValuesShape,
-    "text?": "text",
   },
 };
 
@@ -330,36 +174,9 @@ export const FlareJointAdapterNeededValuesShape: Shape = {
   },
 };
 
-export const FlareJointAdapterNeededShape: Shape = {
-  type: "FlareJointAdapterNeeded",
-  fields: {
-    code: { words: ["flare-joint.adapter-needed"] },
-    values: FlareJointAdapterNeededValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointHoseFitsValuesShape: Shape = {
   type: "FlareJointHoseFitsValues",
   fields: { hose: VerbatimShape, hoseThread: VerbatimShape },
-};
-
-export const FlareJointHoseFitsShape: Shape = {
-  type: "FlareJointHoseFits",
-  fields: {
-    code: { words: ["flare-joint.hose-fits"] },
-    values: FlareJointHoseFitsValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointExactInstrumentShape: Shape = {
-  type: "FlareJointExactInstrument",
-  fields: {
-    code: { words: ["flare-joint.exact-instrument"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const FlareJointPublishedRangesValuesShape: Shape = {
@@ -377,48 +194,12 @@ export const FlareJointPublishedRangesValuesShape: Shape = {
   },
 };
 
-export const FlareJointPublishedRangesShape: Shape = {
-  type: "FlareJointPublishedRanges",
-  fields: {
-    code: { words: ["flare-joint.published-ranges"] },
-    values: FlareJointPublishedRangesValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointOneSourceShape: Shape = {
-  type: "FlareJointOneSource",
-  fields: {
-    code: { words: ["flare-joint.one-source"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointNotALeakTestShape: Shape = {
-  type: "FlareJointNotALeakTest",
-  fields: {
-    code: { words: ["flare-joint.not-a-leak-test"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointBeyondSourcesValuesShape: Shape = {
   type: "FlareJointBeyondSourcesValues",
   fields: {
     low: { either: ["length", "angle", "torque"] },
     high: { either: ["length", "angle", "torque"] },
     torque: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointBeyondSourcesShape: Shape = {
-  type: "FlareJointBeyondSources",
-  fields: {
-    code: { words: ["flare-joint.beyond-sources"] },
-    values: FlareJointBeyondSourcesValuesShape,
-    "text?": "text",
   },
 };
 
@@ -430,81 +211,9 @@ export const FlareJointTightenValuesShape: Shape = {
   },
 };
 
-export const FlareJointTightenShape: Shape = {
-  type: "FlareJointTighten",
-  fields: {
-    code: { words: ["flare-joint.tighten"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointTightenByTurnShape: Shape = {
-  type: "FlareJointTightenByTurn",
-  fields: {
-    code: { words: ["flare-joint.tighten-by-turn"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointRemakeAndTightenShape: Shape = {
-  type: "FlareJointRemakeAndTighten",
-  fields: {
-    code: { words: ["flare-joint.remake-and-tighten"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointRemakeAndTurnShape: Shape = {
-  type: "FlareJointRemakeAndTurn",
-  fields: {
-    code: { words: ["flare-joint.remake-and-turn"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointRemakeLargerShape: Shape = {
-  type: "FlareJointRemakeLarger",
-  fields: {
-    code: { words: ["flare-joint.remake-larger"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointRemakeSmallerShape: Shape = {
-  type: "FlareJointRemakeSmaller",
-  fields: {
-    code: { words: ["flare-joint.remake-smaller"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointRemakeConeShape: Shape = {
-  type: "FlareJointRemakeCone",
-  fields: {
-    code: { words: ["flare-joint.remake-cone"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointReplaceTubeValuesShape: Shape = {
   type: "FlareJointReplaceTubeValues",
   fields: { low: { either: ["length", "angle", "torque"] } },
-};
-
-export const FlareJointReplaceTubeShape: Shape = {
-  type: "FlareJointReplaceTube",
-  fields: {
-    code: { words: ["flare-joint.replace-tube"] },
-    values: FlareJointReplaceTubeValuesShape,
-    "text?": "text",
-  },
 };
 
 export const FlareJointMeasureBetterValuesShape: Shape = {
@@ -512,676 +221,106 @@ export const FlareJointMeasureBetterValuesShape: Shape = {
   fields: { needed: { either: ["length", "angle", "torque"] } },
 };
 
-export const FlareJointMeasureBetterShape: Shape = {
-  type: "FlareJointMeasureBetter",
-  fields: {
-    code: { words: ["flare-joint.measure-better"] },
-    values: FlareJointMeasureBetterValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointStateManualRangeShape: Shape = {
-  type: "FlareJointStateManualRange",
-  fields: {
-    code: { words: ["flare-joint.state-manual-range"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointReadManualAgainShape: Shape = {
-  type: "FlareJointReadManualAgain",
-  fields: {
-    code: { words: ["flare-joint.read-manual-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointMetricTubeShape: Shape = {
-  type: "FlareJointMetricTube",
-  fields: {
-    code: { words: ["flare-joint.metric-tube"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const FlareJointFigureFromManualShape: Shape = {
-  type: "FlareJointFigureFromManual",
-  fields: {
-    code: { words: ["flare-joint.figure-from-manual"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const FlareJointStatementShape: Shape = {
   type: "FlareJointStatement",
-  by: "code",
-  cases: {
-    "flare-joint.within-range": FlareJointWithinRangeShape,
-    "flare-joint.outside-range": FlareJointOutsideRangeShape,
-    "flare-joint.above-minimum": FlareJointAboveMinimumShape,
-    "flare-joint.below-minimum": FlareJointBelowMinimumShape,
-    "flare-joint.would-have-failed": FlareJointWouldHaveFailedShape,
-    "flare-joint.sources-disagree": FlareJointSourcesDisagreeShape,
-    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeShape,
-    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellShape,
-    "flare-joint.hydraulic-flare": FlareJointHydraulicFlareShape,
-    "flare-joint.manual-range-wide": FlareJointManualRangeWideShape,
-    "flare-joint.manual-range-apart": FlareJointManualRangeApartShape,
-    "flare-joint.newton-meter-as-foot-pound": FlareJointNewtonMeterAsFootPoundShape,
-    "flare-joint.foot-pound-as-newton-meter": FlareJointFootPoundAsNewtonMeterShape,
-    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideShape,
-    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinShape,
-    "flare-joint.adapter-needed": FlareJointAdapterNeededShape,
-    "flare-joint.hose-fits": FlareJointHoseFitsShape,
-    "flare-joint.exact-instrument": FlareJointExactInstrumentShape,
-    "flare-joint.published-ranges": FlareJointPublishedRangesShape,
-    "flare-joint.one-source": FlareJointOneSourceShape,
-    "flare-joint.not-a-leak-test": FlareJointNotALeakTestShape,
-    "flare-joint.beyond-sources": FlareJointBeyondSourcesShape,
-    "flare-joint.tighten": FlareJointTightenShape,
-    "flare-joint.tighten-by-turn": FlareJointTightenByTurnShape,
-    "flare-joint.remake-and-tighten": FlareJointRemakeAndTightenShape,
-    "flare-joint.remake-and-turn": FlareJointRemakeAndTurnShape,
-    "flare-joint.remake-larger": FlareJointRemakeLargerShape,
-    "flare-joint.remake-smaller": FlareJointRemakeSmallerShape,
-    "flare-joint.remake-cone": FlareJointRemakeConeShape,
-    "flare-joint.replace-tube": FlareJointReplaceTubeShape,
-    "flare-joint.measure-better": FlareJointMeasureBetterShape,
-    "flare-joint.state-manual-range": FlareJointStateManualRangeShape,
-    "flare-joint.read-manual-again": FlareJointReadManualAgainShape,
-    "flare-joint.metric-tube": FlareJointMetricTubeShape,
-    "flare-joint.figure-from-manual": FlareJointFigureFromManualShape,
-  },
-};
-
-export const FlareJointWithinRange2Shape: Shape = {
-  type: "FlareJointWithinRange2",
-  fields: {
-    code: { words: ["flare-joint.within-range"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointOutsideRange2Shape: Shape = {
-  type: "FlareJointOutsideRange2",
-  fields: {
-    code: { words: ["flare-joint.outside-range"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointAboveMinimum2Shape: Shape = {
-  type: "FlareJointAboveMinimum2",
-  fields: {
-    code: { words: ["flare-joint.above-minimum"] },
-    values: FlareJointAboveMinimumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointBelowMinimum2Shape: Shape = {
-  type: "FlareJointBelowMinimum2",
-  fields: {
-    code: { words: ["flare-joint.below-minimum"] },
-    values: FlareJointBelowMinimumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointWouldHaveFailed2Shape: Shape = {
-  type: "FlareJointWouldHaveFailed2",
-  fields: {
-    code: { words: ["flare-joint.would-have-failed"] },
-    values: FlareJointWouldHaveFailedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointSourcesDisagree2Shape: Shape = {
-  type: "FlareJointSourcesDisagree2",
-  fields: {
-    code: { words: ["flare-joint.sources-disagree"] },
-    values: FlareJointWithinRangeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointMinimumsDisagree2Shape: Shape = {
-  type: "FlareJointMinimumsDisagree2",
-  fields: {
-    code: { words: ["flare-joint.minimums-disagree"] },
-    values: FlareJointMinimumsDisagreeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointInstrumentCannotTell2Shape: Shape = {
-  type: "FlareJointInstrumentCannotTell2",
-  fields: {
-    code: { words: ["flare-joint.instrument-cannot-tell"] },
-    values: FlareJointInstrumentCannotTellValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointHydraulicFlare2Shape: Shape = {
-  type: "FlareJointHydraulicFlare2",
-  fields: {
-    code: { words: ["flare-joint.hydraulic-flare"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointManualRangeWide2Shape: Shape = {
-  type: "FlareJointManualRangeWide2",
-  fields: {
-    code: { words: ["flare-joint.manual-range-wide"] },
-    values: FlareJointManualRangeWideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointManualRangeApart2Shape: Shape = {
-  type: "FlareJointManualRangeApart2",
-  fields: {
-    code: { words: ["flare-joint.manual-range-apart"] },
-    values: FlareJointManualRangeApartValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointNewtonMeterAsFootPound2Shape: Shape = {
-  type: "FlareJointNewtonMeterAsFootPound2",
-  fields: {
-    code: { words: ["flare-joint.newton-meter-as-foot-pound"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointFootPoundAsNewtonMeter2Shape: Shape = {
-  type: "FlareJointFootPoundAsNewtonMeter2",
-  fields: {
-    code: { words: ["flare-joint.foot-pound-as-newton-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointManualDiametersWide2Shape: Shape = {
-  type: "FlareJointManualDiametersWide2",
-  fields: {
-    code: { words: ["flare-joint.manual-diameters-wide"] },
-    values: FlareJointManualDiametersWideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointManualMinimumThin2Shape: Shape = {
-  type: "FlareJointManualMinimumThin2",
-  fields: {
-    code: { words: ["flare-joint.manual-minimum-thin"] },
-    values: FlareJointManualMinimumThinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointAdapterNeeded2Shape: Shape = {
-  type: "FlareJointAdapterNeeded2",
-  fields: {
-    code: { words: ["flare-joint.adapter-needed"] },
-    values: FlareJointAdapterNeededValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointHoseFits2Shape: Shape = {
-  type: "FlareJointHoseFits2",
-  fields: {
-    code: { words: ["flare-joint.hose-fits"] },
-    values: FlareJointHoseFitsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointExactInstrument2Shape: Shape = {
-  type: "FlareJointExactInstrument2",
-  fields: {
-    code: { words: ["flare-joint.exact-instrument"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointPublishedRanges2Shape: Shape = {
-  type: "FlareJointPublishedRanges2",
-  fields: {
-    code: { words: ["flare-joint.published-ranges"] },
-    values: FlareJointPublishedRangesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointOneSource2Shape: Shape = {
-  type: "FlareJointOneSource2",
-  fields: {
-    code: { words: ["flare-joint.one-source"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointNotALeakTest2Shape: Shape = {
-  type: "FlareJointNotALeakTest2",
-  fields: {
-    code: { words: ["flare-joint.not-a-leak-test"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointBeyondSources2Shape: Shape = {
-  type: "FlareJointBeyondSources2",
-  fields: {
-    code: { words: ["flare-joint.beyond-sources"] },
-    values: FlareJointBeyondSourcesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointTighten2Shape: Shape = {
-  type: "FlareJointTighten2",
-  fields: {
-    code: { words: ["flare-joint.tighten"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointTightenByTurn2Shape: Shape = {
-  type: "FlareJointTightenByTurn2",
-  fields: {
-    code: { words: ["flare-joint.tighten-by-turn"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointRemakeAndTighten2Shape: Shape = {
-  type: "FlareJointRemakeAndTighten2",
-  fields: {
-    code: { words: ["flare-joint.remake-and-tighten"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointRemakeAndTurn2Shape: Shape = {
-  type: "FlareJointRemakeAndTurn2",
-  fields: {
-    code: { words: ["flare-joint.remake-and-turn"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointRemakeLarger2Shape: Shape = {
-  type: "FlareJointRemakeLarger2",
-  fields: {
-    code: { words: ["flare-joint.remake-larger"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointRemakeSmaller2Shape: Shape = {
-  type: "FlareJointRemakeSmaller2",
-  fields: {
-    code: { words: ["flare-joint.remake-smaller"] },
-    values: FlareJointTightenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointRemakeCone2Shape: Shape = {
-  type: "FlareJointRemakeCone2",
-  fields: {
-    code: { words: ["flare-joint.remake-cone"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointReplaceTube2Shape: Shape = {
-  type: "FlareJointReplaceTube2",
-  fields: {
-    code: { words: ["flare-joint.replace-tube"] },
-    values: FlareJointReplaceTubeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointMeasureBetter2Shape: Shape = {
-  type: "FlareJointMeasureBetter2",
-  fields: {
-    code: { words: ["flare-joint.measure-better"] },
-    values: FlareJointMeasureBetterValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointStateManualRange2Shape: Shape = {
-  type: "FlareJointStateManualRange2",
-  fields: {
-    code: { words: ["flare-joint.state-manual-range"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointReadManualAgain2Shape: Shape = {
-  type: "FlareJointReadManualAgain2",
-  fields: {
-    code: { words: ["flare-joint.read-manual-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointMetricTube2Shape: Shape = {
-  type: "FlareJointMetricTube2",
-  fields: {
-    code: { words: ["flare-joint.metric-tube"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const FlareJointFigureFromManual2Shape: Shape = {
-  type: "FlareJointFigureFromManual2",
-  fields: {
-    code: { words: ["flare-joint.figure-from-manual"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  statements: {
+    "flare-joint.within-range": FlareJointWithinRangeValuesShape,
+    "flare-joint.outside-range": FlareJointWithinRangeValuesShape,
+    "flare-joint.above-minimum": FlareJointAboveMinimumValuesShape,
+    "flare-joint.below-minimum": FlareJointBelowMinimumValuesShape,
+    "flare-joint.would-have-failed": FlareJointWouldHaveFailedValuesShape,
+    "flare-joint.sources-disagree": FlareJointWithinRangeValuesShape,
+    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeValuesShape,
+    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellValuesShape,
+    "flare-joint.hydraulic-flare": { fields: {} },
+    "flare-joint.manual-range-wide": FlareJointManualRangeWideValuesShape,
+    "flare-joint.manual-range-apart": FlareJointManualRangeApartValuesShape,
+    "flare-joint.newton-meter-as-foot-pound": { fields: {} },
+    "flare-joint.foot-pound-as-newton-meter": { fields: {} },
+    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideValuesShape,
+    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinValuesShape,
+    "flare-joint.adapter-needed": FlareJointAdapterNeededValuesShape,
+    "flare-joint.hose-fits": FlareJointHoseFitsValuesShape,
+    "flare-joint.exact-instrument": { fields: {} },
+    "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
+    "flare-joint.one-source": { fields: {} },
+    "flare-joint.not-a-leak-test": { fields: {} },
+    "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
+    "flare-joint.tighten": FlareJointTightenValuesShape,
+    "flare-joint.tighten-by-turn": FlareJointTightenValuesShape,
+    "flare-joint.remake-and-tighten": FlareJointTightenValuesShape,
+    "flare-joint.remake-and-turn": FlareJointTightenValuesShape,
+    "flare-joint.remake-larger": FlareJointTightenValuesShape,
+    "flare-joint.remake-smaller": FlareJointTightenValuesShape,
+    "flare-joint.remake-cone": { fields: {} },
+    "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
+    "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
+    "flare-joint.state-manual-range": { fields: {} },
+    "flare-joint.read-manual-again": { fields: {} },
+    "flare-joint.metric-tube": { fields: {} },
+    "flare-joint.figure-from-manual": { fields: {} },
+  },
+  with: { "text?": "text" },
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
   type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "flare-joint.within-range": FlareJointWithinRange2Shape,
-    "flare-joint.outside-range": FlareJointOutsideRange2Shape,
-    "flare-joint.above-minimum": FlareJointAboveMinimum2Shape,
-    "flare-joint.below-minimum": FlareJointBelowMinimum2Shape,
-    "flare-joint.would-have-failed": FlareJointWouldHaveFailed2Shape,
-    "flare-joint.sources-disagree": FlareJointSourcesDisagree2Shape,
-    "flare-joint.minimums-disagree": FlareJointMinimumsDisagree2Shape,
-    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTell2Shape,
-    "flare-joint.hydraulic-flare": FlareJointHydraulicFlare2Shape,
-    "flare-joint.manual-range-wide": FlareJointManualRangeWide2Shape,
-    "flare-joint.manual-range-apart": FlareJointManualRangeApart2Shape,
-    "flare-joint.newton-meter-as-foot-pound": FlareJointNewtonMeterAsFootPound2Shape,
-    "flare-joint.foot-pound-as-newton-meter": FlareJointFootPoundAsNewtonMeter2Shape,
-    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWide2Shape,
-    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThin2Shape,
-    "flare-joint.adapter-needed": FlareJointAdapterNeeded2Shape,
-    "flare-joint.hose-fits": FlareJointHoseFits2Shape,
-    "flare-joint.exact-instrument": FlareJointExactInstrument2Shape,
-    "flare-joint.published-ranges": FlareJointPublishedRanges2Shape,
-    "flare-joint.one-source": FlareJointOneSource2Shape,
-    "flare-joint.not-a-leak-test": FlareJointNotALeakTest2Shape,
-    "flare-joint.beyond-sources": FlareJointBeyondSources2Shape,
-    "flare-joint.tighten": FlareJointTighten2Shape,
-    "flare-joint.tighten-by-turn": FlareJointTightenByTurn2Shape,
-    "flare-joint.remake-and-tighten": FlareJointRemakeAndTighten2Shape,
-    "flare-joint.remake-and-turn": FlareJointRemakeAndTurn2Shape,
-    "flare-joint.remake-larger": FlareJointRemakeLarger2Shape,
-    "flare-joint.remake-smaller": FlareJointRemakeSmaller2Shape,
-    "flare-joint.remake-cone": FlareJointRemakeCone2Shape,
-    "flare-joint.replace-tube": FlareJointReplaceTube2Shape,
-    "flare-joint.measure-better": FlareJointMeasureBetter2Shape,
-    "flare-joint.state-manual-range": FlareJointStateManualRange2Shape,
-    "flare-joint.read-manual-again": FlareJointReadManualAgain2Shape,
-    "flare-joint.metric-tube": FlareJointMetricTube2Shape,
-    "flare-joint.figure-from-manual": FlareJointFigureFromManual2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "flare-joint.within-range": FlareJointWithinRangeValuesShape,
+    "flare-joint.outside-range": FlareJointWithinRangeValuesShape,
+    "flare-joint.above-minimum": FlareJointAboveMinimumValuesShape,
+    "flare-joint.below-minimum": FlareJointBelowMinimumValuesShape,
+    "flare-joint.would-have-failed": FlareJointWouldHaveFailedValuesShape,
+    "flare-joint.sources-disagree": FlareJointWithinRangeValuesShape,
+    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeValuesShape,
+    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellValuesShape,
+    "flare-joint.hydraulic-flare": { fields: {} },
+    "flare-joint.manual-range-wide": FlareJointManualRangeWideValuesShape,
+    "flare-joint.manual-range-apart": FlareJointManualRangeApartValuesShape,
+    "flare-joint.newton-meter-as-foot-pound": { fields: {} },
+    "flare-joint.foot-pound-as-newton-meter": { fields: {} },
+    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideValuesShape,
+    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinValuesShape,
+    "flare-joint.adapter-needed": FlareJointAdapterNeededValuesShape,
+    "flare-joint.hose-fits": FlareJointHoseFitsValuesShape,
+    "flare-joint.exact-instrument": { fields: {} },
+    "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
+    "flare-joint.one-source": { fields: {} },
+    "flare-joint.not-a-leak-test": { fields: {} },
+    "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
+    "flare-joint.tighten": FlareJointTightenValuesShape,
+    "flare-joint.tighten-by-turn": FlareJointTightenValuesShape,
+    "flare-joint.remake-and-tighten": FlareJointTightenValuesShape,
+    "flare-joint.remake-and-turn": FlareJointTightenValuesShape,
+    "flare-joint.remake-larger": FlareJointTightenValuesShape,
+    "flare-joint.remake-smaller": FlareJointTightenValuesShape,
+    "flare-joint.remake-cone": { fields: {} },
+    "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
+    "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
+    "flare-joint.state-manual-range": { fields: {} },
+    "flare-joint.read-manual-again": { fields: {} },
+    "flare-joint.metric-tube": { fields: {} },
+    "flare-joint.figure-from-manual": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {

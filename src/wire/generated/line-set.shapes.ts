@@ -3,27 +3,6 @@
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import { CitationShape } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const MassPerStepShape: Shape = {
   type: "MassPerStep",
@@ -64,24 +43,6 @@ export const AdditionalChargeInputShape: Shape = {
   },
 };
 
-export const LineSetRateUnitShape: Shape = {
-  type: "LineSetRateUnit",
-  fields: {
-    code: { words: ["line-set.rate-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetViscosityUnitShape: Shape = {
-  type: "LineSetViscosityUnit",
-  fields: {
-    code: { words: ["line-set.viscosity-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetWithinMaximumValuesShape: Shape = {
   type: "LineSetWithinMaximumValues",
   fields: {
@@ -99,24 +60,6 @@ export const LineSetWithinMaximumValuesShape: Shape = {
     },
     value: { either: ["mass", "pressureDifference", "length"] },
     limit: { either: ["mass", "pressureDifference", "length"] },
-  },
-};
-
-export const LineSetWithinMaximumShape: Shape = {
-  type: "LineSetWithinMaximum",
-  fields: {
-    code: { words: ["line-set.within-maximum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetAboveMaximumShape: Shape = {
-  type: "LineSetAboveMaximum",
-  fields: {
-    code: { words: ["line-set.above-maximum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
   },
 };
 
@@ -141,54 +84,9 @@ export const LineSetNearMaximumValuesShape: Shape = {
   },
 };
 
-export const LineSetNearMaximumShape: Shape = {
-  type: "LineSetNearMaximum",
-  fields: {
-    code: { words: ["line-set.near-maximum"] },
-    values: LineSetNearMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetAboveMinimumShape: Shape = {
-  type: "LineSetAboveMinimum",
-  fields: {
-    code: { words: ["line-set.above-minimum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetBelowMinimumShape: Shape = {
-  type: "LineSetBelowMinimum",
-  fields: {
-    code: { words: ["line-set.below-minimum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNearMinimumShape: Shape = {
-  type: "LineSetNearMinimum",
-  fields: {
-    code: { words: ["line-set.near-minimum"] },
-    values: LineSetNearMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetBendsWithinMaximumValuesShape: Shape = {
   type: "LineSetBendsWithinMaximumValues",
   fields: { count: "number", most: "number" },
-};
-
-export const LineSetBendsWithinMaximumShape: Shape = {
-  type: "LineSetBendsWithinMaximum",
-  fields: {
-    code: { words: ["line-set.bends-within-maximum"] },
-    values: LineSetBendsWithinMaximumValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetBendsAboveMaximumValuesShape: Shape = {
@@ -196,41 +94,14 @@ export const LineSetBendsAboveMaximumValuesShape: Shape = {
   fields: { count: "number", most: "number" },
 };
 
-export const LineSetBendsAboveMaximumShape: Shape = {
-  type: "LineSetBendsAboveMaximum",
-  fields: {
-    code: { words: ["line-set.bends-above-maximum"] },
-    values: LineSetBendsAboveMaximumValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetBendsNotCountedValuesShape: Shape = {
   type: "LineSetBendsNotCountedValues",
   fields: { most: "number" },
 };
 
-export const LineSetBendsNotCountedShape: Shape = {
-  type: "LineSetBendsNotCounted",
-  fields: {
-    code: { words: ["line-set.bends-not-counted"] },
-    values: LineSetBendsNotCountedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetBendLengthNotCountedValuesShape: Shape = {
   type: "LineSetBendLengthNotCountedValues",
   fields: { bend: "length" },
-};
-
-export const LineSetBendLengthNotCountedShape: Shape = {
-  type: "LineSetBendLengthNotCounted",
-  fields: {
-    code: { words: ["line-set.bend-length-not-counted"] },
-    values: LineSetBendLengthNotCountedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetAddValuesShape: Shape = {
@@ -244,32 +115,9 @@ export const LineSetAddValuesShape: Shape = {
   },
 };
 
-export const LineSetAddShape: Shape = {
-  type: "LineSetAdd",
-  fields: { code: { words: ["line-set.add"] }, values: LineSetAddValuesShape, "text?": "text" },
-};
-
-export const LineSetTakeOutShape: Shape = {
-  type: "LineSetTakeOut",
-  fields: {
-    code: { words: ["line-set.take-out"] },
-    values: LineSetAddValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetNothingToAddValuesShape: Shape = {
   type: "LineSetNothingToAddValues",
   fields: { length: "length", preCharged: "length" },
-};
-
-export const LineSetNothingToAddShape: Shape = {
-  type: "LineSetNothingToAdd",
-  fields: {
-    code: { words: ["line-set.nothing-to-add"] },
-    values: LineSetNothingToAddValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetShortLineRuleNotKnownValuesShape: Shape = {
@@ -277,41 +125,14 @@ export const LineSetShortLineRuleNotKnownValuesShape: Shape = {
   fields: { length: "length", difference: "length", preCharged: "length" },
 };
 
-export const LineSetShortLineRuleNotKnownShape: Shape = {
-  type: "LineSetShortLineRuleNotKnown",
-  fields: {
-    code: { words: ["line-set.short-line-rule-not-known"] },
-    values: LineSetShortLineRuleNotKnownValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetAllowancesValuesShape: Shape = {
   type: "LineSetAllowancesValues",
   fields: { mass: "mass" },
 };
 
-export const LineSetAllowancesShape: Shape = {
-  type: "LineSetAllowances",
-  fields: {
-    code: { words: ["line-set.allowances"] },
-    values: LineSetAllowancesValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetTotalNotKnownValuesShape: Shape = {
   type: "LineSetTotalNotKnownValues",
   fields: { limit: "mass" },
-};
-
-export const LineSetTotalNotKnownShape: Shape = {
-  type: "LineSetTotalNotKnown",
-  fields: {
-    code: { words: ["line-set.total-not-known"] },
-    values: LineSetTotalNotKnownValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetRatePlausibleValuesShape: Shape = {
@@ -325,84 +146,12 @@ export const LineSetRatePlausibleValuesShape: Shape = {
   },
 };
 
-export const LineSetRatePlausibleShape: Shape = {
-  type: "LineSetRatePlausible",
-  fields: {
-    code: { words: ["line-set.rate-plausible"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRateImplausibleShape: Shape = {
-  type: "LineSetRateImplausible",
-  fields: {
-    code: { words: ["line-set.rate-implausible"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRateFitsOtherDeviceShape: Shape = {
-  type: "LineSetRateFitsOtherDevice",
-  fields: {
-    code: { words: ["line-set.rate-fits-other-device"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetTwoPhaseLiquidLineShape: Shape = {
-  type: "LineSetTwoPhaseLiquidLine",
-  fields: {
-    code: { words: ["line-set.two-phase-liquid-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRatePerFootShape: Shape = {
-  type: "LineSetRatePerFoot",
-  fields: {
-    code: { words: ["line-set.rate-per-foot"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRatePerMeterShape: Shape = {
-  type: "LineSetRatePerMeter",
-  fields: {
-    code: { words: ["line-set.rate-per-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetSubcoolingEnoughValuesShape: Shape = {
   type: "LineSetSubcoolingEnoughValues",
   fields: {
     available: "temperatureDifference",
     needed: "temperatureDifference",
     loss: "pressureDifference",
-  },
-};
-
-export const LineSetSubcoolingEnoughShape: Shape = {
-  type: "LineSetSubcoolingEnough",
-  fields: {
-    code: { words: ["line-set.subcooling-enough"] },
-    values: LineSetSubcoolingEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetSubcoolingTooLowShape: Shape = {
-  type: "LineSetSubcoolingTooLow",
-  fields: {
-    code: { words: ["line-set.subcooling-too-low"] },
-    values: LineSetSubcoolingEnoughValuesShape,
-    "text?": "text",
   },
 };
 
@@ -416,27 +165,9 @@ export const LineSetSubcoolingNearValuesShape: Shape = {
   },
 };
 
-export const LineSetSubcoolingNearShape: Shape = {
-  type: "LineSetSubcoolingNear",
-  fields: {
-    code: { words: ["line-set.subcooling-near"] },
-    values: LineSetSubcoolingNearValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetSubcoolingNotKnownValuesShape: Shape = {
   type: "LineSetSubcoolingNotKnownValues",
   fields: { needed: "temperatureDifference", loss: "pressureDifference" },
-};
-
-export const LineSetSubcoolingNotKnownShape: Shape = {
-  type: "LineSetSubcoolingNotKnown",
-  fields: {
-    code: { words: ["line-set.subcooling-not-known"] },
-    values: LineSetSubcoolingNotKnownValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetLiquidVelocityWithinValuesShape: Shape = {
@@ -444,27 +175,9 @@ export const LineSetLiquidVelocityWithinValuesShape: Shape = {
   fields: { velocity: "speed", least: "speed", most: "speed" },
 };
 
-export const LineSetLiquidVelocityWithinShape: Shape = {
-  type: "LineSetLiquidVelocityWithin",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-within"] },
-    values: LineSetLiquidVelocityWithinValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetLiquidVelocityHighValuesShape: Shape = {
   type: "LineSetLiquidVelocityHighValues",
   fields: { velocity: "speed", most: "speed" },
-};
-
-export const LineSetLiquidVelocityHighShape: Shape = {
-  type: "LineSetLiquidVelocityHigh",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-high"] },
-    values: LineSetLiquidVelocityHighValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetLiquidVelocityLowValuesShape: Shape = {
@@ -472,27 +185,9 @@ export const LineSetLiquidVelocityLowValuesShape: Shape = {
   fields: { velocity: "speed", least: "speed" },
 };
 
-export const LineSetLiquidVelocityLowShape: Shape = {
-  type: "LineSetLiquidVelocityLow",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-low"] },
-    values: LineSetLiquidVelocityLowValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetLossNotKnownValuesShape: Shape = {
   type: "LineSetLossNotKnownValues",
   fields: { limit: "pressureDifference" },
-};
-
-export const LineSetLossNotKnownShape: Shape = {
-  type: "LineSetLossNotKnown",
-  fields: {
-    code: { words: ["line-set.loss-not-known"] },
-    values: LineSetLossNotKnownValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetOilReturnsValuesShape: Shape = {
@@ -500,27 +195,9 @@ export const LineSetOilReturnsValuesShape: Shape = {
   fields: { velocity: "speed", least: "speed" },
 };
 
-export const LineSetOilReturnsShape: Shape = {
-  type: "LineSetOilReturns",
-  fields: {
-    code: { words: ["line-set.oil-returns"] },
-    values: LineSetOilReturnsValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetOilStaysValuesShape: Shape = {
   type: "LineSetOilStaysValues",
   fields: { velocity: "speed", oil: "speed" },
-};
-
-export const LineSetOilStaysShape: Shape = {
-  type: "LineSetOilStays",
-  fields: {
-    code: { words: ["line-set.oil-stays"] },
-    values: LineSetOilStaysValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetOilReturnOpenRiserValuesShape: Shape = {
@@ -528,27 +205,9 @@ export const LineSetOilReturnOpenRiserValuesShape: Shape = {
   fields: { velocity: "speed", least: "speed", oil: "speed" },
 };
 
-export const LineSetOilReturnOpenRiserShape: Shape = {
-  type: "LineSetOilReturnOpenRiser",
-  fields: {
-    code: { words: ["line-set.oil-return-open-riser"] },
-    values: LineSetOilReturnOpenRiserValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetOilReturnOpenLevelValuesShape: Shape = {
   type: "LineSetOilReturnOpenLevelValues",
   fields: { velocity: "speed", least: "speed" },
-};
-
-export const LineSetOilReturnOpenLevelShape: Shape = {
-  type: "LineSetOilReturnOpenLevel",
-  fields: {
-    code: { words: ["line-set.oil-return-open-level"] },
-    values: LineSetOilReturnOpenLevelValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetVaporNoiseValuesShape: Shape = {
@@ -556,27 +215,9 @@ export const LineSetVaporNoiseValuesShape: Shape = {
   fields: { velocity: "speed", most: "speed" },
 };
 
-export const LineSetVaporNoiseShape: Shape = {
-  type: "LineSetVaporNoise",
-  fields: {
-    code: { words: ["line-set.vapor-noise"] },
-    values: LineSetVaporNoiseValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetStockLengthValuesShape: Shape = {
   type: "LineSetStockLengthValues",
   fields: { stock: "length", needed: "length" },
-};
-
-export const LineSetStockLengthShape: Shape = {
-  type: "LineSetStockLength",
-  fields: {
-    code: { words: ["line-set.stock-length"] },
-    values: LineSetStockLengthValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetSurplusToCutValuesShape: Shape = {
@@ -584,27 +225,9 @@ export const LineSetSurplusToCutValuesShape: Shape = {
   fields: { surplus: "length" },
 };
 
-export const LineSetSurplusToCutShape: Shape = {
-  type: "LineSetSurplusToCut",
-  fields: {
-    code: { words: ["line-set.surplus-to-cut"] },
-    values: LineSetSurplusToCutValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetCoilToMinimumValuesShape: Shape = {
   type: "LineSetCoilToMinimumValues",
   fields: { coiled: "length", installed: "length" },
-};
-
-export const LineSetCoilToMinimumShape: Shape = {
-  type: "LineSetCoilToMinimum",
-  fields: {
-    code: { words: ["line-set.coil-to-minimum"] },
-    values: LineSetCoilToMinimumValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetCoilSurplusValuesShape: Shape = {
@@ -612,27 +235,9 @@ export const LineSetCoilSurplusValuesShape: Shape = {
   fields: { coiled: "length", installed: "length" },
 };
 
-export const LineSetCoilSurplusShape: Shape = {
-  type: "LineSetCoilSurplus",
-  fields: {
-    code: { words: ["line-set.coil-surplus"] },
-    values: LineSetCoilSurplusValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetNoStockLengthValuesShape: Shape = {
   type: "LineSetNoStockLengthValues",
   fields: { needed: "length", longest: "length" },
-};
-
-export const LineSetNoStockLengthShape: Shape = {
-  type: "LineSetNoStockLength",
-  fields: {
-    code: { words: ["line-set.no-stock-length"] },
-    values: LineSetNoStockLengthValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetItemsFitValuesShape: Shape = {
@@ -640,27 +245,9 @@ export const LineSetItemsFitValuesShape: Shape = {
   fields: { fill: "ratio" },
 };
 
-export const LineSetItemsFitShape: Shape = {
-  type: "LineSetItemsFit",
-  fields: {
-    code: { words: ["line-set.items-fit"] },
-    values: LineSetItemsFitValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetOpeningTooSmallValuesShape: Shape = {
   type: "LineSetOpeningTooSmallValues",
   fields: { sleeve: "length" },
-};
-
-export const LineSetOpeningTooSmallShape: Shape = {
-  type: "LineSetOpeningTooSmall",
-  fields: {
-    code: { words: ["line-set.opening-too-small"] },
-    values: LineSetOpeningTooSmallValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetNoLayoutFoundValuesShape: Shape = {
@@ -668,27 +255,9 @@ export const LineSetNoLayoutFoundValuesShape: Shape = {
   fields: { sleeve: "length" },
 };
 
-export const LineSetNoLayoutFoundShape: Shape = {
-  type: "LineSetNoLayoutFound",
-  fields: {
-    code: { words: ["line-set.no-layout-found"] },
-    values: LineSetNoLayoutFoundValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetToRecoverValuesShape: Shape = {
   type: "LineSetToRecoverValues",
   fields: { mass: "mass", keep: "mass" },
-};
-
-export const LineSetToRecoverShape: Shape = {
-  type: "LineSetToRecover",
-  fields: {
-    code: { words: ["line-set.to-recover"] },
-    values: LineSetToRecoverValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetToAddValuesShape: Shape = {
@@ -696,126 +265,9 @@ export const LineSetToAddValuesShape: Shape = {
   fields: { mass: "mass", keep: "mass" },
 };
 
-export const LineSetToAddShape: Shape = {
-  type: "LineSetToAdd",
-  fields: {
-    code: { words: ["line-set.to-add"] },
-    values: LineSetToAddValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetChargeNotKnownShape: Shape = {
-  type: "LineSetChargeNotKnown",
-  fields: {
-    code: { words: ["line-set.charge-not-known"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetCylinderTooSmallValuesShape: Shape = {
   type: "LineSetCylinderTooSmallValues",
   fields: { room: "mass", mass: "mass" },
-};
-
-export const LineSetCylinderTooSmallShape: Shape = {
-  type: "LineSetCylinderTooSmall",
-  fields: {
-    code: { words: ["line-set.cylinder-too-small"] },
-    values: LineSetCylinderTooSmallValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetLimitsOfTheManualShape: Shape = {
-  type: "LineSetLimitsOfTheManual",
-  fields: {
-    code: { words: ["line-set.limits-of-the-manual"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetMaximumLengthNotCheckedShape: Shape = {
-  type: "LineSetMaximumLengthNotChecked",
-  fields: {
-    code: { words: ["line-set.maximum-length-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetMinimumLengthNotCheckedShape: Shape = {
-  type: "LineSetMinimumLengthNotChecked",
-  fields: {
-    code: { words: ["line-set.minimum-length-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRoomLimitNotCheckedShape: Shape = {
-  type: "LineSetRoomLimitNotChecked",
-  fields: {
-    code: { words: ["line-set.room-limit-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetSaturatedLiquidShape: Shape = {
-  type: "LineSetSaturatedLiquid",
-  fields: {
-    code: { words: ["line-set.saturated-liquid"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoHeatGainShape: Shape = {
-  type: "LineSetNoHeatGain",
-  fields: {
-    code: { words: ["line-set.no-heat-gain"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetExpansionIndoorsShape: Shape = {
-  type: "LineSetExpansionIndoors",
-  fields: {
-    code: { words: ["line-set.expansion-indoors"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetLiquidOnlyShape: Shape = {
-  type: "LineSetLiquidOnly",
-  fields: {
-    code: { words: ["line-set.liquid-only"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetLossNotCheckedShape: Shape = {
-  type: "LineSetLossNotChecked",
-  fields: {
-    code: { words: ["line-set.loss-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetSameDensityShape: Shape = {
-  type: "LineSetSameDensity",
-  fields: {
-    code: { words: ["line-set.same-density"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetGuideMinimumVelocityValuesShape: Shape = {
@@ -823,144 +275,9 @@ export const LineSetGuideMinimumVelocityValuesShape: Shape = {
   fields: { least: "speed" },
 };
 
-export const LineSetGuideMinimumVelocityShape: Shape = {
-  type: "LineSetGuideMinimumVelocity",
-  fields: {
-    code: { words: ["line-set.guide-minimum-velocity"] },
-    values: LineSetGuideMinimumVelocityValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetGuideMaximumVelocityValuesShape: Shape = {
   type: "LineSetGuideMaximumVelocityValues",
   fields: { most: "speed" },
-};
-
-export const LineSetGuideMaximumVelocityShape: Shape = {
-  type: "LineSetGuideMaximumVelocity",
-  fields: {
-    code: { words: ["line-set.guide-maximum-velocity"] },
-    values: LineSetGuideMaximumVelocityValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoSlackShape: Shape = {
-  type: "LineSetNoSlack",
-  fields: {
-    code: { words: ["line-set.no-slack"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoServiceLoopShape: Shape = {
-  type: "LineSetNoServiceLoop",
-  fields: {
-    code: { words: ["line-set.no-service-loop"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRoundAndStiffShape: Shape = {
-  type: "LineSetRoundAndStiff",
-  fields: {
-    code: { words: ["line-set.round-and-stiff"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoClearanceShape: Shape = {
-  type: "LineSetNoClearance",
-  fields: {
-    code: { words: ["line-set.no-clearance"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetChargeAsLabeledShape: Shape = {
-  type: "LineSetChargeAsLabeled",
-  fields: {
-    code: { words: ["line-set.charge-as-labeled"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetCylinderNotCheckedShape: Shape = {
-  type: "LineSetCylinderNotChecked",
-  fields: {
-    code: { words: ["line-set.cylinder-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetChargeAfterTestsShape: Shape = {
-  type: "LineSetChargeAfterTests",
-  fields: {
-    code: { words: ["line-set.charge-after-tests"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoKinksShape: Shape = {
-  type: "LineSetNoKinks",
-  fields: {
-    code: { words: ["line-set.no-kinks"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetDrainFallsOutwardShape: Shape = {
-  type: "LineSetDrainFallsOutward",
-  fields: {
-    code: { words: ["line-set.drain-falls-outward"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetDrillingShape: Shape = {
-  type: "LineSetDrilling",
-  fields: {
-    code: { words: ["line-set.drilling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetOverfilledCylinderShape: Shape = {
-  type: "LineSetOverfilledCylinder",
-  fields: {
-    code: { words: ["line-set.overfilled-cylinder"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetMixedRefrigerantsShape: Shape = {
-  type: "LineSetMixedRefrigerants",
-  fields: {
-    code: { words: ["line-set.mixed-refrigerants"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNeverVentShape: Shape = {
-  type: "LineSetNeverVent",
-  fields: {
-    code: { words: ["line-set.never-vent"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetMeasureBetterValuesShape: Shape = {
@@ -981,45 +298,9 @@ export const LineSetMeasureBetterValuesShape: Shape = {
   },
 };
 
-export const LineSetMeasureBetterShape: Shape = {
-  type: "LineSetMeasureBetter",
-  fields: {
-    code: { words: ["line-set.measure-better"] },
-    values: LineSetMeasureBetterValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetShortenLineValuesShape: Shape = {
   type: "LineSetShortenLineValues",
   fields: { limit: "length" },
-};
-
-export const LineSetShortenLineShape: Shape = {
-  type: "LineSetShortenLine",
-  fields: {
-    code: { words: ["line-set.shorten-line"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetLengthenLineShape: Shape = {
-  type: "LineSetLengthenLine",
-  fields: {
-    code: { words: ["line-set.lengthen-line"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetReduceHeightShape: Shape = {
-  type: "LineSetReduceHeight",
-  fields: {
-    code: { words: ["line-set.reduce-height"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetFewerBendsValuesShape: Shape = {
@@ -1027,171 +308,9 @@ export const LineSetFewerBendsValuesShape: Shape = {
   fields: { most: "number" },
 };
 
-export const LineSetFewerBendsShape: Shape = {
-  type: "LineSetFewerBends",
-  fields: {
-    code: { words: ["line-set.fewer-bends"] },
-    values: LineSetFewerBendsValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetCountBendsShape: Shape = {
-  type: "LineSetCountBends",
-  fields: {
-    code: { words: ["line-set.count-bends"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetEnterShortLineRuleShape: Shape = {
-  type: "LineSetEnterShortLineRule",
-  fields: {
-    code: { words: ["line-set.enter-short-line-rule"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetReduceChargeShape: Shape = {
-  type: "LineSetReduceCharge",
-  fields: {
-    code: { words: ["line-set.reduce-charge"] },
-    values: LineSetTotalNotKnownValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetEnterFactoryChargeShape: Shape = {
-  type: "LineSetEnterFactoryCharge",
-  fields: {
-    code: { words: ["line-set.enter-factory-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetReadRateAgainShape: Shape = {
-  type: "LineSetReadRateAgain",
-  fields: {
-    code: { words: ["line-set.read-rate-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetEnterExpansionDeviceShape: Shape = {
-  type: "LineSetEnterExpansionDevice",
-  fields: {
-    code: { words: ["line-set.enter-expansion-device"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetMeasureSubcoolingShape: Shape = {
-  type: "LineSetMeasureSubcooling",
-  fields: {
-    code: { words: ["line-set.measure-subcooling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetReduceLossShape: Shape = {
-  type: "LineSetReduceLoss",
-  fields: {
-    code: { words: ["line-set.reduce-loss"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetNoExtraChargeShape: Shape = {
-  type: "LineSetNoExtraCharge",
-  fields: {
-    code: { words: ["line-set.no-extra-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetWiderLiquidLineShape: Shape = {
-  type: "LineSetWiderLiquidLine",
-  fields: {
-    code: { words: ["line-set.wider-liquid-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetAskLineSizeShape: Shape = {
-  type: "LineSetAskLineSize",
-  fields: {
-    code: { words: ["line-set.ask-line-size"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetEnterLossShape: Shape = {
-  type: "LineSetEnterLoss",
-  fields: {
-    code: { words: ["line-set.enter-loss"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetSmallerRiserShape: Shape = {
-  type: "LineSetSmallerRiser",
-  fields: {
-    code: { words: ["line-set.smaller-riser"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetAskOilReturnShape: Shape = {
-  type: "LineSetAskOilReturn",
-  fields: {
-    code: { words: ["line-set.ask-oil-return"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetWiderVaporLineShape: Shape = {
-  type: "LineSetWiderVaporLine",
-  fields: {
-    code: { words: ["line-set.wider-vapor-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetOtherStockValuesShape: Shape = {
   type: "LineSetOtherStockValues",
   fields: { needed: "length", limit: "length" },
-};
-
-export const LineSetOtherStockShape: Shape = {
-  type: "LineSetOtherStock",
-  fields: {
-    code: { words: ["line-set.other-stock"] },
-    values: LineSetOtherStockValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetTakeFromRollShape: Shape = {
-  type: "LineSetTakeFromRoll",
-  fields: {
-    code: { words: ["line-set.take-from-roll"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetLargerOpeningValuesShape: Shape = {
@@ -1199,36 +318,9 @@ export const LineSetLargerOpeningValuesShape: Shape = {
   fields: { sleeve: "length" },
 };
 
-export const LineSetLargerOpeningShape: Shape = {
-  type: "LineSetLargerOpening",
-  fields: {
-    code: { words: ["line-set.larger-opening"] },
-    values: LineSetLargerOpeningValuesShape,
-    "text?": "text",
-  },
-};
-
-export const LineSetRecoverAllShape: Shape = {
-  type: "LineSetRecoverAll",
-  fields: {
-    code: { words: ["line-set.recover-all"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetChargeByWeightValuesShape: Shape = {
   type: "LineSetChargeByWeightValues",
   fields: { keep: "mass" },
-};
-
-export const LineSetChargeByWeightShape: Shape = {
-  type: "LineSetChargeByWeight",
-  fields: {
-    code: { words: ["line-set.charge-by-weight"] },
-    values: LineSetChargeByWeightValuesShape,
-    "text?": "text",
-  },
 };
 
 export const LineSetOtherCylinderValuesShape: Shape = {
@@ -1236,1745 +328,236 @@ export const LineSetOtherCylinderValuesShape: Shape = {
   fields: { mass: "mass" },
 };
 
-export const LineSetOtherCylinderShape: Shape = {
-  type: "LineSetOtherCylinder",
-  fields: {
-    code: { words: ["line-set.other-cylinder"] },
-    values: LineSetOtherCylinderValuesShape,
-    "text?": "text",
-  },
-};
-
 export const LineSetStatementShape: Shape = {
   type: "LineSetStatement",
-  by: "code",
-  cases: {
-    "line-set.rate-unit": LineSetRateUnitShape,
-    "line-set.viscosity-unit": LineSetViscosityUnitShape,
-    "line-set.within-maximum": LineSetWithinMaximumShape,
-    "line-set.above-maximum": LineSetAboveMaximumShape,
-    "line-set.near-maximum": LineSetNearMaximumShape,
-    "line-set.above-minimum": LineSetAboveMinimumShape,
-    "line-set.below-minimum": LineSetBelowMinimumShape,
-    "line-set.near-minimum": LineSetNearMinimumShape,
-    "line-set.bends-within-maximum": LineSetBendsWithinMaximumShape,
-    "line-set.bends-above-maximum": LineSetBendsAboveMaximumShape,
-    "line-set.bends-not-counted": LineSetBendsNotCountedShape,
-    "line-set.bend-length-not-counted": LineSetBendLengthNotCountedShape,
-    "line-set.add": LineSetAddShape,
-    "line-set.take-out": LineSetTakeOutShape,
-    "line-set.nothing-to-add": LineSetNothingToAddShape,
-    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownShape,
-    "line-set.allowances": LineSetAllowancesShape,
-    "line-set.total-not-known": LineSetTotalNotKnownShape,
-    "line-set.rate-plausible": LineSetRatePlausibleShape,
-    "line-set.rate-implausible": LineSetRateImplausibleShape,
-    "line-set.rate-fits-other-device": LineSetRateFitsOtherDeviceShape,
-    "line-set.two-phase-liquid-line": LineSetTwoPhaseLiquidLineShape,
-    "line-set.rate-per-foot": LineSetRatePerFootShape,
-    "line-set.rate-per-meter": LineSetRatePerMeterShape,
-    "line-set.subcooling-enough": LineSetSubcoolingEnoughShape,
-    "line-set.subcooling-too-low": LineSetSubcoolingTooLowShape,
-    "line-set.subcooling-near": LineSetSubcoolingNearShape,
-    "line-set.subcooling-not-known": LineSetSubcoolingNotKnownShape,
-    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithinShape,
-    "line-set.liquid-velocity-high": LineSetLiquidVelocityHighShape,
-    "line-set.liquid-velocity-low": LineSetLiquidVelocityLowShape,
-    "line-set.loss-not-known": LineSetLossNotKnownShape,
-    "line-set.oil-returns": LineSetOilReturnsShape,
-    "line-set.oil-stays": LineSetOilStaysShape,
-    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiserShape,
-    "line-set.oil-return-open-level": LineSetOilReturnOpenLevelShape,
-    "line-set.vapor-noise": LineSetVaporNoiseShape,
-    "line-set.stock-length": LineSetStockLengthShape,
-    "line-set.surplus-to-cut": LineSetSurplusToCutShape,
-    "line-set.coil-to-minimum": LineSetCoilToMinimumShape,
-    "line-set.coil-surplus": LineSetCoilSurplusShape,
-    "line-set.no-stock-length": LineSetNoStockLengthShape,
-    "line-set.items-fit": LineSetItemsFitShape,
-    "line-set.opening-too-small": LineSetOpeningTooSmallShape,
-    "line-set.no-layout-found": LineSetNoLayoutFoundShape,
-    "line-set.to-recover": LineSetToRecoverShape,
-    "line-set.to-add": LineSetToAddShape,
-    "line-set.charge-not-known": LineSetChargeNotKnownShape,
-    "line-set.cylinder-too-small": LineSetCylinderTooSmallShape,
-    "line-set.limits-of-the-manual": LineSetLimitsOfTheManualShape,
-    "line-set.maximum-length-not-checked": LineSetMaximumLengthNotCheckedShape,
-    "line-set.minimum-length-not-checked": LineSetMinimumLengthNotCheckedShape,
-    "line-set.room-limit-not-checked": LineSetRoomLimitNotCheckedShape,
-    "line-set.saturated-liquid": LineSetSaturatedLiquidShape,
-    "line-set.no-heat-gain": LineSetNoHeatGainShape,
-    "line-set.expansion-indoors": LineSetExpansionIndoorsShape,
-    "line-set.liquid-only": LineSetLiquidOnlyShape,
-    "line-set.loss-not-checked": LineSetLossNotCheckedShape,
-    "line-set.same-density": LineSetSameDensityShape,
-    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocityShape,
-    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocityShape,
-    "line-set.no-slack": LineSetNoSlackShape,
-    "line-set.no-service-loop": LineSetNoServiceLoopShape,
-    "line-set.round-and-stiff": LineSetRoundAndStiffShape,
-    "line-set.no-clearance": LineSetNoClearanceShape,
-    "line-set.charge-as-labeled": LineSetChargeAsLabeledShape,
-    "line-set.cylinder-not-checked": LineSetCylinderNotCheckedShape,
-    "line-set.charge-after-tests": LineSetChargeAfterTestsShape,
-    "line-set.no-kinks": LineSetNoKinksShape,
-    "line-set.drain-falls-outward": LineSetDrainFallsOutwardShape,
-    "line-set.drilling": LineSetDrillingShape,
-    "line-set.overfilled-cylinder": LineSetOverfilledCylinderShape,
-    "line-set.mixed-refrigerants": LineSetMixedRefrigerantsShape,
-    "line-set.never-vent": LineSetNeverVentShape,
-    "line-set.measure-better": LineSetMeasureBetterShape,
-    "line-set.shorten-line": LineSetShortenLineShape,
-    "line-set.lengthen-line": LineSetLengthenLineShape,
-    "line-set.reduce-height": LineSetReduceHeightShape,
-    "line-set.fewer-bends": LineSetFewerBendsShape,
-    "line-set.count-bends": LineSetCountBendsShape,
-    "line-set.enter-short-line-rule": LineSetEnterShortLineRuleShape,
-    "line-set.reduce-charge": LineSetReduceChargeShape,
-    "line-set.enter-factory-charge": LineSetEnterFactoryChargeShape,
-    "line-set.read-rate-again": LineSetReadRateAgainShape,
-    "line-set.enter-expansion-device": LineSetEnterExpansionDeviceShape,
-    "line-set.measure-subcooling": LineSetMeasureSubcoolingShape,
-    "line-set.reduce-loss": LineSetReduceLossShape,
-    "line-set.no-extra-charge": LineSetNoExtraChargeShape,
-    "line-set.wider-liquid-line": LineSetWiderLiquidLineShape,
-    "line-set.ask-line-size": LineSetAskLineSizeShape,
-    "line-set.enter-loss": LineSetEnterLossShape,
-    "line-set.smaller-riser": LineSetSmallerRiserShape,
-    "line-set.ask-oil-return": LineSetAskOilReturnShape,
-    "line-set.wider-vapor-line": LineSetWiderVaporLineShape,
-    "line-set.other-stock": LineSetOtherStockShape,
-    "line-set.take-from-roll": LineSetTakeFromRollShape,
-    "line-set.larger-opening": LineSetLargerOpeningShape,
-    "line-set.recover-all": LineSetRecoverAllShape,
-    "line-set.charge-by-weight": LineSetChargeByWeightShape,
-    "line-set.other-cylinder": LineSetOtherCylinderShape,
+  statements: {
+    "line-set.rate-unit": { fields: {} },
+    "line-set.viscosity-unit": { fields: {} },
+    "line-set.within-maximum": LineSetWithinMaximumValuesShape,
+    "line-set.above-maximum": LineSetWithinMaximumValuesShape,
+    "line-set.near-maximum": LineSetNearMaximumValuesShape,
+    "line-set.above-minimum": LineSetWithinMaximumValuesShape,
+    "line-set.below-minimum": LineSetWithinMaximumValuesShape,
+    "line-set.near-minimum": LineSetNearMaximumValuesShape,
+    "line-set.bends-within-maximum": LineSetBendsWithinMaximumValuesShape,
+    "line-set.bends-above-maximum": LineSetBendsAboveMaximumValuesShape,
+    "line-set.bends-not-counted": LineSetBendsNotCountedValuesShape,
+    "line-set.bend-length-not-counted": LineSetBendLengthNotCountedValuesShape,
+    "line-set.add": LineSetAddValuesShape,
+    "line-set.take-out": LineSetAddValuesShape,
+    "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
+    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
+    "line-set.allowances": LineSetAllowancesValuesShape,
+    "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
+    "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
+    "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
+    "line-set.rate-fits-other-device": LineSetRatePlausibleValuesShape,
+    "line-set.two-phase-liquid-line": { fields: {} },
+    "line-set.rate-per-foot": { fields: {} },
+    "line-set.rate-per-meter": { fields: {} },
+    "line-set.subcooling-enough": LineSetSubcoolingEnoughValuesShape,
+    "line-set.subcooling-too-low": LineSetSubcoolingEnoughValuesShape,
+    "line-set.subcooling-near": LineSetSubcoolingNearValuesShape,
+    "line-set.subcooling-not-known": LineSetSubcoolingNotKnownValuesShape,
+    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithinValuesShape,
+    "line-set.liquid-velocity-high": LineSetLiquidVelocityHighValuesShape,
+    "line-set.liquid-velocity-low": LineSetLiquidVelocityLowValuesShape,
+    "line-set.loss-not-known": LineSetLossNotKnownValuesShape,
+    "line-set.oil-returns": LineSetOilReturnsValuesShape,
+    "line-set.oil-stays": LineSetOilStaysValuesShape,
+    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiserValuesShape,
+    "line-set.oil-return-open-level": LineSetOilReturnOpenLevelValuesShape,
+    "line-set.vapor-noise": LineSetVaporNoiseValuesShape,
+    "line-set.stock-length": LineSetStockLengthValuesShape,
+    "line-set.surplus-to-cut": LineSetSurplusToCutValuesShape,
+    "line-set.coil-to-minimum": LineSetCoilToMinimumValuesShape,
+    "line-set.coil-surplus": LineSetCoilSurplusValuesShape,
+    "line-set.no-stock-length": LineSetNoStockLengthValuesShape,
+    "line-set.items-fit": LineSetItemsFitValuesShape,
+    "line-set.opening-too-small": LineSetOpeningTooSmallValuesShape,
+    "line-set.no-layout-found": LineSetNoLayoutFoundValuesShape,
+    "line-set.to-recover": LineSetToRecoverValuesShape,
+    "line-set.to-add": LineSetToAddValuesShape,
+    "line-set.charge-not-known": { fields: {} },
+    "line-set.cylinder-too-small": LineSetCylinderTooSmallValuesShape,
+    "line-set.limits-of-the-manual": { fields: {} },
+    "line-set.maximum-length-not-checked": { fields: {} },
+    "line-set.minimum-length-not-checked": { fields: {} },
+    "line-set.room-limit-not-checked": { fields: {} },
+    "line-set.saturated-liquid": { fields: {} },
+    "line-set.no-heat-gain": { fields: {} },
+    "line-set.expansion-indoors": { fields: {} },
+    "line-set.liquid-only": { fields: {} },
+    "line-set.loss-not-checked": { fields: {} },
+    "line-set.same-density": { fields: {} },
+    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocityValuesShape,
+    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocityValuesShape,
+    "line-set.no-slack": { fields: {} },
+    "line-set.no-service-loop": { fields: {} },
+    "line-set.round-and-stiff": { fields: {} },
+    "line-set.no-clearance": { fields: {} },
+    "line-set.charge-as-labeled": { fields: {} },
+    "line-set.cylinder-not-checked": { fields: {} },
+    "line-set.charge-after-tests": { fields: {} },
+    "line-set.no-kinks": { fields: {} },
+    "line-set.drain-falls-outward": { fields: {} },
+    "line-set.drilling": { fields: {} },
+    "line-set.overfilled-cylinder": { fields: {} },
+    "line-set.mixed-refrigerants": { fields: {} },
+    "line-set.never-vent": { fields: {} },
+    "line-set.measure-better": LineSetMeasureBetterValuesShape,
+    "line-set.shorten-line": LineSetShortenLineValuesShape,
+    "line-set.lengthen-line": LineSetShortenLineValuesShape,
+    "line-set.reduce-height": LineSetShortenLineValuesShape,
+    "line-set.fewer-bends": LineSetFewerBendsValuesShape,
+    "line-set.count-bends": { fields: {} },
+    "line-set.enter-short-line-rule": { fields: {} },
+    "line-set.reduce-charge": LineSetTotalNotKnownValuesShape,
+    "line-set.enter-factory-charge": { fields: {} },
+    "line-set.read-rate-again": { fields: {} },
+    "line-set.enter-expansion-device": { fields: {} },
+    "line-set.measure-subcooling": { fields: {} },
+    "line-set.reduce-loss": { fields: {} },
+    "line-set.no-extra-charge": { fields: {} },
+    "line-set.wider-liquid-line": { fields: {} },
+    "line-set.ask-line-size": { fields: {} },
+    "line-set.enter-loss": { fields: {} },
+    "line-set.smaller-riser": { fields: {} },
+    "line-set.ask-oil-return": { fields: {} },
+    "line-set.wider-vapor-line": { fields: {} },
+    "line-set.other-stock": LineSetOtherStockValuesShape,
+    "line-set.take-from-roll": { fields: {} },
+    "line-set.larger-opening": LineSetLargerOpeningValuesShape,
+    "line-set.recover-all": { fields: {} },
+    "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
+    "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
   },
-};
-
-export const LineSetRateUnit2Shape: Shape = {
-  type: "LineSetRateUnit2",
-  fields: {
-    code: { words: ["line-set.rate-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetViscosityUnit2Shape: Shape = {
-  type: "LineSetViscosityUnit2",
-  fields: {
-    code: { words: ["line-set.viscosity-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetWithinMaximum2Shape: Shape = {
-  type: "LineSetWithinMaximum2",
-  fields: {
-    code: { words: ["line-set.within-maximum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAboveMaximum2Shape: Shape = {
-  type: "LineSetAboveMaximum2",
-  fields: {
-    code: { words: ["line-set.above-maximum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNearMaximum2Shape: Shape = {
-  type: "LineSetNearMaximum2",
-  fields: {
-    code: { words: ["line-set.near-maximum"] },
-    values: LineSetNearMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAboveMinimum2Shape: Shape = {
-  type: "LineSetAboveMinimum2",
-  fields: {
-    code: { words: ["line-set.above-minimum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetBelowMinimum2Shape: Shape = {
-  type: "LineSetBelowMinimum2",
-  fields: {
-    code: { words: ["line-set.below-minimum"] },
-    values: LineSetWithinMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNearMinimum2Shape: Shape = {
-  type: "LineSetNearMinimum2",
-  fields: {
-    code: { words: ["line-set.near-minimum"] },
-    values: LineSetNearMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetBendsWithinMaximum2Shape: Shape = {
-  type: "LineSetBendsWithinMaximum2",
-  fields: {
-    code: { words: ["line-set.bends-within-maximum"] },
-    values: LineSetBendsWithinMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetBendsAboveMaximum2Shape: Shape = {
-  type: "LineSetBendsAboveMaximum2",
-  fields: {
-    code: { words: ["line-set.bends-above-maximum"] },
-    values: LineSetBendsAboveMaximumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetBendsNotCounted2Shape: Shape = {
-  type: "LineSetBendsNotCounted2",
-  fields: {
-    code: { words: ["line-set.bends-not-counted"] },
-    values: LineSetBendsNotCountedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetBendLengthNotCounted2Shape: Shape = {
-  type: "LineSetBendLengthNotCounted2",
-  fields: {
-    code: { words: ["line-set.bend-length-not-counted"] },
-    values: LineSetBendLengthNotCountedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAdd2Shape: Shape = {
-  type: "LineSetAdd2",
-  fields: {
-    code: { words: ["line-set.add"] },
-    values: LineSetAddValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetTakeOut2Shape: Shape = {
-  type: "LineSetTakeOut2",
-  fields: {
-    code: { words: ["line-set.take-out"] },
-    values: LineSetAddValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNothingToAdd2Shape: Shape = {
-  type: "LineSetNothingToAdd2",
-  fields: {
-    code: { words: ["line-set.nothing-to-add"] },
-    values: LineSetNothingToAddValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetShortLineRuleNotKnown2Shape: Shape = {
-  type: "LineSetShortLineRuleNotKnown2",
-  fields: {
-    code: { words: ["line-set.short-line-rule-not-known"] },
-    values: LineSetShortLineRuleNotKnownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAllowances2Shape: Shape = {
-  type: "LineSetAllowances2",
-  fields: {
-    code: { words: ["line-set.allowances"] },
-    values: LineSetAllowancesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetTotalNotKnown2Shape: Shape = {
-  type: "LineSetTotalNotKnown2",
-  fields: {
-    code: { words: ["line-set.total-not-known"] },
-    values: LineSetTotalNotKnownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRatePlausible2Shape: Shape = {
-  type: "LineSetRatePlausible2",
-  fields: {
-    code: { words: ["line-set.rate-plausible"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRateImplausible2Shape: Shape = {
-  type: "LineSetRateImplausible2",
-  fields: {
-    code: { words: ["line-set.rate-implausible"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRateFitsOtherDevice2Shape: Shape = {
-  type: "LineSetRateFitsOtherDevice2",
-  fields: {
-    code: { words: ["line-set.rate-fits-other-device"] },
-    values: LineSetRatePlausibleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetTwoPhaseLiquidLine2Shape: Shape = {
-  type: "LineSetTwoPhaseLiquidLine2",
-  fields: {
-    code: { words: ["line-set.two-phase-liquid-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRatePerFoot2Shape: Shape = {
-  type: "LineSetRatePerFoot2",
-  fields: {
-    code: { words: ["line-set.rate-per-foot"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRatePerMeter2Shape: Shape = {
-  type: "LineSetRatePerMeter2",
-  fields: {
-    code: { words: ["line-set.rate-per-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSubcoolingEnough2Shape: Shape = {
-  type: "LineSetSubcoolingEnough2",
-  fields: {
-    code: { words: ["line-set.subcooling-enough"] },
-    values: LineSetSubcoolingEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSubcoolingTooLow2Shape: Shape = {
-  type: "LineSetSubcoolingTooLow2",
-  fields: {
-    code: { words: ["line-set.subcooling-too-low"] },
-    values: LineSetSubcoolingEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSubcoolingNear2Shape: Shape = {
-  type: "LineSetSubcoolingNear2",
-  fields: {
-    code: { words: ["line-set.subcooling-near"] },
-    values: LineSetSubcoolingNearValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSubcoolingNotKnown2Shape: Shape = {
-  type: "LineSetSubcoolingNotKnown2",
-  fields: {
-    code: { words: ["line-set.subcooling-not-known"] },
-    values: LineSetSubcoolingNotKnownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLiquidVelocityWithin2Shape: Shape = {
-  type: "LineSetLiquidVelocityWithin2",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-within"] },
-    values: LineSetLiquidVelocityWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLiquidVelocityHigh2Shape: Shape = {
-  type: "LineSetLiquidVelocityHigh2",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-high"] },
-    values: LineSetLiquidVelocityHighValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLiquidVelocityLow2Shape: Shape = {
-  type: "LineSetLiquidVelocityLow2",
-  fields: {
-    code: { words: ["line-set.liquid-velocity-low"] },
-    values: LineSetLiquidVelocityLowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLossNotKnown2Shape: Shape = {
-  type: "LineSetLossNotKnown2",
-  fields: {
-    code: { words: ["line-set.loss-not-known"] },
-    values: LineSetLossNotKnownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOilReturns2Shape: Shape = {
-  type: "LineSetOilReturns2",
-  fields: {
-    code: { words: ["line-set.oil-returns"] },
-    values: LineSetOilReturnsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOilStays2Shape: Shape = {
-  type: "LineSetOilStays2",
-  fields: {
-    code: { words: ["line-set.oil-stays"] },
-    values: LineSetOilStaysValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOilReturnOpenRiser2Shape: Shape = {
-  type: "LineSetOilReturnOpenRiser2",
-  fields: {
-    code: { words: ["line-set.oil-return-open-riser"] },
-    values: LineSetOilReturnOpenRiserValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOilReturnOpenLevel2Shape: Shape = {
-  type: "LineSetOilReturnOpenLevel2",
-  fields: {
-    code: { words: ["line-set.oil-return-open-level"] },
-    values: LineSetOilReturnOpenLevelValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetVaporNoise2Shape: Shape = {
-  type: "LineSetVaporNoise2",
-  fields: {
-    code: { words: ["line-set.vapor-noise"] },
-    values: LineSetVaporNoiseValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetStockLength2Shape: Shape = {
-  type: "LineSetStockLength2",
-  fields: {
-    code: { words: ["line-set.stock-length"] },
-    values: LineSetStockLengthValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSurplusToCut2Shape: Shape = {
-  type: "LineSetSurplusToCut2",
-  fields: {
-    code: { words: ["line-set.surplus-to-cut"] },
-    values: LineSetSurplusToCutValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetCoilToMinimum2Shape: Shape = {
-  type: "LineSetCoilToMinimum2",
-  fields: {
-    code: { words: ["line-set.coil-to-minimum"] },
-    values: LineSetCoilToMinimumValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetCoilSurplus2Shape: Shape = {
-  type: "LineSetCoilSurplus2",
-  fields: {
-    code: { words: ["line-set.coil-surplus"] },
-    values: LineSetCoilSurplusValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoStockLength2Shape: Shape = {
-  type: "LineSetNoStockLength2",
-  fields: {
-    code: { words: ["line-set.no-stock-length"] },
-    values: LineSetNoStockLengthValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetItemsFit2Shape: Shape = {
-  type: "LineSetItemsFit2",
-  fields: {
-    code: { words: ["line-set.items-fit"] },
-    values: LineSetItemsFitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOpeningTooSmall2Shape: Shape = {
-  type: "LineSetOpeningTooSmall2",
-  fields: {
-    code: { words: ["line-set.opening-too-small"] },
-    values: LineSetOpeningTooSmallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoLayoutFound2Shape: Shape = {
-  type: "LineSetNoLayoutFound2",
-  fields: {
-    code: { words: ["line-set.no-layout-found"] },
-    values: LineSetNoLayoutFoundValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetToRecover2Shape: Shape = {
-  type: "LineSetToRecover2",
-  fields: {
-    code: { words: ["line-set.to-recover"] },
-    values: LineSetToRecoverValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetToAdd2Shape: Shape = {
-  type: "LineSetToAdd2",
-  fields: {
-    code: { words: ["line-set.to-add"] },
-    values: LineSetToAddValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetChargeNotKnown2Shape: Shape = {
-  type: "LineSetChargeNotKnown2",
-  fields: {
-    code: { words: ["line-set.charge-not-known"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetCylinderTooSmall2Shape: Shape = {
-  type: "LineSetCylinderTooSmall2",
-  fields: {
-    code: { words: ["line-set.cylinder-too-small"] },
-    values: LineSetCylinderTooSmallValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLimitsOfTheManual2Shape: Shape = {
-  type: "LineSetLimitsOfTheManual2",
-  fields: {
-    code: { words: ["line-set.limits-of-the-manual"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetMaximumLengthNotChecked2Shape: Shape = {
-  type: "LineSetMaximumLengthNotChecked2",
-  fields: {
-    code: { words: ["line-set.maximum-length-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetMinimumLengthNotChecked2Shape: Shape = {
-  type: "LineSetMinimumLengthNotChecked2",
-  fields: {
-    code: { words: ["line-set.minimum-length-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRoomLimitNotChecked2Shape: Shape = {
-  type: "LineSetRoomLimitNotChecked2",
-  fields: {
-    code: { words: ["line-set.room-limit-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSaturatedLiquid2Shape: Shape = {
-  type: "LineSetSaturatedLiquid2",
-  fields: {
-    code: { words: ["line-set.saturated-liquid"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoHeatGain2Shape: Shape = {
-  type: "LineSetNoHeatGain2",
-  fields: {
-    code: { words: ["line-set.no-heat-gain"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetExpansionIndoors2Shape: Shape = {
-  type: "LineSetExpansionIndoors2",
-  fields: {
-    code: { words: ["line-set.expansion-indoors"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLiquidOnly2Shape: Shape = {
-  type: "LineSetLiquidOnly2",
-  fields: {
-    code: { words: ["line-set.liquid-only"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLossNotChecked2Shape: Shape = {
-  type: "LineSetLossNotChecked2",
-  fields: {
-    code: { words: ["line-set.loss-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSameDensity2Shape: Shape = {
-  type: "LineSetSameDensity2",
-  fields: {
-    code: { words: ["line-set.same-density"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetGuideMinimumVelocity2Shape: Shape = {
-  type: "LineSetGuideMinimumVelocity2",
-  fields: {
-    code: { words: ["line-set.guide-minimum-velocity"] },
-    values: LineSetGuideMinimumVelocityValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetGuideMaximumVelocity2Shape: Shape = {
-  type: "LineSetGuideMaximumVelocity2",
-  fields: {
-    code: { words: ["line-set.guide-maximum-velocity"] },
-    values: LineSetGuideMaximumVelocityValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoSlack2Shape: Shape = {
-  type: "LineSetNoSlack2",
-  fields: {
-    code: { words: ["line-set.no-slack"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoServiceLoop2Shape: Shape = {
-  type: "LineSetNoServiceLoop2",
-  fields: {
-    code: { words: ["line-set.no-service-loop"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRoundAndStiff2Shape: Shape = {
-  type: "LineSetRoundAndStiff2",
-  fields: {
-    code: { words: ["line-set.round-and-stiff"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoClearance2Shape: Shape = {
-  type: "LineSetNoClearance2",
-  fields: {
-    code: { words: ["line-set.no-clearance"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetChargeAsLabeled2Shape: Shape = {
-  type: "LineSetChargeAsLabeled2",
-  fields: {
-    code: { words: ["line-set.charge-as-labeled"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetCylinderNotChecked2Shape: Shape = {
-  type: "LineSetCylinderNotChecked2",
-  fields: {
-    code: { words: ["line-set.cylinder-not-checked"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetChargeAfterTests2Shape: Shape = {
-  type: "LineSetChargeAfterTests2",
-  fields: {
-    code: { words: ["line-set.charge-after-tests"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoKinks2Shape: Shape = {
-  type: "LineSetNoKinks2",
-  fields: {
-    code: { words: ["line-set.no-kinks"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetDrainFallsOutward2Shape: Shape = {
-  type: "LineSetDrainFallsOutward2",
-  fields: {
-    code: { words: ["line-set.drain-falls-outward"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetDrilling2Shape: Shape = {
-  type: "LineSetDrilling2",
-  fields: {
-    code: { words: ["line-set.drilling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOverfilledCylinder2Shape: Shape = {
-  type: "LineSetOverfilledCylinder2",
-  fields: {
-    code: { words: ["line-set.overfilled-cylinder"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetMixedRefrigerants2Shape: Shape = {
-  type: "LineSetMixedRefrigerants2",
-  fields: {
-    code: { words: ["line-set.mixed-refrigerants"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNeverVent2Shape: Shape = {
-  type: "LineSetNeverVent2",
-  fields: {
-    code: { words: ["line-set.never-vent"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetMeasureBetter2Shape: Shape = {
-  type: "LineSetMeasureBetter2",
-  fields: {
-    code: { words: ["line-set.measure-better"] },
-    values: LineSetMeasureBetterValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetShortenLine2Shape: Shape = {
-  type: "LineSetShortenLine2",
-  fields: {
-    code: { words: ["line-set.shorten-line"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLengthenLine2Shape: Shape = {
-  type: "LineSetLengthenLine2",
-  fields: {
-    code: { words: ["line-set.lengthen-line"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetReduceHeight2Shape: Shape = {
-  type: "LineSetReduceHeight2",
-  fields: {
-    code: { words: ["line-set.reduce-height"] },
-    values: LineSetShortenLineValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetFewerBends2Shape: Shape = {
-  type: "LineSetFewerBends2",
-  fields: {
-    code: { words: ["line-set.fewer-bends"] },
-    values: LineSetFewerBendsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetCountBends2Shape: Shape = {
-  type: "LineSetCountBends2",
-  fields: {
-    code: { words: ["line-set.count-bends"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetEnterShortLineRule2Shape: Shape = {
-  type: "LineSetEnterShortLineRule2",
-  fields: {
-    code: { words: ["line-set.enter-short-line-rule"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetReduceCharge2Shape: Shape = {
-  type: "LineSetReduceCharge2",
-  fields: {
-    code: { words: ["line-set.reduce-charge"] },
-    values: LineSetTotalNotKnownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetEnterFactoryCharge2Shape: Shape = {
-  type: "LineSetEnterFactoryCharge2",
-  fields: {
-    code: { words: ["line-set.enter-factory-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetReadRateAgain2Shape: Shape = {
-  type: "LineSetReadRateAgain2",
-  fields: {
-    code: { words: ["line-set.read-rate-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetEnterExpansionDevice2Shape: Shape = {
-  type: "LineSetEnterExpansionDevice2",
-  fields: {
-    code: { words: ["line-set.enter-expansion-device"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetMeasureSubcooling2Shape: Shape = {
-  type: "LineSetMeasureSubcooling2",
-  fields: {
-    code: { words: ["line-set.measure-subcooling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetReduceLoss2Shape: Shape = {
-  type: "LineSetReduceLoss2",
-  fields: {
-    code: { words: ["line-set.reduce-loss"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetNoExtraCharge2Shape: Shape = {
-  type: "LineSetNoExtraCharge2",
-  fields: {
-    code: { words: ["line-set.no-extra-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetWiderLiquidLine2Shape: Shape = {
-  type: "LineSetWiderLiquidLine2",
-  fields: {
-    code: { words: ["line-set.wider-liquid-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAskLineSize2Shape: Shape = {
-  type: "LineSetAskLineSize2",
-  fields: {
-    code: { words: ["line-set.ask-line-size"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetEnterLoss2Shape: Shape = {
-  type: "LineSetEnterLoss2",
-  fields: {
-    code: { words: ["line-set.enter-loss"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetSmallerRiser2Shape: Shape = {
-  type: "LineSetSmallerRiser2",
-  fields: {
-    code: { words: ["line-set.smaller-riser"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetAskOilReturn2Shape: Shape = {
-  type: "LineSetAskOilReturn2",
-  fields: {
-    code: { words: ["line-set.ask-oil-return"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetWiderVaporLine2Shape: Shape = {
-  type: "LineSetWiderVaporLine2",
-  fields: {
-    code: { words: ["line-set.wider-vapor-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOtherStock2Shape: Shape = {
-  type: "LineSetOtherStock2",
-  fields: {
-    code: { words: ["line-set.other-stock"] },
-    values: LineSetOtherStockValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetTakeFromRoll2Shape: Shape = {
-  type: "LineSetTakeFromRoll2",
-  fields: {
-    code: { words: ["line-set.take-from-roll"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetLargerOpening2Shape: Shape = {
-  type: "LineSetLargerOpening2",
-  fields: {
-    code: { words: ["line-set.larger-opening"] },
-    values: LineSetLargerOpeningValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetRecoverAll2Shape: Shape = {
-  type: "LineSetRecoverAll2",
-  fields: {
-    code: { words: ["line-set.recover-all"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetChargeByWeight2Shape: Shape = {
-  type: "LineSetChargeByWeight2",
-  fields: {
-    code: { words: ["line-set.charge-by-weight"] },
-    values: LineSetChargeByWeightValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const LineSetOtherCylinder2Shape: Shape = {
-  type: "LineSetOtherCylinder2",
-  fields: {
-    code: { words: ["line-set.other-cylinder"] },
-    values: LineSetOtherCylinderValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  with: { "text?": "text" },
 };
 
 export const ChargeAssessmentCautionsItemShape: Shape = {
   type: "ChargeAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "line-set.rate-unit": LineSetRateUnit2Shape,
-    "line-set.viscosity-unit": LineSetViscosityUnit2Shape,
-    "line-set.within-maximum": LineSetWithinMaximum2Shape,
-    "line-set.above-maximum": LineSetAboveMaximum2Shape,
-    "line-set.near-maximum": LineSetNearMaximum2Shape,
-    "line-set.above-minimum": LineSetAboveMinimum2Shape,
-    "line-set.below-minimum": LineSetBelowMinimum2Shape,
-    "line-set.near-minimum": LineSetNearMinimum2Shape,
-    "line-set.bends-within-maximum": LineSetBendsWithinMaximum2Shape,
-    "line-set.bends-above-maximum": LineSetBendsAboveMaximum2Shape,
-    "line-set.bends-not-counted": LineSetBendsNotCounted2Shape,
-    "line-set.bend-length-not-counted": LineSetBendLengthNotCounted2Shape,
-    "line-set.add": LineSetAdd2Shape,
-    "line-set.take-out": LineSetTakeOut2Shape,
-    "line-set.nothing-to-add": LineSetNothingToAdd2Shape,
-    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnown2Shape,
-    "line-set.allowances": LineSetAllowances2Shape,
-    "line-set.total-not-known": LineSetTotalNotKnown2Shape,
-    "line-set.rate-plausible": LineSetRatePlausible2Shape,
-    "line-set.rate-implausible": LineSetRateImplausible2Shape,
-    "line-set.rate-fits-other-device": LineSetRateFitsOtherDevice2Shape,
-    "line-set.two-phase-liquid-line": LineSetTwoPhaseLiquidLine2Shape,
-    "line-set.rate-per-foot": LineSetRatePerFoot2Shape,
-    "line-set.rate-per-meter": LineSetRatePerMeter2Shape,
-    "line-set.subcooling-enough": LineSetSubcoolingEnough2Shape,
-    "line-set.subcooling-too-low": LineSetSubcoolingTooLow2Shape,
-    "line-set.subcooling-near": LineSetSubcoolingNear2Shape,
-    "line-set.subcooling-not-known": LineSetSubcoolingNotKnown2Shape,
-    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithin2Shape,
-    "line-set.liquid-velocity-high": LineSetLiquidVelocityHigh2Shape,
-    "line-set.liquid-velocity-low": LineSetLiquidVelocityLow2Shape,
-    "line-set.loss-not-known": LineSetLossNotKnown2Shape,
-    "line-set.oil-returns": LineSetOilReturns2Shape,
-    "line-set.oil-stays": LineSetOilStays2Shape,
-    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiser2Shape,
-    "line-set.oil-return-open-level": LineSetOilReturnOpenLevel2Shape,
-    "line-set.vapor-noise": LineSetVaporNoise2Shape,
-    "line-set.stock-length": LineSetStockLength2Shape,
-    "line-set.surplus-to-cut": LineSetSurplusToCut2Shape,
-    "line-set.coil-to-minimum": LineSetCoilToMinimum2Shape,
-    "line-set.coil-surplus": LineSetCoilSurplus2Shape,
-    "line-set.no-stock-length": LineSetNoStockLength2Shape,
-    "line-set.items-fit": LineSetItemsFit2Shape,
-    "line-set.opening-too-small": LineSetOpeningTooSmall2Shape,
-    "line-set.no-layout-found": LineSetNoLayoutFound2Shape,
-    "line-set.to-recover": LineSetToRecover2Shape,
-    "line-set.to-add": LineSetToAdd2Shape,
-    "line-set.charge-not-known": LineSetChargeNotKnown2Shape,
-    "line-set.cylinder-too-small": LineSetCylinderTooSmall2Shape,
-    "line-set.limits-of-the-manual": LineSetLimitsOfTheManual2Shape,
-    "line-set.maximum-length-not-checked": LineSetMaximumLengthNotChecked2Shape,
-    "line-set.minimum-length-not-checked": LineSetMinimumLengthNotChecked2Shape,
-    "line-set.room-limit-not-checked": LineSetRoomLimitNotChecked2Shape,
-    "line-set.saturated-liquid": LineSetSaturatedLiquid2Shape,
-    "line-set.no-heat-gain": LineSetNoHeatGain2Shape,
-    "line-set.expansion-indoors": LineSetExpansionIndoors2Shape,
-    "line-set.liquid-only": LineSetLiquidOnly2Shape,
-    "line-set.loss-not-checked": LineSetLossNotChecked2Shape,
-    "line-set.same-density": LineSetSameDensity2Shape,
-    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocity2Shape,
-    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocity2Shape,
-    "line-set.no-slack": LineSetNoSlack2Shape,
-    "line-set.no-service-loop": LineSetNoServiceLoop2Shape,
-    "line-set.round-and-stiff": LineSetRoundAndStiff2Shape,
-    "line-set.no-clearance": LineSetNoClearance2Shape,
-    "line-set.charge-as-labeled": LineSetChargeAsLabeled2Shape,
-    "line-set.cylinder-not-checked": LineSetCylinderNotChecked2Shape,
-    "line-set.charge-after-tests": LineSetChargeAfterTests2Shape,
-    "line-set.no-kinks": LineSetNoKinks2Shape,
-    "line-set.drain-falls-outward": LineSetDrainFallsOutward2Shape,
-    "line-set.drilling": LineSetDrilling2Shape,
-    "line-set.overfilled-cylinder": LineSetOverfilledCylinder2Shape,
-    "line-set.mixed-refrigerants": LineSetMixedRefrigerants2Shape,
-    "line-set.never-vent": LineSetNeverVent2Shape,
-    "line-set.measure-better": LineSetMeasureBetter2Shape,
-    "line-set.shorten-line": LineSetShortenLine2Shape,
-    "line-set.lengthen-line": LineSetLengthenLine2Shape,
-    "line-set.reduce-height": LineSetReduceHeight2Shape,
-    "line-set.fewer-bends": LineSetFewerBends2Shape,
-    "line-set.count-bends": LineSetCountBends2Shape,
-    "line-set.enter-short-line-rule": LineSetEnterShortLineRule2Shape,
-    "line-set.reduce-charge": LineSetReduceCharge2Shape,
-    "line-set.enter-factory-charge": LineSetEnterFactoryCharge2Shape,
-    "line-set.read-rate-again": LineSetReadRateAgain2Shape,
-    "line-set.enter-expansion-device": LineSetEnterExpansionDevice2Shape,
-    "line-set.measure-subcooling": LineSetMeasureSubcooling2Shape,
-    "line-set.reduce-loss": LineSetReduceLoss2Shape,
-    "line-set.no-extra-charge": LineSetNoExtraCharge2Shape,
-    "line-set.wider-liquid-line": LineSetWiderLiquidLine2Shape,
-    "line-set.ask-line-size": LineSetAskLineSize2Shape,
-    "line-set.enter-loss": LineSetEnterLoss2Shape,
-    "line-set.smaller-riser": LineSetSmallerRiser2Shape,
-    "line-set.ask-oil-return": LineSetAskOilReturn2Shape,
-    "line-set.wider-vapor-line": LineSetWiderVaporLine2Shape,
-    "line-set.other-stock": LineSetOtherStock2Shape,
-    "line-set.take-from-roll": LineSetTakeFromRoll2Shape,
-    "line-set.larger-opening": LineSetLargerOpening2Shape,
-    "line-set.recover-all": LineSetRecoverAll2Shape,
-    "line-set.charge-by-weight": LineSetChargeByWeight2Shape,
-    "line-set.other-cylinder": LineSetOtherCylinder2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "line-set.rate-unit": { fields: {} },
+    "line-set.viscosity-unit": { fields: {} },
+    "line-set.within-maximum": LineSetWithinMaximumValuesShape,
+    "line-set.above-maximum": LineSetWithinMaximumValuesShape,
+    "line-set.near-maximum": LineSetNearMaximumValuesShape,
+    "line-set.above-minimum": LineSetWithinMaximumValuesShape,
+    "line-set.below-minimum": LineSetWithinMaximumValuesShape,
+    "line-set.near-minimum": LineSetNearMaximumValuesShape,
+    "line-set.bends-within-maximum": LineSetBendsWithinMaximumValuesShape,
+    "line-set.bends-above-maximum": LineSetBendsAboveMaximumValuesShape,
+    "line-set.bends-not-counted": LineSetBendsNotCountedValuesShape,
+    "line-set.bend-length-not-counted": LineSetBendLengthNotCountedValuesShape,
+    "line-set.add": LineSetAddValuesShape,
+    "line-set.take-out": LineSetAddValuesShape,
+    "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
+    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
+    "line-set.allowances": LineSetAllowancesValuesShape,
+    "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
+    "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
+    "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
+    "line-set.rate-fits-other-device": LineSetRatePlausibleValuesShape,
+    "line-set.two-phase-liquid-line": { fields: {} },
+    "line-set.rate-per-foot": { fields: {} },
+    "line-set.rate-per-meter": { fields: {} },
+    "line-set.subcooling-enough": LineSetSubcoolingEnoughValuesShape,
+    "line-set.subcooling-too-low": LineSetSubcoolingEnoughValuesShape,
+    "line-set.subcooling-near": LineSetSubcoolingNearValuesShape,
+    "line-set.subcooling-not-known": LineSetSubcoolingNotKnownValuesShape,
+    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithinValuesShape,
+    "line-set.liquid-velocity-high": LineSetLiquidVelocityHighValuesShape,
+    "line-set.liquid-velocity-low": LineSetLiquidVelocityLowValuesShape,
+    "line-set.loss-not-known": LineSetLossNotKnownValuesShape,
+    "line-set.oil-returns": LineSetOilReturnsValuesShape,
+    "line-set.oil-stays": LineSetOilStaysValuesShape,
+    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiserValuesShape,
+    "line-set.oil-return-open-level": LineSetOilReturnOpenLevelValuesShape,
+    "line-set.vapor-noise": LineSetVaporNoiseValuesShape,
+    "line-set.stock-length": LineSetStockLengthValuesShape,
+    "line-set.surplus-to-cut": LineSetSurplusToCutValuesShape,
+    "line-set.coil-to-minimum": LineSetCoilToMinimumValuesShape,
+    "line-set.coil-surplus": LineSetCoilSurplusValuesShape,
+    "line-set.no-stock-length": LineSetNoStockLengthValuesShape,
+    "line-set.items-fit": LineSetItemsFitValuesShape,
+    "line-set.opening-too-small": LineSetOpeningTooSmallValuesShape,
+    "line-set.no-layout-found": LineSetNoLayoutFoundValuesShape,
+    "line-set.to-recover": LineSetToRecoverValuesShape,
+    "line-set.to-add": LineSetToAddValuesShape,
+    "line-set.charge-not-known": { fields: {} },
+    "line-set.cylinder-too-small": LineSetCylinderTooSmallValuesShape,
+    "line-set.limits-of-the-manual": { fields: {} },
+    "line-set.maximum-length-not-checked": { fields: {} },
+    "line-set.minimum-length-not-checked": { fields: {} },
+    "line-set.room-limit-not-checked": { fields: {} },
+    "line-set.saturated-liquid": { fields: {} },
+    "line-set.no-heat-gain": { fields: {} },
+    "line-set.expansion-indoors": { fields: {} },
+    "line-set.liquid-only": { fields: {} },
+    "line-set.loss-not-checked": { fields: {} },
+    "line-set.same-density": { fields: {} },
+    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocityValuesShape,
+    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocityValuesShape,
+    "line-set.no-slack": { fields: {} },
+    "line-set.no-service-loop": { fields: {} },
+    "line-set.round-and-stiff": { fields: {} },
+    "line-set.no-clearance": { fields: {} },
+    "line-set.charge-as-labeled": { fields: {} },
+    "line-set.cylinder-not-checked": { fields: {} },
+    "line-set.charge-after-tests": { fields: {} },
+    "line-set.no-kinks": { fields: {} },
+    "line-set.drain-falls-outward": { fields: {} },
+    "line-set.drilling": { fields: {} },
+    "line-set.overfilled-cylinder": { fields: {} },
+    "line-set.mixed-refrigerants": { fields: {} },
+    "line-set.never-vent": { fields: {} },
+    "line-set.measure-better": LineSetMeasureBetterValuesShape,
+    "line-set.shorten-line": LineSetShortenLineValuesShape,
+    "line-set.lengthen-line": LineSetShortenLineValuesShape,
+    "line-set.reduce-height": LineSetShortenLineValuesShape,
+    "line-set.fewer-bends": LineSetFewerBendsValuesShape,
+    "line-set.count-bends": { fields: {} },
+    "line-set.enter-short-line-rule": { fields: {} },
+    "line-set.reduce-charge": LineSetTotalNotKnownValuesShape,
+    "line-set.enter-factory-charge": { fields: {} },
+    "line-set.read-rate-again": { fields: {} },
+    "line-set.enter-expansion-device": { fields: {} },
+    "line-set.measure-subcooling": { fields: {} },
+    "line-set.reduce-loss": { fields: {} },
+    "line-set.no-extra-charge": { fields: {} },
+    "line-set.wider-liquid-line": { fields: {} },
+    "line-set.ask-line-size": { fields: {} },
+    "line-set.enter-loss": { fields: {} },
+    "line-set.smaller-riser": { fields: {} },
+    "line-set.ask-oil-return": { fields: {} },
+    "line-set.wider-vapor-line": { fields: {} },
+    "line-set.other-stock": LineSetOtherStockValuesShape,
+    "line-set.take-from-roll": { fields: {} },
+    "line-set.larger-opening": LineSetLargerOpeningValuesShape,
+    "line-set.recover-all": { fields: {} },
+    "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
+    "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ChargeAssessmentShape: Shape = {

@@ -10,79 +10,19 @@ import {
 } from "./assessment.shapes.ts";
 import {
   AssessSubcoolingInputInput1InstrumentsShape,
-  RefrigerantsAboveTolerance2Shape,
-  RefrigerantsAboveToleranceShape,
-  RefrigerantsAdjustToTarget2Shape,
-  RefrigerantsAdjustToTargetShape,
-  RefrigerantsBelowSaturation2Shape,
-  RefrigerantsBelowSaturationShape,
-  RefrigerantsBelowTolerance2Shape,
-  RefrigerantsBelowToleranceShape,
-  RefrigerantsCheckAirflowFirst2Shape,
-  RefrigerantsCheckAirflowFirstShape,
-  RefrigerantsCheckBothReadings2Shape,
-  RefrigerantsCheckBothReadingsShape,
-  RefrigerantsCloserThanTheModel2Shape,
-  RefrigerantsCloserThanTheModelShape,
-  RefrigerantsCorrectTheCharge2Shape,
-  RefrigerantsCorrectTheChargeShape,
-  RefrigerantsExactAtmosphere2Shape,
-  RefrigerantsExactAtmosphereShape,
-  RefrigerantsGaugeNeedsAtmosphere2Shape,
-  RefrigerantsGaugeNeedsAtmosphereShape,
-  RefrigerantsLargestUncertainty2Shape,
-  RefrigerantsLargestUncertaintyShape,
-  RefrigerantsLooksLikeOtherSide2Shape,
-  RefrigerantsLooksLikeOtherSideShape,
-  RefrigerantsNominalComposition2Shape,
-  RefrigerantsNominalCompositionShape,
-  RefrigerantsNumberOfRows2Shape,
-  RefrigerantsNumberOfRowsShape,
-  RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
-  RefrigerantsOnlyWhereTheManualChargesByItShape,
-  RefrigerantsRangeOf2Shape,
-  RefrigerantsRangeOfShape,
-  RefrigerantsSaturationUncertainty2Shape,
-  RefrigerantsSaturationUncertaintyShape,
-  RefrigerantsStateTarget2Shape,
-  RefrigerantsStateTargetShape,
-  RefrigerantsStateTolerance2Shape,
-  RefrigerantsStateToleranceShape,
-  RefrigerantsSteady2Shape,
-  RefrigerantsSteadyShape,
-  RefrigerantsTableNeedsAtmosphere2Shape,
-  RefrigerantsTableNeedsAtmosphereShape,
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  RefrigerantsTargetOutOfReach2Shape,
-  RefrigerantsTargetOutOfReachShape,
-  RefrigerantsToleranceReachesSaturation2Shape,
-  RefrigerantsToleranceReachesSaturationShape,
-  RefrigerantsToleranceWide2Shape,
-  RefrigerantsToleranceWideShape,
-  RefrigerantsTooCloseToCall2Shape,
-  RefrigerantsTooCloseToCallShape,
-  RefrigerantsUseBetterProbe2Shape,
-  RefrigerantsUseBetterProbeShape,
-  RefrigerantsWithinTolerance2Shape,
-  RefrigerantsWithinToleranceShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
+  RefrigerantsAdjustToTargetValuesShape,
+  RefrigerantsBelowSaturationValuesShape,
+  RefrigerantsCorrectTheChargeValuesShape,
+  RefrigerantsLargestUncertaintyValuesShape,
+  RefrigerantsLooksLikeOtherSideValuesShape,
+  RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+  RefrigerantsRangeOfValuesShape,
+  RefrigerantsSaturationUncertaintyValuesShape,
+  RefrigerantsTargetOutOfReachValuesShape,
+  RefrigerantsToleranceReachesSaturationValuesShape,
+  RefrigerantsToleranceWideValuesShape,
+  RefrigerantsUseBetterProbeValuesShape,
+  RefrigerantsWithinToleranceValuesShape,
 } from "./refrigerants.shapes.ts";
 
 export const ServicePortsInputShape: Shape = {
@@ -104,84 +44,9 @@ export const ServicePortRoleShape: Shape = {
   about: { side: "Side of the compressor that it belongs to.", shows: "What is behind it." },
 };
 
-export const OperatingCheckBySuperheatShape: Shape = {
-  type: "OperatingCheckBySuperheat",
-  fields: {
-    code: { words: ["operating-check.by-superheat"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckBySubcoolingShape: Shape = {
-  type: "OperatingCheckBySubcooling",
-  fields: {
-    code: { words: ["operating-check.by-subcooling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckNoTargetShape: Shape = {
-  type: "OperatingCheckNoTarget",
-  fields: {
-    code: { words: ["operating-check.no-target"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckNoTargetInHeatingShape: Shape = {
-  type: "OperatingCheckNoTargetInHeating",
-  fields: {
-    code: { words: ["operating-check.no-target-in-heating"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckSuperheatBelowFloorValuesShape: Shape = {
   type: "OperatingCheckSuperheatBelowFloorValues",
   fields: { superheat: "temperatureDifference", least: "temperatureDifference" },
-};
-
-export const OperatingCheckSuperheatBelowFloorShape: Shape = {
-  type: "OperatingCheckSuperheatBelowFloor",
-  fields: {
-    code: { words: ["operating-check.superheat-below-floor"] },
-    values: OperatingCheckSuperheatBelowFloorValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckSuperheatNearFloorValuesShape: Shape = {
@@ -189,39 +54,9 @@ export const OperatingCheckSuperheatNearFloorValuesShape: Shape = {
   fields: { superheat: "temperatureDifference", least: "temperatureDifference" },
 };
 
-export const OperatingCheckSuperheatNearFloorShape: Shape = {
-  type: "OperatingCheckSuperheatNearFloor",
-  fields: {
-    code: { words: ["operating-check.superheat-near-floor"] },
-    values: OperatingCheckSuperheatNearFloorValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckGaugeSetSuitsValuesShape: Shape = {
   type: "OperatingCheckGaugeSetSuitsValues",
   fields: { pressure: "gaugePressure" },
-};
-
-export const OperatingCheckGaugeSetSuitsShape: Shape = {
-  type: "OperatingCheckGaugeSetSuits",
-  fields: {
-    code: { words: ["operating-check.gauge-set-suits"] },
-    values: OperatingCheckGaugeSetSuitsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckAboveHoseRatingValuesShape: Shape = {
@@ -229,39 +64,9 @@ export const OperatingCheckAboveHoseRatingValuesShape: Shape = {
   fields: { pressure: "gaugePressure", limit: "gaugePressure" },
 };
 
-export const OperatingCheckAboveHoseRatingShape: Shape = {
-  type: "OperatingCheckAboveHoseRating",
-  fields: {
-    code: { words: ["operating-check.above-hose-rating"] },
-    values: OperatingCheckAboveHoseRatingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckDestroysGaugeValuesShape: Shape = {
   type: "OperatingCheckDestroysGaugeValues",
   fields: { pressure: "gaugePressure", limit: "gaugePressure" },
-};
-
-export const OperatingCheckDestroysGaugeShape: Shape = {
-  type: "OperatingCheckDestroysGauge",
-  fields: {
-    code: { words: ["operating-check.destroys-gauge"] },
-    values: OperatingCheckDestroysGaugeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckBeyondScaleValuesShape: Shape = {
@@ -269,69 +74,9 @@ export const OperatingCheckBeyondScaleValuesShape: Shape = {
   fields: { pressure: "gaugePressure", limit: "gaugePressure" },
 };
 
-export const OperatingCheckBeyondScaleShape: Shape = {
-  type: "OperatingCheckBeyondScale",
-  fields: {
-    code: { words: ["operating-check.beyond-scale"] },
-    values: OperatingCheckBeyondScaleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckWithinWindowValuesShape: Shape = {
   type: "OperatingCheckWithinWindowValues",
   fields: { pressure: "gaugePressure", from: "gaugePressure", to: "gaugePressure" },
-};
-
-export const OperatingCheckWithinWindowShape: Shape = {
-  type: "OperatingCheckWithinWindow",
-  fields: {
-    code: { words: ["operating-check.within-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckBelowWindowShape: Shape = {
-  type: "OperatingCheckBelowWindow",
-  fields: {
-    code: { words: ["operating-check.below-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckAboveWindowShape: Shape = {
-  type: "OperatingCheckAboveWindow",
-  fields: {
-    code: { words: ["operating-check.above-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckOtherSideValuesShape: Shape = {
@@ -344,57 +89,12 @@ export const OperatingCheckOtherSideValuesShape: Shape = {
   },
 };
 
-export const OperatingCheckOtherSideShape: Shape = {
-  type: "OperatingCheckOtherSide",
-  fields: {
-    code: { words: ["operating-check.other-side"] },
-    values: OperatingCheckOtherSideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckTooCloseToCallShape: Shape = {
-  type: "OperatingCheckTooCloseToCall",
-  fields: {
-    code: { words: ["operating-check.too-close-to-call"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckApproachRangeWideValuesShape: Shape = {
   type: "OperatingCheckApproachRangeWideValues",
   fields: {
     low: "temperatureDifference",
     high: "temperatureDifference",
     widest: "temperatureDifference",
-  },
-};
-
-export const OperatingCheckApproachRangeWideShape: Shape = {
-  type: "OperatingCheckApproachRangeWide",
-  fields: {
-    code: { words: ["operating-check.approach-range-wide"] },
-    values: OperatingCheckApproachRangeWideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -407,189 +107,9 @@ export const OperatingCheckApproachAtRestValuesShape: Shape = {
   },
 };
 
-export const OperatingCheckApproachAtRestShape: Shape = {
-  type: "OperatingCheckApproachAtRest",
-  fields: {
-    code: { words: ["operating-check.approach-at-rest"] },
-    values: OperatingCheckApproachAtRestValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckAsPrintedShape: Shape = {
-  type: "OperatingCheckAsPrinted",
-  fields: {
-    code: { words: ["operating-check.as-printed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckSteadyFullSpeedShape: Shape = {
-  type: "OperatingCheckSteadyFullSpeed",
-  fields: {
-    code: { words: ["operating-check.steady-full-speed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckApproachesAsStatedShape: Shape = {
-  type: "OperatingCheckApproachesAsStated",
-  fields: {
-    code: { words: ["operating-check.approaches-as-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckExpandsOutdoorsShape: Shape = {
-  type: "OperatingCheckExpandsOutdoors",
-  fields: {
-    code: { words: ["operating-check.expands-outdoors"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckExactGaugeShape: Shape = {
-  type: "OperatingCheckExactGauge",
-  fields: {
-    code: { words: ["operating-check.exact-gauge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckModeFirstShape: Shape = {
-  type: "OperatingCheckModeFirst",
-  fields: {
-    code: { words: ["operating-check.mode-first"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckHosesLoseRefrigerantShape: Shape = {
-  type: "OperatingCheckHosesLoseRefrigerant",
-  fields: {
-    code: { words: ["operating-check.hoses-lose-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckNotTheChargeShape: Shape = {
-  type: "OperatingCheckNotTheCharge",
-  fields: {
-    code: { words: ["operating-check.not-the-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckWeighTheChargeShape: Shape = {
-  type: "OperatingCheckWeighTheCharge",
-  fields: {
-    code: { words: ["operating-check.weigh-the-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckStopLiquidShape: Shape = {
-  type: "OperatingCheckStopLiquid",
-  fields: {
-    code: { words: ["operating-check.stop-liquid"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckReadNearFloorAgainValuesShape: Shape = {
   type: "OperatingCheckReadNearFloorAgainValues",
   fields: { least: "temperatureDifference" },
-};
-
-export const OperatingCheckReadNearFloorAgainShape: Shape = {
-  type: "OperatingCheckReadNearFloorAgain",
-  fields: {
-    code: { words: ["operating-check.read-near-floor-again"] },
-    values: OperatingCheckReadNearFloorAgainValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckUseRatedHoseValuesShape: Shape = {
@@ -597,69 +117,9 @@ export const OperatingCheckUseRatedHoseValuesShape: Shape = {
   fields: { pressure: "gaugePressure" },
 };
 
-export const OperatingCheckUseRatedHoseShape: Shape = {
-  type: "OperatingCheckUseRatedHose",
-  fields: {
-    code: { words: ["operating-check.use-rated-hose"] },
-    values: OperatingCheckUseRatedHoseValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const OperatingCheckUseLargerGaugeValuesShape: Shape = {
   type: "OperatingCheckUseLargerGaugeValues",
   fields: { pressure: "gaugePressure" },
-};
-
-export const OperatingCheckUseLargerGaugeShape: Shape = {
-  type: "OperatingCheckUseLargerGauge",
-  fields: {
-    code: { words: ["operating-check.use-larger-gauge"] },
-    values: OperatingCheckUseLargerGaugeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckCheckModeAndPortShape: Shape = {
-  type: "OperatingCheckCheckModeAndPort",
-  fields: {
-    code: { words: ["operating-check.check-mode-and-port"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckFindTheCauseShape: Shape = {
-  type: "OperatingCheckFindTheCause",
-  fields: {
-    code: { words: ["operating-check.find-the-cause"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
 };
 
 export const OperatingCheckUseBetterGaugeValuesShape: Shape = {
@@ -667,109 +127,64 @@ export const OperatingCheckUseBetterGaugeValuesShape: Shape = {
   fields: { needed: "pressureDifference" },
 };
 
-export const OperatingCheckUseBetterGaugeShape: Shape = {
-  type: "OperatingCheckUseBetterGauge",
-  fields: {
-    code: { words: ["operating-check.use-better-gauge"] },
-    values: OperatingCheckUseBetterGaugeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckReadAgainLaterShape: Shape = {
-  type: "OperatingCheckReadAgainLater",
-  fields: {
-    code: { words: ["operating-check.read-again-later"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const OperatingCheckStateApproachShape: Shape = {
-  type: "OperatingCheckStateApproach",
-  fields: {
-    code: { words: ["operating-check.state-approach"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const GaugeCautionShape: Shape = {
   type: "GaugeCaution",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
-    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
-    "operating-check.no-target": OperatingCheckNoTargetShape,
-    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
-    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
-    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
-    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
-    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
-    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
-    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
-    "operating-check.within-window": OperatingCheckWithinWindowShape,
-    "operating-check.below-window": OperatingCheckBelowWindowShape,
-    "operating-check.above-window": OperatingCheckAboveWindowShape,
-    "operating-check.other-side": OperatingCheckOtherSideShape,
-    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
-    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
-    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
-    "operating-check.as-printed": OperatingCheckAsPrintedShape,
-    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
-    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
-    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
-    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
-    "operating-check.mode-first": OperatingCheckModeFirstShape,
-    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
-    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
-    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
-    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
-    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
-    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
-    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
-    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
-    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
-    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
-    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
-    "operating-check.state-approach": OperatingCheckStateApproachShape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "operating-check.by-superheat": { fields: {} },
+    "operating-check.by-subcooling": { fields: {} },
+    "operating-check.no-target": { fields: {} },
+    "operating-check.no-target-in-heating": { fields: {} },
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorValuesShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorValuesShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsValuesShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingValuesShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeValuesShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleValuesShape,
+    "operating-check.within-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.below-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.above-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.other-side": OperatingCheckOtherSideValuesShape,
+    "operating-check.too-close-to-call": OperatingCheckWithinWindowValuesShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideValuesShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestValuesShape,
+    "operating-check.as-printed": { fields: {} },
+    "operating-check.steady-full-speed": { fields: {} },
+    "operating-check.approaches-as-stated": { fields: {} },
+    "operating-check.expands-outdoors": { fields: {} },
+    "operating-check.exact-gauge": { fields: {} },
+    "operating-check.mode-first": { fields: {} },
+    "operating-check.hoses-lose-refrigerant": { fields: {} },
+    "operating-check.not-the-charge": { fields: {} },
+    "operating-check.weigh-the-charge": { fields: {} },
+    "operating-check.stop-liquid": { fields: {} },
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainValuesShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseValuesShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeValuesShape,
+    "operating-check.check-mode-and-port": { fields: {} },
+    "operating-check.find-the-cause": { fields: {} },
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeValuesShape,
+    "operating-check.read-again-later": { fields: {} },
+    "operating-check.state-approach": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ServicePortsShape: Shape = {
@@ -824,477 +239,162 @@ export const ChargeByGaugeInputShape: Shape = {
   },
 };
 
-export const OperatingCheckBySuperheat2Shape: Shape = {
-  type: "OperatingCheckBySuperheat2",
-  fields: {
-    code: { words: ["operating-check.by-superheat"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckBySubcooling2Shape: Shape = {
-  type: "OperatingCheckBySubcooling2",
-  fields: {
-    code: { words: ["operating-check.by-subcooling"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckNoTarget2Shape: Shape = {
-  type: "OperatingCheckNoTarget2",
-  fields: {
-    code: { words: ["operating-check.no-target"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckNoTargetInHeating2Shape: Shape = {
-  type: "OperatingCheckNoTargetInHeating2",
-  fields: {
-    code: { words: ["operating-check.no-target-in-heating"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckSuperheatBelowFloor2Shape: Shape = {
-  type: "OperatingCheckSuperheatBelowFloor2",
-  fields: {
-    code: { words: ["operating-check.superheat-below-floor"] },
-    values: OperatingCheckSuperheatBelowFloorValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckSuperheatNearFloor2Shape: Shape = {
-  type: "OperatingCheckSuperheatNearFloor2",
-  fields: {
-    code: { words: ["operating-check.superheat-near-floor"] },
-    values: OperatingCheckSuperheatNearFloorValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckGaugeSetSuits2Shape: Shape = {
-  type: "OperatingCheckGaugeSetSuits2",
-  fields: {
-    code: { words: ["operating-check.gauge-set-suits"] },
-    values: OperatingCheckGaugeSetSuitsValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckAboveHoseRating2Shape: Shape = {
-  type: "OperatingCheckAboveHoseRating2",
-  fields: {
-    code: { words: ["operating-check.above-hose-rating"] },
-    values: OperatingCheckAboveHoseRatingValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckDestroysGauge2Shape: Shape = {
-  type: "OperatingCheckDestroysGauge2",
-  fields: {
-    code: { words: ["operating-check.destroys-gauge"] },
-    values: OperatingCheckDestroysGaugeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckBeyondScale2Shape: Shape = {
-  type: "OperatingCheckBeyondScale2",
-  fields: {
-    code: { words: ["operating-check.beyond-scale"] },
-    values: OperatingCheckBeyondScaleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckWithinWindow2Shape: Shape = {
-  type: "OperatingCheckWithinWindow2",
-  fields: {
-    code: { words: ["operating-check.within-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckBelowWindow2Shape: Shape = {
-  type: "OperatingCheckBelowWindow2",
-  fields: {
-    code: { words: ["operating-check.below-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckAboveWindow2Shape: Shape = {
-  type: "OperatingCheckAboveWindow2",
-  fields: {
-    code: { words: ["operating-check.above-window"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckOtherSide2Shape: Shape = {
-  type: "OperatingCheckOtherSide2",
-  fields: {
-    code: { words: ["operating-check.other-side"] },
-    values: OperatingCheckOtherSideValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckTooCloseToCall2Shape: Shape = {
-  type: "OperatingCheckTooCloseToCall2",
-  fields: {
-    code: { words: ["operating-check.too-close-to-call"] },
-    values: OperatingCheckWithinWindowValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckApproachRangeWide2Shape: Shape = {
-  type: "OperatingCheckApproachRangeWide2",
-  fields: {
-    code: { words: ["operating-check.approach-range-wide"] },
-    values: OperatingCheckApproachRangeWideValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckApproachAtRest2Shape: Shape = {
-  type: "OperatingCheckApproachAtRest2",
-  fields: {
-    code: { words: ["operating-check.approach-at-rest"] },
-    values: OperatingCheckApproachAtRestValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckAsPrinted2Shape: Shape = {
-  type: "OperatingCheckAsPrinted2",
-  fields: {
-    code: { words: ["operating-check.as-printed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckSteadyFullSpeed2Shape: Shape = {
-  type: "OperatingCheckSteadyFullSpeed2",
-  fields: {
-    code: { words: ["operating-check.steady-full-speed"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckApproachesAsStated2Shape: Shape = {
-  type: "OperatingCheckApproachesAsStated2",
-  fields: {
-    code: { words: ["operating-check.approaches-as-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckExpandsOutdoors2Shape: Shape = {
-  type: "OperatingCheckExpandsOutdoors2",
-  fields: {
-    code: { words: ["operating-check.expands-outdoors"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckExactGauge2Shape: Shape = {
-  type: "OperatingCheckExactGauge2",
-  fields: {
-    code: { words: ["operating-check.exact-gauge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckModeFirst2Shape: Shape = {
-  type: "OperatingCheckModeFirst2",
-  fields: {
-    code: { words: ["operating-check.mode-first"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckHosesLoseRefrigerant2Shape: Shape = {
-  type: "OperatingCheckHosesLoseRefrigerant2",
-  fields: {
-    code: { words: ["operating-check.hoses-lose-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckNotTheCharge2Shape: Shape = {
-  type: "OperatingCheckNotTheCharge2",
-  fields: {
-    code: { words: ["operating-check.not-the-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckWeighTheCharge2Shape: Shape = {
-  type: "OperatingCheckWeighTheCharge2",
-  fields: {
-    code: { words: ["operating-check.weigh-the-charge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckStopLiquid2Shape: Shape = {
-  type: "OperatingCheckStopLiquid2",
-  fields: {
-    code: { words: ["operating-check.stop-liquid"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckReadNearFloorAgain2Shape: Shape = {
-  type: "OperatingCheckReadNearFloorAgain2",
-  fields: {
-    code: { words: ["operating-check.read-near-floor-again"] },
-    values: OperatingCheckReadNearFloorAgainValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckUseRatedHose2Shape: Shape = {
-  type: "OperatingCheckUseRatedHose2",
-  fields: {
-    code: { words: ["operating-check.use-rated-hose"] },
-    values: OperatingCheckUseRatedHoseValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckUseLargerGauge2Shape: Shape = {
-  type: "OperatingCheckUseLargerGauge2",
-  fields: {
-    code: { words: ["operating-check.use-larger-gauge"] },
-    values: OperatingCheckUseLargerGaugeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckCheckModeAndPort2Shape: Shape = {
-  type: "OperatingCheckCheckModeAndPort2",
-  fields: {
-    code: { words: ["operating-check.check-mode-and-port"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckFindTheCause2Shape: Shape = {
-  type: "OperatingCheckFindTheCause2",
-  fields: {
-    code: { words: ["operating-check.find-the-cause"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckUseBetterGauge2Shape: Shape = {
-  type: "OperatingCheckUseBetterGauge2",
-  fields: {
-    code: { words: ["operating-check.use-better-gauge"] },
-    values: OperatingCheckUseBetterGaugeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckReadAgainLater2Shape: Shape = {
-  type: "OperatingCheckReadAgainLater2",
-  fields: {
-    code: { words: ["operating-check.read-again-later"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const OperatingCheckStateApproach2Shape: Shape = {
-  type: "OperatingCheckStateApproach2",
-  fields: {
-    code: { words: ["operating-check.state-approach"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
   type: "ChargeByGaugeAssessmentReasonsItem",
-  by: "code",
-  cases: {
-    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphereShape,
-    "refrigerants.number-of-rows": RefrigerantsNumberOfRowsShape,
-    "refrigerants.range-of": RefrigerantsRangeOfShape,
-    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphereShape,
-    "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
-    "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
-    "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturationShape,
-    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCallShape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyShape,
-    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModelShape,
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachShape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWideShape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationShape,
-    "refrigerants.steady": RefrigerantsSteadyShape,
-    "refrigerants.nominal-composition": RefrigerantsNominalCompositionShape,
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyShape,
-    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphereShape,
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideShape,
+  statements: {
+    "refrigerants.table-needs-atmosphere": { fields: {} },
+    "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
+    "refrigerants.gauge-needs-atmosphere": { fields: {} },
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
+    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
+    "refrigerants.closer-than-the-model": { fields: {} },
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
+    "refrigerants.steady": { fields: {} },
+    "refrigerants.nominal-composition": { fields: {} },
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
+    "refrigerants.exact-atmosphere": { fields: {} },
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
     "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByItShape,
-    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirstShape,
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeShape,
-    "refrigerants.check-both-readings": RefrigerantsCheckBothReadingsShape,
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeShape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetShape,
-    "refrigerants.state-target": RefrigerantsStateTargetShape,
-    "refrigerants.state-tolerance": RefrigerantsStateToleranceShape,
-    "operating-check.by-superheat": OperatingCheckBySuperheat2Shape,
-    "operating-check.by-subcooling": OperatingCheckBySubcooling2Shape,
-    "operating-check.no-target": OperatingCheckNoTarget2Shape,
-    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeating2Shape,
-    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloor2Shape,
-    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloor2Shape,
-    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuits2Shape,
-    "operating-check.above-hose-rating": OperatingCheckAboveHoseRating2Shape,
-    "operating-check.destroys-gauge": OperatingCheckDestroysGauge2Shape,
-    "operating-check.beyond-scale": OperatingCheckBeyondScale2Shape,
-    "operating-check.within-window": OperatingCheckWithinWindow2Shape,
-    "operating-check.below-window": OperatingCheckBelowWindow2Shape,
-    "operating-check.above-window": OperatingCheckAboveWindow2Shape,
-    "operating-check.other-side": OperatingCheckOtherSide2Shape,
-    "operating-check.too-close-to-call": OperatingCheckTooCloseToCall2Shape,
-    "operating-check.approach-range-wide": OperatingCheckApproachRangeWide2Shape,
-    "operating-check.approach-at-rest": OperatingCheckApproachAtRest2Shape,
-    "operating-check.as-printed": OperatingCheckAsPrinted2Shape,
-    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeed2Shape,
-    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStated2Shape,
-    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoors2Shape,
-    "operating-check.exact-gauge": OperatingCheckExactGauge2Shape,
-    "operating-check.mode-first": OperatingCheckModeFirst2Shape,
-    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerant2Shape,
-    "operating-check.not-the-charge": OperatingCheckNotTheCharge2Shape,
-    "operating-check.weigh-the-charge": OperatingCheckWeighTheCharge2Shape,
-    "operating-check.stop-liquid": OperatingCheckStopLiquid2Shape,
-    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgain2Shape,
-    "operating-check.use-rated-hose": OperatingCheckUseRatedHose2Shape,
-    "operating-check.use-larger-gauge": OperatingCheckUseLargerGauge2Shape,
-    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPort2Shape,
-    "operating-check.find-the-cause": OperatingCheckFindTheCause2Shape,
-    "operating-check.use-better-gauge": OperatingCheckUseBetterGauge2Shape,
-    "operating-check.read-again-later": OperatingCheckReadAgainLater2Shape,
-    "operating-check.state-approach": OperatingCheckStateApproach2Shape,
+      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.check-airflow-first": { fields: {} },
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
+    "refrigerants.check-both-readings": { fields: {} },
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
+    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "operating-check.by-superheat": { fields: {} },
+    "operating-check.by-subcooling": { fields: {} },
+    "operating-check.no-target": { fields: {} },
+    "operating-check.no-target-in-heating": { fields: {} },
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorValuesShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorValuesShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsValuesShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingValuesShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeValuesShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleValuesShape,
+    "operating-check.within-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.below-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.above-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.other-side": OperatingCheckOtherSideValuesShape,
+    "operating-check.too-close-to-call": OperatingCheckWithinWindowValuesShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideValuesShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestValuesShape,
+    "operating-check.as-printed": { fields: {} },
+    "operating-check.steady-full-speed": { fields: {} },
+    "operating-check.approaches-as-stated": { fields: {} },
+    "operating-check.expands-outdoors": { fields: {} },
+    "operating-check.exact-gauge": { fields: {} },
+    "operating-check.mode-first": { fields: {} },
+    "operating-check.hoses-lose-refrigerant": { fields: {} },
+    "operating-check.not-the-charge": { fields: {} },
+    "operating-check.weigh-the-charge": { fields: {} },
+    "operating-check.stop-liquid": { fields: {} },
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainValuesShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseValuesShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeValuesShape,
+    "operating-check.check-mode-and-port": { fields: {} },
+    "operating-check.find-the-cause": { fields: {} },
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeValuesShape,
+    "operating-check.read-again-later": { fields: {} },
+    "operating-check.state-approach": { fields: {} },
   },
+  with: { "text?": "text" },
 };
 
 export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
   type: "ChargeByGaugeAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphere2Shape,
-    "refrigerants.number-of-rows": RefrigerantsNumberOfRows2Shape,
-    "refrigerants.range-of": RefrigerantsRangeOf2Shape,
-    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphere2Shape,
-    "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
-    "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
-    "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturation2Shape,
-    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCall2Shape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertainty2Shape,
-    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModel2Shape,
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReach2Shape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWide2Shape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturation2Shape,
-    "refrigerants.steady": RefrigerantsSteady2Shape,
-    "refrigerants.nominal-composition": RefrigerantsNominalComposition2Shape,
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertainty2Shape,
-    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphere2Shape,
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSide2Shape,
+  statements: {
+    "refrigerants.table-needs-atmosphere": { fields: {} },
+    "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
+    "refrigerants.gauge-needs-atmosphere": { fields: {} },
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
+    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
+    "refrigerants.closer-than-the-model": { fields: {} },
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
+    "refrigerants.steady": { fields: {} },
+    "refrigerants.nominal-composition": { fields: {} },
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
+    "refrigerants.exact-atmosphere": { fields: {} },
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
     "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
-    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirst2Shape,
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheCharge2Shape,
-    "refrigerants.check-both-readings": RefrigerantsCheckBothReadings2Shape,
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbe2Shape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTarget2Shape,
-    "refrigerants.state-target": RefrigerantsStateTarget2Shape,
-    "refrigerants.state-tolerance": RefrigerantsStateTolerance2Shape,
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
-    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
-    "operating-check.no-target": OperatingCheckNoTargetShape,
-    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
-    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
-    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
-    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
-    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
-    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
-    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
-    "operating-check.within-window": OperatingCheckWithinWindowShape,
-    "operating-check.below-window": OperatingCheckBelowWindowShape,
-    "operating-check.above-window": OperatingCheckAboveWindowShape,
-    "operating-check.other-side": OperatingCheckOtherSideShape,
-    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
-    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
-    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
-    "operating-check.as-printed": OperatingCheckAsPrintedShape,
-    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
-    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
-    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
-    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
-    "operating-check.mode-first": OperatingCheckModeFirstShape,
-    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
-    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
-    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
-    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
-    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
-    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
-    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
-    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
-    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
-    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
-    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
-    "operating-check.state-approach": OperatingCheckStateApproachShape,
+      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.check-airflow-first": { fields: {} },
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
+    "refrigerants.check-both-readings": { fields: {} },
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
+    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "operating-check.by-superheat": { fields: {} },
+    "operating-check.by-subcooling": { fields: {} },
+    "operating-check.no-target": { fields: {} },
+    "operating-check.no-target-in-heating": { fields: {} },
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorValuesShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorValuesShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsValuesShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingValuesShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeValuesShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleValuesShape,
+    "operating-check.within-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.below-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.above-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.other-side": OperatingCheckOtherSideValuesShape,
+    "operating-check.too-close-to-call": OperatingCheckWithinWindowValuesShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideValuesShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestValuesShape,
+    "operating-check.as-printed": { fields: {} },
+    "operating-check.steady-full-speed": { fields: {} },
+    "operating-check.approaches-as-stated": { fields: {} },
+    "operating-check.expands-outdoors": { fields: {} },
+    "operating-check.exact-gauge": { fields: {} },
+    "operating-check.mode-first": { fields: {} },
+    "operating-check.hoses-lose-refrigerant": { fields: {} },
+    "operating-check.not-the-charge": { fields: {} },
+    "operating-check.weigh-the-charge": { fields: {} },
+    "operating-check.stop-liquid": { fields: {} },
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainValuesShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseValuesShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeValuesShape,
+    "operating-check.check-mode-and-port": { fields: {} },
+    "operating-check.find-the-cause": { fields: {} },
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeValuesShape,
+    "operating-check.read-again-later": { fields: {} },
+    "operating-check.state-approach": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ChargeByGaugeAssessmentShape: Shape = {
@@ -1347,104 +447,104 @@ export const AssessGaugeSetInputShape: Shape = {
 
 export const OperatingCheckStatementShape: Shape = {
   type: "OperatingCheckStatement",
-  by: "code",
-  cases: {
-    "operating-check.by-superheat": OperatingCheckBySuperheat2Shape,
-    "operating-check.by-subcooling": OperatingCheckBySubcooling2Shape,
-    "operating-check.no-target": OperatingCheckNoTarget2Shape,
-    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeating2Shape,
-    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloor2Shape,
-    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloor2Shape,
-    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuits2Shape,
-    "operating-check.above-hose-rating": OperatingCheckAboveHoseRating2Shape,
-    "operating-check.destroys-gauge": OperatingCheckDestroysGauge2Shape,
-    "operating-check.beyond-scale": OperatingCheckBeyondScale2Shape,
-    "operating-check.within-window": OperatingCheckWithinWindow2Shape,
-    "operating-check.below-window": OperatingCheckBelowWindow2Shape,
-    "operating-check.above-window": OperatingCheckAboveWindow2Shape,
-    "operating-check.other-side": OperatingCheckOtherSide2Shape,
-    "operating-check.too-close-to-call": OperatingCheckTooCloseToCall2Shape,
-    "operating-check.approach-range-wide": OperatingCheckApproachRangeWide2Shape,
-    "operating-check.approach-at-rest": OperatingCheckApproachAtRest2Shape,
-    "operating-check.as-printed": OperatingCheckAsPrinted2Shape,
-    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeed2Shape,
-    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStated2Shape,
-    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoors2Shape,
-    "operating-check.exact-gauge": OperatingCheckExactGauge2Shape,
-    "operating-check.mode-first": OperatingCheckModeFirst2Shape,
-    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerant2Shape,
-    "operating-check.not-the-charge": OperatingCheckNotTheCharge2Shape,
-    "operating-check.weigh-the-charge": OperatingCheckWeighTheCharge2Shape,
-    "operating-check.stop-liquid": OperatingCheckStopLiquid2Shape,
-    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgain2Shape,
-    "operating-check.use-rated-hose": OperatingCheckUseRatedHose2Shape,
-    "operating-check.use-larger-gauge": OperatingCheckUseLargerGauge2Shape,
-    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPort2Shape,
-    "operating-check.find-the-cause": OperatingCheckFindTheCause2Shape,
-    "operating-check.use-better-gauge": OperatingCheckUseBetterGauge2Shape,
-    "operating-check.read-again-later": OperatingCheckReadAgainLater2Shape,
-    "operating-check.state-approach": OperatingCheckStateApproach2Shape,
+  statements: {
+    "operating-check.by-superheat": { fields: {} },
+    "operating-check.by-subcooling": { fields: {} },
+    "operating-check.no-target": { fields: {} },
+    "operating-check.no-target-in-heating": { fields: {} },
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorValuesShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorValuesShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsValuesShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingValuesShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeValuesShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleValuesShape,
+    "operating-check.within-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.below-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.above-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.other-side": OperatingCheckOtherSideValuesShape,
+    "operating-check.too-close-to-call": OperatingCheckWithinWindowValuesShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideValuesShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestValuesShape,
+    "operating-check.as-printed": { fields: {} },
+    "operating-check.steady-full-speed": { fields: {} },
+    "operating-check.approaches-as-stated": { fields: {} },
+    "operating-check.expands-outdoors": { fields: {} },
+    "operating-check.exact-gauge": { fields: {} },
+    "operating-check.mode-first": { fields: {} },
+    "operating-check.hoses-lose-refrigerant": { fields: {} },
+    "operating-check.not-the-charge": { fields: {} },
+    "operating-check.weigh-the-charge": { fields: {} },
+    "operating-check.stop-liquid": { fields: {} },
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainValuesShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseValuesShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeValuesShape,
+    "operating-check.check-mode-and-port": { fields: {} },
+    "operating-check.find-the-cause": { fields: {} },
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeValuesShape,
+    "operating-check.read-again-later": { fields: {} },
+    "operating-check.state-approach": { fields: {} },
   },
+  with: { "text?": "text" },
 };
 
 export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: Shape = {
   type: "AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "operating-check.by-superheat": OperatingCheckBySuperheatShape,
-    "operating-check.by-subcooling": OperatingCheckBySubcoolingShape,
-    "operating-check.no-target": OperatingCheckNoTargetShape,
-    "operating-check.no-target-in-heating": OperatingCheckNoTargetInHeatingShape,
-    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorShape,
-    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorShape,
-    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsShape,
-    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingShape,
-    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeShape,
-    "operating-check.beyond-scale": OperatingCheckBeyondScaleShape,
-    "operating-check.within-window": OperatingCheckWithinWindowShape,
-    "operating-check.below-window": OperatingCheckBelowWindowShape,
-    "operating-check.above-window": OperatingCheckAboveWindowShape,
-    "operating-check.other-side": OperatingCheckOtherSideShape,
-    "operating-check.too-close-to-call": OperatingCheckTooCloseToCallShape,
-    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideShape,
-    "operating-check.approach-at-rest": OperatingCheckApproachAtRestShape,
-    "operating-check.as-printed": OperatingCheckAsPrintedShape,
-    "operating-check.steady-full-speed": OperatingCheckSteadyFullSpeedShape,
-    "operating-check.approaches-as-stated": OperatingCheckApproachesAsStatedShape,
-    "operating-check.expands-outdoors": OperatingCheckExpandsOutdoorsShape,
-    "operating-check.exact-gauge": OperatingCheckExactGaugeShape,
-    "operating-check.mode-first": OperatingCheckModeFirstShape,
-    "operating-check.hoses-lose-refrigerant": OperatingCheckHosesLoseRefrigerantShape,
-    "operating-check.not-the-charge": OperatingCheckNotTheChargeShape,
-    "operating-check.weigh-the-charge": OperatingCheckWeighTheChargeShape,
-    "operating-check.stop-liquid": OperatingCheckStopLiquidShape,
-    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainShape,
-    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseShape,
-    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeShape,
-    "operating-check.check-mode-and-port": OperatingCheckCheckModeAndPortShape,
-    "operating-check.find-the-cause": OperatingCheckFindTheCauseShape,
-    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeShape,
-    "operating-check.read-again-later": OperatingCheckReadAgainLaterShape,
-    "operating-check.state-approach": OperatingCheckStateApproachShape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "operating-check.by-superheat": { fields: {} },
+    "operating-check.by-subcooling": { fields: {} },
+    "operating-check.no-target": { fields: {} },
+    "operating-check.no-target-in-heating": { fields: {} },
+    "operating-check.superheat-below-floor": OperatingCheckSuperheatBelowFloorValuesShape,
+    "operating-check.superheat-near-floor": OperatingCheckSuperheatNearFloorValuesShape,
+    "operating-check.gauge-set-suits": OperatingCheckGaugeSetSuitsValuesShape,
+    "operating-check.above-hose-rating": OperatingCheckAboveHoseRatingValuesShape,
+    "operating-check.destroys-gauge": OperatingCheckDestroysGaugeValuesShape,
+    "operating-check.beyond-scale": OperatingCheckBeyondScaleValuesShape,
+    "operating-check.within-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.below-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.above-window": OperatingCheckWithinWindowValuesShape,
+    "operating-check.other-side": OperatingCheckOtherSideValuesShape,
+    "operating-check.too-close-to-call": OperatingCheckWithinWindowValuesShape,
+    "operating-check.approach-range-wide": OperatingCheckApproachRangeWideValuesShape,
+    "operating-check.approach-at-rest": OperatingCheckApproachAtRestValuesShape,
+    "operating-check.as-printed": { fields: {} },
+    "operating-check.steady-full-speed": { fields: {} },
+    "operating-check.approaches-as-stated": { fields: {} },
+    "operating-check.expands-outdoors": { fields: {} },
+    "operating-check.exact-gauge": { fields: {} },
+    "operating-check.mode-first": { fields: {} },
+    "operating-check.hoses-lose-refrigerant": { fields: {} },
+    "operating-check.not-the-charge": { fields: {} },
+    "operating-check.weigh-the-charge": { fields: {} },
+    "operating-check.stop-liquid": { fields: {} },
+    "operating-check.read-near-floor-again": OperatingCheckReadNearFloorAgainValuesShape,
+    "operating-check.use-rated-hose": OperatingCheckUseRatedHoseValuesShape,
+    "operating-check.use-larger-gauge": OperatingCheckUseLargerGaugeValuesShape,
+    "operating-check.check-mode-and-port": { fields: {} },
+    "operating-check.find-the-cause": { fields: {} },
+    "operating-check.use-better-gauge": OperatingCheckUseBetterGaugeValuesShape,
+    "operating-check.read-again-later": { fields: {} },
+    "operating-check.state-approach": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const AssessmentOfGaugeSetCauseOperatingCheckStatementShape: Shape = {

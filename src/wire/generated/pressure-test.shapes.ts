@@ -7,27 +7,6 @@ import {
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
 } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const TestGaugeShape: Shape = {
   type: "TestGauge",
@@ -232,42 +211,6 @@ export const PressureTestWithinLimitValuesShape: Shape = {
   },
 };
 
-export const PressureTestWithinLimitShape: Shape = {
-  type: "PressureTestWithinLimit",
-  fields: {
-    code: { words: ["pressure-test.within-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestAboveLimitShape: Shape = {
-  type: "PressureTestAboveLimit",
-  fields: {
-    code: { words: ["pressure-test.above-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestAcrossLimitShape: Shape = {
-  type: "PressureTestAcrossLimit",
-  fields: {
-    code: { words: ["pressure-test.across-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestLeakWithinLimitShape: Shape = {
-  type: "PressureTestLeakWithinLimit",
-  fields: {
-    code: { words: ["pressure-test.leak-within-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestLimitLoweredValuesShape: Shape = {
   type: "PressureTestLimitLoweredValues",
   fields: {
@@ -277,27 +220,9 @@ export const PressureTestLimitLoweredValuesShape: Shape = {
   },
 };
 
-export const PressureTestLimitLoweredShape: Shape = {
-  type: "PressureTestLimitLowered",
-  fields: {
-    code: { words: ["pressure-test.limit-lowered"] },
-    values: PressureTestLimitLoweredValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestLeakProvenValuesShape: Shape = {
   type: "PressureTestLeakProvenValues",
   fields: { drop: "pressureDifference", uncertainty: "pressureDifference" },
-};
-
-export const PressureTestLeakProvenShape: Shape = {
-  type: "PressureTestLeakProven",
-  fields: {
-    code: { words: ["pressure-test.leak-proven"] },
-    values: PressureTestLeakProvenValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestNoLeakAboveValuesShape: Shape = {
@@ -305,50 +230,14 @@ export const PressureTestNoLeakAboveValuesShape: Shape = {
   fields: { above: "pressureDifference" },
 };
 
-export const PressureTestNoLeakAboveShape: Shape = {
-  type: "PressureTestNoLeakAbove",
-  fields: {
-    code: { words: ["pressure-test.no-leak-above"] },
-    values: PressureTestNoLeakAboveValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestUnexplainedRiseValuesShape: Shape = {
   type: "PressureTestUnexplainedRiseValues",
   fields: { rise: "pressureDifference", uncertainty: "pressureDifference" },
 };
 
-export const PressureTestUnexplainedRiseShape: Shape = {
-  type: "PressureTestUnexplainedRise",
-  fields: {
-    code: { words: ["pressure-test.unexplained-rise"] },
-    values: PressureTestUnexplainedRiseValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestNoLimitStatedShape: Shape = {
-  type: "PressureTestNoLimitStated",
-  fields: {
-    code: { words: ["pressure-test.no-limit-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestWeatherAloneValuesShape: Shape = {
   type: "PressureTestWeatherAloneValues",
   fields: { temperature: "pressureDifference", change: "pressureDifference" },
-};
-
-export const PressureTestWeatherAloneShape: Shape = {
-  type: "PressureTestWeatherAlone",
-  fields: {
-    code: { words: ["pressure-test.weather-alone"] },
-    values: PressureTestWeatherAloneValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestWeatherAndBarometerAloneValuesShape: Shape = {
@@ -360,36 +249,9 @@ export const PressureTestWeatherAndBarometerAloneValuesShape: Shape = {
   },
 };
 
-export const PressureTestWeatherAndBarometerAloneShape: Shape = {
-  type: "PressureTestWeatherAndBarometerAlone",
-  fields: {
-    code: { words: ["pressure-test.weather-and-barometer-alone"] },
-    values: PressureTestWeatherAndBarometerAloneValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestHoldTimeUnknownShape: Shape = {
-  type: "PressureTestHoldTimeUnknown",
-  fields: {
-    code: { words: ["pressure-test.hold-time-unknown"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestShortHoldValuesShape: Shape = {
   type: "PressureTestShortHoldValues",
   fields: { hold: "duration", shortest: "duration" },
-};
-
-export const PressureTestShortHoldShape: Shape = {
-  type: "PressureTestShortHold",
-  fields: {
-    code: { words: ["pressure-test.short-hold"] },
-    values: PressureTestShortHoldValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestHoldBelowManualValuesShape: Shape = {
@@ -397,45 +259,9 @@ export const PressureTestHoldBelowManualValuesShape: Shape = {
   fields: { hold: "duration", required: "duration" },
 };
 
-export const PressureTestHoldBelowManualShape: Shape = {
-  type: "PressureTestHoldBelowManual",
-  fields: {
-    code: { words: ["pressure-test.hold-below-manual"] },
-    values: PressureTestHoldBelowManualValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestHoldBelowStepValuesShape: Shape = {
   type: "PressureTestHoldBelowStepValues",
   fields: { hold: "duration", step: "pressureDifference" },
-};
-
-export const PressureTestHoldBelowStepShape: Shape = {
-  type: "PressureTestHoldBelowStep",
-  fields: {
-    code: { words: ["pressure-test.hold-below-step"] },
-    values: PressureTestHoldBelowStepValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestGaugeWithoutErrorShape: Shape = {
-  type: "PressureTestGaugeWithoutError",
-  fields: {
-    code: { words: ["pressure-test.gauge-without-error"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestThermometerWithoutErrorShape: Shape = {
-  type: "PressureTestThermometerWithoutError",
-  fields: {
-    code: { words: ["pressure-test.thermometer-without-error"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestFillBelowManualValuesShape: Shape = {
@@ -443,27 +269,9 @@ export const PressureTestFillBelowManualValuesShape: Shape = {
   fields: { pressure: "gaugePressure", required: "gaugePressure" },
 };
 
-export const PressureTestFillBelowManualShape: Shape = {
-  type: "PressureTestFillBelowManual",
-  fields: {
-    code: { words: ["pressure-test.fill-below-manual"] },
-    values: PressureTestFillBelowManualValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestFillBelowServiceValuesShape: Shape = {
   type: "PressureTestFillBelowServiceValues",
   fields: { pressure: "gaugePressure", service: "gaugePressure" },
-};
-
-export const PressureTestFillBelowServiceShape: Shape = {
-  type: "PressureTestFillBelowService",
-  fields: {
-    code: { words: ["pressure-test.fill-below-service"] },
-    values: PressureTestFillBelowServiceValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestAboveMarkedValuesShape: Shape = {
@@ -471,27 +279,9 @@ export const PressureTestAboveMarkedValuesShape: Shape = {
   fields: { pressure: "gaugePressure", marked: "gaugePressure" },
 };
 
-export const PressureTestAboveMarkedShape: Shape = {
-  type: "PressureTestAboveMarked",
-  fields: {
-    code: { words: ["pressure-test.above-marked"] },
-    values: PressureTestAboveMarkedValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestPressureStillValuesShape: Shape = {
   type: "PressureTestPressureStillValues",
   fields: { moved: "pressureDifference" },
-};
-
-export const PressureTestPressureStillShape: Shape = {
-  type: "PressureTestPressureStill",
-  fields: {
-    code: { words: ["pressure-test.pressure-still"] },
-    values: PressureTestPressureStillValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestLogMisfitValuesShape: Shape = {
@@ -499,27 +289,9 @@ export const PressureTestLogMisfitValuesShape: Shape = {
   fields: { misfit: "number" },
 };
 
-export const PressureTestLogMisfitShape: Shape = {
-  type: "PressureTestLogMisfit",
-  fields: {
-    code: { words: ["pressure-test.log-misfit"] },
-    values: PressureTestLogMisfitValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestLastReadingAboveLimitValuesShape: Shape = {
   type: "PressureTestLastReadingAboveLimitValues",
   fields: { drop: "pressureDifference", limit: "pressureDifference" },
-};
-
-export const PressureTestLastReadingAboveLimitShape: Shape = {
-  type: "PressureTestLastReadingAboveLimit",
-  fields: {
-    code: { words: ["pressure-test.last-reading-above-limit"] },
-    values: PressureTestLastReadingAboveLimitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestBelowLimitValuesShape: Shape = {
@@ -539,54 +311,9 @@ export const PressureTestBelowLimitValuesShape: Shape = {
   },
 };
 
-export const PressureTestBelowLimitShape: Shape = {
-  type: "PressureTestBelowLimit",
-  fields: {
-    code: { words: ["pressure-test.below-limit"] },
-    values: PressureTestBelowLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestLoweredToLimitShape: Shape = {
-  type: "PressureTestLoweredToLimit",
-  fields: {
-    code: { words: ["pressure-test.lowered-to-limit"] },
-    values: PressureTestBelowLimitValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestGaugeDriftValuesShape: Shape = {
   type: "PressureTestGaugeDriftValues",
   fields: { drift: "pressureDifference" },
-};
-
-export const PressureTestGaugeDriftShape: Shape = {
-  type: "PressureTestGaugeDrift",
-  fields: {
-    code: { words: ["pressure-test.gauge-drift"] },
-    values: PressureTestGaugeDriftValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestRigidWallsShape: Shape = {
-  type: "PressureTestRigidWalls",
-  fields: {
-    code: { words: ["pressure-test.rigid-walls"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestVolumeExactShape: Shape = {
-  type: "PressureTestVolumeExact",
-  fields: {
-    code: { words: ["pressure-test.volume-exact"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestBarometerUnchangedValuesShape: Shape = {
@@ -594,36 +321,9 @@ export const PressureTestBarometerUnchangedValuesShape: Shape = {
   fields: { change: "pressureDifference" },
 };
 
-export const PressureTestBarometerUnchangedShape: Shape = {
-  type: "PressureTestBarometerUnchanged",
-  fields: {
-    code: { words: ["pressure-test.barometer-unchanged"] },
-    values: PressureTestBarometerUnchangedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestGasSettledShape: Shape = {
-  type: "PressureTestGasSettled",
-  fields: {
-    code: { words: ["pressure-test.gas-settled"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestFollowsGasValuesShape: Shape = {
   type: "PressureTestFollowsGasValues",
   fields: { within: "temperatureDifference", missed: "ratio" },
-};
-
-export const PressureTestFollowsGasShape: Shape = {
-  type: "PressureTestFollowsGas",
-  fields: {
-    code: { words: ["pressure-test.follows-gas"] },
-    values: PressureTestFollowsGasValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestGasElsewhereUnknownValuesShape: Shape = {
@@ -631,45 +331,9 @@ export const PressureTestGasElsewhereUnknownValuesShape: Shape = {
   fields: { within: "temperatureDifference", missed: "ratio" },
 };
 
-export const PressureTestGasElsewhereUnknownShape: Shape = {
-  type: "PressureTestGasElsewhereUnknown",
-  fields: {
-    code: { words: ["pressure-test.gas-elsewhere-unknown"] },
-    values: PressureTestGasElsewhereUnknownValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestWarmFromFillShape: Shape = {
-  type: "PressureTestWarmFromFill",
-  fields: {
-    code: { words: ["pressure-test.warm-from-fill"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestAllLimitsGivenShape: Shape = {
-  type: "PressureTestAllLimitsGiven",
-  fields: {
-    code: { words: ["pressure-test.all-limits-given"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestSmallestLeakValuesShape: Shape = {
   type: "PressureTestSmallestLeakValues",
   fields: { smallest: "throughput", hold: "duration" },
-};
-
-export const PressureTestSmallestLeakShape: Shape = {
-  type: "PressureTestSmallestLeak",
-  fields: {
-    code: { words: ["pressure-test.smallest-leak"] },
-    values: PressureTestSmallestLeakValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestSmallestDropValuesShape: Shape = {
@@ -677,63 +341,9 @@ export const PressureTestSmallestDropValuesShape: Shape = {
   fields: { smallest: "pressureDifference" },
 };
 
-export const PressureTestSmallestDropShape: Shape = {
-  type: "PressureTestSmallestDrop",
-  fields: {
-    code: { words: ["pressure-test.smallest-drop"] },
-    values: PressureTestSmallestDropValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestNoMarginShape: Shape = {
-  type: "PressureTestNoMargin",
-  fields: {
-    code: { words: ["pressure-test.no-margin"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestCylinderCoolsShape: Shape = {
-  type: "PressureTestCylinderCools",
-  fields: {
-    code: { words: ["pressure-test.cylinder-cools"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestOrderOfMagnitudeShape: Shape = {
-  type: "PressureTestOrderOfMagnitude",
-  fields: {
-    code: { words: ["pressure-test.order-of-magnitude"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestLiquidLeaksMoreShape: Shape = {
-  type: "PressureTestLiquidLeaksMore",
-  fields: {
-    code: { words: ["pressure-test.liquid-leaks-more"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestStateLimitValuesShape: Shape = {
   type: "PressureTestStateLimitValues",
   fields: { largest: "pressureDifference" },
-};
-
-export const PressureTestStateLimitShape: Shape = {
-  type: "PressureTestStateLimit",
-  fields: {
-    code: { words: ["pressure-test.state-limit"] },
-    values: PressureTestStateLimitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestFindByBubblesValuesShape: Shape = {
@@ -741,27 +351,9 @@ export const PressureTestFindByBubblesValuesShape: Shape = {
   fields: { leak: "throughput", watch: "duration" },
 };
 
-export const PressureTestFindByBubblesShape: Shape = {
-  type: "PressureTestFindByBubbles",
-  fields: {
-    code: { words: ["pressure-test.find-by-bubbles"] },
-    values: PressureTestFindByBubblesValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestFindByFoamValuesShape: Shape = {
   type: "PressureTestFindByFoamValues",
   fields: { leak: "throughput", watch: "duration" },
-};
-
-export const PressureTestFindByFoamShape: Shape = {
-  type: "PressureTestFindByFoam",
-  fields: {
-    code: { words: ["pressure-test.find-by-foam"] },
-    values: PressureTestFindByFoamValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestFindByTracerValuesShape: Shape = {
@@ -769,45 +361,9 @@ export const PressureTestFindByTracerValuesShape: Shape = {
   fields: { leak: "throughput" },
 };
 
-export const PressureTestFindByTracerShape: Shape = {
-  type: "PressureTestFindByTracer",
-  fields: {
-    code: { words: ["pressure-test.find-by-tracer"] },
-    values: PressureTestFindByTracerValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestFindOfUnknownSizeValuesShape: Shape = {
   type: "PressureTestFindOfUnknownSizeValues",
   fields: { watch: "duration" },
-};
-
-export const PressureTestFindOfUnknownSizeShape: Shape = {
-  type: "PressureTestFindOfUnknownSize",
-  fields: {
-    code: { words: ["pressure-test.find-of-unknown-size"] },
-    values: PressureTestFindOfUnknownSizeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestRepairAndRetestShape: Shape = {
-  type: "PressureTestRepairAndRetest",
-  fields: {
-    code: { words: ["pressure-test.repair-and-retest"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestCloseSupplyShape: Shape = {
-  type: "PressureTestCloseSupply",
-  fields: {
-    code: { words: ["pressure-test.close-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestHoldLongerValuesShape: Shape = {
@@ -815,45 +371,9 @@ export const PressureTestHoldLongerValuesShape: Shape = {
   fields: { further: "duration" },
 };
 
-export const PressureTestHoldLongerShape: Shape = {
-  type: "PressureTestHoldLonger",
-  fields: {
-    code: { words: ["pressure-test.hold-longer"] },
-    values: PressureTestHoldLongerValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestHoldAtLeastValuesShape: Shape = {
   type: "PressureTestHoldAtLeastValues",
   fields: { hold: "duration" },
-};
-
-export const PressureTestHoldAtLeastShape: Shape = {
-  type: "PressureTestHoldAtLeast",
-  fields: {
-    code: { words: ["pressure-test.hold-at-least"] },
-    values: PressureTestHoldAtLeastValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestStateGaugeShape: Shape = {
-  type: "PressureTestStateGauge",
-  fields: {
-    code: { words: ["pressure-test.state-gauge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestStateThermometerShape: Shape = {
-  type: "PressureTestStateThermometer",
-  fields: {
-    code: { words: ["pressure-test.state-thermometer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestFillHigherValuesShape: Shape = {
@@ -861,77 +381,14 @@ export const PressureTestFillHigherValuesShape: Shape = {
   fields: { required: "gaugePressure" },
 };
 
-export const PressureTestFillHigherShape: Shape = {
-  type: "PressureTestFillHigher",
-  fields: {
-    code: { words: ["pressure-test.fill-higher"] },
-    values: PressureTestFillHigherValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestLowerPressureValuesShape: Shape = {
   type: "PressureTestLowerPressureValues",
   fields: { marked: "gaugePressure" },
 };
 
-export const PressureTestLowerPressureShape: Shape = {
-  type: "PressureTestLowerPressure",
-  fields: {
-    code: { words: ["pressure-test.lower-pressure"] },
-    values: PressureTestLowerPressureValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestOpenToSystemShape: Shape = {
-  type: "PressureTestOpenToSystem",
-  fields: {
-    code: { words: ["pressure-test.open-to-system"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestLookAtPlotShape: Shape = {
-  type: "PressureTestLookAtPlot",
-  fields: {
-    code: { words: ["pressure-test.look-at-plot"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestReadAgainShape: Shape = {
-  type: "PressureTestReadAgain",
-  fields: {
-    code: { words: ["pressure-test.read-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const PressureTestStateElsewhereShape: Shape = {
-  type: "PressureTestStateElsewhere",
-  fields: {
-    code: { words: ["pressure-test.state-elsewhere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestSettleFirstValuesShape: Shape = {
   type: "PressureTestSettleFirstValues",
   fields: { settle: "duration" },
-};
-
-export const PressureTestSettleFirstShape: Shape = {
-  type: "PressureTestSettleFirst",
-  fields: {
-    code: { words: ["pressure-test.settle-first"] },
-    values: PressureTestSettleFirstValuesShape,
-    "text?": "text",
-  },
 };
 
 export const PressureTestReduceUncertaintyValuesShape: Shape = {
@@ -956,1048 +413,154 @@ export const PressureTestReduceUncertaintyValuesShape: Shape = {
   },
 };
 
-export const PressureTestReduceUncertaintyShape: Shape = {
-  type: "PressureTestReduceUncertainty",
-  fields: {
-    code: { words: ["pressure-test.reduce-uncertainty"] },
-    values: PressureTestReduceUncertaintyValuesShape,
-    "text?": "text",
-  },
-};
-
 export const PressureTestStatementShape: Shape = {
   type: "PressureTestStatement",
-  by: "code",
-  cases: {
-    "pressure-test.within-limit": PressureTestWithinLimitShape,
-    "pressure-test.above-limit": PressureTestAboveLimitShape,
-    "pressure-test.across-limit": PressureTestAcrossLimitShape,
-    "pressure-test.leak-within-limit": PressureTestLeakWithinLimitShape,
-    "pressure-test.limit-lowered": PressureTestLimitLoweredShape,
-    "pressure-test.leak-proven": PressureTestLeakProvenShape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAboveShape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseShape,
-    "pressure-test.no-limit-stated": PressureTestNoLimitStatedShape,
-    "pressure-test.weather-alone": PressureTestWeatherAloneShape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneShape,
-    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknownShape,
-    "pressure-test.short-hold": PressureTestShortHoldShape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManualShape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStepShape,
-    "pressure-test.gauge-without-error": PressureTestGaugeWithoutErrorShape,
-    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutErrorShape,
-    "pressure-test.fill-below-manual": PressureTestFillBelowManualShape,
-    "pressure-test.fill-below-service": PressureTestFillBelowServiceShape,
-    "pressure-test.above-marked": PressureTestAboveMarkedShape,
-    "pressure-test.pressure-still": PressureTestPressureStillShape,
-    "pressure-test.log-misfit": PressureTestLogMisfitShape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitShape,
-    "pressure-test.below-limit": PressureTestBelowLimitShape,
-    "pressure-test.lowered-to-limit": PressureTestLoweredToLimitShape,
-    "pressure-test.gauge-drift": PressureTestGaugeDriftShape,
-    "pressure-test.rigid-walls": PressureTestRigidWallsShape,
-    "pressure-test.volume-exact": PressureTestVolumeExactShape,
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedShape,
-    "pressure-test.gas-settled": PressureTestGasSettledShape,
-    "pressure-test.follows-gas": PressureTestFollowsGasShape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownShape,
-    "pressure-test.warm-from-fill": PressureTestWarmFromFillShape,
-    "pressure-test.all-limits-given": PressureTestAllLimitsGivenShape,
-    "pressure-test.smallest-leak": PressureTestSmallestLeakShape,
-    "pressure-test.smallest-drop": PressureTestSmallestDropShape,
-    "pressure-test.no-margin": PressureTestNoMarginShape,
-    "pressure-test.cylinder-cools": PressureTestCylinderCoolsShape,
-    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitudeShape,
-    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMoreShape,
-    "pressure-test.state-limit": PressureTestStateLimitShape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubblesShape,
-    "pressure-test.find-by-foam": PressureTestFindByFoamShape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracerShape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeShape,
-    "pressure-test.repair-and-retest": PressureTestRepairAndRetestShape,
-    "pressure-test.close-supply": PressureTestCloseSupplyShape,
-    "pressure-test.hold-longer": PressureTestHoldLongerShape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeastShape,
-    "pressure-test.state-gauge": PressureTestStateGaugeShape,
-    "pressure-test.state-thermometer": PressureTestStateThermometerShape,
-    "pressure-test.fill-higher": PressureTestFillHigherShape,
-    "pressure-test.lower-pressure": PressureTestLowerPressureShape,
-    "pressure-test.open-to-system": PressureTestOpenToSystemShape,
-    "pressure-test.look-at-plot": PressureTestLookAtPlotShape,
-    "pressure-test.read-again": PressureTestReadAgainShape,
-    "pressure-test.state-elsewhere": PressureTestStateElsewhereShape,
-    "pressure-test.settle-first": PressureTestSettleFirstShape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyShape,
-  },
-};
-
-export const PressureTestWithinLimit2Shape: Shape = {
-  type: "PressureTestWithinLimit2",
-  fields: {
-    code: { words: ["pressure-test.within-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestAboveLimit2Shape: Shape = {
-  type: "PressureTestAboveLimit2",
-  fields: {
-    code: { words: ["pressure-test.above-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestAcrossLimit2Shape: Shape = {
-  type: "PressureTestAcrossLimit2",
-  fields: {
-    code: { words: ["pressure-test.across-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLeakWithinLimit2Shape: Shape = {
-  type: "PressureTestLeakWithinLimit2",
-  fields: {
-    code: { words: ["pressure-test.leak-within-limit"] },
-    values: PressureTestWithinLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLimitLowered2Shape: Shape = {
-  type: "PressureTestLimitLowered2",
-  fields: {
-    code: { words: ["pressure-test.limit-lowered"] },
-    values: PressureTestLimitLoweredValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLeakProven2Shape: Shape = {
-  type: "PressureTestLeakProven2",
-  fields: {
-    code: { words: ["pressure-test.leak-proven"] },
-    values: PressureTestLeakProvenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestNoLeakAbove2Shape: Shape = {
-  type: "PressureTestNoLeakAbove2",
-  fields: {
-    code: { words: ["pressure-test.no-leak-above"] },
-    values: PressureTestNoLeakAboveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestUnexplainedRise2Shape: Shape = {
-  type: "PressureTestUnexplainedRise2",
-  fields: {
-    code: { words: ["pressure-test.unexplained-rise"] },
-    values: PressureTestUnexplainedRiseValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestNoLimitStated2Shape: Shape = {
-  type: "PressureTestNoLimitStated2",
-  fields: {
-    code: { words: ["pressure-test.no-limit-stated"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestWeatherAlone2Shape: Shape = {
-  type: "PressureTestWeatherAlone2",
-  fields: {
-    code: { words: ["pressure-test.weather-alone"] },
-    values: PressureTestWeatherAloneValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestWeatherAndBarometerAlone2Shape: Shape = {
-  type: "PressureTestWeatherAndBarometerAlone2",
-  fields: {
-    code: { words: ["pressure-test.weather-and-barometer-alone"] },
-    values: PressureTestWeatherAndBarometerAloneValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestHoldTimeUnknown2Shape: Shape = {
-  type: "PressureTestHoldTimeUnknown2",
-  fields: {
-    code: { words: ["pressure-test.hold-time-unknown"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestShortHold2Shape: Shape = {
-  type: "PressureTestShortHold2",
-  fields: {
-    code: { words: ["pressure-test.short-hold"] },
-    values: PressureTestShortHoldValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestHoldBelowManual2Shape: Shape = {
-  type: "PressureTestHoldBelowManual2",
-  fields: {
-    code: { words: ["pressure-test.hold-below-manual"] },
-    values: PressureTestHoldBelowManualValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestHoldBelowStep2Shape: Shape = {
-  type: "PressureTestHoldBelowStep2",
-  fields: {
-    code: { words: ["pressure-test.hold-below-step"] },
-    values: PressureTestHoldBelowStepValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestGaugeWithoutError2Shape: Shape = {
-  type: "PressureTestGaugeWithoutError2",
-  fields: {
-    code: { words: ["pressure-test.gauge-without-error"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestThermometerWithoutError2Shape: Shape = {
-  type: "PressureTestThermometerWithoutError2",
-  fields: {
-    code: { words: ["pressure-test.thermometer-without-error"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFillBelowManual2Shape: Shape = {
-  type: "PressureTestFillBelowManual2",
-  fields: {
-    code: { words: ["pressure-test.fill-below-manual"] },
-    values: PressureTestFillBelowManualValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFillBelowService2Shape: Shape = {
-  type: "PressureTestFillBelowService2",
-  fields: {
-    code: { words: ["pressure-test.fill-below-service"] },
-    values: PressureTestFillBelowServiceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestAboveMarked2Shape: Shape = {
-  type: "PressureTestAboveMarked2",
-  fields: {
-    code: { words: ["pressure-test.above-marked"] },
-    values: PressureTestAboveMarkedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestPressureStill2Shape: Shape = {
-  type: "PressureTestPressureStill2",
-  fields: {
-    code: { words: ["pressure-test.pressure-still"] },
-    values: PressureTestPressureStillValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLogMisfit2Shape: Shape = {
-  type: "PressureTestLogMisfit2",
-  fields: {
-    code: { words: ["pressure-test.log-misfit"] },
-    values: PressureTestLogMisfitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLastReadingAboveLimit2Shape: Shape = {
-  type: "PressureTestLastReadingAboveLimit2",
-  fields: {
-    code: { words: ["pressure-test.last-reading-above-limit"] },
-    values: PressureTestLastReadingAboveLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestBelowLimit2Shape: Shape = {
-  type: "PressureTestBelowLimit2",
-  fields: {
-    code: { words: ["pressure-test.below-limit"] },
-    values: PressureTestBelowLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLoweredToLimit2Shape: Shape = {
-  type: "PressureTestLoweredToLimit2",
-  fields: {
-    code: { words: ["pressure-test.lowered-to-limit"] },
-    values: PressureTestBelowLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestGaugeDrift2Shape: Shape = {
-  type: "PressureTestGaugeDrift2",
-  fields: {
-    code: { words: ["pressure-test.gauge-drift"] },
-    values: PressureTestGaugeDriftValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestRigidWalls2Shape: Shape = {
-  type: "PressureTestRigidWalls2",
-  fields: {
-    code: { words: ["pressure-test.rigid-walls"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestVolumeExact2Shape: Shape = {
-  type: "PressureTestVolumeExact2",
-  fields: {
-    code: { words: ["pressure-test.volume-exact"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestBarometerUnchanged2Shape: Shape = {
-  type: "PressureTestBarometerUnchanged2",
-  fields: {
-    code: { words: ["pressure-test.barometer-unchanged"] },
-    values: PressureTestBarometerUnchangedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestGasSettled2Shape: Shape = {
-  type: "PressureTestGasSettled2",
-  fields: {
-    code: { words: ["pressure-test.gas-settled"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFollowsGas2Shape: Shape = {
-  type: "PressureTestFollowsGas2",
-  fields: {
-    code: { words: ["pressure-test.follows-gas"] },
-    values: PressureTestFollowsGasValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestGasElsewhereUnknown2Shape: Shape = {
-  type: "PressureTestGasElsewhereUnknown2",
-  fields: {
-    code: { words: ["pressure-test.gas-elsewhere-unknown"] },
-    values: PressureTestGasElsewhereUnknownValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestWarmFromFill2Shape: Shape = {
-  type: "PressureTestWarmFromFill2",
-  fields: {
-    code: { words: ["pressure-test.warm-from-fill"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestAllLimitsGiven2Shape: Shape = {
-  type: "PressureTestAllLimitsGiven2",
-  fields: {
-    code: { words: ["pressure-test.all-limits-given"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestSmallestLeak2Shape: Shape = {
-  type: "PressureTestSmallestLeak2",
-  fields: {
-    code: { words: ["pressure-test.smallest-leak"] },
-    values: PressureTestSmallestLeakValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestSmallestDrop2Shape: Shape = {
-  type: "PressureTestSmallestDrop2",
-  fields: {
-    code: { words: ["pressure-test.smallest-drop"] },
-    values: PressureTestSmallestDropValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestNoMargin2Shape: Shape = {
-  type: "PressureTestNoMargin2",
-  fields: {
-    code: { words: ["pressure-test.no-margin"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestCylinderCools2Shape: Shape = {
-  type: "PressureTestCylinderCools2",
-  fields: {
-    code: { words: ["pressure-test.cylinder-cools"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestOrderOfMagnitude2Shape: Shape = {
-  type: "PressureTestOrderOfMagnitude2",
-  fields: {
-    code: { words: ["pressure-test.order-of-magnitude"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLiquidLeaksMore2Shape: Shape = {
-  type: "PressureTestLiquidLeaksMore2",
-  fields: {
-    code: { words: ["pressure-test.liquid-leaks-more"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestStateLimit2Shape: Shape = {
-  type: "PressureTestStateLimit2",
-  fields: {
-    code: { words: ["pressure-test.state-limit"] },
-    values: PressureTestStateLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFindByBubbles2Shape: Shape = {
-  type: "PressureTestFindByBubbles2",
-  fields: {
-    code: { words: ["pressure-test.find-by-bubbles"] },
-    values: PressureTestFindByBubblesValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFindByFoam2Shape: Shape = {
-  type: "PressureTestFindByFoam2",
-  fields: {
-    code: { words: ["pressure-test.find-by-foam"] },
-    values: PressureTestFindByFoamValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFindByTracer2Shape: Shape = {
-  type: "PressureTestFindByTracer2",
-  fields: {
-    code: { words: ["pressure-test.find-by-tracer"] },
-    values: PressureTestFindByTracerValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFindOfUnknownSize2Shape: Shape = {
-  type: "PressureTestFindOfUnknownSize2",
-  fields: {
-    code: { words: ["pressure-test.find-of-unknown-size"] },
-    values: PressureTestFindOfUnknownSizeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestRepairAndRetest2Shape: Shape = {
-  type: "PressureTestRepairAndRetest2",
-  fields: {
-    code: { words: ["pressure-test.repair-and-retest"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestCloseSupply2Shape: Shape = {
-  type: "PressureTestCloseSupply2",
-  fields: {
-    code: { words: ["pressure-test.close-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestHoldLonger2Shape: Shape = {
-  type: "PressureTestHoldLonger2",
-  fields: {
-    code: { words: ["pressure-test.hold-longer"] },
-    values: PressureTestHoldLongerValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestHoldAtLeast2Shape: Shape = {
-  type: "PressureTestHoldAtLeast2",
-  fields: {
-    code: { words: ["pressure-test.hold-at-least"] },
-    values: PressureTestHoldAtLeastValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestStateGauge2Shape: Shape = {
-  type: "PressureTestStateGauge2",
-  fields: {
-    code: { words: ["pressure-test.state-gauge"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestStateThermometer2Shape: Shape = {
-  type: "PressureTestStateThermometer2",
-  fields: {
-    code: { words: ["pressure-test.state-thermometer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestFillHigher2Shape: Shape = {
-  type: "PressureTestFillHigher2",
-  fields: {
-    code: { words: ["pressure-test.fill-higher"] },
-    values: PressureTestFillHigherValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLowerPressure2Shape: Shape = {
-  type: "PressureTestLowerPressure2",
-  fields: {
-    code: { words: ["pressure-test.lower-pressure"] },
-    values: PressureTestLowerPressureValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestOpenToSystem2Shape: Shape = {
-  type: "PressureTestOpenToSystem2",
-  fields: {
-    code: { words: ["pressure-test.open-to-system"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestLookAtPlot2Shape: Shape = {
-  type: "PressureTestLookAtPlot2",
-  fields: {
-    code: { words: ["pressure-test.look-at-plot"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestReadAgain2Shape: Shape = {
-  type: "PressureTestReadAgain2",
-  fields: {
-    code: { words: ["pressure-test.read-again"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestStateElsewhere2Shape: Shape = {
-  type: "PressureTestStateElsewhere2",
-  fields: {
-    code: { words: ["pressure-test.state-elsewhere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestSettleFirst2Shape: Shape = {
-  type: "PressureTestSettleFirst2",
-  fields: {
-    code: { words: ["pressure-test.settle-first"] },
-    values: PressureTestSettleFirstValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const PressureTestReduceUncertainty2Shape: Shape = {
-  type: "PressureTestReduceUncertainty2",
-  fields: {
-    code: { words: ["pressure-test.reduce-uncertainty"] },
-    values: PressureTestReduceUncertaintyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  statements: {
+    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
+    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
+    "pressure-test.no-limit-stated": { fields: {} },
+    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
+    "pressure-test.hold-time-unknown": { fields: {} },
+    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
+    "pressure-test.gauge-without-error": { fields: {} },
+    "pressure-test.thermometer-without-error": { fields: {} },
+    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
+    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
+    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
+    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
+    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
+    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
+    "pressure-test.rigid-walls": { fields: {} },
+    "pressure-test.volume-exact": { fields: {} },
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
+    "pressure-test.gas-settled": { fields: {} },
+    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
+    "pressure-test.warm-from-fill": { fields: {} },
+    "pressure-test.all-limits-given": { fields: {} },
+    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
+    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
+    "pressure-test.no-margin": { fields: {} },
+    "pressure-test.cylinder-cools": { fields: {} },
+    "pressure-test.order-of-magnitude": { fields: {} },
+    "pressure-test.liquid-leaks-more": { fields: {} },
+    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
+    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
+    "pressure-test.repair-and-retest": { fields: {} },
+    "pressure-test.close-supply": { fields: {} },
+    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
+    "pressure-test.state-gauge": { fields: {} },
+    "pressure-test.state-thermometer": { fields: {} },
+    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
+    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
+    "pressure-test.open-to-system": { fields: {} },
+    "pressure-test.look-at-plot": { fields: {} },
+    "pressure-test.read-again": { fields: {} },
+    "pressure-test.state-elsewhere": { fields: {} },
+    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
+  },
+  with: { "text?": "text" },
 };
 
 export const LogAssessmentCautionsItemShape: Shape = {
   type: "LogAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "pressure-test.within-limit": PressureTestWithinLimit2Shape,
-    "pressure-test.above-limit": PressureTestAboveLimit2Shape,
-    "pressure-test.across-limit": PressureTestAcrossLimit2Shape,
-    "pressure-test.leak-within-limit": PressureTestLeakWithinLimit2Shape,
-    "pressure-test.limit-lowered": PressureTestLimitLowered2Shape,
-    "pressure-test.leak-proven": PressureTestLeakProven2Shape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAbove2Shape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRise2Shape,
-    "pressure-test.no-limit-stated": PressureTestNoLimitStated2Shape,
-    "pressure-test.weather-alone": PressureTestWeatherAlone2Shape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAlone2Shape,
-    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknown2Shape,
-    "pressure-test.short-hold": PressureTestShortHold2Shape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManual2Shape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStep2Shape,
-    "pressure-test.gauge-without-error": PressureTestGaugeWithoutError2Shape,
-    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutError2Shape,
-    "pressure-test.fill-below-manual": PressureTestFillBelowManual2Shape,
-    "pressure-test.fill-below-service": PressureTestFillBelowService2Shape,
-    "pressure-test.above-marked": PressureTestAboveMarked2Shape,
-    "pressure-test.pressure-still": PressureTestPressureStill2Shape,
-    "pressure-test.log-misfit": PressureTestLogMisfit2Shape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimit2Shape,
-    "pressure-test.below-limit": PressureTestBelowLimit2Shape,
-    "pressure-test.lowered-to-limit": PressureTestLoweredToLimit2Shape,
-    "pressure-test.gauge-drift": PressureTestGaugeDrift2Shape,
-    "pressure-test.rigid-walls": PressureTestRigidWalls2Shape,
-    "pressure-test.volume-exact": PressureTestVolumeExact2Shape,
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchanged2Shape,
-    "pressure-test.gas-settled": PressureTestGasSettled2Shape,
-    "pressure-test.follows-gas": PressureTestFollowsGas2Shape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknown2Shape,
-    "pressure-test.warm-from-fill": PressureTestWarmFromFill2Shape,
-    "pressure-test.all-limits-given": PressureTestAllLimitsGiven2Shape,
-    "pressure-test.smallest-leak": PressureTestSmallestLeak2Shape,
-    "pressure-test.smallest-drop": PressureTestSmallestDrop2Shape,
-    "pressure-test.no-margin": PressureTestNoMargin2Shape,
-    "pressure-test.cylinder-cools": PressureTestCylinderCools2Shape,
-    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitude2Shape,
-    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMore2Shape,
-    "pressure-test.state-limit": PressureTestStateLimit2Shape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubbles2Shape,
-    "pressure-test.find-by-foam": PressureTestFindByFoam2Shape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracer2Shape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSize2Shape,
-    "pressure-test.repair-and-retest": PressureTestRepairAndRetest2Shape,
-    "pressure-test.close-supply": PressureTestCloseSupply2Shape,
-    "pressure-test.hold-longer": PressureTestHoldLonger2Shape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeast2Shape,
-    "pressure-test.state-gauge": PressureTestStateGauge2Shape,
-    "pressure-test.state-thermometer": PressureTestStateThermometer2Shape,
-    "pressure-test.fill-higher": PressureTestFillHigher2Shape,
-    "pressure-test.lower-pressure": PressureTestLowerPressure2Shape,
-    "pressure-test.open-to-system": PressureTestOpenToSystem2Shape,
-    "pressure-test.look-at-plot": PressureTestLookAtPlot2Shape,
-    "pressure-test.read-again": PressureTestReadAgain2Shape,
-    "pressure-test.state-elsewhere": PressureTestStateElsewhere2Shape,
-    "pressure-test.settle-first": PressureTestSettleFirst2Shape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertainty2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
+    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
+    "pressure-test.no-limit-stated": { fields: {} },
+    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
+    "pressure-test.hold-time-unknown": { fields: {} },
+    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
+    "pressure-test.gauge-without-error": { fields: {} },
+    "pressure-test.thermometer-without-error": { fields: {} },
+    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
+    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
+    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
+    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
+    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
+    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
+    "pressure-test.rigid-walls": { fields: {} },
+    "pressure-test.volume-exact": { fields: {} },
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
+    "pressure-test.gas-settled": { fields: {} },
+    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
+    "pressure-test.warm-from-fill": { fields: {} },
+    "pressure-test.all-limits-given": { fields: {} },
+    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
+    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
+    "pressure-test.no-margin": { fields: {} },
+    "pressure-test.cylinder-cools": { fields: {} },
+    "pressure-test.order-of-magnitude": { fields: {} },
+    "pressure-test.liquid-leaks-more": { fields: {} },
+    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
+    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
+    "pressure-test.repair-and-retest": { fields: {} },
+    "pressure-test.close-supply": { fields: {} },
+    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
+    "pressure-test.state-gauge": { fields: {} },
+    "pressure-test.state-thermometer": { fields: {} },
+    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
+    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
+    "pressure-test.open-to-system": { fields: {} },
+    "pressure-test.look-at-plot": { fields: {} },
+    "pressure-test.read-again": { fields: {} },
+    "pressure-test.state-elsewhere": { fields: {} },
+    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const UncertaintyPartShape: Shape = {
@@ -2029,68 +592,68 @@ export const UncertaintyShareShape: Shape = {
 
 export const CautionOfPressureTestStatementShape: Shape = {
   type: "CautionOfPressureTestStatement",
-  by: "code",
-  cases: {
-    "pressure-test.within-limit": PressureTestWithinLimit2Shape,
-    "pressure-test.above-limit": PressureTestAboveLimit2Shape,
-    "pressure-test.across-limit": PressureTestAcrossLimit2Shape,
-    "pressure-test.leak-within-limit": PressureTestLeakWithinLimit2Shape,
-    "pressure-test.limit-lowered": PressureTestLimitLowered2Shape,
-    "pressure-test.leak-proven": PressureTestLeakProven2Shape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAbove2Shape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRise2Shape,
-    "pressure-test.no-limit-stated": PressureTestNoLimitStated2Shape,
-    "pressure-test.weather-alone": PressureTestWeatherAlone2Shape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAlone2Shape,
-    "pressure-test.hold-time-unknown": PressureTestHoldTimeUnknown2Shape,
-    "pressure-test.short-hold": PressureTestShortHold2Shape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManual2Shape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStep2Shape,
-    "pressure-test.gauge-without-error": PressureTestGaugeWithoutError2Shape,
-    "pressure-test.thermometer-without-error": PressureTestThermometerWithoutError2Shape,
-    "pressure-test.fill-below-manual": PressureTestFillBelowManual2Shape,
-    "pressure-test.fill-below-service": PressureTestFillBelowService2Shape,
-    "pressure-test.above-marked": PressureTestAboveMarked2Shape,
-    "pressure-test.pressure-still": PressureTestPressureStill2Shape,
-    "pressure-test.log-misfit": PressureTestLogMisfit2Shape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimit2Shape,
-    "pressure-test.below-limit": PressureTestBelowLimit2Shape,
-    "pressure-test.lowered-to-limit": PressureTestLoweredToLimit2Shape,
-    "pressure-test.gauge-drift": PressureTestGaugeDrift2Shape,
-    "pressure-test.rigid-walls": PressureTestRigidWalls2Shape,
-    "pressure-test.volume-exact": PressureTestVolumeExact2Shape,
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchanged2Shape,
-    "pressure-test.gas-settled": PressureTestGasSettled2Shape,
-    "pressure-test.follows-gas": PressureTestFollowsGas2Shape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknown2Shape,
-    "pressure-test.warm-from-fill": PressureTestWarmFromFill2Shape,
-    "pressure-test.all-limits-given": PressureTestAllLimitsGiven2Shape,
-    "pressure-test.smallest-leak": PressureTestSmallestLeak2Shape,
-    "pressure-test.smallest-drop": PressureTestSmallestDrop2Shape,
-    "pressure-test.no-margin": PressureTestNoMargin2Shape,
-    "pressure-test.cylinder-cools": PressureTestCylinderCools2Shape,
-    "pressure-test.order-of-magnitude": PressureTestOrderOfMagnitude2Shape,
-    "pressure-test.liquid-leaks-more": PressureTestLiquidLeaksMore2Shape,
-    "pressure-test.state-limit": PressureTestStateLimit2Shape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubbles2Shape,
-    "pressure-test.find-by-foam": PressureTestFindByFoam2Shape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracer2Shape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSize2Shape,
-    "pressure-test.repair-and-retest": PressureTestRepairAndRetest2Shape,
-    "pressure-test.close-supply": PressureTestCloseSupply2Shape,
-    "pressure-test.hold-longer": PressureTestHoldLonger2Shape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeast2Shape,
-    "pressure-test.state-gauge": PressureTestStateGauge2Shape,
-    "pressure-test.state-thermometer": PressureTestStateThermometer2Shape,
-    "pressure-test.fill-higher": PressureTestFillHigher2Shape,
-    "pressure-test.lower-pressure": PressureTestLowerPressure2Shape,
-    "pressure-test.open-to-system": PressureTestOpenToSystem2Shape,
-    "pressure-test.look-at-plot": PressureTestLookAtPlot2Shape,
-    "pressure-test.read-again": PressureTestReadAgain2Shape,
-    "pressure-test.state-elsewhere": PressureTestStateElsewhere2Shape,
-    "pressure-test.settle-first": PressureTestSettleFirst2Shape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertainty2Shape,
+  statements: {
+    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
+    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
+    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
+    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
+    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
+    "pressure-test.no-limit-stated": { fields: {} },
+    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
+    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
+    "pressure-test.hold-time-unknown": { fields: {} },
+    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
+    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
+    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
+    "pressure-test.gauge-without-error": { fields: {} },
+    "pressure-test.thermometer-without-error": { fields: {} },
+    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
+    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
+    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
+    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
+    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
+    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
+    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
+    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
+    "pressure-test.rigid-walls": { fields: {} },
+    "pressure-test.volume-exact": { fields: {} },
+    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
+    "pressure-test.gas-settled": { fields: {} },
+    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
+    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
+    "pressure-test.warm-from-fill": { fields: {} },
+    "pressure-test.all-limits-given": { fields: {} },
+    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
+    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
+    "pressure-test.no-margin": { fields: {} },
+    "pressure-test.cylinder-cools": { fields: {} },
+    "pressure-test.order-of-magnitude": { fields: {} },
+    "pressure-test.liquid-leaks-more": { fields: {} },
+    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
+    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
+    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
+    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
+    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
+    "pressure-test.repair-and-retest": { fields: {} },
+    "pressure-test.close-supply": { fields: {} },
+    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
+    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
+    "pressure-test.state-gauge": { fields: {} },
+    "pressure-test.state-thermometer": { fields: {} },
+    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
+    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
+    "pressure-test.open-to-system": { fields: {} },
+    "pressure-test.look-at-plot": { fields: {} },
+    "pressure-test.read-again": { fields: {} },
+    "pressure-test.state-elsewhere": { fields: {} },
+    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
+    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const RefrigerantEquivalentShape: Shape = {

@@ -140,50 +140,9 @@ export const AssessSubcoolingInputShape: Shape = {
   },
 };
 
-export const RefrigerantsTableNeedsAtmosphereValuesShape: Shape = {
-  type: "RefrigerantsTableNeedsAtmosphereValues",
-  fields: {},
-};
-
-export const RefrigerantsTableNeedsAtmosphereShape: Shape = {
-  type: "RefrigerantsTableNeedsAtmosphere",
-  fields: {
-    code: { words: ["refrigerants.table-needs-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsNumberOfRowsShape: Shape = {
-  type: "RefrigerantsNumberOfRows",
-  fields: {
-    code: { words: ["refrigerants.number-of-rows"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsRangeOfValuesShape: Shape = {
   type: "RefrigerantsRangeOfValues",
   fields: { refrigerant: VerbatimShape },
-};
-
-export const RefrigerantsRangeOfShape: Shape = {
-  type: "RefrigerantsRangeOf",
-  fields: {
-    code: { words: ["refrigerants.range-of"] },
-    values: RefrigerantsRangeOfValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsGaugeNeedsAtmosphereShape: Shape = {
-  type: "RefrigerantsGaugeNeedsAtmosphere",
-  fields: {
-    code: { words: ["refrigerants.gauge-needs-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const RefrigerantsWithinToleranceValuesShape: Shape = {
@@ -197,33 +156,6 @@ export const RefrigerantsWithinToleranceValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsWithinToleranceShape: Shape = {
-  type: "RefrigerantsWithinTolerance",
-  fields: {
-    code: { words: ["refrigerants.within-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsAboveToleranceShape: Shape = {
-  type: "RefrigerantsAboveTolerance",
-  fields: {
-    code: { words: ["refrigerants.above-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsBelowToleranceShape: Shape = {
-  type: "RefrigerantsBelowTolerance",
-  fields: {
-    code: { words: ["refrigerants.below-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsBelowSaturationValuesShape: Shape = {
   type: "RefrigerantsBelowSaturationValues",
   fields: {
@@ -233,47 +165,11 @@ export const RefrigerantsBelowSaturationValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsBelowSaturationShape: Shape = {
-  type: "RefrigerantsBelowSaturation",
-  fields: {
-    code: { words: ["refrigerants.below-saturation"] },
-    values: RefrigerantsBelowSaturationValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsTooCloseToCallShape: Shape = {
-  type: "RefrigerantsTooCloseToCall",
-  fields: {
-    code: { words: ["refrigerants.too-close-to-call"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsLargestUncertaintyValuesShape: Shape = {
   type: "RefrigerantsLargestUncertaintyValues",
   fields: {
     probe: { words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"] },
     now: "temperatureDifference",
-  },
-};
-
-export const RefrigerantsLargestUncertaintyShape: Shape = {
-  type: "RefrigerantsLargestUncertainty",
-  fields: {
-    code: { words: ["refrigerants.largest-uncertainty"] },
-    values: RefrigerantsLargestUncertaintyValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsCloserThanTheModelShape: Shape = {
-  type: "RefrigerantsCloserThanTheModel",
-  fields: {
-    code: { words: ["refrigerants.closer-than-the-model"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
   },
 };
 
@@ -286,15 +182,6 @@ export const RefrigerantsTargetOutOfReachValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsTargetOutOfReachShape: Shape = {
-  type: "RefrigerantsTargetOutOfReach",
-  fields: {
-    code: { words: ["refrigerants.target-out-of-reach"] },
-    values: RefrigerantsTargetOutOfReachValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsToleranceWideValuesShape: Shape = {
   type: "RefrigerantsToleranceWideValues",
   fields: {
@@ -304,68 +191,14 @@ export const RefrigerantsToleranceWideValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsToleranceWideShape: Shape = {
-  type: "RefrigerantsToleranceWide",
-  fields: {
-    code: { words: ["refrigerants.tolerance-wide"] },
-    values: RefrigerantsToleranceWideValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsToleranceReachesSaturationValuesShape: Shape = {
   type: "RefrigerantsToleranceReachesSaturationValues",
   fields: { tolerance: "temperatureDifference", target: "temperatureDifference" },
 };
 
-export const RefrigerantsToleranceReachesSaturationShape: Shape = {
-  type: "RefrigerantsToleranceReachesSaturation",
-  fields: {
-    code: { words: ["refrigerants.tolerance-reaches-saturation"] },
-    values: RefrigerantsToleranceReachesSaturationValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsSteadyShape: Shape = {
-  type: "RefrigerantsSteady",
-  fields: {
-    code: { words: ["refrigerants.steady"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsNominalCompositionShape: Shape = {
-  type: "RefrigerantsNominalComposition",
-  fields: {
-    code: { words: ["refrigerants.nominal-composition"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsSaturationUncertaintyValuesShape: Shape = {
   type: "RefrigerantsSaturationUncertaintyValues",
   fields: { share: "ratio" },
-};
-
-export const RefrigerantsSaturationUncertaintyShape: Shape = {
-  type: "RefrigerantsSaturationUncertainty",
-  fields: {
-    code: { words: ["refrigerants.saturation-uncertainty"] },
-    values: RefrigerantsSaturationUncertaintyValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsExactAtmosphereShape: Shape = {
-  type: "RefrigerantsExactAtmosphere",
-  fields: {
-    code: { words: ["refrigerants.exact-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const RefrigerantsLooksLikeOtherSideValuesShape: Shape = {
@@ -376,37 +209,10 @@ export const RefrigerantsLooksLikeOtherSideValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsLooksLikeOtherSideShape: Shape = {
-  type: "RefrigerantsLooksLikeOtherSide",
-  fields: {
-    code: { words: ["refrigerants.looks-like-other-side"] },
-    values: RefrigerantsLooksLikeOtherSideValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsOnlyWhereTheManualChargesByItValuesShape: Shape = {
   type: "RefrigerantsOnlyWhereTheManualChargesByItValues",
   fields: {
     figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
-  },
-};
-
-export const RefrigerantsOnlyWhereTheManualChargesByItShape: Shape = {
-  type: "RefrigerantsOnlyWhereTheManualChargesByIt",
-  fields: {
-    code: { words: ["refrigerants.only-where-the-manual-charges-by-it"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsCheckAirflowFirstShape: Shape = {
-  type: "RefrigerantsCheckAirflowFirst",
-  fields: {
-    code: { words: ["refrigerants.check-airflow-first"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
   },
 };
 
@@ -418,24 +224,6 @@ export const RefrigerantsCorrectTheChargeValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsCorrectTheChargeShape: Shape = {
-  type: "RefrigerantsCorrectTheCharge",
-  fields: {
-    code: { words: ["refrigerants.correct-the-charge"] },
-    values: RefrigerantsCorrectTheChargeValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsCheckBothReadingsShape: Shape = {
-  type: "RefrigerantsCheckBothReadings",
-  fields: {
-    code: { words: ["refrigerants.check-both-readings"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsUseBetterProbeValuesShape: Shape = {
   type: "RefrigerantsUseBetterProbeValues",
   fields: {
@@ -444,808 +232,97 @@ export const RefrigerantsUseBetterProbeValuesShape: Shape = {
   },
 };
 
-export const RefrigerantsUseBetterProbeShape: Shape = {
-  type: "RefrigerantsUseBetterProbe",
-  fields: {
-    code: { words: ["refrigerants.use-better-probe"] },
-    values: RefrigerantsUseBetterProbeValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsAdjustToTargetValuesShape: Shape = {
   type: "RefrigerantsAdjustToTargetValues",
   fields: { target: "temperatureDifference" },
 };
 
-export const RefrigerantsAdjustToTargetShape: Shape = {
-  type: "RefrigerantsAdjustToTarget",
-  fields: {
-    code: { words: ["refrigerants.adjust-to-target"] },
-    values: RefrigerantsAdjustToTargetValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsStateTargetShape: Shape = {
-  type: "RefrigerantsStateTarget",
-  fields: {
-    code: { words: ["refrigerants.state-target"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-  },
-};
-
-export const RefrigerantsStateToleranceShape: Shape = {
-  type: "RefrigerantsStateTolerance",
-  fields: {
-    code: { words: ["refrigerants.state-tolerance"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-  },
-};
-
 export const RefrigerantsStatementShape: Shape = {
   type: "RefrigerantsStatement",
-  by: "code",
-  cases: {
-    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphereShape,
-    "refrigerants.number-of-rows": RefrigerantsNumberOfRowsShape,
-    "refrigerants.range-of": RefrigerantsRangeOfShape,
-    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphereShape,
-    "refrigerants.within-tolerance": RefrigerantsWithinToleranceShape,
-    "refrigerants.above-tolerance": RefrigerantsAboveToleranceShape,
-    "refrigerants.below-tolerance": RefrigerantsBelowToleranceShape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturationShape,
-    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCallShape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyShape,
-    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModelShape,
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachShape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWideShape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationShape,
-    "refrigerants.steady": RefrigerantsSteadyShape,
-    "refrigerants.nominal-composition": RefrigerantsNominalCompositionShape,
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyShape,
-    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphereShape,
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideShape,
+  statements: {
+    "refrigerants.table-needs-atmosphere": { fields: {} },
+    "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
+    "refrigerants.gauge-needs-atmosphere": { fields: {} },
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
+    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
+    "refrigerants.closer-than-the-model": { fields: {} },
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
+    "refrigerants.steady": { fields: {} },
+    "refrigerants.nominal-composition": { fields: {} },
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
+    "refrigerants.exact-atmosphere": { fields: {} },
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
     "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByItShape,
-    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirstShape,
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeShape,
-    "refrigerants.check-both-readings": RefrigerantsCheckBothReadingsShape,
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeShape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetShape,
-    "refrigerants.state-target": RefrigerantsStateTargetShape,
-    "refrigerants.state-tolerance": RefrigerantsStateToleranceShape,
-  },
-};
-
-export const RefrigerantsTableNeedsAtmosphere2Shape: Shape = {
-  type: "RefrigerantsTableNeedsAtmosphere2",
-  fields: {
-    code: { words: ["refrigerants.table-needs-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsNumberOfRows2Shape: Shape = {
-  type: "RefrigerantsNumberOfRows2",
-  fields: {
-    code: { words: ["refrigerants.number-of-rows"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsRangeOf2Shape: Shape = {
-  type: "RefrigerantsRangeOf2",
-  fields: {
-    code: { words: ["refrigerants.range-of"] },
-    values: RefrigerantsRangeOfValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsGaugeNeedsAtmosphere2Shape: Shape = {
-  type: "RefrigerantsGaugeNeedsAtmosphere2",
-  fields: {
-    code: { words: ["refrigerants.gauge-needs-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsWithinTolerance2Shape: Shape = {
-  type: "RefrigerantsWithinTolerance2",
-  fields: {
-    code: { words: ["refrigerants.within-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsAboveTolerance2Shape: Shape = {
-  type: "RefrigerantsAboveTolerance2",
-  fields: {
-    code: { words: ["refrigerants.above-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsBelowTolerance2Shape: Shape = {
-  type: "RefrigerantsBelowTolerance2",
-  fields: {
-    code: { words: ["refrigerants.below-tolerance"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsBelowSaturation2Shape: Shape = {
-  type: "RefrigerantsBelowSaturation2",
-  fields: {
-    code: { words: ["refrigerants.below-saturation"] },
-    values: RefrigerantsBelowSaturationValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsTooCloseToCall2Shape: Shape = {
-  type: "RefrigerantsTooCloseToCall2",
-  fields: {
-    code: { words: ["refrigerants.too-close-to-call"] },
-    values: RefrigerantsWithinToleranceValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsLargestUncertainty2Shape: Shape = {
-  type: "RefrigerantsLargestUncertainty2",
-  fields: {
-    code: { words: ["refrigerants.largest-uncertainty"] },
-    values: RefrigerantsLargestUncertaintyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsCloserThanTheModel2Shape: Shape = {
-  type: "RefrigerantsCloserThanTheModel2",
-  fields: {
-    code: { words: ["refrigerants.closer-than-the-model"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsTargetOutOfReach2Shape: Shape = {
-  type: "RefrigerantsTargetOutOfReach2",
-  fields: {
-    code: { words: ["refrigerants.target-out-of-reach"] },
-    values: RefrigerantsTargetOutOfReachValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsToleranceWide2Shape: Shape = {
-  type: "RefrigerantsToleranceWide2",
-  fields: {
-    code: { words: ["refrigerants.tolerance-wide"] },
-    values: RefrigerantsToleranceWideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsToleranceReachesSaturation2Shape: Shape = {
-  type: "RefrigerantsToleranceReachesSaturation2",
-  fields: {
-    code: { words: ["refrigerants.tolerance-reaches-saturation"] },
-    values: RefrigerantsToleranceReachesSaturationValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsSteady2Shape: Shape = {
-  type: "RefrigerantsSteady2",
-  fields: {
-    code: { words: ["refrigerants.steady"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsNominalComposition2Shape: Shape = {
-  type: "RefrigerantsNominalComposition2",
-  fields: {
-    code: { words: ["refrigerants.nominal-composition"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsSaturationUncertainty2Shape: Shape = {
-  type: "RefrigerantsSaturationUncertainty2",
-  fields: {
-    code: { words: ["refrigerants.saturation-uncertainty"] },
-    values: RefrigerantsSaturationUncertaintyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsExactAtmosphere2Shape: Shape = {
-  type: "RefrigerantsExactAtmosphere2",
-  fields: {
-    code: { words: ["refrigerants.exact-atmosphere"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsLooksLikeOtherSide2Shape: Shape = {
-  type: "RefrigerantsLooksLikeOtherSide2",
-  fields: {
-    code: { words: ["refrigerants.looks-like-other-side"] },
-    values: RefrigerantsLooksLikeOtherSideValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsOnlyWhereTheManualChargesByIt2Shape: Shape = {
-  type: "RefrigerantsOnlyWhereTheManualChargesByIt2",
-  fields: {
-    code: { words: ["refrigerants.only-where-the-manual-charges-by-it"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsCheckAirflowFirst2Shape: Shape = {
-  type: "RefrigerantsCheckAirflowFirst2",
-  fields: {
-    code: { words: ["refrigerants.check-airflow-first"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsCorrectTheCharge2Shape: Shape = {
-  type: "RefrigerantsCorrectTheCharge2",
-  fields: {
-    code: { words: ["refrigerants.correct-the-charge"] },
-    values: RefrigerantsCorrectTheChargeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsCheckBothReadings2Shape: Shape = {
-  type: "RefrigerantsCheckBothReadings2",
-  fields: {
-    code: { words: ["refrigerants.check-both-readings"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsUseBetterProbe2Shape: Shape = {
-  type: "RefrigerantsUseBetterProbe2",
-  fields: {
-    code: { words: ["refrigerants.use-better-probe"] },
-    values: RefrigerantsUseBetterProbeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsAdjustToTarget2Shape: Shape = {
-  type: "RefrigerantsAdjustToTarget2",
-  fields: {
-    code: { words: ["refrigerants.adjust-to-target"] },
-    values: RefrigerantsAdjustToTargetValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsStateTarget2Shape: Shape = {
-  type: "RefrigerantsStateTarget2",
-  fields: {
-    code: { words: ["refrigerants.state-target"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const RefrigerantsStateTolerance2Shape: Shape = {
-  type: "RefrigerantsStateTolerance2",
-  fields: {
-    code: { words: ["refrigerants.state-tolerance"] },
-    values: RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyOthersGovernShape: Shape = {
-  type: "SafetyOthersGovern",
-  fields: {
-    code: { words: ["safety.others-govern"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyDryNitrogenOnlyShape: Shape = {
-  type: "SafetyDryNitrogenOnly",
-  fields: {
-    code: { words: ["safety.dry-nitrogen-only"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRegulatorAndReliefShape: Shape = {
-  type: "SafetyRegulatorAndRelief",
-  fields: {
-    code: { words: ["safety.regulator-and-relief"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRaiseInStagesShape: Shape = {
-  type: "SafetyRaiseInStages",
-  fields: {
-    code: { words: ["safety.raise-in-stages"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyLowestRatingShape: Shape = {
-  type: "SafetyLowestRating",
-  fields: {
-    code: { words: ["safety.lowest-rating"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyNitrogenSuffocatesShape: Shape = {
-  type: "SafetyNitrogenSuffocates",
-  fields: {
-    code: { words: ["safety.nitrogen-suffocates"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyOpenUnderPressureShape: Shape = {
-  type: "SafetyOpenUnderPressure",
-  fields: {
-    code: { words: ["safety.open-under-pressure"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRefrigerantContactShape: Shape = {
-  type: "SafetyRefrigerantContact",
-  fields: {
-    code: { words: ["safety.refrigerant-contact"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyFlammableRefrigerantShape: Shape = {
-  type: "SafetyFlammableRefrigerant",
-  fields: {
-    code: { words: ["safety.flammable-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyToxicRefrigerantShape: Shape = {
-  type: "SafetyToxicRefrigerant",
-  fields: {
-    code: { words: ["safety.toxic-refrigerant"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRefrigerantSuffocatesShape: Shape = {
-  type: "SafetyRefrigerantSuffocates",
-  fields: {
-    code: { words: ["safety.refrigerant-suffocates"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyChargeTightSystemShape: Shape = {
-  type: "SafetyChargeTightSystem",
-  fields: {
-    code: { words: ["safety.charge-tight-system"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRefrigerantAirMixtureShape: Shape = {
-  type: "SafetyRefrigerantAirMixture",
-  fields: {
-    code: { words: ["safety.refrigerant-air-mixture"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyCompressorInVacuumShape: Shape = {
-  type: "SafetyCompressorInVacuum",
-  fields: {
-    code: { words: ["safety.compressor-in-vacuum"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyLineVoltageShape: Shape = {
-  type: "SafetyLineVoltage",
-  fields: {
-    code: { words: ["safety.line-voltage"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyMeterCategoryShape: Shape = {
-  type: "SafetyMeterCategory",
-  fields: {
-    code: { words: ["safety.meter-category"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyRunningUnitShape: Shape = {
-  type: "SafetyRunningUnit",
-  fields: {
-    code: { words: ["safety.running-unit"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SafetyWorkAtHeightShape: Shape = {
-  type: "SafetyWorkAtHeight",
-  fields: {
-    code: { words: ["safety.work-at-height"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.check-airflow-first": { fields: {} },
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
+    "refrigerants.check-both-readings": { fields: {} },
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
+    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+  },
+  with: { "text?": "text" },
 };
 
 export const LineAssessmentCautionsItemShape: Shape = {
   type: "LineAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "refrigerants.table-needs-atmosphere": RefrigerantsTableNeedsAtmosphere2Shape,
-    "refrigerants.number-of-rows": RefrigerantsNumberOfRows2Shape,
-    "refrigerants.range-of": RefrigerantsRangeOf2Shape,
-    "refrigerants.gauge-needs-atmosphere": RefrigerantsGaugeNeedsAtmosphere2Shape,
-    "refrigerants.within-tolerance": RefrigerantsWithinTolerance2Shape,
-    "refrigerants.above-tolerance": RefrigerantsAboveTolerance2Shape,
-    "refrigerants.below-tolerance": RefrigerantsBelowTolerance2Shape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturation2Shape,
-    "refrigerants.too-close-to-call": RefrigerantsTooCloseToCall2Shape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertainty2Shape,
-    "refrigerants.closer-than-the-model": RefrigerantsCloserThanTheModel2Shape,
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReach2Shape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWide2Shape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturation2Shape,
-    "refrigerants.steady": RefrigerantsSteady2Shape,
-    "refrigerants.nominal-composition": RefrigerantsNominalComposition2Shape,
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertainty2Shape,
-    "refrigerants.exact-atmosphere": RefrigerantsExactAtmosphere2Shape,
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSide2Shape,
+  statements: {
+    "refrigerants.table-needs-atmosphere": { fields: {} },
+    "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
+    "refrigerants.gauge-needs-atmosphere": { fields: {} },
+    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
+    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
+    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
+    "refrigerants.closer-than-the-model": { fields: {} },
+    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
+    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
+    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
+    "refrigerants.steady": { fields: {} },
+    "refrigerants.nominal-composition": { fields: {} },
+    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
+    "refrigerants.exact-atmosphere": { fields: {} },
+    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
     "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByIt2Shape,
-    "refrigerants.check-airflow-first": RefrigerantsCheckAirflowFirst2Shape,
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheCharge2Shape,
-    "refrigerants.check-both-readings": RefrigerantsCheckBothReadings2Shape,
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbe2Shape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTarget2Shape,
-    "refrigerants.state-target": RefrigerantsStateTarget2Shape,
-    "refrigerants.state-tolerance": RefrigerantsStateTolerance2Shape,
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
+      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.check-airflow-first": { fields: {} },
+    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
+    "refrigerants.check-both-readings": { fields: {} },
+    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
+    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
+    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const LineAssessmentShape: Shape = {

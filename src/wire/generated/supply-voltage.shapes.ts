@@ -8,27 +8,6 @@ import {
   EstimateOfVoltageShape,
   VerbatimShape,
 } from "./assessment.shapes.ts";
-import {
-  RefrigerantsTableNeedsAtmosphereValuesShape,
-  SafetyChargeTightSystemShape,
-  SafetyCompressorInVacuumShape,
-  SafetyDryNitrogenOnlyShape,
-  SafetyFlammableRefrigerantShape,
-  SafetyLineVoltageShape,
-  SafetyLowestRatingShape,
-  SafetyMeterCategoryShape,
-  SafetyNitrogenSuffocatesShape,
-  SafetyOpenUnderPressureShape,
-  SafetyOthersGovernShape,
-  SafetyRaiseInStagesShape,
-  SafetyRefrigerantAirMixtureShape,
-  SafetyRefrigerantContactShape,
-  SafetyRefrigerantSuffocatesShape,
-  SafetyRegulatorAndReliefShape,
-  SafetyRunningUnitShape,
-  SafetyToxicRefrigerantShape,
-  SafetyWorkAtHeightShape,
-} from "./refrigerants.shapes.ts";
 
 export const VoltageRangeShape: Shape = {
   type: "VoltageRange",
@@ -286,27 +265,9 @@ export const SupplyVoltageWithinNameplateValuesShape: Shape = {
   about: { readings: "Whether low and high are one figure as they are shown." },
 };
 
-export const SupplyVoltageWithinNameplateShape: Shape = {
-  type: "SupplyVoltageWithinNameplate",
-  fields: {
-    code: { words: ["supply-voltage.within-nameplate"] },
-    values: SupplyVoltageWithinNameplateValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageWouldHaveFailedValuesShape: Shape = {
   type: "SupplyVoltageWouldHaveFailedValues",
   fields: { beyond: "voltage" },
-};
-
-export const SupplyVoltageWouldHaveFailedShape: Shape = {
-  type: "SupplyVoltageWouldHaveFailed",
-  fields: {
-    code: { words: ["supply-voltage.would-have-failed"] },
-    values: SupplyVoltageWouldHaveFailedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageBoardAtRiskValuesShape: Shape = {
@@ -314,27 +275,9 @@ export const SupplyVoltageBoardAtRiskValuesShape: Shape = {
   fields: { high: "voltage", ceiling: "voltage" },
 };
 
-export const SupplyVoltageBoardAtRiskShape: Shape = {
-  type: "SupplyVoltageBoardAtRisk",
-  fields: {
-    code: { words: ["supply-voltage.board-at-risk"] },
-    values: SupplyVoltageBoardAtRiskValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageNoVoltageValuesShape: Shape = {
   type: "SupplyVoltageNoVoltageValues",
   fields: { low: "voltage" },
-};
-
-export const SupplyVoltageNoVoltageShape: Shape = {
-  type: "SupplyVoltageNoVoltage",
-  fields: {
-    code: { words: ["supply-voltage.no-voltage"] },
-    values: SupplyVoltageNoVoltageValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltagePhaseMissingValuesShape: Shape = {
@@ -342,27 +285,9 @@ export const SupplyVoltagePhaseMissingValuesShape: Shape = {
   fields: { lines: { list: "voltage" } },
 };
 
-export const SupplyVoltagePhaseMissingShape: Shape = {
-  type: "SupplyVoltagePhaseMissing",
-  fields: {
-    code: { words: ["supply-voltage.phase-missing"] },
-    values: SupplyVoltagePhaseMissingValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageLegMissingValuesShape: Shape = {
   type: "SupplyVoltageLegMissingValues",
   fields: { low: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltageLegMissingShape: Shape = {
-  type: "SupplyVoltageLegMissing",
-  fields: {
-    code: { words: ["supply-voltage.leg-missing"] },
-    values: SupplyVoltageLegMissingValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageUnevenToGroundValuesShape: Shape = {
@@ -370,27 +295,9 @@ export const SupplyVoltageUnevenToGroundValuesShape: Shape = {
   fields: { lines: { list: "voltage" } },
 };
 
-export const SupplyVoltageUnevenToGroundShape: Shape = {
-  type: "SupplyVoltageUnevenToGround",
-  fields: {
-    code: { words: ["supply-voltage.uneven-to-ground"] },
-    values: SupplyVoltageUnevenToGroundValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltagePlateDoesNotFitValuesShape: Shape = {
   type: "SupplyVoltagePlateDoesNotFitValues",
   fields: { minimum: "voltage", maximum: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltagePlateDoesNotFitShape: Shape = {
-  type: "SupplyVoltagePlateDoesNotFit",
-  fields: {
-    code: { words: ["supply-voltage.plate-does-not-fit"] },
-    values: SupplyVoltagePlateDoesNotFitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageHighSupplyValuesShape: Shape = {
@@ -398,27 +305,9 @@ export const SupplyVoltageHighSupplyValuesShape: Shape = {
   fields: { high: "voltage", maximum: "voltage" },
 };
 
-export const SupplyVoltageHighSupplyShape: Shape = {
-  type: "SupplyVoltageHighSupply",
-  fields: {
-    code: { words: ["supply-voltage.high-supply"] },
-    values: SupplyVoltageHighSupplyValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageLowSupplyValuesShape: Shape = {
   type: "SupplyVoltageLowSupplyValues",
   fields: { low: "voltage", minimum: "voltage" },
-};
-
-export const SupplyVoltageLowSupplyShape: Shape = {
-  type: "SupplyVoltageLowSupply",
-  fields: {
-    code: { words: ["supply-voltage.low-supply"] },
-    values: SupplyVoltageLowSupplyValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageSagUnderLoadValuesShape: Shape = {
@@ -426,36 +315,9 @@ export const SupplyVoltageSagUnderLoadValuesShape: Shape = {
   fields: { low: "voltage", minimum: "voltage" },
 };
 
-export const SupplyVoltageSagUnderLoadShape: Shape = {
-  type: "SupplyVoltageSagUnderLoad",
-  fields: {
-    code: { words: ["supply-voltage.sag-under-load"] },
-    values: SupplyVoltageSagUnderLoadValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageDipNotMarkedValuesShape: Shape = {
   type: "SupplyVoltageDipNotMarkedValues",
   fields: { low: "voltage", minimum: "voltage" },
-};
-
-export const SupplyVoltageDipNotMarkedShape: Shape = {
-  type: "SupplyVoltageDipNotMarked",
-  fields: {
-    code: { words: ["supply-voltage.dip-not-marked"] },
-    values: SupplyVoltageDipNotMarkedValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMeterCannotTellShape: Shape = {
-  type: "SupplyVoltageMeterCannotTell",
-  fields: {
-    code: { words: ["supply-voltage.meter-cannot-tell"] },
-    values: SupplyVoltageWithinNameplateValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageWithinStandardValuesShape: Shape = {
@@ -472,54 +334,9 @@ export const SupplyVoltageWithinStandardValuesShape: Shape = {
   about: { readings: "Whether low and high are one figure as they are shown." },
 };
 
-export const SupplyVoltageWithinStandardShape: Shape = {
-  type: "SupplyVoltageWithinStandard",
-  fields: {
-    code: { words: ["supply-voltage.within-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageTooCloseToStandardShape: Shape = {
-  type: "SupplyVoltageTooCloseToStandard",
-  fields: {
-    code: { words: ["supply-voltage.too-close-to-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageOutsideStandardShape: Shape = {
-  type: "SupplyVoltageOutsideStandard",
-  fields: {
-    code: { words: ["supply-voltage.outside-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageOutsideAtTimesShape: Shape = {
-  type: "SupplyVoltageOutsideAtTimes",
-  fields: {
-    code: { words: ["supply-voltage.outside-at-times"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageStandardNotStatedValuesShape: Shape = {
   type: "SupplyVoltageStandardNotStatedValues",
   fields: { nominal: "voltage" },
-};
-
-export const SupplyVoltageStandardNotStatedShape: Shape = {
-  type: "SupplyVoltageStandardNotStated",
-  fields: {
-    code: { words: ["supply-voltage.standard-not-stated"] },
-    values: SupplyVoltageStandardNotStatedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageWeekWithinValuesShape: Shape = {
@@ -527,54 +344,9 @@ export const SupplyVoltageWeekWithinValuesShape: Shape = {
   fields: { within: "ratio", means: "number", outside10: "number", outside15: "number" },
 };
 
-export const SupplyVoltageWeekWithinShape: Shape = {
-  type: "SupplyVoltageWeekWithin",
-  fields: {
-    code: { words: ["supply-voltage.week-within"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageWeekOutsideShape: Shape = {
-  type: "SupplyVoltageWeekOutside",
-  fields: {
-    code: { words: ["supply-voltage.week-outside"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageWeekSoFarShape: Shape = {
-  type: "SupplyVoltageWeekSoFar",
-  fields: {
-    code: { words: ["supply-voltage.week-so-far"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageWeekIncompleteValuesShape: Shape = {
   type: "SupplyVoltageWeekIncompleteValues",
   fields: { missing: "duration" },
-};
-
-export const SupplyVoltageWeekIncompleteShape: Shape = {
-  type: "SupplyVoltageWeekIncomplete",
-  fields: {
-    code: { words: ["supply-voltage.week-incomplete"] },
-    values: SupplyVoltageWeekIncompleteValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageWeekMeterCannotTellShape: Shape = {
-  type: "SupplyVoltageWeekMeterCannotTell",
-  fields: {
-    code: { words: ["supply-voltage.week-meter-cannot-tell"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageUnbalanceWithinValuesShape: Shape = {
@@ -582,36 +354,9 @@ export const SupplyVoltageUnbalanceWithinValuesShape: Shape = {
   fields: { unbalance: "ratio", limit: "ratio", factor: "number", rise: "ratio" },
 };
 
-export const SupplyVoltageUnbalanceWithinShape: Shape = {
-  type: "SupplyVoltageUnbalanceWithin",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-within"] },
-    values: SupplyVoltageUnbalanceWithinValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageUnbalanceAboveValuesShape: Shape = {
   type: "SupplyVoltageUnbalanceAboveValues",
   fields: { unbalance: "ratio", limit: "ratio" },
-};
-
-export const SupplyVoltageUnbalanceAboveShape: Shape = {
-  type: "SupplyVoltageUnbalanceAbove",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-above"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageUnbalanceTooCloseShape: Shape = {
-  type: "SupplyVoltageUnbalanceTooClose",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-too-close"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageUnbalanceAbove5PercentValuesShape: Shape = {
@@ -619,81 +364,9 @@ export const SupplyVoltageUnbalanceAbove5PercentValuesShape: Shape = {
   fields: { unbalance: "ratio" },
 };
 
-export const SupplyVoltageUnbalanceAbove5PercentShape: Shape = {
-  type: "SupplyVoltageUnbalanceAbove5Percent",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-above-5-percent"] },
-    values: SupplyVoltageUnbalanceAbove5PercentValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageLineWithoutCurrentShape: Shape = {
-  type: "SupplyVoltageLineWithoutCurrent",
-  fields: {
-    code: { words: ["supply-voltage.line-without-current"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCurrentUnbalanceWithinShape: Shape = {
-  type: "SupplyVoltageCurrentUnbalanceWithin",
-  fields: {
-    code: { words: ["supply-voltage.current-unbalance-within"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCurrentUnbalanceAboveShape: Shape = {
-  type: "SupplyVoltageCurrentUnbalanceAbove",
-  fields: {
-    code: { words: ["supply-voltage.current-unbalance-above"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageFullLoadEnoughValuesShape: Shape = {
   type: "SupplyVoltageFullLoadEnoughValues",
   fields: { there: "voltage", minimum: "voltage", current: "current" },
-};
-
-export const SupplyVoltageFullLoadEnoughShape: Shape = {
-  type: "SupplyVoltageFullLoadEnough",
-  fields: {
-    code: { words: ["supply-voltage.full-load-enough"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageFullLoadTooLowShape: Shape = {
-  type: "SupplyVoltageFullLoadTooLow",
-  fields: {
-    code: { words: ["supply-voltage.full-load-too-low"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageFullLoadTooCloseShape: Shape = {
-  type: "SupplyVoltageFullLoadTooClose",
-  fields: {
-    code: { words: ["supply-voltage.full-load-too-close"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageFullLoadFarOffShape: Shape = {
-  type: "SupplyVoltageFullLoadFarOff",
-  fields: {
-    code: { words: ["supply-voltage.full-load-far-off"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageFullLoadImpossibleValuesShape: Shape = {
@@ -701,63 +374,9 @@ export const SupplyVoltageFullLoadImpossibleValuesShape: Shape = {
   fields: { current: "current", minimum: "voltage" },
 };
 
-export const SupplyVoltageFullLoadImpossibleShape: Shape = {
-  type: "SupplyVoltageFullLoadImpossible",
-  fields: {
-    code: { words: ["supply-voltage.full-load-impossible"] },
-    values: SupplyVoltageFullLoadImpossibleValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageTenPercentShape: Shape = {
-  type: "SupplyVoltageTenPercent",
-  fields: {
-    code: { words: ["supply-voltage.ten-percent"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageExactMeterShape: Shape = {
-  type: "SupplyVoltageExactMeter",
-  fields: {
-    code: { words: ["supply-voltage.exact-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMomentOnlyShape: Shape = {
-  type: "SupplyVoltageMomentOnly",
-  fields: {
-    code: { words: ["supply-voltage.moment-only"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageNoSagShape: Shape = {
-  type: "SupplyVoltageNoSag",
-  fields: {
-    code: { words: ["supply-voltage.no-sag"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageStandardAssumedValuesShape: Shape = {
   type: "SupplyVoltageStandardAssumedValues",
   fields: { standard: VerbatimShape, nominal: "voltage" },
-};
-
-export const SupplyVoltageStandardAssumedShape: Shape = {
-  type: "SupplyVoltageStandardAssumed",
-  fields: {
-    code: { words: ["supply-voltage.standard-assumed"] },
-    values: SupplyVoltageStandardAssumedValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageJudgedAsValuesShape: Shape = {
@@ -765,27 +384,9 @@ export const SupplyVoltageJudgedAsValuesShape: Shape = {
   fields: { nominal: "voltage", as: "voltage" },
 };
 
-export const SupplyVoltageJudgedAsShape: Shape = {
-  type: "SupplyVoltageJudgedAs",
-  fields: {
-    code: { words: ["supply-voltage.judged-as"] },
-    values: SupplyVoltageJudgedAsValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageNoRangeAtUnitValuesShape: Shape = {
   type: "SupplyVoltageNoRangeAtUnitValues",
   fields: { standard: VerbatimShape },
-};
-
-export const SupplyVoltageNoRangeAtUnitShape: Shape = {
-  type: "SupplyVoltageNoRangeAtUnit",
-  fields: {
-    code: { words: ["supply-voltage.no-range-at-unit"] },
-    values: SupplyVoltageNoRangeAtUnitValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageUnbalanceLimitValuesShape: Shape = {
@@ -793,36 +394,9 @@ export const SupplyVoltageUnbalanceLimitValuesShape: Shape = {
   fields: { limit: "ratio" },
 };
 
-export const SupplyVoltageUnbalanceLimitShape: Shape = {
-  type: "SupplyVoltageUnbalanceLimit",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-limit"] },
-    values: SupplyVoltageUnbalanceLimitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCurrentsNotJudgedShape: Shape = {
-  type: "SupplyVoltageCurrentsNotJudged",
-  fields: {
-    code: { words: ["supply-voltage.currents-not-judged"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageStartsFoundValuesShape: Shape = {
   type: "SupplyVoltageStartsFoundValues",
   fields: { count: "number" },
-};
-
-export const SupplyVoltageStartsFoundShape: Shape = {
-  type: "SupplyVoltageStartsFound",
-  fields: {
-    code: { words: ["supply-voltage.starts-found"] },
-    values: SupplyVoltageStartsFoundValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageStartsUnseenValuesShape: Shape = {
@@ -830,27 +404,9 @@ export const SupplyVoltageStartsUnseenValuesShape: Shape = {
   fields: { interval: "duration" },
 };
 
-export const SupplyVoltageStartsUnseenShape: Shape = {
-  type: "SupplyVoltageStartsUnseen",
-  fields: {
-    code: { words: ["supply-voltage.starts-unseen"] },
-    values: SupplyVoltageStartsUnseenValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageStartDipValuesShape: Shape = {
   type: "SupplyVoltageStartDipValues",
   fields: { dip: "voltage" },
-};
-
-export const SupplyVoltageStartDipShape: Shape = {
-  type: "SupplyVoltageStartDip",
-  fields: {
-    code: { words: ["supply-voltage.start-dip"] },
-    values: SupplyVoltageStartDipValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageLargeSagValuesShape: Shape = {
@@ -858,27 +414,9 @@ export const SupplyVoltageLargeSagValuesShape: Shape = {
   fields: { share: "ratio" },
 };
 
-export const SupplyVoltageLargeSagShape: Shape = {
-  type: "SupplyVoltageLargeSag",
-  fields: {
-    code: { words: ["supply-voltage.large-sag"] },
-    values: SupplyVoltageLargeSagValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageRiseUnderLoadValuesShape: Shape = {
   type: "SupplyVoltageRiseUnderLoadValues",
   fields: { load: "voltage", rest: "voltage" },
-};
-
-export const SupplyVoltageRiseUnderLoadShape: Shape = {
-  type: "SupplyVoltageRiseUnderLoad",
-  fields: {
-    code: { words: ["supply-voltage.rise-under-load"] },
-    values: SupplyVoltageRiseUnderLoadValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageTransformerTapValuesShape: Shape = {
@@ -886,27 +424,9 @@ export const SupplyVoltageTransformerTapValuesShape: Shape = {
   fields: { near: "voltage" },
 };
 
-export const SupplyVoltageTransformerTapShape: Shape = {
-  type: "SupplyVoltageTransformerTap",
-  fields: {
-    code: { words: ["supply-voltage.transformer-tap"] },
-    values: SupplyVoltageTransformerTapValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageNarrowPlateValuesShape: Shape = {
   type: "SupplyVoltageNarrowPlateValues",
   fields: { near: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltageNarrowPlateShape: Shape = {
-  type: "SupplyVoltageNarrowPlate",
-  fields: {
-    code: { words: ["supply-voltage.narrow-plate"] },
-    values: SupplyVoltageNarrowPlateValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageLimitedTimeValuesShape: Shape = {
@@ -914,54 +434,9 @@ export const SupplyVoltageLimitedTimeValuesShape: Shape = {
   fields: { range: VerbatimShape },
 };
 
-export const SupplyVoltageLimitedTimeShape: Shape = {
-  type: "SupplyVoltageLimitedTime",
-  fields: {
-    code: { words: ["supply-voltage.limited-time"] },
-    values: SupplyVoltageLimitedTimeValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageDropToUnitValuesShape: Shape = {
   type: "SupplyVoltageDropToUnitValues",
   fields: { drop: "voltage" },
-};
-
-export const SupplyVoltageDropToUnitShape: Shape = {
-  type: "SupplyVoltageDropToUnit",
-  fields: {
-    code: { words: ["supply-voltage.drop-to-unit"] },
-    values: SupplyVoltageDropToUnitValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageDerateShape: Shape = {
-  type: "SupplyVoltageDerate",
-  fields: {
-    code: { words: ["supply-voltage.derate"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageUnevenSupplyShape: Shape = {
-  type: "SupplyVoltageUnevenSupply",
-  fields: {
-    code: { words: ["supply-voltage.uneven-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageLineGroundedShape: Shape = {
-  type: "SupplyVoltageLineGrounded",
-  fields: {
-    code: { words: ["supply-voltage.line-grounded"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageFromMemoryValuesShape: Shape = {
@@ -969,126 +444,9 @@ export const SupplyVoltageFromMemoryValuesShape: Shape = {
   fields: { standard: VerbatimShape },
 };
 
-export const SupplyVoltageFromMemoryShape: Shape = {
-  type: "SupplyVoltageFromMemory",
-  fields: {
-    code: { words: ["supply-voltage.from-memory"] },
-    values: SupplyVoltageFromMemoryValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageDoNotEnergizeShape: Shape = {
-  type: "SupplyVoltageDoNotEnergize",
-  fields: {
-    code: { words: ["supply-voltage.do-not-energize"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageFindMissingLineShape: Shape = {
-  type: "SupplyVoltageFindMissingLine",
-  fields: {
-    code: { words: ["supply-voltage.find-missing-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCheckNeutralShape: Shape = {
-  type: "SupplyVoltageCheckNeutral",
-  fields: {
-    code: { words: ["supply-voltage.check-neutral"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMatchUnitAndSupplyShape: Shape = {
-  type: "SupplyVoltageMatchUnitAndSupply",
-  fields: {
-    code: { words: ["supply-voltage.match-unit-and-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCheckWiringShape: Shape = {
-  type: "SupplyVoltageCheckWiring",
-  fields: {
-    code: { words: ["supply-voltage.check-wiring"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageReadAtServiceShape: Shape = {
-  type: "SupplyVoltageReadAtService",
-  fields: {
-    code: { words: ["supply-voltage.read-at-service"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageCallUtilityShape: Shape = {
-  type: "SupplyVoltageCallUtility",
-  fields: {
-    code: { words: ["supply-voltage.call-utility"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMarkStartsShape: Shape = {
-  type: "SupplyVoltageMarkStarts",
-  fields: {
-    code: { words: ["supply-voltage.mark-starts"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageMeasureBetterValuesShape: Shape = {
   type: "SupplyVoltageMeasureBetterValues",
   fields: { needed: "voltage" },
-};
-
-export const SupplyVoltageMeasureBetterShape: Shape = {
-  type: "SupplyVoltageMeasureBetter",
-  fields: {
-    code: { words: ["supply-voltage.measure-better"] },
-    values: SupplyVoltageMeasureBetterValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMeasureFinerShape: Shape = {
-  type: "SupplyVoltageMeasureFiner",
-  fields: {
-    code: { words: ["supply-voltage.measure-finer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageMeasureAtFullLoadShape: Shape = {
-  type: "SupplyVoltageMeasureAtFullLoad",
-  fields: {
-    code: { words: ["supply-voltage.measure-at-full-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageStateStandardShape: Shape = {
-  type: "SupplyVoltageStateStandard",
-  fields: {
-    code: { words: ["supply-voltage.state-standard"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
 };
 
 export const SupplyVoltageLogLongerValuesShape: Shape = {
@@ -1096,1261 +454,178 @@ export const SupplyVoltageLogLongerValuesShape: Shape = {
   fields: { missing: "duration" },
 };
 
-export const SupplyVoltageLogLongerShape: Shape = {
-  type: "SupplyVoltageLogLonger",
-  fields: {
-    code: { words: ["supply-voltage.log-longer"] },
-    values: SupplyVoltageLogLongerValuesShape,
-    "text?": "text",
-  },
-};
-
-export const SupplyVoltageEvenOutLoadShape: Shape = {
-  type: "SupplyVoltageEvenOutLoad",
-  fields: {
-    code: { words: ["supply-voltage.even-out-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-  },
-};
-
 export const SupplyVoltageStatementShape: Shape = {
   type: "SupplyVoltageStatement",
-  by: "code",
-  cases: {
-    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplateShape,
-    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailedShape,
-    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRiskShape,
-    "supply-voltage.no-voltage": SupplyVoltageNoVoltageShape,
-    "supply-voltage.phase-missing": SupplyVoltagePhaseMissingShape,
-    "supply-voltage.leg-missing": SupplyVoltageLegMissingShape,
-    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGroundShape,
-    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFitShape,
-    "supply-voltage.high-supply": SupplyVoltageHighSupplyShape,
-    "supply-voltage.low-supply": SupplyVoltageLowSupplyShape,
-    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoadShape,
-    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarkedShape,
-    "supply-voltage.meter-cannot-tell": SupplyVoltageMeterCannotTellShape,
-    "supply-voltage.within-standard": SupplyVoltageWithinStandardShape,
-    "supply-voltage.too-close-to-standard": SupplyVoltageTooCloseToStandardShape,
-    "supply-voltage.outside-standard": SupplyVoltageOutsideStandardShape,
-    "supply-voltage.outside-at-times": SupplyVoltageOutsideAtTimesShape,
-    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStatedShape,
-    "supply-voltage.week-within": SupplyVoltageWeekWithinShape,
-    "supply-voltage.week-outside": SupplyVoltageWeekOutsideShape,
-    "supply-voltage.week-so-far": SupplyVoltageWeekSoFarShape,
-    "supply-voltage.week-incomplete": SupplyVoltageWeekIncompleteShape,
-    "supply-voltage.week-meter-cannot-tell": SupplyVoltageWeekMeterCannotTellShape,
-    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithinShape,
-    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAboveShape,
-    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceTooCloseShape,
-    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5PercentShape,
-    "supply-voltage.line-without-current": SupplyVoltageLineWithoutCurrentShape,
-    "supply-voltage.current-unbalance-within": SupplyVoltageCurrentUnbalanceWithinShape,
-    "supply-voltage.current-unbalance-above": SupplyVoltageCurrentUnbalanceAboveShape,
-    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnoughShape,
-    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadTooLowShape,
-    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadTooCloseShape,
-    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadFarOffShape,
-    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossibleShape,
-    "supply-voltage.ten-percent": SupplyVoltageTenPercentShape,
-    "supply-voltage.exact-meter": SupplyVoltageExactMeterShape,
-    "supply-voltage.moment-only": SupplyVoltageMomentOnlyShape,
-    "supply-voltage.no-sag": SupplyVoltageNoSagShape,
-    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumedShape,
-    "supply-voltage.judged-as": SupplyVoltageJudgedAsShape,
-    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnitShape,
-    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimitShape,
-    "supply-voltage.currents-not-judged": SupplyVoltageCurrentsNotJudgedShape,
-    "supply-voltage.starts-found": SupplyVoltageStartsFoundShape,
-    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseenShape,
-    "supply-voltage.start-dip": SupplyVoltageStartDipShape,
-    "supply-voltage.large-sag": SupplyVoltageLargeSagShape,
-    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoadShape,
-    "supply-voltage.transformer-tap": SupplyVoltageTransformerTapShape,
-    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlateShape,
-    "supply-voltage.limited-time": SupplyVoltageLimitedTimeShape,
-    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnitShape,
-    "supply-voltage.derate": SupplyVoltageDerateShape,
-    "supply-voltage.uneven-supply": SupplyVoltageUnevenSupplyShape,
-    "supply-voltage.line-grounded": SupplyVoltageLineGroundedShape,
-    "supply-voltage.from-memory": SupplyVoltageFromMemoryShape,
-    "supply-voltage.do-not-energize": SupplyVoltageDoNotEnergizeShape,
-    "supply-voltage.find-missing-line": SupplyVoltageFindMissingLineShape,
-    "supply-voltage.check-neutral": SupplyVoltageCheckNeutralShape,
-    "supply-voltage.match-unit-and-supply": SupplyVoltageMatchUnitAndSupplyShape,
-    "supply-voltage.check-wiring": SupplyVoltageCheckWiringShape,
-    "supply-voltage.read-at-service": SupplyVoltageReadAtServiceShape,
-    "supply-voltage.call-utility": SupplyVoltageCallUtilityShape,
-    "supply-voltage.mark-starts": SupplyVoltageMarkStartsShape,
-    "supply-voltage.measure-better": SupplyVoltageMeasureBetterShape,
-    "supply-voltage.measure-finer": SupplyVoltageMeasureFinerShape,
-    "supply-voltage.measure-at-full-load": SupplyVoltageMeasureAtFullLoadShape,
-    "supply-voltage.state-standard": SupplyVoltageStateStandardShape,
-    "supply-voltage.log-longer": SupplyVoltageLogLongerShape,
-    "supply-voltage.even-out-load": SupplyVoltageEvenOutLoadShape,
-  },
-};
-
-export const SupplyVoltageWithinNameplate2Shape: Shape = {
-  type: "SupplyVoltageWithinNameplate2",
-  fields: {
-    code: { words: ["supply-voltage.within-nameplate"] },
-    values: SupplyVoltageWithinNameplateValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWouldHaveFailed2Shape: Shape = {
-  type: "SupplyVoltageWouldHaveFailed2",
-  fields: {
-    code: { words: ["supply-voltage.would-have-failed"] },
-    values: SupplyVoltageWouldHaveFailedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageBoardAtRisk2Shape: Shape = {
-  type: "SupplyVoltageBoardAtRisk2",
-  fields: {
-    code: { words: ["supply-voltage.board-at-risk"] },
-    values: SupplyVoltageBoardAtRiskValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageNoVoltage2Shape: Shape = {
-  type: "SupplyVoltageNoVoltage2",
-  fields: {
-    code: { words: ["supply-voltage.no-voltage"] },
-    values: SupplyVoltageNoVoltageValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltagePhaseMissing2Shape: Shape = {
-  type: "SupplyVoltagePhaseMissing2",
-  fields: {
-    code: { words: ["supply-voltage.phase-missing"] },
-    values: SupplyVoltagePhaseMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLegMissing2Shape: Shape = {
-  type: "SupplyVoltageLegMissing2",
-  fields: {
-    code: { words: ["supply-voltage.leg-missing"] },
-    values: SupplyVoltageLegMissingValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnevenToGround2Shape: Shape = {
-  type: "SupplyVoltageUnevenToGround2",
-  fields: {
-    code: { words: ["supply-voltage.uneven-to-ground"] },
-    values: SupplyVoltageUnevenToGroundValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltagePlateDoesNotFit2Shape: Shape = {
-  type: "SupplyVoltagePlateDoesNotFit2",
-  fields: {
-    code: { words: ["supply-voltage.plate-does-not-fit"] },
-    values: SupplyVoltagePlateDoesNotFitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageHighSupply2Shape: Shape = {
-  type: "SupplyVoltageHighSupply2",
-  fields: {
-    code: { words: ["supply-voltage.high-supply"] },
-    values: SupplyVoltageHighSupplyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLowSupply2Shape: Shape = {
-  type: "SupplyVoltageLowSupply2",
-  fields: {
-    code: { words: ["supply-voltage.low-supply"] },
-    values: SupplyVoltageLowSupplyValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageSagUnderLoad2Shape: Shape = {
-  type: "SupplyVoltageSagUnderLoad2",
-  fields: {
-    code: { words: ["supply-voltage.sag-under-load"] },
-    values: SupplyVoltageSagUnderLoadValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageDipNotMarked2Shape: Shape = {
-  type: "SupplyVoltageDipNotMarked2",
-  fields: {
-    code: { words: ["supply-voltage.dip-not-marked"] },
-    values: SupplyVoltageDipNotMarkedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMeterCannotTell2Shape: Shape = {
-  type: "SupplyVoltageMeterCannotTell2",
-  fields: {
-    code: { words: ["supply-voltage.meter-cannot-tell"] },
-    values: SupplyVoltageWithinNameplateValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWithinStandard2Shape: Shape = {
-  type: "SupplyVoltageWithinStandard2",
-  fields: {
-    code: { words: ["supply-voltage.within-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageTooCloseToStandard2Shape: Shape = {
-  type: "SupplyVoltageTooCloseToStandard2",
-  fields: {
-    code: { words: ["supply-voltage.too-close-to-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageOutsideStandard2Shape: Shape = {
-  type: "SupplyVoltageOutsideStandard2",
-  fields: {
-    code: { words: ["supply-voltage.outside-standard"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageOutsideAtTimes2Shape: Shape = {
-  type: "SupplyVoltageOutsideAtTimes2",
-  fields: {
-    code: { words: ["supply-voltage.outside-at-times"] },
-    values: SupplyVoltageWithinStandardValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStandardNotStated2Shape: Shape = {
-  type: "SupplyVoltageStandardNotStated2",
-  fields: {
-    code: { words: ["supply-voltage.standard-not-stated"] },
-    values: SupplyVoltageStandardNotStatedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWeekWithin2Shape: Shape = {
-  type: "SupplyVoltageWeekWithin2",
-  fields: {
-    code: { words: ["supply-voltage.week-within"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWeekOutside2Shape: Shape = {
-  type: "SupplyVoltageWeekOutside2",
-  fields: {
-    code: { words: ["supply-voltage.week-outside"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWeekSoFar2Shape: Shape = {
-  type: "SupplyVoltageWeekSoFar2",
-  fields: {
-    code: { words: ["supply-voltage.week-so-far"] },
-    values: SupplyVoltageWeekWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWeekIncomplete2Shape: Shape = {
-  type: "SupplyVoltageWeekIncomplete2",
-  fields: {
-    code: { words: ["supply-voltage.week-incomplete"] },
-    values: SupplyVoltageWeekIncompleteValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageWeekMeterCannotTell2Shape: Shape = {
-  type: "SupplyVoltageWeekMeterCannotTell2",
-  fields: {
-    code: { words: ["supply-voltage.week-meter-cannot-tell"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnbalanceWithin2Shape: Shape = {
-  type: "SupplyVoltageUnbalanceWithin2",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-within"] },
-    values: SupplyVoltageUnbalanceWithinValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnbalanceAbove2Shape: Shape = {
-  type: "SupplyVoltageUnbalanceAbove2",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-above"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnbalanceTooClose2Shape: Shape = {
-  type: "SupplyVoltageUnbalanceTooClose2",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-too-close"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnbalanceAbove5Percent2Shape: Shape = {
-  type: "SupplyVoltageUnbalanceAbove5Percent2",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-above-5-percent"] },
-    values: SupplyVoltageUnbalanceAbove5PercentValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLineWithoutCurrent2Shape: Shape = {
-  type: "SupplyVoltageLineWithoutCurrent2",
-  fields: {
-    code: { words: ["supply-voltage.line-without-current"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCurrentUnbalanceWithin2Shape: Shape = {
-  type: "SupplyVoltageCurrentUnbalanceWithin2",
-  fields: {
-    code: { words: ["supply-voltage.current-unbalance-within"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCurrentUnbalanceAbove2Shape: Shape = {
-  type: "SupplyVoltageCurrentUnbalanceAbove2",
-  fields: {
-    code: { words: ["supply-voltage.current-unbalance-above"] },
-    values: SupplyVoltageUnbalanceAboveValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFullLoadEnough2Shape: Shape = {
-  type: "SupplyVoltageFullLoadEnough2",
-  fields: {
-    code: { words: ["supply-voltage.full-load-enough"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFullLoadTooLow2Shape: Shape = {
-  type: "SupplyVoltageFullLoadTooLow2",
-  fields: {
-    code: { words: ["supply-voltage.full-load-too-low"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFullLoadTooClose2Shape: Shape = {
-  type: "SupplyVoltageFullLoadTooClose2",
-  fields: {
-    code: { words: ["supply-voltage.full-load-too-close"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFullLoadFarOff2Shape: Shape = {
-  type: "SupplyVoltageFullLoadFarOff2",
-  fields: {
-    code: { words: ["supply-voltage.full-load-far-off"] },
-    values: SupplyVoltageFullLoadEnoughValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFullLoadImpossible2Shape: Shape = {
-  type: "SupplyVoltageFullLoadImpossible2",
-  fields: {
-    code: { words: ["supply-voltage.full-load-impossible"] },
-    values: SupplyVoltageFullLoadImpossibleValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageTenPercent2Shape: Shape = {
-  type: "SupplyVoltageTenPercent2",
-  fields: {
-    code: { words: ["supply-voltage.ten-percent"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageExactMeter2Shape: Shape = {
-  type: "SupplyVoltageExactMeter2",
-  fields: {
-    code: { words: ["supply-voltage.exact-meter"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMomentOnly2Shape: Shape = {
-  type: "SupplyVoltageMomentOnly2",
-  fields: {
-    code: { words: ["supply-voltage.moment-only"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageNoSag2Shape: Shape = {
-  type: "SupplyVoltageNoSag2",
-  fields: {
-    code: { words: ["supply-voltage.no-sag"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStandardAssumed2Shape: Shape = {
-  type: "SupplyVoltageStandardAssumed2",
-  fields: {
-    code: { words: ["supply-voltage.standard-assumed"] },
-    values: SupplyVoltageStandardAssumedValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageJudgedAs2Shape: Shape = {
-  type: "SupplyVoltageJudgedAs2",
-  fields: {
-    code: { words: ["supply-voltage.judged-as"] },
-    values: SupplyVoltageJudgedAsValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageNoRangeAtUnit2Shape: Shape = {
-  type: "SupplyVoltageNoRangeAtUnit2",
-  fields: {
-    code: { words: ["supply-voltage.no-range-at-unit"] },
-    values: SupplyVoltageNoRangeAtUnitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnbalanceLimit2Shape: Shape = {
-  type: "SupplyVoltageUnbalanceLimit2",
-  fields: {
-    code: { words: ["supply-voltage.unbalance-limit"] },
-    values: SupplyVoltageUnbalanceLimitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCurrentsNotJudged2Shape: Shape = {
-  type: "SupplyVoltageCurrentsNotJudged2",
-  fields: {
-    code: { words: ["supply-voltage.currents-not-judged"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStartsFound2Shape: Shape = {
-  type: "SupplyVoltageStartsFound2",
-  fields: {
-    code: { words: ["supply-voltage.starts-found"] },
-    values: SupplyVoltageStartsFoundValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStartsUnseen2Shape: Shape = {
-  type: "SupplyVoltageStartsUnseen2",
-  fields: {
-    code: { words: ["supply-voltage.starts-unseen"] },
-    values: SupplyVoltageStartsUnseenValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStartDip2Shape: Shape = {
-  type: "SupplyVoltageStartDip2",
-  fields: {
-    code: { words: ["supply-voltage.start-dip"] },
-    values: SupplyVoltageStartDipValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLargeSag2Shape: Shape = {
-  type: "SupplyVoltageLargeSag2",
-  fields: {
-    code: { words: ["supply-voltage.large-sag"] },
-    values: SupplyVoltageLargeSagValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageRiseUnderLoad2Shape: Shape = {
-  type: "SupplyVoltageRiseUnderLoad2",
-  fields: {
-    code: { words: ["supply-voltage.rise-under-load"] },
-    values: SupplyVoltageRiseUnderLoadValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageTransformerTap2Shape: Shape = {
-  type: "SupplyVoltageTransformerTap2",
-  fields: {
-    code: { words: ["supply-voltage.transformer-tap"] },
-    values: SupplyVoltageTransformerTapValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageNarrowPlate2Shape: Shape = {
-  type: "SupplyVoltageNarrowPlate2",
-  fields: {
-    code: { words: ["supply-voltage.narrow-plate"] },
-    values: SupplyVoltageNarrowPlateValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLimitedTime2Shape: Shape = {
-  type: "SupplyVoltageLimitedTime2",
-  fields: {
-    code: { words: ["supply-voltage.limited-time"] },
-    values: SupplyVoltageLimitedTimeValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageDropToUnit2Shape: Shape = {
-  type: "SupplyVoltageDropToUnit2",
-  fields: {
-    code: { words: ["supply-voltage.drop-to-unit"] },
-    values: SupplyVoltageDropToUnitValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageDerate2Shape: Shape = {
-  type: "SupplyVoltageDerate2",
-  fields: {
-    code: { words: ["supply-voltage.derate"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageUnevenSupply2Shape: Shape = {
-  type: "SupplyVoltageUnevenSupply2",
-  fields: {
-    code: { words: ["supply-voltage.uneven-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLineGrounded2Shape: Shape = {
-  type: "SupplyVoltageLineGrounded2",
-  fields: {
-    code: { words: ["supply-voltage.line-grounded"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFromMemory2Shape: Shape = {
-  type: "SupplyVoltageFromMemory2",
-  fields: {
-    code: { words: ["supply-voltage.from-memory"] },
-    values: SupplyVoltageFromMemoryValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageDoNotEnergize2Shape: Shape = {
-  type: "SupplyVoltageDoNotEnergize2",
-  fields: {
-    code: { words: ["supply-voltage.do-not-energize"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageFindMissingLine2Shape: Shape = {
-  type: "SupplyVoltageFindMissingLine2",
-  fields: {
-    code: { words: ["supply-voltage.find-missing-line"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCheckNeutral2Shape: Shape = {
-  type: "SupplyVoltageCheckNeutral2",
-  fields: {
-    code: { words: ["supply-voltage.check-neutral"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMatchUnitAndSupply2Shape: Shape = {
-  type: "SupplyVoltageMatchUnitAndSupply2",
-  fields: {
-    code: { words: ["supply-voltage.match-unit-and-supply"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCheckWiring2Shape: Shape = {
-  type: "SupplyVoltageCheckWiring2",
-  fields: {
-    code: { words: ["supply-voltage.check-wiring"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageReadAtService2Shape: Shape = {
-  type: "SupplyVoltageReadAtService2",
-  fields: {
-    code: { words: ["supply-voltage.read-at-service"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageCallUtility2Shape: Shape = {
-  type: "SupplyVoltageCallUtility2",
-  fields: {
-    code: { words: ["supply-voltage.call-utility"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMarkStarts2Shape: Shape = {
-  type: "SupplyVoltageMarkStarts2",
-  fields: {
-    code: { words: ["supply-voltage.mark-starts"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMeasureBetter2Shape: Shape = {
-  type: "SupplyVoltageMeasureBetter2",
-  fields: {
-    code: { words: ["supply-voltage.measure-better"] },
-    values: SupplyVoltageMeasureBetterValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMeasureFiner2Shape: Shape = {
-  type: "SupplyVoltageMeasureFiner2",
-  fields: {
-    code: { words: ["supply-voltage.measure-finer"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageMeasureAtFullLoad2Shape: Shape = {
-  type: "SupplyVoltageMeasureAtFullLoad2",
-  fields: {
-    code: { words: ["supply-voltage.measure-at-full-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageStateStandard2Shape: Shape = {
-  type: "SupplyVoltageStateStandard2",
-  fields: {
-    code: { words: ["supply-voltage.state-standard"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageLogLonger2Shape: Shape = {
-  type: "SupplyVoltageLogLonger2",
-  fields: {
-    code: { words: ["supply-voltage.log-longer"] },
-    values: SupplyVoltageLogLongerValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
-export const SupplyVoltageEvenOutLoad2Shape: Shape = {
-  type: "SupplyVoltageEvenOutLoad2",
-  fields: {
-    code: { words: ["supply-voltage.even-out-load"] },
-    values: RefrigerantsTableNeedsAtmosphereValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  statements: {
+    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplateValuesShape,
+    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailedValuesShape,
+    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRiskValuesShape,
+    "supply-voltage.no-voltage": SupplyVoltageNoVoltageValuesShape,
+    "supply-voltage.phase-missing": SupplyVoltagePhaseMissingValuesShape,
+    "supply-voltage.leg-missing": SupplyVoltageLegMissingValuesShape,
+    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGroundValuesShape,
+    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFitValuesShape,
+    "supply-voltage.high-supply": SupplyVoltageHighSupplyValuesShape,
+    "supply-voltage.low-supply": SupplyVoltageLowSupplyValuesShape,
+    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoadValuesShape,
+    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarkedValuesShape,
+    "supply-voltage.meter-cannot-tell": SupplyVoltageWithinNameplateValuesShape,
+    "supply-voltage.within-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.too-close-to-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.outside-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.outside-at-times": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStatedValuesShape,
+    "supply-voltage.week-within": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-outside": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-so-far": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-incomplete": SupplyVoltageWeekIncompleteValuesShape,
+    "supply-voltage.week-meter-cannot-tell": { fields: {} },
+    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithinValuesShape,
+    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5PercentValuesShape,
+    "supply-voltage.line-without-current": { fields: {} },
+    "supply-voltage.current-unbalance-within": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.current-unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossibleValuesShape,
+    "supply-voltage.ten-percent": { fields: {} },
+    "supply-voltage.exact-meter": { fields: {} },
+    "supply-voltage.moment-only": { fields: {} },
+    "supply-voltage.no-sag": { fields: {} },
+    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumedValuesShape,
+    "supply-voltage.judged-as": SupplyVoltageJudgedAsValuesShape,
+    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnitValuesShape,
+    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimitValuesShape,
+    "supply-voltage.currents-not-judged": { fields: {} },
+    "supply-voltage.starts-found": SupplyVoltageStartsFoundValuesShape,
+    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseenValuesShape,
+    "supply-voltage.start-dip": SupplyVoltageStartDipValuesShape,
+    "supply-voltage.large-sag": SupplyVoltageLargeSagValuesShape,
+    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoadValuesShape,
+    "supply-voltage.transformer-tap": SupplyVoltageTransformerTapValuesShape,
+    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlateValuesShape,
+    "supply-voltage.limited-time": SupplyVoltageLimitedTimeValuesShape,
+    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnitValuesShape,
+    "supply-voltage.derate": { fields: {} },
+    "supply-voltage.uneven-supply": { fields: {} },
+    "supply-voltage.line-grounded": { fields: {} },
+    "supply-voltage.from-memory": SupplyVoltageFromMemoryValuesShape,
+    "supply-voltage.do-not-energize": { fields: {} },
+    "supply-voltage.find-missing-line": { fields: {} },
+    "supply-voltage.check-neutral": { fields: {} },
+    "supply-voltage.match-unit-and-supply": { fields: {} },
+    "supply-voltage.check-wiring": { fields: {} },
+    "supply-voltage.read-at-service": { fields: {} },
+    "supply-voltage.call-utility": { fields: {} },
+    "supply-voltage.mark-starts": { fields: {} },
+    "supply-voltage.measure-better": SupplyVoltageMeasureBetterValuesShape,
+    "supply-voltage.measure-finer": { fields: {} },
+    "supply-voltage.measure-at-full-load": { fields: {} },
+    "supply-voltage.state-standard": { fields: {} },
+    "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
+    "supply-voltage.even-out-load": { fields: {} },
+  },
+  with: { "text?": "text" },
 };
 
 export const SupplyVoltageAssessmentCautionsItemShape: Shape = {
   type: "SupplyVoltageAssessmentCautionsItem",
-  by: "code",
-  cases: {
-    "safety.others-govern": SafetyOthersGovernShape,
-    "safety.dry-nitrogen-only": SafetyDryNitrogenOnlyShape,
-    "safety.regulator-and-relief": SafetyRegulatorAndReliefShape,
-    "safety.raise-in-stages": SafetyRaiseInStagesShape,
-    "safety.lowest-rating": SafetyLowestRatingShape,
-    "safety.nitrogen-suffocates": SafetyNitrogenSuffocatesShape,
-    "safety.open-under-pressure": SafetyOpenUnderPressureShape,
-    "safety.refrigerant-contact": SafetyRefrigerantContactShape,
-    "safety.flammable-refrigerant": SafetyFlammableRefrigerantShape,
-    "safety.toxic-refrigerant": SafetyToxicRefrigerantShape,
-    "safety.refrigerant-suffocates": SafetyRefrigerantSuffocatesShape,
-    "safety.charge-tight-system": SafetyChargeTightSystemShape,
-    "safety.refrigerant-air-mixture": SafetyRefrigerantAirMixtureShape,
-    "safety.compressor-in-vacuum": SafetyCompressorInVacuumShape,
-    "safety.line-voltage": SafetyLineVoltageShape,
-    "safety.meter-category": SafetyMeterCategoryShape,
-    "safety.running-unit": SafetyRunningUnitShape,
-    "safety.work-at-height": SafetyWorkAtHeightShape,
-    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplate2Shape,
-    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailed2Shape,
-    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRisk2Shape,
-    "supply-voltage.no-voltage": SupplyVoltageNoVoltage2Shape,
-    "supply-voltage.phase-missing": SupplyVoltagePhaseMissing2Shape,
-    "supply-voltage.leg-missing": SupplyVoltageLegMissing2Shape,
-    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGround2Shape,
-    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFit2Shape,
-    "supply-voltage.high-supply": SupplyVoltageHighSupply2Shape,
-    "supply-voltage.low-supply": SupplyVoltageLowSupply2Shape,
-    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoad2Shape,
-    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarked2Shape,
-    "supply-voltage.meter-cannot-tell": SupplyVoltageMeterCannotTell2Shape,
-    "supply-voltage.within-standard": SupplyVoltageWithinStandard2Shape,
-    "supply-voltage.too-close-to-standard": SupplyVoltageTooCloseToStandard2Shape,
-    "supply-voltage.outside-standard": SupplyVoltageOutsideStandard2Shape,
-    "supply-voltage.outside-at-times": SupplyVoltageOutsideAtTimes2Shape,
-    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStated2Shape,
-    "supply-voltage.week-within": SupplyVoltageWeekWithin2Shape,
-    "supply-voltage.week-outside": SupplyVoltageWeekOutside2Shape,
-    "supply-voltage.week-so-far": SupplyVoltageWeekSoFar2Shape,
-    "supply-voltage.week-incomplete": SupplyVoltageWeekIncomplete2Shape,
-    "supply-voltage.week-meter-cannot-tell": SupplyVoltageWeekMeterCannotTell2Shape,
-    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithin2Shape,
-    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAbove2Shape,
-    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceTooClose2Shape,
-    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5Percent2Shape,
-    "supply-voltage.line-without-current": SupplyVoltageLineWithoutCurrent2Shape,
-    "supply-voltage.current-unbalance-within": SupplyVoltageCurrentUnbalanceWithin2Shape,
-    "supply-voltage.current-unbalance-above": SupplyVoltageCurrentUnbalanceAbove2Shape,
-    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnough2Shape,
-    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadTooLow2Shape,
-    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadTooClose2Shape,
-    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadFarOff2Shape,
-    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossible2Shape,
-    "supply-voltage.ten-percent": SupplyVoltageTenPercent2Shape,
-    "supply-voltage.exact-meter": SupplyVoltageExactMeter2Shape,
-    "supply-voltage.moment-only": SupplyVoltageMomentOnly2Shape,
-    "supply-voltage.no-sag": SupplyVoltageNoSag2Shape,
-    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumed2Shape,
-    "supply-voltage.judged-as": SupplyVoltageJudgedAs2Shape,
-    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnit2Shape,
-    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimit2Shape,
-    "supply-voltage.currents-not-judged": SupplyVoltageCurrentsNotJudged2Shape,
-    "supply-voltage.starts-found": SupplyVoltageStartsFound2Shape,
-    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseen2Shape,
-    "supply-voltage.start-dip": SupplyVoltageStartDip2Shape,
-    "supply-voltage.large-sag": SupplyVoltageLargeSag2Shape,
-    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoad2Shape,
-    "supply-voltage.transformer-tap": SupplyVoltageTransformerTap2Shape,
-    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlate2Shape,
-    "supply-voltage.limited-time": SupplyVoltageLimitedTime2Shape,
-    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnit2Shape,
-    "supply-voltage.derate": SupplyVoltageDerate2Shape,
-    "supply-voltage.uneven-supply": SupplyVoltageUnevenSupply2Shape,
-    "supply-voltage.line-grounded": SupplyVoltageLineGrounded2Shape,
-    "supply-voltage.from-memory": SupplyVoltageFromMemory2Shape,
-    "supply-voltage.do-not-energize": SupplyVoltageDoNotEnergize2Shape,
-    "supply-voltage.find-missing-line": SupplyVoltageFindMissingLine2Shape,
-    "supply-voltage.check-neutral": SupplyVoltageCheckNeutral2Shape,
-    "supply-voltage.match-unit-and-supply": SupplyVoltageMatchUnitAndSupply2Shape,
-    "supply-voltage.check-wiring": SupplyVoltageCheckWiring2Shape,
-    "supply-voltage.read-at-service": SupplyVoltageReadAtService2Shape,
-    "supply-voltage.call-utility": SupplyVoltageCallUtility2Shape,
-    "supply-voltage.mark-starts": SupplyVoltageMarkStarts2Shape,
-    "supply-voltage.measure-better": SupplyVoltageMeasureBetter2Shape,
-    "supply-voltage.measure-finer": SupplyVoltageMeasureFiner2Shape,
-    "supply-voltage.measure-at-full-load": SupplyVoltageMeasureAtFullLoad2Shape,
-    "supply-voltage.state-standard": SupplyVoltageStateStandard2Shape,
-    "supply-voltage.log-longer": SupplyVoltageLogLonger2Shape,
-    "supply-voltage.even-out-load": SupplyVoltageEvenOutLoad2Shape,
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplateValuesShape,
+    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailedValuesShape,
+    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRiskValuesShape,
+    "supply-voltage.no-voltage": SupplyVoltageNoVoltageValuesShape,
+    "supply-voltage.phase-missing": SupplyVoltagePhaseMissingValuesShape,
+    "supply-voltage.leg-missing": SupplyVoltageLegMissingValuesShape,
+    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGroundValuesShape,
+    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFitValuesShape,
+    "supply-voltage.high-supply": SupplyVoltageHighSupplyValuesShape,
+    "supply-voltage.low-supply": SupplyVoltageLowSupplyValuesShape,
+    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoadValuesShape,
+    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarkedValuesShape,
+    "supply-voltage.meter-cannot-tell": SupplyVoltageWithinNameplateValuesShape,
+    "supply-voltage.within-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.too-close-to-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.outside-standard": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.outside-at-times": SupplyVoltageWithinStandardValuesShape,
+    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStatedValuesShape,
+    "supply-voltage.week-within": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-outside": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-so-far": SupplyVoltageWeekWithinValuesShape,
+    "supply-voltage.week-incomplete": SupplyVoltageWeekIncompleteValuesShape,
+    "supply-voltage.week-meter-cannot-tell": { fields: {} },
+    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithinValuesShape,
+    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5PercentValuesShape,
+    "supply-voltage.line-without-current": { fields: {} },
+    "supply-voltage.current-unbalance-within": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.current-unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
+    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadEnoughValuesShape,
+    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossibleValuesShape,
+    "supply-voltage.ten-percent": { fields: {} },
+    "supply-voltage.exact-meter": { fields: {} },
+    "supply-voltage.moment-only": { fields: {} },
+    "supply-voltage.no-sag": { fields: {} },
+    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumedValuesShape,
+    "supply-voltage.judged-as": SupplyVoltageJudgedAsValuesShape,
+    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnitValuesShape,
+    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimitValuesShape,
+    "supply-voltage.currents-not-judged": { fields: {} },
+    "supply-voltage.starts-found": SupplyVoltageStartsFoundValuesShape,
+    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseenValuesShape,
+    "supply-voltage.start-dip": SupplyVoltageStartDipValuesShape,
+    "supply-voltage.large-sag": SupplyVoltageLargeSagValuesShape,
+    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoadValuesShape,
+    "supply-voltage.transformer-tap": SupplyVoltageTransformerTapValuesShape,
+    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlateValuesShape,
+    "supply-voltage.limited-time": SupplyVoltageLimitedTimeValuesShape,
+    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnitValuesShape,
+    "supply-voltage.derate": { fields: {} },
+    "supply-voltage.uneven-supply": { fields: {} },
+    "supply-voltage.line-grounded": { fields: {} },
+    "supply-voltage.from-memory": SupplyVoltageFromMemoryValuesShape,
+    "supply-voltage.do-not-energize": { fields: {} },
+    "supply-voltage.find-missing-line": { fields: {} },
+    "supply-voltage.check-neutral": { fields: {} },
+    "supply-voltage.match-unit-and-supply": { fields: {} },
+    "supply-voltage.check-wiring": { fields: {} },
+    "supply-voltage.read-at-service": { fields: {} },
+    "supply-voltage.call-utility": { fields: {} },
+    "supply-voltage.mark-starts": { fields: {} },
+    "supply-voltage.measure-better": SupplyVoltageMeasureBetterValuesShape,
+    "supply-voltage.measure-finer": { fields: {} },
+    "supply-voltage.measure-at-full-load": { fields: {} },
+    "supply-voltage.state-standard": { fields: {} },
+    "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
+    "supply-voltage.even-out-load": { fields: {} },
   },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const SupplyVoltageAssessmentPartsShape: Shape = {

@@ -6,13 +6,13 @@ import type { InstallationRecord } from "../../commissioning/index.ts";
 import {
   errorOf,
   isRecord,
+  reading,
   type Shape,
   startWalk,
   type Visit,
   visitOf,
 } from "../../shapes/index.ts";
 import { type Codec, defaultLimits, recordCodec } from "../index.ts";
-import { reading } from "../read-json.ts";
 
 type Schema = z.ZodMiniType;
 

@@ -3,15 +3,9 @@
 import { unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { QuantityJson, Unit } from "../quantity/quantity.ts";
-import {
-  isRecord,
-  type Leaves,
-  oneOfWords,
-  refuse,
-  tried,
-  type Visit,
-  type Walk,
-} from "../shapes/index.ts";
+import { isRecord } from "./is-record.ts";
+import { type Leaves, oneOfWords, type Visit } from "./visit.ts";
+import { refuse, tried, type Walk } from "./walk.ts";
 
 /** JSON becomes live, frozen values. */
 export const reading: Leaves = {
