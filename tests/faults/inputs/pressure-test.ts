@@ -43,6 +43,13 @@ const setup = {
   atmosphere,
   volume: liter(3),
   criterion: { maximumDrop: psi(8), per: hour(12) },
+  sinceFill: minute(40),
+  elsewhere: { share: percent(30), change: deltaF(2) },
+  required: {
+    testPressure: psig(450),
+    hold: hour(10),
+    marked: [{ part: "low side" as const, pressure: psig(600) }],
+  },
   confidence: 0.95,
   refrigerant: { gas: { gramsPerMole: 72.585, viscosity: 13.3 }, pressure: MPaa(1.44) },
   wall: "copper",
