@@ -1,5 +1,6 @@
 // Real verdicts travel: what they say, in words and figures, is the same on the other side.
 import { explain, type Statement } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { assessPressureLog, assessPressureTest } from "hvac-install-math/pressure-test";
 import {
   degF,
@@ -31,7 +32,7 @@ interface Said {
   readonly cautions: readonly Statement[];
 }
 const spoken = ({ reasons, assumptions, cautions }: Said) =>
-  [reasons, assumptions, cautions].flat().map((said) => explain(said));
+  [reasons, assumptions, cautions].flat().map((said) => explain(said, english));
 
 /** Sends the input and the result through text and back, and works with what came out. */
 function travel<I, R extends Said>(
