@@ -1,25 +1,36 @@
-// Which rule is there for flammable refrigerant in an unventilated room? Thresholds and release height.
-// Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.1 and GG.2, as manufacturers' manuals print it.
-// Does not cover charges above m2, ventilation, joined rooms, circulation fans, sensors, portable units.
-import { type Citation, cite } from "../assessment/assessment.ts";
+// How much does a floor area allow? Release height, root of the area, caps for small rooms.
+// Follows IEC 60335-2-40, Annex GG, GG.1 and GG.2, as manufacturers' manuals print it.
+// Does not cover joined rooms, fans and sensors (room-protection.ts), mechanical ventilation, portable units.
+import type { Citation } from "../assessment/assessment.ts";
 import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
-import { kg, kgPerM3 } from "../quantity/units/mass.ts";
+import { kgPerM3 } from "../quantity/units/mass.ts";
+import { roomAltitudeFactor } from "./altitude-factor.ts";
+import { chargeThresholds, type FlammableClass, hasCaps, type RoomEdition } from "./editions.ts";
 import {
   type RoomCaution,
   type RoomRefrigerant,
-  refrigerantSafety,
   roomCautions,
+  safetyOf,
 } from "./refrigerant-safety.ts";
-import { type ChargeLimitStatement, say } from "./statements.ts";
+import { type ChargeLimitStatement, type Remembered, say } from "./statements.ts";
 
 /** Where the indoor unit is. Source: IEC 60335-2-40:2018, GG.2. */
 export type IndoorUnitPlace = "floor" | "window" | "wall" | "ceiling";
 
 // Reference heights of installation h_inst in m: GG.2.
 const places: Record<IndoorUnitPlace, number> = { floor: 0, window: 1, wall: 1.8, ceiling: 2.2 };
+
+/**
+ * Which cap a small room gets beside the root of its area. Manuals that cite the same edition differ: one prints
+ * 0.75 · LFL · h0 · A (`release-height`), one 0.5 · LFL · 2.2 m · A (`room-height`), one none. The unit's manual
+ * decides; `strictest` takes the least of all.
+ *
+ * Source: three manufacturers' published manuals, all of IEC 60335-2-40:2018.
+ */
+export type SmallRoomCap = "strictest" | "release-height" | "room-height" | "none";
 
 /**
  * A unit in a room, and the rule that applies.
@@ -29,7 +40,7 @@ const places: Record<IndoorUnitPlace, number> = { floor: 0, window: 1, wall: 1.8
 export interface RoomUnit {
   /** A flammable refrigerant, class A2L, A2 or A3. */
   readonly refrigerant: RoomRefrigerant;
-  /** LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. */
+  /** LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held. */
   readonly lowerFlammabilityLimit?: Quantity<"density">;
   /** Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. */
   readonly place?: IndoorUnitPlace;
@@ -37,91 +48,125 @@ export interface RoomUnit {
   readonly installationHeight?: Quantity<"length">;
   /** From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out. */
   readonly releaseOffset?: Quantity<"length">;
-  /** `2018` (edition 6) has the cap and the 6 m³·LFL for A2L; `before-2018` has neither. */
-  readonly edition?: "2018" | "before-2018";
-}
-
-/**
- * The charges at which the rule changes.
- *
- * Source: IEC 60335-2-40:2018, GG.1.
- */
-export interface ChargeThresholds {
-  /** m1 = 4 m³·LFL. */
-  readonly m1: Quantity<"mass">;
-  /** m2 = 26 m³·LFL: the most without ventilation. */
-  readonly m2: Quantity<"mass">;
-  /** m3 = 130 m³·LFL: above it the standard has no rule. */
-  readonly m3: Quantity<"mass">;
-  /** 6 m³·LFL: no room restriction for A2L in fixed units, edition 6. */
-  readonly unrestrictedA2L: Quantity<"mass">;
-}
-
-/**
- * The charges at which Annex GG changes its rule.
- *
- * @param lowerFlammabilityLimit - `density`, above 0 to 1 kg/m³.
- * @returns m1, m2, m3 and the unrestricted charge of A2L.
- * @throws {@link InvalidInputError} when the limit is outside its range.
- *
- * Source: IEC 60335-2-40:2018, GG.1, as manufacturers' manuals print it.
- *
- * @example
- * ```ts
- * import { chargeThresholds } from "hvac-install-math/charge-limit";
- * import { kgPerM3 } from "hvac-install-math/quantity";
- *
- * const { m1, m2, unrestrictedA2L } = chargeThresholds(kgPerM3(0.307));
- * `${m1}, ${m2}, ${unrestrictedA2L}`; // => 1.228 kg, 7.982 kg, 1.842 kg
- * ```
- */
-export function chargeThresholds(lowerFlammabilityLimit: Quantity<"density">): ChargeThresholds {
-  const limits = { above: 0, max: 1 };
-  const LFL = siOf("lowerFlammabilityLimit", lowerFlammabilityLimit, "density", limits);
-  return { m1: kg(4 * LFL), m2: kg(26 * LFL), m3: kg(130 * LFL), unrestrictedA2L: kg(6 * LFL) };
+  /** The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so. */
+  readonly edition?: RoomEdition;
+  /** The cap that the unit's manual prints for small rooms; the strictest when left out. */
+  readonly smallRoomCap?: SmallRoomCap;
+  /** Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out. */
+  readonly altitude?: Quantity<"length">;
 }
 
 /**
  * What every answer by Annex GG carries.
  *
- * Source: IEC 60335-2-40:2018, GG.1 and GG.2.
+ * Source: IEC 60335-2-40, GG.1 and GG.2.
  */
 export interface AnnexGGAnswer {
-  /** The charge up to which the room does not matter. */
+  /** The edition that was used. */
+  readonly edition: RoomEdition;
+  /** m1: the charge up to which the room does not matter. */
   readonly unrestricted: Quantity<"mass">;
-  /** m2: the most that the rule allows at all. */
+  /** m2: the most by the rule of the floor area. */
   readonly maximum: Quantity<"mass">;
+  /** m3: the most for a system at all. */
+  readonly systemMaximum: Quantity<"mass">;
   /** h0, the release height that was used. */
   readonly releaseHeight: Quantity<"length">;
   /** The lower flammability limit that was used. */
   readonly lowerFlammabilityLimit: Quantity<"density">;
+  /** The factor on the floor area for altitude. */
+  readonly altitudeFactor: number;
   /** What was assumed. */
   readonly assumptions: readonly ChargeLimitStatement[];
-  /** What can hurt someone, and what overrides the figure. */
+  /** What can hurt someone, what is from memory, and what overrides the figure. */
   readonly cautions: readonly RoomCaution[];
   /** Where the rule and the figures stand. */
   readonly sources: readonly Citation[];
+}
+
+/** What the floor area allows, kg, by each of the three forms. */
+export interface ByArea {
+  readonly "floor-area": number;
+  readonly "release-height-cap": number;
+  readonly "room-height-cap": number;
 }
 
 /** The part of the rule that does not depend on the room's size. */
 export interface GGRule {
   readonly LFL: number;
   readonly h0: number;
-  readonly capped: boolean;
+  readonly cap: SmallRoomCap;
+  readonly remembered: readonly Remembered[];
   readonly answer: AnnexGGAnswer;
 }
 
 /** Checks the unit and works out what the room's size does not change. */
-export function ruleOf(unit: RoomUnit): GGRule {
-  objectOf("unit", unit);
-  const { refrigerant, place, installationHeight, releaseOffset } = unit;
-  const safety = refrigerantSafety(refrigerant);
-  oneOf("refrigerant.safetyClass", refrigerant.safetyClass, ["A2L", "A2", "A3"], "Others: by RCL");
-  const { edition = "2018", lowerFlammabilityLimit: stated } = unit;
-  oneOf("edition", edition, ["2018", "before-2018"]);
-  const held = safety.lowerFlammabilityLimits[0];
-  const given = stated === undefined ? (held?.value ?? kgPerM3(0)) : stated;
-  const { m1, m2: maximum, unrestrictedA2L } = chargeThresholds(given);
+export function ruleOf(unit: RoomUnit, further: readonly Remembered[] = []): GGRule {
+  const { refrigerant, lowerFlammabilityLimit: stated, altitude } = objectOf("unit", unit);
+  const { edition = "iec-60335-2-40-2018", smallRoomCap = "strictest" } = unit;
+  const held = safetyOf(refrigerant, stated === undefined)?.lowerFlammabilityLimits[0];
+  const safetyClass = oneOf(
+    "refrigerant.safetyClass",
+    refrigerant.safetyClass,
+    ["A2L", "A2", "A3"],
+    say("charge-limit.others-by-concentration"),
+  ) as FlammableClass;
+  const lowerFlammabilityLimit = stated === undefined ? (held?.value ?? kgPerM3(0)) : stated;
+  const thresholds = chargeThresholds({ lowerFlammabilityLimit, safetyClass, edition });
+  oneOf("smallRoomCap", smallRoomCap, ["strictest", "release-height", "room-height", "none"]);
+  const install = installedAt(unit);
+  const release =
+    unit.releaseOffset !== undefined
+      ? siOf("releaseOffset", unit.releaseOffset, "length", { min: 0, max: 10 })
+      : 0;
+  const h0 = Math.max(install + release, 0.6); // GG.2
+  const altitudeFactor = altitude === undefined ? 1 : roomAltitudeFactor(altitude);
+  const usesHeld = stated === undefined && held !== undefined;
+  const remembered: readonly Remembered[] = [
+    ...(thresholds.standing === "from-memory" ? (["thresholds"] as const) : []),
+    ...(usesHeld && held.standing === "from-memory" ? (["flammability-limit"] as const) : []),
+    ...(altitudeFactor > 1 ? (["altitude-factor"] as const) : []),
+    ...further,
+  ];
+  const assumptions: readonly ChargeLimitStatement[] = [
+    say("charge-limit.edition-used", { edition: `charge-limit.edition.${edition}` }),
+    ...(install > places.ceiling
+      ? [say("charge-limit.above-reference-height", { height: m(install) })]
+      : []),
+    ...(usesHeld
+      ? [
+          say("charge-limit.flammability-limit-used", {
+            limit: lowerFlammabilityLimit,
+            standing: `charge-limit.standing.${held.standing}`,
+          }),
+        ]
+      : []),
+    ...(altitude === undefined ? [say("charge-limit.low-altitude")] : []),
+  ];
+  const answer: AnnexGGAnswer = {
+    edition,
+    unrestricted: thresholds.m1,
+    maximum: thresholds.m2,
+    systemMaximum: thresholds.m3,
+    releaseHeight: m(h0),
+    lowerFlammabilityLimit,
+    altitudeFactor,
+    assumptions,
+    cautions: roomCautions(refrigerant, remembered),
+    sources: [
+      { source: edition, clause: edition === "en-378-1" ? "C.2" : "GG.1, GG.2" },
+      ...(usesHeld && held.citation ? [held.citation] : []),
+      ...(altitudeFactor > 1
+        ? [{ source: "from-memory", clause: "altitude factor on floor areas" } as const]
+        : []),
+    ],
+  };
+  const cap = hasCaps(edition) ? smallRoomCap : "none";
+  return { LFL: lowerFlammabilityLimit.si, h0, cap, remembered, answer };
+}
+
+/** Height of installation, m. */
+function installedAt({ place, installationHeight }: RoomUnit): number {
   if ((place === undefined) === (installationHeight === undefined)) {
     throw new InvalidInputError({
       argument: "place",
@@ -129,41 +174,30 @@ export function ruleOf(unit: RoomUnit): GGRule {
       allowed: "either place or installationHeight",
     });
   }
-  const install =
-    installationHeight !== undefined
-      ? siOf("installationHeight", installationHeight, "length", { min: 0, max: 10 })
-      : places[oneOf("place", place as IndoorUnitPlace, Object.keys(places) as IndoorUnitPlace[])];
-  const release =
-    releaseOffset !== undefined
-      ? siOf("releaseOffset", releaseOffset, "length", { min: 0, max: 10 })
-      : 0;
-  const h0 = Math.max(install + release, 0.6); // GG.2
-  const capped = edition === "2018";
-  const assumptions: ChargeLimitStatement[] = [
-    say("charge-limit.unventilated"),
-    ...(install > places.ceiling
-      ? [say("charge-limit.above-reference-height", { height: m(install) })]
-      : []),
-    ...(stated === undefined && held
-      ? [
-          say("charge-limit.flammability-limit-used", {
-            limit: given,
-            standing: `charge-limit.standing.${held.standing}`,
-          }),
-        ]
-      : []),
-  ];
-  const answer: AnnexGGAnswer = {
-    unrestricted: capped && refrigerant.safetyClass === "A2L" ? unrestrictedA2L : m1,
-    maximum,
-    releaseHeight: m(h0),
-    lowerFlammabilityLimit: given,
-    assumptions,
-    cautions: roomCautions(refrigerant),
-    sources: [
-      cite("iec-60335-2-40-2018", "GG.1, GG.2"),
-      ...(held?.citation && stated === undefined ? [held.citation] : []),
-    ],
+  if (installationHeight !== undefined) {
+    return siOf("installationHeight", installationHeight, "length", { min: 0, max: 10 });
+  }
+  return places[oneOf("place", place as IndoorUnitPlace, Object.keys(places) as IndoorUnitPlace[])];
+}
+
+/** The charge that a floor area in m² allows, kg, by each form; a form that does not apply is unlimited. */
+export function byArea({ LFL, h0, cap, answer }: GGRule, floorArea: number): ByArea {
+  const A = floorArea / answer.altitudeFactor;
+  const applies = (form: SmallRoomCap) => cap === "strictest" || cap === form;
+  return {
+    "floor-area": 2.5 * LFL ** 1.25 * h0 * Math.sqrt(A), // GG.2
+    "release-height-cap": applies("release-height") ? 0.75 * LFL * h0 * A : Infinity,
+    "room-height-cap": applies("room-height") ? 0.5 * LFL * 2.2 * A : Infinity,
   };
-  return { LFL: given.si, h0, capped, answer };
+}
+
+/** The floor area that a charge in kg needs, m², by the same forms. */
+export function areaFor({ LFL, h0, cap, answer }: GGRule, charge: number): number {
+  const applies = (form: SmallRoomCap) => cap === "strictest" || cap === form;
+  const areas = [
+    (charge / (2.5 * LFL ** 1.25 * h0)) ** 2, // GG.2
+    applies("release-height") ? charge / (0.75 * LFL * h0) : 0,
+    applies("room-height") ? charge / (0.5 * LFL * 2.2) : 0,
+  ];
+  return Math.max(...areas) * answer.altitudeFactor;
 }

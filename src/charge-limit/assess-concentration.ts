@@ -6,6 +6,7 @@ import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { m3 } from "../quantity/units/geometry.ts";
 import {
   type ConcentrationAnswer,
   type ConcentrationRule,
@@ -83,9 +84,13 @@ export function assessConcentration(input: ConcentrationInput): ConcentrationAss
   const flammable = input.refrigerant.safetyClass.endsWith("1")
     ? []
     : [caution("finding", say("charge-limit.flammability-too"))];
+  const volume = m3(charge.si / basis.value.si);
   const actions = {
     pass: () => [],
-    fail: () => [say("charge-limit.add-no-refrigerant"), say("charge-limit.find-larger-room")],
+    fail: () => [
+      say("charge-limit.add-no-refrigerant"),
+      say("charge-limit.find-larger-volume", { volume }),
+    ],
     inconclusive: () => [say("charge-limit.weigh-or-measure-better")],
   }[outcome]();
   return verdict({

@@ -1,12 +1,28 @@
 // Is this charge of flammable refrigerant right for this room? A verdict by Annex GG.
-// Follows IEC 60335-2-40:2018, GG.1 and GG.2; decision by JCGM 106:2012, 8.3.
-// Does not cover what annex-gg.ts does not: ventilation, joined rooms, fans, sensors, portable units.
+// Follows IEC 60335-2-40, GG.1 and GG.2; decision by JCGM 106:2012, 8.3.
+// Does not cover what annex-gg.ts and room-protection.ts do not: mechanical ventilation, portable units.
 import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { RoomUnit } from "./annex-gg.ts";
-import { decide, type RoomInstruments } from "./decide.ts";
-import { type RoomChargeLimit, roomChargeLimit } from "./room-charge-limit.ts";
+import { m2 } from "../quantity/units/geometry.ts";
+import { kg } from "../quantity/units/mass.ts";
+import { areaFor, type GGRule, type RoomUnit, ruleOf } from "./annex-gg.ts";
+import { type Decision, decide, type RoomInstruments } from "./decide.ts";
+import { roomCautions } from "./refrigerant-safety.ts";
+import {
+  type RoomChargeLimit,
+  type RoomLimitDecider,
+  roomChargeLimit,
+} from "./room-charge-limit.ts";
+import {
+  countedOf,
+  missingOf,
+  type ProtectedLimit,
+  protectedLimit,
+  type RoomProtection,
+  rememberedOf,
+} from "./room-protection.ts";
 import { type ChargeLimitCause, type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
@@ -15,10 +31,12 @@ import { type ChargeLimitCause, type ChargeLimitStatement, say } from "./stateme
  * Source: none; the library's own type.
  */
 export interface RoomChargeInput extends RoomUnit {
-  /** Total charge, factory charge and what was added, above 0. */
+  /** Total charge of the whole system, factory charge and what was added, above 0. */
   readonly charge: Quantity<"mass">;
   /** Floor area of the room, above 0. */
   readonly floorArea: Quantity<"area">;
+  /** What lets the room hold more than its own floor area. */
+  readonly protection?: RoomProtection;
   /** What is known of scale and tape; counted as exact when left out. */
   readonly instruments?: RoomInstruments<"area">;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
@@ -26,7 +44,17 @@ export interface RoomChargeInput extends RoomUnit {
 }
 
 /** What is wrong. Source: see {@link assessRoomCharge}. */
-export type RoomChargeCause = ChargeLimitCause;
+export type RoomChargeCause = Exclude<ChargeLimitCause, "too-near-an-opening" | "closed-in">;
+
+/**
+ * The limit of a room with its protection.
+ *
+ * Source: see {@link assessRoomCharge}.
+ */
+export interface ProtectedRoomLimit extends Omit<RoomChargeLimit, "decidedBy"> {
+  /** What decides the limit. */
+  readonly decidedBy: RoomLimitDecider | ProtectedLimit["decidedBy"];
+}
 
 /**
  * The verdict on a charge in a room.
@@ -35,66 +63,149 @@ export type RoomChargeCause = ChargeLimitCause;
  */
 export interface RoomChargeAssessment extends Assessment<RoomChargeCause, ChargeLimitStatement> {
   /** The largest charge allowed, and what decides it. */
-  readonly limit: RoomChargeLimit;
+  readonly limit: ProtectedRoomLimit;
 }
 
 /**
- * Judges a charge of flammable refrigerant against the limit of its unventilated room.
+ * Judges a charge of flammable refrigerant against the limit of its room: closed and unventilated, or protected by
+ * openings to the next room, by enhanced tightness, or by a fan that a detector starts. The verdict says by which
+ * edition; what rests on memory is a finding (`charge-limit.from-memory`).
  *
- * @param input - Unit, refrigerant, place, charge, floor area, instruments.
- * @returns The verdict; `beyond-m2` means that no unventilated room is large enough by this rule.
- * @throws {@link InvalidInputError} as {@link roomChargeLimit}.
+ * @param input - Unit, refrigerant, place, charge, floor area, protection, instruments.
+ * @returns The verdict; `beyond-m2` means that no floor area is enough by this rule, `beyond-m3` that the edition has
+ * no rule for so much. A protection that is not stated whole is `inconclusive` and says what to state.
+ * @throws {@link InvalidInputError} as {@link roomChargeLimit}, and when the protection is not one of the edition.
  *
  * Cautions: a figure for planning: the unit's manual and listing decide, and local code.
  *
- * Source: IEC 60335-2-40:2018, GG.1 and GG.2; JCGM 106:2012, 8.3.
+ * Source: IEC 60335-2-40, GG.1 and GG.2; JCGM 106:2012, 8.3; protections see {@link RoomProtection}.
  *
  * @example
  * ```ts
  * import { assessRoomCharge } from "hvac-install-math/charge-limit";
- * import { kg, m2 } from "hvac-install-math/quantity";
+ * import { kg, m, m2 } from "hvac-install-math/quantity";
  * import { R32 } from "hvac-install-math/refrigerants";
  *
  * const unit = { refrigerant: R32, place: "floor", charge: kg(2.1) } as const;
  * assessRoomCharge({ ...unit, floorArea: m2(40) }).outcome; // => pass
  * assessRoomCharge({ ...unit, floorArea: m2(30) }).cause; // => room-too-small
+ * const protection = { kind: "enhanced-tightness", declared: true, measure: "alarm", ceilingHeight: m(2.4) } as const;
+ * assessRoomCharge({ ...unit, floorArea: m2(30), protection }).limit.limit.toString(undefined, 2); // => 10.13 kg
  * ```
  */
 export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
-  objectOf("input", input);
-  const limit = roomChargeLimit(input);
-  const area = siOf("floorArea", input.floorArea, "area");
-  // dm/dA: half of m/A along the root, m/A along the cap, none where the room does not matter.
-  const powers = { unrestricted: 0, m2: 0, cap: 1, "floor-area": 0.5 };
-  const { instruments, charge, confidence } = input;
-  const { outcome, reasons, assumptions } = decide({
+  const { charge, floorArea, instruments, confidence } = objectOf("input", input);
+  const A = siOf("floorArea", floorArea, "area", { above: 0 });
+  const protection = countedOf(input.protection);
+  const missing = protection === undefined ? [] : missingOf(protection);
+  const limit = limitOf(input);
+  const { maximum, systemMaximum } = limit;
+  const step = 1e-4; // of the area, for the slope of the limit
+  const wider = limitOf({ ...input, floorArea: m2(A * (1 + step)) });
+  const decided = decide({
     charge,
     limit: limit.limit,
-    slope: (powers[limit.decidedBy] * limit.limit.si) / area,
+    slope: (wider.limit.si - limit.limit.si) / (A * step),
     instruments,
-    unit: input.floorArea.unit,
+    unit: floorArea.unit,
     confidence,
   });
-  const { maximum } = limit;
-  const beyond = charge.si > maximum.si;
-  const actions = {
-    pass: () => [],
-    fail: () => [
-      say("charge-limit.add-no-refrigerant"),
-      beyond
-        ? say("charge-limit.use-other-clauses", { maximum: maximum.as(charge.unit) })
-        : say("charge-limit.find-larger-room"),
-    ],
-    inconclusive: () => [say("charge-limit.weigh-or-measure-better")],
-  }[outcome]();
+  const open = missing.length > 0 && decided.outcome === "pass" && charge.si > ownLimitOf(input);
+  const outcome = open ? "inconclusive" : decided.outcome;
+  const facts = missing.map((fact) => `charge-limit.missing.${fact}` as const);
+  const cause = causeOf(charge, limit);
   return verdict({
     outcome,
-    ...(outcome === "fail" && { cause: beyond ? "beyond-m2" : "room-too-small" }),
-    reasons,
-    assumptions: [...limit.assumptions, ...assumptions],
+    ...(outcome === "fail" && { cause }),
+    reasons: open
+      ? [say("charge-limit.protection-not-stated", { missing: facts })]
+      : [...beyond(decided, charge, limit), ...decided.reasons],
+    assumptions: [
+      ...(protection ? [] : [say("charge-limit.one-closed-room")]),
+      ...limit.assumptions,
+      ...decided.assumptions,
+    ],
     cautions: limit.cautions,
-    actions,
+    actions: open
+      ? [say("charge-limit.state-protection", { missing: facts })]
+      : outcome === "pass"
+        ? []
+        : outcome === "inconclusive"
+          ? [say("charge-limit.weigh-or-measure-better")]
+          : [
+              say("charge-limit.add-no-refrigerant"),
+              remedyOf(cause, ruleOf(input), { charge, maximum, systemMaximum }),
+            ],
     sources: [...limit.sources, cite("jcgm-106-2012", "8.3")],
     limit,
   });
+}
+
+/** What the room holds by its own floor area, kg. */
+function ownLimitOf(input: RoomChargeInput): number {
+  return roomChargeLimit(input).limit.si;
+}
+
+/** The limit with the protection: it never lowers what the floor area allows. */
+function limitOf(input: RoomChargeInput): ProtectedRoomLimit {
+  const { refrigerant, floorArea } = input;
+  const protection = countedOf(input.protection);
+  const own = roomChargeLimit(input);
+  if (protection === undefined) return own;
+  const rule = ruleOf(input, rememberedOf(protection, input.edition));
+  const { limit, decidedBy } = protectedLimit(rule, input, protection, floorArea.si);
+  // Enhanced tightness is a rule for the whole system, the other two for one unit.
+  const most = decidedBy === "tightness" ? own.systemMaximum : own.maximum;
+  const held = Math.min(limit, most.si);
+  if (held <= own.limit.si) return own;
+  const cautions = roomCautions(refrigerant, rule.remembered);
+  return frozen({ ...own, limit: kg(held), byFormula: kg(limit), decidedBy, cautions });
+}
+
+function causeOf(charge: Quantity<"mass">, limit: ProtectedRoomLimit): RoomChargeCause {
+  const { maximum, systemMaximum, decidedBy } = limit;
+  if (charge.si > systemMaximum.si) return "beyond-m3";
+  if (decidedBy === "openings") return "openings-too-small";
+  if (decidedBy === "airflow") return "airflow-too-small";
+  return charge.si > maximum.si && decidedBy !== "tightness" ? "beyond-m2" : "room-too-small";
+}
+
+/** What is said first where the charge is beyond the rule itself. */
+function beyond(
+  { outcome }: Decision,
+  charge: Quantity<"mass">,
+  limit: ProtectedRoomLimit,
+): ChargeLimitStatement[] {
+  const cause = outcome === "fail" ? causeOf(charge, limit) : undefined;
+  const by = (most: Quantity<"mass">) => ({ charge, limit: most.as(charge.unit) });
+  if (cause === "beyond-m3") return [say("charge-limit.beyond-m3", by(limit.systemMaximum))];
+  if (cause === "beyond-m2") return [say("charge-limit.beyond-m2", by(limit.maximum))];
+  if (outcome === "pass" && charge.si <= limit.unrestricted.si) {
+    return [say("charge-limit.room-does-not-matter", by(limit.unrestricted))];
+  }
+  return [];
+}
+
+function remedyOf(
+  cause: RoomChargeCause,
+  rule: GGRule,
+  {
+    charge,
+    maximum,
+    systemMaximum,
+  }: Record<"charge" | "maximum" | "systemMaximum", Quantity<"mass">>,
+): ChargeLimitStatement {
+  const most = (limit: Quantity<"mass">) => ({ maximum: limit.as(charge.unit) });
+  switch (cause) {
+    case "beyond-m3":
+      return say("charge-limit.divide-the-system", most(systemMaximum));
+    case "beyond-m2":
+      return say("charge-limit.use-other-clauses", most(maximum));
+    case "openings-too-small":
+      return say("charge-limit.enlarge-openings");
+    case "airflow-too-small":
+      return say("charge-limit.raise-airflow");
+    default:
+      return say("charge-limit.find-larger-room", { area: m2(areaFor(rule, charge.si)) });
+  }
 }

@@ -1,35 +1,135 @@
 // What does the charge weigh as carbon dioxide? Global warming potential of a charge and of a blend.
-// Follows Regulation (EU) No 517/2014, Annex IV: mass fractions times the components' potentials.
-// Does not cover the duties that law attaches to the figure.
-
+// Follows Regulation (EU) 2024/573, Annex VI, and 40 CFR 84.64: mass fractions times the components' potentials.
+// Does not cover the duties that law attaches to the figure: leak-checks.ts and market-rules.ts.
+import { type Citation, cite } from "../assessment/assessment.ts";
 import { describe, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import type { Refrigerant, RefrigerantComponent } from "../refrigerants/index.ts";
+import {
+  type RefrigerantComponent,
+  type WarmingBasis,
+  warmingBases,
+  warmingPotentials,
+} from "../refrigerants/index.ts";
 import { say } from "./statements.ts";
 
-/** Assessment report of the IPCC: AR4 (2007) or AR5 (2013). Source: IPCC. */
-export type WarmingReport = "ar4" | "ar5";
+/** Components with their share of the mass; a refrigerant of `refrigerants` has them. Source: none. */
+export interface Composed {
+  /** Components, shares that make up 100 % within 0.1. */
+  readonly composition: readonly RefrigerantComponent[];
+}
 
-// Over 100 years. AR4 as 42 U.S.C. 7675(c) lists them; the HFO and AR5, but for R32, from memory.
-const potentials: Readonly<Record<string, readonly [ar4: number, ar5: number]>> = {
-  R32: [675, 677],
-  R125: [3500, 3170],
-  R134a: [1430, 1300],
-  R143a: [4470, 4800],
-  // AR5 prints "< 1" for the two HFO; 1 is used.
-  R1234yf: [4, 1],
-  R1234zeE: [7, 1],
+/**
+ * A warming potential by a named basis.
+ *
+ * Source: the basis.
+ */
+export interface BlendWarmingPotential {
+  /** Over 100 years, carbon dioxide being 1; not rounded. */
+  readonly value: number;
+  /** Read there for every component, or partly from memory. */
+  readonly standing: "published" | "from-memory";
+  /** Components that the basis lists no value for: EU law counts them as 0, United States law leaves them out. */
+  readonly unlisted: readonly string[];
+  /** The basis. */
+  readonly citation: Citation;
+}
+
+const methods: Readonly<Record<WarmingBasis, string>> = {
+  "ipcc-ar4": "mean by mass",
+  "ipcc-ar5": "mean by mass",
+  "ipcc-ar6": "mean by mass",
+  "eu-517-2014": "Annex IV",
+  "eu-2024-573": "Annex VI",
+  "cfr-40-84": "84.64",
 };
+
+/**
+ * The global warming potential of a refrigerant from its composition: the mean of its components' potentials,
+ * weighted by mass. Neither EU nor United States law rounds it, so that the unrounded figure is what is compared with
+ * 150, 700 or 750. A component without a value in the law counts as 0 (EU 2024/573, Annex VI) or is left out together
+ * with its share (40 CFR 84.64(c)); a report of the IPCC without a value for one cannot answer.
+ *
+ * @param input - Composition with shares that make up 100 % within 0.1, and the basis that applies.
+ * @returns The potential with its standing.
+ * @throws {@link InvalidInputError} when a share is not above 0, the shares do not make up 100 %, or the basis has no
+ * value: there are no values of IPCC AR4 for HFOs and hydrocarbons.
+ *
+ * Source: Regulation (EU) 2024/573, Annex VI; Regulation (EU) No 517/2014, Annex IV; 40 CFR 84.64; IPCC AR4 to AR6.
+ *
+ * @example
+ * ```ts
+ * import { blendWarmingPotential } from "hvac-install-math/charge-limit";
+ * import { R410A, R454B } from "hvac-install-math/refrigerants";
+ *
+ * blendWarmingPotential({ composition: R410A.composition, basis: "ipcc-ar4" }).value; // => 2087.5
+ * blendWarmingPotential({ composition: R454B.composition, basis: "eu-2024-573" }).value.toFixed(2); // => 465.23
+ * ```
+ */
+export function blendWarmingPotential(
+  input: Composed & {
+    /** Which potentials apply. */
+    readonly basis: WarmingBasis;
+  },
+): BlendWarmingPotential {
+  const { composition } = objectOf("input", input);
+  const basis = oneOf("basis", input.basis, warmingBases);
+  const column = warmingBases.indexOf(basis);
+  const byLaw = basis === "eu-2024-573" || basis === "cfr-40-84";
+  const unlisted: string[] = [];
+  let [total, counted, sum, read] = [0, 0, 0, true];
+  listOf("composition", composition).forEach((component, i) => {
+    const { designation, massPercent } = objectOf(`composition[${i}]`, component);
+    const share = numberOf(`composition[${i}].massPercent`, massPercent, { above: 0, max: 100 });
+    total += share;
+    const found = potentialOf(designation)?.[column];
+    if (found) {
+      counted += share;
+      sum += share * found[0];
+      read &&= found[1] === "published";
+    } else if (byLaw && typeof designation === "string") unlisted.push(designation);
+    else throw noValue(`composition[${i}].designation`, designation, basis);
+  });
+  numberOf("composition", total, {
+    min: 99.9,
+    max: 100.1,
+    hint: say("charge-limit.shares-make-100"),
+  });
+  if (counted === 0) throw noValue("composition", unlisted.join(", "), basis);
+  const whole = basis === "cfr-40-84" ? counted : 100;
+  return frozen({
+    value: Number((sum / whole).toPrecision(12)),
+    standing: read ? "published" : "from-memory",
+    unlisted,
+    citation: cite(basis, methods[basis]),
+  });
+}
+
+function potentialOf(designation: unknown): (typeof warmingPotentials)[string] | undefined {
+  const key = typeof designation === "string" ? designation.replace(/[^\w]/g, "") : "";
+  return Object.hasOwn(warmingPotentials, key) ? warmingPotentials[key] : undefined;
+}
+
+function noValue(argument: string, value: unknown, basis: WarmingBasis): InvalidInputError {
+  const column = warmingBases.indexOf(basis);
+  const listed = Object.entries(warmingPotentials).filter(([, row]) => row[column]);
+  return new InvalidInputError({
+    argument,
+    value: describe(value),
+    allowed: listed.map(([name]) => name).join(", "),
+    hint: say("charge-limit.no-value-by-basis", { basis: { verbatim: basis } }),
+  });
+}
 
 /**
  * The carbon dioxide that warms as much as a charge would, over 100 years.
  *
- * @param input - Refrigerant, charge of 0 or more, and the report whose potentials apply.
+ * @param input - Refrigerant with its composition, charge of 0 or more, and the basis that applies.
  * @returns The mass of carbon dioxide, in the charge's unit.
- * @throws {@link InvalidInputError} when a kind, range or word does not fit.
+ * @throws {@link InvalidInputError} as {@link blendWarmingPotential}, and when a kind or range does not fit.
  *
- * Source: IPCC AR4 and AR5 as the refrigerant's own data cite them.
+ * Source: see {@link blendWarmingPotential}.
  *
  * @example
  * ```ts
@@ -37,72 +137,19 @@ const potentials: Readonly<Record<string, readonly [ar4: number, ar5: number]>> 
  * import { kg } from "hvac-install-math/quantity";
  * import { R32 } from "hvac-install-math/refrigerants";
  *
- * carbonDioxideEquivalent({ refrigerant: R32, charge: kg(1.2), report: "ar4" }).toString(); // => 810 kg
+ * carbonDioxideEquivalent({ refrigerant: R32, charge: kg(1.2), basis: "eu-2024-573" }).toString(); // => 810 kg
  * ```
  */
 export function carbonDioxideEquivalent(input: {
   /** The refrigerant. */
-  readonly refrigerant: Pick<Refrigerant, "gwp">;
+  readonly refrigerant: Composed;
   /** Total charge. */
   readonly charge: Quantity<"mass">;
-  /** Which potentials apply: EU law of 2014 and United States law use AR4. */
-  readonly report: WarmingReport;
-}): Quantity<"mass"> {
-  objectOf("input", input);
-  const charge = siOf("charge", input.charge, "mass", { min: 0 });
-  const report = oneOf("report", input.report, ["ar4", "ar5"]);
-  const gwp = numberOf("refrigerant.gwp", input.refrigerant?.gwp?.[report]?.value, { min: 0 });
-  return new Quantity(charge * gwp, input.charge.unit);
-}
-
-/**
- * The global warming potential of a blend from its composition: the mean of its components' potentials,
- * weighted by mass.
- *
- * @param input - Composition with shares that make up 100 % within 0.1, and the report that applies.
- * @returns The potential over 100 years, carbon dioxide being 1.
- * @throws {@link InvalidInputError} when a component is not held, a share is not above 0, or the shares do
- * not make up 100 %.
- *
- * Source: Regulation (EU) No 517/2014, Annex IV (method, from memory); 42 U.S.C. 7675(c) (AR4 components).
- *
- * @example
- * ```ts
- * import { blendWarmingPotential } from "hvac-install-math/charge-limit";
- * import { R410A } from "hvac-install-math/refrigerants";
- *
- * blendWarmingPotential({ composition: R410A.composition, report: "ar4" }); // => 2087.5
- * ```
- */
-export function blendWarmingPotential(input: {
-  /** Components with their share of the mass. */
-  readonly composition: readonly RefrigerantComponent[];
   /** Which potentials apply. */
-  readonly report: WarmingReport;
-}): number {
-  objectOf("input", input);
-  const column = oneOf("report", input.report, ["ar4", "ar5"]) === "ar4" ? 0 : 1;
-  let total = 0;
-  let sum = 0;
-  listOf("composition", input.composition).forEach((component, i) => {
-    const { designation, massPercent } = objectOf(`composition[${i}]`, component);
-    const key = typeof designation === "string" ? designation.replace(/[^\w]/g, "") : "";
-    const row = Object.hasOwn(potentials, key) ? potentials[key] : undefined;
-    if (!row) {
-      throw new InvalidInputError({
-        argument: `composition[${i}].designation`,
-        value: describe(designation),
-        allowed: Object.keys(potentials).join(", "),
-      });
-    }
-    const share = numberOf(`composition[${i}].massPercent`, massPercent, { above: 0, max: 100 });
-    total += share;
-    sum += share * row[column];
-  });
-  numberOf("composition", total, {
-    min: 99.9,
-    max: 100.1,
-    hint: say("charge-limit.shares-make-100"),
-  });
-  return Number((sum / 100).toPrecision(12));
+  readonly basis: WarmingBasis;
+}): Quantity<"mass"> {
+  const { refrigerant, charge, basis } = objectOf("input", input);
+  const mass = siOf("charge", charge, "mass", { min: 0 });
+  const { composition } = objectOf("refrigerant", refrigerant);
+  return new Quantity(mass * blendWarmingPotential({ composition, basis }).value, charge.unit);
 }

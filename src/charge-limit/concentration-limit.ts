@@ -9,9 +9,9 @@ import { kg } from "../quantity/units/mass.ts";
 import {
   type RoomCaution,
   type RoomRefrigerant,
-  refrigerantSafety,
   roomCautions,
   type SafetyLimit,
+  safetyOf,
 } from "./refrigerant-safety.ts";
 
 /**
@@ -40,10 +40,14 @@ export interface ConcentrationAnswer<K extends "mass" | "volume"> {
   readonly cautions: readonly RoomCaution[];
 }
 
+function cautionsOf({ refrigerant }: ConcentrationRule, { standing }: SafetyLimit) {
+  return roomCautions(refrigerant, standing === "from-memory" ? ["concentration-limit"] : []);
+}
+
 /** The limit that applies: the caller's, or the first that is held. */
 function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): SafetyLimit {
-  const held = refrigerantSafety(refrigerant).concentrationLimits[0] as SafetyLimit;
-  if (concentrationLimit === undefined) return held;
+  const held = safetyOf(refrigerant, concentrationLimit === undefined);
+  if (concentrationLimit === undefined) return held?.concentrationLimits[0] as SafetyLimit;
   // The largest RCL that is held, of R-507A, is about half of this; a lost decimal point is ten times. Common practice, no source.
   siOf("concentrationLimit", concentrationLimit, "density", { above: 0, max: 1 });
   return { value: concentrationLimit, standing: "stated" };
@@ -69,7 +73,7 @@ function basisOf({ refrigerant, concentrationLimit }: ConcentrationRule): Safety
  *
  * const { value, basis } = concentrationChargeLimit({ refrigerant: R410A, volume: m3(3 * 4 * 2.5) });
  * value.toString(undefined, 1); // => 12.6 kg
- * basis.standing; // => from-memory
+ * basis.standing; // => published
  * ```
  */
 export function concentrationChargeLimit(
@@ -81,7 +85,7 @@ export function concentrationChargeLimit(
   objectOf("room", room);
   const basis = basisOf(room);
   const value = kg(basis.value.si * siOf("volume", room.volume, "volume", { above: 0 }));
-  return frozen({ value, basis, cautions: roomCautions(room.refrigerant) });
+  return frozen({ value, basis, cautions: cautionsOf(room, basis) });
 }
 
 /**
@@ -113,5 +117,5 @@ export function minimumRoomVolume(
   objectOf("unit", unit);
   const basis = basisOf(unit);
   const value = m3(siOf("charge", unit.charge, "mass", { above: 0 }) / basis.value.si);
-  return frozen({ value, basis, cautions: roomCautions(unit.refrigerant) });
+  return frozen({ value, basis, cautions: cautionsOf(unit, basis) });
 }

@@ -21,7 +21,7 @@ export interface RoomInstruments<K extends "area" | "volume"> {
 }
 
 /** The charge, its limit, and how much the limit moves with the size of the room (SI). */
-interface Decision<K extends "area" | "volume"> {
+interface Question<K extends "area" | "volume"> {
   readonly charge: Quantity<"mass">;
   readonly limit: Quantity<"mass">;
   readonly slope: number;
@@ -30,13 +30,14 @@ interface Decision<K extends "area" | "volume"> {
   readonly confidence: number | undefined;
 }
 
-export function decide<K extends "area" | "volume">(
-  input: Decision<K>,
-): {
-  outcome: Outcome;
-  reasons: ChargeLimitStatement[];
-  assumptions: ChargeLimitStatement[];
-} {
+/** What was decided, why, and what was taken for granted. */
+export interface Decision {
+  readonly outcome: Outcome;
+  readonly reasons: readonly ChargeLimitStatement[];
+  readonly assumptions: readonly ChargeLimitStatement[];
+}
+
+export function decide<K extends "area" | "volume">(input: Question<K>): Decision {
   const { charge, limit, slope, instruments = {}, unit, confidence = 0.95 } = input;
   siOf("charge", charge, "mass", { above: 0 });
   const { charge: scale, size: tape } = objectOf("instruments", instruments);

@@ -1,14 +1,13 @@
 // How large must a room be for this charge of flammable refrigerant? Unventilated rooms, fixed units.
-// Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
+// Follows IEC 60335-2-40, Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
-
 import { objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
+import { type AnnexGGAnswer, areaFor, type RoomUnit, ruleOf } from "./annex-gg.ts";
 import { say } from "./statements.ts";
 
 /**
@@ -25,7 +24,7 @@ export interface MinimumFloorArea extends AnnexGGAnswer {
 
 /**
  * The smallest floor area for a charge of flammable refrigerant in an unventilated room: the inverse of
- * {@link roomChargeLimit}. A_min = (m / (2.5 · LFL^(5/4) · h0))², from 2018 at least m / (0.75 · LFL · h0).
+ * {@link roomChargeLimit}. A_min = (m / (2.5 · LFL^(5/4) · h0))², and at least what the caps for small rooms ask for.
  *
  * @param room - The unit, its refrigerant and place, and the total charge, above 0 to m2.
  * @returns The area, and the formula's figure.
@@ -53,9 +52,9 @@ export function minimumFloorArea(
   },
 ): MinimumFloorArea {
   objectOf("room", room);
-  const { LFL, h0, capped, answer } = ruleOf(room);
+  const rule = ruleOf(room);
   const charge = siOf("charge", room.charge, "mass", { above: 0 });
-  const { unrestricted, maximum } = answer;
+  const { unrestricted, maximum } = rule.answer;
   if (charge > maximum.si) {
     throw new OutOfRangeError({
       argument: "charge",
@@ -64,8 +63,7 @@ export function minimumFloorArea(
       hint: say("charge-limit.other-clauses"),
     });
   }
-  const root = (charge / (2.5 * LFL ** 1.25 * h0)) ** 2; // GG.2
-  const cap = capped ? charge / (0.75 * LFL * h0) : 0; // GG.2, edition 6
-  const byFormula = m2(Math.max(root, cap));
-  return frozen({ area: charge <= unrestricted.si ? m2(0) : byFormula, byFormula, ...answer });
+  const byFormula = m2(areaFor(rule, charge));
+  const area = charge <= unrestricted.si ? m2(0) : byFormula;
+  return frozen({ area, byFormula, ...rule.answer });
 }

@@ -1,11 +1,14 @@
-// How much flammable refrigerant may this room hold? Unventilated rooms, fixed units.
-// Follows IEC 60335-2-40:2018 (edition 6), Annex GG, GG.2, as manufacturers' manuals print it.
+// How much flammable refrigerant may this room hold? One closed, unventilated room, a fixed unit.
+// Follows IEC 60335-2-40, Annex GG, GG.2, as manufacturers' manuals print it.
 // Does not cover what annex-gg.ts does not.
 import { objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { type AnnexGGAnswer, type RoomUnit, ruleOf } from "./annex-gg.ts";
+import { type AnnexGGAnswer, type ByArea, byArea, type RoomUnit, ruleOf } from "./annex-gg.ts";
+
+/** What decides a limit by floor area. Source: see {@link roomChargeLimit}. */
+export type RoomLimitDecider = "unrestricted" | "m2" | keyof ByArea;
 
 /**
  * The largest charge for a room, and what decides it.
@@ -18,25 +21,25 @@ export interface RoomChargeLimit extends AnnexGGAnswer {
   /** m_max by the formula alone, as manuals tabulate it, also where the room does not matter. */
   readonly byFormula: Quantity<"mass">;
   /** What decides the limit. */
-  readonly decidedBy: "unrestricted" | "floor-area" | "cap" | "m2";
+  readonly decidedBy: RoomLimitDecider;
 }
 
 /**
- * The largest charge of a flammable refrigerant in an unventilated room.
+ * The largest charge of a flammable refrigerant in a closed, unventilated room.
  *
- * m_max = 2.5 · LFL^(5/4) · h0 · √A, from 2018 at most 0.75 · LFL · h0 · A; never above m2, and never
- * below the charge for which the room does not matter.
+ * m_max = 2.5 · LFL^(5/4) · h0 · √A. From edition 6 manuals print two caps for small rooms, 0.75 · LFL · h0 · A and
+ * 0.5 · LFL · 2.2 m · A, and some none: see {@link SmallRoomCap}. Never above m2, and never below m1, the charge for
+ * which the room does not matter.
  *
  * @param room - The unit, its refrigerant and place, and the floor area, above 0.
  * @returns The limit, the formula's figure, and what decides.
- * @throws {@link InvalidInputError} when the refrigerant does not burn or is not held, neither or both of
+ * @throws {@link InvalidInputError} when the refrigerant does not burn, no LFL is held or given, neither or both of
  * place and height are given, or a kind or range does not fit.
  *
- * Cautions: a figure for planning. The unit's manual and listing decide, and local code. Rooms that are
- * joined, ventilated or watched by sensors follow other clauses.
+ * Cautions: a figure for planning. The unit's manual and listing decide, and local code. Rooms that are joined or
+ * watched by sensors: see {@link assessRoomCharge}.
  *
- * Source: IEC 60335-2-40:2018, GG.2, as manufacturers' manuals print it; the cap from memory and by a
- * manual's table, which it reproduces.
+ * Source: IEC 60335-2-40:2018, GG.2, as manufacturers' manuals print it.
  *
  * @example
  * ```ts
@@ -57,20 +60,14 @@ export function roomChargeLimit(
   },
 ): RoomChargeLimit {
   objectOf("room", room);
-  const { LFL, h0, capped, answer } = ruleOf(room);
-  const A = siOf("floorArea", room.floorArea, "area", { above: 0 });
-  const root = 2.5 * LFL ** 1.25 * h0 * Math.sqrt(A); // GG.2
-  const cap = capped ? 0.75 * LFL * h0 * A : Number.POSITIVE_INFINITY; // GG.2, edition 6
-  const byFormula = Math.min(root, cap);
-  const { unrestricted, maximum } = answer;
-  const least = byFormula <= unrestricted.si;
-  const decidedBy = least
-    ? "unrestricted"
-    : byFormula > maximum.si
-      ? "m2"
-      : cap < root
-        ? "cap"
-        : "floor-area";
-  const limit = least ? unrestricted.si : Math.min(byFormula, maximum.si);
-  return frozen({ limit: kg(limit), byFormula: kg(byFormula), decidedBy, ...answer });
+  const rule = ruleOf(room);
+  const forms = byArea(rule, siOf("floorArea", room.floorArea, "area", { above: 0 }));
+  const [form, byFormula] = (Object.entries(forms) as [keyof ByArea, number][]).reduce((a, b) =>
+    b[1] < a[1] ? b : a,
+  );
+  const { unrestricted, maximum } = rule.answer;
+  const decidedBy =
+    byFormula <= unrestricted.si ? "unrestricted" : byFormula > maximum.si ? "m2" : form;
+  const limit = Math.max(unrestricted.si, Math.min(byFormula, maximum.si));
+  return frozen({ limit: kg(limit), byFormula: kg(byFormula), decidedBy, ...rule.answer });
 }

@@ -175,7 +175,7 @@ export function nameplateFromParts(
       danger("safety.line-voltage"),
     ]),
     sources: [
-      ul1995 ? cite("ul-1995", "37.14, 37.15") : cite("ul-60335-2-40"),
+      ul1995 ? cite("ul-1995", "37.14, 37.15") : cite("ul-60335-2-40-2022"),
       cite("nfpa-70-2023", "440.4(B), 440.6, 440.12(B)"),
     ],
   });

@@ -129,7 +129,8 @@ function fill(
   low: number,
   high: number,
 ): number {
-  const { terms, scale, inverse, logarithm } = plan;
+  const { scale, inverse, logarithm } = plan;
+  const terms = Float64Array.from(plan.terms); // frozen lists of numbers are read at half the speed
   const from = plan.interval[0];
   const to = plan.interval[1];
   const slope = 2 / (to - from);

@@ -65,3 +65,4 @@ export type {
   RefrigerantsStatements,
   RefrigerantsWord,
 } from "./statements.ts";
+export { type WarmingBasis, warmingBases, warmingPotentials } from "./warming-potentials.ts";

@@ -181,7 +181,7 @@ function assess(
     assumptions: assumptionsOf(gauge && !instruments.atmosphere, model),
     cautions: [...cautionOfSide(what, saturation), ...cautionsOf(refrigerant, what)],
     sources: [
-      ...refrigerant.sources.slice(0, -2), // without the reports on warming potential
+      ...refrigerant.sources.slice(0, -3), // without the reports on warming potential
       cite("jcgm-100-2008", "5.1.2"),
       cite("jcgm-106-2012", "8.3"),
     ],

@@ -6,12 +6,12 @@ import type { Citation } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
- * How a figure was come by: printed in a source that was read, computed from the composition or the
- * model, or remembered and to be checked against the standard.
+ * How a figure was come by: printed in a source that was read, printed in a text that names the source, computed from
+ * the composition or the model, or remembered and to be checked against the standard.
  *
  * Source: none; the library's own words.
  */
-export type Standing = "published" | "computed" | "from memory";
+export type Standing = "published" | "secondary" | "computed" | "from memory";
 
 /** One component of a blend. Source: ANSI/ASHRAE Standard 34. */
 export interface RefrigerantComponent {
@@ -23,7 +23,7 @@ export interface RefrigerantComponent {
 
 /** A global warming potential over 100 years, CO₂ = 1. Source: the assessment report that names it. */
 export interface WarmingPotential {
-  /** The value; 1 stands for "less than 1" too. */
+  /** The value, not rounded; 1 stands for "less than 1" too. */
   readonly value: number;
   /** How it was come by. */
   readonly standing: Standing;
@@ -96,8 +96,15 @@ export interface Refrigerant {
     readonly temperature: Quantity<"temperature">;
     readonly pressure: Quantity<"absolutePressure">;
   };
-  /** Global warming potential by assessment report of the IPCC. */
-  readonly gwp: { readonly ar4: WarmingPotential; readonly ar5: WarmingPotential };
+  /**
+   * Global warming potential by assessment report of the IPCC, where the report has a value for every component; the
+   * fourth has none for HFOs and hydrocarbons. What a law fixes instead: `blendWarmingPotential` of charge-limit.
+   */
+  readonly gwp: {
+    readonly ar4?: WarmingPotential;
+    readonly ar5?: WarmingPotential;
+    readonly ar6?: WarmingPotential;
+  };
   /** Temperatures for which the saturation functions answer. */
   readonly range: {
     readonly min: Quantity<"temperature">;

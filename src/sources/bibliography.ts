@@ -54,6 +54,12 @@ const works = {
     edition: "AS/NZS 3000:2018",
     publisher: "Standards Australia, Standards New Zealand",
   },
+  "ashrae-15-2-2022": {
+    readAs: "memory",
+    title: "Safety Standard for Refrigeration Systems in Residential Applications",
+    edition: "ANSI/ASHRAE Standard 15.2-2022",
+    publisher: "ASHRAE",
+  },
   "ashrae-15-2022": {
     readAs: "reproduction",
     title: "Safety Standard for Refrigeration Systems",
@@ -90,6 +96,13 @@ const works = {
       "Standard Specification for Seamless Copper Tube for Air Conditioning and Refrigeration Field Service",
     edition: "ASTM B280",
     publisher: "ASTM International",
+  },
+  "au-ozone-2024": {
+    readAs: "reproduction",
+    title:
+      "Ozone Protection and Synthetic Greenhouse Gas Management rules: import and manufacture bans on air-conditioning equipment, as the licensing body and the trade press state them",
+    edition: "read July 2025",
+    publisher: "Commonwealth of Australia",
   },
   "bell-2022": {
     readAs: "reproduction",
@@ -148,6 +161,13 @@ const works = {
     edition: "40 CFR 1065.644",
     publisher: "U.S. Environmental Protection Agency",
   },
+  "cfr-40-84": {
+    readAs: "reproduction",
+    title:
+      "40 CFR Part 84, Phasedown of Hydrofluorocarbons, with 88 FR 73098, 88 FR 88825, 89 FR 100381 and 91 FR 31284",
+    edition: "read June 2026",
+    publisher: "United States",
+  },
   "colebrook-1939": {
     readAs: "memory",
     title:
@@ -193,10 +213,16 @@ const works = {
     edition: "S.I. 2002/2665",
     publisher: "United Kingdom",
   },
+  "eu-2024-573": {
+    readAs: "reproduction",
+    title: "Regulation (EU) 2024/573 on fluorinated greenhouse gases",
+    edition: "consolidated 20 February 2024",
+    publisher: "European Union",
+  },
   "eu-517-2014": {
     readAs: "reproduction",
     title: "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, Annexes I to IV",
-    edition: "2014",
+    edition: "2014; repealed in the EU from 11 March 2024, retained in Great Britain",
     publisher: "European Union",
   },
   "from-memory": {
@@ -232,11 +258,25 @@ const works = {
     edition: "IEC 60228",
     publisher: "IEC",
   },
+  "iec-60335-2-40-2013": {
+    readAs: "reproduction",
+    title:
+      "Household appliances: safety, Part 2-40: heat pumps, air-conditioners and dehumidifiers",
+    edition: "IEC 60335-2-40:2013+A1:2016 (edition 5.1)",
+    publisher: "IEC",
+  },
   "iec-60335-2-40-2018": {
     readAs: "reproduction",
     title:
       "Household appliances: safety, Part 2-40: heat pumps, air-conditioners and dehumidifiers",
     edition: "IEC 60335-2-40:2018 (edition 6)",
+    publisher: "IEC",
+  },
+  "iec-60335-2-40-2022": {
+    readAs: "memory",
+    title:
+      "Household appliances: safety, Part 2-40: heat pumps, air-conditioners and dehumidifiers",
+    edition: "IEC 60335-2-40:2022 (edition 7)",
     publisher: "IEC",
   },
   "iec-60364-4-41": {
@@ -304,6 +344,12 @@ const works = {
     readAs: "reproduction",
     title: "Climate Change 2013: The Physical Science Basis (AR5), table 8.A.1",
     edition: "2013",
+    publisher: "IPCC",
+  },
+  "ipcc-ar6": {
+    readAs: "reproduction",
+    title: "Climate Change 2021, The Physical Science Basis, chapter 7, supplementary material",
+    edition: "AR6, 2021",
     publisher: "IPCC",
   },
   "iso-5149-2": {
@@ -570,12 +616,17 @@ const works = {
     edition: "UL 1995 / CSA C22.2 No. 236, 4th edition",
     publisher: "UL, CSA Group",
   },
-  "ul-60335-2-40": {
+  "ul-60335-2-40-2019": {
     readAs: "memory",
-    title:
-      "Household appliances: safety, Part 2-40: electrical heat pumps, air-conditioners and dehumidifiers",
-    edition: "UL 60335-2-40 / CSA C22.2 No. 60335-2-40, 4th edition",
-    publisher: "UL, CSA Group",
+    title: "Household and Similar Electrical Appliances, Safety, Part 2-40",
+    edition: "UL 60335-2-40, 3rd edition, 2019",
+    publisher: "UL",
+  },
+  "ul-60335-2-40-2022": {
+    readAs: "memory",
+    title: "Household and Similar Electrical Appliances, Safety, Part 2-40",
+    edition: "UL 60335-2-40, 4th edition, 2022",
+    publisher: "UL",
   },
   umc: {
     readAs: "reproduction",

@@ -41,7 +41,10 @@ const readers: readonly (readonly [string, (text: string) => unknown])[] = [
   [
     "blendWarmingPotential",
     (designation) =>
-      blendWarmingPotential({ composition: [{ designation, massPercent: 100 }], report: "ar4" }),
+      blendWarmingPotential({
+        composition: [{ designation, massPercent: 100 }],
+        basis: "ipcc-ar4",
+      }),
   ],
   ["checkRecord", (at) => checkRecord({ version: 1, tubing: { at } })],
   ["fromJSON", (unit) => fromJSON({ kind: "length", value: 1, unit })],

@@ -1,3 +1,4 @@
+import { blendWarmingPotential } from "hvac-install-math/charge-limit";
 import {
   standardAtmosphere as atmosphere,
   degC,
@@ -49,8 +50,10 @@ export const evaluators: Evaluators = {
     refrigerants.saturatedLiquidDensity(named(row), kelvin(row.K)).in(kgPerM3),
   vaporDensityK: (row: AtK) =>
     refrigerants.saturatedVaporDensity(named(row), kelvin(row.K)).in(kgPerM3),
-  gwpAr4: (row: Row) => named(row).gwp.ar4.value,
-  gwpAr5: (row: Row) => named(row).gwp.ar5.value,
+  gwpAr4: (row: Row) => named(row).gwp.ar4?.value ?? "no such value",
+  gwpAr5: (row: Row) => named(row).gwp.ar5?.value ?? "no such value",
+  gwpEu517: (row: Row) =>
+    blendWarmingPotential({ composition: named(row).composition, basis: "eu-517-2014" }).value,
   composition: (row: Row) =>
     named(row)
       .composition.map(({ massPercent }) => massPercent)

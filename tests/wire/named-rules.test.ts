@@ -145,8 +145,8 @@ describe("a refrigerant", () => {
     expect(roomChargeLimit(sent).limit.si).toBe(
       roomChargeLimit({ ...input, refrigerant: R32 }).limit.si,
     );
-    const own = { gwp: { ar4: { value: 9, standing: "computed" }, ar5: R32.gwp.ar5 } } as const;
-    const charge = { refrigerant: own, charge: kg(1), report: "ar4" } as const;
+    const own = { composition: [{ designation: "R-32", massPercent: 100 }] } as const;
+    const charge = { refrigerant: own, charge: kg(1), basis: "ipcc-ar4" } as const;
     const codec = carbonDioxideEquivalentInput;
     expect(codec.parse(codec.stringify(charge))).toEqual(charge);
   });

@@ -1,9 +1,8 @@
 // Which refrigerants does the library carry, and what is known of each besides its curves?
-// Follows ANSI/ASHRAE Standard 34 (designation, composition, safety class; from memory of its tables),
-// 42 U.S.C. 7675(c) and IPCC AR4, AR5 for the GWP of the components.
+// Follows ANSI/ASHRAE Standard 34 (designation, composition, safety class; from memory of its tables).
 // Does not cover curves; those come from property-model by main.ts.
 import type { SourceId } from "../../sources/bibliography.ts";
-import type { Refrigerant, Standing } from "../refrigerant.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 
 /** What is written by hand for each refrigerant. */
 export interface Definition {
@@ -22,27 +21,6 @@ export interface Definition {
   readonly sources: readonly SourceId[];
   readonly weakness: string;
 }
-
-/**
- * GWP of the components over 100 years. AR4: exchange values of 42 U.S.C. 7675(c) where marked published,
- * otherwise from memory of IPCC AR4; AR5: from memory of IPCC AR5 except R-32. "Less than 1" is 1.
- */
-export const componentGwp: Readonly<
-  Record<string, readonly [ar4: number, Standing, ar5: number, Standing]>
-> = {
-  R22: [1810, "from memory", 1760, "from memory"],
-  R32: [675, "published", 677, "published"],
-  R125: [3500, "published", 3170, "from memory"],
-  R134a: [1430, "published", 1300, "from memory"],
-  R143a: [4470, "published", 4800, "from memory"],
-  R290: [3, "from memory", 3, "from memory"],
-  R600a: [3, "from memory", 3, "from memory"],
-  R717: [0, "from memory", 0, "from memory"],
-  R744: [1, "published", 1, "published"],
-  R1234yf: [4, "from memory", 1, "from memory"],
-  R1234zeE: [7, "from memory", 1, "from memory"],
-  R1233zdE: [5, "from memory", 1, "from memory"],
-};
 
 /** Designations of the components. */
 export const componentDesignation: Readonly<Record<string, string>> = {

@@ -3,43 +3,77 @@
 import type {
   areaFromRoomTable,
   assessConcentration,
+  assessOutdoorUnit,
   assessRoomCharge,
+  assessRooms,
   blendWarmingPotential,
   carbonDioxideEquivalent,
   chargeFromRoomTable,
   chargeThresholds,
   concentrationChargeLimit,
+  dispersalChargeLimit,
+  dwellingChargeEstimate,
+  leakCheckInterval,
+  marketRules,
   massConcentration,
   minimumFloorArea,
   minimumRoomVolume,
   refrigerantSafety,
   roomChargeLimit,
+  ventilationLimits,
+  ventilationOpening,
 } from "../../charge-limit/index.ts";
 import type { InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
 import { byDesignation } from "../named.ts";
 import {
   AreaFromRoomTableInputShape,
+  AssessRoomsInputShape,
   BlendWarmingPotentialInputShape,
+  BlendWarmingPotentialShape,
   CarbonDioxideEquivalentInputShape,
   ChargeFromRoomTableInputShape,
+  ChargeThresholdsInputShape,
   ChargeThresholdsShape,
   ConcentrationAnswerOfMassShape,
   ConcentrationAnswerOfVolumeShape,
   ConcentrationAssessmentShape,
   ConcentrationChargeLimitInputShape,
   ConcentrationInputShape,
+  DispersalChargeLimitInputShape,
+  DispersalLimitShape,
+  DwellingChargeEstimateInputShape,
+  DwellingEstimateShape,
+  LeakCheckAnswerShape,
+  LeakCheckIntervalInputShape,
+  MarketRuleShape,
+  MarketRulesInputShape,
   MassConcentrationInputShape,
   MinimumFloorAreaInputShape,
   MinimumFloorAreaShape,
   MinimumRoomVolumeInputShape,
+  OutdoorUnitAssessmentShape,
+  OutdoorUnitInputShape,
   RefrigerantSafetyShape,
   RoomChargeAssessmentShape,
   RoomChargeInputShape,
   RoomChargeLimitInputShape,
   RoomChargeLimitShape,
   RoomRefrigerantShape,
+  RoomsAssessmentShape,
+  VentilationLimitsInputShape,
+  VentilationLimitsResultShape,
+  VentilationOpeningInputShape,
+  VentilationOpeningShape,
 } from "./charge-limit.shapes.ts";
+
+/** JSON of what `chargeThresholds` takes. Source: the library's own format. */
+export const chargeThresholdsInput: Codec<InputOf<typeof chargeThresholds>> =
+  /* @__PURE__ */ codecOf({
+    id: "chargeThresholdsInput",
+    name: "rule",
+    shape: ChargeThresholdsInputShape,
+  });
 
 /** JSON of what `chargeThresholds` gives. Source: the library's own format. */
 export const chargeThresholdsResult: Codec<ResultOf<typeof chargeThresholds>> =
@@ -65,6 +99,22 @@ export const refrigerantSafetyResult: Codec<ResultOf<typeof refrigerantSafety>> 
     shape: RefrigerantSafetyShape,
   });
 
+/** JSON of what `ventilationOpening` takes. Source: the library's own format. */
+export const ventilationOpeningInput: Codec<InputOf<typeof ventilationOpening>> =
+  /* @__PURE__ */ codecOf({
+    id: "ventilationOpeningInput",
+    name: "room",
+    shape: VentilationOpeningInputShape,
+  });
+
+/** JSON of what `ventilationOpening` gives. Source: the library's own format. */
+export const ventilationOpeningResult: Codec<ResultOf<typeof ventilationOpening>> =
+  /* @__PURE__ */ codecOf({
+    id: "ventilationOpeningResult",
+    name: "result",
+    shape: VentilationOpeningShape,
+  });
+
 /** JSON of what `assessConcentration` takes. Source: the library's own format. */
 export const assessConcentrationInput: Codec<InputOf<typeof assessConcentration>> =
   /* @__PURE__ */ codecOf({
@@ -79,6 +129,22 @@ export const assessConcentrationResult: Codec<ResultOf<typeof assessConcentratio
     id: "assessConcentrationResult",
     name: "result",
     shape: ConcentrationAssessmentShape,
+  });
+
+/** JSON of what `assessOutdoorUnit` takes. Source: the library's own format. */
+export const assessOutdoorUnitInput: Codec<InputOf<typeof assessOutdoorUnit>> =
+  /* @__PURE__ */ codecOf({
+    id: "assessOutdoorUnitInput",
+    name: "input",
+    shape: OutdoorUnitInputShape,
+  });
+
+/** JSON of what `assessOutdoorUnit` gives. Source: the library's own format. */
+export const assessOutdoorUnitResult: Codec<ResultOf<typeof assessOutdoorUnit>> =
+  /* @__PURE__ */ codecOf({
+    id: "assessOutdoorUnitResult",
+    name: "result",
+    shape: OutdoorUnitAssessmentShape,
   });
 
 /** JSON of what `assessRoomCharge` takes. Source: the library's own format. */
@@ -97,13 +163,19 @@ export const assessRoomChargeResult: Codec<ResultOf<typeof assessRoomCharge>> =
     shape: RoomChargeAssessmentShape,
   });
 
-/** JSON of what `carbonDioxideEquivalent` takes. Source: the library's own format. */
-export const carbonDioxideEquivalentInput: Codec<InputOf<typeof carbonDioxideEquivalent>> =
-  /* @__PURE__ */ codecOf({
-    id: "carbonDioxideEquivalentInput",
-    name: "input",
-    shape: CarbonDioxideEquivalentInputShape,
-  });
+/** JSON of what `assessRooms` takes. Source: the library's own format. */
+export const assessRoomsInput: Codec<InputOf<typeof assessRooms>> = /* @__PURE__ */ codecOf({
+  id: "assessRoomsInput",
+  name: "system",
+  shape: AssessRoomsInputShape,
+});
+
+/** JSON of what `assessRooms` gives. Source: the library's own format. */
+export const assessRoomsResult: Codec<ResultOf<typeof assessRooms>> = /* @__PURE__ */ codecOf({
+  id: "assessRoomsResult",
+  name: "result",
+  shape: RoomsAssessmentShape,
+});
 
 /** JSON of what `blendWarmingPotential` takes. Source: the library's own format. */
 export const blendWarmingPotentialInput: Codec<InputOf<typeof blendWarmingPotential>> =
@@ -111,6 +183,22 @@ export const blendWarmingPotentialInput: Codec<InputOf<typeof blendWarmingPotent
     id: "blendWarmingPotentialInput",
     name: "input",
     shape: BlendWarmingPotentialInputShape,
+  });
+
+/** JSON of what `blendWarmingPotential` gives. Source: the library's own format. */
+export const blendWarmingPotentialResult: Codec<ResultOf<typeof blendWarmingPotential>> =
+  /* @__PURE__ */ codecOf({
+    id: "blendWarmingPotentialResult",
+    name: "result",
+    shape: BlendWarmingPotentialShape,
+  });
+
+/** JSON of what `carbonDioxideEquivalent` takes. Source: the library's own format. */
+export const carbonDioxideEquivalentInput: Codec<InputOf<typeof carbonDioxideEquivalent>> =
+  /* @__PURE__ */ codecOf({
+    id: "carbonDioxideEquivalentInput",
+    name: "input",
+    shape: CarbonDioxideEquivalentInputShape,
   });
 
 /** JSON of what `concentrationChargeLimit` takes. Source: the library's own format. */
@@ -144,6 +232,84 @@ export const minimumRoomVolumeResult: Codec<ResultOf<typeof minimumRoomVolume>> 
     name: "result",
     shape: ConcentrationAnswerOfVolumeShape,
   });
+
+/** JSON of what `dispersalChargeLimit` takes. Source: the library's own format. */
+export const dispersalChargeLimitInput: Codec<InputOf<typeof dispersalChargeLimit>> =
+  /* @__PURE__ */ codecOf({
+    id: "dispersalChargeLimitInput",
+    name: "space",
+    shape: DispersalChargeLimitInputShape,
+  });
+
+/** JSON of what `dispersalChargeLimit` gives. Source: the library's own format. */
+export const dispersalChargeLimitResult: Codec<ResultOf<typeof dispersalChargeLimit>> =
+  /* @__PURE__ */ codecOf({
+    id: "dispersalChargeLimitResult",
+    name: "result",
+    shape: DispersalLimitShape,
+  });
+
+/** JSON of what `dwellingChargeEstimate` takes. Source: the library's own format. */
+export const dwellingChargeEstimateInput: Codec<InputOf<typeof dwellingChargeEstimate>> =
+  /* @__PURE__ */ codecOf({
+    id: "dwellingChargeEstimateInput",
+    name: "dwelling",
+    shape: DwellingChargeEstimateInputShape,
+  });
+
+/** JSON of what `dwellingChargeEstimate` gives. Source: the library's own format. */
+export const dwellingChargeEstimateResult: Codec<ResultOf<typeof dwellingChargeEstimate>> =
+  /* @__PURE__ */ codecOf({
+    id: "dwellingChargeEstimateResult",
+    name: "result",
+    shape: DwellingEstimateShape,
+  });
+
+/** JSON of what `ventilationLimits` takes. Source: the library's own format. */
+export const ventilationLimitsInput: Codec<InputOf<typeof ventilationLimits>> =
+  /* @__PURE__ */ codecOf({
+    id: "ventilationLimitsInput",
+    name: "space",
+    shape: VentilationLimitsInputShape,
+  });
+
+/** JSON of what `ventilationLimits` gives. Source: the library's own format. */
+export const ventilationLimitsResult: Codec<ResultOf<typeof ventilationLimits>> =
+  /* @__PURE__ */ codecOf({
+    id: "ventilationLimitsResult",
+    name: "result",
+    shape: VentilationLimitsResultShape,
+  });
+
+/** JSON of what `leakCheckInterval` takes. Source: the library's own format. */
+export const leakCheckIntervalInput: Codec<InputOf<typeof leakCheckInterval>> =
+  /* @__PURE__ */ codecOf({
+    id: "leakCheckIntervalInput",
+    name: "system",
+    shape: LeakCheckIntervalInputShape,
+  });
+
+/** JSON of what `leakCheckInterval` gives. Source: the library's own format. */
+export const leakCheckIntervalResult: Codec<ResultOf<typeof leakCheckInterval>> =
+  /* @__PURE__ */ codecOf({
+    id: "leakCheckIntervalResult",
+    name: "result",
+    shape: LeakCheckAnswerShape,
+  });
+
+/** JSON of what `marketRules` takes. Source: the library's own format. */
+export const marketRulesInput: Codec<InputOf<typeof marketRules>> = /* @__PURE__ */ codecOf({
+  id: "marketRulesInput",
+  name: "equipment",
+  shape: MarketRulesInputShape,
+});
+
+/** JSON of what `marketRules` gives. Source: the library's own format. */
+export const marketRulesResult: Codec<ResultOf<typeof marketRules>> = /* @__PURE__ */ codecOf({
+  id: "marketRulesResult",
+  name: "result",
+  shape: { list: MarketRuleShape },
+});
 
 /** JSON of what `massConcentration` takes. Source: the library's own format. */
 export const massConcentrationInput: Codec<InputOf<typeof massConcentration>> =

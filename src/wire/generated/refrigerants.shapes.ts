@@ -557,24 +557,6 @@ export const DewTemperatureInput2Shape: Shape = {
   fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
 };
 
-export const WarmingPotentialShape: Shape = {
-  type: "WarmingPotential",
-  fields: { value: "number", standing: { words: ["published", "computed", "from memory"] } },
-  says: "A global warming potential over 100 years, CO₂ = 1.",
-  about: { value: 'The value; 1 stands for "less than 1" too.', standing: "How it was come by." },
-};
-
-export const CarbonDioxideEquivalentInputRefrigerantGwpShape: Shape = {
-  type: "CarbonDioxideEquivalentInputRefrigerantGwp",
-  fields: { ar4: WarmingPotentialShape, ar5: WarmingPotentialShape },
-};
-
-export const CarbonDioxideEquivalentInputRefrigerantShape: Shape = {
-  type: "CarbonDioxideEquivalentInputRefrigerant",
-  fields: { gwp: CarbonDioxideEquivalentInputRefrigerantGwpShape },
-  about: { gwp: "Global warming potential by assessment report of the IPCC." },
-};
-
 export const RefrigerantComponentShape: Shape = {
   type: "RefrigerantComponent",
   fields: { designation: "text", massPercent: "number" },
@@ -583,4 +565,9 @@ export const RefrigerantComponentShape: Shape = {
     designation: "ASHRAE 34 designation, such as R-32.",
     massPercent: "Nominal share of the mass, per cent.",
   },
+};
+
+export const WarmingBasisShape: Shape = {
+  type: "WarmingBasis",
+  words: ["ipcc-ar4", "ipcc-ar5", "ipcc-ar6", "eu-517-2014", "eu-2024-573", "cfr-40-84"],
 };

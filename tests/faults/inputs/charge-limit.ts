@@ -4,9 +4,11 @@ import {
   g,
   kg,
   kgPerM3,
+  kW,
   m,
   m2,
   m3,
+  m3PerHour,
   ppm,
   standardAtmosphere,
 } from "hvac-install-math/quantity";
@@ -19,16 +21,36 @@ const room = {
   lowerFlammabilityLimit: kgPerM3(0.307),
   installationHeight: m(1.8),
   releaseOffset: m(0),
-  edition: "2018",
+  edition: "iec-60335-2-40-2018",
+  smallRoomCap: "strictest",
+  altitude: m(100),
 } as const;
 const scale = { accuracy: g(5), resolution: g(1), repeatability: g(1) };
 const rows = [
   { area: m2(10), charge: kg(0.24) },
   { area: m2(20), charge: kg(0.34) },
 ];
-const gwp = {
-  ar4: { value: 675, standing: "published" },
-  ar5: { value: 677, standing: "published" },
+const composition = [{ designation: "R-32", massPercent: 100 }] as const;
+const opened = {
+  kind: "connected-rooms",
+  adjoiningFloorArea: m2(20),
+  lowerOpening: m2(0.03),
+  upperOpening: m2(0.015),
+  placedAsRequired: true,
+  molarMass: 52.024,
+} as const;
+const tight = {
+  kind: "enhanced-tightness",
+  countedFloorArea: m2(60),
+  ceilingHeight: m(2.4),
+  measure: "alarm",
+  declared: true,
+} as const;
+const fan = {
+  kind: "circulation",
+  totalFloorArea: m2(60),
+  airflow: m3PerHour(400),
+  detector: true,
 } as const;
 
 export const inputs: Inputs<typeof chargeLimit> = {
@@ -56,6 +78,71 @@ export const inputs: Inputs<typeof chargeLimit> = {
       },
     ],
     [{ refrigerant: R32, place: "floor", charge: kg(1.5), floorArea: m2(60) }],
+    [{ ...room, charge: kg(2.4), floorArea: m2(20), protection: opened }],
+    [{ ...room, charge: kg(5), floorArea: m2(20), protection: tight }],
+    [{ ...room, charge: kg(2.4), floorArea: m2(20), protection: fan }],
+  ],
+  assessRooms: [
+    [
+      {
+        refrigerant: R32,
+        lowerFlammabilityLimit: kgPerM3(0.307),
+        edition: "iec-60335-2-40-2018",
+        altitude: m(100),
+        charge: kg(2.1),
+        confidence: 0.95,
+        rooms: [
+          { name: "one", place: "wall", floorArea: m2(40) },
+          { name: "two", installationHeight: m(1.8), releaseOffset: m(0), floorArea: m2(40) },
+        ],
+      },
+    ],
+  ],
+  assessOutdoorUnit: [
+    [
+      {
+        refrigerant: { designation: "R-290", safetyClass: "A3" },
+        surroundings: "open-air",
+        protectionZone: m(1),
+        distances: [m(1.5), m(3)],
+        tape: { accuracy: m(0.01), resolution: m(0.01), repeatability: m(0.01) },
+        confidence: 0.95,
+      },
+    ],
+  ],
+  dispersalChargeLimit: [[{ refrigerant: R410A, volume: m3(50), occupancy: "other" }]],
+  dwellingChargeEstimate: [[{ lowerFlammabilityLimit: kgPerM3(0.296), floorArea: m2(20) }]],
+  leakCheckInterval: [
+    [
+      {
+        refrigerant: { composition },
+        charge: kg(8),
+        hermeticallySealed: false,
+        residential: true,
+        leakDetection: false,
+      },
+    ],
+  ],
+  marketRules: [
+    [
+      {
+        region: "US",
+        equipment: "single-split",
+        refrigerant: { composition },
+        charge: kg(1.1),
+        capacity: kW(3.5),
+        date: "2026-08-01",
+        componentsMade: "2024-06-01",
+      },
+    ],
+  ],
+  roomAltitudeFactor: [[m(1600)]],
+  ventilationLimits: [
+    [{ refrigerant: R32, charge: kg(3), volume: m3(50), lowestUndergroundFloor: false }],
+  ],
+  ventilationOpening: [
+    [{ ...room, floorArea: m2(20), charge: kg(2.4), molarMass: 52.024 }],
+    [{ refrigerant: R32, place: "floor", floorArea: m2(20), charge: kg(2) }],
   ],
   blendWarmingPotential: [
     [
@@ -64,13 +151,23 @@ export const inputs: Inputs<typeof chargeLimit> = {
           { designation: "R-32", massPercent: 50 },
           { designation: "R-125", massPercent: 50 },
         ],
-        report: "ar4",
+        basis: "ipcc-ar4",
       },
     ],
   ],
-  carbonDioxideEquivalent: [[{ refrigerant: { gwp }, charge: kg(1.2), report: "ar4" }]],
+  carbonDioxideEquivalent: [
+    [{ refrigerant: { composition }, charge: kg(1.2), basis: "eu-2024-573" }],
+  ],
   chargeFromRoomTable: [[{ rows, floorArea: m2(15) }]],
-  chargeThresholds: [[kgPerM3(0.307)]],
+  chargeThresholds: [
+    [
+      {
+        lowerFlammabilityLimit: kgPerM3(0.307),
+        safetyClass: "A2L",
+        edition: "iec-60335-2-40-2018",
+      },
+    ],
+  ],
   concentrationChargeLimit: [
     [{ refrigerant: R410A, concentrationLimit: kgPerM3(0.42), volume: m3(30) }],
     [{ refrigerant: R410A, volume: m3(30) }],

@@ -34,5 +34,7 @@ export const inputs: Partial<Inputs<typeof flareJoint>> = {
     [{ ...flare, wall: mm(0.75) }],
     [{ ...flare, wall: mm(0.9), manualMinimum: mm(0.3) }],
   ],
+  flareDiameterLimits: [[{ tube: "5/16", refrigerant: "R32" }]],
+  flareTube: [[mm(8.5)]],
   servicePortAdapter: [[{ port: "5/16", hose: "5/16" }]],
 };

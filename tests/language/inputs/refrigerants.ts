@@ -38,6 +38,12 @@ export const inputs: Partial<Inputs<typeof refrigerants>> = {
     [R410A, line({ target: deltaF(2), tolerance: deltaF(4), lineTemperature: degF(42) })],
     [R410A, line({ pressure: psig(390), lineTemperature: degF(127) })],
   ],
+  bubblePressure: [[R410A, degF(400)]],
+  bubbleTemperature: [[R410A, psig(100)] as never],
+  pressureTemperatureTable: [
+    [R410A, { from: degF(0), to: degF(100), step: deltaF(0.001) }],
+    [R410A, { from: degF(0), to: degF(10), step: deltaF(1), pressureUnit: psig }] as never,
+  ],
   assessSubcooling: [
     [R410A, liquid],
     [R410A, { ...liquid, lineTemperature: degF(115) }],
