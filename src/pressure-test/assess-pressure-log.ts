@@ -1,7 +1,7 @@
 // What does a whole log of a nitrogen test prove?
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover logs in which gas was fed in or let out: start the log after the last change.
-import { describe, objectOf } from "../quantity/check.ts";
+import { listOf, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -189,13 +189,9 @@ function statesIn(
   readings: readonly LogReading[],
   setup: Setup,
 ): { readonly read: readonly State[]; readonly isGauge: boolean } {
-  if (!Array.isArray(readings)) {
-    const allowed = "a list of readings";
-    throw new InvalidInputError({ argument: "readings", value: describe(readings), allowed });
-  }
   let isGauge = true;
-  const read = readings
-    .map((reading: LogReading, i) => {
+  const read = listOf<LogReading>("readings", readings)
+    .map((reading, i) => {
       const path = `readings[${i}]`;
       const state = stateOf(path, reading, setup);
       if (reading.elapsed === undefined) {

@@ -6,7 +6,7 @@ import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { asTime, shown } from "./figures.ts";
 import type { TestErrors } from "./instruments.ts";
-import type { MarkedLimit } from "./pressurization-plan.ts";
+import { type MarkedLimit, markedPressure } from "./pressurization-plan.ts";
 import type { PressureTestSetup, State } from "./setup.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
@@ -153,13 +153,10 @@ function fillDoubts(
     });
   }
   const limits = (marked === undefined ? [] : listOf<MarkedLimit>("required.marked", marked)).map(
-    (limit, i) =>
-      siOf(
-        `required.marked[${i}].pressure`,
-        objectOf(`required.marked[${i}]`, limit).pressure,
-        "gaugePressure",
-        { above: 0 },
-      ),
+    (limit, i) => {
+      const path = `required.marked[${i}]`;
+      return siOf(`${path}.pressure`, markedPressure(path, limit), "gaugePressure", { above: 0 });
+    },
   );
   const lowest = limits.reduce((a, b) => Math.min(a, b), Infinity);
   if (highest > lowest * (1 + HAIR)) {

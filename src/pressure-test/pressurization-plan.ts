@@ -23,6 +23,13 @@ export interface MarkedLimit {
   readonly pressure: Quantity<"gaugePressure">;
 }
 
+/** Checks a marked limit; its pressure as a quantity. */
+export function markedPressure(path: string, limit: MarkedLimit): Quantity<"gaugePressure"> {
+  const { part, pressure } = objectOf(path, limit);
+  oneOf(`${path}.part`, part, ["low side", "high side", "component", "relief device"]);
+  return pressure;
+}
+
 /**
  * How the pressure is raised. `three stages`: 0.3 MPa for 3 min, 1.5 MPa for 5 min, test pressure.
  * `ten percent`: 10 psig with bubble solution on every joint, 100 psig, then steps of a tenth of the test
@@ -116,9 +123,8 @@ export function pressurizationPlan(plan: {
   const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
   const marked = listOf("limits", limits, 1000);
   const bearable = marked.map((one, i) => {
-    const { part, pressure } = objectOf(`limits[${i}]`, one);
-    oneOf(`limits[${i}].part`, part, ["low side", "high side", "component", "relief device"]);
-    return aboveAir(`limits[${i}].pressure`, pressure, air);
+    const path = `limits[${i}]`;
+    return aboveAir(`${path}.pressure`, markedPressure(path, one), air);
   });
   const lowest = Math.min(...bearable);
   const governing = marked[bearable.indexOf(lowest)];
