@@ -2,6 +2,7 @@
 // Invented systems of decay-simulation.ts, judged by assessVacuumDecay and drawn by vacuumDecayPlot.
 // Does not cover how often the verdict is right: the guide of vacuum-decay has the study.
 import { explain } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { vacuumDecayPlot } from "hvac-install-math/plots";
 import {
   degC,
@@ -104,6 +105,8 @@ function section({ title, truth, system, reading }: DecayCase, index: number): s
   const verdict = assessVacuumDecay(test);
   const picture = vacuumDecayPlot(test, verdict, {
     id: `decay-${index + 1}`,
+    language: english,
+    system: "inch-pound",
     title: `${title}, invented readings`,
     width: 640,
   });

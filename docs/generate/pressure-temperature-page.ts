@@ -2,6 +2,7 @@
 // Tables by the library itself for the U.S. Standard Atmosphere; the equation's paper is named on the page.
 // Does not cover other altitudes: the guide of refrigerants says how to make such a table.
 import type { Citation } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { saturationPlot } from "hvac-install-math/plots";
 import { degC, degF, type Quantity, standardAtmosphere } from "hvac-install-math/quantity";
 import type { Refrigerant } from "hvac-install-math/refrigerants";
@@ -32,7 +33,7 @@ export function pressureTemperaturePage({ refrigerant, states }: ShippedFluid): 
       `# ${plain(designation)}: pressure and temperature`,
       `${refrigerant.name === "blend" ? `A blend by mass of ${parts}` : plain(refrigerant.name)}; safety class ${refrigerant.safetyClass} (from memory of ANSI/ASHRAE Standard 34). ${glide}`,
       "Gauge pressures **at sea level**: atmosphere 101.325 kPa (14.696 psia), U.S. Standard Atmosphere, 1976. Below zero the system is under the atmosphere. A gauge higher up reads more for the same temperature: at 5000 ft about 2.5 psi (17 kPa). [Make the table for your altitude](../../guides/refrigerants.md#a-table-for-this-place).",
-      `<div class="plot">${saturationPlot(refrigerant, { from: degF(-40), to: lowerOf(refrigerant.range.max, degF(150)), atmosphere: standardAtmosphere, width: 640 })}</div>`,
+      `<div class="plot">${saturationPlot(refrigerant, { language: english, system: "inch-pound", from: degF(-40), to: lowerOf(refrigerant.range.max, degF(150)), atmosphere: standardAtmosphere, width: 640 })}</div>`,
       "## Fahrenheit and psi",
       inchPound,
       "## Celsius and kilopascal",

@@ -11,6 +11,10 @@ import { sourceById } from "hvac-install-math/sources";
 import { element, folded, list } from "./elements.ts";
 import { type Fields, fieldsOf } from "./fields.ts";
 
+/** The units that the reader has chosen. */
+export const chosenSystem = (): UnitSystem =>
+  (document.getElementById("units") as HTMLSelectElement).value as UnitSystem;
+
 /** Shows a figure in the reader's units. */
 export type Show = (figure: AnyQuantity | number) => string;
 
@@ -32,7 +36,7 @@ export function connect(
     form.parentElement?.querySelector<HTMLElement>(part),
   ) as [HTMLElement, HTMLElement];
   const update = () => {
-    const show = figureText({ system: units.value as UnitSystem });
+    const show = figureText({ system: chosenSystem() });
     const given = attempt(() => answer(fieldsOf(form), show));
     headline.dataset.outcome = given?.outcome ?? "";
     headline.textContent = given?.headline ?? "No answer while a field is marked.";

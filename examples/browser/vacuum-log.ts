@@ -1,5 +1,6 @@
 // Card 3: what a pasted vacuum log proves, its plot, and the same log through the live monitor.
 import { explain } from "hvac-install-math/assessment";
+import { english } from "hvac-install-math/language/en";
 import { vacuumDecayPlot } from "hvac-install-math/plots";
 import { degF, liter } from "hvac-install-math/quantity";
 import {
@@ -9,7 +10,7 @@ import {
   type PolicyName,
   type VacuumDecayInput,
 } from "hvac-install-math/vacuum-decay";
-import { type Answer, type Show, verdictOf } from "./card.ts";
+import { type Answer, chosenSystem, type Show, verdictOf } from "./card.ts";
 import { element, figures, fill } from "./elements.ts";
 import type { Fields } from "./fields.ts";
 import { type Course, inventedLog } from "./invented-logs.ts";
@@ -49,7 +50,12 @@ export function vacuumLog(fields: Fields, show: Show): Answer | undefined {
   const picture = element("figure");
   // The one place for markup: the plot is the library's own text, with every word in it escaped.
   const width = window.innerWidth < 480 ? 300 : 560; // near its room, so that its text keeps its size
-  picture.innerHTML = vacuumDecayPlot(test, verdict, { id: "vacuum-plot", width });
+  picture.innerHTML = vacuumDecayPlot(test, verdict, {
+    language: english,
+    system: chosenSystem(),
+    id: "vacuum-plot",
+    width,
+  });
   return {
     headline: `${outcome}: ${cause}`,
     outcome,

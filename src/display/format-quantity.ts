@@ -164,6 +164,44 @@ function denominatorFor(inches: number, step: number | undefined): number | unde
   return near && (sixtyFourths >= 8 || size === 0) ? 64 : undefined;
 }
 
+/**
+ * The one unit in which a quantity of this size is shown: for an axis, or the head of a column. A length, a mass or a
+ * duration, which `formatQuantity` splits in two units, has the larger of them that fits.
+ *
+ * @param quantity - A quantity of the size of what is to be shown.
+ * @param options - System, and units of single kinds in place of those of the system.
+ * @returns The unit: that of the reader, that in which the quantity was entered where it belongs to the system, or the
+ * usual one of this size.
+ * @throws {@link InvalidInputError} when an argument is wrong.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { shownUnit } from "hvac-install-math/display";
+ * import { micron, psia, torr } from "hvac-install-math/quantity";
+ *
+ * shownUnit(micron(500), { system: "SI" }).symbol; // => Pa abs
+ * shownUnit(psia(0.0097), { system: "inch-pound", units: { absolutePressure: torr } }).symbol; // => torr
+ * ```
+ */
+export function shownUnit<K extends Kind>(
+  quantity: Quantity<K>,
+  options: {
+    /** Inch-pound or SI units. */
+    readonly system: UnitSystem;
+    /** Units of single kinds, in place of those of the system. */
+    readonly units?: { readonly [P in Kind]?: Unit<P> };
+  },
+): Unit<K> {
+  requireKind("quantity", quantity);
+  const { system, units = {} } = options ?? {};
+  oneOf("options.system", system, ["inch-pound", "SI"]);
+  const own = units[quantity.kind] as Unit<K> | undefined;
+  if (own !== undefined) requireUnit(`options.units.${quantity.kind}`, own, quantity.kind);
+  return own ?? displayOf(quantity, { system }).unit;
+}
+
 /** The row of the table by which the quantity is shown. */
 function displayOf<K extends Kind>(
   quantity: Quantity<K>,

@@ -6,5 +6,10 @@
  */
 export { usualUnit } from "./display-units.ts";
 export { type FigureTextOptions, figureText } from "./figure-text.ts";
-export { type FormatQuantityOptions, formatQuantity, type UnitSystem } from "./format-quantity.ts";
-export type { DisplayStatements, UnitLanguage } from "./unit-words.ts";
+export {
+  type FormatQuantityOptions,
+  formatQuantity,
+  shownUnit,
+  type UnitSystem,
+} from "./format-quantity.ts";
+export { type DisplayStatements, type UnitLanguage, unitName } from "./unit-words.ts";

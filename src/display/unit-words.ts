@@ -2,8 +2,10 @@
 // Follows Unicode CLDR for plural forms; the symbols of all other units are international.
 // Does not cover which unit is shown: display-units.ts.
 import { type Catalogue, type Message, variantFor } from "../assessment/catalogue.ts";
-import { describe } from "../quantity/check.ts";
+import { anyKindOf, describe, requireUnit } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import type { Kind } from "../quantity/kinds.ts";
+import type { Unit } from "../quantity/quantity.ts";
 
 /** The units that a language words, by the symbol that stands where no language is given. */
 type WordedUnit =
@@ -76,4 +78,29 @@ export function withUnit(
   if (!language || !Object.hasOwn(language.messages, code)) return `${written} ${symbol}`;
   const message = (language as Catalogue).messages[code] as Message;
   return variantFor(message, value, language.locale).replace("{count}", () => written);
+}
+
+/**
+ * The name of a unit in a language: for an axis, the head of a column, the label of a box.
+ *
+ * @param unit - Any unit.
+ * @param language - A language, or its module `display`; the symbol when left out.
+ * @returns The name, in the plural where it is a word.
+ * @throws {@link InvalidInputError} when an argument is wrong.
+ *
+ * Source: none; the words are the language's.
+ *
+ * @example
+ * ```ts
+ * import { unitName } from "hvac-install-math/display";
+ * import { english } from "hvac-install-math/language/en";
+ * import { deltaF, micron } from "hvac-install-math/quantity";
+ *
+ * unitName(micron, english); // => microns
+ * unitName(deltaF, english); // => °F
+ * ```
+ */
+export function unitName<K extends Kind>(unit: Unit<K>, language?: UnitLanguage): string {
+  requireUnit("unit", unit, anyKindOf(unit));
+  return withUnit("", 2, unit.symbol, languageOf(language)).trim();
 }

@@ -9,7 +9,8 @@ export interface Accepted {
   readonly since: number;
   readonly at: number;
   readonly limit: number;
-  readonly words: string;
+  /** Whether the level is a rise from the first reading. */
+  readonly isRise: boolean;
   /** 0 where the policy has none. */
   readonly failAbove: number;
 }
@@ -31,18 +32,15 @@ export function acceptedOf(policy: AcceptancePolicy, first: number): Accepted[] 
     const { at, limit, rise, failAbove } = objectOf(path, one);
     const since = before;
     before = siOf(`${path}.at`, at, "duration", { above: before });
-    const [words, level] =
+    const level =
       limit !== undefined
-        ? ["limit", siOf(`${path}.limit`, limit, "absolutePressure", { above: 0 })]
-        : [
-            "rise to",
-            first + siOf(`${path}.rise`, rise as never, "pressureDifference", { min: 0 }),
-          ];
+        ? siOf(`${path}.limit`, limit, "absolutePressure", { above: 0 })
+        : first + siOf(`${path}.rise`, rise as never, "pressureDifference", { min: 0 });
     return {
       since,
       at: before,
       limit: level,
-      words,
+      isRise: limit === undefined,
       failAbove:
         failAbove === undefined ? 0 : siOf(`${path}.failAbove`, failAbove, "absolutePressure"),
     };

@@ -9,19 +9,22 @@ export interface Axis {
   readonly ticks: readonly (readonly [value: number, word: string])[];
 }
 
-/** A number of an axis: thousands apart, a real minus sign. */
-function wordOf(value: number, decimals: number): string {
-  const [whole = "", part] = Math.abs(value).toFixed(decimals).split(".");
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
-  return `${value < 0 ? "−" : ""}${grouped}${part === undefined ? "" : `.${part}`}`;
+/** What an axis spans, and where. */
+export interface Span {
+  /** The values that it has to hold. */
+  readonly values: readonly number[];
+  /** The coordinates of its ends. */
+  readonly between: readonly [from: number, to: number];
+  /** About how many ticks it gets. */
+  readonly count: number;
+  /** Whether it begins and ends at a tick. */
+  readonly isRound: boolean;
 }
 
-/** An axis over the values, from one coordinate to another; `round` lets it begin and end at a tick. */
+/** The axis of a span, its numbers as the reader writes them. */
 export function axisOf(
-  values: readonly number[],
-  [from, to]: readonly [number, number],
-  count: number,
-  round = true,
+  { values, between: [from, to], count, isRound }: Span,
+  number: (value: number, decimals: number) => string,
 ): Axis {
   let [low, high] = [Infinity, -Infinity];
   for (const value of values) {
@@ -31,11 +34,11 @@ export function axisOf(
   // Nothing varies: a little room above and below, so that the line stands in the middle.
   const least = Math.max(Math.abs(low), Math.abs(high)) * 1e-6 || 1;
   if (high - low < least) [low, high] = [low - least, high + least];
-  if (round) [low, high] = nice(low, high, count);
+  if (isRound) [low, high] = nice(low, high, count);
   const decimals = Math.max(0, -Math.floor(Math.log10(tickStep(low, high, count)) + 1e-9));
   return {
     at: (value) => from + ((value - low) / (high - low)) * (to - from),
     ends: [low, high],
-    ticks: ticks(low, high, count).map((value) => [value, wordOf(value, decimals)]),
+    ticks: ticks(low, high, count).map((value) => [value, number(value, decimals)]),
   };
 }

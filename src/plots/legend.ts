@@ -1,7 +1,8 @@
 // Which line is which? A sample of each line with its name, in as many rows as it takes. Internal.
-// Follows WCAG 2.2, 1.4.1: samples show dashes and marks, not colour alone. Levels are labelled in place.
-import type { PlotColors } from "./plot-options.ts";
-import type { Line, Panel } from "./shapes.ts";
+// Follows WCAG 2.2, 1.4.1: samples show dashes and marks, not color alone.
+// Does not cover the levels that are labeled in place: label-place.ts.
+import type { Frame, PlotColors } from "./plot-options.ts";
+import type { Level, Line, Panel } from "./shapes.ts";
 import { paintOf, strokeOf } from "./styles.ts";
 import { element, label, short, textSize, widthOf } from "./svg-text.ts";
 
@@ -33,10 +34,9 @@ export function marksOf(
 
 /** The samples with their names from `top` on, and where the legend ends. */
 export function legendOf(
-  panels: readonly Panel[],
-  width: number,
+  { panels, levels }: { readonly panels: readonly Panel[]; readonly levels: readonly Level[] },
   top: number,
-  theme: PlotColors,
+  { width, colors: theme }: Frame,
 ): { parts: string[]; bottom: number } {
   const parts: string[] = [];
   let [x, y] = [0, top + 10];
@@ -78,8 +78,13 @@ export function legendOf(
       );
     }
   }
+  for (const { label: name, role } of levels) {
+    entry(name, (at, middle) =>
+      element("path", { d: `M${short(at)},${short(middle)}h${sample}`, ...strokeOf(role, theme) }),
+    );
+  }
   return { parts, bottom: y };
 }
 
-/** How much of a band's colour covers what lies below it. */
+/** How much of a band's color covers what lies below it. */
 export const bandOpacity = 0.18;

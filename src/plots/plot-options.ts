@@ -1,27 +1,37 @@
-// What can a reader choose about a picture? Its width, its words, its ids, its colours.
+// What can a reader choose about a picture? Its language and units, its form and width, its ids and colors.
 // Follows WCAG 2.2, 1.1.1 (text alternative), 1.4.3 and 1.4.11 (contrast).
-// Does not cover units: each plot has its own.
+// Does not cover what is drawn: each plot has its own options for that.
+import type { FigureTextOptions } from "../display/index.ts";
 import { describe, numberOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { type Reader, readerOf } from "./reader.ts";
+import type { PlotLanguage, PlotStatement } from "./statements.ts";
 
 /**
- * Where the colours of a plot come from. `page`: text and readings in the colour of the text around it,
+ * Where the colors of a plot come from. `page`: text and readings in the color of the text around it,
  * the rest from CSS custom properties with a fallback that is visible on light and on dark. `light` and
- * `dark`: plain colours for that background, for a program that knows no CSS.
+ * `dark`: plain colors for that background, for a program that knows no CSS.
  *
  * Source: none; the library's own words.
  */
 export type PlotColors = "page" | "light" | "dark";
 
 /** What every plot can be told. Source: none; the library's own type. */
-export interface PlotOptions {
+export interface PlotOptions extends Pick<FigureTextOptions, "system" | "units" | "locale"> {
+  /** The language of headings, axes and labels: `english` of `hvac-install-math/language/en`, or its like. */
+  readonly language: PlotLanguage;
   /** Begins every id of the picture; letters, digits, `-` and `_`, a letter first. Each plot of a page needs its own. */
   readonly id?: string;
   /** Heading of the picture and its accessible name; says what is drawn when left out. */
   readonly title?: string;
-  /** Width of the drawing, 300 to 1200 units, 440 when left out; the text is 13 units high. The picture scales to the room that it is given. */
+  /**
+   * `full`, with axes and words, when left out; `sparkline` for a row of a list: the curve and its limit alone, 120 by
+   * 28 units, with the result as its text alternative.
+   */
+  readonly form?: "full" | "sparkline";
+  /** Width of the drawing in full form, 300 to 1200 units, 440 when left out; the text is 13 units high. The picture scales to the room that it is given. */
   readonly width?: number;
-  /** Where the colours come from; `page` when left out. */
+  /** Where the colors come from; `page` when left out. */
   readonly colors?: PlotColors;
 }
 
@@ -29,30 +39,30 @@ export interface PlotOptions {
 export interface Frame {
   readonly id: string;
   readonly title: string;
+  readonly form: "full" | "sparkline";
   readonly width: number;
   readonly colors: PlotColors;
+  readonly reader: Reader;
 }
 
-/** Checks the options. */
-export function frameOf(options: PlotOptions, id: string, title: string): Frame {
-  const { width = 440, colors = "page", ...given } = objectOf("options", options);
-  const frame = { id, title, ...defined(given) };
-  if (typeof frame.id !== "string" || !/^[a-z][\w-]*$/i.test(frame.id)) {
+/** Checks the options; `id` and `heading` stand where the caller has none. */
+export function frameOf(options: PlotOptions, usualId: string, heading: PlotStatement): Frame {
+  const { width = 440, colors = "page", form = "full" } = objectOf("options", options);
+  const reader = readerOf(options);
+  const { id = usualId, title = reader.say(heading) } = options;
+  if (typeof id !== "string" || !/^[a-z][\w-]*$/i.test(id)) {
     const allowed = "letters, digits, - and _, a letter first";
-    throw new InvalidInputError({ argument: "id", value: describe(frame.id), allowed });
+    throw new InvalidInputError({ argument: "id", value: describe(id), allowed });
   }
-  if (typeof frame.title !== "string" || !frame.title.trim()) {
-    const allowed = "a text";
-    throw new InvalidInputError({ argument: "title", value: describe(frame.title), allowed });
+  if (typeof title !== "string" || !title.trim()) {
+    throw new InvalidInputError({ argument: "title", value: describe(title), allowed: "a text" });
   }
   return {
-    id: frame.id,
-    title: frame.title,
+    id,
+    title,
+    form: oneOf("form", form, ["full", "sparkline"]),
     width: numberOf("width", width, { min: 300, max: 1200 }),
     colors: oneOf("colors", colors, ["page", "light", "dark"]),
+    reader,
   };
-}
-
-function defined({ id, title }: PlotOptions): { id?: string; title?: string } {
-  return { ...(id !== undefined && { id }), ...(title !== undefined && { title }) };
 }

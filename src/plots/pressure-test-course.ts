@@ -12,8 +12,9 @@ import {
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { type TestRows, zonesOf, zoneTemperature } from "./pressure-test-rows.ts";
-import { inUnit } from "./reader-units.ts";
+import { inUnit, type Reader } from "./reader.ts";
 import type { Line, Panel } from "./shapes.ts";
+import { say } from "./statements.ts";
 import { thinned } from "./thin.ts";
 
 /** The figures of the verdict, SI. */
@@ -76,19 +77,23 @@ export function explainedBy(
 export function temperaturePanel(
   { readings, elapsed }: TestRows,
   time: (seconds: number) => number,
-  unit: Unit<"temperature">,
+  reader: Reader,
 ): Panel {
   const count = readings.reduce((most, reading) => Math.max(most, zonesOf(reading)), 1);
+  const [warm] = [(readings[0] as TestReading).temperature].flat();
+  const unit: Unit<"temperature"> = reader.unitFor(warm as Quantity<"temperature">);
   const roles = ["second", "model", "limit", "guide"] as const;
   const lines = Array.from({ length: count }, (_, zone): Line => {
     const values = readings.map((reading) => zoneTemperature(reading, zone));
     const drawn = thinned(elapsed, values);
     return {
       role: roles[zone % roles.length] as (typeof roles)[number],
-      ...(count > 1 && { label: `zone ${zone + 1}` }),
+      ...(count > 1 && { label: reader.say(say("plots.zone", { zone: zone + 1 })) }),
       points: drawn.map((i) => [time(elapsed[i] as number), inUnit(values[i] as number, unit)]),
     };
   });
-  const name = `gas temperature, ${unit.symbol}`;
+  const name = reader.say(
+    say("plots.gas-temperature-axis", { unit: reader.unitName(unit as never) }),
+  );
   return { name, height: 70, bands: [], levels: [], lines, reach: [] };
 }

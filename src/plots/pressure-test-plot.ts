@@ -1,5 +1,5 @@
-// What did the nitrogen do? Readings, what temperature alone explains, and the limit with its guard band.
-// Follows JCGM 106:2012, 8.3, for the guard band; the expected pressure is that of the pressure-test module.
+// What did the nitrogen do? Readings, what temperature alone explains, the limit, and what was found.
+// Follows JCGM 106:2012, 8.3, for the guarded decision; the expected pressure is that of the pressure-test module.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
 import type {
   DropLimit,
@@ -12,43 +12,37 @@ import type {
 } from "../pressure-test/index.ts";
 import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { explainedBy, foundOf, temperaturePanel } from "./pressure-test-course.ts";
 import { testRowsOf } from "./pressure-test-rows.ts";
-import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
-import type { Band, Line, Panel, Point } from "./shapes.ts";
+import { inUnit } from "./reader.ts";
+import type { Line, Panel, Point } from "./shapes.ts";
+import { say } from "./statements.ts";
 import { thinned } from "./thin.ts";
-import { figure, round, sentences } from "./words.ts";
 
-/** Units and looks of {@link pressureTestPlot}. Source: none; the library's own type. */
+/** Language, units and looks of {@link pressureTestPlot}. Source: none; the library's own type. */
 export interface PressureTestPlotOptions extends PlotOptions {
-  /** Unit of the pressures, of the kind of the readings; that of the first reading when left out. */
-  readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure">;
-  /** Unit of the time; one that suits the length of the test when left out. */
-  readonly timeUnit?: Unit<"duration">;
-  /** Unit of the temperatures; that of the first reading when left out. */
-  readonly temperatureUnit?: Unit<"temperature">;
   /** Whether the temperature has a panel of its own; `true` when left out. */
   readonly temperature?: boolean;
 }
 
 /**
- * Draws a nitrogen test: the readings, the pressure that the temperature alone explains, and, where a
- * limit was stated, the lowest pressure that keeps it with the guard band of the decision around it. A
- * ring marks what was found at the end. Above the band it passes, below it fails, inside it the test
- * cannot tell. Without a limit the band lies around the explained pressure, and a ring below it is a
- * proven leak.
+ * Draws a nitrogen test: the readings, the pressure that the temperature alone explains, and, where a limit was
+ * stated, the lowest pressure that keeps it. A ring with its uncertainty marks what was found at the end, which
+ * decides: it can pass only where the whole of it lies above the limit and reaches the explained pressure. Where all of
+ * it lies below the explained pressure a leak is proven; below the limit too, it fails. What else the verdict asks,
+ * such as the length of the hold, it says in words.
  *
- * A limit that is a rate grows with time. The band is that of the whole test. A log is drawn with at
+ * A limit that is a rate grows with time. A log is drawn with at
  * most 600 points, the lowest and highest of each stretch among them.
  *
  * @param test - What was given to `assessPressureTest` or `assessPressureLog`.
  * @param assessment - What it answered.
- * @param options - Units, `temperature` for the second panel, and {@link PlotOptions}.
+ * @param options - Language and units ({@link PlotOptions}), `temperature` for the second panel.
  * @returns One `<svg>` element as text, with its own text alternative.
- * @throws {@link InvalidInputError} for a quantity or unit of another kind, readings that are missing or
+ * @throws {@link InvalidInputError} for a quantity or unit of another kind, no language, readings that are missing or
  * all at one time, or an id that is none.
  *
  * Cautions: the picture is no permission to raise the pressure. Dry nitrogen only, regulator and relief
@@ -58,6 +52,7 @@ export interface PressureTestPlotOptions extends PlotOptions {
  *
  * @example
  * ```ts
+ * import { english } from "hvac-install-math/language/en";
  * import { pressureTestPlot } from "hvac-install-math/plots";
  * import { assessPressureTest } from "hvac-install-math/pressure-test";
  * import { deltaF, degF, hour, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
@@ -65,21 +60,23 @@ export interface PressureTestPlotOptions extends PlotOptions {
  * const test = {
  *   start: { pressure: psig(500), temperature: degF(80), elapsed: hour(0) },
  *   end: { pressure: psig(479), temperature: degF(60), elapsed: hour(12) },
- *   instruments: { pressure: { accuracy: psi(2) }, temperature: { accuracy: deltaF(1) } },
+ *   instruments: { pressure: { accuracy: psi(2) }, temperature: { accuracy: deltaF(1), followsGasWithin: deltaF(0) } },
  *   criterion: { maximumDrop: psi(4) },
  *   atmosphere: standardAtmosphere,
  * };
- * const svg = pressureTestPlot(test, assessPressureTest(test), { id: "line-set-1" });
+ * const reader = { language: english, system: "inch-pound" } as const;
+ * const svg = pressureTestPlot(test, assessPressureTest(test), { ...reader, id: "line-set-1" });
  * svg.startsWith("<svg "); // => true
- * svg.includes("corrected drop 0.4 psi ± 1.6 psi, limit 4 psi"); // => true
+ * svg.includes("drop 0.37 psi ± 1.1 psi, limit 4.0 psi"); // => true
  * ```
  */
 export function pressureTestPlot(
   test: PressureTest | PressureTestLog,
   assessment: TwoReadingAssessment | LogAssessment,
-  options: PressureTestPlotOptions = {},
+  options: PressureTestPlotOptions,
 ): string {
-  const frame = frameOf(options, "pressure-test-plot", "Pressure test with dry nitrogen");
+  const frame = frameOf(options, "pressure-test-plot", say("plots.pressure-test"));
+  const { reader } = frame;
   const { temperature = true } = options;
   if (typeof temperature !== "boolean") {
     const value = describe(temperature);
@@ -96,12 +93,8 @@ export function pressureTestPlot(
   const pressures = readings.map(({ pressure }) => pressure.si);
   const drawn = thinned(elapsed, pressures);
   const explained = explainedBy(test, rows, assessment, drop);
-  const pressureUnit = unitOf(
-    "pressureUnit",
-    options.pressureUnit as Unit<typeof kind> | undefined,
-    first.pressure.unit as Unit<typeof kind>,
-  );
-  const timeUnit = unitOf("timeUnit", options.timeUnit, timeUnitFor(to - from));
+  const pressureUnit = reader.unitFor(first.pressure as Quantity<typeof kind>);
+  const timeUnit = reader.timeUnitFor(to - from);
   const time = (seconds: number) => (isTimed ? inUnit(seconds, timeUnit) : seconds);
   const course = (value: (i: number) => number): Point[] =>
     drawn.map((i) => [time(elapsed[i] as number), inUnit(value(i), pressureUnit)]);
@@ -112,71 +105,77 @@ export function pressureTestPlot(
   const allowed = (i: number) =>
     (limit ?? 0) * (isRate ? ((elapsed[i] as number) - from) / (to - from) : 1);
 
-  const psi = pressureUnit.difference;
-  const shown = (si: number) => figure(si, psi, uncertainty);
-  const stated = `limit ${round(limit ?? 0, psi, 6)}`;
+  const difference = (si: number): Quantity<"pressureDifference"> =>
+    new Quantity(si, pressureUnit.difference);
+  const figures = { drop: difference(drop), uncertainty: difference(uncertainty) };
+  const atLimit = limit === undefined ? undefined : { limit: difference(limit) };
   const lines: Line[] = [
     {
       role: "measured",
-      label: "readings",
+      label: reader.word("plots.readings"),
       points: course((i) => pressures[i] as number),
       ...(drawn.length <= 40 && { marks: "dotted line" as const }),
     },
-    { role: "model", label: "explained by temperature", points: course(expectedAt) },
+    {
+      role: "model",
+      label: reader.word("plots.explained-by-temperature"),
+      points: course(expectedAt),
+    },
     {
       role: "measured",
-      label: "found at the end",
+      label: reader.say(say("plots.found-at-end", { uncertainty: figures.uncertainty })),
       marks: "rings",
+      whisker: uncertainty / pressureUnit.scale,
       points: [[time(to), inUnit(expectedAt(readings.length - 1) - drop, pressureUnit)]],
     },
   ];
-  if (limit !== undefined) {
+  if (atLimit) {
     lines.splice(2, 0, {
       role: "limit",
-      label: stated,
+      label: reader.say(say("plots.limit", atLimit)),
       points: course((i) => expectedAt(i) - allowed(i)),
     });
   }
-  const band: Band = {
-    role: limit === undefined ? "model" : "limit",
-    label: `${limit === undefined ? "no leak proven" : "guard band"}, ±${shown(uncertainty)}`,
-    points: drawn.map((i) => {
-      const middle = expectedAt(i) - allowed(i);
-      return [
-        time(elapsed[i] as number),
-        inUnit(middle - uncertainty, pressureUnit),
-        inUnit(middle + uncertainty, pressureUnit),
-      ];
-    }),
-  };
+  const unit = reader.unitName(pressureUnit as never);
   const panels: Panel[] = [
     {
-      name: `pressure, ${pressureUnit.symbol}`,
+      name: reader.say(say("plots.pressure-axis", { unit })),
       height: 190,
-      bands: [band],
+      bands: [],
       levels: [],
       lines,
       reach: [],
     },
   ];
-  const [warm] = [first.temperature].flat() as Quantity<"temperature">[];
-  const usual = (warm as Quantity<"temperature">).unit;
-  const temperatureUnit = unitOf("temperatureUnit", options.temperatureUnit, usual);
-  if (temperature) panels.push(temperaturePanel(rows, time, temperatureUnit));
+  if (temperature) panels.push(temperaturePanel(rows, time, reader));
 
-  const { outcome } = assessment;
-  const against = limit === undefined ? "no limit stated" : stated;
-  const span = isTimed ? ` over ${round(to - from, timeUnit)}` : "";
-  const asRead = ({ pressure, temperature: T }: TestReading) =>
-    `${pressure} at ${Array.isArray(T) ? T.join(" and ") : T}`;
+  const { outcome, sentences } = reader.verdict(assessment);
+  const seen = {
+    count: readings.length,
+    first: first.pressure as Quantity<"gaugePressure">,
+    firstTemperature: [first.temperature].flat(),
+    last: last.pressure as Quantity<"gaugePressure">,
+    lastTemperature: [last.temperature].flat(),
+  };
+  const shown = isTimed
+    ? say("plots.test-shown", { ...seen, span: new Quantity(to - from, timeUnit) })
+    : say("plots.untimed-test-shown", seen);
   return linePlot({
     frame,
     outcome,
-    result: `corrected drop ${shown(drop)} ± ${shown(uncertainty)}, ${against}`,
-    description: `${sentences(assessment)} Shown: ${readings.length} readings${span}, from ${asRead(first)} to ${asRead(last)}, beside the pressure that the temperature alone explains.`,
-    xName: isTimed ? `time, ${timeUnit.symbol}` : "time not recorded",
+    result: reader.say(
+      atLimit
+        ? say("plots.drop-with-limit", { ...figures, ...atLimit })
+        : say("plots.drop-without-limit", figures),
+    ),
+    description: `${sentences} ${reader.say(shown)}`,
+    xName: isTimed
+      ? reader.say(say("plots.time-axis", { unit: reader.unitName(timeUnit as never) }))
+      : reader.word("plots.time-not-recorded"),
     x: [time(from), time(to)],
-    ...(!isTimed && { xWords: [[0, "start"] as const, [1, "end"] as const] }),
+    ...(!isTimed && {
+      xWords: [[0, reader.word("plots.start")] as const, [1, reader.word("plots.end")] as const],
+    }),
     panels,
   });
 }

@@ -1,22 +1,23 @@
-// Which pictures has the record of an installation? Its nitrogen hold and its vacuum decay, as far as they were judged.
+// Which pictures has the record of an installation? Its nitrogen hold, its vacuum decay and its supply, as far as
+// they were judged.
 // Follows the verdict of commissioning: what was not judged is not drawn.
 // Does not cover other pictures: draw those with the functions of this module.
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
-import type { FigureTextOptions } from "../display/index.ts";
 import type { PressureTest, PressureTestLog } from "../pressure-test/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { listOf, objectOf, oneOf } from "../quantity/check.ts";
-import { kPaa, kPag, micron, pascalAbsolute, psia, psig } from "../quantity/units/pressure.ts";
-import { degC, degF } from "../quantity/units/temperature.ts";
+import { listOf, objectOf } from "../quantity/check.ts";
 import { whole } from "../shapes/index.ts";
 import { acceptancePolicies, type VacuumDecayInput } from "../vacuum-decay/index.ts";
+import type { PlotOptions } from "./plot-options.ts";
 import { pressureTestPlot } from "./pressure-test-plot.ts";
+import { readerOf } from "./reader.ts";
+import { supplyVoltagePlot } from "./supply-voltage-plot.ts";
 import { vacuumDecayPlot } from "./vacuum-decay-plot.ts";
 
 /** A picture of a record. Source: none; the library's own type. */
 export interface RecordPlot {
   /** The step under which it stands. */
-  readonly step: "pressure-test" | "evacuation";
+  readonly step: "pressure-test" | "evacuation" | "supply";
   /** What it shows, in a line. */
   readonly title: string;
   /** One `<svg>` element as text. */
@@ -24,12 +25,12 @@ export interface RecordPlot {
 }
 
 /**
- * Draws the pictures of a record: the nitrogen hold by {@link pressureTestPlot} and the vacuum decay by
- * {@link vacuumDecayPlot}, each where its check was made. `htmlReport` takes this function as its option `plots`.
+ * Draws the pictures of a record: the nitrogen hold by {@link pressureTestPlot}, the vacuum decay by
+ * {@link vacuumDecayPlot} and the supply by {@link supplyVoltagePlot}, each where its check was made. `htmlReport` takes this function as its option `plots`.
  *
  * @param record - The record that was judged.
  * @param assessment - What `assessInstallation` answered.
- * @param options - `system`, inch-pound or SI; `units` of single kinds in its place.
+ * @param options - Language and units of the reader; `form` and `colors` as for each plot.
  * @returns The pictures in the order of the work; none where nothing was judged.
  * @throws {@link InvalidInputError} when an option is wrong, or the verdict is that of another record.
  *
@@ -40,6 +41,7 @@ export interface RecordPlot {
  * @example
  * ```ts
  * import { assessInstallation } from "hvac-install-math/commissioning";
+ * import { english } from "hvac-install-math/language/en";
  * import { recordPlots } from "hvac-install-math/plots";
  * import { degF, micron, minute, percent } from "hvac-install-math/quantity";
  *
@@ -50,17 +52,19 @@ export interface RecordPlot {
  *   instruments: { vacuumGauge: { accuracy: percent(10) } },
  *   evacuation: { readings, policy: "splitManualA", ambient: degF(70) },
  * } as const;
- * const plots = recordPlots(record, assessInstallation(record), { system: "SI" });
- * plots.map(({ step, title }) => `${step}: ${title}`).join(); // => evacuation: Vacuum decay
+ * const reader = { language: english, system: "SI" } as const;
+ * const plots = recordPlots(record, assessInstallation(record), reader);
+ * plots.map(({ step, title }) => `${step}: ${title}`).join(); // => evacuation: Vacuum decay after isolation
  * ```
  */
 export function recordPlots(
   record: InstallationRecord,
   assessment: InstallationAssessment,
-  options: Pick<FigureTextOptions, "system" | "units">,
+  options: Pick<PlotOptions, "language" | "system" | "units" | "locale" | "form" | "colors">,
 ): readonly RecordPlot[] {
-  const { system, units = {} } = objectOf("options", options);
-  const isMetric = oneOf("options.system", system, ["inch-pound", "SI"]) === "SI";
+  const { language, system, units, locale, form, colors } = objectOf("options", options);
+  const reader = whole<PlotOptions>({ language, system, units, locale, form, colors });
+  const { word } = readerOf(reader);
   const { steps } = objectOf("assessment", assessment);
   const checks = listOf("assessment.steps", steps).flatMap((step, i) =>
     listOf(`assessment.steps[${i}].checks`, step?.checks),
@@ -69,23 +73,20 @@ export function recordPlots(
   const test = holdOf(objectOf("record", record));
   const hold = checks.find((one) => one?.name === "pressure-test")?.assessment;
   if (test && hold) {
-    const isAbsolute = record.pressureTest?.readings?.[0]?.pressure?.kind === "absolutePressure";
-    const [gauge, absolute, warmth] = isMetric ? [kPag, kPaa, degC] : [psig, psia, degF];
-    const svg = pressureTestPlot(test, hold, {
-      pressureUnit: isAbsolute
-        ? (units.absolutePressure ?? absolute)
-        : (units.gaugePressure ?? gauge),
-      temperatureUnit: units.temperature ?? warmth,
-    });
-    plots.push({ step: "pressure-test", title: "Nitrogen hold", svg });
+    const svg = pressureTestPlot(test, hold, reader);
+    plots.push({ step: "pressure-test", title: word("plots.pressure-test"), svg });
   }
   const { readings, policy, ambient } = record.evacuation ?? {};
   const decay = checks.find((one) => one?.name === "vacuum-decay")?.assessment;
   if (readings && policy && ambient && decay) {
     const log = { readings, ambient, policy: acceptancePolicies[policy] };
-    const pressureUnit = units.absolutePressure ?? (isMetric ? pascalAbsolute : micron);
-    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, { pressureUnit });
-    plots.push({ step: "evacuation", title: "Vacuum decay", svg });
+    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, reader);
+    plots.push({ step: "evacuation", title: word("plots.vacuum-decay"), svg });
+  }
+  const supply = checks.find((one) => one?.name === "supply-voltage")?.assessment;
+  if (supply) {
+    const svg = supplyVoltagePlot(supply, reader);
+    plots.push({ step: "supply", title: word("plots.supply-voltage"), svg });
   }
   return plots;
 }

@@ -1,5 +1,6 @@
 // At what pressure does a refrigerant boil and condense? Bubble and dew pressure against temperature.
 // Follows the equations of state of the refrigerants module. Does not cover superheat, subcooling or oil.
+import { usualUnit } from "../display/index.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { degC } from "../quantity/units/temperature.ts";
@@ -10,10 +11,11 @@ import {
 } from "../refrigerants/index.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
-import { inUnit, unitOf } from "./reader-units.ts";
+import { inUnit } from "./reader.ts";
 import type { Line, Point } from "./shapes.ts";
+import { say } from "./statements.ts";
 
-/** Span, units and looks of {@link saturationPlot}. Source: none; the library's own type. */
+/** Span, language, units and looks of {@link saturationPlot}. Source: none; the library's own type. */
 export interface SaturationPlotOptions extends PlotOptions {
   /** Lowest temperature; −40 °C, or the lowest that the refrigerant's range allows, when left out. */
   readonly from?: Quantity<"temperature">;
@@ -21,10 +23,6 @@ export interface SaturationPlotOptions extends PlotOptions {
   readonly to?: Quantity<"temperature">;
   /** Station pressure, for what a gauge shows there; absolute pressures when left out. */
   readonly atmosphere?: Quantity<"absolutePressure">;
-  /** Unit of the pressures: gauge with an atmosphere, absolute without; by itself psi for °F and kPa otherwise. */
-  readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure">;
-  /** Unit of the temperatures; that of `from` when left out. */
-  readonly temperatureUnit?: Unit<"temperature">;
 }
 
 /** Stretches of each curve; a stretch is then about 3 units wide. */
@@ -37,7 +35,7 @@ const stretches = 120;
  * Assumes the nominal composition; a blend that has leaked has other curves.
  *
  * @param refrigerant - Such as `R407C`.
- * @param options - Span, units, `atmosphere` for gauge pressures, and {@link PlotOptions}.
+ * @param options - Language and units ({@link PlotOptions}), span, `atmosphere` for gauge pressures.
  * @returns One `<svg>` element as text, with its own text alternative.
  * @throws {@link OutOfRangeError} when `from` or `to` lies outside the refrigerant's range.
  * @throws {@link InvalidInputError} for a quantity or unit of another kind, a span that is none, or an id
@@ -50,27 +48,29 @@ const stretches = 120;
  *
  * @example
  * ```ts
+ * import { english } from "hvac-install-math/language/en";
  * import { saturationPlot } from "hvac-install-math/plots";
  * import { degF, standardAtmosphere } from "hvac-install-math/quantity";
  * import { R407C } from "hvac-install-math/refrigerants";
  *
- * const svg = saturationPlot(R407C, { from: degF(-20), to: degF(140), atmosphere: standardAtmosphere });
- * svg.includes("pressure, psig"); // => true
+ * const reader = { language: english, system: "inch-pound" } as const;
+ * const span = { from: degF(-20), to: degF(140), atmosphere: standardAtmosphere };
+ * const svg = saturationPlot(R407C, { ...reader, ...span });
+ * svg.includes("Pressure, psig"); // => true
  * svg.includes("bubble: liquid begins to boil"); // => true
  * ```
  */
-export function saturationPlot(
-  refrigerant: Refrigerant,
-  options: SaturationPlotOptions = {},
-): string {
+export function saturationPlot(refrigerant: Refrigerant, options: SaturationPlotOptions): string {
   const { designation, range } = objectOf("refrigerant", refrigerant);
-  const frame = frameOf(options, "saturation-plot", `Saturation of ${designation}`);
+  const named = { designation: { verbatim: designation } };
+  const frame = frameOf(options, "saturation-plot", say("plots.saturation", named));
+  const { reader } = frame;
   const { min, max } = objectOf("refrigerant.range", range);
   const { from = degC(Math.max(-40, min.in(degC))), to = degC(Math.min(65, max.in(degC))) } =
     options;
-  const { atmosphere, pressureUnit } = options;
-  const temperatureUnit = unitOf("temperatureUnit", options.temperatureUnit, from.unit);
+  const { atmosphere, system, units = {} } = options;
   const low = siOf("from", from, "temperature");
+  const temperatureUnit = reader.unitFor(from);
   const high = siOf("to", to, "temperature", { above: low });
   const span = {
     from: from.as(temperatureUnit),
@@ -80,7 +80,10 @@ export function saturationPlot(
   const table = pressureTemperatureTable(refrigerant, {
     ...span,
     ...(atmosphere !== undefined && { atmosphere }),
-    ...(pressureUnit !== undefined && { pressureUnit }),
+    pressureUnit:
+      atmosphere === undefined
+        ? (units.absolutePressure ?? usualUnit("absolutePressure", system))
+        : (units.gaugePressure ?? usualUnit("gaugePressure", system)),
   } as never) as AnyTable;
   const unit = table.pressureUnit;
   const curve = (side: "bubble" | "dew") =>
@@ -90,35 +93,36 @@ export function saturationPlot(
   const [bubble, dew] = [curve("bubble"), curve("dew")];
   const isPure = refrigerant.composition.length === 1;
   const lines: Line[] = isPure
-    ? [{ role: "measured", points: dew, label: "liquid and vapor in balance" }]
+    ? [{ role: "measured", points: dew, label: reader.word("plots.in-balance") }]
     : [
-        { role: "measured", points: bubble, label: "bubble: liquid begins to boil" },
-        { role: "model", points: dew, label: "dew: vapor begins to condense" },
+        { role: "measured", points: bubble, label: reader.word("plots.bubble") },
+        { role: "model", points: dew, label: reader.word("plots.dew") },
       ];
-  const place =
+  const place = reader.say(
     atmosphere === undefined
-      ? "absolute pressure"
-      : `gauge pressure where the air is at ${atmosphere}`;
-  const [first, last] = [table.rows[0], table.rows.at(-1)] as const;
-  const ends = [first, last].map((row) =>
-    row === undefined
-      ? ""
-      : `at ${row.temperature.toString(undefined, 0)} ${
-          isPure
-            ? row.dew.toString(undefined, 1)
-            : `bubble ${row.bubble.toString(undefined, 1)}, dew ${row.dew.toString(undefined, 1)}`
-        }`,
+      ? say("plots.absolute-pressure")
+      : say("plots.gauge-pressure", { atmosphere }),
   );
+  const ends = [table.rows[0], table.rows.at(-1)].flatMap((row) => {
+    if (row === undefined) return [];
+    const { temperature, bubble, dew } = row as typeof row & SamePressures;
+    return reader.say(
+      isPure
+        ? say("plots.pure-point", { temperature, pressure: dew })
+        : say("plots.blend-point", { temperature, bubble, dew }),
+    );
+  });
+  const axis = (one: Unit<never>) => ({ unit: reader.unitName(one) });
   return linePlot({
     frame,
     outcome: designation,
     result: place,
-    description: `Saturation pressure of ${designation}, ${place}: ${ends.join("; ")}.`,
-    xName: `temperature, ${temperatureUnit.symbol}`,
+    description: [`${frame.title}, ${place}.`, ...ends].join(" "),
+    xName: reader.say(say("plots.temperature-axis", axis(temperatureUnit as never))),
     x: [inUnit(low, temperatureUnit), inUnit(high, temperatureUnit)],
     panels: [
       {
-        name: `pressure, ${unit.symbol}`,
+        name: reader.say(say("plots.pressure-axis", axis(unit as never))),
         height: 230,
         bands: [],
         levels: [],
@@ -127,4 +131,10 @@ export function saturationPlot(
       },
     ],
   });
+}
+
+/** A row of either kind of pressure; which one, the table's unit says. */
+interface SamePressures {
+  readonly bubble: Quantity<"gaugePressure">;
+  readonly dew: Quantity<"gaugePressure">;
 }

@@ -12,6 +12,8 @@ export interface Line {
   readonly label?: string;
   readonly points: readonly Point[];
   readonly marks?: "dotted line" | "dots" | "crosses" | "rings";
+  /** How far up and down each point is uncertain. */
+  readonly whisker?: number;
 }
 
 /** The area between two lines. */

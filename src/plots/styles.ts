@@ -1,4 +1,4 @@
-// How does a line look? Colour, width and dashes of each role, so that none is told by colour alone.
+// How does a line look? Colour, width and dashes of each role, so that none is told by color alone.
 // Follows WCAG 2.2, 1.4.1, 1.4.3 and 1.4.11: text 4.5 : 1 and more, lines 3 : 1 and more, on light and dark.
 // Does not cover what a page's own custom properties do.
 import type { PlotColors } from "./plot-options.ts";
@@ -6,7 +6,7 @@ import type { PlotColors } from "./plot-options.ts";
 /** What a line or an area stands for. */
 export type Role = "measured" | "model" | "limit" | "second" | "guide";
 
-/** Custom property, colour on any background, colours on a light and on a dark one. The library's own. */
+/** Custom property, color on any background, colors on a light and on a dark one. The library's own. */
 const colors: Readonly<Record<Role | "text", readonly [string, string, string, string]>> = {
   text: ["--plot-text", "currentColor", "#24292e", "#e6e8ea"],
   measured: ["--plot-measured", "currentColor", "#24292e", "#e6e8ea"],

@@ -1,10 +1,10 @@
 // What did the vacuum do? Readings, fitted curve, what the policy accepts, and what the course means.
-// Follows the decay picture of installation manuals: straight up leaks, levelling off is wet, flat is tight.
+// Follows the decay picture of installation manuals: straight up leaks, leveling off is wet, flat is tight.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
-import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
+import { describe, listOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import type { Quantity, Unit } from "../quantity/quantity.ts";
-import { micron, micronPerMinute, pascalAbsolute } from "../quantity/units/pressure.ts";
+import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { micronPerMinute, pascalPerSecond } from "../quantity/units/pressure.ts";
 import {
   type DecayCause,
   decayCurve,
@@ -14,31 +14,27 @@ import {
 import { acceptedOf } from "./accepted-vacuum.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
-import { inUnit, timeUnitFor, unitOf } from "./reader-units.ts";
+import { inUnit } from "./reader.ts";
 import type { Level, Line, Point } from "./shapes.ts";
+import { type DecayCourse, type PlotStatement, say } from "./statements.ts";
 import { thinned } from "./thin.ts";
 import { rowsOf } from "./vacuum-rows.ts";
-import { round, sentences } from "./words.ts";
 
-/** Units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
+/** Language, units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
 export interface VacuumDecayPlotOptions extends PlotOptions {
-  /** Unit of the pressures; micron when left out. */
-  readonly pressureUnit?: Unit<"absolutePressure">;
-  /** Unit of the axis on the right; pascal when left out, micron where the first one is pascal. */
+  /** Unit of an axis on the right, for a reader who thinks in two; none when left out. */
   readonly secondPressureUnit?: Unit<"absolutePressure">;
-  /** Unit of the time; one that suits the hold when left out. */
-  readonly timeUnit?: Unit<"duration">;
 }
 
 /** What the course of the curve means, as the decay pictures of manuals put it. */
-const courses: Readonly<Record<DecayCause, string>> = {
-  "dry-and-tight": "flat, dry and tight",
-  leak: "straight up, a leak",
-  moisture: "levels off, moisture",
-  "leak-and-moisture": "bends, then keeps rising: leak and moisture",
-  "moisture-leak-not-excluded": "levels off, moisture; a leak is not excluded",
-  outgassing: "slows down, outgassing",
-  undecided: "cause undecided",
+const courses: Readonly<Record<DecayCause, DecayCourse>> = {
+  "dry-and-tight": "dry-and-tight",
+  leak: "leak",
+  moisture: "moisture",
+  "leak-and-moisture": "leak-and-moisture",
+  "moisture-leak-not-excluded": "moisture-leak-not-excluded",
+  outgassing: "outgassing",
+  undecided: "not-determined",
 };
 
 /** Points of the fitted curve. */
@@ -50,13 +46,13 @@ const curvePoints = 160;
  * to hold, the level from which it speaks of water or a leak. The shaded part is accepted. Readings that
  * were set aside are crosses; one that lies above the picture is left out of it.
  *
- * The second line says the outcome and what the course means: straight up is a leak, levelling off is
+ * The second line says the outcome and what the course means: straight up is a leak, leveling off is
  * moisture, flat is tight. A log is drawn with at most 600 points, the lowest and highest of each
  * stretch among them.
  *
  * @param test - What was given to `assessVacuumDecay`: its readings and policy.
  * @param assessment - What it answered.
- * @param options - Units and {@link PlotOptions}.
+ * @param options - Language, units and looks ({@link PlotOptions}), a second unit.
  * @returns One `<svg>` element as text, with its own text alternative.
  * @throws {@link InvalidInputError} for a quantity or unit of another kind, no usable reading, a policy
  * without checkpoints, or an id that is none.
@@ -68,6 +64,7 @@ const curvePoints = 160;
  *
  * @example
  * ```ts
+ * import { english } from "hvac-install-math/language/en";
  * import { vacuumDecayPlot } from "hvac-install-math/plots";
  * import { degC, micron, second } from "hvac-install-math/quantity";
  * import { acceptancePolicies, assessVacuumDecay } from "hvac-install-math/vacuum-decay";
@@ -78,73 +75,66 @@ const curvePoints = 160;
  *   pressure: micron(300 + Math.round((50 / 60) * 5 * i)),
  * }));
  * const test = { readings, ambient: degC(20), policy: acceptancePolicies.splitManualA };
- * const svg = vacuumDecayPlot(test, assessVacuumDecay(test));
- * svg.includes("straight up, a leak"); // => true
+ * const reader = { language: english, system: "inch-pound" } as const;
+ * const svg = vacuumDecayPlot(test, assessVacuumDecay(test), reader);
+ * svg.includes("keeps rising, a leak"); // => true
  * ```
  */
 export function vacuumDecayPlot(
   test: VacuumDecayInput,
   assessment: VacuumDecayAssessment,
-  options: VacuumDecayPlotOptions = {},
+  options: VacuumDecayPlotOptions,
 ): string {
-  const frame = frameOf(options, "vacuum-decay-plot", "Vacuum decay after isolation");
+  const frame = frameOf(options, "vacuum-decay-plot", say("plots.vacuum-decay"));
+  const { reader } = frame;
   const { readings, policy } = objectOf("test", test);
-  const { cause, outcome, fit, plateau, steps, leak } = objectOf("assessment", assessment);
+  const { cause, fit, plateau, steps } = objectOf("assessment", assessment);
   if (!Object.hasOwn(courses, cause)) {
     const allowed = Object.keys(courses).join(", ");
     throw new InvalidInputError({ argument: "assessment.cause", value: describe(cause), allowed });
   }
-  const description = sentences(assessment);
+  const { outcome, sentences } = reader.verdict(assessment);
   const { t, p, aside } = rowsOf(readings, assessment);
   const last = t.at(-1) as number;
   const accepted = acceptedOf(policy, p[0] as number);
   const hold = (accepted.at(-1) as (typeof accepted)[number]).at;
   const end = Math.max(last, hold);
-  const timeUnit = unitOf("timeUnit", options.timeUnit, timeUnitFor(end));
-  const unit = unitOf("pressureUnit", options.pressureUnit, micron);
-  const second = unitOf(
-    "secondPressureUnit",
-    options.secondPressureUnit,
-    unit.scale === 1 ? micron : pascalAbsolute,
-  );
+  const timeUnit = reader.timeUnitFor(end);
+  const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
+  const unit = reader.unitFor(policy.target);
+  const { secondPressureUnit: second } = options;
+  if (second !== undefined) requireUnit("secondPressureUnit", second, "absolutePressure");
   const point = (seconds: number, pascals: number): Point => [
     inUnit(seconds, timeUnit),
     inUnit(pascals, unit),
   ];
-  const say = (pascals: number) => round(pascals, unit);
+  const pressure = (pascals: number) => new Quantity(pascals, unit);
 
   const drawn = thinned(t, p);
   const levels: Level[] = [];
-  const level = (
-    words: string,
-    pascals: number,
-    from: number,
-    to: number,
-    more: Pick<Level, "role" | "stop">,
-  ) =>
+  const level = (said: PlotStatement, at: Pick<Level, "from" | "to" | "y" | "role" | "stop">) =>
     levels.push({
-      label: words,
-      from: inUnit(from, timeUnit),
-      to: inUnit(to, timeUnit),
-      y: inUnit(pascals, unit),
-      ...more,
+      ...at,
+      label: reader.say(said),
+      from: inUnit(at.from, timeUnit),
+      to: inUnit(at.to, timeUnit),
+      y: inUnit(at.y, unit),
     });
-  for (const { since, at, limit, words, failAbove } of accepted) {
-    const when = round(at, timeUnit);
-    level(`${words} ${say(limit)} at ${when}`, limit, since, at, { role: "limit", stop: true });
+  for (const { since, at, limit, isRise, failAbove } of accepted) {
+    const values = { limit: pressure(limit), at: new Quantity(at, timeUnit) };
+    const said = isRise ? say("plots.rise-limit-at", values) : say("plots.limit-at", values);
+    level(said, { from: since, to: at, y: limit, role: "limit", stop: true });
     if (failAbove > 0) {
-      level(`fails from ${say(failAbove)}`, failAbove, since, end, { role: "second" });
+      const fails = say("plots.fails-from", { limit: pressure(failAbove) });
+      level(fails, { from: since, to: end, y: failAbove, role: "second" });
     }
   }
-  const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
-  level(`target ${say(target)}`, target, 0, end, { role: "guide" });
+  const aim = say("plots.target", { target: pressure(target) });
+  level(aim, { from: 0, to: end, y: target, role: "guide" });
   if (plateau) {
-    const at = siOf(
-      "assessment.plateau.pressure.value",
-      plateau.pressure.value,
-      "absolutePressure",
-    );
-    level(`levels off near ${say(at)}`, at, 0, end, { role: "second" });
+    const y = siOf("assessment.plateau.pressure.value", plateau.pressure.value, "absolutePressure");
+    const said = say("plots.levels-off", { plateau: pressure(y) });
+    level(said, { from: 0, to: end, y, role: "second" });
   }
   const highest = Math.max(
     ...drawn.map((i) => p[i] as number),
@@ -153,7 +143,7 @@ export function vacuumDecayPlot(
   const lines: Line[] = [
     {
       role: "measured",
-      label: "readings",
+      label: reader.word("plots.readings"),
       points: drawn.map((i) => point(t[i] as number, p[i] as number)),
       ...(drawn.length <= 160 && { marks: fit ? ("dots" as const) : ("dotted line" as const) }),
     },
@@ -165,7 +155,7 @@ export function vacuumDecayPlot(
     const leaves = curve.findIndex(({ pressure }) => pressure.si > 1.2 * highest);
     lines.push({
       role: "model",
-      label: last < hold ? "fitted curve and forecast" : "fitted curve",
+      label: reader.word(last < hold ? "plots.fitted-curve-and-forecast" : "plots.fitted-curve"),
       points: curve
         .slice(0, leaves < 0 ? curvePoints : Math.max(2, leaves))
         .map(({ elapsed, pressure }) => point(elapsed.si, pressure.si)),
@@ -178,32 +168,48 @@ export function vacuumDecayPlot(
       crosses.map(([, value]) => value),
       100,
     ).map((i) => point(...(crosses[i] as [number, number])));
-    lines.push({ role: "limit", label: "set aside", marks: "crosses", points });
+    lines.push({ role: "limit", label: reader.word("plots.set-aside"), marks: "crosses", points });
   }
   listOf("assessment.steps", steps).forEach(({ elapsed }, i) => {
     const at = siOf(`assessment.steps[${i}].elapsed`, elapsed, "duration");
-    const words = i === 0 ? { label: "valve or hose moved" } : {};
+    const words = i === 0 ? { label: reader.word("plots.valve-moved") } : {};
     lines.push({ role: "second", ...words, points: [point(at, 0), point(at, highest)] });
   });
-  const rate =
+  const atEnd = assessment.atHoldEnd?.value;
+  if (atEnd !== undefined) {
+    const y = siOf("assessment.atHoldEnd.value", atEnd, "absolutePressure");
+    const label = reader.word("plots.at-hold-end");
+    if (y <= 1.2 * highest) {
+      lines.unshift({ role: "measured", label, marks: "rings", points: [point(hold, y)] });
+    }
+  }
+  const course =
     cause === "leak"
-      ? `, ${round(siOf("assessment.leak.value", leak?.value, "pressureRate"), micronPerMinute, 2)}`
-      : "";
+      ? say("plots.leak-course", { rate: rateOf(assessment, unit) })
+      : say("plots.course", { course: `plots.course.${courses[cause]}` });
+  const seen = say("plots.decay-shown", {
+    count: t.length,
+    first: pressure(p[0] as number),
+    last: pressure(p.at(-1) as number),
+  });
+  const named = (one: Unit<"absolutePressure">) => reader.unitName(one as never);
   return linePlot({
     frame,
     outcome,
-    result: `${courses[cause]}${rate}`,
-    description: `${description} Shown: ${t.length} readings from ${say(p[0] as number)} to ${say(p.at(-1) as number)}.`,
-    xName: `time since isolation, ${timeUnit.symbol}`,
+    result: reader.say(course),
+    description: `${sentences} ${reader.say(seen)}`,
+    xName: reader.say(
+      say("plots.time-since-isolation-axis", { unit: reader.unitName(timeUnit as never) }),
+    ),
     x: [0, inUnit(end, timeUnit)],
     panels: [
       {
-        name: `pressure, ${unit.symbol}`,
+        name: reader.say(say("plots.pressure-axis", { unit: named(unit) })),
         height: 230,
         bands: [
           {
             role: "guide",
-            label: "accepted",
+            label: reader.word("plots.accepted"),
             points: accepted.flatMap(({ since, at, limit }) =>
               [since, at].map((one) => [inUnit(one, timeUnit), 0, inUnit(limit, unit)] as const),
             ),
@@ -212,8 +218,19 @@ export function vacuumDecayPlot(
         levels,
         lines,
         reach: [0],
-        right: { name: second.symbol, factor: unit.scale / second.scale },
+        ...(second && {
+          right: { name: named(second).verbatim, factor: unit.scale / second.scale },
+        }),
       },
     ],
   });
+}
+
+/** The rate of a leak, in the reader's unit of a vacuum. */
+function rateOf(
+  { leak }: VacuumDecayAssessment,
+  { symbol }: Unit<"absolutePressure">,
+): Quantity<"pressureRate"> {
+  const rate = siOf("assessment.leak.value", leak?.value, "pressureRate");
+  return new Quantity(rate, symbol === "micron" ? micronPerMinute : pascalPerSecond);
 }

@@ -7,6 +7,7 @@ import type {
   StepName,
 } from "../commissioning/index.ts";
 import { type FigureTextOptions, figureText } from "../display/index.ts";
+import type { PlotLanguage } from "../plots/index.ts";
 import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 
@@ -40,7 +41,7 @@ export interface HtmlReportOptions extends ReportOptions {
   readonly plots?: (
     record: InstallationRecord,
     assessment: InstallationAssessment,
-    options: ReportOptions,
+    options: ReportOptions & { readonly language: PlotLanguage },
   ) => readonly ReportPlot[];
 }
 

@@ -1,10 +1,23 @@
-import { pressureTestPlot, saturationPlot, vacuumDecayPlot } from "hvac-install-math/plots";
-import { standardAtmosphere } from "hvac-install-math/quantity";
+import { english, plots } from "hvac-install-math/language/en";
+import {
+  pressureTestPlot,
+  saturationPlot,
+  supplyVoltagePlot,
+  vacuumDecayPlot,
+} from "hvac-install-math/plots";
+import { micron, psig, second, standardAtmosphere } from "hvac-install-math/quantity";
 import { R32, R407C } from "hvac-install-math/refrigerants";
+import { assessSupplyVoltage } from "hvac-install-math/supply-voltage";
+import {
+  assessVacuumDecay,
+  type VacuumDecayAssessment,
+  type VacuumDecayInput,
+} from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
 import { paintOf, type Role } from "../../src/plots/styles.ts";
+import { widthOf } from "../../src/plots/svg-text.ts";
 import { requireWellFormed } from "./markup.ts";
-import { allPlots } from "./samples.ts";
+import { allPlots, decays, metric, reader, supply } from "./samples.ts";
 
 describe("every picture", () => {
   const pictures = Object.entries(allPlots());
@@ -39,9 +52,9 @@ describe("every picture", () => {
   });
 
   it.each(["light", "dark"] as const)(
-    "has plain colours for a %s background when asked",
+    "has plain colors for a %s background when asked",
     (colors) => {
-      for (const svg of Object.values(allPlots(colors))) {
+      for (const svg of Object.values(allPlots({ colors }))) {
         expect(svg).not.toMatch(/var\(|currentColor/);
         expect(svg).toContain(`fill="${paintOf("text", colors)}"`);
       }
@@ -94,13 +107,13 @@ describe("colours", () => {
 describe("words from outside", () => {
   it("are escaped, and characters that XML forbids replaced", () => {
     const title = `<script>alert("1")</script> & 'x' \u0000\u000b\ud800 ]]> \u{1f600} é`;
-    const svg = saturationPlot(R32, { id: "a", title });
+    const svg = saturationPlot(R32, { ...reader, id: "a", title });
     requireWellFormed(svg);
     expect(svg).not.toContain("<script");
     expect(svg).toContain("&lt;script&gt;alert(&quot;1&quot;)&lt;/script&gt; &amp; &#39;x&#39;");
     expect(svg).toContain("\ufffd\ufffd\ufffd ]]&gt; \u{1f600} é");
     const named = { ...R407C, designation: 'R"><b>' };
-    requireWellFormed(saturationPlot(named));
+    requireWellFormed(saturationPlot(named, reader));
   });
 });
 
@@ -117,10 +130,14 @@ describe("options that cannot be used are refused by name:", () => {
     ["from", { from: 7 }],
     ["to", { to: null }],
     ["atmosphere", { atmosphere: 7 }],
-    ["pressureUnit", { pressureUnit: "psig" }],
-    ["temperatureUnit", { temperatureUnit: () => standardAtmosphere }],
+    ["form", { form: "round" }],
+    ["language", { language: undefined }],
+    ["language", { language: "en" }],
+    ["options.system", { system: "metric" }],
+    ["options.locale", { locale: "no such tag!" }],
+    ["options.units.temperature", { units: { temperature: psig } }],
   ])("%s", (argument, options) => {
-    expect(() => saturationPlot(R32, options as never)).toThrow(
+    expect(() => saturationPlot(R32, { ...reader, ...options } as never)).toThrow(
       expect.objectContaining({ name: "InvalidInputError", argument }),
     );
   });
@@ -128,31 +145,159 @@ describe("options that cannot be used are refused by name:", () => {
   it("missing arguments too", () => {
     const refused = expect.objectContaining({ name: "InvalidInputError" });
     for (const wrong of [undefined, null, 7, "text", [], {}]) {
-      expect(() => saturationPlot(wrong as never)).toThrow(refused);
-      expect(() => pressureTestPlot(wrong as never, {} as never)).toThrow(refused);
-      expect(() => vacuumDecayPlot(wrong as never, {} as never)).toThrow(refused);
-      if (wrong !== undefined) {
-        if (typeof wrong === "object" && wrong !== null && !Array.isArray(wrong)) continue;
-        expect(() => saturationPlot(R32, wrong as never)).toThrow(refused);
-      }
+      expect(() => saturationPlot(wrong as never, reader)).toThrow(refused);
+      expect(() => pressureTestPlot(wrong as never, {} as never, reader)).toThrow(refused);
+      expect(() => vacuumDecayPlot(wrong as never, {} as never, reader)).toThrow(refused);
+      expect(() => saturationPlot(R32, wrong as never)).toThrow(refused);
     }
   });
 });
 
 describe("the saturation line", () => {
   it("has two curves for a blend, one for a pure substance, and says the ends in words", () => {
-    const blend = saturationPlot(R407C);
+    const blend = saturationPlot(R407C, reader);
     expect(blend).toContain("bubble: liquid begins to boil");
     expect(blend).toContain("dew: vapor begins to condense");
-    const pure = saturationPlot(R32, { atmosphere: standardAtmosphere });
+    const pure = saturationPlot(R32, { ...metric, atmosphere: standardAtmosphere });
     expect(pure).not.toContain("bubble");
-    expect(pure).toMatch(/gauge pressure where the air is at 101.325 kPaa: at −40 °C 76.1 kPag/);
+    expect(pure).toMatch(/gauge pressure where the air is at 101.3 kPaa. At −40.0 °C: 76 kPag\./);
   });
 
   it("refuses a span beyond the refrigerant's range", () => {
     const { max } = R32.range;
-    expect(() => saturationPlot(R32, { to: max.plus(max.minus(R32.range.min)) })).toThrow(
-      expect.objectContaining({ name: "OutOfRangeError" }),
+    expect(() =>
+      saturationPlot(R32, { ...reader, to: max.plus(max.minus(R32.range.min)) }),
+    ).toThrow(expect.objectContaining({ name: "OutOfRangeError" }));
+  });
+});
+
+describe("words in a picture", () => {
+  /** The boxes of all texts, by the widths that the picture itself reckons with. */
+  function boxesOf(svg: string) {
+    return [...svg.matchAll(/<text ([^>]*)>(.*?)<\/text>/g)].map(([, given = "", inner = ""]) => {
+      const of = (name: string) => new RegExp(`${name}="([^"]*)"`).exec(given)?.[1];
+      const words = inner.replace(/<[^>]*>/g, "").replace(/&\w+;|&#39;/g, "x");
+      const size = Number(of("font-size") ?? 13);
+      const width = widthOf(words, size);
+      const x = Number(of("x"));
+      const from = { middle: x - width / 2, end: x - width }[of("text-anchor") ?? ""] ?? x;
+      const y = Number(of("y"));
+      return { words, from, to: from + width, top: y - 0.75 * size, bottom: y + 0.15 * size };
+    });
+  }
+
+  const widths = [300, 320, 390, 440, 768, 1200];
+  it.each(widths)("do not collide, and stay inside, at a width of %s", (width) => {
+    for (const system of ["inch-pound", "SI"] as const) {
+      for (const [name, svg] of Object.entries(allPlots({ width, system }))) {
+        const boxes = boxesOf(svg);
+        expect(boxes.length, name).toBeGreaterThan(5);
+        for (const [i, one] of boxes.entries()) {
+          const at = `${name}, ${width}, ${system}: ${one.words}`;
+          expect(one.from, at).toBeGreaterThanOrEqual(-0.5);
+          expect(one.to, at).toBeLessThanOrEqual(width + 0.5);
+          for (const other of boxes.slice(i + 1)) {
+            const apart =
+              one.to <= other.from ||
+              other.to <= one.from ||
+              one.bottom <= other.top ||
+              other.bottom <= one.top;
+            expect(apart, `${at} | ${other.words}`).toBe(true);
+          }
+        }
+      }
+    }
+  });
+
+  it("are the language's, without a gap, and every code of the module is drawn", () => {
+    const marked = Object.fromEntries(
+      Object.entries(plots.messages).map(([code, message]) => [
+        code,
+        typeof message === "string"
+          ? `[${code}] ${message}`
+          : { ...message, one: `[${code}] ${message.one}`, other: `[${code}] ${message.other}` },
+      ]),
     );
+    const language = { locale: "en", messages: { ...english.messages, ...marked } } as never;
+    const drawn = [
+      ...Object.values(allPlots({ language })),
+      ...["dry-and-tight", "leak-and-moisture", "outgassing", "undecided", "leak", "moisture"].map(
+        (cause) => {
+          const test = decays.leak as VacuumDecayInput;
+          const { plateau: _, ...found } = assessVacuumDecay(test);
+          return vacuumDecayPlot(test, { ...found, cause } as never, { ...reader, language });
+        },
+      ),
+      vacuumDecayPlot(...set(decays.leak as VacuumDecayInput), { ...reader, language }),
+      vacuumDecayPlot(...stepped(), { ...reader, language }),
+    ].join("");
+    const reached = [...drawn.matchAll(/\[(plots\.[\w.-]+)\]/g)].map(([, code]) => code as string);
+    expect([...new Set(reached)].sort()).toEqual(
+      Object.keys(marked)
+        .filter((code) => code !== "plots.course.leak")
+        .sort(),
+    );
+    expect(Object.values(allPlots()).join("")).not.toMatch(/[{}]/);
+  });
+
+  /** A log of which a reading was set aside, with its verdict. */
+  function set(test: VacuumDecayInput): [VacuumDecayInput, VacuumDecayAssessment] {
+    const readings = [...test.readings];
+    readings[60] = { elapsed: second(600), pressure: micron(20) };
+    const log = { ...test, readings };
+    return [log, assessVacuumDecay(log)];
+  }
+
+  /** A verdict that saw a valve moved. */
+  function stepped(): [VacuumDecayInput, VacuumDecayAssessment] {
+    const test = decays.tight as VacuumDecayInput;
+    const steps = [{ elapsed: second(120), from: micron(250), to: micron(300) }];
+    return [test, { ...assessVacuumDecay(test), steps } as never];
+  }
+});
+
+describe("a sparkline", () => {
+  it("is the curve alone, small, with the result as its text alternative", () => {
+    for (const [name, svg] of Object.entries(allPlots({ form: "sparkline" }))) {
+      requireWellFormed(svg);
+      expect(svg, name).toContain('viewBox="0 0 120 28"');
+      expect(svg, name).not.toContain("<text");
+      expect(svg, name).not.toMatch(/NaN|Infinity|undefined/);
+    }
+    const pass = allPlots({ form: "sparkline" }).two;
+    expect(pass).toMatch(/<desc id="two-desc">PASS: drop 0\.37 psi ± 1\.2 psi, limit 4\.0 psi\./);
+    expect(pass).toContain("<circle"); // the figure that decides
+  });
+});
+
+describe("bars", () => {
+  const rings = (svg: string) =>
+    [...svg.matchAll(/<circle [^>]*cx="([\d.]+)"/g)].map(([, x]) => Number(x));
+  const firstBar = (svg: string) => {
+    const [, x = "", width = ""] = /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"/.exec(svg) ?? [];
+    return [Number(x), Number(x) + Number(width)] as const;
+  };
+
+  it("show lowest and highest voltage inside the nameplate's range where it passes, outside where it fails", () => {
+    for (const [volts, inside] of [
+      [238.4, true],
+      [204, false],
+      [262, false],
+    ] as const) {
+      const verdict = assessSupplyVoltage(supply(volts));
+      const svg = supplyVoltagePlot(verdict, reader);
+      const [from, to] = firstBar(svg);
+      expect(rings(svg)).toHaveLength(2);
+      expect(rings(svg).every((at) => at >= from && at <= to)).toBe(inside);
+      expect(verdict.outcome === "pass").toBe(inside);
+    }
+  });
+
+  it("show the charge below its limit where it passes, beyond it where it fails", () => {
+    const { light = "", heavy = "" } = allPlots({ system: "SI" });
+    expect(light).toContain(">PASS</tspan>: charge 1.200 kg, limit ");
+    expect(heavy).toContain(">FAIL</tspan>: charge 2.400 kg, limit ");
+    expect(rings(light)[0]).toBeLessThan(firstBar(light)[1]);
+    expect(rings(heavy)[0]).toBeGreaterThan(firstBar(heavy)[1]);
   });
 });

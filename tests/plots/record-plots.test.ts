@@ -1,9 +1,13 @@
 import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
-import { pressureTestPlot, recordPlots, vacuumDecayPlot } from "hvac-install-math/plots";
+import {
+  pressureTestPlot,
+  recordPlots,
+  supplyVoltagePlot,
+  vacuumDecayPlot,
+} from "hvac-install-math/plots";
 import {
   atmosphereAtAltitude,
   degC,
-  degF,
   isInvalidInputError,
   kelvin,
   kPag,
@@ -11,7 +15,6 @@ import {
   micron,
   pascalAbsolute,
   psia,
-  psig,
 } from "hvac-install-math/quantity";
 import { htmlReport } from "hvac-install-math/report";
 import { acceptancePolicies } from "hvac-install-math/vacuum-decay";
@@ -19,8 +22,9 @@ import { describe, expect, it } from "vitest";
 import { type Change, changed } from "../commissioning/changed.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { pathsOf, put } from "../commissioning/mutated-record.ts";
+import { metric, reader } from "./samples.ts";
 
-const drawn = (record: InstallationRecord, options = { system: "inch-pound" } as const) =>
+const drawn = (record: InstallationRecord, options = reader) =>
   recordPlots(record, assessInstallation(record), options);
 
 describe("the pictures of a record", () => {
@@ -36,22 +40,27 @@ describe("the pictures of a record", () => {
     };
     const log = { ...evacuation, policy: acceptancePolicies.splitManualB };
     const found = assessInstallation(complete).steps.map(({ checks }) => checks[0]?.assessment);
-    const [hold, decay, ...more] = drawn(complete);
-    expect([hold?.step, decay?.step, more]).toEqual(["pressure-test", "evacuation", []]);
-    const units = { pressureUnit: psig, temperatureUnit: degF };
-    expect(hold?.svg).toBe(pressureTestPlot(test as never, found[2] as never, units));
-    expect(decay?.svg).toBe(vacuumDecayPlot(log as never, found[3] as never));
+    const [hold, decay, supply, ...more] = drawn(complete);
+    expect([hold?.step, decay?.step, supply?.step, more]).toEqual([
+      "pressure-test",
+      "evacuation",
+      "supply",
+      [],
+    ]);
+    expect(hold?.svg).toBe(pressureTestPlot(test as never, found[2] as never, reader));
+    expect(decay?.svg).toBe(vacuumDecayPlot(log as never, found[3] as never, reader));
+    expect(supply?.svg).toBe(supplyVoltagePlot(found[8] as never, reader));
   });
 
   it("are in the reader's units", () => {
-    const metric = recordPlots(complete, assessInstallation(complete), { system: "SI" });
-    expect(metric[0]?.svg).toContain(`pressure, ${kPag.symbol}`);
-    expect(metric[0]?.svg).toContain(`gas temperature, ${degC.symbol}`);
-    expect(metric[1]?.svg).toContain(`pressure, ${pascalAbsolute.symbol}`);
+    const si = recordPlots(complete, assessInstallation(complete), metric);
+    expect(si[0]?.svg).toContain(`Pressure, ${kPag.symbol}`);
+    expect(si[0]?.svg).toContain(`Gas temperature, ${degC.symbol}`);
+    expect(si[1]?.svg).toContain(`Pressure, ${pascalAbsolute.symbol}`);
     const units = { temperature: kelvin, absolutePressure: micron };
-    const own = recordPlots(complete, assessInstallation(complete), { system: "SI", units });
-    expect(own[0]?.svg).toContain("gas temperature, K");
-    expect(own[1]?.svg).toContain("pressure, micron");
+    const own = recordPlots(complete, assessInstallation(complete), { ...metric, units });
+    expect(own[0]?.svg).toContain("Gas temperature, K");
+    expect(own[1]?.svg).toContain("Pressure, microns");
   });
 
   it.each<[string, Change]>([
@@ -78,7 +87,10 @@ describe("the pictures of a record", () => {
 
   it("are none where nothing was judged, such as at an unknown altitude", () => {
     expect(drawn({ version: 1 })).toEqual([]);
-    expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual(["evacuation"]);
+    expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual([
+      "evacuation",
+      "supply",
+    ]);
   });
 
   it("are drawn of every record that can be judged, whatever is missing or stands once", () => {
@@ -100,18 +112,19 @@ describe("the pictures of a record", () => {
 
   it("go into the report as they are", () => {
     const page = htmlReport(complete, { system: "SI", plots: recordPlots });
-    for (const { svg } of recordPlots(complete, assessInstallation(complete), { system: "SI" })) {
+    for (const { svg } of recordPlots(complete, assessInstallation(complete), metric)) {
       expect(page).toContain(svg);
     }
   });
 
   it.each([
-    [[undefined, assessInstallation(complete), { system: "SI" }], "record"],
-    [[complete, undefined, { system: "SI" }], "assessment"],
-    [[complete, {}, { system: "SI" }], "assessment.steps"],
-    [[complete, { steps: [null] }, { system: "SI" }], "assessment.steps[0].checks"],
+    [[undefined, assessInstallation(complete), metric], "record"],
+    [[complete, undefined, metric], "assessment"],
+    [[complete, {}, metric], "assessment.steps"],
+    [[complete, { steps: [null] }, metric], "assessment.steps[0].checks"],
     [[complete, assessInstallation(complete), undefined], "options"],
-    [[complete, assessInstallation(complete), { system: "metric" }], "options.system"],
+    [[complete, assessInstallation(complete), { ...metric, system: "metric" }], "options.system"],
+    [[complete, assessInstallation(complete), { system: "SI" }], "language"],
   ])("are refused by name where an argument is none (%#)", (given, argument) => {
     let refused: unknown;
     try {

@@ -1,8 +1,12 @@
 // Invented tests in all their varieties, with their pictures: for the tests of this folder and in Chromium.
+import { assessRoomCharge } from "hvac-install-math/charge-limit";
+import { english } from "hvac-install-math/language/en";
 import {
-  type PlotColors,
+  type PlotOptions,
   pressureTestPlot,
+  roomChargePlot,
   saturationPlot,
+  supplyVoltagePlot,
   vacuumDecayPlot,
 } from "hvac-install-math/plots";
 import {
@@ -20,8 +24,10 @@ import {
   deltaF,
   ft,
   hour,
+  kg,
   kPag,
   liter,
+  m2,
   micron,
   mL,
   percent,
@@ -30,8 +36,10 @@ import {
   psig,
   second,
   standardAtmosphere,
+  volt,
 } from "hvac-install-math/quantity";
 import { R32, R407C, R410A } from "hvac-install-math/refrigerants";
+import { assessSupplyVoltage, type SupplyVoltageInput } from "hvac-install-math/supply-voltage";
 import {
   type AcceptancePolicy,
   acceptancePolicies,
@@ -39,9 +47,13 @@ import {
   type VacuumDecayInput,
 } from "hvac-install-math/vacuum-decay";
 
+/** A reader of English in inch-pound units, and one in SI. */
+export const reader: PlotOptions = { language: english, system: "inch-pound" };
+export const metric: PlotOptions = { language: english, system: "SI" };
+
 const instruments = {
   pressure: { accuracy: psi(2), resolution: psi(0.1) },
-  temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+  temperature: { accuracy: deltaF(1), resolution: deltaF(0.1), followsGasWithin: deltaF(0) },
 };
 
 /** Two readings twelve hours apart. */
@@ -116,14 +128,31 @@ const zones: PressureTestLog = {
   volume: [liter(3), mL(1200)],
   instruments: {
     pressure: { accuracy: psi(2) },
-    temperature: { accuracy: deltaC(0.5) },
+    temperature: { accuracy: deltaC(0.5), followsGasWithin: deltaC(0) },
   },
   atmosphere: bara(1.01),
 };
 
+/** A supply of three readings, beside its nameplate. */
+export const supply = (volts: number): SupplyVoltageInput => ({
+  nameplate: {
+    rated: [volt(208), volt(230)],
+    range: { minimum: volt(197), maximum: volt(253) },
+  },
+  supply: { voltage: volt(240), phases: 1 },
+  readings: [
+    { voltage: volt(volts), state: "rest" },
+    { voltage: volt(volts - 7.5), state: "load" },
+  ],
+  measuredAt: "unit",
+  meter: { accuracy: volt(1.5) },
+});
+
 /** Every picture, each with its own ids. */
-export function allPlots(colors: PlotColors = "page"): Readonly<Record<string, string>> {
-  const of = (id: string) => ({ id, colors });
+export function allPlots(options: Partial<PlotOptions> = {}): Readonly<Record<string, string>> {
+  const of = (id: string): PlotOptions => ({ ...reader, ...options, id });
+  const room = { refrigerant: R32, place: "floor", floorArea: m2(30) } as const;
+  const [light, heavy] = [1.2, 2.4].map((kilograms) => ({ ...room, charge: kg(kilograms) }));
   const untimed: PressureTest = {
     ...twoReadings,
     start: { pressure: psia(515), temperature: degF(70) },
@@ -156,7 +185,15 @@ export function allPlots(colors: PlotColors = "page"): Readonly<Record<string, s
     blend: saturationPlot(R410A, {
       ...of("blend"),
       atmosphere: standardAtmosphere,
-      pressureUnit: kPag,
+      units: { gaugePressure: kPag },
     }),
+    ...Object.fromEntries(
+      [238.4, 204, 262].map((volts, i) => [
+        `supply-${i}`,
+        supplyVoltagePlot(assessSupplyVoltage(supply(volts)), of(`supply-${i}`)),
+      ]),
+    ),
+    light: roomChargePlot(light as never, assessRoomCharge(light as never), of("light")),
+    heavy: roomChargePlot(heavy as never, assessRoomCharge(heavy as never), of("heavy")),
   };
 }

@@ -3,7 +3,7 @@ import { assessPressureLog } from "hvac-install-math/pressure-test";
 import { micron, second } from "hvac-install-math/quantity";
 import { assessVacuumDecay } from "hvac-install-math/vacuum-decay";
 import { expect, it } from "vitest";
-import { decays, nightLog } from "./samples.ts";
+import { decays, nightLog, reader } from "./samples.ts";
 
 /** Processor time of the fastest of a few calls, so that a busy machine does not count. */
 function milliseconds(act: () => unknown): number {
@@ -19,15 +19,18 @@ function milliseconds(act: () => unknown): number {
 it("draws 100 000 rows in less than 100 ms, with 600 points", () => {
   const night = nightLog(0.4, 100_000);
   const verdict = assessPressureLog(night);
-  expect(milliseconds(() => pressureTestPlot(night, verdict))).toBeLessThan(100);
+  expect(milliseconds(() => pressureTestPlot(night, verdict, reader))).toBeLessThan(100);
   const readings = Array.from({ length: 100_000 }, (_, i) => ({
     elapsed: second(i / 50),
     pressure: micron(300 + i / 200 + 5 * Math.sin(i)),
   }));
   const decay = { ...(decays.leak as (typeof decays)[string]), readings };
   const found = assessVacuumDecay(decay);
-  expect(milliseconds(() => vacuumDecayPlot(decay, found))).toBeLessThan(100);
-  for (const svg of [pressureTestPlot(night, verdict), vacuumDecayPlot(decay, found)]) {
+  expect(milliseconds(() => vacuumDecayPlot(decay, found, reader))).toBeLessThan(100);
+  for (const svg of [
+    pressureTestPlot(night, verdict, reader),
+    vacuumDecayPlot(decay, found, reader),
+  ]) {
     for (const [, d = ""] of svg.matchAll(/ d="([^"]*)"/g)) {
       expect(d.split(/[ML]/).length).toBeLessThanOrEqual(2 * 600 + 2);
     }

@@ -10,6 +10,7 @@ import {
 import { assessInstallation } from "hvac-install-math/commissioning";
 import { formatQuantity } from "hvac-install-math/display";
 import { parseQuantity } from "hvac-install-math/field-text";
+import { english } from "hvac-install-math/language/en";
 import { vacuumDecayPlot } from "hvac-install-math/plots";
 import { assessPressureTest, expectedTestPressure } from "hvac-install-math/pressure-test";
 import * as q from "hvac-install-math/quantity";
@@ -185,7 +186,9 @@ export const plainClaims = {
     q.isInvalidInputError(refusal(() => recordCodec.parse('{"version":1,"odd":1}'))),
   "the schema of a record is data": () => typeof recordCodec.jsonSchema() === "object",
   "a plot is SVG text": () =>
-    vacuumDecayPlot(decay, assessVacuumDecay(decay)).trimStart().startsWith("<svg"),
+    vacuumDecayPlot(decay, assessVacuumDecay(decay), { language: english, system: "SI" })
+      .trimStart()
+      .startsWith("<svg"),
 };
 
 /** Claims that use Intl, which a small engine may lack. */

@@ -15,6 +15,7 @@ import { fieldText } from "./field-text.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { operatingCheck } from "./operating-check.ts";
+import { plots } from "./plots.ts";
 import { pressureTest } from "./pressure-test.ts";
 import { propertyModel } from "./property-model.ts";
 import { quantity } from "./quantity.ts";
@@ -31,6 +32,7 @@ export {
   flareJoint,
   lineSet,
   operatingCheck,
+  plots,
   pressureTest,
   propertyModel,
   quantity,
@@ -49,6 +51,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   flareJoint,
   lineSet,
   operatingCheck,
+  plots,
   pressureTest,
   propertyModel,
   quantity,
@@ -66,6 +69,7 @@ type Module =
   | typeof flareJoint
   | typeof lineSet
   | typeof operatingCheck
+  | typeof plots
   | typeof pressureTest
   | typeof propertyModel
   | typeof quantity

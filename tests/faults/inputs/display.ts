@@ -1,4 +1,5 @@
 import type * as display from "hvac-install-math/display";
+import { english } from "hvac-install-math/language/en";
 import { ft, newtonMeter, psi, psig } from "hvac-install-math/quantity";
 import type { Inputs } from "../catalogue.ts";
 
@@ -11,5 +12,10 @@ export const inputs: Inputs<typeof display> = {
     [psig(118.4), { system: "inch-pound", locale: "en", resolution: psi(1), unit: psig }] as never,
     [ft(12.5), { system: "SI" }] as never,
   ],
+  shownUnit: [
+    [psig(118.4), { system: "SI", units: { gaugePressure: psig } }] as never,
+    [ft(12.5), { system: "inch-pound" }] as never,
+  ],
+  unitName: [[psig, english]] as never,
   usualUnit: [["gaugePressure", "SI"]],
 };
