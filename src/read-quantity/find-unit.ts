@@ -30,13 +30,12 @@ export interface NameLookup {
 /** The one form under which a name is kept and looked up. */
 function keyOf(name: string): string {
   return name
-    .replace(/[ \u00a0]+/g, " ")
+    .normalize("NFKC") // µ of Greece or of the keyboard, ft² and ft2, ℃ and °C
+    .replace(/ +/g, " ")
     .replace(/(?<=\p{L})\.(?!\d)/gu, "")
     .replace(/ ?([/·×()^]) ?/g, "$1")
     .replace(/(?<=\p{L})×(?=\p{L})/gu, "·")
     .replaceAll("''", '"')
-    .replaceAll("²", "2")
-    .replaceAll("³", "3")
     .replaceAll("^", "")
     .trim();
 }

@@ -6,16 +6,15 @@ import { describe, listOf, objectOf, requireUnit } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
-import { smallerThan } from "./compound-units.ts";
 import { FieldTextError } from "./field-text-error.ts";
-import { lookupOf, type NameRow } from "./find-unit.ts";
+import { lookupOf } from "./find-unit.ts";
+import { namesFor } from "./names-for.ts";
 import { type Leaf, operandAt } from "./operand.ts";
 import { possibleQuantity } from "./possible-quantity.ts";
 import { readText } from "./read-text.ts";
 import { say, verbatim } from "./statements.ts";
 import { vacuumHint } from "./tokens.ts";
 import { refuseTwoReadings } from "./two-readings.ts";
-import { absolute, gauge, namesOf } from "./unit-names.ts";
 
 /**
  * What the field takes.
@@ -101,27 +100,6 @@ export function readQuantity<K extends Kind>(
   refuseTwoReadings(text, leaf, kind);
   const unit = leaf.units ? unitAmong(text, leaf, units, symbols) : first;
   return possibleQuantity(text, leaf, leaf.value * unit.scale + unit.offset, unit);
-}
-
-/**
- * The names of the field's units, and of units beside them: of the smaller one in 12 ft 6 in, and of the pressure
- * whose zero the person has to state.
- */
-function namesFor<K extends Kind>(units: readonly Unit<K>[]): NameRow[] {
-  return units.flatMap((unit): NameRow[] => {
-    const { kind, symbol } = unit;
-    const base = unit.difference.symbol;
-    const row = (one: string, names: string): NameRow => [[{ symbol: one }], names];
-    const own = `${symbol}|${namesOf(symbol)}`;
-    if (kind === "temperatureDifference") {
-      return [row(symbol, `${own}|${namesOf(symbol.replace("Δ", ""))}`)];
-    }
-    if (base === symbol || kind === "temperature") {
-      return [row(symbol, own), ...smallerThan(symbol).map((small) => row(small, namesOf(small)))];
-    }
-    const zero = kind === "gaugePressure" ? gauge : absolute;
-    return [row(base, namesOf(base)), row(symbol, `${symbol}|${zero(namesOf(base))}`)];
-  });
 }
 
 /** The unit of the field that the typed name stands for. */

@@ -8,6 +8,7 @@ import * as display from "hvac-install-math/display";
 import * as fieldText from "hvac-install-math/field-text";
 import * as flareJoint from "hvac-install-math/flare-joint";
 import * as lineSet from "hvac-install-math/line-set";
+import * as logs from "hvac-install-math/logs";
 import * as operatingCheck from "hvac-install-math/operating-check";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as propertyModel from "hvac-install-math/property-model";
@@ -27,6 +28,7 @@ import * as ofDisplay from "./inputs/display.ts";
 import * as ofFieldText from "./inputs/field-text.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
+import * as ofLogs from "./inputs/logs.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofPropertyModel from "./inputs/property-model.ts";
@@ -48,6 +50,7 @@ export const modules: Readonly<Record<string, Readonly<Record<string, unknown>>>
   "field-text": fieldText,
   "flare-joint": flareJoint,
   "line-set": lineSet,
+  logs,
   "operating-check": operatingCheck,
   "pressure-test": pressureTest,
   "property-model": propertyModel,
@@ -70,6 +73,7 @@ export const subjects: readonly Subject[] = [
   ...subjectsOf("field-text", fieldText, ofFieldText.inputs),
   ...subjectsOf("flare-joint", flareJoint, ofFlareJoint.inputs),
   ...subjectsOf("line-set", lineSet, ofLineSet.inputs),
+  ...subjectsOf("logs", logs, ofLogs.inputs),
   ...subjectsOf("operating-check", operatingCheck, ofOperatingCheck.inputs),
   ...subjectsOf("pressure-test", pressureTest, ofPressureTest.inputs),
   ...subjectsOf("property-model", propertyModel, ofPropertyModel.inputs),

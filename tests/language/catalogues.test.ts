@@ -12,6 +12,7 @@ import * as ofChargeLimit from "./inputs/charge-limit.ts";
 import * as ofCondensate from "./inputs/condensate.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
+import * as ofLogs from "./inputs/logs.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
@@ -28,6 +29,7 @@ const spoken: readonly Spoken[] = [
   { module: "condensate", catalogue: en.condensate, further: ofCondensate.inputs },
   { module: "flare-joint", catalogue: en.flareJoint, further: ofFlareJoint.inputs },
   { module: "line-set", catalogue: en.lineSet, further: ofLineSet.inputs },
+  { module: "logs", catalogue: en.logs, further: ofLogs.inputs },
   { module: "operating-check", catalogue: en.operatingCheck, further: ofOperatingCheck.inputs },
   { module: "refrigerants", catalogue: en.refrigerants, further: ofRefrigerants.inputs },
   { module: "pressure-test", catalogue: en.pressureTest, further: ofPressureTest.inputs },

@@ -25,6 +25,7 @@ const layers = [
     "charge-limit",
     "operating-check",
     "field-text",
+    "logs",
   ],
   ["plots", "commissioning"],
   ["wire", "report"],
@@ -33,6 +34,7 @@ const layers = [
 /** The packages that a module may import at run time; every other module imports none. */
 const packages: Readonly<Record<string, readonly string[]>> = {
   "field-text": ["mathjs/number"],
+  logs: ["d3-dsv"],
   plots: ["d3-array", "d3-shape"],
   wire: ["zod/mini"],
 };

@@ -15,6 +15,7 @@ const modules = foldersIn(".").flatMap((name) =>
 const dependencyOf: Readonly<Record<string, RegExp>> = {
   "/field-text":
     /node_modules\/(mathjs|typed-function|escape-latex|tiny-emitter|@babel\/runtime)\//,
+  "/logs": /node_modules\/d3-dsv\//,
   "/plots": /node_modules\/(d3-(array|path|shape)|internmap)\//,
   "/wire": /node_modules\/zod\//,
 };

@@ -14,6 +14,7 @@ import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
+import { logs } from "./logs.ts";
 import { operatingCheck } from "./operating-check.ts";
 import { plots } from "./plots.ts";
 import { pressureTest } from "./pressure-test.ts";
@@ -31,6 +32,7 @@ export {
   fieldText,
   flareJoint,
   lineSet,
+  logs,
   operatingCheck,
   plots,
   pressureTest,
@@ -50,6 +52,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   fieldText,
   flareJoint,
   lineSet,
+  logs,
   operatingCheck,
   plots,
   pressureTest,
@@ -68,6 +71,7 @@ type Module =
   | typeof fieldText
   | typeof flareJoint
   | typeof lineSet
+  | typeof logs
   | typeof operatingCheck
   | typeof plots
   | typeof pressureTest

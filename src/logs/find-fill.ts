@@ -1,0 +1,108 @@
+// When was the system full of nitrogen? The highest row at the end of the last filling.
+// Common practice, no source: gas is being filled in while the pressure rises by a fiftieth of the highest within
+// ten minutes; the sun on a line makes a tenth of that.
+// Does not cover judging the hold: pressure-test does.
+import { describe, isOfKind, listOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { type LogsStatement, say } from "./statements.ts";
+import { type Watch, type WatchRow, watchFrom } from "./watch.ts";
+
+/** A row of a pressure log. Source: none; the library's own type. */
+export interface FillRow extends WatchRow {
+  /** What the gauge shows. */
+  readonly pressure: Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
+}
+
+/**
+ * Finds where a nitrogen hold starts in a log that holds the filling too: at the highest row at the end of the last
+ * filling, up to the row before the pressure is let off. Its rows count from there, as `assessPressureLog` wants them.
+ *
+ * The gas is still warm from the filling, or cold from the cylinder, and settles for some minutes: an app should
+ * show the row and let the technician move it. A log without a filling starts filled, or cut off.
+ *
+ * @param rows - Rows in order of time, as {@link readLog} gives them.
+ * @returns The watch with the reasons and doubts; without rows where none was found.
+ * @throws {@link InvalidInputError} for rows that are none.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { findFill } from "hvac-install-math/logs";
+ * import { minute, psig } from "hvac-install-math/quantity";
+ *
+ * const rows = [0, 150, 150, 300, 500, 499, 499, 498, 2].map((p, i) => ({
+ *   elapsed: minute(5 * i),
+ *   pressure: psig(p),
+ * }));
+ * const hold = findFill(rows);
+ * hold.start; // => 4
+ * hold.rows.at(-1)?.pressure.toString(); // => 498 psig
+ * ```
+ */
+export function findFill<R extends FillRow>(rows: readonly R[]): Watch<R> {
+  const times: number[] = [];
+  const pressures = listOf("rows", rows).map((row, i) => {
+    times.push(siOf(`rows[${i}].elapsed`, row?.elapsed, "duration"));
+    return pressureOf(`rows[${i}].pressure`, row.pressure);
+  });
+  const highest = pressures.reduce((high, p) => Math.max(high, p), 0);
+  if (highest < 1000) {
+    // 10 mbar: below, nothing was filled
+    return { start: undefined, rows: [], reasons: [], doubts: [say("logs.no-fill")] };
+  }
+  const { start, count } = endOfFilling(times, pressures, highest / 50);
+  const { elapsed, pressure } = rows[start] as R;
+  const reasons = [say("logs.highest", { elapsed, pressure })];
+  const doubts: LogsStatement[] = [];
+  if (count === 0) doubts.push(say("logs.starts-filled"));
+  if (count > 1) doubts.push(say("logs.several-fills", { count }));
+  doubts.push(say("logs.gas-settles"));
+  return watchFrom(rows, start, endOfHold(pressures, start, highest / 20), reasons, doubts);
+}
+
+/** The row at the end of the last filling, the first where there is none, and how many fillings there are. */
+function endOfFilling(
+  times: readonly number[],
+  pressures: readonly number[],
+  rise: number,
+): { start: number; count: number } {
+  let [from, to, count] = [0, 0, 0]; // the filling ended behind `from` and not behind `to`
+  let wasFilling = false;
+  let ahead = 0;
+  for (let i = 0; i + 1 < times.length; i++) {
+    ahead = Math.max(ahead, i + 1);
+    while (ahead + 1 < times.length && (times[ahead + 1] as number) - (times[i] as number) <= 600) {
+      ahead += 1;
+    }
+    const isFilling = (pressures[ahead] as number) - (pressures[i] as number) > rise;
+    if (isFilling) [from, to] = [i, ahead];
+    if (isFilling && !wasFilling) count += 1;
+    wasFilling = isFilling;
+  }
+  let start = from;
+  for (let i = from; i <= to; i++) {
+    if ((pressures[i] as number) > (pressures[start] as number)) start = i;
+  }
+  return { start, count };
+}
+
+/** The last row before the pressure is let off: a step down that no hold makes. */
+function endOfHold(pressures: readonly number[], start: number, step: number): number {
+  for (let i = start + 1; i < pressures.length; i++) {
+    if ((pressures[i - 1] as number) - (pressures[i] as number) > step) return i - 1;
+  }
+  return pressures.length - 1;
+}
+
+function pressureOf(argument: string, pressure: FillRow["pressure"]): number {
+  if (isOfKind(pressure, "gaugePressure")) {
+    return siOf(argument, pressure as Quantity<"gaugePressure">, "gaugePressure");
+  }
+  if (isOfKind(pressure, "absolutePressure")) {
+    return siOf(argument, pressure as Quantity<"absolutePressure">, "absolutePressure");
+  }
+  const allowed = "a gauge pressure or an absolute pressure";
+  throw new InvalidInputError({ argument, value: describe(pressure), allowed });
+}

@@ -1,0 +1,116 @@
+// Which column is the time, and how is it written? With the reasons, and what the rows cannot tell.
+// Common practice of loggers and spreadsheets, no source.
+// Does not cover the zone: no row states it, so that it is always asked about.
+import { second } from "../quantity/units/time.ts";
+import type { Findings, Layout } from "./guess-cells.ts";
+import type { TitledColumn } from "./guess-columns.ts";
+import type { ColumnPlace, DateOrder, TimeFormat } from "./log-format.ts";
+import { momentOf, secondsOf } from "./moment.ts";
+import { numberIn } from "./number-cell.ts";
+import { say, type WrittenWord } from "./statements.ts";
+
+const orders: readonly DateOrder[] = ["year-month-day", "day-month-year", "month-day-year"];
+
+/** The time of the rows, and the columns that it takes. */
+export interface GuessedTime {
+  readonly time: TimeFormat;
+  readonly taken: readonly number[];
+}
+
+/** Finds the column of the time. */
+export function guessTime(
+  { rows }: Layout,
+  columns: readonly TitledColumn[],
+  decimal: "." | ",",
+  findings: Findings,
+): GuessedTime | undefined {
+  const { doubts } = findings;
+  const cellsOf = (at: number) =>
+    rows.map(({ cells }) => cells[at] ?? "").filter((cell) => cell !== "");
+  const every = (at: number, holds: (cell: string) => boolean) => {
+    const cells = cellsOf(at);
+    return cells.length > 0 && cells.filter(holds).length >= 0.9 * cells.length;
+  };
+  const isClock = (cell: string) => secondsOf(cell, 10_000) !== undefined;
+  const isDate = (order: DateOrder) => (cell: string) => momentOf(cell, order) !== undefined;
+  const found = (at: number, written: WrittenWord) =>
+    findings.reasons.push(
+      say("logs.time", {
+        column: { verbatim: columns[at]?.title ?? "" },
+        written: `logs.written.${written}`,
+      }),
+    );
+
+  const dated = columns.findIndex((_, at) => orders.some((order) => every(at, isDate(order))));
+  const counted = columns.findIndex(({ kind }) => kind === "duration");
+  const clocked = columns.findIndex((_, at) => every(at, isClock));
+  const place = (at: number): ColumnPlace => columns[at]?.place ?? at + 1;
+  if (dated >= 0 && counted < 0) {
+    found(dated, "date-time");
+    const cells = cellsOf(dated).filter((cell) => orders.some((order) => isDate(order)(cell)));
+    const order = orderOf(cells, findings);
+    const inOne = cells.some((cell) => /:/.test(cell));
+    const two = !inOne && clocked >= 0 ? { timeColumn: place(clocked) } : {};
+    const isZoned = cells.every((cell) => momentOf(cell, order)?.offset !== undefined);
+    if (!isZoned) doubts.push(say("logs.zone-unknown"));
+    const time: TimeFormat = {
+      written: "date-time",
+      column: place(dated),
+      ...two,
+      order,
+      zone: "wall-clock",
+    };
+    return { time, taken: inOne || clocked < 0 ? [dated] : [dated, clocked] };
+  }
+  const firstOf = (at: number) => numberIn(cellsOf(at)[0] ?? "", { decimal });
+  const serial = (at: number): GuessedTime => {
+    found(at, "serial");
+    doubts.push(say("logs.serial-unsure", { column: { verbatim: columns[at]?.title ?? "" } }));
+    return { time: { written: "serial", column: place(at), epoch: 1900 }, taken: [at] };
+  };
+  // Days in these numbers are the years 1954 to 2119 of a spreadsheet.
+  const isSerial = (at: number) => firstOf(at) > 20_000 && firstOf(at) < 80_000;
+  if (counted >= 0) {
+    const unit = columns[counted]?.unit as unknown as typeof second;
+    if (unit.symbol === "d" && isSerial(counted)) return serial(counted);
+    found(counted, "elapsed");
+    return { time: { written: "elapsed", column: place(counted), unit }, taken: [counted] };
+  }
+  if (clocked >= 0) {
+    const title = { column: { verbatim: columns[clocked]?.title ?? "" } };
+    const fromZero = secondsOf(cellsOf(clocked)[0] ?? "", 10_000) === 0;
+    const written = fromZero ? "elapsed" : "clock";
+    found(clocked, written);
+    doubts.push(say("logs.elapsed-or-clock", title));
+    return { time: { written, column: place(clocked) }, taken: [clocked] };
+  }
+  // A column of numbers that only grow.
+  const grows = columns.findIndex((_, at) => {
+    const numbers = cellsOf(at).map((cell) => numberIn(cell, { decimal }));
+    return numbers.length > 1 && numbers.every((n, i) => i === 0 || n > (numbers[i - 1] as number));
+  });
+  if (grows < 0) {
+    doubts.push(say("logs.no-time"));
+    return undefined;
+  }
+  const column = { verbatim: columns[grows]?.title ?? "" };
+  if (isSerial(grows) && cellsOf(grows).some((cell) => /[.,]\d/.test(cell))) return serial(grows);
+  found(grows, "elapsed");
+  doubts.push(say("logs.time-unit-unknown", { column }));
+  return { time: { written: "elapsed", column: place(grows), unit: second }, taken: [grows] };
+}
+
+/** The order of day, month and year that fits every date; where more than one does, the doubt. */
+function orderOf(cells: readonly string[], { reasons, doubts }: Findings): DateOrder {
+  const fitting = orders.filter((order) =>
+    cells.every((cell) => momentOf(cell, order) !== undefined),
+  );
+  const named = cells.some((cell) => /[a-z]{3}/i.test(cell.slice(0, 12)));
+  const [order = "year-month-day"] = fitting;
+  const telling =
+    cells.find((cell) => orders.filter((one) => momentOf(cell, one)).length === 1) ?? cells[0];
+  const statement = { order: `logs.order.${order}`, cell: { verbatim: telling ?? "" } } as const;
+  if (fitting.length > 1 && !named) doubts.push(say("logs.date-order-unsure", statement));
+  else reasons.push(say("logs.date-order", statement));
+  return order;
+}

@@ -1,0 +1,174 @@
+// What did the logger write? Text by chunks, in a format that is stated, to typed rows.
+// Follows log-format.ts; every line that is not taken is named with its reason.
+// Does not cover guessing the format: guess-log.ts offers one.
+import { describe, listOf, objectOf, oneOf, textOf, wholeNumberOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Columns, LogFormat, LogRow } from "./log-format.ts";
+import { recordReader, type TextRecord } from "./records.ts";
+import { rowTaker, sameCells, type TakenRow, type Titles } from "./row-taker.ts";
+import { type LineStatement, say } from "./statements.ts";
+
+/**
+ * A part of a log, or a whole one.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Log<C> {
+  /** The rows that were taken, in order of time; they go into the assessments as they are. */
+  readonly rows: readonly LogRow<C>[];
+  /** The line on which each of the rows stands, from 1. */
+  readonly lines: readonly number[];
+  /**
+   * What the clock showed at the first row, `2026-03-29T01:55:00`: of the whole log, or in the part that holds that
+   * row. Nothing where the file has no dates.
+   */
+  readonly started?: string;
+  /** Why a line was not taken: one statement for each, with its line. */
+  readonly refused: readonly LineStatement[];
+  /** What was noticed in the lines that were taken: gaps, a clock that was set, midnight. */
+  readonly notes: readonly LineStatement[];
+}
+
+/** Reads a log that comes in chunks. Source: none; the library's own type. */
+export interface LogReader<C> {
+  /** Takes the next chunk, cut anywhere, and gives the rows that it completes. */
+  add(chunk: string): Log<C>;
+  /** Gives what the last line without a line ending holds. */
+  end(): Log<C>;
+}
+
+/**
+ * Reads a log by chunks, as a file is read or a download arrives: time grows with the text, memory with the chunk.
+ *
+ * @param format - How the log is written: stated, or as {@link guessLog} offered it.
+ * @returns A reader. Its first rows come after the line of the header.
+ * @throws {@link InvalidInputError} for a format that is none; from `add` and `end`, for a column that the header
+ * does not have.
+ *
+ * Source: none; the library's own.
+ *
+ * @example
+ * ```ts
+ * import { createLogReader } from "hvac-install-math/logs";
+ * import { micron, second } from "hvac-install-math/quantity";
+ *
+ * const reader = createLogReader({
+ *   separator: ",",
+ *   decimal: ".",
+ *   time: { written: "elapsed", column: 1, unit: second },
+ *   columns: { pressure: { column: 2, unit: micron } },
+ * });
+ * reader.add("0,275\n5,2").rows.length; // => 1
+ * reader.add("83\n").rows[0]?.pressure.toString(); // => 283 micron
+ * reader.end().rows.length; // => 0
+ * ```
+ */
+export function createLogReader<const C extends Columns>(format: LogFormat<C>): LogReader<C> {
+  const { separator, header, firstRow, remark } = checked(format);
+  const records = recordReader(separator);
+  const start = firstRow ?? (header ?? 0) + 1;
+  const take = rowTaker(format);
+  let titles: Titles;
+  if (header === undefined) take.begin(undefined);
+  const noHeader = (): never => {
+    const value = "no such line in the text";
+    throw new InvalidInputError({
+      argument: "format.header",
+      value,
+      allowed: "a line of the text",
+    });
+  };
+  const log = (found: readonly TextRecord[]): Log<C> => {
+    const part = { rows: [], lines: [], refused: [], notes: [] } as Parts;
+    for (const record of found) {
+      const { line, cells } = record;
+      if (line === header) {
+        titles = cells;
+        take.begin(titles);
+      } else if (header !== undefined && line > header && !titles) {
+        noHeader(); // a quoted cell went over it
+      } else if (line >= start && !isNothing(cells, record, remark)) {
+        if (titles && sameCells(cells, titles))
+          part.refused.push(say("logs.header-again", { line }));
+        else append(part, line, take.row(record));
+      }
+    }
+    return part as unknown as Log<C>;
+  };
+  return {
+    add: (chunk) => log(records.add(textOf("chunk", chunk))),
+    end: () => {
+      const part = log(records.end());
+      if (header !== undefined && !titles) noHeader();
+      return part;
+    },
+  };
+}
+
+/** What is collected of a part. */
+interface Parts {
+  readonly rows: unknown[];
+  started?: string;
+  readonly lines: number[];
+  readonly refused: LineStatement[];
+  readonly notes: LineStatement[];
+}
+
+function append(part: Parts, line: number, taken: TakenRow | LineStatement | undefined): void {
+  if (!taken) return;
+  if ("code" in taken) part.refused.push(taken);
+  else {
+    if (taken.started !== undefined) part.started = taken.started;
+    part.rows.push(taken.row);
+    part.lines.push(line);
+    part.notes.push(...taken.notes);
+  }
+}
+
+function isNothing(
+  cells: readonly string[],
+  { wrong }: TextRecord,
+  remark: string | undefined,
+): boolean {
+  if (wrong) return false;
+  return (
+    cells.every((cell) => cell === "") ||
+    (remark !== undefined && cells[0]?.startsWith(remark) === true)
+  );
+}
+
+function checked<C extends Columns>(format: LogFormat<C>): LogFormat<C> {
+  objectOf("format", format);
+  const { separator, decimal, group, header, firstRow, remark, blank, blankCells } = format;
+  if (textOf("format.separator", separator).length !== 1 || /["\r\n]/.test(separator)) {
+    const allowed = "one character, no quotation mark and no line ending";
+    throw new InvalidInputError({
+      argument: "format.separator",
+      value: describe(separator),
+      allowed,
+    });
+  }
+  oneOf("format.decimal", decimal, [".", ","]);
+  if (group !== undefined) {
+    oneOf(
+      "format.group",
+      group,
+      ([".", ",", " ", "'"] as const).filter((mark) => mark !== decimal),
+    );
+  }
+  if (header !== undefined) wholeNumberOf("format.header", header, { min: 1 });
+  if (firstRow !== undefined)
+    wholeNumberOf("format.firstRow", firstRow, { min: (header ?? 0) + 1 });
+  if (remark !== undefined && textOf("format.remark", remark) === "") {
+    throw new InvalidInputError({
+      argument: "format.remark",
+      value: '""',
+      allowed: "at least one character",
+    });
+  }
+  if (blank !== undefined) oneOf("format.blank", blank, ["refuse", "skip"]);
+  listOf("format.blankCells", blankCells ?? [], 100);
+  objectOf("format.time", format.time);
+  objectOf("format.columns", format.columns);
+  return format;
+}

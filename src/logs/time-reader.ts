@@ -1,0 +1,130 @@
+// When was this row written? The time column to seconds that grow, or why the row has no place in them.
+// Follows log-format.ts.
+// Does not cover gaps between rows: gaps.ts looks at those.
+import { describe, oneOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { second } from "../quantity/units/time.ts";
+import type { ColumnPlace, TimeFormat } from "./log-format.ts";
+import { momentOf, secondsOf } from "./moment.ts";
+import { type CellMarks, numberIn } from "./number-cell.ts";
+import { unitOf } from "./reader-columns.ts";
+import { type LineStatement, say } from "./statements.ts";
+import { zoneClock } from "./zone.ts";
+
+/**
+ * A time in seconds, in the unit in which it is given back, what the clock showed (seconds since 1970), whether that
+ * clock may have been set in between, and what was noticed; or why there is no time.
+ */
+export type ReadTime =
+  | {
+      readonly at: number;
+      readonly unit: Unit<"duration">;
+      readonly wall?: number;
+      readonly mayBeSet?: boolean;
+      readonly note?: LineStatement;
+    }
+  | LineStatement;
+
+/** Reads the time of one row after the other. `last` is the time of the row that was taken before. */
+export type TimeReader = (cells: readonly string[], line: number, last: number) => ReadTime;
+
+const day = 86_400;
+
+/** Makes the reader of a time column. */
+export function timeReader(
+  format: TimeFormat,
+  marks: CellMarks,
+  placeOf: (argument: string, place: ColumnPlace) => number,
+): TimeReader {
+  const place = placeOf("format.time.column", format.column);
+  const column = { verbatim: String(format.column) };
+  const refuse = (line: number, cell: string) =>
+    say("logs.not-a-time", { line, column, cell: { verbatim: cell } });
+  switch (
+    oneOf("format.time.written", format.written, ["elapsed", "clock", "date-time", "serial"])
+  ) {
+    case "elapsed": {
+      const unit = unitOf("format.time.unit", format, "duration", second);
+      return (cells, line) => {
+        const cell = cells[place] ?? "";
+        const seconds = secondsOf(cell, 10_000) ?? numberIn(cell, marks, unit.symbol) * unit.scale;
+        return Number.isFinite(seconds) ? { at: seconds, unit } : refuse(line, cell);
+      };
+    }
+    case "clock": {
+      let days = 0;
+      return (cells, line, last) => {
+        const cell = cells[place] ?? "";
+        const seconds = secondsOf(cell, 24);
+        if (seconds === undefined) return refuse(line, cell);
+        const fell = last - (days * day + seconds) > day / 2;
+        if (fell) days += 1;
+        const time = { at: days * day + seconds, unit: second, mayBeSet: true };
+        return fell ? { ...time, note: say("logs.past-midnight", { line }) } : time;
+      };
+    }
+    case "serial": {
+      const epoch = oneOf(
+        "format.time.epoch",
+        (format as { epoch: 1900 | 1904 }).epoch,
+        [1900, 1904],
+      );
+      return (cells, line) => {
+        const cell = cells[place] ?? "";
+        const days = numberIn(cell, marks);
+        // Before day 61 the calendar of 1900 counts a 29 February that there was not.
+        if (!(days >= (epoch === 1900 ? 61 : 0) && days < 2_958_466)) return refuse(line, cell);
+        const at = Math.round(days * day * 1000) / 1000;
+        // 1 January 1970 is day 25 569 of the calendar from 1900, and 24 107 of that from 1904.
+        return { at, unit: second, wall: at - (epoch === 1900 ? 25_569 : 24_107) * day };
+      };
+    }
+    default:
+      return dateReader(format as TimeFormat & { written: "date-time" }, place, placeOf, refuse);
+  }
+}
+
+function dateReader(
+  format: TimeFormat & { written: "date-time" },
+  dateAt: number,
+  placeOf: (argument: string, place: ColumnPlace) => number,
+  refuse: (line: number, cell: string) => LineStatement,
+): TimeReader {
+  const { timeColumn, zone, column } = format;
+  const orders = ["year-month-day", "day-month-year", "month-day-year"] as const;
+  const order = oneOf("format.time.order", format.order, orders);
+  const clockAt = timeColumn === undefined ? -1 : placeOf("format.time.timeColumn", timeColumn);
+  if (zone === undefined) {
+    throw new InvalidInputError({
+      argument: "format.time.zone",
+      value: describe(zone),
+      allowed: 'an IANA zone such as "America/Denver", or "wall-clock"',
+    });
+  }
+  const passed = zoneClock(zone);
+  let wasSecond = false;
+  return (cells, line, last) => {
+    const cell = clockAt < 0 ? (cells[dateAt] ?? "") : `${cells[dateAt]} ${cells[clockAt]}`;
+    const moment = momentOf(cell, order);
+    if (!moment) return refuse(line, cell);
+    const { wall, offset } = moment;
+    const times = offset === undefined ? passed(wall) : [wall - offset];
+    const [first] = times;
+    if (first === undefined) {
+      const where = { column: { verbatim: String(column) }, cell: { verbatim: cell } };
+      return say("logs.skipped-hour", { line, ...where });
+    }
+    const at = times.find((one) => one > last) ?? (times.at(-1) as number);
+    const isSecond = at !== first;
+    const note = isSecond && !wasSecond ? { note: say("logs.clock-set-back", { line }) } : {};
+    wasSecond = isSecond;
+    const mayBeSet = zone === "wall-clock" && offset === undefined;
+    return { at, unit: second, wall, mayBeSet, ...note };
+  };
+}
+
+/** A duration in the unit of the time column. */
+export function elapsedOf(seconds: number, unit: Unit<"duration">): Quantity<"duration"> {
+  return unit(seconds / unit.scale);
+}
