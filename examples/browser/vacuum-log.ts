@@ -14,7 +14,7 @@ import { type Answer, chosenSystem, type Show, verdictOf } from "./card.ts";
 import { element, figures, fill } from "./elements.ts";
 import type { Fields } from "./fields.ts";
 import { type Course, inventedLog } from "./invented-logs.ts";
-import { readLog } from "./read-log.ts";
+import { pastedLog } from "./pasted-log.ts";
 
 /** Fills the menu and the log, and lets the buttons bring another one. */
 export function prepareVacuumLog(form: HTMLFormElement): void {
@@ -37,7 +37,7 @@ export function prepareVacuumLog(form: HTMLFormElement): void {
 export function vacuumLog(fields: Fields, show: Show): Answer | undefined {
   const typed = fields.read({ ambient: degF });
   const { volume } = fields.readIfGiven({ volume: liter });
-  const readings = readLog(fields.text("readings"));
+  const readings = pastedLog(fields.text("readings"));
   if ("problem" in readings) fields.mark("readings", readings.problem, readings.place);
   if (!typed || "problem" in readings || fields.isMarked()) return undefined;
 

@@ -1,10 +1,13 @@
 // Reads an installation: its record, and the logs that the instruments delivered beside it.
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
+import { type Columns, guessLog, type Log, type LogGuess, readLog } from "hvac-install-math/logs";
 import { isInvalidInputError } from "hvac-install-math/quantity";
 import { recordCodec } from "hvac-install-math/wire";
 import { BadInput, textOf } from "./bad-input.ts";
-import { readLog } from "./read-log.ts";
 
 const recordFile = "record.json";
 
@@ -14,6 +17,8 @@ const logs = {
   "vacuum-decay.csv": "evacuation.readings",
   "supply.csv": "power.supply.readings",
 } as const;
+
+const state = { column: "state", words: { rest: "rest", load: "load", start: "start" } } as const;
 
 /** A record, and where in the files a field of it stands. */
 export interface Installation {
@@ -28,19 +33,17 @@ export function readInstallation(folder: string): Installation {
     if (!file.endsWith(".csv") || file in logs) continue;
     throw new BadInput(`${file}: no such log; allowed: ${Object.keys(logs).join(", ")}`);
   }
-  const hold = readLog(folder, "nitrogen-hold.csv", {
-    elapsed: "duration",
-    pressure: "gaugePressure",
-    temperature: "temperature",
-  });
-  const decay = readLog(folder, "vacuum-decay.csv", {
-    elapsed: "duration",
-    pressure: "absolutePressure",
-  });
-  const supply = readLog(folder, "supply.csv", {
-    elapsed: "duration",
-    state: ["rest", "load", "start"],
-    voltage: "voltage",
+  const hold = logOf(folder, "nitrogen-hold.csv", (text) =>
+    guessLog(text, { pressure: "gaugePressure", temperature: "temperature" }),
+  );
+  const decay = logOf(folder, "vacuum-decay.csv", (text) =>
+    guessLog(text, { pressure: "absolutePressure" }),
+  );
+  const supply = logOf(folder, "supply.csv", (text) => {
+    const { format, ...guess } = guessLog(text, { voltage: "voltage" });
+    return format
+      ? { ...guess, format: { ...format, columns: { ...format.columns, state } } }
+      : guess;
   });
   const { pressureTest, evacuation, power } = record;
   refuseTwice("nitrogen-hold.csv", hold, pressureTest?.readings);
@@ -77,6 +80,27 @@ function recordOf(text: string): InstallationRecord {
       `${recordFile}, ${argument}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`,
     );
   }
+}
+
+/**
+ * Reads the log of an instrument, or nothing where there is no such file. Nobody is there to answer, so a log that
+ * leaves anything in doubt, and one with a line that cannot be taken, is bad input.
+ */
+function logOf<C extends Columns>(
+  folder: string,
+  file: keyof typeof logs,
+  offer: (text: string) => LogGuess<C>,
+): Log<C> | undefined {
+  if (!existsSync(join(folder, file))) return undefined;
+  const text = textOf(folder, file);
+  const { format, doubts } = offer(text);
+  const [doubt] = doubts;
+  if (!format || doubt)
+    throw new BadInput(`${file}: ${doubt ? explain(doubt, english) : "no log"}`);
+  const log = readLog(text, format);
+  const [wrong] = log.refused;
+  if (wrong) throw new BadInput(`${file}: ${explain(wrong, english)}`);
+  return log;
 }
 
 /** Nobody could say which of the two was read. */

@@ -138,13 +138,13 @@ it("names the line of a log that it cannot read, and keeps the log", async () =>
   const log = "elapsed [min];pressure [torr]\n0;0.3\n1;0.3O\n2;0.31";
   await paste(log);
   const problem = page.locator("#vacuum-readings-problem");
-  expect(await problem.textContent()).toContain("Line 3: two numbers are needed");
+  expect(await problem.textContent()).toContain("Line 3, pressure [torr]: “0.3O” is not a number");
   expect(await card("vacuum-log").getByLabel("Log since").inputValue()).toBe(log);
   expect(await answer("vacuum-log")).toBe("No answer while a field is marked.");
   await paste("0,300");
-  expect(await problem.textContent()).toContain("Line 1: name both columns");
+  expect(await problem.textContent()).toContain("Paste a header");
   await paste("elapsed [s],pressure [micron]\n0,-3");
-  expect(await problem.textContent()).toContain("Line 2: -3 micron is not possible");
+  expect(await problem.textContent()).toContain("“-3” is not possible");
   await paste("");
   expect(await problem.textContent()).toContain("Paste a header");
   await paste(log.replace("O", ""));
