@@ -15,7 +15,8 @@ const sizes = [60, 600, 1800, 10_000, 100_000];
 setFlagsFromString("--expose_gc");
 const collectGarbage = runInNewContext("gc") as () => void;
 
-function heapAfterCollection(): number {
+/** Bytes in use after a garbage collection. */
+export function heapAfterCollection(): number {
   collectGarbage();
   const { heapUsed, arrayBuffers } = process.memoryUsage();
   return heapUsed + arrayBuffers;

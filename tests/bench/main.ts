@@ -11,12 +11,16 @@ import { phaseEquilibrium } from "./phase-equilibrium.ts";
 import { quantities } from "./quantities.ts";
 import { saturation } from "./saturation.ts";
 import { markdown } from "./section.ts";
+
+import { logTexts, typedText } from "./typed-and-logged.ts";
 import { wire } from "./wire.ts";
 
 const parts = {
   quantities,
+  typedText,
   saturation,
   phaseEquilibrium,
+  logTexts,
   vacuumLogs,
   liveMonitor,
   pressureLogs,
