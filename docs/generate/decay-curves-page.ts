@@ -71,7 +71,7 @@ export const decayCases: readonly DecayCase[] = [
     truth:
       "Oil and plastics giving off gas: 110 micron for each factor e of time, pumped for two minutes.",
     system: { outgassing: [110, 120] },
-    cause: "undecided",
+    cause: "not-determined",
     reading:
       "It slows down but never levels off. Longer pumping makes it smaller. It is the hardest to tell from water with a small leak, and the verdict says so: the limit is kept, the cause stays open.",
   },
@@ -110,7 +110,7 @@ function section({ title, truth, system, reading }: DecayCase, index: number): s
     title: `${title}, invented readings`,
     width: 640,
   });
-  const [low, high] = verdict.leakInterval.map((rate) => rate.toString(micronPerMinute, 1));
+  const [low, high] = (verdict.leakInterval ?? []).map((rate) => rate.toString(micronPerMinute, 1));
   return [
     `## ${title}`,
     `**Put in:** ${truth}`,
@@ -118,9 +118,9 @@ function section({ title, truth, system, reading }: DecayCase, index: number): s
     [
       `- **Verdict:** ${verdict.outcome}, ${verdict.cause}. ${verdict.reasons
         .slice(0, 2)
-        .map((reason) => plain(explain(reason)))
+        .map((reason) => plain(explain(reason, english)))
         .join(" ")}`,
-      `- **Steady rise, 95 % interval:** ${low} to ${high}. A leak below ${verdict.smallestLeak.toString(micronPerMinute, 1)} would not have shown.`,
+      `- **Steady rise, 95 % interval:** ${low} to ${high}. A leak below ${verdict.smallestLeak?.toString(micronPerMinute, 1)} would not have shown.`,
       `- **What to look at:** ${reading}`,
     ].join("\n"),
   ];

@@ -179,7 +179,8 @@ function jointTrials(record: InstallationRecord, joint: Joint, path: string): Tr
 /** Is it dry, and tight in vacuum? */
 export function tryEvacuation(record: InstallationRecord): Tried {
   const { evacuation, instruments } = record;
-  const { readings, policy, ambient, coldest, leakLimit } = evacuation ?? {};
+  const { readings, policy, ambient, coldest, leakLimit, isolation, hoses, blankTest } =
+    evacuation ?? {};
   const { accuracy, resolution, range } = instruments?.vacuumGauge ?? {};
   return tryAll("evacuation", [
     {
@@ -205,6 +206,9 @@ export function tryEvacuation(record: InstallationRecord): Tried {
             ambient,
             coldest,
             leakLimit,
+            isolation,
+            hoses,
+            blankTest,
             volume: volumeOf(record),
             gauge: given({ accuracy, resolution, range }),
           }),

@@ -34,7 +34,7 @@ const courses: Readonly<Record<DecayCause, DecayCourse>> = {
   "leak-and-moisture": "leak-and-moisture",
   "moisture-leak-not-excluded": "moisture-leak-not-excluded",
   outgassing: "outgassing",
-  undecided: "not-determined",
+  "not-determined": "not-determined",
 };
 
 /** Points of the fitted curve. */
@@ -231,6 +231,10 @@ function rateOf(
   { leak }: VacuumDecayAssessment,
   { symbol }: Unit<"absolutePressure">,
 ): Quantity<"pressureRate"> {
-  const rate = siOf("assessment.leak.value", leak?.value, "pressureRate");
+  const rate = siOf(
+    "assessment.leak.value",
+    leak?.value as Quantity<"pressureRate">, // a leak is named only where it is known
+    "pressureRate",
+  );
   return new Quantity(rate, symbol === "micron" ? micronPerMinute : pascalPerSecond);
 }

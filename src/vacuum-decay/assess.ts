@@ -13,10 +13,13 @@ export interface VacuumDecayInput extends VacuumDecayOptions {
   readonly readings: readonly DecayReading[];
 }
 
+/** Longest time from isolation to a reading, s: 31 days. */
+const longest = 31 * 86_400;
+
 /** Time in s and pressure in Pa of a reading. */
 export function readingSi(path: string, reading: DecayReading): readonly [number, number] {
   return [
-    siOf(`${path}.elapsed`, reading?.elapsed, "duration"),
+    siOf(`${path}.elapsed`, reading?.elapsed, "duration", { min: -longest, max: longest }),
     siOf(`${path}.pressure`, reading.pressure, "absolutePressure"),
   ];
 }

@@ -2,25 +2,37 @@
 // The shape is the library's own verdict. Does not cover the decision: verdict.ts.
 import {
   type Assessment,
-  type Caution,
   type Citation,
   cite,
   type Estimate,
   estimate,
-  type Reason,
-  statement,
+  verdict,
 } from "../assessment/assessment.ts";
+import { type Caution, caution } from "../assessment/caution.ts";
+import { danger, type SafetyStatement } from "../assessment/safety.ts";
+import { normalQuantile } from "../assessment/statistics.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
+import { gPerYear } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
-import type { DecayCause, EvidenceShares } from "./cause.ts";
-import type { Collector, ExcludedRow, ExclusionReason, Segment } from "./collect.ts";
+import type { Analysis } from "./analysis.ts";
+import type { DecayCause } from "./cause.ts";
+import {
+  type Collector,
+  type ExcludedRow,
+  type ExclusionReason,
+  type Segment,
+  typedByHand,
+} from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
 import { fitOf } from "./decay-curve.ts";
 import { stillness } from "./doubts.ts";
+import { lossOf } from "./loss.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
-import { findingOf } from "./verdict.ts";
+import type { Settings } from "./settings.ts";
+import { say, type VacuumDecayStatement } from "./statements.ts";
+import { type Finding, findingOf } from "./verdict.ts";
 import { createWorkspace, type Workspace } from "./workspace.ts";
 
 /**
@@ -60,31 +72,51 @@ export interface DecayStep {
 }
 
 /**
- * The verdict on a vacuum decay.
+ * The share of the evidence for what matters to a system, each from 0 to 1.
+ *
+ * Source: JCGM 106:2012, 7, over a mixture weighed by Akaike's criterion (Burnham & Anderson, 2002, from memory).
+ */
+export interface EvidenceShares {
+  /** A leak above what hoses may let in and 5 micron/min. */
+  readonly leak: number;
+  /** Water above 300 micron and 5 % of the rise. */
+  readonly moisture: number;
+  /** Either, or a rise that goes on: a pass needs this below 0.1. */
+  readonly either: number;
+}
+
+/**
+ * The verdict on a vacuum decay. What the readings can't tell is absent.
  *
  * Source: JCGM 106:2012 for the decision; the shape is the library's own.
  */
-export interface VacuumDecayAssessment extends Assessment<DecayCause> {
+export interface VacuumDecayAssessment extends Assessment<DecayCause, VacuumDecayStatement> {
   /** What is behind the decay. */
   readonly cause: DecayCause;
+  /** What to do next, in order; empty on a clean pass. */
+  readonly actions: readonly VacuumDecayStatement[];
   /** Length of the evidence: since isolation, or since the last step. */
   readonly evidence: Quantity<"duration">;
   /** Pressure at the end of the policy's hold: measured when it is over, forecast before. With the gauge's accuracy. */
-  readonly atHoldEnd: Estimate<"absolutePressure">;
-  /** Rate of the steady rise, the leak, over all models. */
-  readonly leak: Estimate<"pressureRate">;
+  readonly atHoldEnd?: Estimate<"absolutePressure">;
+  /** Rate of the steady rise, the leak, over all models, less what a blank test showed. */
+  readonly leak?: Estimate<"pressureRate">;
   /** 95 % two-sided interval of the leak; not symmetric when moisture could hide it. */
-  readonly leakInterval: readonly [Quantity<"pressureRate">, Quantity<"pressureRate">];
+  readonly leakInterval?: readonly [Quantity<"pressureRate">, Quantity<"pressureRate">];
   /** The leak as a throughput at the ambient temperature; missing without the volume. */
   readonly leakThroughput?: Estimate<"throughput">;
   /** The smallest leak that these readings could have shown; a pass says nothing of smaller ones. */
-  readonly smallestLeak: Quantity<"pressureRate">;
+  readonly smallestLeak?: Quantity<"pressureRate">;
   /** The same as a throughput; missing without the volume. */
   readonly smallestLeakThroughput?: Quantity<"throughput">;
+  /** The largest leak that may pass: the policy's, or the caller's smaller one. */
+  readonly leakLimit: Quantity<"throughput">;
+  /** What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude. */
+  readonly lossAtLimit: readonly [Quantity<"massFlow">, Quantity<"massFlow">];
   /** Where the water levels off; missing when there is no sign of water. */
   readonly plateau?: Plateau;
-  /** How the evidence is shared between the explanations, together 1. */
-  readonly shares: Readonly<EvidenceShares>;
+  /** How likely a leak and water are that matter; missing with fewer than eight points. */
+  readonly shares?: EvidenceShares;
   /** The best single model, for plotting with {@link decayCurve}; missing with fewer than three points. */
   readonly fit?: DecayFit;
   /** Readings that were set aside; the monitor keeps the first 100. */
@@ -95,46 +127,6 @@ export interface VacuumDecayAssessment extends Assessment<DecayCause> {
   readonly steps: readonly DecayStep[];
 }
 
-const causes: Record<DecayCause, string> = {
-  "dry-and-tight": "Dry and tight: no steady rise above {smallest} and no moisture was seen.",
-  leak: "Leak: the pressure keeps rising by {leak} ({low} to {high}).",
-  moisture: "Moisture: the rise levels off near {plateau}; a leak above {smallest} was not seen.",
-  "leak-and-moisture":
-    "Leak and moisture: part of the rise levels off, {leak} ({low} to {high}) stays.",
-  "moisture-leak-not-excluded": "Moisture is proven; a leak of up to {high} is not excluded.",
-  outgassing:
-    "Outgassing: the rise slows down without levelling off; a leak of up to {high} is not excluded.",
-  undecided:
-    "The readings fit several causes: a longer hold tells them apart, or a nitrogen break and a new evacuation.",
-};
-
-const cautions: readonly Caution[] = [
-  statement(
-    "not-a-pressure-test",
-    "A vacuum decay does not replace the pressure test: one atmosphere drives a leak far less than the test pressure does.",
-  ),
-  statement(
-    "instructions-govern",
-    "Nameplate, manufacturer's instructions, local code and licensed practice govern. Never run a compressor in a vacuum.",
-  ),
-];
-
-/** Where wide steps explain a display that stood still. */
-const wideSteps = (step: number): Caution =>
-  statement(
-    "display-still",
-    "The display stood still, and a rise within its step {step} does not show: see that it is not held, nor the gauge shut off from the system.",
-    { step: new Quantity(step, micron.difference) },
-  );
-
-/** Where the caller's limit lets a leak pass. */
-const leakKept = (values: Reason["values"]): Caution =>
-  statement(
-    "leak-within-limit",
-    "A leak is there, {low} to {high}, and only the stated limit lets it pass: it lets refrigerant out and air in. Find it.",
-    values,
-  );
-
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),
   cite("burnham-anderson-2002", "2.4, 2.9"),
@@ -143,39 +135,134 @@ const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("iapws-r14-08", "eq. 6"),
 ];
 
+const rate = (si: number) => new Quantity(Math.max(0, si), micronPerMinute);
+
 /** The verdict as the caller sees it. */
 export function assessmentOf(
   log: Collector,
   work: Workspace = createWorkspace(),
 ): VacuumDecayAssessment {
   const { settings } = log;
-  const { volume } = settings;
   const found = findingOf(log, work);
-  const rate = (si: number) => new Quantity(si, micronPerMinute);
-  const { leak, segment } = found;
-  const scale = settings.accuracy / Math.sqrt(3);
-  const end = Math.max(0, found.end.mean);
+  const { analysis, segment } = found;
+  const known = analysis !== undefined && analysis.points > 3 ? analysis : undefined;
+  const [least, most] = lossOf(settings.leakLimit.throughput);
+  const loss = [new Quantity(least, gPerYear), new Quantity(most, gPerYear)] as const;
   const wet =
-    found.plateau && found.cause.includes("moisture")
-      ? plateauOf(found.plateau, segment, settings)
+    known?.plateau && found.cause.includes("moisture")
+      ? plateauOf(known.plateau, segment, settings)
       : undefined;
-  const values = {
-    smallest: rate(found.smallest),
-    leak: rate(leak.mean),
-    low: rate(found.leakLow),
-    high: rate(found.leakHigh),
-    plateau: wet ? wet.pressure.value : "",
+  const rejected = rejectedOf(log);
+  return verdict({
+    outcome: found.outcome,
+    cause: found.cause,
+    reasons: [...found.reasons, ...findingsOf(found, wet), ...rejected.reasons],
+    assumptions: assumptionsOf(log),
+    cautions: cautionsOf(settings, segment, loss),
+    actions: found.actions,
+    sources: [settings.policy.source, ...sources],
+    evidence: minute(segment ? segment.last / 60 : 0),
+    ...(known && figuresOf(known, found, settings)),
+    leakLimit: paM3PerS(settings.leakLimit.throughput),
+    lossAtLimit: loss,
+    ...(wet && { plateau: wet }),
+    ...(segment && analysis && { fit: fitOf(analysis.best, segment) }),
+    excluded: rejected.excluded,
+    excludedCount: rejected.counts,
+    steps: rejected.steps,
+  });
+}
+
+/** The figures that the readings can tell. */
+function figuresOf(
+  { leak, leakBelow, end, odds, points, lineU, step, T }: Analysis,
+  { leakHigh }: Finding,
+  { accuracy, confidence, volume }: Settings,
+): Partial<VacuumDecayAssessment> {
+  const p = Math.max(0, end.mean);
+  const k = normalQuantile(confidence);
+  // what stays within one step of the display never shows
+  const smallest = Math.max(leakHigh, step / T, k * lineU);
+  return {
+    atHoldEnd: estimate(new Quantity(p, micron), Math.hypot(end.u, (accuracy / Math.sqrt(3)) * p)),
+    leak: estimate(rate(leak.mean), leak.u),
+    leakInterval: [rate(leakBelow(0.025)), rate(Math.max(leakBelow(0.975), step / T))],
+    smallestLeak: rate(smallest),
+    ...(volume > 0 && {
+      leakThroughput: estimate(paM3PerS(Math.max(0, leak.mean) * volume), leak.u * volume),
+      smallestLeakThroughput: paM3PerS(smallest * volume),
+    }),
+    ...(points > 7 && {
+      shares: { leak: odds.provenLeak, moisture: odds.water, either: odds.bad },
+    }),
   };
-  const reasons: Reason[] = [...found.reasons, statement(found.cause, causes[found.cause], values)];
-  if (wet?.aboveSaturation) {
-    reasons.push(
-      statement(
-        "above-saturation",
-        "The plateau {plateau} is above the saturation of water at the coldest part: not water alone.",
-        values,
-      ),
-    );
-  }
+}
+
+/** The cause, and what contradicts water. */
+function findingsOf(
+  { cause, analysis, leakLow, leakHigh }: Finding,
+  wet: Plateau | undefined,
+): VacuumDecayStatement[] {
+  const { leak, water = 0, lineU = 0, step = 0, T = 1 } = analysis ?? {};
+  const interval = { low: rate(leakLow || 0), high: rate(leakHigh || 0) };
+  const steady = { ...interval, leak: rate(leak?.mean ?? 0) };
+  const risen = { water: new Quantity(Math.max(0, water), micron.difference), high: interval.high };
+  const said = (): VacuumDecayStatement => {
+    switch (cause) {
+      case "dry-and-tight": {
+        const smallest = rate(Math.max(leakHigh || 0, step / T, 1.645 * lineU));
+        return say("vacuum-decay.dry-and-tight", { smallest });
+      }
+      case "leak":
+        return say("vacuum-decay.leak", steady);
+      case "leak-and-moisture":
+        return say("vacuum-decay.leak-and-moisture", { ...steady, water: risen.water });
+      case "not-determined":
+        return say("vacuum-decay.not-determined");
+      default:
+        return say(`vacuum-decay.${cause}`, risen);
+    }
+  };
+  return [
+    said(),
+    ...(wet?.aboveSaturation
+      ? [say("vacuum-decay.above-saturation", { plateau: wet.pressure.value })]
+      : []),
+  ];
+}
+
+function assumptionsOf(log: Collector): VacuumDecayStatement[] {
+  const { settings, rows, grain } = log;
+  if (rows < 2 || !typedByHand(log)) return [...settings.assumptions];
+  const step = new Quantity(grain, micron.difference);
+  return [...settings.assumptions, say("vacuum-decay.typed-by-hand", { rows, step })];
+}
+
+function cautionsOf(
+  settings: Settings,
+  segment: Segment | undefined,
+  [least, most]: VacuumDecayAssessment["lossAtLimit"],
+): Caution<VacuumDecayStatement | SafetyStatement>[] {
+  const still = segment && stillness(segment, settings) === "wide-steps" ? segment : undefined;
+  const limit = paM3PerS(settings.leakLimit.throughput);
+  return [
+    ...(still
+      ? [
+          caution(
+            "finding",
+            say("vacuum-decay.display-steps", {
+              step: new Quantity(settings.resolutionAt(still.lastP), micron.difference),
+            }),
+          ),
+        ]
+      : []),
+    caution("finding", say("vacuum-decay.not-a-pressure-test", { limit, least, most })),
+    danger("safety.compressor-in-vacuum"),
+  ];
+}
+
+/** What was set aside, and the steps. */
+function rejectedOf(log: Collector) {
   // a jump that no later reading has confirmed yet is neither evidence nor a step
   const rows: ExcludedRow[] = [...log.excluded];
   const counts = { ...log.excludedCount };
@@ -184,71 +271,26 @@ export function assessmentOf(
     counts["unconfirmed-jump"] = 1;
   }
   const excluded = Object.values(counts).reduce((sum, one) => sum + one, 0);
-  if (excluded) {
-    reasons.push(
-      statement("readings-excluded", "{excluded} of {rows} readings were set aside.", {
-        excluded,
-        rows: log.rows,
-      }),
-    );
-  }
+  const reasons = Object.keys(counts) as ExclusionReason[];
+  const why = reasons.map((one) => `vacuum-decay.exclusion.${one}` as const);
   const steps = log.steps.map(({ t, change }) => ({
     elapsed: second(t),
     change: new Quantity(change, micron.difference),
   }));
-  for (const step of steps) {
-    reasons.push(
-      statement(
-        "step",
-        "At {elapsed} the pressure jumped by {change}: a valve or a hose was moved.",
-        { ...step },
-      ),
-    );
-  }
-  const reading = (t: number, p: number) => ({
-    elapsed: second(t),
-    pressure: new Quantity(p, micron),
-  });
   return {
-    outcome: found.outcome,
-    cause: found.cause,
-    reasons,
-    assumptions: found.material
-      ? [
-          ...settings.assumptions,
-          statement(
-            "immaterial",
-            "Less than {material} over the hold is hoses and gauge, not a finding.",
-            {
-              material: new Quantity(found.material, micron.difference),
-            },
-          ),
-        ]
-      : settings.assumptions,
-    cautions: [
-      ...(found.outcome === "pass" && found.cause.startsWith("leak")
-        ? [leakKept({ low: values.low, high: values.high })]
+    reasons: [
+      ...(excluded
+        ? [say("vacuum-decay.readings-excluded", { excluded, rows: log.rows, why })]
         : []),
-      ...cautions,
-      ...(segment && stillness(segment, settings) === "wide-steps"
-        ? [wideSteps(settings.resolutionAt(segment.lastP))]
-        : []),
+      ...steps.map((step) => say("vacuum-decay.step", step)),
     ],
-    sources: [settings.policy.source, ...sources],
-    evidence: minute(segment ? segment.last / 60 : 0),
-    atHoldEnd: estimate(new Quantity(end, micron), Math.hypot(found.end.u, scale * end)),
-    leak: estimate(values.leak, leak.u),
-    leakInterval: [values.low, values.high],
-    ...(volume > 0 && {
-      leakThroughput: estimate(paM3PerS(leak.mean * volume), leak.u * volume),
-      smallestLeakThroughput: paM3PerS(found.smallest * volume),
-    }),
-    smallestLeak: values.smallest,
-    ...(wet && { plateau: wet }),
-    shares: found.shares,
-    ...(segment && found.best && { fit: fitOf(found.best, segment) }),
-    excluded: rows.map(({ row, t, p, reason }) => ({ row, reason, ...reading(t, p) })),
-    excludedCount: counts,
+    excluded: rows.map(({ row, t, p, reason }) => ({
+      row,
+      reason,
+      elapsed: second(t),
+      pressure: new Quantity(p, micron),
+    })),
+    counts,
     steps,
   };
 }

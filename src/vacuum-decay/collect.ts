@@ -1,6 +1,8 @@
 // Which readings count? Takes them one at a time, sets aside what is not evidence with its reason, sees a
 // valve that was opened, and bins the rest. Memory does not grow with the log but for the logarithm.
 // Common practice of logging, no source. Does not cover the fit: evidence.ts.
+
+import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
 import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
 import type { Settings } from "./settings.ts";
@@ -17,8 +19,7 @@ export type ExclusionReason =
   | "repeated-time"
   | "out-of-order"
   | "spike"
-  | "unconfirmed-jump"
-  | "other-side-of-step";
+  | "unconfirmed-jump";
 
 /** A reading that was set aside, in SI units. */
 export interface ExcludedRow {
@@ -39,6 +40,8 @@ export interface Segment {
   open: Bin | undefined;
   last: number;
   lastP: number;
+  /** The course smoothed over the last few readings, for jumps within its scatter. */
+  level: number;
   /** When the reading last changed. */
   changed: number;
   rows: number;
@@ -49,8 +52,10 @@ export interface Collector {
   readonly settings: Settings;
   readonly scratch: Scratch;
   readonly keep: number;
+  /** The stretch since the last step: this one is judged. */
   segment: Segment | undefined;
-  longest: Segment | undefined;
+  /** The longest stretch before it: evidence against only. */
+  earlier: Segment | undefined;
   readonly excluded: ExcludedRow[];
   readonly excludedCount: Partial<Record<ExclusionReason, number>>;
   readonly steps: { t: number; change: number }[];
@@ -64,6 +69,10 @@ export interface Collector {
   slope: number;
   spacing: number;
   step: number;
+  /** Largest round number of microns that divides every reading, Pa; NaN where none does. */
+  grain: number;
+  /** Whether every reading came at a full or half minute. */
+  wholeTimes: boolean;
 }
 
 export function createCollector(settings: Settings, keep: number): Collector {
@@ -72,7 +81,7 @@ export function createCollector(settings: Settings, keep: number): Collector {
     scratch: createScratch(),
     keep,
     segment: undefined,
-    longest: undefined,
+    earlier: undefined,
     excluded: [],
     excludedCount: {},
     steps: [],
@@ -84,6 +93,8 @@ export function createCollector(settings: Settings, keep: number): Collector {
     slope: 0,
     spacing: 0,
     step: Number.NaN,
+    grain: 50 * micron.scale,
+    wholeTimes: true,
   };
 }
 
@@ -114,7 +125,7 @@ export function collect(log: Collector, t: number, p: number, row: number): void
       exclude(log, suspect.row, suspect.t, suspect.p, "spike");
     } else {
       log.steps.push({ t: suspect.t, change: suspect.p - course(suspect.t) });
-      if (!log.longest || segment.last > log.longest.last) log.longest = segment;
+      if (!log.earlier || segment.last > log.earlier.last) log.earlier = segment;
       begin(log, suspect.t, suspect.p);
     }
   } else if (jumps(log, segment, t, p)) {
@@ -136,14 +147,15 @@ function unusable({ segment, suspect, settings }: Collector, t: number, p: numbe
 function jumps(log: Collector, segment: Segment, t: number, p: number): boolean {
   const step = t - segment.start - segment.last;
   if (segment.last < 120 || segment.rows < 8) return false; // equalisation moves fast too
-  const off = Math.abs(p - segment.lastP - log.slope * step);
+  const course = log.slope * step;
+  const off = Math.min(Math.abs(p - segment.lastP - course), Math.abs(p - segment.level - course));
   const patience = Math.max(1, step / log.spacing); // after a gap the course is less certain
   return (
     off >
     Math.max(
-      12 * Math.sqrt(log.noise),
-      6 * (resolution(log, p) || 0),
-      0.06 * segment.lastP,
+      5 * Math.sqrt(log.noise),
+      4 * (resolution(log, p) || 0),
+      0.012 * segment.lastP,
       2 * Math.abs(log.slope) * step,
     ) *
       patience
@@ -162,6 +174,7 @@ function begin(log: Collector, t: number, p: number): void {
     open: undefined,
     last: 0,
     lastP: p,
+    level: p,
     changed: t - start,
     rows: 0,
   };
@@ -169,7 +182,26 @@ function begin(log: Collector, t: number, p: number): void {
   take(log, log.segment, t, p);
 }
 
+const grains = [50, 20, 10, 5, 2, 1];
+
+/** What hand-written rows look like: round times, round pressures. */
+function readRoundness(log: Collector, t: number, p: number): void {
+  if (Math.abs(t / 30 - Math.round(t / 30)) > 1e-6) log.wholeTimes = false;
+  const microns = p / micron.scale;
+  const divides = (by: number) => Math.abs(microns / by - Math.round(microns / by)) < 1e-6;
+  while (log.grain > 0 && !divides(log.grain / micron.scale)) {
+    const next = grains.find((by) => by * micron.scale < log.grain * 0.99);
+    log.grain = next === undefined ? Number.NaN : next * micron.scale;
+  }
+}
+
+/** Whether the log was written by hand: few rows at round times, or round pressures too; common practice, no source. */
+export function typedByHand({ wholeTimes, grain, rows, spacing }: Collector): boolean {
+  return wholeTimes && spacing > 29 && grain > 0 && (rows <= 12 || grain > 4.9 * micron.scale);
+}
+
 function take(log: Collector, segment: Segment, t: number, p: number): void {
+  readRoundness(log, t, p);
   const at = t - segment.start;
   if (segment.rows > 0) {
     const step = at - segment.last;
@@ -182,6 +214,8 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
       const clipped = log.noiseCount > 10 ? Math.min(square, 9 * log.noise + 1e-12) : square;
       log.noise += (clipped - log.noise) / log.noiseCount;
     }
+    const course = segment.level + log.slope * step;
+    segment.level = course + 0.3 * (p - course);
     log.slope += (change / step - log.slope) * Math.max(0.2, 1 / segment.rows);
     log.spacing += (step - log.spacing) / Math.min(segment.rows, 20);
     const size = Math.abs(change);
@@ -208,11 +242,15 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
   segment.rows++;
 }
 
-/** Smallest step of the display at a pressure: as stated, or as seen. */
+/** Smallest step of the readings at a pressure: the display's as stated or as seen, or that of rounding by hand. */
 export function resolution(log: Collector, p: number): number {
   const stated = log.settings.resolutionAt(p);
-  return stated >= 0 ? stated : log.step || 0;
+  if (stated >= 0) return typedByHand(log) ? Math.max(stated, log.grain) : stated;
+  return log.grain > 0 ? log.grain : log.step || 0;
 }
+
+/** How far a time that was written by hand is off, s; common practice, no source. */
+const handTime = 8;
 
 /**
  * 1/variance of a bin: noise, averaged as far as a logger with a memory of about 10 s lets it; the
@@ -222,10 +260,11 @@ export function resolution(log: Collector, p: number): number {
 export function binWeight(log: Collector, segment: Segment, { n, p }: Bin): number {
   const memory = 20;
   const rise = p / n;
-  const bend = 0.05 * log.settings.accuracy * rise;
+  const bend = 0.02 * log.settings.accuracy * rise;
   const average = memory / (memory + (n - 1) * log.spacing);
   const r = resolution(log, segment.origin + rise);
-  return 1 / (log.noise * average + (r * r) / 12 + bend * bend + 1e-6);
+  const late = n === 1 && typedByHand(log) ? handTime * log.slope : 0;
+  return 1 / (log.noise * average + (r * r) / 12 + bend * bend + late * late + 1e-6);
 }
 
 function closeBin(log: Collector, segment: Segment, bin: Bin, gram: Gram): void {

@@ -30,11 +30,13 @@ export interface DecayFit {
   /** End of the stretch that was fitted. */
   readonly to: Quantity<"duration">;
   /** Coefficients in SI units for {@link decayCurve}; not for reading. */
-  readonly coefficients: Omit<Component, "weight"> & { readonly origin: number };
+  readonly coefficients: Omit<Component, "weight" | "endRate" | "endRateU"> & {
+    readonly origin: number;
+  };
 }
 
 export function fitOf(best: Component, segment: Segment): DecayFit {
-  const { weight: _, ...rest } = best;
+  const { weight: _, endRate: _rate, endRateU: _u, ...rest } = best;
   const shape = slowShapes[best.shape];
   return {
     ...(shape && { shape, timeConstant: second(best.tau) }),
@@ -96,7 +98,7 @@ export function decayCurve(
   const end = siOf("until", until, "duration", { above: start });
   return Array.from({ length: Math.floor(count) }, (_, i) => {
     const t = ((end - start) * i) / (count - 1);
-    const p = coefficients.origin + componentAt({ ...coefficients, weight: 1 }, t);
+    const p = coefficients.origin + componentAt(coefficients, t);
     return { elapsed: second(start + t), pressure: new Quantity(Math.max(0, p), micron) };
   });
 }

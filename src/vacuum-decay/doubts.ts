@@ -1,14 +1,15 @@
 // What do the figures of a policy not see? Ice below the limit, a pump that still pulls, a rise that quickens,
 // a display that stands still, readings that no field gauge shows. Follows IAPWS R14-08(2011) and Wagner & Pruss
 // (2002) through water.ts for the ice; the rest is common practice, no source. Does not cover water in oil.
-import type { Reason } from "../assessment/assessment.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
 import { second } from "../quantity/units/time.ts";
+import type { Analysis } from "./analysis.ts";
 import type { Segment } from "./collect.ts";
-import { type Component, componentAt } from "./component.ts";
+import { componentAt } from "./component.ts";
 import type { Settings } from "./settings.ts";
+import { say, type VacuumDecayStatement } from "./statements.ts";
 import { saturationPa } from "./water.ts";
 
 /**
@@ -28,69 +29,108 @@ export function stillness(
   return resolutionAt(lastP) > fineStep ? "wide-steps" : "unexplained";
 }
 
-/** Each of these takes back a pass, and the words "dry and tight". */
-export function doubtsOf(
-  components: readonly Component[],
-  segment: Segment,
-  settings: Settings,
-  { k, least }: { readonly k: number; readonly least: number },
-): { code: string; text: string; values: Reason["values"] }[] {
+/** A doubt and what settles it. */
+export interface Doubt {
+  readonly reason: VacuumDecayStatement;
+  readonly action: VacuumDecayStatement;
+}
+
+/** What is read, whatever the fits say. */
+export function doubtsOfReadings(segment: Segment, settings: Settings, k: number): Doubt[] {
   const { coldest, resolutionAt } = settings;
-  const { origin, t: times, p: rises, open, last: T, lastP, changed, start } = segment;
-  const doubts: { code: string; text: string; values: Reason["values"] }[] = [];
-  const doubt = (code: string, text: string, values: Reason["values"]) =>
-    doubts.push({ code, text, values });
-  const t = open ? [...times, open.t / open.n] : times;
-  const p = open ? [...rises, open.p / open.n] : rises;
-  const n = t.length;
-  const [before, latest] = [n - 2, n - 1];
-  const mean = (list: readonly number[]) =>
-    ((list[before] as number) + (list[latest] as number)) / 2;
-  const end = n < 2 ? lastP - origin : mean(p);
-
+  const { origin, lastP, changed, start } = segment;
+  const doubts: Doubt[] = [];
   const saturation = saturationPa(coldest);
-  if (origin + end > saturation * (1 - k)) {
-    doubt(
-      "ice-not-excluded",
-      "Water or ice at the coldest part ({coldest}) levels off at {saturation}, no higher than what was read: warm that part and repeat.",
-      { coldest: kelvin(coldest).as(degC), saturation: new Quantity(saturation, micron) },
-    );
-  }
-  const lowest = origin + Math.min(0, end);
-  const believed = Math.max(lowestBelieved, resolutionAt(lowest) || 0);
-  if (lowest < believed * (1 - 1e-6)) {
-    doubt(
-      "below-gauge",
-      "{lowest} proves nothing: this gauge and a rotary pump do not reach below {believed}. Were torr or mbar taken for micron? Check the unit, and the gauge's range and resolution.",
-      { lowest: new Quantity(lowest, micron), believed: new Quantity(believed, micron) },
-    );
-  }
-  if (stillness(segment, settings) === "unexplained") {
-    doubt(
-      "display-still",
-      "The reading stood at {pressure} since {since}, stiller than any hold: is the display held, or the gauge shut off from the system? Repeat, or state the resolution where its steps are wide.",
-      { since: second(start + changed), pressure: new Quantity(lastP, micron) },
-    );
-  }
-  if (n < 2) return doubts;
-
-  // a gauge far from the pump may fall while the pressure equalises: look after that
-  const from = Math.min(T / 4, 180);
-  const early = t.findIndex((time) => time >= from);
-  const fall = early < before ? (p[early] as number) - end : 0;
-  if (fall > least) {
-    doubt("pressure-falls", "The pressure fell by {fall}: is the pump valved off?", {
-      fall: new Quantity(fall, micron.difference),
+  if (lastP > saturation * (1 - k)) {
+    const cold = kelvin(coldest).as(degC);
+    doubts.push({
+      reason: say("vacuum-decay.ice-not-excluded", {
+        coldest: cold,
+        saturation: new Quantity(saturation, micron),
+      }),
+      action: say("vacuum-decay.warm-and-repeat", { coldest: cold }),
     });
   }
-  const at = mean(t);
-  const fitted = components.reduce((sum, one) => sum + one.weight * componentAt(one, at), 0);
-  if (end - fitted > least) {
-    doubt(
-      "rise-quickens",
-      "The last readings lie {late} above every fitted curve: the rise quickens, keep watching.",
-      { late: new Quantity(end - fitted, micron.difference) },
-    );
+  const lowest = Math.min(origin, lastP);
+  const believed = Math.max(lowestBelieved, resolutionAt(lowest) || 0);
+  if (lowest < believed * (1 - 1e-6)) {
+    doubts.push({
+      reason: say("vacuum-decay.below-gauge", {
+        lowest: new Quantity(lowest, micron),
+        believed: new Quantity(believed, micron),
+      }),
+      action: say("vacuum-decay.check-the-gauge"),
+    });
+  }
+  if (stillness(segment, settings) === "unexplained") {
+    doubts.push({
+      reason: say("vacuum-decay.display-still", {
+        since: second(start + changed),
+        pressure: new Quantity(lastP, micron),
+      }),
+      action: say("vacuum-decay.check-the-gauge"),
+    });
   }
   return doubts;
+}
+
+/** How the course does not look like that of a system that is shut off. */
+export function doubtsOfCourse(analysis: Analysis, settings: Settings, noise: number): Doubt[] {
+  const { segment, components, T, first, endRate, misfit, residual, step } = analysis;
+  const doubts: Doubt[] = [];
+  const isolation = settings.shutOff
+    ? say("vacuum-decay.isolate-at-the-system")
+    : say("vacuum-decay.state-isolation");
+  const difference = (si: number) => new Quantity(si, micron.difference);
+  const { t, p } = pointsSi(segment);
+  const n = t.length;
+  if (n < 3) return doubts;
+  const mean = (list: readonly number[]) => ((list[n - 2] as number) + (list[n - 1] as number)) / 2;
+  const end = mean(p);
+  const least = 5 * micron.scale + 3 * noise + step + 0.01 * segment.lastP;
+
+  const strange = Math.max(2 * micron.scale + noise + step / 2, 0.01 * segment.lastP);
+
+  // a gauge far from the pump may fall while the pressure equalizes: look after that
+  const from = Math.min(T / 4, 180);
+  const early = t.findIndex((time) => time >= from);
+  const since = early < n - 2 ? (p[early] as number) - end : 0;
+  // what rose and came down again was pumped, however early
+  const highest = Math.max(...p);
+  const risen = highest > (p[0] as number) + least;
+  const pumped = highest - (p[n - 1] as number);
+  const fall = risen && pumped > 3 * least ? pumped : since;
+  const falling = -(endRate.mean + 2 * endRate.u) * T;
+  if (fall > least || (n >= 8 && falling > least)) {
+    doubts.push({
+      reason: say("vacuum-decay.pressure-falls", { fall: difference(Math.max(fall, falling)) }),
+      action: isolation,
+    });
+  }
+  const averaged = (at: number) =>
+    components.reduce((sum, one) => sum + one.weight * componentAt(one, at), 0);
+  const change = averaged(T) - averaged(first);
+  if (!settings.shutOff && T >= settings.hold && Math.abs(change) < micron.scale) {
+    doubts.push({
+      reason: say("vacuum-decay.too-flat", { change: difference(change) }),
+      action: isolation,
+    });
+  }
+  const late = end - averaged(mean(t));
+  if (late > least) {
+    doubts.push({
+      reason: say("vacuum-decay.rise-quickens", { late: difference(late) }),
+      action: say("vacuum-decay.hold-again", { hold: second(settings.hold) }),
+    });
+  } else if (misfit > 12 && residual > strange) {
+    doubts.push({
+      reason: say("vacuum-decay.course-unexplained", { off: difference(residual) }),
+      action: say("vacuum-decay.hold-again", { hold: second(settings.hold) }),
+    });
+  }
+  return doubts;
+}
+
+function pointsSi({ t, p, open }: Segment): { t: readonly number[]; p: readonly number[] } {
+  return open ? { t: [...t, open.t / open.n], p: [...p, open.p / open.n] } : { t, p };
 }

@@ -7,12 +7,12 @@ export { assessVacuumDecay, type VacuumDecayInput } from "./assess.ts";
 export type {
   DecayReading,
   DecayStep,
+  EvidenceShares,
   Exclusion,
   VacuumDecayAssessment,
 } from "./assessment.ts";
-export type { DecayCause, EvidenceShares } from "./cause.ts";
+export type { DecayCause } from "./cause.ts";
 export type { ExclusionReason } from "./collect.ts";
-export { compareLineAndSaturating, type ShapeComparison } from "./compare-shapes.ts";
 export {
   type Conductance,
   type ConductanceInput,
@@ -22,12 +22,18 @@ export {
   type VacuumTube,
 } from "./conductance.ts";
 export { type DecayFit, decayCurve } from "./decay-curve.ts";
+export type { GaugeRange, VacuumGauge } from "./gauge.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
 export type { Plateau } from "./plateau.ts";
 export * from "./policies.ts";
 export * from "./pump-down.ts";
-export type { GaugeRange, VacuumDecayOptions, VacuumGauge } from "./settings.ts";
+export type { BlankTest, PumpIsolation, VacuumDecayOptions, VacuumHoses } from "./settings.ts";
 export type { SlowShape } from "./shapes.ts";
+export type {
+  VacuumDecayStatement,
+  VacuumDecayStatements,
+  VacuumDecayWord,
+} from "./statements.ts";
 export { vacuumRiseOfLeak } from "./vacuum-rise.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";
 export { waterVapourMass } from "./water-vapour.ts";

@@ -11,7 +11,7 @@ import {
 } from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
-import { judgedSegment } from "./verdict.ts";
+import { enoughPoints } from "./tuning.ts";
 import { createWorkspace } from "./workspace.ts";
 
 /**
@@ -21,8 +21,9 @@ import { createWorkspace } from "./workspace.ts";
  */
 export interface DecayMonitor {
   /**
-   * Takes the next reading and gives the verdict so far. The fit is renewed when the evidence has grown by
-   * a tenth, when a checkpoint of the policy is reached and after a step; in between the last one stands.
+   * Takes the next reading and gives the verdict so far. The fit is renewed with the eighth reading, then when time
+   * has grown by a tenth and the readings by a seventh (at least five), when a checkpoint of the policy is reached and
+   * after a step; in between the last verdict stands. What else is asked of the monitor changes none of it.
    */
   add(reading: DecayReading): VacuumDecayAssessment;
   /** The verdict with every reading so far in the fit: what {@link assessVacuumDecay} says of the same log. */
@@ -59,27 +60,28 @@ export interface DecayMonitor {
 export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
   const log = createCollector(settingsOf(options), 100);
   const work = createWorkspace();
+  const ends = log.settings.checkpoints.map(({ at }) => at);
   let verdict: VacuumDecayAssessment | undefined;
-  let due = 0;
-  let events = 0;
-  const assessment = () => {
-    const T = judgedSegment(log)?.last ?? 0;
-    const next = log.settings.checkpoints.find(({ at }) => at > T)?.at ?? Infinity;
-    due = Math.min(Math.max(1.1 * T, T + 5), next);
-    verdict = assessmentOf(log, work);
-    return verdict;
-  };
+  let due = { time: 0, rows: 0 };
+  let before = { time: 0, events: 0 };
   return {
-    assessment,
+    assessment: () => assessmentOf(log, work),
     add(reading) {
       const [t, p] = readingSi("reading", reading);
       collect(log, t, p, log.rows);
+      const time = log.segment?.last ?? 0;
       // a step that ends a run of readings over range is seen too: the two never move apart
-      const seen = log.steps.length - Math.min(log.overRangeRun, 2);
-      const renew = seen !== events || (judgedSegment(log)?.last ?? 0) >= due;
-      events = seen;
-      return verdict && !renew ? verdict : assessment();
+      const events = log.steps.length - Math.min(log.overRangeRun, 2);
+      const reached = ends.some((at) => before.time < at && time >= at);
+      const grown = time >= due.time && log.rows >= due.rows;
+      const changed = events !== before.events;
+      before = { time, events };
+      if (verdict && !reached && !grown && !changed) return verdict;
+      const rows = Math.max(enoughPoints, log.rows + 5, 1.15 * log.rows);
+      due = { time: Math.max(1.1 * time, time + 5), rows };
+      verdict = assessmentOf(log, work);
+      return verdict;
     },
-    points: () => pointsOf(judgedSegment(log)),
+    points: () => pointsOf(log.segment),
   };
 }

@@ -1,6 +1,5 @@
 // What does an analysis need to know, and is it usable? The options of both entry points, checked once.
 // Follows JCGM 100:2008, 4.3.7 and F.2.2.1 for the gauge. Does not cover the readings: collect.ts.
-import { type Assumption, statement } from "../assessment/assessment.ts";
 import {
   describe,
   flagOf,
@@ -8,36 +7,50 @@ import {
   numberOf,
   objectOf,
   oneOf,
-  requireKind,
   siOf,
   textOf,
 } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import type { Quantity } from "../quantity/quantity.ts";
-import { percent } from "../quantity/units/ratio.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { paM3PerS } from "../quantity/units/flow.ts";
+import { liter } from "../quantity/units/geometry.ts";
+import { assumedAccuracy, resolutionOf, type VacuumGauge } from "./gauge.ts";
+import { type LeakLimit, leakLimitOf } from "./leak-limit.ts";
 import type { AcceptancePolicy } from "./policies.ts";
+import { say, type VacuumDecayStatement } from "./statements.ts";
+import { hoseAllowance, usualVolume } from "./tuning.ts";
 import { saturationPa } from "./water.ts";
 
 /**
- * A vacuum gauge as its data sheet describes it.
+ * How the system was shut off from the pump: by an isolation valve at the system (a core tool's, a manifold block's
+ * at the port), by taking the hose off, or by the pump's own valve, which is known to weep.
  *
- * Source: JCGM 100:2008, 4.3.7 (limits of error) and F.2.2.1 (resolution).
+ * Source: none; the trade's words.
  */
-export interface VacuumGauge {
-  /** Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out; a display that stands still is believed only with it. */
-  readonly resolution?: Quantity<"pressureDifference"> | readonly GaugeRange[];
-  /** Stated limits of error as a part of the reading; ±10 % is assumed when left out. */
-  readonly accuracy?: Quantity<"ratio">;
-  /** Largest reading; readings at or above it are over range. */
-  readonly range?: Quantity<"absolutePressure">;
+export type PumpIsolation = "isolation-valve" | "hose-removed" | "pump-valve";
+
+/**
+ * Hoses within the isolated part.
+ *
+ * Source: none; the library's own type.
+ */
+export interface VacuumHoses {
+  /** `rubber` lets air through, `low-permeation` has a barrier, `metal` lets none through. */
+  readonly material: "rubber" | "low-permeation" | "metal";
+  /** Length of all of them together, 0 to 30 m. */
+  readonly length: Quantity<"length">;
 }
 
-/** One range of a gauge. Source: none; the library's own type. */
-export interface GaugeRange {
-  /** Largest reading of the range. */
-  readonly upTo: Quantity<"absolutePressure">;
-  /** Smallest step of the display in it. */
-  readonly resolution: Quantity<"pressureDifference">;
+/**
+ * What hoses and gauge do by themselves: shut off from the system and watched.
+ *
+ * Source: none; the library's own type.
+ */
+export interface BlankTest {
+  /** Rise of the pressure by the end of the blank test, 0 or more. */
+  readonly rate: Quantity<"pressureRate">;
+  /** Inner volume of hoses and gauge. */
+  readonly volume: Quantity<"volume">;
 }
 
 /**
@@ -50,14 +63,20 @@ export interface VacuumDecayOptions {
   readonly ambient: Quantity<"temperature">;
   /** `temperature` of the coldest part, where water would sit; the ambient when left out. */
   readonly coldest?: Quantity<"temperature">;
-  /** Inner `volume` of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak rate and a mass of water. */
+  /** Inner `volume` of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak and a mass of water; 3 L is assumed when left out. */
   readonly volume?: Quantity<"volume">;
   /** The gauge. */
   readonly gauge?: VacuumGauge;
   /** What is accepted, such as `acceptancePolicies.guideSpec15182`. */
   readonly policy: AcceptancePolicy;
-  /** Largest leak that is accepted: `throughput` (needs the volume) or `pressureRate`. What the policy's rise allows when left out. A leak that only this limit lets pass carries the caution `leak-within-limit`. */
+  /** Largest leak that is accepted, as `throughput` or `pressureRate`: less than the policy's limit, never more. */
   readonly leakLimit?: Quantity<"throughput"> | Quantity<"pressureRate">;
+  /** How the pump was shut off; a course that falls or stays too flat is believed only where it is known. */
+  readonly isolation?: PumpIsolation;
+  /** Hoses within the isolated part: what they let in is no leak of the system. */
+  readonly hoses?: VacuumHoses;
+  /** What a blank test of hoses and gauge showed; it is taken off the rise. */
+  readonly blankTest?: BlankTest;
   /** How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out. */
   readonly confidence?: number;
 }
@@ -74,6 +93,7 @@ export interface CheckpointSi {
 export interface Settings {
   readonly ambient: number;
   readonly coldest: number;
+  /** NaN when left out. */
   readonly volume: number;
   readonly accuracy: number;
   readonly range: number;
@@ -83,40 +103,45 @@ export interface Settings {
   readonly target: number;
   readonly checkpoints: readonly CheckpointSi[];
   readonly hold: number;
-  /** Pa/s, Infinity when left out. */
-  readonly leakLimit: number;
+  readonly leakLimit: LeakLimit;
+  /** Whether the pump is known to be shut off. */
+  readonly shutOff: boolean;
+  /** What hoses may let in, and what a blank test showed that they and the gauge do, Pa/s. */
+  readonly hoses: number;
+  readonly blank: number;
   readonly confidence: number;
   readonly waterMax: number;
-  readonly assumptions: readonly Assumption[];
+  readonly assumptions: readonly VacuumDecayStatement[];
 }
 
 /** Checks the options and says what is assumed. */
 export function settingsOf(options: VacuumDecayOptions): Settings {
   objectOf("options", options);
-  const { ambient, coldest, volume, gauge = {}, policy, leakLimit, confidence = 0.95 } = options;
+  const { ambient, coldest, volume, gauge = {}, policy, isolation, confidence = 0.95 } = options;
   objectOf("gauge", gauge);
-  const assumptions: Assumption[] = [
-    statement(
-      "isolated",
-      "The pump was valved off at time 0, and the gauge sits at the system, not at the pump.",
-    ),
-  ];
+  const assumptions: VacuumDecayStatement[] = [];
+  if (isolation === undefined) assumptions.push(say("vacuum-decay.isolated"));
+  else oneOf("isolation", isolation, ["isolation-valve", "hose-removed", "pump-valve"]);
+  assumptions.push(say("vacuum-decay.gauge-at-the-system"));
   const T = siOf("ambient", ambient, "temperature", { min: 233.15, max: 333.15 });
   const cold =
     coldest === undefined
       ? T
       : siOf("coldest", coldest, "temperature", { min: 173.15, max: T, hint: "not above ambient" });
-  if (coldest === undefined) {
-    assumptions.push(
-      statement("no-cold-spot", "No part is colder than the ambient {ambient}.", { ambient }),
-    );
-  }
+  if (coldest === undefined) assumptions.push(say("vacuum-decay.no-cold-spot", { ambient }));
   const V =
     volume === undefined ? Number.NaN : siOf("volume", volume, "volume", { min: 1e-6, max: 1 });
+  if (volume === undefined) {
+    assumptions.push(
+      say("vacuum-decay.usual-volume", { volume: new Quantity(usualVolume, liter) }),
+    );
+  }
   const { resolution, accuracy = assumedAccuracy(assumptions), range } = gauge;
   const a = siOf("gauge.accuracy", accuracy, "ratio", { min: 0, max: 1 });
   const top =
     range === undefined ? Infinity : siOf("gauge.range", range, "absolutePressure", { above: 0 });
+  const kept = policyOf(policy);
+  const about = V || usualVolume;
   return {
     ambient: T,
     coldest: cold,
@@ -124,43 +149,44 @@ export function settingsOf(options: VacuumDecayOptions): Settings {
     accuracy: a,
     range: top,
     resolutionAt: resolutionOf(resolution),
-    ...policyOf(policy),
-    leakLimit: leakLimitOf(leakLimit, V),
+    ...kept,
+    leakLimit: leakLimitOf(options.leakLimit, policy.leakLimit, about),
+    shutOff: isolation === "isolation-valve" || isolation === "hose-removed",
+    ...hosesOf(options, about, assumptions),
     confidence: numberOf("confidence", confidence, { min: 0.8, max: 0.999 }),
     waterMax: 1.1 * saturationPa(T + 5),
     assumptions,
   };
 }
 
-/** ±10 % of the reading: common for thermal gauges, from memory. */
-function assumedAccuracy(assumptions: Assumption[]): Quantity<"ratio"> {
-  const accuracy = percent(10);
-  assumptions.push(
-    statement("gauge-accuracy", "The gauge reads within ±{accuracy} of the reading.", { accuracy }),
-  );
-  return accuracy;
-}
+/**
+ * Air through a meter of hose, Pa·m³/s: 2 micron·L/min for rubber, a tenth with a barrier; from memory, of the order
+ * of what is published for elastomers of this size.
+ */
+const perMeter = { rubber: 4.4e-6, "low-permeation": 4.4e-7, metal: 0 } as const;
 
-function resolutionOf(given: VacuumGauge["resolution"]): (p: number) => number {
-  const limits = { min: 0 };
-  if (given === undefined) return () => Number.NaN;
-  if (!Array.isArray(given)) {
-    const step = siOf(
-      "gauge.resolution",
-      given as Quantity<"pressureDifference">,
-      "pressureDifference",
-      limits,
-    );
-    return () => step;
+function hosesOf(
+  { hoses, blankTest }: VacuumDecayOptions,
+  volume: number,
+  assumptions: VacuumDecayStatement[],
+): Pick<Settings, "hoses" | "blank"> {
+  const materials = ["rubber", "low-permeation", "metal"] as const;
+  let allowance = hoseAllowance;
+  if (hoses !== undefined) {
+    const { material, length } = objectOf("hoses", hoses);
+    oneOf("hoses.material", material, materials);
+    allowance = perMeter[material] * siOf("hoses.length", length, "length", { min: 0, max: 30 });
   }
-  const list = listOf("gauge.resolution", given as readonly GaugeRange[], 1000);
-  numberOf("gauge.resolution.length", list.length, { min: 1 });
-  const ranges = list.map((one, i) => ({
-    top: siOf(`gauge.resolution[${i}].upTo`, one?.upTo, "absolutePressure", { above: 0 }),
-    step: siOf(`gauge.resolution[${i}].resolution`, one.resolution, "pressureDifference", limits),
-  }));
-  ranges.sort((one, other) => one.top - other.top);
-  return (p) => (ranges.find(({ top }) => p <= top) ?? ranges.at(-1))?.step ?? Number.NaN;
+  if (blankTest !== undefined) {
+    const { rate, volume: own } = objectOf("blankTest", blankTest);
+    const r = siOf("blankTest.rate", rate, "pressureRate", { min: 0 });
+    const blank = r * siOf("blankTest.volume", own, "volume", { above: 0, max: 1 });
+    return { hoses: 0, blank: blank / volume };
+  }
+  if (hoses === undefined) {
+    assumptions.push(say("vacuum-decay.hoses-unknown", { allowance: paM3PerS(allowance) }));
+  }
+  return { hoses: allowance / volume, blank: 0 };
 }
 
 function policyOf(
@@ -216,16 +242,4 @@ function policyOf(
     };
   });
   return { policy, target, checkpoints, hold: before };
-}
-
-function leakLimitOf(limit: VacuumDecayOptions["leakLimit"], volume: number): number {
-  if (limit === undefined) return Infinity;
-  if (limit?.kind !== "throughput") return siOf("leakLimit", limit, "pressureRate", { above: 0 });
-  requireKind("leakLimit", limit, "throughput");
-  if (volume > 0) return siOf("leakLimit", limit, "throughput", { above: 0 }) / volume;
-  throw new InvalidInputError({
-    argument: "leakLimit",
-    value: limit.toString(),
-    allowed: "a pressureRate when the volume is not given",
-  });
 }

@@ -43,19 +43,18 @@ export function slowShape(shape: number, t: number, tau: number): number {
   return shape === 6 ? root : (Math.log1p(x) + root) / 2;
 }
 
-/** What a slow shape has risen by t beyond its final slope kept from the start: its bend, f(t) − t·f′(t). */
-export function slowBend(shape: number, t: number, tau: number): number {
+/** Rate of a slow shape at t, per second: its derivative. */
+export function slowRate(shape: number, t: number, tau: number): number {
   const x = t / tau;
-  const f = slowShape(shape, t, tau);
-  if (shape === 0) return f - x * Math.exp(-x);
+  if (shape === 0) return Math.exp(-x) / tau;
   if (shape === 1) {
     const part = (r: number) => r * Math.exp(-x * r);
-    return f - (x / 4) * (part(apart) + 2 * part(1) + part(1 / apart));
+    return (part(apart) + 2 * part(1) + part(1 / apart)) / (4 * tau);
   }
-  if (shape === 2) return f - x / (1 + x) ** 2;
-  if (shape === 3) return f - x * Math.max(0, 1 - x / 2);
-  const [metal, polymer] = [x / (1 + x), x / Math.sqrt(1 + x)];
-  return f - (shape === 4 ? metal : shape === 6 ? polymer : (metal + polymer) / 2);
+  if (shape === 2) return 1 / (tau * (1 + x) ** 2);
+  if (shape === 3) return Math.max(0, 1 - x / 2) / tau;
+  const [metal, polymer] = [1 / (1 + x), 1 / Math.sqrt(1 + x)];
+  return (shape === 4 ? metal : shape === 6 ? polymer : (metal + polymer) / 2) / tau;
 }
 
 /** Slow time constants in s: 60 s to 2.8 h in steps of 25 %, interpolated between. */

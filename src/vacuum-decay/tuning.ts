@@ -1,21 +1,50 @@
-// Which thresholds turn weights into words? Chosen on the first simulator of the tests, checked on the
-// second: common practice, no source. Does not cover the policy's limits: policies.ts.
+// Which amounts matter to a system, and which thresholds turn weights into words? Common practice, no source; the
+// shares and factors were chosen on simulated logs. Does not cover the policy's limits: policies.ts.
+import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 
-/** Share of the misfit that counts: neighbouring bins err together, and an effective n would hide real bends. */
-export const temper = 0.5;
+const rate = (microns: number): number => microns * micronPerMinute.scale;
+
+/** The volume for which the rates below are meant, m³: a small split with its hoses. */
+export const usualVolume = 0.003;
+
+/** A leak that matters, Pa/s in the usual volume: half of what a policy allows. */
+export const materialLeak: number = /* @__PURE__ */ rate(5);
+/** Rise of everything together that a dry and tight system has fallen below by the end, Pa/s. */
+export const materialEndRate: number = /* @__PURE__ */ rate(6);
+/** Water that matters: 300 micron and 5 % of the rise; below, walls, hoses and oil make as much. */
+export const materialWater: number = /* @__PURE__ */ (() => 300 * micron.scale)();
+export const materialWaterPart = 0.05;
+/** Largest equalization that is likely, Pa: the drop over hoses and tubes while the pump pulls. */
+export const equalization: number = /* @__PURE__ */ (() => 300 * micron.scale)();
+/** What hoses of unknown make may let in, Pa·m³/s: 3 micron·L/min. */
+export const hoseAllowance: number = /* @__PURE__ */ (() => rate(3) * 1e-3)();
+
+/** Largest share of the evidence for something bad beside which a system passes: at the end, and before it. */
+export const passShare = 0.1;
+export const earlyShare = 0.02;
+/** Share of the evidence that proves something bad: at the end, and before it. */
+export const failShare = 0.95;
+export const earlyFailShare = 0.99;
+/** Share of the evidence that names a part of the cause; a leak beside water needs more. */
+export const sure = 0.88;
+export const sureBesideWater = 0.93;
+/** Share below which a part of the cause is excluded. */
+export const excluded = 0.12;
+export const excludedBesideWater = 0.2;
+
+/** Share of the misfit that counts; below 1 where neighbouring bins err together. */
+export const temper = 1;
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
 export const floor = 0.1;
-/** Part of a curved rise's mean rate by which a wrong shape can feign a leak. */
-export const discrepancy = 0.09;
-/** Part of the whole rise below which a bend may be the gauge's scale or the warming gas. */
-export const smallestBend = 0.05;
-/** Share of the evidence that names a cause. */
-export const sure = 0.8;
-/** Share above which a law that never levels off is not excluded, so that moisture is not proven. */
-export const notExcluded = 0.01;
-/** Share from which such a law alone names the cause. */
-export const outgassingNamed = 0.25;
-/** Part of the policy's mean rate below which a leak counts as excluded beside moisture. */
-export const excludedLeak = 0.35;
+/** Part of the curved rise in the second half, per time, by which a wrong shape can feign a leak. */
+export const discrepancy = 0.12;
+/** Rows below which shapes are not told apart. */
+export const enoughPoints = 8;
 /** Largest rise over the hold that outgassing is believed to make, Pa: 2000 micron. */
-export const outgassingMax: number = /* @__PURE__ */ (() => (2000 * 101.325) / 760)();
+export const outgassingMax: number = /* @__PURE__ */ (() => 2000 * micron.scale)();
+/** Usual rise by outgassing in 10 min, Pa: 100 micron. */
+export const outgassing: number = /* @__PURE__ */ (() => 100 * micron.scale)();
+/** Longest time constant of outgassing, s. */
+export const outgassingTau = 600;
+/** Time constants of water beyond this many times what was watched are a straight line. */
+export const watchedTimes = 2;

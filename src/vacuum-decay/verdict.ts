@@ -1,233 +1,316 @@
-// What do the readings prove? Outcome, cause and figures from the weighed models and the policy.
-// Follows JCGM 106:2012, 8.3 (guard bands) and JCGM 100:2008 for the leak's uncertainty.
+// What do the readings prove? Outcome and cause from the analysis of the stretch since the last step.
+// Follows JCGM 106:2012, 8.3 (guard bands): a pass excludes what would fail, a fail proves it.
 // Does not cover leaks too small to raise a vacuum: only the pressure test finds those.
-import { type Outcome, type Reason, statement } from "../assessment/assessment.ts";
+import type { Outcome } from "../assessment/assessment.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
-import { causeOf, type DecayCause, type EvidenceShares, sharesOf } from "./cause.ts";
-import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
-import type { Component } from "./component.ts";
-import { doubtsOf } from "./doubts.ts";
-import { weighModels } from "./evidence.ts";
-import { boundOf, mixtureOf } from "./mixture.ts";
-import { policyVerdict } from "./policy-verdict.ts";
-import type { Settings } from "./settings.ts";
-import { levelling, slowShape } from "./shapes.ts";
-import { discrepancy, excludedLeak, floor, outgassingMax, temper } from "./tuning.ts";
-import { lineUncertainty, type Workspace } from "./workspace.ts";
-
-/** A mean and its standard uncertainty. */
-interface Spread {
-  readonly mean: number;
-  readonly u: number;
-}
+import { minute, second } from "../quantity/units/time.ts";
+import { type Analysis, analyze } from "./analysis.ts";
+import { causeOf, type DecayCause } from "./cause.ts";
+import type { Collector, Segment } from "./collect.ts";
+import { doubtsOfCourse, doubtsOfReadings } from "./doubts.ts";
+import { findLeak } from "./find-leak.ts";
+import { judgeCheckpoint, type Stage } from "./policy-verdict.ts";
+import type { CheckpointSi, Settings } from "./settings.ts";
+import { say, type VacuumDecayStatement } from "./statements.ts";
+import {
+  earlyFailShare,
+  earlyShare,
+  enoughPoints,
+  failShare,
+  passShare,
+  usualVolume,
+} from "./tuning.ts";
+import type { Workspace } from "./workspace.ts";
 
 /** The verdict in SI units, before it is put into quantities. */
 export interface Finding {
   readonly outcome: Outcome;
   readonly cause: DecayCause;
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly VacuumDecayStatement[];
+  readonly actions: readonly VacuumDecayStatement[];
   readonly segment: Segment | undefined;
-  readonly best: Component | undefined;
-  readonly leak: Spread;
-  /** 95 % two-sided. */
+  readonly analysis: Analysis | undefined;
+  /** What the leak stays above and below, one-sided at the confidence. */
   readonly leakLow: number;
   readonly leakHigh: number;
-  readonly smallest: number;
-  /** Smallest rise over the hold that counts, Pa. */
-  readonly material: number;
-  readonly end: Spread;
-  readonly plateau: Spread | undefined;
-  readonly shares: EvidenceShares;
 }
 
-/** The stretch of the log that is judged: the longest one without a step. */
-export function judgedSegment({ segment, longest }: Collector): Segment | undefined {
-  return longest && segment && longest.last > segment.last ? longest : segment;
+/** What speaks for an outcome, and what to do about it. */
+interface Point {
+  readonly outcome: Outcome;
+  readonly reason: VacuumDecayStatement;
+  readonly actions?: readonly VacuumDecayStatement[];
 }
 
+const rate = (si: number) => new Quantity(Math.max(0, si), micronPerMinute);
+const difference = (si: number) => new Quantity(Math.max(0, si), micron.difference);
+/** Where the limit is broken and the cause is not known. */
+const again = [say("vacuum-decay.dry-and-repeat")];
+const dry = [say("vacuum-decay.dry-and-repeat")];
+
+/** Judges what has been collected so far. */
 export function findingOf(log: Collector, work: Workspace): Finding {
-  const { settings } = log;
-  const { hold, accuracy, target, policy } = settings;
-  const segment = judgedSegment(log);
-  if (!segment) return nothing(log, segment);
-  const T = segment.last;
-  const { origin } = segment;
-  const first = segment.t[0] ?? T; // of the first bin
-  wholeGram(log, segment, work.gram);
-  const { components, variance, best } = weighModels(work, {
-    waterMax: settings.waterMax - origin,
-    outgassingMax,
-    floor,
-    temper,
-    aheadTime: hold,
-  });
-  if (!best) return nothing(log, segment);
+  const { settings, segment } = log;
+  if (!segment) return withoutAnalysis(log);
+  const analysis = analyze(log, segment, work);
+  if (!analysis) return withoutAnalysis(log);
+  const stage = stageOf(analysis, settings);
+  const leakLow = analysis.leakBelow(1 - stage.confidence);
+  const leakHigh = analysis.leakBelow(stage.confidence);
+  const course = judgeCourse(log, analysis, stage);
+  const points = [
+    ...explained(judgeLeak(analysis, settings, stage, leakLow, leakHigh), course),
+    ...judgeRest(analysis, settings, stage),
+    ...judgePolicy(analysis, settings, stage),
+    ...judgeGauge(log),
+    ...course,
+  ];
+  if (log.earlier && !points.some(({ outcome }) => outcome === "fail")) {
+    points.push(...judgeBefore(log, log.earlier, work));
+  }
+  const { outcome, reasons, actions } = together(points);
+  let cause = causeOf(analysis.odds);
+  const doubted = points.some((one) => one.outcome !== "pass" && !forecast(one));
+  if (cause === "dry-and-tight" && doubted) cause = "not-determined";
+  if (points.some(({ reason }) => reason.code === "vacuum-decay.pressure-falls"))
+    cause = "not-determined";
+  return { outcome, cause, reasons, actions, segment, analysis, leakLow, leakHigh };
+}
 
-  // before the hold is over many looks are taken: ask for more, and for some evidence
+/** A curve that no leak makes proves none: a valve that opens slowly looks like it for a while. */
+function explained(found: Point[], course: readonly Point[]): Point[] {
+  const strange = course.some(
+    ({ reason }) =>
+      reason.code === "vacuum-decay.course-unexplained" ||
+      reason.code === "vacuum-decay.rise-quickens" ||
+      reason.code === "vacuum-decay.pressure-falls",
+  );
+  return strange ? found.filter(({ outcome }) => outcome !== "fail") : found;
+}
+
+/** Only more time is lacking. */
+const forecast = ({ reason }: Point): boolean =>
+  reason.code.endsWith("-forecast") || reason.code === "vacuum-decay.too-few-readings";
+
+/** Before the hold is over many looks are taken: more is asked for, and some evidence. */
+function stageOf({ T, points }: Analysis, { hold, policy, confidence }: Settings): Stage {
   const over = T >= hold;
-  const confidence = over ? settings.confidence : 1 - (1 - settings.confidence) / 5;
-  const mayFail = over || T >= Math.max(120, Math.min(hold / 5, 600));
-  const mayPass = over || (policy.earlyPass && T >= Math.max(120, hold / 3));
-  const k = normalQuantile(confidence);
-
-  const material = materialRise(settings, origin);
-  const materialRate = material / hold;
-
-  // leak: slope of the line; a wrong shape of the curved part can feign one, the gauge's scale and its step
-  // at both ends enter it
-  const scale = accuracy / Math.sqrt(3);
-  const step = resolution(log, origin);
-  const stepped = step / Math.sqrt(6) / T;
-  const leak = mixtureOf(
-    components,
-    ({ slope }) => Math.max(0, slope),
-    ({ slope, slopeU, shape, amplitude, tau }) => {
-      const curved = shape < 0 ? 0 : (discrepancy * amplitude * slowShape(shape, T, tau)) / T;
-      return Math.sqrt(slopeU ** 2 + curved ** 2 + (scale * slope) ** 2 + stepped ** 2);
-    },
-  );
-  const provenLow = boundOf(leak, 1 - confidence);
-  const provenHigh = boundOf(leak, confidence);
-  const leakProven = provenLow > materialRate;
-  const leakExcluded =
-    provenHigh < Math.max(materialRate, (excludedLeak * allowedRise(settings, origin)) / hold);
-
-  const shares = sharesOf(components, { material, hold, first, T });
-  let cause = causeOf(shares, leakProven, leakExcluded);
-
-  const verdict = policyVerdict(components, settings, {
-    T,
-    first,
-    origin,
-    step,
-    confidence,
-    mayFail,
-    mayPass,
-  });
-  let { outcome } = verdict;
-  const { reasons } = verdict;
-  const rate = (si: number) => new Quantity(Math.max(0, si), micronPerMinute);
-  const add = (then: Outcome, code: string, text: string, values: Reason["values"] = {}) => {
-    if (outcome !== "fail") outcome = then;
-    reasons.unshift(statement(code, text, values));
+  const enough = points >= enoughPoints;
+  return {
+    over,
+    confidence: over ? confidence : 1 - (1 - confidence) / 5,
+    mayFail: over || (enough && T >= Math.max(120, Math.min(hold / 5, 600))),
+    mayPass: over || (policy.earlyPass && enough && T >= Math.max(120, hold / 3)),
   };
-  const limit = settings.leakLimit;
-  const values = { low: rate(provenLow), high: rate(provenHigh) };
-  if (limit < Infinity) {
-    const more = { ...values, limit: rate(limit) };
-    if (mayFail && provenLow > limit) {
-      add("fail", "leak-above-limit", "The leak is above {limit}: {low} to {high}.", more);
-    } else if (provenHigh > limit) {
-      add(
-        "inconclusive",
-        "leak-limit-open",
-        "A leak above {limit} is not excluded: up to {high}.",
-        more,
-      );
-    }
-  } else if (T >= hold / 2 && leakProven) {
-    add("fail", "leak-proven", "A steady rise is proven: {low} to {high}.", values);
-  }
-  if (origin * (1 - k * scale) > target) {
-    const more = { start: new Quantity(origin, micron), target: new Quantity(target, micron) };
-    add("inconclusive", "target-missed", "It started at {start}, above the target {target}.", more);
-    if (cause === "dry-and-tight") cause = "undecided"; // something holds the pressure up
-  }
-  if (log.overRangeRun > 1 && !over) overRange(settings, add);
+}
 
-  for (const { code, text, values } of doubtsOf(components, segment, settings, {
-    k: k * scale,
-    // scatter of a few rows may be the course itself
-    least: material + (log.noiseCount < 10 ? 0 : 3 * Math.sqrt(log.noise)),
-  })) {
-    add("inconclusive", code, text, values);
-    if (cause === "dry-and-tight") cause = "undecided";
-  }
-
-  const wet = components.filter(
-    ({ shape, amplitude }) => shape < levelling && amplitude > material,
-  );
+/** The worst decides; its reasons come first. */
+function together(points: readonly Point[]): Pick<Finding, "outcome" | "reasons" | "actions"> {
+  const of = (wanted: Outcome) => points.filter(({ outcome }) => outcome === wanted);
+  const fails = of("fail");
+  const open = of("inconclusive");
+  const outcome = fails.length ? "fail" : open.length ? "inconclusive" : "pass";
+  const deciding = fails.length ? fails : open;
+  const actions = new Map<string, VacuumDecayStatement>();
+  for (const { actions: next = [] } of deciding) for (const one of next) actions.set(one.code, one);
   return {
     outcome,
-    cause,
-    reasons,
-    segment,
-    best,
-    leak,
-    leakLow: Math.max(0, boundOf(leak, 0.025)),
-    leakHigh: boundOf(leak, 0.975),
-    smallest: Math.max(
-      provenHigh,
-      step / T, // what stays within one step of the display never shows
-      materialRate + k * lineUncertainty(work, variance),
-    ),
-    material,
-    end: mixtureOf(
-      components,
-      ({ ahead }) => origin + ahead,
-      ({ aheadU }) => aheadU,
-    ),
-    plateau: wet.length
-      ? mixtureOf(
-          wet,
-          (one) => origin + one.constant + one.fast1 + one.fast2 + one.amplitude,
-          ({ amplitudeU }) => amplitudeU,
-        )
-      : undefined,
-    shares,
+    reasons: [...fails, ...open, ...of("pass")].map(({ reason }) => reason),
+    actions: [...actions.values()],
   };
 }
 
-/** The rise that the policy allows over its hold, Pa; below 0 where a limit lies below the start. */
-function allowedRise({ target, checkpoints }: Settings, origin: number): number {
-  const start = Math.min(origin, target);
-  return Math.min(...checkpoints.map(({ limit, rise }) => Math.min(limit - start, rise)));
+/** To the end of the hold, or half as long again: the leak's uncertainty falls faster than the time grows. */
+function watchOn({ T, points }: Analysis, { hold }: Settings): VacuumDecayStatement {
+  const duration = minute(Math.max(hold - T, T / 2, 60) / 60);
+  return say("vacuum-decay.watch-longer", { duration, rows: Math.max(1, enoughPoints - points) });
 }
 
-/**
- * Smallest rise over the hold that counts: a tenth of what the policy allows, at least 10 micron. Hoses, a
- * warming gauge and a drifting zero make as much; common practice, no source.
- */
-function materialRise(settings: Settings, origin: number): number {
-  return Math.max(0.1 * allowedRise(settings, origin), 10 * micron.scale);
+/** Is there a leak that matters? */
+function judgeLeak(
+  analysis: Analysis,
+  settings: Settings,
+  { over, mayFail }: Stage,
+  low: number,
+  high: number,
+): Point[] {
+  const { odds, amounts, endRate } = analysis;
+  const { leakLimit, hoses } = settings;
+  const values = { low: rate(low), high: rate(high), limit: rate(leakLimit.rate) };
+  const find = findLeak(low * (settings.volume || usualVolume));
+  const points: Point[] = [];
+  const aboveStated = leakLimit.stated && low > Math.max(leakLimit.rate, hoses);
+  if (mayFail && (aboveStated || odds.provenLeak > (over ? failShare : earlyFailShare))) {
+    points.push(
+      high < leakLimit.rate
+        ? {
+            outcome: "inconclusive",
+            reason: say("vacuum-decay.leak-within-limit", values),
+            actions: [say("vacuum-decay.blank-test"), ...find],
+          }
+        : { outcome: "fail", reason: say("vacuum-decay.leak-proven", values), actions: find },
+    );
+  } else if (odds.leak > (over ? passShare : earlyShare) || high > leakLimit.rate) {
+    const most = Math.min(leakLimit.rate, amounts.leak);
+    const byHoses = hoses > 0 && endRate.mean < most + 2 * hoses && endRate.mean > most / 2;
+    points.push({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.leak-not-excluded", { high: rate(high), limit: rate(most) }),
+      actions: [...(byHoses ? [say("vacuum-decay.blank-test")] : []), watchOn(analysis, settings)],
+    });
+  }
+  return points;
 }
 
-function overRange(
-  { range, checkpoints }: Settings,
-  add: (then: Outcome, code: string, text: string, values?: Reason["values"]) => void,
-): void {
+/** Is there water that matters, or a rise that goes on? */
+function judgeRest(analysis: Analysis, settings: Settings, { over, mayFail }: Stage): Point[] {
+  const { odds, water, endRate, amounts } = analysis;
+  const { hoses, volume } = settings;
+  const proven = over ? failShare : earlyFailShare;
+  if (mayFail && odds.water > proven) {
+    const reason = say("vacuum-decay.moisture-proven", { water: difference(water) });
+    return [{ outcome: "fail", reason, actions: dry }];
+  }
+  const find = findLeak(endRate.mean * (volume || usualVolume));
+  if (mayFail && odds.provenBad > proven && odds.provenLeak <= proven) {
+    return [
+      { outcome: "fail", reason: say("vacuum-decay.leak-or-moisture"), actions: [...dry, ...find] },
+    ];
+  }
+  if (odds.bad <= (over ? passShare : earlyShare)) return [];
+  if (odds.water > odds.bad / 2) {
+    const reason = say("vacuum-decay.moisture-not-excluded", { water: difference(water) });
+    return [{ outcome: "inconclusive", reason, actions: dry }];
+  }
+  const byHoses = endRate.mean < amounts.endRate + 2 * hoses;
+  return [
+    {
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.still-rising", { rate: rate(endRate.mean) }),
+      actions: [
+        ...(hoses > 0 && byHoses ? [say("vacuum-decay.blank-test")] : []),
+        watchOn(analysis, settings),
+      ],
+    },
+  ];
+}
+
+/** Are the policy's target and limits kept, by the curve and by the last reading? */
+function judgePolicy(analysis: Analysis, settings: Settings, stage: Stage): Point[] {
+  const { segment, T, step } = analysis;
+  const { checkpoints, target, accuracy } = settings;
+  const points: Point[] = [];
+  const longer = watchOn(analysis, settings);
+  for (const checkpoint of checkpoints) {
+    const { outcome, reason, lacks } = judgeCheckpoint(analysis, checkpoint, settings, stage);
+    const actions = lacks === "time" ? [longer] : lacks ? [say("vacuum-decay.better-gauge")] : [];
+    points.push({ outcome, reason, actions: outcome === "fail" ? again : actions });
+  }
+  const reached = checkpoints.filter(({ at }) => at <= T);
+  const last = (reached.at(-1) ?? checkpoints[0]) as CheckpointSi;
+  // "no rise" is one step of the gauge, and what hoses and gauge make
+  const most = Math.min(last.limit, segment.origin + (last.rise || 10 * micron.scale + step));
+  if (segment.lastP > most && !points.some(({ outcome }) => outcome === "fail")) {
+    points.unshift({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.last-reading-above-limit", {
+        pressure: new Quantity(segment.lastP, micron),
+        limit: new Quantity(most, micron),
+      }),
+      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+    });
+  }
+  const k = (normalQuantile(stage.confidence) * accuracy) / Math.sqrt(3);
+  if (segment.origin * (1 - k) > target) {
+    points.push({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.target-missed", {
+        start: new Quantity(segment.origin, micron),
+        target: new Quantity(target, micron),
+      }),
+      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+    });
+  }
+  return points;
+}
+
+/** Did the gauge run over its range, for good? */
+function judgeGauge({ overRangeRun, settings, segment }: Collector): Point[] {
+  const { range, checkpoints, hold } = settings;
+  if (overRangeRun < 2 || (segment?.last ?? 0) >= hold) return [];
   const most = Math.max(...checkpoints.map(({ limit, failAbove }) => Math.max(limit, failAbove)));
   const values = { range: new Quantity(range, micron) };
-  if (range > most) add("fail", "over-range", "The gauge went over its range {range}.", values);
-  else add("inconclusive", "over-range", "The gauge went over its range {range}.", values);
+  return range > most
+    ? [{ outcome: "fail", reason: say("vacuum-decay.over-range-failed", values), actions: again }]
+    : [
+        {
+          outcome: "inconclusive",
+          reason: say("vacuum-decay.over-range", values),
+          actions: [say("vacuum-decay.better-gauge")],
+        },
+      ];
+}
+
+/** Does the course look like that of a system that is shut off and left alone? */
+function judgeCourse(log: Collector, analysis: Analysis, stage: Stage): Point[] {
+  const { settings, steps, suspect } = log;
+  const { segment, T } = analysis;
+  const { hold } = settings;
+  const k = (normalQuantile(stage.confidence) * settings.accuracy) / Math.sqrt(3);
+  const scatter = log.noiseCount < 10 ? 0 : Math.sqrt(log.noise); // of a few rows it may be the course itself
+  const points: Point[] = [
+    ...doubtsOfReadings(segment, settings, k),
+    ...doubtsOfCourse(analysis, settings, scatter),
+  ].map(({ reason, action }) => ({ outcome: "inconclusive", reason, actions: [action] }));
+  const step = steps.at(-1);
+  if ((step && T < hold) || suspect) {
+    points.push({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.step-before", { elapsed: second(suspect?.t ?? step?.t ?? 0) }),
+      actions: [say("vacuum-decay.hold-again", { hold: minute(hold / 60) })],
+    });
+  }
+  return points;
+}
+
+/** What came before the last step is evidence against only. */
+function judgeBefore(log: Collector, earlier: Segment, work: Workspace): Point[] {
+  if (earlier.last < 120) return [];
+  const before = analyze(log, earlier, work);
+  if (!before || before.points < enoughPoints || before.odds.provenBad < earlyFailShare) return [];
+  const [low, high] = [before.leakBelow(0.01), before.leakBelow(0.99)];
+  return [
+    {
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.found-before-step", { low: rate(low), high: rate(high) }),
+      actions: [say("vacuum-decay.hold-again", { hold: minute(log.settings.hold / 60) })],
+    },
+  ];
 }
 
 /** Before there is enough to fit. */
-function nothing(log: Collector, segment: Segment | undefined): Finding {
-  const none = { mean: 0, u: 0 };
-  const finding: Finding = {
+function withoutAnalysis(log: Collector): Finding {
+  const few: Point = {
     outcome: "inconclusive",
-    cause: "undecided",
-    reasons: [statement("too-few-readings", "There are too few usable readings yet.")],
-    segment,
-    best: undefined,
-    leak: none,
-    leakLow: 0,
-    leakHigh: 0,
-    smallest: 0,
-    material: 0,
-    end: { mean: segment?.lastP ?? 0, u: 0 },
-    plateau: undefined,
-    shares: { steady: 0, leak: 0, moisture: 0, outgassing: 0, both: 0 },
+    reason: say("vacuum-decay.too-few-readings", {
+      rows: log.segment?.rows ?? 0,
+      needed: enoughPoints,
+    }),
+    actions: [
+      say("vacuum-decay.watch-longer", {
+        duration: minute(Math.max(0, log.settings.hold - (log.segment?.last ?? 0)) / 60),
+        rows: Math.max(1, enoughPoints - (log.segment?.rows ?? 0)),
+      }),
+    ],
   };
-  if (log.overRangeRun < 2) return finding;
-  let { outcome } = finding;
-  const reasons = [...finding.reasons];
-  overRange(log.settings, (then, code, text, values) => {
-    outcome = then;
-    reasons.unshift(statement(code, text, values));
-  });
-  return { ...finding, outcome, reasons };
+  return {
+    ...together([...judgeGauge(log), few]),
+    cause: "not-determined",
+    segment: log.segment,
+    analysis: undefined,
+    leakLow: Number.NaN,
+    leakHigh: Number.NaN,
+  };
 }

@@ -23,8 +23,9 @@ export interface Workspace {
   readonly q: Float64Array;
   readonly qy: Float64Array;
   readonly g: Float64Array;
-  /** Shared columns at the time of the prediction. */
+  /** Shared columns at the time of the prediction, and their rates at the end of the evidence. */
   readonly columns: Float64Array;
+  readonly rates: Float64Array;
   readonly profiles: Float64Array;
   /** Slow shapes at the time of the prediction. */
   readonly ahead: Float64Array;
@@ -40,6 +41,7 @@ export function createWorkspace(): Workspace {
     qy: array(size),
     g: array(size),
     columns: array(yAt + 1),
+    rates: array(yAt + 1),
     profiles: array(2 * fastTaus.length * slowColumns),
     ahead: array(slowColumns),
     indices: [],

@@ -16,11 +16,7 @@ import {
   assessSupplyWeek,
   voltageLogStatistics,
 } from "hvac-install-math/supply-voltage";
-import {
-  acceptancePolicies,
-  assessVacuumDecay,
-  compareLineAndSaturating,
-} from "hvac-install-math/vacuum-decay";
+import { acceptancePolicies, assessVacuumDecay } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
 import { faultsIn } from "./walk.ts";
 
@@ -42,7 +38,6 @@ const longest: Readonly<Record<string, number>> = {
   assessPressureLog: million,
   assessVacuumDecay: million,
   assessSupplyWeek: million,
-  compareLineAndSaturating: 20_000,
 };
 
 type Row = (i: number) => object;
@@ -56,11 +51,6 @@ const logs: readonly (readonly [string, Judge, Row])[] = [
   [
     "assessVacuumDecay",
     (readings) => assessVacuumDecay({ ...vacuum, readings }),
-    (i) => ({ elapsed: second(i), pressure: micron(300 + (i % 5)) }),
-  ],
-  [
-    "compareLineAndSaturating",
-    (readings) => compareLineAndSaturating(readings),
     (i) => ({ elapsed: second(i), pressure: micron(300 + (i % 5)) }),
   ],
   [

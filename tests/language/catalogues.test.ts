@@ -16,6 +16,7 @@ import * as ofLogs from "./inputs/logs.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
+import * as ofVacuumDecay from "./inputs/vacuum-decay.ts";
 import { codesOf, isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";
 
 interface Spoken {
@@ -33,6 +34,7 @@ const spoken: readonly Spoken[] = [
   { module: "operating-check", catalogue: en.operatingCheck, further: ofOperatingCheck.inputs },
   { module: "refrigerants", catalogue: en.refrigerants, further: ofRefrigerants.inputs },
   { module: "pressure-test", catalogue: en.pressureTest, further: ofPressureTest.inputs },
+  { module: "vacuum-decay", catalogue: en.vacuumDecay, further: ofVacuumDecay.inputs },
 ];
 
 /** An answer, or the hint of the error instead of one: it is said too. */

@@ -28,7 +28,7 @@ import {
   aiccOf,
   linearLeastSquares,
   separableLeastSquares,
-} from "../../src/vacuum-decay/least-squares.ts";
+} from "../vacuum-decay/qr-least-squares.ts";
 import { strd } from "../vacuum-decay/strd.ts";
 import type { Evaluators } from "./check.ts";
 

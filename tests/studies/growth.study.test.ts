@@ -12,11 +12,7 @@ import {
   tableAsMarkdown,
 } from "hvac-install-math/refrigerants";
 import { assessSupplyWeek, voltageLogStatistics } from "hvac-install-math/supply-voltage";
-import {
-  assessVacuumDecay,
-  compareLineAndSaturating,
-  createDecayMonitor,
-} from "hvac-install-math/vacuum-decay";
+import { assessVacuumDecay, createDecayMonitor } from "hvac-install-math/vacuum-decay";
 import { recordCodec } from "hvac-install-math/wire";
 import { expect, it } from "vitest";
 import { courseNames, pressureLog, vacuumLog, vacuumOptions } from "../bench/invented-logs.ts";
@@ -64,10 +60,6 @@ const works: Record<string, Work> = {
     const readings = vacuumLog("leak", n, 1800 / n);
     const mixed = readings.filter((_, i) => i % 2).concat(readings.filter((_, i) => i % 2 === 0));
     return () => assessVacuumDecay({ ...vacuumOptions, readings: mixed });
-  },
-  compareLineAndSaturating: (n) => {
-    const readings = vacuumLog("moisture", n, 1800 / n);
-    return () => compareLineAndSaturating(readings);
   },
   assessPressureLog: (n) => {
     const test = pressureLog(n);

@@ -8,9 +8,10 @@ import {
   createCollector,
   resolution,
 } from "../../src/vacuum-decay/collect.ts";
+import type { VacuumGauge } from "../../src/vacuum-decay/gauge.ts";
 import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
-import { settingsOf, type VacuumGauge } from "../../src/vacuum-decay/settings.ts";
-import { random } from "./simulation.ts";
+import { settingsOf } from "../../src/vacuum-decay/settings.ts";
+import { random } from "./random.ts";
 
 /** Pressures in Pa at a spacing in s. */
 function collected(
@@ -74,7 +75,7 @@ describe("the scatter", () => {
   it("counts one wild reading for no more than three times itself", () => {
     const log = collected(quiet);
     const before = log.noise;
-    collect(log, 600, 42, 60); // 2 Pa off, forty times the scatter; 6 % would be a jump
+    collect(log, 600, 40.4, 60); // 0.4 Pa off, eight times the scatter; 1.2 % would be a jump
     // a mean over 40 readings, in which one counts 9 times the variance
     expect(log.noise / before).toBeCloseTo(1 + (9 - 1) / 40, 6);
   });
@@ -141,8 +142,8 @@ describe("the step of the display", () => {
     expect(of(1)).toBeCloseTo(log.noise, 9);
     // a memory of 20 s at 10 s: 20/(20 + 4·10) of the variance after five
     expect(of(5)).toBeCloseTo(log.noise / 3, 9);
-    // a tenth of the limits of error of what has risen, ±10 % of 100 Pa: 0.05 · 10 Pa
-    expect(of(1, 100)).toBeCloseTo(log.noise + 0.5 ** 2, 6);
+    // a tenth of the limits of error of what has risen, ±10 % of 100 Pa: 0.02 · 10 Pa
+    expect(of(1, 100)).toBeCloseTo(log.noise + 0.2 ** 2, 6);
   });
 });
 
@@ -167,7 +168,7 @@ describe("a jump", () => {
     expect(step.steps).toHaveLength(1);
     expect(step.steps[0]?.t).toBe(300);
     expect(step.steps[0]?.change).toBeCloseTo(40, 0);
-    expect(step.longest?.last).toBe(290);
+    expect(step.earlier?.last).toBe(290);
     expect(step.segment).toMatchObject({ start: 300, last: 590, rows: 60 });
   });
 
@@ -211,21 +212,21 @@ describe("a jump", () => {
     expect(more.steps).toHaveLength(1);
   });
 
-  it("is more than 6 % of the reading, six display steps and twelve times the scatter", () => {
+  it("is more than 1.2 % of the reading, four display steps and five times the scatter", () => {
     const jump = (by: number, gauge: VacuumGauge = { resolution: micronDifference(0) }) =>
       collected(
         course(60, (i) => 100 + (i < 30 ? 0 : by)),
         { gauge },
       ).steps.length;
-    expect([jump(5.9), jump(6.1)]).toEqual([0, 1]);
+    expect([jump(1.1), jump(1.3)]).toEqual([0, 1]);
     const wide = { resolution: micronDifference(100) }; // 13.3 Pa
-    expect([jump(79, wide), jump(81, wide)]).toEqual([0, 1]);
+    expect([jump(53, wide), jump(54, wide)]).toEqual([0, 1]);
     const shaky = (by: number) => {
       const one = random(8);
       const list = course(200, (i) => 100 + one.normal() + (i < 100 ? 0 : by));
       return collected(list, { gauge: { resolution: micronDifference(0) } }).steps.length;
     };
-    expect([shaky(8), shaky(20)]).toEqual([0, 1]);
+    expect([shaky(4), shaky(12)]).toEqual([0, 1]);
   });
 
   it("is twice what the course makes between two readings", () => {
@@ -247,27 +248,28 @@ describe("a jump", () => {
       const log = createCollector(settings, 9);
       for (let row = 0; row < 60; row++) {
         const late = row >= 30;
-        collect(log, 10 * row + (late ? gap : 0), late ? 110 : 100, row);
+        collect(log, 10 * row + (late ? gap : 0), late ? 102 : 100, row);
       }
       return log.steps.length;
     };
-    expect([stepsAcross(0), stepsAcross(30)]).toEqual([1, 0]); // 10 % against 6 %, against four times 6 %
+    expect([stepsAcross(0), stepsAcross(30)]).toEqual([1, 0]); // 2 % against 1.2 %, against four times that
   });
 
-  it("judges the longest stretch that was kept", () => {
+  it("judges the last stretch and keeps the longest before it", () => {
     const three = collected([
       ...quiet.slice(0, 20),
       ...quiet.map((p) => p + 40),
       ...quiet.slice(0, 20),
     ]);
     expect(three.steps).toHaveLength(2);
-    expect(three.longest).toMatchObject({ start: 200, last: 590 });
+    expect(three.earlier).toMatchObject({ start: 200, last: 590 });
+    expect(three.segment).toMatchObject({ start: 800, last: 190 });
     const first = collected([
       ...quiet,
       ...quiet.slice(0, 20).map((p) => p + 40),
       ...quiet.slice(0, 20),
     ]);
-    expect(first.longest).toMatchObject({ start: 0, last: 590 });
+    expect(first.earlier).toMatchObject({ start: 0, last: 590 });
   });
 });
 

@@ -1,6 +1,6 @@
 // Fits whose answer is seen without arithmetic; NIST StRD are in tests/published.
 import { expect, it } from "vitest";
-import { linearLeastSquares, separableLeastSquares } from "../../src/vacuum-decay/least-squares.ts";
+import { linearLeastSquares, separableLeastSquares } from "./qr-least-squares.ts";
 
 it("reads the coefficients off where each point has its own column", () => {
   const columns = [

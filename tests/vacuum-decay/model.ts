@@ -16,6 +16,8 @@ export const model = (more: Partial<Component> = {}): Component => ({
   amplitudeU: 0,
   ahead: 0,
   aheadU: 0,
+  endRate: 0,
+  endRateU: 0,
   aicc: 0,
   ...more,
 });

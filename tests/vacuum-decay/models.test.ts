@@ -5,8 +5,6 @@ import { describe, expect, it } from "vitest";
 import { degC } from "../../src/quantity/index.ts";
 import { binWeight, collect, createCollector, wholeGram } from "../../src/vacuum-decay/collect.ts";
 import { type Component, componentAt } from "../../src/vacuum-decay/component.ts";
-import { weighModels } from "../../src/vacuum-decay/evidence.ts";
-import { aiccOf, linearLeastSquares } from "../../src/vacuum-decay/least-squares.ts";
 import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
 import {
@@ -17,10 +15,22 @@ import {
   slowShapes,
   slowTau,
 } from "../../src/vacuum-decay/shapes.ts";
+import { weighModels } from "../../src/vacuum-decay/weigh.ts";
 import { createWorkspace, lineUncertainty } from "../../src/vacuum-decay/workspace.ts";
-import { random } from "./simulation.ts";
+import { aiccOf, linearLeastSquares } from "./qr-least-squares.ts";
+import { random } from "./random.ts";
 
-const limits = { waterMax: 300, outgassingMax: 260, floor: 0.1, temper: 0.5, aheadTime: 1300 };
+const limits = {
+  largest: { water: 300, outgassing: 260, waterTau: 1800, outgassingTau: 600 },
+  floor: 0.1,
+  temper: 0.7,
+  equalization: 12,
+  outgassing: 15,
+  aheadTime: 1300,
+  end: 900,
+};
+/** Readings as good as which the scatter is known beforehand. */
+const prior = 2;
 
 /** A log in Pa, judged by the library's own steps up to the weights. */
 function weighed(pressure: (t: number) => number, until: number, step: number, noise: number) {
@@ -38,7 +48,8 @@ function weighed(pressure: (t: number) => number, until: number, step: number, n
   const t = [...segment.t, open.t / open.n];
   const root = [...segment.w, binWeight(log, segment, open)].map(Math.sqrt);
   const y = [...segment.p, open.p / open.n].map((p, i) => p * (root[i] as number));
-  return { ...weighModels(work, limits), work, t, root, y };
+  const fastest = step / 2; // as the analysis has it
+  return { ...weighModels(work, { ...limits, fastest }), fastest, work, t, root, y };
 }
 
 interface Model {
@@ -65,37 +76,53 @@ function fitted(model: Model, t: readonly number[], root: readonly number[], y: 
   return linearLeastSquares(columns, y);
 }
 
+/** Constant and variance, two of an equalization, the line, amplitude and time constant. */
+const parametersOf = ({ fast, shape, line }: Pick<Model, "fast" | "shape" | "line">): number =>
+  2 + (fast < 0 ? 0 : 2) + (line ? 1 : 0) + (shape < 0 ? 0 : 2);
+
 /** Shares of the evidence of every model, keyed by its words. */
-function bruteForce({ t, root, y }: Pick<ReturnType<typeof weighed>, "t" | "root" | "y">) {
+function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "fastest">) {
+  const { t, root, y, fastest } = log;
   const n = t.length;
-  const { waterMax, outgassingMax, floor, temper, aheadTime } = limits;
+  const { largest, floor, temper, aheadTime } = limits;
   interface Found extends Model {
     readonly rss: number;
-    readonly oneSign: boolean;
+    /** What is known of equalization and outgassing before any reading. */
+    readonly odds: number;
   }
   const families = new Map<string, Found[]>();
   for (let fast = -1; fast < fastTaus.length - 1; fast++) {
     const shared = fast < 0 ? 1 : 3;
-    if (n < (fast < 0 ? 3 : 6)) continue;
+    if (fast >= 0 && (fastTaus[fast + 1] as number) < fastest) continue;
     for (let shape = -1; shape < slowShapes.length; shape++) {
-      if (shape >= 0 && n < shared + 5) continue;
       for (let k = 0; k < (shape < 0 ? 1 : slowCount); k++) {
         // a slow shape is slower than the equalisation
         if (shape >= 0 && fast >= 0 && slowTau(k) < 2 * (fastTaus[fast + 1] as number) * (1 - 1e-9))
           continue;
+        // a slower one is a straight line
+        const longest = shape < levelling ? largest.waterTau : largest.outgassingTau;
+        if (shape >= 0 && slowTau(k) > longest * (1 + 1e-9)) continue;
         for (const line of [false, true]) {
+          if (n < parametersOf({ fast, shape, line }) + 1) continue;
           const model = { fast, shape, k, line };
           const { coefficients, rss } = fitted(model, t, root, y);
           const amplitude = coefficients.at(-1) as number;
           const slope = coefficients[shared] as number;
           const most =
-            shape < levelling ? waterMax : outgassingMax / slowShape(shape, aheadTime, slowTau(k));
+            shape < levelling
+              ? largest.water
+              : largest.outgassing / slowShape(shape, aheadTime, slowTau(k));
           if (shape >= 0 && !(amplitude > 0 && amplitude < most)) continue;
           if (shape >= 0 && line && !(slope > 0)) continue;
           const [, a = 0, b = 0] = coefficients;
-          const oneSign = fast < 0 || Math.abs(a + b) >= 0.5 * (Math.abs(a) + Math.abs(b));
+          const jump = fast < 0 ? 0 : a + b;
+          const oneSign = fast < 0 || Math.abs(jump) >= 0.5 * (Math.abs(a) + Math.abs(b));
+          const over = Math.max(0, jump / limits.equalization - 1) / 0.3;
+          const gassed = shape < levelling ? 0 : amplitude * slowShape(shape, 600, slowTau(k));
+          const usual = (x: number) => Math.max(1e-5, Math.exp(-(x ** 2) / 2));
+          const odds = (oneSign ? 1 : 1 / 20) * usual(over) * usual(gassed / limits.outgassing);
           const key = `${fast >= 0} ${shape} ${line}`;
-          families.set(key, [...(families.get(key) ?? []), { ...model, rss, oneSign }]);
+          families.set(key, [...(families.get(key) ?? []), { ...model, rss, odds }]);
         }
       }
     }
@@ -104,11 +131,14 @@ function bruteForce({ t, root, y }: Pick<ReturnType<typeof weighed>, "t" | "root
     const best = all.reduce((least, one) => (one.rss < least.rss ? one : least));
     const { fast, shape, line, rss } = best;
     const slow = shape >= 0;
-    const K = 2 + (fast < 0 ? 0 : 2) + (line ? 1 : 0) + (slow ? 2 : 0);
-    const aicc = aiccOf(rss + n * floor, n, K);
-    const misfit = n * Math.log(rss / n + floor);
-    const fewer = slow ? K - 1 : K; // the time constant is averaged over
-    const penalty = aiccOf(n, n, fewer);
+    const K = parametersOf({ fast, shape, line });
+    // AICc with its small-sample term held to the size of the plain one
+    const penaltyOf = (k: number) => 2 * k + Math.min(2 * k, aiccOf(n, n, k) - 2 * k);
+    const capped = (k: number) => (n > k + 1 ? penaltyOf(k) : 4 * k);
+    const m = n + prior;
+    const misfit = m * Math.log((rss + n * floor + prior) / m);
+    const aicc = misfit + capped(K);
+    const penalty = capped(slow ? K - 1 : K); // the time constant is averaged over
     const oddsOfBoth = shape < levelling ? 0.4 : 0.1;
     const score =
       temper * misfit +
@@ -116,12 +146,12 @@ function bruteForce({ t, root, y }: Pick<ReturnType<typeof weighed>, "t" | "root
       (slow ? 2 * Math.log(7) : 0) -
       (slow && line ? 2 * Math.log(oddsOfBoth) : 0);
     const members = slow ? all.filter((one) => one.fast === fast) : [best];
-    return { best, aicc, score, members, enough: n >= K + 2 };
+    return { best, aicc, score, members };
   });
-  const usable = scored.filter(({ enough }) => enough);
+  const usable = scored;
   const top = usable.reduce((least, one) => (one.aicc < least.aicc ? one : least));
-  const freedom = n - 2 - (top.best.fast < 0 ? 0 : 2) - (top.best.shape < 0 ? 0 : 2);
-  const variance = (top.best.rss + n * floor) / Math.max(1, freedom);
+  const freedom = Math.max(1, n + 1 - parametersOf(top.best)) + prior;
+  const variance = (top.best.rss + n * floor + prior) / freedom;
   const least = Math.min(...usable.map(({ score }) => score));
   let weights: { model: Model; weight: number; aicc: number }[] = [];
   for (const { best, aicc, score, members } of usable) {
@@ -131,7 +161,7 @@ function bruteForce({ t, root, y }: Pick<ReturnType<typeof weighed>, "t" | "root
       const odds = one.shape < 0 ? 1 : likelihood / (1 + (slowTau(one.k) / 5400) ** 2);
       if (family <= 2e-3 || odds <= 0.02) continue; // too small to matter
       const share = one.shape < 0 ? 1 : odds / slowCount;
-      weights.push({ model: one, weight: (family * share) / (one.oneSign ? 1 : 20), aicc });
+      weights.push({ model: one, weight: family * share * one.odds, aicc });
     }
   }
   const sum = () => weights.reduce((all, { weight }) => all + weight, 0);
@@ -232,10 +262,11 @@ describe.each(logs)("the models of %s", (_, pressure, until, step, noise) => {
         amplitudeU: shape < 0 ? 0 : Math.sqrt(variance * (inverse.at(-1)?.at(-1) as number)),
         ahead,
         aheadU: Math.sqrt(variance * spread),
+        endRate: (componentAt(one, limits.end + 0.01) - componentAt(one, limits.end - 0.01)) / 0.02,
       };
       for (const [name, value] of Object.entries(expected)) {
         const ours = one[name as keyof typeof expected];
-        const scale = Math.max(Math.abs(value as number), 1e-6);
+        const scale = Math.max(Math.abs(value as number), 1e-5);
         expect(Math.abs(ours - (value as number)) / scale, `${name} of ${keyOf(one)}`).toBeLessThan(
           1e-4,
         );

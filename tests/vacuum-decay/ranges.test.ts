@@ -20,7 +20,6 @@ import {
   type AcceptancePolicy,
   acceptancePolicies,
   assessVacuumDecay,
-  compareLineAndSaturating,
   type DecayFit,
   decayCurve,
   effectivePumpingSpeed,
@@ -95,9 +94,6 @@ const curve =
   (more: object, options: object = {}) =>
   () =>
     decayCurve({ ...fit, coefficients: { ...coefficients, ...more } }, { points: 3, ...options });
-const minuteLog = (n: number) =>
-  Array.from({ length: n }, (_, i) => ({ elapsed: second(i), pressure: micron(300 + i) }));
-
 describe("the arguments of vacuum decay", () => {
   it.each([
     ["ambient", decay({ ambient: kelvin(233.15) }), decay({ ambient: kelvin(233.1) })],
@@ -146,7 +142,7 @@ describe("the arguments of vacuum decay", () => {
     ],
     [
       "leakLimit",
-      decay({ leakLimit: paM3PerS(1), volume: liter(1) }),
+      decay({ leakLimit: paM3PerS(6e-5), volume: liter(1) }),
       decay({ leakLimit: paM3PerS(0), volume: liter(1) }),
     ],
     ["policy", policy({}), policy({ checkpoints: [] })],
@@ -197,12 +193,6 @@ describe("the arguments of vacuum decay", () => {
       checkpoint({ limit: undefined, rise: micronDifference(1), failAbove: micron(1) }),
       checkpoint({ limit: undefined, rise: micronDifference(1), failAbove: micron(0) }),
     ],
-    [
-      "readings",
-      () => compareLineAndSaturating(minuteLog(6)),
-      () => compareLineAndSaturating(minuteLog(5)),
-    ],
-    ["readings", () => compareLineAndSaturating(minuteLog(6)), () => compareLineAndSaturating([])],
     ["bore", conductance({ bore: m(1e-4) }), conductance({ bore: m(0.9e-4) })],
     ["bore", conductance({ bore: m(1) }), conductance({ bore: m(1.01) })],
     ["length", conductance({ length: m(1e-4) }), conductance({ length: m(0.9e-4) })],

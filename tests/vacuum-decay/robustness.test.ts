@@ -1,5 +1,6 @@
 import {
   degC,
+  gPerYear,
   liter,
   micron,
   micronDifference,
@@ -8,7 +9,6 @@ import {
   paM3PerS,
   percent,
   psig,
-  type Quantity,
   second,
 } from "hvac-install-math/quantity";
 import {
@@ -39,7 +39,8 @@ const options = {
   volume: liter(3),
   gauge: { accuracy: percent(5), resolution: micronDifference(1) },
   policy: acceptancePolicies.commonPractice500,
-};
+  isolation: "isolation-valve",
+} as const;
 const assess = (readings: DecayReading[], more: object = {}) =>
   assessVacuumDecay({ ...options, readings, ...more });
 
@@ -68,19 +69,19 @@ describe("a log that is not clean", () => {
     expect([result.outcome, result.cause]).toEqual(["pass", "dry-and-tight"]);
   });
 
-  it("finds a valve that was opened, reports it and judges the longest stretch", () => {
-    const result = assess(log((t) => (t < 300 ? 320 : 600), 1200));
+  it("finds a valve that was opened, reports it and judges what came after it", () => {
+    const result = assess(log((t) => (t < 300 ? 320 : 600) + (t % 3), 1200));
     expect(result.steps).toHaveLength(1);
     expect(result.steps[0]?.elapsed.in(second)).toBe(300);
-    expect(result.steps[0]?.change.in(micronDifference)).toBeCloseTo(280, 0);
-    expect(result.reasons.map(({ code }) => code)).toContain("step");
+    expect(result.steps[0]?.change.in(micronDifference)).toBeCloseTo(280, -1);
+    expect(result.reasons.map(({ code }) => code)).toContain("vacuum-decay.step");
     expect(result.evidence.in(minute)).toBeCloseTo(15, 5);
     expect(result.outcome).not.toBe("pass");
   });
 
-  it("keeps the verdict of a full hold when the vacuum is broken at its end", () => {
+  it("passes no full hold whose last readings break the limit: end the log before the vacuum is broken", () => {
     const readings = [...log(level(320)), reading(905, 200_000), reading(910, 500_000)];
-    expect(assess(readings).outcome).toBe("pass");
+    expect(assess(readings).outcome).not.toBe("pass");
   });
 
   it("sets a jump in the last row aside until another reading confirms it", () => {
@@ -93,7 +94,7 @@ describe("a log that is not clean", () => {
     const readings = log((t) => 300 + t);
     const backwards = [...readings].reverse();
     const copy = [...backwards];
-    expect(assess(backwards).leak.value.si).toBe(assess(readings).leak.value.si);
+    expect(assess(backwards).leak?.value.si).toBe(assess(readings).leak?.value.si);
     expect(backwards).toEqual(copy);
   });
 
@@ -117,7 +118,7 @@ describe("a log that is not clean", () => {
       { gauge: { accuracy: percent(5), resolution } },
     );
     expect([result.cause, result.steps.length]).toEqual(["leak", 0]);
-    expect(result.leak.value.in(micronPerMinute)).toBeCloseTo(120, -1);
+    expect(result.leak?.value.in(micronPerMinute)).toBeCloseTo(120, -1);
   });
 
   it("fails a gauge that goes over its range before the hold is over", () => {
@@ -128,7 +129,7 @@ describe("a log that is not clean", () => {
       policy: acceptancePolicies.splitManualB,
     });
     expect(result.outcome).toBe("fail");
-    expect(result.reasons.map(({ code }) => code)).toContain("over-range");
+    expect(result.reasons.map(({ code }) => code)).toContain("vacuum-decay.over-range-failed");
   });
 
   it("says that one reading or all-zero readings prove nothing", () => {
@@ -139,7 +140,7 @@ describe("a log that is not clean", () => {
   it("passes nothing that started above the target", () => {
     const result = assess(log(level(700)));
     expect(result.outcome).toBe("inconclusive");
-    expect(result.reasons[0]?.code).toBe("target-missed");
+    expect(result.reasons[0]?.code).toBe("vacuum-decay.target-missed");
   });
 });
 
@@ -150,16 +151,16 @@ describe("what the figures of a policy do not see", () => {
     const flat = log(level(285));
     expect(assess(flat).outcome).toBe("pass");
     const cold = assess(flat, { coldest: degC(-30) });
-    expect(cold).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
-    expect(codes(cold)).toContain("ice-not-excluded");
+    expect(cold).toMatchObject({ outcome: "inconclusive", cause: "not-determined" });
+    expect(codes(cold)).toContain("vacuum-decay.ice-not-excluded");
     // well below the ice's pressure nothing is left of it
     expect(assess(log(level(150)), { coldest: degC(-30) }).outcome).toBe("pass");
   });
 
   it("asks for the valve when the pressure keeps falling", () => {
     const falling = assess(log((t) => 500 - t / 4));
-    expect(falling).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
-    expect(codes(falling)).toContain("pressure-falls");
+    expect(falling).toMatchObject({ outcome: "inconclusive", cause: "not-determined" });
+    expect(codes(falling)).toContain("vacuum-decay.pressure-falls");
     const equalising = assess(log((t) => level(320)(t) + 100 * Math.exp(-t / 20)));
     expect(equalising.outcome).toBe("pass");
   });
@@ -169,13 +170,16 @@ describe("what the figures of a policy do not see", () => {
       log((t) => 300 + Math.max(0, t - 3300) * 0.6, 3600),
       { policy: acceptancePolicies.guideSpec15182 },
     );
-    expect(late).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
-    expect(codes(late)).toContain("rise-quickens");
+    expect(late).toMatchObject({ outcome: "inconclusive", cause: "not-determined" });
+    expect(codes(late)).toContain("vacuum-decay.rise-quickens");
   });
 
   it("calls nothing dry and tight that stays above the target", () => {
     for (const p of [1000, 17_545, 760_000]) {
-      expect(assess(log(level(p)))).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
+      expect(assess(log(level(p)))).toMatchObject({
+        outcome: "inconclusive",
+        cause: "not-determined",
+      });
     }
   });
 
@@ -216,15 +220,15 @@ describe("readings that no gauge of the job shows", () => {
     const unstated = { gauge: { accuracy: percent(5) } };
     for (const gauge of [unstated, step(0.001), step(1)]) {
       const result = assess(exact(pressure), gauge);
-      expect(result).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
-      expect(result.reasons[0]?.code).toBe("below-gauge");
+      expect(result).toMatchObject({ outcome: "inconclusive", cause: "not-determined" });
+      expect(result.reasons[0]?.code).toBe("vacuum-decay.below-gauge");
     }
   });
 
   it("believes no reading below one step of the stated display", () => {
     const readings = exact((t) => 20 + (t % 3));
     expect(assess(readings, step(1)).outcome).toBe("pass");
-    expect(codes(assess(readings, step(25)))).toContain("below-gauge");
+    expect(codes(assess(readings, step(25)))).toContain("vacuum-decay.below-gauge");
     expect(
       codes(
         assess(
@@ -232,7 +236,7 @@ describe("readings that no gauge of the job shows", () => {
           step(25),
         ),
       ),
-    ).not.toContain("below-gauge");
+    ).not.toContain("vacuum-decay.below-gauge");
   });
 
   it("believes what deep evacuation leaves, 15 to 100 micron", () => {
@@ -253,22 +257,22 @@ describe("readings that no gauge of the job shows", () => {
         exact(() => p),
         gauge,
       );
-      expect(result).toMatchObject({ outcome: "inconclusive", cause: "undecided" });
-      expect(codes(result)).toContain("display-still");
+      expect(result).toMatchObject({ outcome: "inconclusive", cause: "not-determined" });
+      expect(codes(result)).toContain("vacuum-decay.display-still");
     }
   });
 
   it("sees a display that is held in the midst of the hold", () => {
     const held = exact((t) => (t < 300 ? 300 + (t % 3) : 302));
-    expect(codes(assess(held))).toContain("display-still");
+    expect(codes(assess(held))).toContain("vacuum-decay.display-still");
     const late = exact((t) => (t < 600 ? 300 + (t % 3) : 302));
     expect(assess(late).outcome).toBe("pass");
   });
 
   it("says no more of two quiet minutes than that the hold is not over", () => {
     const reasons = codes(assess(exact(() => 300).slice(0, 23)));
-    expect(reasons).toContain("hold-not-over");
-    expect(reasons).not.toContain("display-still");
+    expect(reasons).toContain("vacuum-decay.rise-forecast");
+    expect(reasons).not.toContain("vacuum-decay.display-still");
   });
 
   it("takes wide steps for the reason why a display stands still, with a caution", () => {
@@ -277,14 +281,14 @@ describe("readings that no gauge of the job shows", () => {
       step(25),
     );
     expect([result.outcome, result.cause]).toEqual(["pass", "dry-and-tight"]);
-    expect(result.cautions.map(({ code }) => code)).toContain("display-still");
+    expect(result.cautions.map(({ code }) => code)).toContain("vacuum-decay.display-steps");
     // a rise of one step over the hold of 15 minutes need not show
-    expect(result.smallestLeak.in(micronPerMinute)).toBeGreaterThanOrEqual(25 / 15);
+    expect(result.smallestLeak?.in(micronPerMinute)).toBeGreaterThanOrEqual(25 / 15);
     // a rise that one step hides is part of the leak's interval: 25 · (1 − √0.05) micron, by Bayes' rule
     const hidden = (25 * (1 - Math.sqrt(0.05))) / 15;
-    expect(result.leakInterval[1].in(micronPerMinute)).toBeGreaterThan(0.95 * hidden);
+    expect(result.leakInterval?.[1].in(micronPerMinute)).toBeGreaterThan(0.95 * hidden);
     const fine = assess(log(level(250)));
-    expect(fine.cautions.map(({ code }) => code)).not.toContain("display-still");
+    expect(fine.cautions.map(({ code }) => code)).not.toContain("vacuum-decay.display-steps");
   });
 
   it("does not pass within half a step of the limit", () => {
@@ -316,7 +320,7 @@ describe("policies and limits", () => {
   it("does not pass before the policy's hold is over", () => {
     const result = assess(log(level(320), 500));
     expect(result.outcome).toBe("inconclusive");
-    expect(result.reasons[0]?.code).toBe("hold-not-over");
+    expect(result.reasons.map(({ code }) => code)).toContain("vacuum-decay.rise-forecast");
     expect(
       assess(log(level(320), 500), { policy: acceptancePolicies.provenEarly500 }).outcome,
     ).toBe("pass");
@@ -330,20 +334,24 @@ describe("policies and limits", () => {
     expect(result.outcome).toBe("inconclusive");
   });
 
-  it("holds a leak against a stated limit", () => {
-    const readings = log((t) => 300 + 0.1 * t);
-    const kept = assess(readings, { leakLimit: paM3PerS(1e-3) });
-    expect([kept.outcome, kept.cause, kept.cautions[0]?.code]).toEqual([
-      "pass",
-      "leak",
-      "leak-within-limit",
-    ]);
-    const tight = assess(
-      log(() => 300),
-      { leakLimit: paM3PerS(1e-3) },
-    );
-    expect(tight.cautions.map(({ code }) => code)).not.toContain("leak-within-limit");
+  it("takes a smaller leak limit from the caller, and no larger one", () => {
+    const readings = log((t) => 300 + 0.1 * t); // 6 micron a minute
     expect(assess(readings, { leakLimit: paM3PerS(1e-6) }).outcome).toBe("fail");
+    expect(() => assess(readings, { leakLimit: paM3PerS(1e-3) })).toThrow("leakLimit");
+  });
+
+  it("never passes a proven leak, whatever the limit allows", () => {
+    const readings = log((t) => 300 + (t * 8) / 60); // 8 micron a minute, of 10 allowed
+    const result = assess(readings);
+    expect([result.outcome, result.cause]).toEqual(["inconclusive", "leak"]);
+    expect(result.reasons[0]?.code).toBe("vacuum-decay.leak-within-limit");
+  });
+
+  it("says what a leak of the limit loses in use: 10 micron a minute in 3 L is 0.5 to 18 kg a year", () => {
+    // viscous and molecular law from one atmosphere to R-410A at 20 °C, 1.443 MPa: leak-testing handbooks
+    const [least, most] = assess(log(level(320))).lossAtLimit;
+    expect(least.in(gPerYear) / 530).toBeCloseTo(1, 1);
+    expect(most.in(gPerYear) / 18_000).toBeCloseTo(1, 1);
   });
 
   it("answers a policy of no increase with the gauge's step and the uncertainty", () => {
@@ -369,11 +377,11 @@ describe("policies and limits", () => {
     const readings = [0, 30, 60, 90, 120, 150].map((t, i) =>
       reading(t, 300 + t / 3 + (i % 2 ? 6 : -6)),
     );
-    expect(assess(readings).cause).toBe("undecided");
+    expect(assess(readings).cause).toBe("not-determined");
   });
 
   it("carries the caution that a vacuum does not replace the pressure test", () => {
-    expect(assess(log(level(320))).cautions[0]?.code).toBe("not-a-pressure-test");
+    expect(assess(log(level(320))).cautions[0]?.code).toBe("vacuum-decay.not-a-pressure-test");
   });
 });
 
@@ -475,7 +483,7 @@ describe("input that cannot be right", () => {
       "volume",
     ],
     [
-      "a throughput limit without a volume",
+      "a leak limit above the policy's",
       () =>
         assess(
           log(() => 1),
@@ -547,6 +555,6 @@ describe("input that cannot be right", () => {
       { volume: undefined },
     );
     expect(result.leakThroughput).toBeUndefined();
-    expect((result.leak.value as Quantity<"pressureRate">).si).toBeGreaterThan(0);
+    expect(result.leak?.value.si).toBeGreaterThan(0);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   degC,
   liter,
+  m,
   micron,
   micronDifference,
   micronPerMinute,
@@ -20,17 +21,44 @@ const given = (more: Partial<VacuumDecayOptions> = {}) =>
 
 describe("what is assumed", () => {
   const codes = (more: Partial<VacuumDecayOptions>) =>
-    given(more).assumptions.map(({ code }) => code);
+    given(more).assumptions.map(({ code }) => code.replace("vacuum-decay.", ""));
 
   it("is said, and only where it is not stated", () => {
-    expect(codes({})).toEqual(["isolated", "no-cold-spot", "gauge-accuracy"]);
-    expect(codes({ coldest: degC(5) })).toEqual(["isolated", "gauge-accuracy"]);
-    expect(codes({ gauge: { accuracy: percent(5) } })).toEqual(["isolated", "no-cold-spot"]);
+    const all = [
+      "isolated", // how the pump was shut off comes first
+      "gauge-at-the-system",
+      "no-cold-spot",
+      "usual-volume",
+      "gauge-accuracy",
+      "hoses-unknown",
+    ];
+    expect(codes({})).toEqual(all);
+    const without = (code: string) => all.filter((one) => one !== code);
+    expect(codes({ isolation: "pump-valve" })).toEqual(without("isolated"));
+    expect(codes({ coldest: degC(5) })).toEqual(without("no-cold-spot"));
+    expect(codes({ volume: liter(2) })).toEqual(without("usual-volume"));
+    expect(codes({ gauge: { accuracy: percent(5) } })).toEqual(without("gauge-accuracy"));
+    const hoses = { material: "rubber", length: m(1) } as const;
+    expect(codes({ hoses })).toEqual(without("hoses-unknown"));
+    const blankTest = { rate: micronPerMinute(30), volume: liter(0.1) };
+    expect(codes({ blankTest })).toEqual(without("hoses-unknown"));
   });
 
-  it("is an accuracy of 10 %, no cold spot, 95 % and no limit to gauge and leak", () => {
+  it("lets hoses in by their make and length, and takes a blank test off", () => {
+    const inMicrons = (more: Partial<VacuumDecayOptions>) => {
+      const { hoses, blank } = given({ volume: liter(0.5), ...more });
+      return [hoses, blank].map((si) => Math.round((10 * si) / micronPerMinute(1).si) / 10);
+    };
+    expect(inMicrons({})).toEqual([6, 0]); // 3 micron·L/min over half a liter
+    expect(inMicrons({ hoses: { material: "rubber", length: m(1) } })).toEqual([4, 0]);
+    expect(inMicrons({ hoses: { material: "metal", length: m(1) } })).toEqual([0, 0]);
+    const blankTest = { rate: micronPerMinute(30), volume: liter(0.1) };
+    expect(inMicrons({ blankTest })).toEqual([0, 6]);
+  });
+
+  it("is an accuracy of 10 %, no cold spot, 95 % and no limit to the gauge", () => {
     expect(given()).toMatchObject({ accuracy: 0.1, coldest: 293.15, confidence: 0.95 });
-    expect([given().range, given().leakLimit]).toEqual([Infinity, Infinity]);
+    expect(given().range).toBe(Infinity);
     expect([given().volume, given().resolutionAt(40)]).toEqual([Number.NaN, Number.NaN]);
   });
 
@@ -68,12 +96,28 @@ describe("the step of the display", () => {
 
 describe("a leak limit", () => {
   it("is a rate, or a throughput over the volume", () => {
-    expect(given({ leakLimit: micronPerMinute(6) }).leakLimit).toBeCloseTo(
+    expect(given({ leakLimit: micronPerMinute(6) }).leakLimit.rate).toBeCloseTo(
       micronDifference(0.1).si,
       12,
     );
-    const throughput = { leakLimit: paM3PerS(6e-4), volume: liter(3) };
-    expect(given(throughput).leakLimit).toBeCloseTo(0.2, 12);
+    const throughput = { leakLimit: paM3PerS(6e-5), volume: liter(3) };
+    expect(given(throughput).leakLimit.rate).toBeCloseTo(0.02, 12);
+  });
+
+  it("is 10 micron a minute in 3 L where neither policy nor caller names one, and less in more", () => {
+    const rate = (liters: number) => given({ volume: liter(liters) }).leakLimit.rate * 60;
+    expect(rate(3)).toBeCloseTo(micronDifference(10).si, 9);
+    expect(rate(6)).toBeCloseTo(micronDifference(5).si, 9);
+  });
+
+  it("is never more than the policy's", () => {
+    expect(() => given({ leakLimit: micronPerMinute(10.1), volume: liter(3) })).toThrow(
+      expect.objectContaining({ argument: "leakLimit" }),
+    );
+    expect(() => given({ leakLimit: micronPerMinute(10), volume: liter(3) })).not.toThrow();
+    const policy = { ...acceptancePolicies.commonPractice500, leakLimit: paM3PerS(1e-5) };
+    expect(() => given({ leakLimit: paM3PerS(2e-5), policy })).toThrow("leakLimit");
+    expect(given({ policy }).leakLimit.throughput).toBe(1e-5);
   });
 });
 

@@ -33,9 +33,10 @@ describe("vacuum decay, for any input", () => {
         expect(numbersIn(result).every(Number.isFinite)).toBe(true);
         const counted = Object.values(result.excludedCount).reduce((sum, n) => sum + n, 0);
         expect(result.excluded).toHaveLength(counted);
-        const [low, high] = result.leakInterval;
-        expect(low.si).toBeLessThanOrEqual(high.si);
-        if (result.outcome === "pass") expect(result.smallestLeak.si).toBeGreaterThan(0);
+        const [low, high] = result.leakInterval ?? [];
+        expect(low?.si ?? 0).toBeLessThanOrEqual(high?.si ?? 0);
+        if (result.outcome === "pass") expect(result.smallestLeak?.si).toBeGreaterThan(0);
+        if (result.outcome !== "pass") expect(result.actions.length).toBeGreaterThan(0);
       }),
       { numRuns: 200 },
     );
@@ -51,7 +52,7 @@ describe("vacuum decay, for any input", () => {
               elapsed: second(10 * i),
               pressure: micron(300 + (factor * slope * i) / 2),
             })),
-          }).leak.value.si;
+          }).leak?.value.si ?? 0;
         expect(leak(2) / leak(1)).toBeCloseTo(2, 1);
       }),
       { numRuns: 20 },

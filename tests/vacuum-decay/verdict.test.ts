@@ -2,6 +2,7 @@
 // each threshold. The thresholds are common practice, no source, as verdict.ts and tuning.ts state them.
 import {
   degC,
+  m as meter,
   micron,
   micronDifference,
   micronPerMinute,
@@ -19,9 +20,6 @@ import {
   type VacuumDecayOptions,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
-import { collectAll } from "../../src/vacuum-decay/assess.ts";
-import { findingOf } from "../../src/vacuum-decay/verdict.ts";
-import { createWorkspace } from "../../src/vacuum-decay/workspace.ts";
 
 const { commonPractice500, provenEarly500, splitManualA } = acceptancePolicies;
 const log = (pressure: (t: number) => number, until: number, step = 5): DecayReading[] =>
@@ -35,10 +33,12 @@ const assess = (readings: DecayReading[], more: Partial<VacuumDecayOptions> = {}
     ambient: degC(20),
     gauge: exact,
     policy: commonPractice500,
+    isolation: "isolation-valve",
     ...more,
     readings,
   });
-const codes = ({ reasons }: VacuumDecayAssessment) => reasons.map(({ code }) => code);
+const codes = ({ reasons }: VacuumDecayAssessment) =>
+  reasons.map(({ code }) => code.replace("vacuum-decay.", ""));
 const held = (seconds: number, more: Partial<AcceptancePolicy> = {}): AcceptancePolicy => ({
   ...provenEarly500,
   checkpoints: [{ at: second(seconds), rise: micronDifference(500) }],
@@ -84,61 +84,54 @@ describe("before the hold is over", () => {
           log((t) => 300 + 20 * t, until),
           { policy: held(hold) },
         ),
-      ).includes("limit-broken");
+      ).includes("rise-above-limit");
     expect(both(failed(1000), 195, 200)).toEqual([false, true]);
     expect(both(failed(500), 115, 120)).toEqual([false, true]);
     expect(both(failed(7200), 595, 600)).toEqual([false, true]);
   });
 
-  it("a proven leak fails from half of the hold on", () => {
+  it("a leak fails as soon as it is proven, although the policy's limit is kept", () => {
     // 400 micron in ten minutes: less than what is accepted, but a leak all the same
     const failed = (until: number) => {
       const result = assess(log((t) => 300 + t / 1.5, until));
       return [result.outcome, codes(result).includes("leak-proven")];
     };
-    expect(failed(295)).toEqual(["inconclusive", false]);
+    expect(failed(115)).toEqual(["inconclusive", false]);
     expect(failed(300)).toEqual(["fail", true]);
+  });
+
+  it("eight points are needed, however long the log", () => {
+    const policy = provenEarly500;
+    const passed = (rows: number) =>
+      assess(
+        log((t) => 300 + t / 200, 50 * (rows - 1), 50),
+        { policy },
+      ).outcome;
+    expect([passed(7), passed(8)]).toEqual(["inconclusive", "pass"]);
   });
 });
 
-describe("what is not material", () => {
-  const material = (policy: AcceptancePolicy, start = 300) => {
-    const { assumptions } = assess(
-      log(() => start, 900),
-      { policy },
-    );
-    const said = assumptions.find(({ code }) => code === "immaterial")?.values.material;
-    return (said as Quantity<"pressureDifference">).si / micronDifference(1).si;
-  };
-  const ceiling = (limit: number, target = 500): AcceptancePolicy => ({
-    ...splitManualA,
-    target: micron(target),
-    checkpoints: [{ at: minute(10), limit: micron(limit) }],
+describe("what matters", () => {
+  const cause = (perMinute: number) => assess(log((t) => 300 + (perMinute * t) / 60, 900)).cause;
+
+  it("is a leak above 5 micron a minute and what unknown hoses let in, 1 in the usual 3 L", () => {
+    expect([cause(2), cause(5.5), cause(7)]).toEqual(["dry-and-tight", "not-determined", "leak"]);
   });
 
-  it("is a tenth of the rise that the policy allows", () => {
-    expect(material(commonPractice500)).toBeCloseTo(50, 6);
-    expect(material(ceiling(700))).toBeCloseTo(40, 6);
-    // the least of several
-    const two = { at: minute(5), rise: micronDifference(300) };
-    const policy = { ...commonPractice500, checkpoints: [two, ...commonPractice500.checkpoints] };
-    expect(material(policy)).toBeCloseTo(30, 6);
+  it("is not what hoses that are stated let in", () => {
+    const by = (hoses: VacuumDecayOptions["hoses"]) =>
+      assess(
+        log((t) => 300 + (5.7 * t) / 60, 900),
+        { ...(hoses && { hoses }) },
+      ).cause;
+    expect(by({ material: "metal", length: meter(1) })).toBe("leak");
+    expect(by({ material: "rubber", length: meter(1.5) })).toBe("not-determined");
   });
 
-  it("is reckoned from the target where the start is above it", () => {
-    expect(material(ceiling(700), 600)).toBeCloseTo(20, 6);
-  });
-
-  it("is ten micron at least", () => {
-    expect(material(ceiling(350))).toBeCloseTo(10, 6);
-    expect(material(ceiling(250, 200))).toBeCloseTo(10, 6);
-    expect(material(acceptancePolicies.multiSplitManualC)).toBeCloseTo(10, 6);
-  });
-
-  it("is a leak only above it", () => {
-    // 45 and 55 micron in ten minutes against 50
-    const cause = (rise: number) => assess(log((t) => 300 + (rise * t) / 600, 900)).cause;
-    expect([cause(45), cause(55)]).toEqual(["dry-and-tight", "leak"]);
+  it("is water above 300 micron and 5 % of the rise", () => {
+    const water = (rise: number) =>
+      assess(log((t) => 300 - rise * Math.expm1(-t / 183), 1800)).cause;
+    expect([water(200), water(400)]).toEqual(["dry-and-tight", "moisture"]);
   });
 });
 
@@ -146,16 +139,16 @@ describe("a stated leak limit", () => {
   const against = (limit: number, until = 900) =>
     codes(
       assess(
-        log((t) => 300 + t / 6, until),
+        log((t) => 300 + t / 20, until),
         { leakLimit: micronPerMinute(limit) },
       ),
     )[0];
 
-  it("takes the place of the policy's share: 10 micron a minute against a little less and more", () => {
-    expect(against(9.8)).toBe("leak-above-limit");
-    expect(against(10)).toBe("leak-limit-open");
-    expect(against(10.2)).toBe("limit-kept");
-    expect(against(9.8, 115)).toBe("leak-limit-open"); // nothing fails within two minutes
+  it("holds a leak of 3 micron a minute against a little less and more", () => {
+    expect(against(2.9)).toBe("leak-proven");
+    expect(against(3)).toBe("leak-not-excluded");
+    expect(against(3.1)).toBe("rise-within-limit");
+    expect(against(2.9, 115)).toBe("leak-not-excluded"); // nothing fails within two minutes
   });
 });
 
@@ -166,7 +159,7 @@ describe("a start above the target", () => {
       log(() => start, 900),
       { gauge },
     );
-    return codes(result).includes("target-missed") && result.cause === "undecided";
+    return codes(result).includes("target-missed") && result.cause === "not-determined";
   };
 
   it("is one that the gauge's error does not explain: JCGM 106:2012, 8.3.3.2", () => {
@@ -184,7 +177,7 @@ describe("a start above the target", () => {
         log(() => 300, 900),
         cold,
       ).cause,
-    ).toBe("undecided");
+    ).toBe("not-determined");
     expect(
       assess(
         log((t) => 300 + t, 900),
@@ -201,7 +194,7 @@ describe("a gauge that goes over its range", () => {
       readings.push({ elapsed: second(until + 5 * i), pressure: micron(20_000) });
     }
     const result = assess(readings, { gauge: { ...exact, range: micron(range) }, policy });
-    return [result.outcome, codes(result).includes("over-range")];
+    return [result.outcome, codes(result).some((code) => code.startsWith("over-range"))];
   };
 
   it("fails where the range reaches above every limit of the policy", () => {
@@ -228,25 +221,31 @@ describe("a gauge that goes over its range", () => {
     expect(codes(assess(pair, { gauge: { ...exact, range: micron(1000) } }))).toEqual([
       "over-range",
       "too-few-readings",
-      "undecided",
+      "not-determined",
       "readings-excluded",
     ]);
   });
 });
 
 describe("too few readings", () => {
-  it("are three, with the last one for the end", () => {
+  it("are three: what they can not tell is absent", () => {
     const result = assess(log((t) => 300 + t, 10));
-    expect([result.outcome, result.cause, ...codes(result)]).toEqual([
-      "inconclusive",
-      "undecided",
-      "too-few-readings",
-      "undecided",
-    ]);
-    expect(result.atHoldEnd.value.in(micron)).toBeCloseTo(310.6, 9);
-    expect(result.shares).toEqual({ steady: 0, leak: 0, moisture: 0, outgassing: 0, both: 0 });
-    expect([result.leak.value.si, result.smallestLeak.si, result.fit]).toEqual([0, 0, undefined]);
-    expect(codes(assess(log((t) => 300 + t, 15)))).not.toContain("too-few-readings");
+    expect([result.outcome, result.cause]).toEqual(["inconclusive", "not-determined"]);
+    for (const name of ["atHoldEnd", "leak", "leakInterval", "smallestLeak", "shares"] as const) {
+      expect(result[name], name).toBeUndefined();
+    }
+    expect(result.actions.map(({ code }) => code)).toContain("vacuum-decay.watch-longer");
+    expect(assess(log((t) => 300 + t, 15)).leakInterval).toBeDefined();
+  });
+
+  it("below eight leave the leak as wide as the rise of their second half", () => {
+    const by = (...list: number[]) =>
+      assess(list.map((p, i) => ({ elapsed: minute(2 * i), pressure: micron(p) })));
+    const result = by(300, 330, 350, 362, 370, 376);
+    const most = result.leakInterval?.[1].in(micronPerMinute) ?? 0;
+    expect(most).toBeGreaterThanOrEqual((376 - 350) / 6);
+    expect(result.leakInterval?.[0].si).toBe(0);
+    expect(result.shares).toBeUndefined();
   });
 });
 
@@ -262,59 +261,18 @@ describe("the plateau", () => {
   });
 });
 
-describe("water that is material", () => {
-  const plateau = (pressure: (t: number) => number) => {
-    const readings = log(pressure, 1800);
-    const given = { ambient: degC(20), gauge: exact, policy: commonPractice500, readings };
-    return findingOf(collectAll(given), createWorkspace()).plateau;
-  };
-
-  it("is that which makes more than a tenth of the allowed 500 micron, and levels off", () => {
-    const water = (rise: number) => (t: number) => 300 - rise * Math.expm1(-t / 183);
-    expect(plateau(water(80))?.mean).toBeCloseTo(micronDifference(380).si, 0);
-    expect(plateau(water(30))).toBeUndefined();
-    expect(plateau(() => 300)).toBeUndefined();
-    expect(plateau((t) => 300 + t / 3)).toBeUndefined();
-    expect(plateau((t) => 300 + 200 * Math.log1p(t / 60))).toBeUndefined();
-  });
-});
-
 describe("the rise of a log that begins late", () => {
   it("counts an equalisation from the first point on", () => {
     const readings = log((t) => 400 - 100 * Math.exp(-t / 20), 900, 10).slice(1);
-    const [said] = assess(readings).reasons.filter(({ code }) => code === "limit-kept");
-    const rise = said?.values.value as Quantity<"pressureDifference">;
+    const [said] = assess(readings).reasons.filter(
+      ({ code }) => code === "vacuum-decay.rise-within-limit",
+    );
+    const { value: rise } = (said?.values ?? {}) as unknown as Record<
+      string,
+      Quantity<"pressureDifference">
+    >;
     // 100 micron at 0 s, 61 from 10 s on
-    expect(rise.si / micronDifference(1).si).toBeCloseTo(100 * Math.exp(-0.5), -1);
-  });
-});
-
-describe("a leak beside water", () => {
-  it("has the uncertainty of 9 % of the water's mean rate, which a wrong shape can feign", () => {
-    const water = (t: number) => 300 - 2000 * Math.expm1(-t / (60 * 1.25 ** 3));
-    const { leak } = assess(log((t) => water(t) + 1.5 * t, 1500));
-    expect(leak.value.in(micronPerMinute)).toBeCloseTo(90, -1);
-    const feigned = (0.09 * 2000) / 25;
-    expect(leak.standardUncertainty.in(micronPerMinute) / feigned).toBeCloseTo(1, 1);
-  });
-});
-
-describe("a leak beside outgassing", () => {
-  it("has the uncertainty of 9 % of the outgassing's mean rate", () => {
-    const { leak } = assess(log((t) => 300 + 90 * Math.log1p(t / 60), 2700));
-    const feigned = (0.09 * 90 * Math.log1p(45)) / 45;
-    expect(leak.standardUncertainty.in(micronPerMinute) / feigned).toBeCloseTo(1, 0);
-  });
-});
-
-describe("moisture", () => {
-  it("stands alone once the leak that a wrong shape can feign is below 35 % of the policy's mean rate", () => {
-    // 500 micron in 600 s: 0.29 micron/s; 9 % of 2000 micron over the log, times 1.73 for 95 %
-    const cause = (until: number) =>
-      assess(log((t) => 300 - 2000 * Math.expm1(-t / 183), until)).cause;
-    expect(1.73 * 0.09 * 2000).toBeGreaterThan(0.29 * 960);
-    expect(1.73 * 0.09 * 2000).toBeLessThan(0.29 * 1200);
-    expect([cause(960), cause(1200)]).toEqual(["moisture-leak-not-excluded", "moisture"]);
+    expect((rise?.si ?? 0) / micronDifference(1).si).toBeCloseTo(100 * Math.exp(-0.5), -1);
   });
 });
 
@@ -323,24 +281,17 @@ describe("the smallest leak that could have been seen", () => {
     const gauge = { accuracy: percent(0), resolution: micronDifference(200) };
     const readings = log(() => 300, 900).map((one) => ({ ...one, pressure: micron(400) }));
     const { smallestLeak } = assess(readings, { gauge, policy: held(900) });
-    expect(smallestLeak.in(micronPerMinute)).toBeCloseTo(200 / 15, 6);
+    expect(smallestLeak?.in(micronPerMinute)).toBeCloseTo(200 / 15, 6);
   });
 
   it("lets the display's step at both ends into the leak's interval: step²/6, JCGM 100:2008, F.2.2.1", () => {
     const gauge = { accuracy: percent(0), resolution: micronDifference(25) };
     const readings = log(() => 300, 900).map((one) => ({ ...one, pressure: micron(250) }));
-    const [low, high] = assess(readings, { gauge }).leakInterval;
+    const [low, high] = assess(readings, { gauge }).leakInterval ?? [];
     // 97.5 % in the logistic stand-in for the normal distribution; the fit adds a little
     const reach = (Math.log(39) / 1.702) * (25 / Math.sqrt(6) / 15);
-    expect(low.si).toBe(0);
-    expect(high.in(micronPerMinute) / reach).toBeGreaterThan(0.95);
-    expect(high.in(micronPerMinute) / reach).toBeLessThan(1.2);
-  });
-
-  it("is what is material, and a little for the scatter, on a quiet log", () => {
-    const { smallestLeak } = assess(log(() => 300, 900));
-    // 50 micron in ten minutes
-    expect(smallestLeak.in(micronPerMinute)).toBeGreaterThan(5);
-    expect(smallestLeak.in(micronPerMinute)).toBeLessThan(5.2);
+    expect(low?.si).toBe(0);
+    expect((high?.in(micronPerMinute) ?? 0) / reach).toBeGreaterThan(0.95);
+    expect((high?.in(micronPerMinute) ?? 0) / reach).toBeLessThan(1.2);
   });
 });

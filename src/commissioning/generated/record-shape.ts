@@ -314,6 +314,16 @@ const EvacuationReadingsItemShape: Shape = {
   fields: { "elapsed?": "duration", "pressure?": "absolutePressure" },
 };
 
+const EvacuationHosesShape: Shape = {
+  type: "EvacuationHoses",
+  fields: { "material?": { words: ["rubber", "low-permeation", "metal"] }, "length?": "length" },
+};
+
+const EvacuationBlankTestShape: Shape = {
+  type: "EvacuationBlankTest",
+  fields: { "rate?": "pressureRate", "volume?": "volume" },
+};
+
 const EvacuationShape: Shape = {
   type: "Evacuation",
   fields: {
@@ -336,6 +346,9 @@ const EvacuationShape: Shape = {
     "ambient?": "temperature",
     "coldest?": "temperature",
     "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
+    "hoses?": EvacuationHosesShape,
+    "blankTest?": EvacuationBlankTestShape,
     "at?": "time",
   },
 };
@@ -605,7 +618,7 @@ const SupplyPartReadingsItem1Shape: Shape = {
     "voltage?": "voltage",
     "current?": "current",
     "lineToGround?": { list: "voltage" },
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
   },
 };
@@ -615,7 +628,7 @@ const SupplyPartReadingsItem2Shape: Shape = {
   fields: {
     "lineToLine?": { list: "voltage" },
     "currents?": { list: "current" },
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
   },
 };

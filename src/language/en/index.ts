@@ -22,6 +22,7 @@ import { propertyModel } from "./property-model.ts";
 import { quantity } from "./quantity.ts";
 import { refrigerants } from "./refrigerants.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
+import { vacuumDecay } from "./vacuum-decay.ts";
 
 export {
   assessment,
@@ -40,6 +41,7 @@ export {
   quantity,
   refrigerants,
   supplyVoltage,
+  vacuumDecay,
 };
 
 /** The whole language. Source: none; worded by this project. */
@@ -60,6 +62,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   quantity,
   refrigerants,
   supplyVoltage,
+  vacuumDecay,
 ]);
 
 type Module =
@@ -78,4 +81,5 @@ type Module =
   | typeof propertyModel
   | typeof quantity
   | typeof refrigerants
-  | typeof supplyVoltage;
+  | typeof supplyVoltage
+  | typeof vacuumDecay;

@@ -148,9 +148,9 @@ export const CitationShape: Shape = {
         "ufgs-15730n",
         "ufgs-15741n",
         "ul-1995",
-        "umc",
         "ul-60335-2-40-2019",
         "ul-60335-2-40-2022",
+        "umc",
         "upc-2021",
         "us-standard-atmosphere-1976",
         "vacuum-handbook",
@@ -248,45 +248,6 @@ export const EstimateOfMassFlowShape: Shape = {
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
-};
-
-export const VacuumDecayAssessmentReasonsItemShape: Shape = {
-  type: "VacuumDecayAssessmentReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-};
-
-export const VacuumDecayAssessmentCautionsItemShape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
   },
 };
 
@@ -481,6 +442,45 @@ export const InstrumentOfAreaShape: Shape = {
   },
 };
 
+export const InstallationAssessmentReasonsItemShape: Shape = {
+  type: "InstallationAssessmentReasonsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+};
+
+export const InstallationAssessmentCautionsItemShape: Shape = {
+  type: "InstallationAssessmentCautionsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+};
+
 export const ReasonShape: Shape = {
   type: "Reason",
   fields: {
@@ -508,10 +508,10 @@ export const NamedCheckOfLineSizesAssessmentShape: Shape = {
   type: "NamedCheckOfLineSizesAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
-    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
-    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
-    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
+    reasons: { list: InstallationAssessmentReasonsItemShape },
+    assumptions: { list: InstallationAssessmentReasonsItemShape },
+    cautions: { list: InstallationAssessmentCautionsItemShape },
+    "actions?": { list: InstallationAssessmentReasonsItemShape },
     sources: { list: CitationShape },
   },
 };

@@ -762,20 +762,20 @@ export const UsableAmpacityInputShape: Shape = {
 export const LongestRunInputShape: Shape = {
   type: "LongestRunInput",
   fields: {
-    voltage: "voltage",
     current: "current",
-    resistance: "resistancePerLength",
+    voltage: "voltage",
     phases: { words: [1, 3] },
+    resistance: "resistancePerLength",
     "reactance?": "resistancePerLength",
     "powerFactor?": "number",
     limit: "ratio",
   },
   about: {
-    voltage: "Voltage at the start of the run, more than 0; line to line for three phases.",
     current:
       "Current, more than 0: the running current for the drop while running, locked-rotor current for the start.",
-    resistance: "Resistance of one conductor per length, hot.",
+    voltage: "Voltage at the start of the run, more than 0; line to line for three phases.",
     phases: "Phases: 1 counts the way there and back, 3 counts √3.",
+    resistance: "Resistance of one conductor per length, hot.",
     reactance: "Reactance of one conductor per length; 0 when left out.",
     powerFactor:
       "Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors.",
@@ -1042,6 +1042,7 @@ export const CircuitProtectionNotConfirmedValuesShape: Shape = {
   fields: {
     point: {
       words: [
+        "circuit-protection.point.ambient",
         "circuit-protection.point.marked-values",
         "circuit-protection.point.device-ratings",
         "circuit-protection.point.poles",
@@ -1050,7 +1051,6 @@ export const CircuitProtectionNotConfirmedValuesShape: Shape = {
         "circuit-protection.point.ampacity",
         "circuit-protection.point.terminations",
         "circuit-protection.point.sheathed-cable",
-        "circuit-protection.point.ambient",
         "circuit-protection.point.grouping",
         "circuit-protection.point.rooftop",
         "circuit-protection.point.aluminum-terminals",

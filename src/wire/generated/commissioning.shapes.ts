@@ -3,10 +3,10 @@
 import type { Shape } from "../../shapes/index.ts";
 import {
   CitationShape,
+  InstallationAssessmentCautionsItemShape,
+  InstallationAssessmentReasonsItemShape,
   NamedCheckOfLineSizesAssessmentShape,
   ReasonShape,
-  VacuumDecayAssessmentCautionsItemShape,
-  VacuumDecayAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 import { ConcentrationAssessmentShape, RoomChargeAssessmentShape } from "./charge-limit.shapes.ts";
 import { CircuitFromNameplateResultShape } from "./circuit-protection.shapes.ts";
@@ -628,7 +628,7 @@ export const HoldPointShape: Shape = {
     name: { words: ["open-valves", "add-charge", "power-on"] },
     state: { words: ["held", "released", "breached"] },
     waitsFor: { list: StepNameShape },
-    reason: VacuumDecayAssessmentReasonsItemShape,
+    reason: InstallationAssessmentReasonsItemShape,
   },
   says: "A point at which the work waits until steps have passed.",
   about: {
@@ -660,10 +660,10 @@ export const InstallationAssessmentShape: Shape = {
         "operation",
       ],
     },
-    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
-    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
-    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
-    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
+    reasons: { list: InstallationAssessmentReasonsItemShape },
+    assumptions: { list: InstallationAssessmentReasonsItemShape },
+    cautions: { list: InstallationAssessmentCautionsItemShape },
+    "actions?": { list: InstallationAssessmentReasonsItemShape },
     sources: { list: CitationShape },
     deciding: { list: ReasonShape },
     steps: { list: InstallationStepShape },

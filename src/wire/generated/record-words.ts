@@ -239,6 +239,14 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     elapsed: "Time since the system was isolated from the pump.",
     pressure: "What the gauge shows.",
   },
+  EvacuationHoses: {
+    material: "rubber lets air through, low-permeation has a barrier, metal lets none through.",
+    length: "Length of all of them together, 0 to 30 m.",
+  },
+  EvacuationBlankTest: {
+    rate: "Rise of the pressure by the end of the blank test, 0 or more.",
+    volume: "Inner volume of hoses and gauge.",
+  },
   Evacuation: {
     "": "The watch after the evacuation.",
     readings: "The log since the pump was valved off.",
@@ -246,6 +254,10 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     ambient: "Temperature of the warmest part.",
     coldest: "Temperature of the coldest part.",
     leakLimit: "Largest leak that is accepted.",
+    isolation:
+      "How the pump was shut off; a pressure that falls or stays flat is believed only where it is known.",
+    hoses: "Hoses within the isolated part.",
+    blankTest: "What hoses and gauge did by themselves.",
     at: "When the last reading was taken.",
   },
   Charge: {

@@ -2,7 +2,6 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type {
   assessVacuumDecay,
-  compareLineAndSaturating,
   createDecayMonitor,
   decayCurve,
   effectivePumpingSpeed,
@@ -22,7 +21,6 @@ import {
   EffectivePumpingSpeedInputShape,
   PumpDownInputShape,
   ResidualGasFractionInputShape,
-  ShapeComparisonShape,
   VacuumDecayAssessmentShape,
   VacuumDecayInputShape,
   VacuumDecayOptionsShape,
@@ -44,22 +42,6 @@ export const assessVacuumDecayResult: Codec<ResultOf<typeof assessVacuumDecay>> 
     id: "assessVacuumDecayResult",
     name: "result",
     shape: VacuumDecayAssessmentShape,
-  });
-
-/** JSON of what `compareLineAndSaturating` takes. Source: the library's own format. */
-export const compareLineAndSaturatingInput: Codec<InputOf<typeof compareLineAndSaturating>> =
-  /* @__PURE__ */ codecOf({
-    id: "compareLineAndSaturatingInput",
-    name: "readings",
-    shape: { list: DecayReadingShape },
-  });
-
-/** JSON of what `compareLineAndSaturating` gives. Source: the library's own format. */
-export const compareLineAndSaturatingResult: Codec<ResultOf<typeof compareLineAndSaturating>> =
-  /* @__PURE__ */ codecOf({
-    id: "compareLineAndSaturatingResult",
-    name: "result",
-    shape: ShapeComparisonShape,
   });
 
 /** JSON of what `effectivePumpingSpeed` takes. Source: the library's own format. */

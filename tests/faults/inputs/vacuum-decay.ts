@@ -6,6 +6,7 @@ import {
   inch,
   liter,
   literPerSecond,
+  m,
   micron,
   micronDifference,
   minute,
@@ -42,7 +43,9 @@ const settings: VacuumDecayOptions = {
   volume: liter(3),
   gauge: { resolution: micronDifference(1), accuracy: percent(10), range: micron(20_000) },
   policy,
-  leakLimit: paM3PerS(1e-4),
+  leakLimit: paM3PerS(5e-5),
+  isolation: "isolation-valve",
+  hoses: { material: "rubber", length: m(1) },
   confidence: 0.95,
 };
 const readings: DecayReading[] = Array.from({ length: 25 }, (_, i) => ({
@@ -66,7 +69,6 @@ export const inputs: Inputs<typeof vacuumDecay> = {
       },
     ],
   ],
-  compareLineAndSaturating: [[readings.filter((_, i) => i % 3 === 0)]],
   createDecayMonitor: [[settings]],
   decayCurve: [
     [
@@ -157,8 +159,15 @@ export const monitor = {
     for (const one of readings.slice(0, 4)) live.add(one);
     return live.add(reading);
   },
+  assessment: (options: VacuumDecayOptions, reading: DecayReading): VacuumDecayAssessment => {
+    const live = createDecayMonitor(options);
+    for (const one of readings.slice(0, 4)) live.add(one);
+    live.add(reading);
+    return live.assessment();
+  },
 };
 
 export const monitorInputs: Inputs<typeof monitor> = {
   add: [[settings, { elapsed: minute(4), pressure: micron(300) }]],
+  assessment: [[settings, { elapsed: second(30), pressure: micron(300) }]],
 };

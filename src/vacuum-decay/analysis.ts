@@ -1,0 +1,200 @@
+// What do the weighed models say of one stretch of the log? Leak, water, rates and shares of the evidence.
+// Follows JCGM 100:2008 for the leak's uncertainty. Does not decide: verdict.ts.
+import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
+import type { Component } from "./component.ts";
+import { boundOf, mixtureOf } from "./mixture.ts";
+import { type Amounts, leakUncertainty, type Odds, oddsOf, type Reach, waterOf } from "./odds.ts";
+import type { Settings } from "./settings.ts";
+import { levelling } from "./shapes.ts";
+import {
+  discrepancy,
+  enoughPoints,
+  equalization,
+  floor,
+  materialEndRate,
+  materialLeak,
+  materialWater,
+  materialWaterPart,
+  outgassing,
+  outgassingMax,
+  outgassingTau,
+  temper,
+  usualVolume,
+  watchedTimes,
+} from "./tuning.ts";
+import { weighModels } from "./weigh.ts";
+import { lineUncertainty, type Workspace } from "./workspace.ts";
+
+/** A mean and its standard uncertainty. */
+export interface Spread {
+  readonly mean: number;
+  readonly u: number;
+}
+
+/** What one stretch says, in SI units. */
+export interface Analysis {
+  readonly segment: Segment;
+  /** Length of the stretch and time of its first point, s. */
+  readonly T: number;
+  readonly first: number;
+  readonly step: number;
+  readonly points: number;
+  readonly components: readonly Component[];
+  readonly best: Component;
+  readonly misfit: number;
+  readonly residual: number;
+  readonly widening: number;
+  readonly amounts: Amounts;
+  readonly odds: Odds;
+  readonly leak: Spread;
+  /** What the leak stays below, or above, with a probability. */
+  readonly leakBelow: (probability: number) => number;
+  /** Standard uncertainty of the slope of a plain line through the same points, Pa/s. */
+  readonly lineU: number;
+  readonly water: number;
+  readonly endRate: Spread;
+  readonly end: Spread;
+  readonly plateau: Spread | undefined;
+}
+
+/** The amounts that matter to this system, for what has risen. */
+export function amountsOf({ volume, hoses }: Settings, rise: number): Amounts {
+  const smaller = Math.min(1, usualVolume / (volume || usualVolume));
+  return {
+    leak: materialLeak * smaller,
+    provenLeak: materialLeak + hoses,
+    hiddenLeak: 2 * materialLeak + hoses,
+    water: materialWater + materialWaterPart * Math.max(0, rise),
+    endRate: materialEndRate,
+  };
+}
+
+/**
+ * How much wider than the normal one the Student distribution is at one-sided 95 %: Abramowitz & Stegun (1964),
+ * 26.7.5, within 2 % from three degrees of freedom on.
+ */
+function wideningOf(freedom: number): number {
+  const zz = 1.645 ** 2;
+  return 1 + (zz + 1) / (4 * freedom) + (5 * zz * zz + 16 * zz + 3) / (96 * freedom ** 2);
+}
+
+/** Analyzes a stretch; undefined where there is too little to fit. */
+export function analyze(log: Collector, segment: Segment, work: Workspace): Analysis | undefined {
+  const { settings } = log;
+  const { accuracy, hold, waterMax, blank } = settings;
+  const { origin, last: T } = segment;
+  wholeGram(log, segment, work.gram);
+  const points = work.gram.n;
+  const { components, variance, freedom, misfit, residual, best } = weighModels(work, {
+    largest: {
+      water: waterMax - origin,
+      outgassing: outgassingMax,
+      waterTau: Math.max(480, watchedTimes * T),
+      outgassingTau,
+    },
+    floor,
+    temper,
+    equalization,
+    outgassing,
+    aheadTime: hold,
+    end: T,
+    fastest: log.spacing / 2,
+  });
+  if (!best) return undefined;
+  const widening = wideningOf(freedom);
+  const step = resolution(log, origin);
+  // the gauge's scale and its step at both ends enter every rate
+  const reach: Reach = {
+    T,
+    scale: accuracy / Math.sqrt(3),
+    stepped: step / Math.sqrt(6) / T,
+    discrepancy,
+    blank,
+    widening,
+    equalization: 2 * equalization,
+  };
+  const leak = mixtureOf(
+    components,
+    ({ slope }) => Math.max(0, slope - blank),
+    (one) => widening * leakUncertainty(one, reach),
+  );
+  const amounts = amountsOf(settings, segment.lastP - origin);
+  const few = points < enoughPoints;
+  const late = few ? rateOfFew(segment, step) : 0;
+  const harmless = points > 3 && late < amounts.leak && segment.lastP - origin < amounts.water;
+  const wet = components.filter(
+    ({ shape, amplitude }) => shape < levelling && shape >= 0 && amplitude > materialWater,
+  );
+  return {
+    segment,
+    T,
+    first: segment.t[0] ?? T,
+    step,
+    points,
+    components,
+    best,
+    misfit,
+    residual,
+    widening,
+    amounts,
+    odds: few ? (harmless ? small : unknown) : oddsOf(components, amounts, reach),
+    leak,
+    leakBelow: (probability) => {
+      const bound = boundOf(leak, probability);
+      if (!few) return Math.max(0, bound);
+      return probability < 0.5 ? 0 : Math.max(bound, late);
+    },
+    lineU: widening * lineUncertainty(work, variance),
+    water: components.reduce((sum, one) => sum + one.weight * waterOf(one, T, 2 * equalization), 0),
+    endRate: mixtureOf(
+      components,
+      ({ endRate }) => endRate - blank,
+      ({ endRateU, endRate }) =>
+        widening * Math.hypot(endRateU, reach.stepped, reach.scale * endRate),
+    ),
+    end: mixtureOf(
+      components,
+      ({ ahead }) => origin + ahead,
+      ({ aheadU }) => aheadU,
+    ),
+    plateau: wet.length
+      ? mixtureOf(
+          wet,
+          (one) => origin + one.constant + one.fast1 + one.fast2 + one.amplitude,
+          ({ amplitudeU }) => amplitudeU,
+        )
+      : undefined,
+  };
+}
+
+/**
+ * Few rows tell no shapes apart. What they show is that a rise that only slows down has a leak no larger than its
+ * mean rate over the second half, Pa/s.
+ */
+function rateOfFew({ t, p, open }: Segment, step: number): number {
+  const times = open ? [...t, open.t / open.n] : t;
+  const rises = open ? [...p, open.p / open.n] : p;
+  const half = Math.floor((times.length - 1) / 2);
+  const dt = (times.at(-1) ?? 0) - (times[half] ?? 0);
+  return dt > 0 ? ((rises.at(-1) ?? 0) - (rises[half] ?? 0) + step) / dt : Infinity;
+}
+
+/** Where few rows show too much, nothing is excluded and nothing proven. */
+const small: Odds = {
+  leak: 0,
+  provenLeak: 0,
+  hiddenLeak: 0,
+  water: 0,
+  bad: 0,
+  provenBad: 0,
+  outgassing: 0,
+};
+const unknown: Odds = {
+  leak: 0.5,
+  provenLeak: 0.5,
+  hiddenLeak: 0.5,
+  water: 0.5,
+  bad: 0.5,
+  provenBad: 0.5,
+  outgassing: 0,
+};
