@@ -1,34 +1,20 @@
-// Which cautions and sources does a person read at the end of a summary? The gravest and the most used; `--all`
-// prints every one of them, and so does the report.
-import type { Caution } from "hvac-install-math/assessment";
+// Which cautions and sources does a person read at the end of a summary? Every caution, and the sources that are used
+// most; `--all` prints every source, and so does the report.
+import { type Caution, label } from "hvac-install-math/assessment";
 import type { InstallationAssessment } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
 import { sourceById } from "hvac-install-math/sources";
 
-/** What can kill comes first; of cautions that warn of the same, one. Codes are stable, sentences are not. */
-const gravest = [
-  /^mains/,
-  /^flammable$/,
-  /^dry-nitrogen-only$/,
-  /^nameplate-limits$/,
-  /^(oxygen|vent-outdoors)$/,
-  /^pressure$/,
-  /^height$/,
-];
-
-/** What is wrong with this record, the gravest cautions of its steps, and who has the last word. */
+/** Findings, dangers, and who governs; a danger is marked as one. */
 export function cautionTexts(
-  { cautions, steps }: InstallationAssessment,
+  { cautions }: InstallationAssessment,
   say: (caution: Caution) => string,
-  all: boolean,
 ): string[] {
-  if (all) return cautions.map(say);
-  const checks = steps.flatMap((step) => step.checks);
-  const ofSteps = new Set(checks.flatMap(({ assessment }) => assessment.cautions.map(say)));
-  const ofRecord = cautions.filter((one) => !ofSteps.has(say(one)));
-  const last = ofRecord.pop(); // what this judges and what governs
-  const grave = gravest.flatMap((code) => cautions.find((one) => code.test(one.code)) ?? []);
-  const chosen = new Set([...ofRecord, ...grave, ...(last ? [last] : [])].map(say));
-  return [...chosen, ...more(cautions.length - chosen.size)];
+  return cautions.map((one) =>
+    one.kind === "danger"
+      ? `${label("assessment.caution.danger", english)}: ${say(one)}`
+      : say(one),
+  );
 }
 
 /** Every source once: those that most steps and clauses stand on, or all with the clauses that were used. */

@@ -3,7 +3,7 @@
 //   npm start                              the invented installation beside this file
 //   npm start -- examples/failing-install  another folder with a record.json
 //   npm start -- --units SI                in SI units; inch-pound when left out
-//   npm start -- --all                     with every caution and every source
+//   npm start -- --all                     with every source
 //   npm start -- --report report.html      writes the whole report too, as .html or .md
 //
 // Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
@@ -11,7 +11,7 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
-import { assessInstallation } from "hvac-install-math/commissioning";
+import { assessInstallation, circuitRules } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
 import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
@@ -28,12 +28,15 @@ export interface Run {
   readonly errors: string;
 }
 
+/** An app that works under one edition passes that one alone. */
+const rules = Object.values(circuitRules);
+
 /** Runs the program with its command-line arguments. */
 export function run(args: readonly string[]): Run {
   try {
     const { folder, system, all, report, overwrite } = readArguments(args);
     const { record, placeOf } = readInstallation(folder);
-    const result = assessInstallation(record);
+    const result = assessInstallation(record, { rules });
     const output = summary(record, result, system, all);
     const problems = result.steps.flatMap((step) => step.problems);
     if (problems.length > 0) {
@@ -49,8 +52,8 @@ export function run(args: readonly string[]): Run {
     // The library has no clock; an app has.
     const printedAt = `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
     const text = report.endsWith(".md")
-      ? markdownReport(record, { system, printedAt })
-      : htmlReport(record, { system, printedAt, plots: recordPlots });
+      ? markdownReport(record, { system, printedAt, rules })
+      : htmlReport(record, { system, printedAt, rules, plots: recordPlots });
     write(report, text, overwrite);
     const done = replaced ? "replaced" : "written";
     return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };

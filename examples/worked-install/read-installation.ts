@@ -13,8 +13,8 @@ const recordFile = "record.json";
 
 /** Each log, and the readings of the record that it holds. */
 const logs = {
-  "nitrogen-hold.csv": "pressureTest.readings",
-  "vacuum-decay.csv": "evacuation.readings",
+  "nitrogen-hold.csv": "pressureTests[0].readings",
+  "vacuum-decay.csv": "evacuations[0].readings",
   "supply.csv": "power.supply.readings",
 } as const;
 
@@ -45,7 +45,9 @@ export function readInstallation(folder: string): Installation {
       ? { ...guess, format: { ...format, columns: { ...format.columns, state } } }
       : guess;
   });
-  const { pressureTest, evacuation, power } = record;
+  const { pressureTests = [], evacuations = [], power } = record;
+  const [pressureTest] = pressureTests;
+  const [evacuation] = evacuations;
   refuseTwice("nitrogen-hold.csv", hold, pressureTest?.readings);
   refuseTwice("vacuum-decay.csv", decay, evacuation?.readings);
   refuseTwice("supply.csv", supply, power?.supply?.readings);
@@ -53,8 +55,12 @@ export function readInstallation(folder: string): Installation {
   return {
     record: {
       ...record,
-      ...(hold && { pressureTest: { ...pressureTest, readings: hold.rows } }),
-      ...(decay && { evacuation: { ...evacuation, readings: decay.rows } }),
+      ...(hold && {
+        pressureTests: [{ ...pressureTest, readings: hold.rows }, ...pressureTests.slice(1)],
+      }),
+      ...(decay && {
+        evacuations: [{ ...evacuation, readings: decay.rows }, ...evacuations.slice(1)],
+      }),
       ...(supply && { power: { ...power, supply: { ...power?.supply, readings: supply.rows } } }),
     },
     placeOf: (path) => {

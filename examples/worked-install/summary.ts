@@ -3,23 +3,28 @@
 import {
   type Assessment,
   explain,
+  label,
   type Outcome,
   type Statement,
 } from "hvac-install-math/assessment";
 import type {
+  CheckName,
   InstallationAssessment,
   InstallationRecord,
   InstallationStep,
+  Placed,
+  StepName,
 } from "hvac-install-math/commissioning";
 import { figureText, type UnitSystem } from "hvac-install-math/display";
+import { english } from "hvac-install-math/language/en";
 import { ft, isQuantity, m, type Quantity } from "hvac-install-math/quantity";
 import { cautionTexts, sourceTexts } from "./closing.ts";
 
 const width = 80;
 
-const words: Record<Outcome, string> = { pass: "PASS", fail: "FAIL", inconclusive: "UNDECIDED" };
+const wordFor = (outcome: Outcome) => label(`assessment.outcome.${outcome}`, english);
 
-/** The whole summary; with `all` also the cautions and sources that few people read. */
+/** The whole summary; with `all` also the sources that few people read. */
 export function summary(
   record: InstallationRecord,
   result: InstallationAssessment,
@@ -27,9 +32,13 @@ export function summary(
   all: boolean,
 ): string {
   const show = figureText({ system });
-  const say = (said: Statement) => explain(said, show);
-  const verdict = `Overall: ${words[result.outcome]}`;
-  const { deciding } = result;
+  const say = (said: Statement) => explain(said, english, show);
+  const sayPlaced = (said: Placed) => {
+    const place = [said.step && capital(stepWord(said.step)), jointOf(record, said.part)];
+    return [...place.filter(Boolean), say(said)].join(": ");
+  };
+  const verdict = `Overall: ${wordFor(result.outcome)}`;
+  const { deciding, actions } = result;
   return [
     ...title(`Commissioning summary: ${record.site?.name ?? "no site named"}`, "="),
     ...wrapped("", record.name ?? ""),
@@ -44,10 +53,18 @@ export function summary(
       row(`${String(i + 1).padStart(2)}. ${nameOf(step)}`, wordOf(step)),
     ),
     "",
-    ...(deciding.length ? [...title("What decides", "-"), ...bullets(deciding.map(say)), ""] : []),
-    ...title("What may not be done before its proof", "-"),
+    ...(deciding.length
+      ? [...title("What decides", "-"), ...bullets(deciding.map(sayPlaced)), ""]
+      : []),
+    ...(actions.length
+      ? [...title("What to do next", "-"), ...bullets(actions.map(sayPlaced)), ""]
+      : []),
+    ...title("Hold points", "-"),
     ...result.holds.flatMap(({ name, state, reason }) =>
-      wrapped(`  ${capital(name)}: `, `${state.toUpperCase()}. ${say(reason)}`),
+      wrapped(
+        `  ${capital(label(`commissioning.hold.${name}`, english))}: `,
+        `${label(`commissioning.hold-state.${state}`, english).toUpperCase()}. ${say(reason)}`,
+      ),
     ),
     "",
     ...result.steps.flatMap((step, i) => [...stepLines(record, step, i + 1, show), ""]),
@@ -55,7 +72,7 @@ export function summary(
     ...bullets(result.assumptions.map(say)),
     "",
     ...title("Cautions", "-"),
-    ...bullets(cautionTexts(result, say, all)),
+    ...bullets(cautionTexts(result, say)),
     "",
     ...title("Sources", "-"),
     ...bullets(sourceTexts(result, all)),
@@ -82,19 +99,22 @@ function stepLines(
   number: number,
   show: Show,
 ): string[] {
-  const { checks, problems, missing, blockedBy, declaration } = step;
+  const { checks, problems, missing, blockedBy, waiver } = step;
   const several = checks.length > 1;
   return [
     ...title(`${number}. ${nameOf(step)}: ${wordOf(step)}`, "-"),
-    ...(declaration
-      ? wrapped("  ", `"${declaration.reason}", ${declaration.by}, ${declaration.at}.`)
+    ...(waiver
+      ? wrapped(
+          "  ",
+          `${waiver.reason && capital(label(`commissioning.waiver.${waiver.reason}`, english))}: ${waiver.by}, ${waiver.at}.`,
+        )
       : []),
     ...(step.name === "pressure-test" ? gaugeLines(record, show) : []),
     ...checks.flatMap(({ name, path, assessment }) => {
-      const reasons = assessment.reasons.map((reason) => explain(reason, show));
+      const reasons = assessment.reasons.map((reason) => explain(reason, english, show));
       const indent = several ? "    " : "  ";
       return [
-        ...(several ? [`  ${checkName(record, name, path)}: ${words[assessment.outcome]}`] : []),
+        ...(several ? [`  ${checkName(record, name, path)}: ${wordFor(assessment.outcome)}`] : []),
         ...reasons.flatMap((text) => wrapped(indent, text)),
         ...figuresOf(assessment, show)
           .filter(([, figure]) => !reasons.some((text) => text.includes(figure)))
@@ -105,13 +125,13 @@ function stepLines(
       wrapped("  cannot be used: ", `${path} is ${value}; allowed: ${allowed}.`),
     ),
     ...(missing.length ? wrapped("  not recorded: ", `${missing.join(", ")}.`) : []),
-    ...(blockedBy.length ? wrapped("  waits for: ", `${blockedBy.map(capital).join(", ")}.`) : []),
+    ...(blockedBy.length ? wrapped("  waits for: ", `${blockedBy.map(stepWord).join(", ")}.`) : []),
   ];
 }
 
 /** What the gauge showed: a pressure that rose with the weather can hide a leak. */
-function gaugeLines({ pressureTest }: InstallationRecord, show: Show): string[] {
-  const [first, ...more] = pressureTest?.readings ?? [];
+function gaugeLines({ pressureTests = [] }: InstallationRecord, show: Show): string[] {
+  const [first, ...more] = pressureTests[0]?.readings ?? [];
   const last = more.at(-1);
   if (!first || !last) return [];
   const known = (figure: Parameters<Show>[0] | undefined) =>
@@ -133,26 +153,33 @@ function figuresOf(assessment: Assessment<string>, show: Show): [name: string, f
   });
 }
 
-/** A check by the joint that it is about, or by its own name. */
-function checkName({ joints }: InstallationRecord, name: string, path: string): string {
-  const [, i] = /^joints\[(\d+)\]$/.exec(path) ?? [];
-  const joint = i === undefined ? undefined : joints?.[Number(i)]?.name;
-  return joint ? `${capital(name)}, ${joint}` : capital(name);
+/** A check by its name, and by the joint that it is about. */
+function checkName(record: InstallationRecord, name: CheckName, path: string): string {
+  const joint = jointOf(record, path);
+  return [capital(label(`commissioning.check.${name}`, english)), joint].filter(Boolean).join(", ");
 }
 
-const nameOf = ({ name }: InstallationStep) => capital(name);
+/** The name of the joint that a path of the record means. */
+function jointOf({ runs = [] }: InstallationRecord, path = ""): string | undefined {
+  const [, run, joint] = /^runs\[(\d+)\]\.joints\[(\d+)\]$/.exec(path) ?? [];
+  return joint === undefined ? undefined : runs[Number(run)]?.joints?.[Number(joint)]?.name;
+}
+
+const stepWord = (name: StepName) => label(`commissioning.step.${name}`, english);
+const nameOf = ({ name }: InstallationStep) => capital(stepWord(name));
 
 function wordOf({ state, outcome, missing }: InstallationStep): string {
-  if (state === "not-applicable") return "NOT APPLICABLE (declared)";
-  if (state === "missing") return "UNDECIDED (nothing recorded)";
+  const stateWord = label(`commissioning.step-state.${state}`, english);
+  if (state === "not-applicable") return stateWord.toUpperCase();
+  if (state === "missing") return `${wordFor(outcome)} (${stateWord})`;
   const incomplete = outcome === "inconclusive" && missing.length > 0;
-  return incomplete ? "UNDECIDED (not all recorded)" : words[outcome];
+  return incomplete
+    ? `${wordFor(outcome)} (${label("commissioning.step-state.partial", english)})`
+    : wordFor(outcome);
 }
 
-/** `open-valves` as `Open valves`. */
-function capital(name: string): string {
-  return (name.charAt(0).toUpperCase() + name.slice(1)).replace(/-/g, " ");
-}
+/** With a capital letter. */
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function title(text: string, rule: string): string[] {
   return [...wrapped("", text), rule.repeat(Math.min(text.length, width))];

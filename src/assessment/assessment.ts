@@ -62,7 +62,7 @@ export interface Assessment<Cause extends string = never, S extends Statement = 
   /** What was assumed because it was not given. */
   readonly assumptions: readonly S[];
   /** What this case hides, what can hurt someone, and what overrides the result, in this order. */
-  readonly cautions: readonly Caution<Heeded<S>>[];
+  readonly cautions: readonly Caution<S | SafetyStatement>[];
   /** What to do next, in order; empty on a clean pass. */
   readonly actions?: readonly S[];
   /** Where the rules and figures come from. */
@@ -76,9 +76,6 @@ export type { Statement } from "./statement.ts";
 export type Reason = Statement;
 export type Assumption = Statement;
 export type Figure = AnyQuantity | number | string;
-
-/** What the cautions of a verdict say: the statements of its module and the shared ones. */
-type Heeded<S extends Statement> = string extends S["code"] ? S : S | SafetyStatement;
 
 /** @deprecated Makes a statement with its sentence, for a module that has no catalogue yet. */
 export function statement(

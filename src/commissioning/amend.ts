@@ -1,7 +1,7 @@
 // How is a record corrected so that nothing is lost? A new record, with the old value in its history.
 // Follows common practice of records under control: who, when, why, and what stood there before; no source.
 // Does not cover proof of who it was, nor locking against two people at once.
-import { describe, isOfKind } from "../quantity/check.ts";
+import { describe, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import {
   checkOf,
@@ -15,8 +15,9 @@ import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
 import { recordShape } from "./generated/record-shape.ts";
 import { hasWords } from "./has-words.ts";
+import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
-import { pathOf } from "./record-path.ts";
+import { pathOf, type Segment } from "./record-path.ts";
 
 /**
  * A change to a record.
@@ -24,73 +25,18 @@ import { pathOf } from "./record-path.ts";
  * Source: none; the library's own type.
  */
 export interface Change {
-  /** The field, part or item, such as `tubing.length`, `drain` or `joints[2]`. The position after the last item adds one. */
+  /** The field, part or item, such as `runs[0].tubing.length` or `runs[0].joints[2]`. The position after the last item adds one. */
   readonly path: string;
   /** What it becomes; nothing takes it out. */
   readonly value?: unknown;
+  /** Whether only the record was wrong, or the work was done anew: then what was tested before proves nothing of it. */
+  readonly kind?: "correction" | "rework";
   /** Who changes it; a letter or a digit at least. */
   readonly by: string;
   /** When, by ISO 8601; not before the change before it. */
   readonly at: IsoTime;
   /** Why; a letter or a digit at least. */
   readonly reason: string;
-}
-
-type Segment = string | number;
-
-/** The value of a field of an object or a list, if there is one. */
-function child(parent: unknown, segment: Segment): unknown {
-  const own = parent as Record<Segment, unknown> | undefined;
-  return own !== undefined && Object.hasOwn(own, segment) ? own[segment] : undefined;
-}
-
-/** A copy that can be changed; quantities stay the same, as nothing in them changes. */
-function loose(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(loose);
-  if (typeof value !== "object" || value === null || isOfKind(value)) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, own]) => [key, loose(own)]));
-}
-
-/** Gives the field at the end of the path a value, or takes it out; what is missing on the way is made. */
-function place(record: object, path: readonly Segment[], value: unknown, argument: string): void {
-  let parent = record as Record<Segment, unknown> | unknown[];
-  for (const [i, segment] of path.entries()) {
-    const next = path[i + 1];
-    const own = child(parent, segment);
-    const isList = typeof next === "number";
-    // Fields take the place of a quantity.
-    const fits = typeof own === "object" && Array.isArray(own) === isList && !isOfKind(own);
-    const given = next === undefined ? value : fits ? own : isList ? [] : {};
-    if (Array.isArray(parent)) {
-      const [at, allowed] = [segment as number, `at most [${parent.length}], which adds an item`];
-      if (at > parent.length) {
-        throw new InvalidInputError({ argument, value: `position ${at}`, allowed });
-      }
-      parent.splice(at, 1, ...(given === undefined ? [] : [given]));
-    } else if (given === undefined) delete parent[segment];
-    else parent[segment] = given;
-    parent = given as typeof parent;
-  }
-}
-
-/** The part of the path down to what really changes: the first that was not there, or the list that grows or shrinks. */
-function changed(record: unknown, path: readonly Segment[], removes: boolean): Segment[] {
-  let value: unknown = record;
-  for (const [i, segment] of path.entries()) {
-    if (isOfKind(value)) return path.slice(0, i); // fields take the place of a quantity
-    const next = child(value, segment);
-    const last = i === path.length - 1;
-    if (typeof segment === "number" && (next === undefined || (last && removes))) {
-      return path.slice(0, i);
-    }
-    if (next === undefined) return path.slice(0, i + 1);
-    value = next;
-  }
-  return [...path];
-}
-
-function at(record: unknown, path: readonly Segment[]): unknown {
-  return path.reduce<unknown>(child, record);
 }
 
 /**
@@ -101,7 +47,7 @@ function at(record: unknown, path: readonly Segment[]): unknown {
  * @param change - Path, new value, who, when, why.
  * @returns A new, frozen record.
  * @throws {@link InvalidInputError} when there is no such field, the value has another form, there is
- * nothing to take out, the change is earlier than the one before it, or the path leads to `version` or `history`.
+ * nothing to take out, the change is earlier than the one before it or than what it changes, or the path leads to `version` or `history`.
  *
  * Cautions: a signature covers what was signed; {@link assessInstallation} warns where a record was changed
  * after it was signed.
@@ -113,10 +59,10 @@ function at(record: unknown, path: readonly Segment[]): unknown {
  * import { amend } from "hvac-install-math/commissioning";
  * import { ft } from "hvac-install-math/quantity";
  *
- * const record = { version: 1, tubing: { length: ft(36) } } as const;
- * const change = { path: "tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
+ * const record = { version: 2, runs: [{ tubing: { length: ft(36) } }] } as const;
+ * const change = { path: "runs[0].tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
  * const amended = amend(record, change);
- * amended.tubing?.length?.toString(); // => 38 ft
+ * amended.runs?.[0]?.tubing?.length?.toString(); // => 38 ft
  * String(amended.history?.[0]?.previous); // => 36 ft
  * ```
  */
@@ -126,7 +72,7 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     const allowed = "an object with path, value, by, at and reason";
     throw new InvalidInputError({ argument: "change", value: describe(change), allowed });
   }
-  const { path, value, by, at: when, reason } = change;
+  const { path, value, by, at: when, reason, kind } = change;
   const shape = shapeAt("change.path", path, recordShape);
   const segments = segmentsOf("change.path", path);
   const history = before.history ?? [];
@@ -134,7 +80,8 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     throw new InvalidInputError({ argument, value: describe(given), allowed });
   };
   // A misspelt `value` would take the field out.
-  const known = ["path", "value", "by", "at", "reason"];
+  const known = ["path", "value", "kind", "by", "at", "reason"];
+  if (kind !== undefined) oneOf("change.kind", kind, ["correction", "rework"]);
   for (const [name, given] of Object.entries(change)) {
     if (!known.includes(name)) refuse(`change.${name}`, given, `only ${known.join(", ")}`);
   }
@@ -153,21 +100,36 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     value === undefined
       ? undefined
       : checkOf(shape, recordShape)(value, "change.value", ["change", "value"]);
-  const where = changed(before, segments, value === undefined);
-  const previous = at(before, where);
-  if (value === undefined && at(before, segments) === undefined) {
+  const where = whatChanged(before, segments, value === undefined);
+  const previous = valueAt(before, where);
+  if (value === undefined && valueAt(before, segments) === undefined) {
     refuse("change.value", value, "a value: there is nothing to take out");
+  }
+  const done = doneAt(before, segments);
+  if (done && surelyBefore(when, done)) {
+    refuse("change.at", when, `not before what it changes was done, ${done}`);
   }
   const entry: Amendment = {
     path: pathOf(where),
     ...(previous !== undefined && { previous }),
+    ...(kind !== undefined && { kind }),
     by,
     at: when,
     reason,
   };
-  const after = loose({ ...before, history: [] }) as InstallationRecord;
-  place(after, segments, next, "change.path");
+  const after = withValue(before, segments, next, "change.path") as InstallationRecord;
   return checkRecord({ ...after, history: [...history, entry] });
+}
+
+/** When the part was done that a path leads into: the nearest date around the field. */
+function doneAt(record: InstallationRecord, path: readonly Segment[]): IsoTime | undefined {
+  for (let i = path.length - 1; i > 0; i--) {
+    const part = valueAt(record, path.slice(0, i));
+    const own = (valueAt(part, ["at"]) ?? valueAt(part, ["openedAt"])) as IsoTime | undefined;
+    // The date itself may be what was wrong.
+    if (own !== undefined) return path[i] === "at" || path[i] === "openedAt" ? undefined : own;
+  }
+  return undefined;
 }
 
 /**
@@ -185,9 +147,9 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
  * import { amend, recordRevision } from "hvac-install-math/commissioning";
  * import { ft } from "hvac-install-math/quantity";
  *
- * const change = { path: "tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
- * const amended = amend({ version: 1, tubing: { length: ft(36) } }, change);
- * recordRevision(amended, 0).tubing?.length?.toString(); // => 36 ft
+ * const change = { path: "runs[0].tubing.length", value: ft(38), by: "N. N.", at: "2026-05-05", reason: "measured again" };
+ * const amended = amend({ version: 2, runs: [{ tubing: { length: ft(36) } }] }, change);
+ * recordRevision(amended, 0).runs?.[0]?.tubing?.length?.toString(); // => 36 ft
  * ```
  */
 export function recordRevision(record: InstallationRecord, revision: number): InstallationRecord {
@@ -197,11 +159,13 @@ export function recordRevision(record: InstallationRecord, revision: number): In
     const allowed = `a whole number from 0 to ${count}`;
     throw new InvalidInputError({ argument: "revision", value: describe(revision), allowed });
   }
-  const back = loose(last) as InstallationRecord;
+  let back = last as InstallationRecord;
+  const own = new Set<unknown>();
   for (let i = count - 1; i >= revision; i--) {
     const { path, previous } = history[i] as Amendment;
     const argument = `history[${i}].path`;
-    place(back, segmentsOf(argument, path), loose(previous), argument);
+    const segments = segmentsOf(argument, path);
+    back = withValue(back, segments, deepCopy(previous), argument, own) as InstallationRecord;
   }
   return checkRecord(revision > 0 ? { ...back, history: history.slice(0, revision) } : back);
 }

@@ -8,10 +8,12 @@ import type { IsoTime } from "../shapes/index.ts";
  * Source: none; the library's own type.
  */
 export interface Amendment {
-  /** The field, part or list that changed, such as `tubing.length` or `joints`. */
+  /** The field, part or list that changed, such as `runs[0].tubing.length` or `waivers`. */
   readonly path: string;
   /** What stood there before; missing when nothing did. */
   readonly previous?: unknown;
+  /** Whether the record was wrong, or the work was done anew; a joint of which it is not said counts as made anew. */
+  readonly kind?: "correction" | "rework";
   /** Who changed it. */
   readonly by: string;
   /** When. */

@@ -1,19 +1,21 @@
 // Did the calibration hold when the reading was taken? Dates of instruments against dates of readings.
 // Follows ISO/IEC 17025:2017 only in asking for the date; what interval is right is the user's rule.
 // Does not cover whether the certificate covers the range.
-import { type Assumption, type Caution, statement } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
+import type { PlacedCaution } from "./placed.ts";
 import type { InstallationRecord } from "./record.ts";
-import type { InstrumentIdentity, Instruments } from "./record-equipment.ts";
+import type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
+import { type CommissioningStatement, say } from "./statements.ts";
+import { fieldWord, fieldWords, verbatim } from "./words.ts";
 
 type Use = readonly [instrument: keyof Instruments, path: string, used: unknown, at?: IsoTime];
 
 /** Where each instrument was read. */
 function usesOf(record: InstallationRecord): readonly Use[] {
-  const { tubing, joints = [], pressureTest, evacuation, charge, power, operation = [] } = record;
-  const { drain } = record;
-  const readings = pressureTest?.readings;
+  const { runs = [], pressureTests = [], evacuations = [], charge, power } = record;
+  const { operation = [] } = record;
   const use = (
     instrument: keyof Instruments,
     path: string,
@@ -21,50 +23,62 @@ function usesOf(record: InstallationRecord): readonly Use[] {
     at: IsoTime | undefined,
   ): Use => (at === undefined ? [instrument, path, used] : [instrument, path, used, at]);
   return [
-    use("tape", "tubing", tubing?.length, tubing?.at),
-    ...joints.map((one, i) => use("torqueWrench", `joints[${i}]`, one.torque, one.at)),
-    use("testGauge", "pressureTest", readings, pressureTest?.at),
-    use("gasThermometer", "pressureTest", readings, pressureTest?.at),
-    use("vacuumGauge", "evacuation", evacuation?.readings, evacuation?.at),
+    ...runs.flatMap(({ tubing, joints = [], drain }, i) => [
+      use("tape", `runs[${i}].tubing`, tubing?.length, tubing?.at),
+      ...joints.map((one, j) =>
+        use("torqueWrench", `runs[${i}].joints[${j}]`, one.torque, one.at ?? tubing?.at),
+      ),
+      use("level", `runs[${i}].drain`, drain?.slope ?? drain?.unitPitch, drain?.at),
+    ]),
+    ...pressureTests.flatMap(({ readings, at }, i) => [
+      use("testGauge", `pressureTests[${i}]`, readings, at),
+      use("gasThermometer", `pressureTests[${i}]`, readings, at),
+    ]),
+    ...evacuations.map(({ readings, at }, i) =>
+      use("vacuumGauge", `evacuations[${i}]`, readings, at),
+    ),
     use("scale", "charge", charge?.added, charge?.at),
     use("voltmeter", "power.supply", power?.supply?.readings, power?.supply?.at),
-    use("level", "drain", drain?.slope ?? drain?.unitPitch, drain?.at),
     ...operation.flatMap((one, i) => [
       use("serviceGauge", `operation[${i}]`, one.pressure ?? one.charge?.pressure, one.at),
       use("lineThermometer", `operation[${i}]`, one.charge?.lineTemperature, one.at),
+      use("airThermometer", `operation[${i}]`, one.airSide?.supplyAir, one.at),
+      use("clampMeter", `operation[${i}]`, one.airSide?.current, one.at),
     ]),
   ];
 }
 
 /** Cautions for calibrations that did not hold, assumptions where the dates do not say. */
 export function calibrationsOf(record: InstallationRecord): {
-  readonly cautions: readonly Caution[];
-  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly PlacedCaution[];
+  readonly assumptions: readonly CommissioningStatement[];
 } {
-  const cautions: Caution[] = [];
+  const cautions: PlacedCaution[] = [];
+  const find = (said: CommissioningStatement, part: string) =>
+    cautions.push({ ...caution("finding", said), part });
   const unknown = new Set<string>();
-  for (const [instrument, path, used, at] of usesOf(record)) {
+  for (const [instrument, reading, used, at] of usesOf(record)) {
     if (used === undefined) continue;
-    const given: InstrumentIdentity | undefined = record.instruments?.[instrument];
-    const { calibratedOn, calibrationDue } = given ?? {};
-    if (at === undefined || calibrationDue === undefined) unknown.add(instrument);
+    const identity: InstrumentIdentity = record.instruments?.[instrument] ?? {};
+    const { calibratedOn, calibrationDue } = identity;
+    const path = `instruments.${instrument}`;
+    if (at === undefined || calibrationDue === undefined) unknown.add(path);
     if (at === undefined) continue;
-    const values = { instrument: `instruments.${instrument}`, reading: path, at };
+    const values = { instrument: fieldWord(path), at: verbatim(at) };
     if (calibrationDue !== undefined && surelyBefore(calibrationDue, at)) {
-      const text =
-        "The calibration of {instrument} was due on {due}, before its reading of {at} ({reading}).";
-      cautions.push(statement("calibration-out-of-date", text, { ...values, due: calibrationDue }));
+      const due = verbatim(calibrationDue);
+      find(say("commissioning.calibration-expired", { ...values, due }), reading);
     }
     if (calibratedOn !== undefined && surelyBefore(at, calibratedOn)) {
-      const text =
-        "{instrument} was calibrated on {on}, after its reading of {at} ({reading}): that certificate says nothing of it.";
-      cautions.push(statement("calibrated-afterwards", text, { ...values, on: calibratedOn }));
+      const on = verbatim(calibratedOn);
+      find(say("commissioning.calibrated-afterwards", { ...values, on }), reading);
     }
   }
-  const text = "Without dates of reading and due date, these count as calibrated: {instruments}.";
-  const instruments = [...unknown].join(", ");
+  const fields = fieldWords([...unknown]);
   return {
     cautions,
-    assumptions: unknown.size ? [statement("calibration-unknown", text, { instruments })] : [],
+    assumptions: fields.length
+      ? [say("commissioning.calibration-taken-for-granted", { fields })]
+      : [],
   };
 }

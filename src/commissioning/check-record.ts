@@ -1,7 +1,11 @@
-// Is this a record? Its form, and that of its history.
+// Is this a record? Its form, the names of its runs, and its history as `amend` writes it.
 // Follows recordShape, which is derived from the type. Does not cover whether a figure is possible: the steps say that.
-import { checkOf } from "../shapes/index.ts";
+import { describe } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import { checkOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
+import type { Amendment } from "./amendment.ts";
 import { recordShape } from "./generated/record-shape.ts";
+import { hasWords } from "./has-words.ts";
 import type { InstallationRecord } from "./record.ts";
 
 /**
@@ -12,18 +16,51 @@ import type { InstallationRecord } from "./record.ts";
  * @returns A frozen copy.
  * @throws {@link InvalidInputError} that names the path where it is not a record.
  *
- * Source: none; the library's own format, version 1.
+ * Source: none; the library's own format, version 2.
  *
  * @example
  * ```ts
  * import { checkRecord } from "hvac-install-math/commissioning";
  * import { m } from "hvac-install-math/quantity";
  *
- * checkRecord({ version: 1, tubing: { length: m(9) } }).tubing?.length?.toString(); // => 9 m
+ * checkRecord({ version: 2, runs: [{ tubing: { length: m(9) } }] }).runs?.[0]?.tubing?.length?.toString(); // => 9 m
  * ```
  */
 export function checkRecord(record: unknown): InstallationRecord {
-  return check(record, "record");
+  const checked = check(record, "record");
+  requireNames(checked);
+  const { history = [] } = checked;
+  for (const [i, entry] of history.entries()) requireEntry(entry, i, history[i - 1]);
+  return checked;
 }
 
 const check = /* @__PURE__ */ checkOf<InstallationRecord>(recordShape);
+
+/** Runs are told apart by their names. */
+function requireNames({ runs = [] }: InstallationRecord): void {
+  const seen = new Set<string>();
+  for (const [i, { name }] of runs.entries()) {
+    if (name === undefined) continue;
+    if (seen.has(name)) refuse(`runs[${i}].name`, name, "a name that no other run has");
+    seen.add(name);
+  }
+}
+
+/** An amendment as {@link amend} writes it. */
+function requireEntry(entry: Amendment, i: number, last: Amendment | undefined): void {
+  const at = `history[${i}]`;
+  const [first] = segmentsOf(`${at}.path`, entry.path);
+  if (first === "version" || first === "history") {
+    refuse(`${at}.path`, entry.path, "another part than version and history");
+  }
+  for (const field of ["by", "reason"] as const) {
+    if (!hasWords(entry[field])) refuse(`${at}.${field}`, entry[field], "a text with words");
+  }
+  if (last && surelyBefore(entry.at, last.at)) {
+    refuse(`${at}.at`, entry.at, `not before the change before it, ${last.at}`);
+  }
+}
+
+function refuse(argument: string, value: unknown, allowed: string): never {
+  throw new InvalidInputError({ argument, value: describe(value), allowed });
+}

@@ -1,25 +1,28 @@
 // What may not be done yet, and was it done all the same? The hold points of an installation.
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover who may release a hold: licensed practice and local code say that.
-import { type Statement, statement } from "../assessment/assessment.ts";
+
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
-import type { InstallationRecord } from "./record.ts";
-import type { StepName, Tried } from "./step.ts";
-
-/** What waits for proof. Source: common practice, no source. */
-export type HoldName = "open-valves" | "add-charge" | "power-on";
+import type { Job } from "./job.ts";
+import type { HoldName, HoldState, StepName } from "./names.ts";
+import { type Covering, lastOfEachRun } from "./runs.ts";
+import { type CommissioningStatement, say } from "./statements.ts";
+import type { Tried } from "./step.ts";
+import { type HoldWord, stepWord, verbatim } from "./words.ts";
 
 /** A point at which the work waits until steps have passed. Source: none; the library's own type. */
 export interface HoldPoint {
   /** What waits. */
   readonly name: HoldName;
-  /** `held`: not yet. `released`: may be done. `breached`: was done although it was held, or before its proof. */
-  readonly state: "held" | "released" | "breached";
+  /** Whether it still waits. */
+  readonly state: HoldState;
   /** The steps that have not passed: those that have to, and `joints` where one of them fails. */
   readonly waitsFor: readonly StepName[];
-  /** Why, in a sentence. */
-  readonly reason: Statement;
+  /** Why. */
+  readonly reason: CommissioningStatement;
+  /** What to do next where it was breached; empty otherwise. */
+  readonly actions: readonly CommissioningStatement[];
 }
 
 /** The steps that have to pass before each step. */
@@ -79,11 +82,8 @@ export interface Held {
   readonly undated: boolean;
 }
 
-const texts: Record<HoldName, readonly [done: string, wait: string]> = {
-  "open-valves": ["The valves were opened", "Keep the valves closed"],
-  "add-charge": ["Refrigerant was added", "Add no refrigerant"],
-  "power-on": ["The unit was switched on", "Keep the power off"],
-};
+/** The word for a hold point. */
+export const holdWord = (name: HoldName): HoldWord => `commissioning.hold.${name}`;
 
 /** The step of the valves: that they were opened is no pass where they should have stayed closed. */
 export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
@@ -92,7 +92,12 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
   const outcome = breach.proven ? "fail" : "inconclusive";
   const checks = step.checks.map(({ assessment, ...check }) => ({
     ...check,
-    assessment: { ...assessment, outcome, reasons: [breach.hold.reason, ...assessment.reasons] },
+    assessment: {
+      ...assessment,
+      outcome,
+      reasons: [breach.hold.reason, ...assessment.reasons],
+      actions: breach.hold.actions,
+    },
   }));
   return { ...step, outcome, checks } as Tried;
 }
@@ -100,11 +105,26 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
 /** When something was done, as often as it was; a date may be unknown. */
 type Dates = readonly (IsoTime | undefined)[];
 
+/** When the tests of a step were read; none where the step falls away. */
+function provenAt(
+  steps: readonly Tried[],
+  name: StepName,
+  parts: readonly Covering<{ readonly at?: IsoTime }>[],
+): Dates {
+  const away = steps.some((step) => step.name === name && step.state === "not-applicable");
+  if (away) return [];
+  return parts.length > 0 ? parts.map(({ part }) => part.at) : [undefined];
+}
+
 /** The hold points of a record whose steps were tried. */
-export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): readonly Held[] {
-  const { valves, charge, power, pressureTest, evacuation, operation = [] } = record;
+export function holdsOf({ record, runs: all }: Job, steps: readonly Tried[]): readonly Held[] {
+  const { valves, charge, power, operation = [] } = record;
+  const { circuits = [] } = power ?? {};
   const { readings = [], at: suppliedAt } = power?.supply ?? {};
-  const tests = [pressureTest?.at, evacuation?.at];
+  const tests = [
+    ...provenAt(steps, "pressure-test", lastOfEachRun(record.pressureTests, "", all).counting),
+    ...provenAt(steps, "evacuation", lastOfEachRun(record.evacuations, "", all).counting),
+  ];
   // Whoever reads the running unit has opened its valves and switched it on.
   const runs = operation.map(({ at }) => at);
   const loaded = readings.some(({ state }) => state === "load" || state === "start");
@@ -127,7 +147,7 @@ export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): re
       "power-on",
       steps.filter(({ name }) => name === "circuit" || name === "supply"),
       [...once(loaded, power?.energizedAt), ...runs],
-      [suppliedAt, power?.circuit?.at],
+      [suppliedAt, ...(circuits.length > 0 ? circuits : [{}]).map(({ at }) => at)],
     ),
   ];
 }
@@ -135,39 +155,38 @@ export function holdsOf(record: InstallationRecord, steps: readonly Tried[]): re
 function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Dates): Held {
   const waitsFor = uncleared(needs);
   const away = needs.filter(({ state }) => state === "not-applicable").map((step) => step.name);
-  const [did, wait] = texts[name];
-  const said = (
-    state: HoldPoint["state"],
-    code: string,
-    text: string,
-    values: Statement["values"],
-  ): HoldPoint => ({ name, state, waitsFor, reason: statement(`${name}-${code}`, text, values) });
-  const steps = waitsFor.join(", ");
+  const hold = holdWord(name);
+  const point = (
+    state: HoldState,
+    reason: CommissioningStatement,
+    ...actions: readonly CommissioningStatement[]
+  ): HoldPoint => ({ name, state, waitsFor, reason, actions });
   for (const at of done) {
     const proof = proofs.find((one) => at && one && surelyBefore(at, one));
     if (at === undefined || proof === undefined) continue;
-    const text = `${did} at {at}, before the proof of {proof}.`;
-    return {
-      hold: said("breached", "too-early", text, { at, proof }),
-      proven: true,
-      undated: false,
-    };
+    const times = { at: verbatim(at), proof: verbatim(proof) };
+    const reason = say("commissioning.done-before-proof", { hold, ...times });
+    const breached = point("breached", reason, say("commissioning.put-right", { hold }));
+    return { hold: breached, proven: true, undated: false };
   }
   if (waitsFor.length > 0) {
-    const hold = done.length
-      ? said(
+    const steps = waitsFor.map(stepWord);
+    const open = done.length
+      ? point(
           "breached",
-          "without-proof",
-          `${did}, though the record does not show a pass of: {steps}.`,
-          { steps },
+          say("commissioning.done-without-proof", { hold, steps }),
+          say("commissioning.finish-first", { hold, steps }),
         )
-      : said("held", "held", `${wait} until passed: {steps}.`, { steps });
-    return { hold, proven: false, undated: false };
+      : point("held", say("commissioning.held", { hold, steps }));
+    return { hold: open, proven: false, undated: false };
   }
   const dated = done.every((at) => at && proofs.every((one) => one && surelyBefore(one, at)));
-  const text = away.length
-    ? "Every step that it waits for has passed, but for what was declared not applicable: {away}."
-    : "Every step that it waits for has passed.";
-  const hold = said("released", "released", text, away.length ? { away: away.join(", ") } : {});
-  return { hold, proven: false, undated: !dated };
+  const reason = away.length
+    ? say("commissioning.released-by-declaration", { hold, steps: away.map(stepWord) })
+    : say("commissioning.released", { hold });
+  if (dated) return { hold: point("released", reason), proven: false, undated: false };
+  // What was done without times that show that its proof came first is not shown to be right.
+  const unknown = say("commissioning.order-not-shown", { hold });
+  const undated = point("released", unknown, say("commissioning.state-times", { hold }));
+  return { hold: undated, proven: false, undated: true };
 }

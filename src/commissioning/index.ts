@@ -6,7 +6,6 @@
  *
  * @module commissioning
  */
-
 export type {
   AtShape,
   CasesShape,
@@ -26,29 +25,38 @@ export type {
 } from "../shapes/index.ts";
 export { amend, type Change, recordRevision } from "./amend.ts";
 export type { Amendment } from "./amendment.ts";
-export { assessInstallation, type InstallationAssessment } from "./assess-installation.ts";
-export { checkRecord } from "./check-record.ts";
-export type { CheckName, CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
-export { recordShape } from "./generated/record-shape.ts";
-export type { HoldName, HoldPoint } from "./hold-points.ts";
-export type { NotApplicable, OptionalStep } from "./not-applicable.ts";
-export type { InstallationRecord, Photo, Signature, Valves } from "./record.ts";
-export type { ChargeReading, Drain, OperatingReading, Room } from "./record-building.ts";
-export type {
-  Equipment,
-  InstrumentIdentity,
-  Instruments,
-  Manual,
-  Site,
-  UnitPlate,
-} from "./record-equipment.ts";
-export type { Circuit, Power, SupplyPart } from "./record-power.ts";
-export type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
 export {
-  type CircuitRulesName,
-  circuitRules,
-  type VoltageStandardName,
-  voltageStandards,
-} from "./rule-names.ts";
-
-export type { InstallationStep, StepName, StepProblem } from "./step.ts";
+  type AssessInstallationOptions,
+  assessInstallation,
+  type InstallationAssessment,
+} from "./assess-installation.ts";
+export { checkRecord } from "./check-record.ts";
+export type { CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
+export { completeRecord, type Files } from "./complete-record.ts";
+export { recordShape } from "./generated/record-shape.ts";
+export type { HoldPoint } from "./hold-points.ts";
+export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
+export type { OwnVerdict } from "./own-verdict.ts";
+export type { Placed, PlacedCaution } from "./placed.ts";
+export type {
+  InstallationRecord,
+  OnFile,
+  Photo,
+  Signature,
+  Site,
+  Valves,
+} from "./record.ts";
+export type { Charge, Evacuation, PressureTestPart, TestRequirement } from "./record-circuit.ts";
+export type { Construction, Equipment, Manual, UnitPlate } from "./record-equipment.ts";
+export type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
+export type { AirSideReading, ChargeReading, OperatingReading } from "./record-operation.ts";
+export type { Circuit, CircuitPlate, Power, SupplyPart } from "./record-power.ts";
+export type { Drain, Joint, Room, Run, RunManual, Tubing } from "./record-run.ts";
+export { recordText } from "./record-text.ts";
+export { type CircuitRulesName, circuitRules } from "./rule-names.ts";
+export type { CommissioningStatement, CommissioningStatements } from "./statements.ts";
+export type { InstallationStep, StepProblem } from "./step.ts";
+export { fromVersion1 } from "./version-1.ts";
+export { type VoltageStandardName, voltageStandards } from "./voltage-standards.ts";
+export type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";
+export type { CommissioningWord, FieldWord, HoldWord, StepWord } from "./words.ts";

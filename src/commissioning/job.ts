@@ -1,51 +1,59 @@
-// What do several steps need? Atmosphere, refrigerant, volume and charge of a record.
-// Follows the modules quantity, refrigerants and line-set.
+// What do several steps need? The record as it was checked at the door, its runs, the rule sets, what they share.
+// Follows the modules quantity and refrigerants.
 // Does not cover a guess: what is not recorded is undefined.
-import { type Assessment, statement } from "../assessment/assessment.ts";
-import { type TubeSize, tubeVolume } from "../line-set/index.ts";
+import type { CircuitRules } from "../circuit-protection/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { siOf } from "../quantity/check.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Refrigerant, refrigerantByDesignation } from "../refrigerants/index.ts";
-import { whole } from "../shapes/index.ts";
 import type { InstallationRecord } from "./record.ts";
+import type { Construction } from "./record-equipment.ts";
+import { type PlacedRun, runsOf } from "./runs.ts";
 
-/** The atmosphere at the site: measured, or the average at its altitude. */
-export function atmosphereOf({ site }: InstallationRecord): Quantity<"absolutePressure"> {
-  return site?.atmosphere ?? atmosphereAtAltitude(site?.altitude as Quantity<"length">);
+/** A record that is being judged. */
+export interface Job {
+  /** The record, checked. */
+  readonly record: InstallationRecord;
+  /** The rule sets for circuits that were passed. */
+  readonly rules: readonly CircuitRules[];
+  /** Its runs, at least one. */
+  readonly runs: readonly PlacedRun[];
+  /** How the refrigerant circuit is closed. */
+  readonly construction: Construction;
+  /** The refrigerant, where the library knows it. */
+  readonly refrigerant: Refrigerant | undefined;
 }
 
-/** What has to be known for it. */
-export function atmosphereNeed({ site }: InstallationRecord): Record<string, unknown> {
-  return { "site.atmosphere": site?.atmosphere ?? site?.altitude };
-}
-
-/** The refrigerant of the plate. */
-export function refrigerantOf({ equipment }: InstallationRecord): Refrigerant {
-  return refrigerantByDesignation(equipment?.refrigerant as string);
-}
-
-/** Both tubes and the rest, or nothing as long as one of them is unknown. */
-export function volumeOf({ tubing }: InstallationRecord): Quantity<"volume"> | undefined {
-  const { liquid, vapor, length, otherVolume } = tubing ?? {};
-  if (!liquid || !vapor || !length || !otherVolume) return undefined;
-  siOf("volume", otherVolume, "volume", { min: 0 });
-  const tubes = [liquid, vapor].map((tube) => tubeVolume(whole<TubeSize>(tube), length));
-  return tubes.reduce((sum, one) => sum.plus(one), otherVolume);
-}
-
-/** A check that the record itself answers. */
-export function stated(
-  outcome: Assessment["outcome"],
-  code: string,
-  text: string,
-  values: Assessment["reasons"][number]["values"] = {},
-): Assessment {
+/** The job of a checked record. */
+export function jobOf(record: InstallationRecord, rules: readonly CircuitRules[]): Job {
   return {
-    outcome,
-    reasons: [statement(code, text, values)],
-    assumptions: [],
-    cautions: [],
-    sources: [{ source: "common-practice", clause: "" }],
+    record,
+    rules,
+    runs: runsOf(record),
+    construction: record.equipment?.construction ?? "split",
+    refrigerant: knownRefrigerant(record.equipment?.refrigerant),
   };
 }
+
+function knownRefrigerant(name: string | undefined): Refrigerant | undefined {
+  if (name === undefined) return undefined;
+  try {
+    return refrigerantByDesignation(name);
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    return undefined;
+  }
+}
+
+/** The refrigerant of the plate; throws where it is none that the library knows. */
+export const refrigerantOf = ({ record, refrigerant }: Job): Refrigerant =>
+  refrigerant ?? refrigerantByDesignation(record.equipment?.refrigerant as string);
+
+/** The atmosphere at the site: measured, or the average at its altitude. */
+export const atmosphereOf = ({ record: { site } }: Job): Quantity<"absolutePressure"> =>
+  site?.atmosphere ?? atmosphereAtAltitude(site?.altitude as Quantity<"length">);
+
+/** What has to be known for it. */
+export const atmosphereNeed = ({ record: { site } }: Job): Record<string, unknown> => ({
+  "site.atmosphere": site?.atmosphere ?? site?.altitude,
+});

@@ -1,15 +1,20 @@
 // Does a test prove what was there when it was read? Dates of joints, tests, charge and the running unit.
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover what may not be done before its proof: see hold-points.ts.
-import { overallOutcome, type Statement, statement } from "../assessment/assessment.ts";
+import { overallOutcome } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { IsoTime } from "../shapes/index.ts";
-import { type Dated, surelyBefore } from "../shapes/index.ts";
+import { type Dated, type IsoTime, surelyBefore } from "../shapes/index.ts";
 import type { StepCheck } from "./check-verdicts.ts";
-import { stated } from "./job.ts";
-import type { InstallationRecord } from "./record.ts";
+import type { Job } from "./job.ts";
+import { joint as nameOf } from "./joint-name.ts";
+import type { StepName } from "./names.ts";
+import { ownVerdict } from "./own-verdict.ts";
+import { isRework } from "./rework.ts";
+import { type Covering, lastOfEachRun, type PlacedRun } from "./runs.ts";
 import { spread } from "./spread.ts";
-import type { StepName, Tried } from "./step.ts";
+import { type CommissioningStatement, say } from "./statements.ts";
+import type { Tried } from "./step.ts";
+import { stepWord, verbatim } from "./words.ts";
 
 /** What was read, over some time or at once; `at` is the end. */
 interface Read {
@@ -18,26 +23,38 @@ interface Read {
 }
 
 /** The step, with what was done after the test that should have proven it had begun. */
-export function inOrder(record: InstallationRecord, tried: Tried): Tried {
-  const late = lateFor(record, tried.name);
+export function inOrder(job: Job, tried: Tried): Tried {
+  if (tried.state === "not-applicable") return tried;
+  const late = lateFor(job, tried.name);
   if (late.length === 0) return tried;
   const outcome = overallOutcome([tried.outcome, "inconclusive"]);
   return { ...tried, outcome, checks: [...tried.checks, ...late] };
 }
 
-function lateFor(record: InstallationRecord, step: StepName): StepCheck[] {
-  const { joints = [], pressureTest, evacuation, valves, power, charge, operation = [] } = record;
-  const made = joints.map(({ at }, i): Dated => [`joints[${i}].at`, at]);
-  if (step === "pressure-test") return laterThan(pressureTest, made);
+function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
+  const { pressureTests, evacuations, valves, power, charge, operation = [] } = record;
+  const reworked = (record.history ?? []).filter(isRework).map(({ path, at }): Dated => [path, at]);
+  const made = (covered: readonly PlacedRun[]) => [
+    ...covered.flatMap(({ run, path }) =>
+      (run.joints ?? []).map(({ at }, i): Dated => [`${path}.joints[${i}].at`, at]),
+    ),
+    ...reworked.filter(([path]) => covered.some((one) => path.startsWith(`${one.path}.`))),
+  ];
+  const tests = lastOfEachRun(pressureTests, "pressureTests", runs).counting;
+  if (step === "pressure-test") {
+    return tests.flatMap((test) => laterThan(step, test.part, made(test.runs)));
+  }
   if (step === "evacuation") {
-    return laterThan(evacuation, [...made, ["pressureTest.at", pressureTest?.at]]);
+    return lastOfEachRun(evacuations, "evacuations", runs).counting.flatMap((one) =>
+      laterThan(step, one.part, [...made(one.runs), ...testsOf(tests, one.runs)]),
+    );
   }
   if (step !== "operation") return [];
-  const charged = operation.map((one) => laterThan(one, [["charge.at", charge?.at]]));
+  const charged = operation.map((one) => laterThan(step, one, [["charge.at", charge?.at]]));
   return [
     // A unit cannot be read before it is open and has power.
     ...operation.flatMap((one) =>
-      laterThan(one, [
+      laterThan(step, one, [
         ["valves.openedAt", valves?.openedAt],
         ["power.energizedAt", power?.energizedAt],
       ]),
@@ -47,26 +64,42 @@ function lateFor(record: InstallationRecord, step: StepName): StepCheck[] {
   ];
 }
 
-function laterThan({ at: read, readings = [] }: Read = {}, work: readonly Dated[]): StepCheck[] {
+/** The tests of some of these runs, by their dates. */
+const testsOf = (tests: readonly Covering<Read>[], runs: readonly PlacedRun[]): Dated[] =>
+  tests
+    .filter((test) => test.runs.some((run) => runs.includes(run)))
+    .map(({ part, path }): Dated => [`${path}.at`, part.at]);
+
+function laterThan(
+  step: StepName,
+  { at: read, readings = [] }: Read,
+  work: readonly Dated[],
+): StepCheck[] {
+  if (!read || work.length === 0) return [];
   const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
   const span = 1000 * spread(elapsed); // ms
   return work.flatMap(([path, at]) => {
-    if (!read || !at || !surelyBefore(read, at, span)) return [];
-    const text = `Read at {read}, ${span > 0 ? "and begun " : ""}before the work of {at}, of which it proves nothing: do it again.`;
-    const assessment = stated("inconclusive", "older-than-work", text, { read, at });
+    if (!at || !surelyBefore(read, at, span)) return [];
+    const code = span > 0 ? "begun-before-work" : "older-than-work";
+    const assessment = ownVerdict(
+      "inconclusive",
+      say(`commissioning.${code}`, { read: verbatim(read), at: verbatim(at) }),
+      say("commissioning.repeat-step", { step: stepWord(step) }),
+    );
     return [{ name: "order", path, assessment }];
   });
 }
 
 /** Joints of which no date says that they were made before they were tested. */
-export function jointsAssumed({
-  joints = [],
-  pressureTest,
-  evacuation,
-}: InstallationRecord): Statement[] {
-  const undated = joints.flatMap(({ at }, i) => (at === undefined ? [`joints[${i}]`] : []));
-  const text = "Without a date these count as made before they were tested: {paths}.";
-  return undated.length > 0 && (pressureTest || evacuation)
-    ? [statement("joints-undated", text, { paths: undated.join(", ") })]
-    : [];
+export function jointsAssumed({ record, runs }: Job): CommissioningStatement[] {
+  const { pressureTests = [], evacuations = [] } = record;
+  if (pressureTests.length + evacuations.length === 0) return [];
+  const undated = runs.flatMap(({ run }) =>
+    (run.joints ?? []).flatMap((one, i) => {
+      const name = nameOf(one);
+      if ((one.at ?? run.tubing?.at) !== undefined) return [];
+      return [name === undefined ? i + 1 : verbatim(name)];
+    }),
+  );
+  return undated.length > 0 ? [say("commissioning.joints-undated", { joints: undated })] : [];
 }

@@ -1,26 +1,13 @@
-// Where, what and with what? Site, plates, manual and instruments of a record. Types only.
-// Follows the inputs of the modules that judge them.
+// What was installed? Plates and manual, which an app keeps once per model and a record refers to. Types only.
+// Follows the plates of the units and the inputs of the modules that judge them.
 // Does not cover how the figures are judged: see the modules.
-import type { Instrument } from "../assessment/uncertainty.ts";
 import type { ProtectionMarking } from "../circuit-protection/index.ts";
-import type { TorqueWrench } from "../flare-joint/index.ts";
+import type { FlareTube } from "../flare-joint/index.ts";
 import type { ChargeRate, RunLimits, ShortLineRule } from "../line-set/index.ts";
 import type { ChargedSystem, ExpansionPlace } from "../operating-check/index.ts";
-import type { GasThermometer, TestGauge } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { Draft, IsoTime } from "../shapes/index.ts";
-import type { VoltageRange, Voltmeter } from "../supply-voltage/index.ts";
-import type { VacuumGauge } from "../vacuum-decay/index.ts";
-
-/** Where the installation is. Source: none; the library's own type. */
-export interface Site {
-  /** How the site is called. */
-  readonly name?: string;
-  /** Altitude above sea level: gives the average atmosphere where none was measured. */
-  readonly altitude?: Quantity<"length">;
-  /** Station pressure by a barometer; goes before the altitude. */
-  readonly atmosphere?: Quantity<"absolutePressure">;
-}
+import type { Draft } from "../shapes/index.ts";
+import type { VoltageRange } from "../supply-voltage/index.ts";
 
 /** A unit by its plate. Source: none; the library's own type. */
 export interface UnitPlate {
@@ -28,10 +15,21 @@ export interface UnitPlate {
   readonly model?: string;
   /** Serial number. */
   readonly serialNumber?: string;
+  /** Flare sizes of its ports, in inches; for an indoor unit those of its own. */
+  readonly ports?: { readonly liquid?: FlareTube; readonly vapor?: FlareTube };
 }
 
 /**
- * What the unit's manual lays down.
+ * How the refrigerant circuit is closed. `split`: lines are joined, tested, evacuated and charged on site.
+ * `quick-connect`: lines come pre-charged with couplings, nothing is opened on site. `monobloc`: the circuit is sealed in
+ * the outdoor unit.
+ *
+ * Source: none; the library's own words.
+ */
+export type Construction = "split" | "quick-connect" | "monobloc";
+
+/**
+ * What the unit's manual says.
  *
  * Source: the manual of the unit.
  */
@@ -42,8 +40,14 @@ export interface Manual {
   readonly preChargedLength?: Quantity<"length">;
   /** Added charge per length. */
   readonly chargeRate?: Draft<ChargeRate>;
+  /** Whether the pre-charged length counts for each run or for the sum of them; asked for where there are several. */
+  readonly preChargedFor?: "each-run" | "sum";
   /** What happens below the pre-charged length. */
   readonly shortLineRule?: ShortLineRule;
+  /** Mass that the manual adds, or takes off, for the ports that stay unused. */
+  readonly unusedPortAllowance?: Quantity<"mass">;
+  /** Largest length of all runs together. */
+  readonly maximumTotalLength?: Quantity<"length">;
   /** Least pressure of the tightness test. */
   readonly testPressure?: Quantity<"gaugePressure">;
   /** Shortest hold of the tightness test. */
@@ -56,10 +60,14 @@ export interface Manual {
  * Source: the plates of the units.
  */
 export interface Equipment {
+  /** How its circuit is closed; `split` when left out. */
+  readonly construction?: Construction;
+  /** Whether it cools, heats or both. */
+  readonly duty?: "cooling" | "heating" | "both";
+  /** Rated capacity. */
+  readonly capacity?: Quantity<"power">;
   /** Outdoor unit. */
   readonly outdoorUnit?: UnitPlate;
-  /** Indoor units. */
-  readonly indoorUnits?: readonly UnitPlate[];
   /** Refrigerant by its ASHRAE 34 designation, however it is written. */
   readonly refrigerant?: string;
   /** Charge that the unit came with. */
@@ -88,46 +96,6 @@ export interface Equipment {
   readonly compressor?: ChargedSystem["compressor"];
   /** Where the refrigerant expands. */
   readonly expansion?: ExpansionPlace;
-  /** What the manual adds. */
+  /** What the manual says. */
   readonly manual?: Manual;
-}
-
-/** Which instrument it is and how long its calibration holds. Source: none; the library's own type. */
-export interface InstrumentIdentity {
-  /** What it is. */
-  readonly name?: string;
-  /** Serial number. */
-  readonly serialNumber?: string;
-  /** Date of its last calibration. */
-  readonly calibratedOn?: IsoTime;
-  /** Last day on which that calibration holds. */
-  readonly calibrationDue?: IsoTime;
-}
-
-/**
- * The instruments with their accuracy and calibration.
- *
- * Source: their data sheets and certificates.
- */
-export interface Instruments {
-  /** Gauge of the pressure test. */
-  readonly testGauge?: InstrumentIdentity & TestGauge;
-  /** Thermometer of the pressure test. */
-  readonly gasThermometer?: InstrumentIdentity & GasThermometer;
-  /** Vacuum gauge. */
-  readonly vacuumGauge?: InstrumentIdentity & Draft<VacuumGauge>;
-  /** Charging scale. */
-  readonly scale?: InstrumentIdentity & Instrument<"mass">;
-  /** Tape or measuring wheel for the tubing. */
-  readonly tape?: InstrumentIdentity & Instrument<"length">;
-  /** Torque wrench. */
-  readonly torqueWrench?: InstrumentIdentity & TorqueWrench;
-  /** Voltmeter. */
-  readonly voltmeter?: InstrumentIdentity & Voltmeter;
-  /** Gauge on the running unit. */
-  readonly serviceGauge?: InstrumentIdentity & Instrument<"gaugePressure">;
-  /** Thermometer on the lines of the running unit. */
-  readonly lineThermometer?: InstrumentIdentity & Instrument<"temperature">;
-  /** Level or laser of the drain; its limits of error stand beside each reading. */
-  readonly level?: InstrumentIdentity;
 }

@@ -1,9 +1,35 @@
-// How is a path written? Paths such as `pressureTest.readings[1].pressure`.
+// How is a path written, and which field of a record is nearest to it? Paths such as `runs[0].tubing.length`.
 // Follows the writing of JavaScript. Does not cover which fields there are: shapes does.
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { segmentsOf, shapeAt } from "../shapes/index.ts";
+import { recordShape } from "./generated/record-shape.ts";
+
+/** A step of a path: the name of a field or a position in a list. */
+export type Segment = string | number;
 
 /** The steps of a path as text. */
-export function pathOf(segments: readonly (string | number)[]): string {
+export function pathOf(segments: readonly Segment[]): string {
   return segments
     .map((one, i) => (typeof one === "number" ? `[${one}]` : i > 0 ? `.${one}` : one))
     .join("");
+}
+
+/** The path of the field itself, or of the part around it that a record has. */
+export function nearestField(path: string): string {
+  const segments = segmentsOf("path", path);
+  for (let length = segments.length; length > 1; length--) {
+    const own = pathOf(segments.slice(0, length));
+    if (isField(own)) return own;
+  }
+  return pathOf(segments.slice(0, 1));
+}
+
+function isField(path: string): boolean {
+  try {
+    shapeAt("path", path, recordShape);
+    return true;
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    return false;
+  }
 }

@@ -1,4 +1,4 @@
-// What feeds the unit? Circuit and supply of a record. Types only.
+// What feeds the units? Circuits and supply of a record. Types only.
 // Follows the inputs of circuit-protection and supply-voltage; rule sets are named by a key.
 // Does not cover how they are judged: see those modules.
 import type {
@@ -6,15 +6,44 @@ import type {
   CircuitInput,
   InstalledCircuit,
   MetricWiring,
+  ProtectionMarking,
+  SharedLoad,
   SupplySystemName,
 } from "../circuit-protection/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { VoltageMeasuredAt, VoltageReading } from "../supply-voltage/index.ts";
-import type { CircuitRulesName, VoltageStandardName } from "./rule-names.ts";
+import type { CircuitRulesName } from "./rule-names.ts";
+import type { VoltageStandardName } from "./voltage-standards.ts";
 
-/** The branch circuit. Source: none; the library's own type. */
+/**
+ * The plate of a unit that is fed by a circuit of its own, such as an air handler with a heater.
+ *
+ * Source: the plate of the unit.
+ */
+export interface CircuitPlate {
+  /** Minimum circuit ampacity. */
+  readonly minimumCircuitAmpacity?: Quantity<"current">;
+  /** Largest overcurrent protection. */
+  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  /** How the plate words it. */
+  readonly protectionMarking?: ProtectionMarking;
+  /** Sum of the rated-load currents that run together. */
+  readonly ratedLoadCurrent?: Quantity<"current">;
+}
+
+/** A branch circuit. Source: none; the library's own type. */
 export interface Circuit {
+  /** What it feeds: `outdoor unit`, `air handler`. */
+  readonly name?: string;
+  /** The plate of what it feeds, where that is not the outdoor unit. */
+  readonly plate?: CircuitPlate;
+  /** What kind of unit it feeds. */
+  readonly feeds?: NonNullable<CircuitInput["equipment"]>;
+  /** What else is on it; an empty list where it feeds nothing else. */
+  readonly sharedWith?: readonly Draft<SharedLoad>[];
+  /** Earthing of the supply, under metric rules. */
+  readonly earthing?: NonNullable<CircuitInput["earthing"]>;
   /** The adopted rules by name. */
   readonly rules?: CircuitRulesName;
   /** How the cable runs. */
@@ -43,7 +72,7 @@ export interface SupplyPart {
   readonly at?: IsoTime;
 }
 
-/** Circuit, supply and the moment of power. Source: none; the library's own type. */
+/** Circuits, supply and the moment of power. Source: none; the library's own type. */
 export interface Power {
   /** Nominal voltage between the conductors that feed the unit. */
   readonly voltage?: Quantity<"voltage">;
@@ -51,8 +80,8 @@ export interface Power {
   readonly phases?: 1 | 3;
   /** The service. */
   readonly system?: SupplySystemName;
-  /** The branch circuit. */
-  readonly circuit?: Circuit;
+  /** The branch circuits: one, or one per unit with a supply of its own. */
+  readonly circuits?: readonly Circuit[];
   /** The readings of the supply. */
   readonly supply?: SupplyPart;
   /** When the unit was first switched on. */

@@ -1,17 +1,43 @@
-// What was installed, measured and signed? The record of one installation, as data.
+// What was installed, measured and signed? The record of one refrigerant system, as data.
 // Follows no single standard; the parts are those that the modules of this library judge.
 // Does not cover how it is stored: a quantity keeps itself by `toJSON` and `fromJSON`.
+import type { Quantity } from "../quantity/quantity.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
-import type { NotApplicable } from "./not-applicable.ts";
-import type { Drain, OperatingReading, Room } from "./record-building.ts";
-import type { Equipment, Instruments, Site } from "./record-equipment.ts";
+import type { Charge, Evacuation, PressureTestPart } from "./record-circuit.ts";
+import type { Equipment } from "./record-equipment.ts";
+import type { Instruments } from "./record-instruments.ts";
+import type { OperatingReading } from "./record-operation.ts";
 import type { Power } from "./record-power.ts";
-import type { Charge, Evacuation, Joint, PressureTestPart, Tubing } from "./record-tubing.ts";
+import type { Run } from "./record-run.ts";
+import type { Waiver } from "./waiver.ts";
+
+/** Where the installation is. Source: none; the library's own type. */
+export interface Site {
+  /** How the site is called. */
+  readonly name?: string;
+  /** Altitude above sea level: gives the average atmosphere where none was measured. */
+  readonly altitude?: Quantity<"length">;
+  /** Station pressure by a barometer; goes before the altitude. */
+  readonly atmosphere?: Quantity<"absolutePressure">;
+}
+
+/**
+ * Under which names the equipment and the instruments are kept on file, apart from the record; what the record
+ * states itself goes before them. See {@link completeRecord}.
+ *
+ * Source: none; the library's own type.
+ */
+export interface OnFile {
+  /** Name of the equipment: plates and manual. */
+  readonly equipment?: string;
+  /** Name of the set of instruments. */
+  readonly instruments?: string;
+}
 
 /** The service valves. Source: none; the library's own type. */
 export interface Valves {
-  /** When they were opened. */
+  /** When they were opened; the first of them, where there are several pairs. */
   readonly openedAt?: IsoTime;
 }
 
@@ -19,7 +45,7 @@ export interface Valves {
 export interface Photo {
   /** File name, address or key where the app keeps it. */
   readonly reference: string;
-  /** Path of the part of the record that it shows, such as `joints[0]`. */
+  /** Path of the part of the record that it shows, such as `runs[0].joints[0]`. */
   readonly of?: string;
   /** What is to be seen. */
   readonly caption?: string;
@@ -44,44 +70,40 @@ export interface Signature {
 }
 
 /**
- * The record of one installation. Every part, and every field of a part, may still be missing: a
- * half-filled record is valid, and {@link assessInstallation} says what is missing.
+ * The record of one refrigerant system: one outdoor unit and one or more runs. Every part, and every field of a part,
+ * may still be missing: a half-filled record is valid, and {@link assessInstallation} says what is missing.
  *
- * Source: none; the library's own format, version 1.
+ * Source: none; the library's own format, version 2.
  */
 export interface InstallationRecord {
   /** Version of the format. */
-  readonly version: 1;
+  readonly version: 2;
   /** Name of the job. */
   readonly name?: string;
   /** Where it is. */
   readonly site?: Site;
+  /** Equipment and instruments that are kept on file. */
+  readonly onFile?: OnFile;
   /** What the plates and the manual say. */
   readonly equipment?: Equipment;
   /** What was measured with. */
   readonly instruments?: Instruments;
-  /** The line set. */
-  readonly tubing?: Tubing;
-  /** Every joint of the line set. */
-  readonly joints?: readonly Joint[];
-  /** The nitrogen test. */
-  readonly pressureTest?: PressureTestPart;
-  /** The evacuation and the watch after it. */
-  readonly evacuation?: Evacuation;
+  /** The runs of line: one per indoor unit or per pair of ports. */
+  readonly runs?: readonly Run[];
+  /** The nitrogen tests: one for all runs, or several that together cover them. */
+  readonly pressureTests?: readonly PressureTestPart[];
+  /** The evacuations and the watch after each: one for all runs, or several that together cover them. */
+  readonly evacuations?: readonly Evacuation[];
   /** The refrigerant that was weighed in. */
   readonly charge?: Charge;
   /** The service valves. */
   readonly valves?: Valves;
-  /** Circuit and supply. */
+  /** Circuits and supply. */
   readonly power?: Power;
-  /** The condensate drain. */
-  readonly drain?: Drain;
-  /** The smallest room into which the refrigerant can leak. */
-  readonly room?: Room;
-  /** Readings on the running unit. */
+  /** Readings on the running system, which together cover the runs. */
   readonly operation?: readonly OperatingReading[];
   /** The steps that do not apply here, each by the word of a person; never a pass. */
-  readonly notApplicable?: readonly NotApplicable[];
+  readonly waivers?: readonly Waiver[];
   /** Photos. */
   readonly photos?: readonly Photo[];
   /** Signatures. */

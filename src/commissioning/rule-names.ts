@@ -1,4 +1,4 @@
-// Which rules are meant? Names that stand in a record and on the wire for the rule sets of the modules.
+// Which rules are meant? Names that stand in a record and on the wire for the rule sets of circuits.
 // Follows the designations of the standards themselves.
 // Does not cover rule sets of one's own: judge those with the modules directly.
 import {
@@ -13,13 +13,6 @@ import {
   nec2023,
   nec2026,
 } from "../circuit-protection/index.ts";
-import {
-  ansiC84,
-  britishSupply,
-  iec60038,
-  japaneseSupply,
-  type VoltageStandard,
-} from "../supply-voltage/index.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */
 export type CircuitRulesName =
@@ -32,13 +25,6 @@ export type CircuitRulesName =
   | "as-nzs-3000-2018-australia"
   | "as-nzs-3000-2018-new-zealand"
   | "japan-interpretation";
-
-/** Names of the standards of supply voltage. Source: the designations of the standards. */
-export type VoltageStandardName =
-  | "ansi-c84.1-2020"
-  | "iec-60038"
-  | "japan-article-38"
-  | "esqcr-2002";
 
 /**
  * The rule sets for circuits by the names that stand for them in a record and on the wire.
@@ -64,23 +50,4 @@ export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
   "as-nzs-3000-2018-australia": asNzs3000Australia,
   "as-nzs-3000-2018-new-zealand": asNzs3000NewZealand,
   "japan-interpretation": japan,
-};
-
-/**
- * The standards of supply voltage by the names that stand for them in a record and on the wire.
- *
- * Source: the designations of the standards.
- *
- * @example
- * ```ts
- * import { voltageStandards } from "hvac-install-math/commissioning";
- *
- * voltageStandards["iec-60038"].name; // => IEC 60038
- * ```
- */
-export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> = {
-  "ansi-c84.1-2020": ansiC84,
-  "iec-60038": iec60038,
-  "japan-article-38": japaneseSupply,
-  "esqcr-2002": britishSupply,
 };

@@ -4,27 +4,17 @@
 import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Draft } from "../shapes/index.ts";
-import type { CheckName, CheckVerdicts, StepCheck } from "./check-verdicts.ts";
-import type { NotApplicable } from "./not-applicable.ts";
+import type { CheckVerdicts, StepCheck } from "./check-verdicts.ts";
+import type { CheckName, StepName, StepState } from "./names.ts";
+import { nearestField } from "./record-path.ts";
 
-/** The steps in the order of the work. Source: common practice, no source. */
-export type StepName =
-  | "line-run"
-  | "joints"
-  | "pressure-test"
-  | "evacuation"
-  | "room-limit"
-  | "charge"
-  | "valves"
-  | "circuit"
-  | "supply"
-  | "drain"
-  | "operation";
+import type { CommissioningStatement } from "./statements.ts";
+import type { Waiver } from "./waiver.ts";
 
 /** A value that no check could use. Source: none; the library's own type. */
 export interface StepProblem {
-  /** The check that could not be made, or `not-applicable` for a declaration. */
-  readonly check: CheckName | "not-applicable";
+  /** The check that could not be made. */
+  readonly check: CheckName;
   /** Path of the field of the record. */
   readonly path: string;
   /** What stands there. */
@@ -39,15 +29,14 @@ export interface StepProblem {
 export interface InstallationStep {
   /** Which step. */
   readonly name: StepName;
-  /**
-   * `done`: all that it needs is there and was judged. `partial`: some of it. `missing`: nothing could be
-   * judged. `not-applicable`: declared so, and nothing in the record speaks against it.
-   */
-  readonly state: "done" | "partial" | "missing" | "not-applicable";
+  /** How far it is recorded. */
+  readonly state: StepState;
   /** `pass` only when `done` and all of its checks pass; `inconclusive` when not applicable, as nothing was proven. */
   readonly outcome: Outcome;
-  /** Who declared it not applicable and why; only in that state. */
-  readonly declaration?: NotApplicable;
+  /** Who waived it and why; only where it is not applicable for that. */
+  readonly waiver?: Waiver;
+  /** Why it falls away; only where the construction of the unit leaves it out. */
+  readonly fallsAway?: CommissioningStatement;
   /** The checks that were made. */
   readonly checks: readonly StepCheck[];
   /** Values that could not be used. */
@@ -92,8 +81,9 @@ export function tryAll(
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
       const { argument, value, allowed, hint } = error;
+      const place = nearestField(recordPath(argument, path, paths));
       const said = typeof hint === "object" ? hint.code : (hint ?? "");
-      problems.push({ check, path: recordPath(argument, path, paths), value, allowed, hint: said });
+      problems.push({ check, path: place, value, allowed, hint: said });
     }
   }
   const outcomes = checks.map(({ assessment }) => assessment.outcome);
@@ -129,7 +119,7 @@ type Loose<T> = { readonly [P in keyof T]: T[P] | Draft<T[P]> | undefined };
  * The fields that are there, as the module takes them that is called with them: what a step needs was looked for
  * before, and what a part still lacks, its module names.
  */
-export function given<T extends object>(fields: Loose<NoInfer<T>>): T {
+export function present<T extends object>(fields: Loose<NoInfer<T>>): T {
   const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
   return Object.fromEntries(entries) as T;
 }

@@ -1,97 +1,108 @@
-// Circuit and supply: is what feeds the unit right?
+// Circuits and supply: is what feeds the units right?
 // Follows circuit-protection and supply-voltage, which decide.
 // Does not cover what those leave out: fault levels, surges, permits.
 import { circuitFromNameplate } from "../circuit-protection/index.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
-import type { InstallationRecord } from "./record.ts";
-import {
-  type CircuitRulesName,
-  circuitRules,
-  type VoltageStandardName,
-  voltageStandards,
-} from "./rule-names.ts";
-import { given, type Trial, type Tried, tryAll } from "./step.ts";
-import { errorsOf } from "./try-tightness.ts";
+import { errorsOf } from "./instrument-errors.ts";
+import type { Job } from "./job.ts";
+import { ownVerdict } from "./own-verdict.ts";
+import { doubtsOfPlate } from "./plate-doubts.ts";
+import type { Circuit } from "./record-power.ts";
+import { ruleSetOf } from "./rule-sets.ts";
+import { say } from "./statements.ts";
+import { present, type Trial, type Tried, tryAll } from "./step.ts";
+import { standardOf, voltageStandards } from "./voltage-standards.ts";
+import { verbatim } from "./words.ts";
 
-/** Is the circuit what the plate asks for? */
-export function tryCircuit({ power, equipment }: InstallationRecord): Tried {
-  const { voltage, phases, system, circuit } = power ?? {};
-  const { rules, wiring, installed, powerFactor, occupancy, at } = circuit ?? {};
-  // A record is of a unit with a compressor; where that is recorded, the circuit feeds one.
-  const feeds = equipment?.compressor && "motor-compressor";
-  const {
-    minimumCircuitAmpacity,
-    maximumOvercurrentProtection,
-    protectionMarking,
-    ratedLoadCurrent,
-    lockedRotorCurrent,
-  } = equipment ?? {};
-  const plate = {
-    minimumCircuitAmpacity,
-    maximumOvercurrentProtection,
-    protectionMarking,
-    ratedLoadCurrent,
-    lockedRotorCurrent,
-  };
-  const onPlate = Object.keys(plate).map((key) => [key, `equipment.${key}`]);
+/** Is each circuit what its plate asks for? */
+export function tryCircuit(job: Job): Tried {
+  const { circuits = [] } = job.record.power ?? {};
+  const own: readonly Circuit[] = circuits.length > 0 ? circuits : [{}];
   return tryAll("circuit", [
+    ...own.flatMap((one, i) => circuitTrials(job, one, `power.circuits[${i}]`)),
+    ...doubtsOfPlate(job),
+  ]);
+}
+
+function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: string): Trial[] {
+  const { rules } = circuit;
+  const set = rules && ruleSetOf(rules, passed);
+  if (rules && !set) {
+    const named = { rules: verbatim(rules) };
+    const run = () =>
+      ownVerdict(
+        "inconclusive",
+        say("commissioning.rules-not-passed", named),
+        say("commissioning.pass-rules", named),
+      );
+    return [{ name: "rules", path: `${path}.rules`, needs: {}, run }];
+  }
+  const { wiring, installed, powerFactor, occupancy, sharedWith, earthing } = circuit;
+  const { voltage, phases, system } = record.power ?? {};
+  const { equipment = {} } = record;
+  // An air handler with a supply of its own has a plate of its own.
+  const [plate, at] = circuit.plate ? [circuit.plate, `${path}.plate`] : [equipment, "equipment"];
+  const marked = {
+    minimumCircuitAmpacity: plate.minimumCircuitAmpacity,
+    maximumOvercurrentProtection: plate.maximumOvercurrentProtection,
+    protectionMarking: plate.protectionMarking,
+    ratedLoadCurrent: plate.ratedLoadCurrent,
+    lockedRotorCurrent: circuit.plate ? undefined : equipment.lockedRotorCurrent,
+  };
+  const onPlate = Object.keys(marked).map((key) => [key, `${at}.${key}`]);
+  return [
     {
       name: "circuit",
-      path: "power.circuit",
+      path,
       needs: {
-        "power.circuit.rules": rules,
-        "power.circuit.wiring": wiring,
-        "power.circuit.installed.device": installed?.device,
-        "power.circuit.installed.conductor": installed?.conductor,
-        "power.circuit.installed.equipmentGrounding": installed?.equipmentGrounding,
-        "power.circuit.installed.disconnect": installed?.disconnect,
+        [`${path}.rules`]: rules,
+        [`${path}.wiring`]: wiring,
+        [`${path}.sharedWith`]: sharedWith,
+        [`${path}.installed.device`]: installed?.device,
+        [`${path}.installed.conductor`]: installed?.conductor,
+        [`${path}.installed.equipmentGrounding`]: installed?.equipmentGrounding,
+        [`${path}.installed.disconnect`]: installed?.disconnect,
         "power.voltage": voltage,
         "power.phases": phases,
-        "equipment.minimumCircuitAmpacity": minimumCircuitAmpacity,
-        "equipment.maximumOvercurrentProtection": maximumOvercurrentProtection,
+        [`${at}.minimumCircuitAmpacity`]: marked.minimumCircuitAmpacity,
+        [`${at}.maximumOvercurrentProtection`]: marked.maximumOvercurrentProtection,
       },
       paths: { ...Object.fromEntries(onPlate), supply: "power" },
       run: () =>
         circuitFromNameplate(
-          given({
-            ...plate,
-            rules: rules && circuitRules[rules],
-            supply: given({ voltage, phases, system }),
+          present({
+            ...marked,
+            rules: set,
+            supply: present({ voltage, phases, system }),
             wiring,
             installed,
             powerFactor,
             occupancy,
-            equipment: feeds,
-            date: at?.slice(0, 10),
+            sharedWith: sharedWith?.[0] && sharedWith,
+            earthing,
+            equipment: circuit.feeds,
+            date: circuit.at?.slice(0, 10),
           }),
         ),
     },
-  ]);
+  ];
 }
 
-/** The standard of supply voltage where a set of circuit rules is adopted. */
-const standardOf: Readonly<Partial<Record<CircuitRulesName, VoltageStandardName>>> = {
-  "nfpa-70-2020": "ansi-c84.1-2020",
-  "nfpa-70-2023": "ansi-c84.1-2020",
-  "nfpa-70-2026": "ansi-c84.1-2020",
-  "iec-60364": "iec-60038",
-  "bs-7671-2018": "esqcr-2002",
-  "japan-interpretation": "japan-article-38",
-};
-
 /** Is the supply fit to connect to? */
-export function trySupply({ power, equipment, instruments }: InstallationRecord): Tried {
-  const { voltage, phases, supply, circuit } = power ?? {};
+export function trySupply({ record }: Job): Tried {
+  const { power, equipment, instruments } = record;
+  const { voltage, phases, supply, circuits } = power ?? {};
   const { readings, measuredAt, standard, unbalanceLimit } = supply ?? {};
-  // The adopted circuit rules name the country where the standard is not recorded; Canada has one of its own.
-  const named = standard ?? (circuit?.rules && standardOf[circuit.rules]);
+  // The adopted circuit rules name the country where the standard is not recorded.
+  const rules = circuits?.[0]?.rules;
+  const named = standard ?? (rules && standardOf[rules]);
   const { ratedVoltages: rated, voltageRange: range, ratedLoadCurrent } = equipment ?? {};
   const voltmeter = instruments?.voltmeter;
   // Power waits for this check, so that a reading with the unit at rest has to be there.
   const rest = readings?.find(({ state }) => state === "rest");
   const unnamed = readings?.findIndex(({ state }) => state === undefined) ?? -1;
   const place = unnamed < 0 ? `[${readings?.length ?? 0}]` : `[${unnamed}].state`;
-  const lacks = readings?.[0] && !rest ? [`power.supply.readings${place}`] : [];
+  const missing = readings?.[0] && !rest ? [`power.supply.readings${place}`] : [];
   const trials: Trial[] = [
     {
       name: "supply-voltage",
@@ -113,9 +124,9 @@ export function trySupply({ power, equipment, instruments }: InstallationRecord)
       },
       run: () =>
         assessSupplyVoltage(
-          given({
-            nameplate: given({ rated, range, ratedCurrent: ratedLoadCurrent }),
-            supply: given({ voltage, phases, standard: named && voltageStandards[named] }),
+          present({
+            nameplate: present({ rated, range, ratedCurrent: ratedLoadCurrent }),
+            supply: present({ voltage, phases, standard: named && voltageStandards[named] }),
             readings,
             measuredAt,
             unbalanceLimit,
@@ -124,5 +135,5 @@ export function trySupply({ power, equipment, instruments }: InstallationRecord)
         ),
     },
   ];
-  return tryAll("supply", trials, lacks);
+  return tryAll("supply", trials, missing);
 }

@@ -2,7 +2,13 @@
 // they were judged.
 // Follows the verdict of commissioning: what was not judged is not drawn.
 // Does not cover other pictures: draw those with the functions of this module.
-import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
+import type {
+  CheckName,
+  CheckVerdicts,
+  InstallationAssessment,
+  InstallationRecord,
+  PressureTestPart,
+} from "../commissioning/index.ts";
 import type { PressureTest, PressureTestLog } from "../pressure-test/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
 import { listOf, objectOf } from "../quantity/check.ts";
@@ -48,12 +54,12 @@ export interface RecordPlot {
  * // invented: 300 micron, rising by 2 micron a minute
  * const readings = Array.from({ length: 31 }, (_, i) => ({ elapsed: minute(i), pressure: micron(300 + 2 * i) }));
  * const record = {
- *   version: 1,
+ *   version: 2,
  *   instruments: { vacuumGauge: { accuracy: percent(10) } },
- *   evacuation: { readings, policy: "splitManualA", ambient: degF(70) },
+ *   evacuations: [{ readings, policy: "splitManualA", ambient: degF(70) }],
  * } as const;
  * const reader = { language: english, system: "SI" } as const;
- * const plots = recordPlots(record, assessInstallation(record), reader);
+ * const plots = recordPlots(record, assessInstallation(record, { rules: [] }), reader);
  * plots.map(({ step, title }) => `${step}: ${title}`).join(); // => evacuation: Vacuum decay after isolation
  * ```
  */
@@ -69,37 +75,44 @@ export function recordPlots(
   const checks = listOf("assessment.steps", steps).flatMap((step, i) =>
     listOf(`assessment.steps[${i}].checks`, step?.checks),
   );
-  const plots: RecordPlot[] = [];
-  const test = holdOf(objectOf("record", record));
-  const hold = checks.find((one) => one?.name === "pressure-test")?.assessment;
-  if (test && hold) {
-    const svg = pressureTestPlot(test, hold, reader);
-    plots.push({ step: "pressure-test", title: word("plots.pressure-test"), svg });
-  }
-  const { readings, policy, ambient } = record.evacuation ?? {};
-  const decay = checks.find((one) => one?.name === "vacuum-decay")?.assessment;
-  if (readings && policy && ambient && decay) {
+  const { pressureTests = [], evacuations = [] } = objectOf("record", record);
+  const of = <Name extends CheckName>(name: Name, path: string) =>
+    checks.find((one) => one?.name === name && one.path === path)?.assessment as
+      | CheckVerdicts[Name]
+      | undefined;
+  const number = (all: readonly unknown[], i: number) => (all.length > 1 ? ` ${i + 1}` : "");
+  const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
+    const test = holdOf(record, part);
+    const hold = of("pressure-test", `pressureTests[${i}]`);
+    if (!test || !hold) return [];
+    const title = `${word("plots.pressure-test")}${number(pressureTests, i)}`;
+    return [{ step: "pressure-test", title, svg: pressureTestPlot(test, hold, reader) }];
+  });
+  const decays = evacuations.flatMap(({ readings, policy, ambient }, i): RecordPlot[] => {
+    const decay = of("vacuum-decay", `evacuations[${i}]`);
+    if (!readings || !policy || !ambient || !decay) return [];
     const log = { readings, ambient, policy: acceptancePolicies[policy] };
     const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, reader);
-    plots.push({ step: "evacuation", title: word("plots.vacuum-decay"), svg });
-  }
+    const title = `${word("plots.vacuum-decay")}${number(evacuations, i)}`;
+    return [{ step: "evacuation", title, svg }];
+  });
   const supply = checks.find((one) => one?.name === "supply-voltage")?.assessment;
-  if (supply) {
-    const svg = supplyVoltagePlot(supply, reader);
-    plots.push({ step: "supply", title: word("plots.supply-voltage"), svg });
-  }
-  return plots;
+  if (!supply) return [...holds, ...decays];
+  const svg = supplyVoltagePlot(supply as CheckVerdicts["supply-voltage"], reader);
+  return [...holds, ...decays, { step: "supply", title: word("plots.supply-voltage"), svg }];
 }
 
 /** The test as its check takes it: two readings need no times, in a log each has its own. */
-function holdOf(record: InstallationRecord): PressureTest | PressureTestLog | undefined {
-  const { site, instruments, pressureTest } = record;
-  const { readings = [], at: _, ...stated } = pressureTest ?? {};
+function holdOf(
+  { site, instruments }: InstallationRecord,
+  { readings = [], criterion, wall }: PressureTestPart,
+): PressureTest | PressureTestLog | undefined {
   const { testGauge: pressure, gasThermometer: temperature } = instruments ?? {};
   const atmosphere = site?.atmosphere ?? (site?.altitude && atmosphereAtAltitude(site.altitude));
   const [start, end] = readings;
   if (!atmosphere || !pressure || !temperature || !start || !end) return undefined;
-  const setup = { ...stated, atmosphere, instruments: { pressure, temperature } };
+  const limits = { ...(criterion && { criterion }), ...(wall && { wall }) };
+  const setup = { ...limits, atmosphere, instruments: { pressure, temperature } };
   return readings.length === 2
     ? whole<PressureTest>({ ...setup, start, end })
     : whole<PressureTestLog>({ ...setup, readings });

@@ -66,14 +66,16 @@ export function contextOf(
     assessment,
     figure,
     said: ({ code, text, values }) => {
+      if (text === undefined) {
+        const shown = Object.entries(values).map(([name, value]) => [name, verbatimClipped(value)]);
+        return explain({ code, values: Object.fromEntries(shown) }, english, figure);
+      }
       const worded = Object.entries(values).map(([name, value]) => [
         name,
         typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
       ]);
       const figures = Object.fromEntries(worded);
-      return text === undefined
-        ? explain({ code, values: figures }, english, figure)
-        : explain({ code, text, values: figures }, figure);
+      return explain({ code, text, values: figures }, figure);
     },
     works,
     refs: (citations, clauses = false) =>
@@ -86,6 +88,15 @@ export function contextOf(
       }),
   };
 }
+
+/** Texts of the record, cut where nobody would read on. */
+const verbatimClipped = (value: unknown): unknown => {
+  if (Array.isArray(value)) return value.map(verbatimClipped);
+  const { verbatim } = (value ?? {}) as { verbatim?: unknown };
+  return typeof verbatim === "string" && !isQuantity(value)
+    ? { verbatim: clipped(verbatim.replace(moment, "$1 $2")) }
+    : value;
+};
 
 const namesAsWords = (value: string): string =>
   value

@@ -33,7 +33,7 @@ import { writeHtml } from "./write-html.ts";
  * ```ts
  * import { htmlReport } from "hvac-install-math/report";
  *
- * const record = { version: 1, name: "<script>alert(1)</script>" } as const;
+ * const record = { version: 2, name: "<script>alert(1)</script>" } as const;
  * const page = htmlReport(record, { system: "inch-pound", locale: "en-US", printedAt: "2026-05-06 09:30" });
  * page.includes('<html lang="en-US">'); // => true
  * page.includes("<script"); // => false

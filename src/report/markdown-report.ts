@@ -29,7 +29,7 @@ import { writeMarkdown } from "./write-markdown.ts";
  * import { ft } from "hvac-install-math/quantity";
  * import { markdownReport } from "hvac-install-math/report";
  *
- * const record = { version: 1, name: "Invented site 7", tubing: { length: ft(36) } } as const;
+ * const record = { version: 2, name: "Invented site 7", runs: [{ tubing: { length: ft(36) } }] } as const;
  * const lines = markdownReport(record, { system: "SI" }).split("\n");
  * lines[0]; // => # Installation report: Invented site 7
  * lines.find((line) => line.startsWith("## Verdict")); // => ## Verdict: **UNDECIDED**

@@ -12,16 +12,16 @@ type Row = readonly [field: string, value: string, source: string];
 
 /** Which instrument reads which field. */
 const readBy: readonly (readonly [field: RegExp, instrument: keyof Instruments])[] = [
-  [/^tubing\.(length|lift)$/, "tape"],
-  [/^joints\[\d+\]\.torque$/, "torqueWrench"],
-  [/^pressureTest\.readings\[\d+\]\.pressure$/, "testGauge"],
-  [/^pressureTest\.readings\[\d+\]\.temperature$/, "gasThermometer"],
-  [/^evacuation\.readings\[\d+\]\.pressure$/, "vacuumGauge"],
+  [/^runs\[\d+\]\.tubing\.(length|lift)$/, "tape"],
+  [/^runs\[\d+\]\.joints\[\d+\]\.torque$/, "torqueWrench"],
+  [/^pressureTests\[\d+\]\.readings\[\d+\]\.pressure$/, "testGauge"],
+  [/^pressureTests\[\d+\]\.readings\[\d+\]\.temperature$/, "gasThermometer"],
+  [/^evacuations\[\d+\]\.readings\[\d+\]\.pressure$/, "vacuumGauge"],
   [/^charge\.added$/, "scale"],
   [/^power\.supply\.readings\[\d+\]\.(voltage|lineToLine)$/, "voltmeter"],
   [/^operation\[\d+\](\.charge)?\.pressure$/, "serviceGauge"],
   [/^operation\[\d+\]\.charge\.lineTemperature$/, "lineThermometer"],
-  [/^drain\.(slope|unitPitch)\./, "level"],
+  [/^runs\[\d+\]\.drain\.(slope|unitPitch)\./, "level"],
 ];
 
 /** Most rows of readings that are printed. */
@@ -52,8 +52,12 @@ export function valueText({ figure }: Context, value: unknown, step?: AnyQuantit
 /** The value at a path of the record. */
 export function valueAt({ record }: Context, path: string): unknown {
   return path
-    .split(".")
-    .reduce<unknown>((value, key) => (isPart(value) ? value[key] : undefined), record);
+    .split(/[.[\]]+/)
+    .filter(Boolean)
+    .reduce<unknown>(
+      (value, key) => (isPart(value) ? value[key] : isList(value) ? value[Number(key)] : undefined),
+      record,
+    );
 }
 
 /** The limits of error of an instrument in words. */

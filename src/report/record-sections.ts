@@ -27,6 +27,13 @@ export function installationSection(context: Context): Section {
         recordBlocks(context, ["equipment.manual"], "What the manual lays down"),
         "Of the manual nothing is recorded.",
       ),
+      ...(context.record.runs ?? []).flatMap(({ name }, i) =>
+        recordBlocks(
+          context,
+          ["name", "port", "serves", "indoorUnits", "manual"].map((own) => `runs[${i}].${own}`),
+          `Run ${i + 1}${name === undefined ? "" : `, ${context.figure(name)}`}`,
+        ),
+      ),
       ...orNone(instrumentsTable(context), "No instrument is recorded."),
     ],
   };

@@ -23,7 +23,7 @@ export function reportDocumentOf(
   options: HtmlReportOptions,
 ): ReportDocument {
   const show = checkOptions(options);
-  const assessment = assessInstallation(record);
+  const assessment = assessInstallation(record, { rules: options.rules ?? [] });
   const context = contextOf(record, assessment, show);
   const plots = plotsOf(record, assessment, options);
   const { name, site, equipment, history = [], signatures = [] } = record;

@@ -1,6 +1,7 @@
 // What may a reader choose about a report? Units, numbers, the time of printing, pictures.
 // Follows no standard; the library's own options.
 // Does not cover wording: the sentences are English.
+import type { CircuitRules } from "../circuit-protection/index.ts";
 import type {
   InstallationAssessment,
   InstallationRecord,
@@ -17,6 +18,8 @@ import { InvalidInputError } from "../quantity/errors.ts";
  * Source: none; the library's own type.
  */
 export interface ReportOptions extends FigureTextOptions {
+  /** The rule sets for circuits that the record may name; see `assessInstallation`. */
+  readonly rules?: readonly CircuitRules[];
   /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
   readonly printedAt?: string;
 }

@@ -10,18 +10,29 @@ import type { ReportPlot } from "./report-options.ts";
 import { capital, checkTitle, fieldWords, outcomeMark, plainWords, stepMark } from "./words.ts";
 
 /** The parts of the record that belong to a step. */
-const partsOfStep: Readonly<Record<StepName, readonly string[]>> = {
-  "line-run": ["tubing"],
-  joints: ["joints"],
-  "pressure-test": ["pressureTest"],
-  evacuation: ["evacuation"],
-  "room-limit": ["room"],
-  charge: ["charge"],
-  valves: ["valves"],
-  circuit: ["power.voltage", "power.phases", "power.system", "power.circuit"],
-  supply: ["power.supply", "power.energizedAt"],
-  drain: ["drain"],
-  operation: ["operation"],
+const partsOfStep = ({ record }: Context, step: StepName): readonly string[] => {
+  const each = (list: readonly unknown[] = [], path: string, field = "") =>
+    list.map((_, i) => `${path}[${i}]${field}`);
+  const { runs, pressureTests, evacuations, power } = record;
+  const parts: Readonly<Record<StepName, readonly string[]>> = {
+    "line-run": each(runs, "runs", ".tubing"),
+    joints: each(runs, "runs", ".joints"),
+    "pressure-test": each(pressureTests, "pressureTests"),
+    evacuation: each(evacuations, "evacuations"),
+    "room-limit": each(runs, "runs", ".room"),
+    charge: ["charge"],
+    valves: ["valves"],
+    circuit: [
+      "power.voltage",
+      "power.phases",
+      "power.system",
+      ...each(power?.circuits, "power.circuits"),
+    ],
+    supply: ["power.supply", "power.energizedAt"],
+    drain: each(runs, "runs", ".drain"),
+    operation: ["operation"],
+  };
+  return parts[step];
 };
 
 /** All steps in the order of the work. */
@@ -45,18 +56,19 @@ function stepSection(
   number: number,
   plots: readonly ReportPlot[],
 ): Section {
-  const { name, checks, problems, missing, blockedBy, declaration } = step;
+  const { name, checks, problems, missing, blockedBy, waiver, fallsAway } = step;
   const title = capital(plainWords(name));
   const rows = checks.map((check) => checkRow(context, check));
   const assumed = [
     ...new Set(checks.flatMap(({ assessment }) => assessment.assumptions.map(context.said))),
   ];
   const heads: Block[] = [];
-  if (declaration) {
-    const { by, at, reason } = declaration;
-    const said = `Declared not applicable by ${context.figure(by)} (${at}): ${context.figure(reason)}. Nothing of it was checked.`;
-    heads.push(text(said));
+  if (waiver) {
+    const { by, at, reason = "", note = "" } = waiver;
+    const why = [plainWords(reason), context.figure(note)].filter(Boolean).join("; ");
+    heads.push(text(`Waived by ${context.figure(by)} (${at}): ${why}. Nothing of it was checked.`));
   }
+  if (fallsAway) heads.push(text(context.said(fallsAway)));
   if (blockedBy.length > 0) {
     heads.push(text(`Not to be done before these pass: ${blockedBy.map(plainWords).join(", ")}.`));
   }
@@ -84,7 +96,7 @@ function stepSection(
       ...plots
         .filter((plot) => plot.step === name)
         .map(({ title: shown, svg }): Block => ({ kind: "picture", title: shown, svg })),
-      ...recordBlocks(context, partsOfStep[name], `${title}: as recorded`),
+      ...recordBlocks(context, partsOfStep(context, name), `${title}: as recorded`),
       ...(assumed.length ? [text("Assumed, because it was not given:"), ...list(assumed)] : []),
     ],
   };

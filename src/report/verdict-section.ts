@@ -5,7 +5,7 @@ import type { Outcome } from "../assessment/index.ts";
 import type { HoldName, InstallationStep } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
-import { capital, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
+import { capital, fieldWords, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
 
 const leads: Readonly<Record<Outcome, string>> = {
   pass: "As far as the record shows, the installation keeps every limit that it was held to.",
@@ -31,7 +31,13 @@ export function verdictSection(context: Context): Section {
       ...(deciding.length
         ? [text(outcome === "pass" ? "To be known with it:" : "What decides it:")]
         : []),
-      ...list(deciding.map((reason) => capital(context.said(reason)))),
+      ...list(
+        deciding.map((reason) => {
+          const { step, part } = reason;
+          const place = [step && plainWords(step), part && fieldWords(part)].filter(Boolean);
+          return capital([...place, context.said(reason)].join(": "));
+        }),
+      ),
     ],
   };
 }

@@ -7,7 +7,7 @@ import { recordWords } from "./generated/record-words.ts";
 import { recordFormat } from "./record-format.ts";
 
 /**
- * JSON of an installation record, format version 1. What comes back is a checked, frozen record with live
+ * JSON of an installation record, format version 2. What comes back is a checked, frozen record with live
  * quantities; a record of an older version comes back in the present one.
  *
  * A quantity is `{"kind", "value", "unit"}`. Refused, each with its path: an unknown field, a field that
@@ -15,16 +15,16 @@ import { recordFormat } from "./record-format.ts";
  *
  * Cautions: a record that can be read need not be true, and nothing here proves who wrote it.
  *
- * Source: RFC 8259 for JSON; the format is the library's own, version 1.
+ * Source: RFC 8259 for JSON; the format is the library's own, version 2.
  *
  * @example
  * ```ts
  * import { ft } from "hvac-install-math/quantity";
  * import { recordCodec } from "hvac-install-math/wire";
  *
- * const text = recordCodec.stringify({ version: 1, tubing: { length: ft(36) } });
- * text; // => {"version":1,"tubing":{"length":{"kind":"length","value":36,"unit":"ft"}}}
- * recordCodec.parse(text).tubing?.length?.toString(); // => 36 ft
+ * const text = recordCodec.stringify({ version: 2, runs: [{ tubing: { length: ft(36) } }] });
+ * text; // => {"version":2,"runs":[{"tubing":{"length":{"kind":"length","value":36,"unit":"ft"}}}]}
+ * recordCodec.parse(text).runs?.[0]?.tubing?.length?.toString(); // => 36 ft
  * ```
  */
 export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf({

@@ -1,5 +1,6 @@
 // What does the verdict on a whole installation take, with logs in its record?
-import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
+import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { pressureLog, vacuumLog } from "./invented-logs.ts";
 import { measure, shown } from "./measure.ts";
@@ -7,8 +8,10 @@ import type { Section } from "./section.ts";
 
 const withLogs = (test: number, vacuum: number): InstallationRecord => ({
   ...complete,
-  pressureTest: { ...complete.pressureTest, readings: pressureLog(test).readings },
-  evacuation: { ...complete.evacuation, readings: vacuumLog("outgassing", vacuum, 1800 / vacuum) },
+  pressureTests: [{ ...complete.pressureTests?.[0], readings: pressureLog(test).readings }],
+  evacuations: [
+    { ...complete.evacuations?.[0], readings: vacuumLog("outgassing", vacuum, 1800 / vacuum) },
+  ],
 });
 
 export async function installation(): Promise<Section> {

@@ -21,7 +21,7 @@ const pages = {
   rich: htmlReport(rich, options),
   failing: htmlReport(failing, options),
   half: htmlReport(half, options),
-  empty: htmlReport({ version: 1 }, options),
+  empty: htmlReport({ version: 2 }, options),
   hostile: htmlReport(hostileRecord(hostile.join(" ").slice(0, 700)), { system: "inch-pound" }),
   endless: htmlReport(hostileRecord("x".repeat(10_000)), { system: "inch-pound" }),
 };

@@ -8,7 +8,7 @@ import { fromJSON, ft, isInvalidInputError, isQuantity, m, psig } from "hvac-ins
 import { describe, expect, it } from "vitest";
 import { complete } from "./complete-record.ts";
 
-const who = { by: "N. N.", at: "2026-05-06", reason: "corrected" };
+const who = { by: "N. N.", at: "2026-05-06", reason: "corrected", kind: "correction" } as const;
 const argumentOf = (run: () => unknown) => {
   try {
     run();
@@ -21,27 +21,27 @@ const argumentOf = (run: () => unknown) => {
 
 describe("an amendment", () => {
   it("keeps what was there, who changed it, when and why", () => {
-    const amended = amend(complete, { ...who, path: "tubing.length", value: ft(38) });
-    expect(amended.tubing?.length?.toString()).toBe("38 ft");
-    expect(amended.history).toEqual([{ ...who, path: "tubing.length", previous: ft(36) }]);
+    const amended = amend(complete, { ...who, path: "runs[0].tubing.length", value: ft(38) });
+    expect(amended.runs?.[0]?.tubing?.length?.toString()).toBe("38 ft");
+    expect(amended.history).toEqual([{ ...who, path: "runs[0].tubing.length", previous: ft(36) }]);
   });
 
   it("leaves the given record as it is, also when that is frozen", () => {
     const frozen = checkRecord(complete);
     const text = JSON.stringify(frozen);
-    amend(frozen, { ...who, path: "joints[1]", value: undefined });
+    amend(frozen, { ...who, path: "runs[0].joints[1]", value: undefined });
     expect(JSON.stringify(frozen)).toBe(text);
-    expect(Object.isFrozen(frozen.tubing)).toBe(true);
+    expect(Object.isFrozen(frozen.runs?.[0]?.tubing)).toBe(true);
   });
 
   it("gives every earlier revision back", () => {
     const steps = [
-      { path: "tubing.length", value: ft(38) },
-      { path: "joints[2]", value: { kind: "brazed", nitrogenFlowed: true } },
-      { path: "joints[0]", value: undefined },
-      { path: "joints[0].inspected", value: true },
-      { path: "drain", value: undefined },
-      { path: "pressureTest.readings[1].pressure", value: psig(488) },
+      { path: "runs[0].tubing.length", value: ft(38) },
+      { path: "runs[0].joints[2]", value: { kind: "brazed", nitrogenFlowed: true } },
+      { path: "runs[0].joints[0]", value: undefined },
+      { path: "runs[0].joints[0].inspected", value: true },
+      { path: "runs[0].drain", value: undefined },
+      { path: "pressureTests[0].readings[1].pressure", value: psig(488) },
       { path: "equipment.manual.run.maximumBends", value: 10 },
       { path: "valves.openedAt", value: undefined },
       { path: "photos[0].caption", value: "plate" },
@@ -56,14 +56,17 @@ describe("an amendment", () => {
   });
 
   it("makes the parts that are missing on its way, and takes them back", () => {
-    const amended = amend({ version: 1 }, { ...who, path: "joints[0].name", value: "roof" });
-    expect(amended.joints).toEqual([{ name: "roof" }]);
-    expect(amended.history?.[0]?.path).toBe("joints");
-    expect(recordRevision(amended, 0)).toEqual({ version: 1 });
+    const amended = amend(
+      { version: 2 },
+      { ...who, path: "runs[0].joints[0].name", value: "roof" },
+    );
+    expect(amended.runs).toEqual([{ joints: [{ name: "roof" }] }]);
+    expect(amended.history?.[0]?.path).toBe("runs");
+    expect(recordRevision(amended, 0)).toEqual({ version: 2 });
   });
 
   it("survives storage", () => {
-    const amended = amend(complete, { ...who, path: "tubing.length", value: ft(38) });
+    const amended = amend(complete, { ...who, path: "runs[0].tubing.length", value: ft(38) });
     const stored = JSON.parse(JSON.stringify(amended), (_, value) =>
       typeof value === "object" && value && "unit" in value && "value" in value
         ? fromJSON(value)
@@ -76,28 +79,32 @@ describe("an amendment", () => {
 
   it("is refused where it would lose or fake something", () => {
     const with1 = (change: object) => () =>
-      amend(complete, { ...who, path: "tubing.length", value: ft(38), ...change } as never);
+      amend(complete, { ...who, path: "runs[0].tubing.length", value: ft(38), ...change } as never);
     expect(argumentOf(with1({ path: "history" }))).toBe("change.path");
     expect(argumentOf(with1({ path: "history[0].by", value: "me" }))).toBe("change.path");
     expect(argumentOf(with1({ path: "version", value: 1 }))).toBe("change.path");
-    expect(argumentOf(with1({ path: "tubing.lenght" }))).toBe("change.path");
+    expect(argumentOf(with1({ path: "runs[0].tubing.lenght" }))).toBe("change.path");
     expect(argumentOf(with1({ path: "__proto__.polluted" }))).toBe("change.path");
     expect(argumentOf(with1({ path: "constructor" }))).toBe("change.path");
     expect(argumentOf(with1({ path: "" }))).toBe("change.path");
     expect(argumentOf(with1({ path: 7 }))).toBe("change.path");
-    expect(argumentOf(with1({ path: "joints[9]", value: { kind: "flare" } }))).toBe("change.path");
+    expect(argumentOf(with1({ path: "runs[0].joints[9]", value: { kind: "flare" } }))).toBe(
+      "change.path",
+    );
     expect(argumentOf(with1({ value: psig(3) }))).toBe("change.value");
     expect(argumentOf(with1({ value: 38 }))).toBe("change.value");
-    expect(argumentOf(with1({ path: "tubing.jointCount", value: Number.NaN }))).toBe(
+    expect(argumentOf(with1({ path: "runs[0].tubing.jointCount", value: Number.NaN }))).toBe(
       "change.value",
     );
-    expect(argumentOf(with1({ path: "room.floorArea", value: undefined }))).toBe("change.value");
+    expect(argumentOf(with1({ path: "runs[0].room.floorArea", value: undefined }))).toBe(
+      "change.value",
+    );
     expect(argumentOf(with1({ by: " " }))).toBe("change.by");
     expect(argumentOf(with1({ reason: undefined }))).toBe("change.reason");
     expect(argumentOf(with1({ at: "today" }))).toBe("change.at");
     expect(argumentOf(() => amend(complete, null as never))).toBe("change");
-    const amended = amend(complete, { ...who, path: "tubing.length", value: ft(38) });
-    const earlier = { ...who, at: "2026-05-05", path: "tubing.length", value: ft(39) };
+    const amended = amend(complete, { ...who, path: "runs[0].tubing.length", value: ft(38) });
+    const earlier = { ...who, at: "2026-05-05", path: "runs[0].tubing.length", value: ft(39) };
     expect(argumentOf(() => amend(amended, earlier))).toBe("change.at");
     expect(argumentOf(() => recordRevision(amended, 2))).toBe("revision");
     expect(argumentOf(() => recordRevision(amended, 0.5))).toBe("revision");
@@ -112,12 +119,12 @@ describe("an amendment", () => {
 
 describe("a history from outside", () => {
   it("is checked with its earlier values", () => {
-    const entry = { ...who, path: "tubing.length", previous: 36 };
-    expect(argumentOf(() => checkRecord({ version: 1, history: [entry] }))).toBe(
+    const entry = { ...who, path: "runs[0].tubing.length", previous: 36 };
+    expect(argumentOf(() => checkRecord({ version: 2, history: [entry] }))).toBe(
       "history[0].previous",
     );
     const nowhere = { ...who, path: "nowhere" };
-    expect(argumentOf(() => checkRecord({ version: 1, history: [nowhere] }))).toBe(
+    expect(argumentOf(() => checkRecord({ version: 2, history: [nowhere] }))).toBe(
       "history[0].path",
     );
   });

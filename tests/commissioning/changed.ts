@@ -11,7 +11,7 @@ export function changed(
 ): InstallationRecord {
   let result = record;
   for (const [path, value] of Object.entries(changes)) {
-    result = amend(result, { path, value, by: "test", at: "2026-05-06", reason: "test" });
+    result = amend(result, { path, value, by: "test", at: "2030-05-06", reason: "test" });
   }
   const { history: _, ...rest } = result;
   return rest;

@@ -2,30 +2,32 @@ import fc from "fast-check";
 import {
   type Amendment,
   amend,
-  assessInstallation,
   type InstallationRecord,
   recordRevision,
 } from "hvac-install-math/commissioning";
 import { degF, ft, ftLb, isInvalidInputError, micron } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
 import { complete } from "./complete-record.ts";
 import { faults, pathsOf, put, textOf } from "./mutated-record.ts";
 
-type Part = keyof InstallationRecord;
-const needed: readonly Part[] = [
-  "site",
-  "equipment",
-  "instruments",
-  "tubing",
-  "joints",
-  "pressureTest",
-  "evacuation",
-  "charge",
-  "valves",
-  "power",
-  "drain",
-  "room",
-  "operation",
+type Path = readonly (string | number)[];
+/** The parts of a record that a pass stands on. */
+const needed: readonly Path[] = [
+  ["site"],
+  ["equipment"],
+  ["instruments"],
+  ["runs"],
+  ["runs", 0, "tubing"],
+  ["runs", 0, "joints"],
+  ["runs", 0, "drain"],
+  ["runs", 0, "room"],
+  ["pressureTests"],
+  ["evacuations"],
+  ["charge"],
+  ["valves"],
+  ["power"],
+  ["operation"],
 ];
 
 const paths = pathsOf(complete);
@@ -35,10 +37,7 @@ const assess = (record: unknown) => assessInstallation(record as InstallationRec
 it("no subset of the parts of a good record passes but the whole", () => {
   fc.assert(
     fc.property(fc.subarray([...needed], { minLength: 1 }), (parts) => {
-      const left = parts.reduce<unknown>(
-        (record, part) => put(record, [part], undefined),
-        complete,
-      );
+      const left = parts.reduce<unknown>((record, part) => put(record, part, undefined), complete);
       expect(assess(left).outcome).toBe("inconclusive");
     }),
     { numRuns: 60 },
@@ -49,16 +48,22 @@ it("no subset of the parts of a bad record passes", () => {
   fc.assert(
     fc.property(fc.constantFrom(...faults), fc.subarray([...needed]), ([path, value], parts) => {
       const bad = put(complete, path, value);
-      const left = parts.reduce<unknown>((record, part) => put(record, [part], undefined), bad);
+      const left = parts.reduce<unknown>((record, part) => put(record, part, undefined), bad);
       expect(assess(left).outcome).not.toBe("pass");
     }),
     { numRuns: 60 },
   );
 });
 
-it("no declaration turns a bad record, whole or in part, into a good one", () => {
+it("no waiver turns a bad record, whole or in part, into a good one", () => {
+  const reasons = {
+    "line-run": "factory-line-set",
+    joints: "existing-lines",
+    "room-limit": "no-enclosed-room",
+    drain: "heats-only",
+  } as const;
   const step = fc.constantFrom("line-run", "joints", "room-limit", "drain");
-  const word = { by: "N. N.", at: "2026-05-04", reason: "invented" };
+  const word = { by: "N. N.", at: "2026-05-04" };
   fc.assert(
     fc.property(
       fc.constantFrom(...faults),
@@ -66,15 +71,15 @@ it("no declaration turns a bad record, whole or in part, into a good one", () =>
       fc.array(step, { minLength: 1, maxLength: 4 }),
       ([path, value], parts, steps) => {
         const left = parts
-          .filter((part) => part !== path[0] && part !== "equipment")
+          .filter(([part]) => part !== path[0] && part !== "equipment")
           .reduce<unknown>(
-            (record, part) => put(record, [part], undefined),
+            (record, part) => put(record, part, undefined),
             put(complete, path, value),
           );
         const declared = put(
           left,
-          ["notApplicable"],
-          steps.map((one) => ({ ...word, step: one })),
+          ["waivers"],
+          steps.map((one) => ({ ...word, step: one, reason: reasons[one] })),
         );
         expect(assess(declared).outcome).toBe(
           assess(left).outcome === "fail" ? "fail" : "inconclusive",
@@ -89,13 +94,14 @@ it("no single value that is left out turns a bad record into a good one", {
   timeout: 120_000,
 }, () => {
   // A quarter of the vacuum log says the same, and is judged sooner.
-  const readings = complete.evacuation?.readings?.filter((_, i) => i % 4 === 0);
-  const light = put(complete, ["evacuation", "readings"], readings);
+  const readings = complete.evacuations?.[0]?.readings?.filter((_, i) => i % 4 === 0);
+  const light = put(complete, ["evacuations", 0, "readings"], readings);
   expect(assess(light).outcome).toBe("pass");
-  for (const [path, value] of faults) {
+  for (const [number, [path, value]] of faults.entries()) {
     const bad = put(light, path, value);
-    for (const gone of paths) {
-      if (["version", "photos", "signatures"].includes(String(gone[0]))) continue;
+    // Each fault with a third of the values: together they try every value twice.
+    for (const gone of paths.filter((_, i) => i % 3 === number % 3)) {
+      if (["version", "photos", "signatures", "name"].includes(String(gone[0]))) continue;
       expect(assess(put(bad, gone, undefined)).outcome, gone.join(".")).not.toBe("pass");
     }
   }
@@ -104,7 +110,7 @@ it("no single value that is left out turns a bad record into a good one", {
 it("the same record gives the same answer twice and is left as it was", () => {
   fc.assert(
     fc.property(fc.subarray([...needed]), (parts) => {
-      const record = parts.reduce<unknown>((left, part) => put(left, [part], undefined), complete);
+      const record = parts.reduce<unknown>((left, part) => put(left, part, undefined), complete);
       const text = textOf(record);
       expect(textOf(assess(record))).toBe(textOf(assess(record)));
       expect(textOf(record)).toBe(text);
@@ -115,12 +121,12 @@ it("the same record gives the same answer twice and is left as it was", () => {
 
 it("any chain of amendments can be walked back to the first record", () => {
   const change = fc.constantFrom<readonly [string, unknown]>(
-    ["tubing.length", ft(40)],
-    ["tubing.length", undefined],
-    ["joints[0]", undefined],
-    ["joints[0].torque", ftLb(12)],
-    ["joints", undefined],
-    ["evacuation.readings[0].pressure", micron(300)],
+    ["runs[0].tubing.length", ft(40)],
+    ["runs[0].tubing.length", undefined],
+    ["runs[0].joints[0]", undefined],
+    ["runs[0].joints[0].torque", ftLb(12)],
+    ["runs[0].joints", undefined],
+    ["evacuations[0].readings[0].pressure", micron(300)],
     ["site.name", "other"],
     ["site", undefined],
     ["operation[0].indoorTemperature", degF(74)],

@@ -26,12 +26,11 @@ const calibration = { calibratedOn: "2026-01-10", calibrationDue: "2027-01-10" }
 
 /** Every step passes. */
 export const complete: InstallationRecord = {
-  version: 1,
+  version: 2,
   name: "Invented workshop",
   site: { name: "Invented site", altitude: m(1520) },
   equipment: {
-    outdoorUnit: { model: "invented outdoor unit" },
-    indoorUnits: [{ model: "invented indoor unit" }],
+    outdoorUnit: { model: "invented outdoor unit", ports: { liquid: "1/4", vapor: "3/8" } },
     refrigerant: "R-410A",
     factoryCharge: oz(39.5),
     maximumCharge: oz(60),
@@ -68,55 +67,92 @@ export const complete: InstallationRecord = {
     serviceGauge: { ...calibration, accuracy: psi(2) },
     level: calibration,
   },
-  tubing: {
-    liquid: { outsideDiameter: inch(0.25), wall: inch(0.03) },
-    vapor: { outsideDiameter: inch(0.375), wall: inch(0.032) },
-    length: ft(36),
-    lift: ft(9),
-    outdoorUnit: "below",
-    bends: 4,
-    jointCount: 2,
-    otherVolume: liter(0.62),
-    at: "2026-05-04",
-  },
-  joints: [
-    { name: "liquid, indoor", kind: "flare", tube: "1/4", torque: ftLb(11.5), at: "2026-05-04" },
-    { name: "vapour, indoor", kind: "flare", tube: "3/8", torque: ftLb(28), at: "2026-05-04" },
+  runs: [
+    {
+      indoorUnits: [{ model: "invented indoor unit" }],
+      tubing: {
+        liquid: { outsideDiameter: inch(0.25), wall: inch(0.03) },
+        vapor: { outsideDiameter: inch(0.375), wall: inch(0.032) },
+        length: ft(36),
+        lift: ft(9),
+        outdoorUnit: "below",
+        bends: 4,
+        otherVolume: liter(0.62),
+        at: "2026-05-04",
+      },
+      joints: [
+        {
+          name: "liquid, indoor",
+          kind: "flare",
+          tube: "1/4",
+          torque: ftLb(11.5),
+          at: "2026-05-04",
+        },
+        { name: "vapor, indoor", kind: "flare", tube: "3/8", torque: ftLb(28), at: "2026-05-04" },
+        {
+          name: "liquid, outdoor",
+          kind: "flare",
+          tube: "1/4",
+          torque: ftLb(11.4),
+          at: "2026-05-04",
+        },
+        {
+          name: "vapor, outdoor",
+          kind: "flare",
+          tube: "3/8",
+          torque: ftLb(28.3),
+          at: "2026-05-04",
+        },
+      ],
+      room: { volume: m3(60), place: "wall" },
+      drain: {
+        slope: { gap: mm(12), levelLength: mm(600), accuracy: mm(0.5) },
+        unitPitch: { gap: mm(3), levelLength: mm(600), accuracy: mm(0.3) },
+        waterRanOff: true,
+        at: "2026-05-05",
+      },
+    },
   ],
-  pressureTest: {
-    readings: [
-      { pressure: psig(500), temperature: degF(70), elapsed: hour(0) },
-      { pressure: psig(489.3), temperature: degF(60), elapsed: hour(14) },
-    ],
-    criterion: { maximumDrop: psi(4) },
-    at: "2026-05-05T08:00",
-  },
-  evacuation: {
-    readings: Array.from({ length: 61 }, (_, i) => ({
-      elapsed: second(20 * i),
-      pressure: micron(Math.round(260 + 40 * (1 - Math.exp(-i / 10)))),
-    })),
-    policy: "splitManualB",
-    ambient: degF(62),
-    at: "2026-05-05T11:00",
-  },
-  room: { volume: m3(60), place: "wall" },
-  charge: { added: oz(1.8), tolerance: oz(0.5), at: "2026-05-05T12:00" },
+  pressureTests: [
+    {
+      readings: [
+        { pressure: psig(500), temperature: degF(70), elapsed: hour(0) },
+        { pressure: psig(489.3), temperature: degF(60), elapsed: hour(14) },
+      ],
+      criterion: { maximumDrop: psi(4) },
+      at: "2026-05-05T08:00",
+    },
+  ],
+  evacuations: [
+    {
+      readings: Array.from({ length: 61 }, (_, i) => ({
+        elapsed: second(20 * i),
+        pressure: micron(Math.round(260 + 40 * (1 - Math.exp(-i / 10)))),
+      })),
+      policy: "splitManualB",
+      ambient: degF(62),
+      at: "2026-05-05T11:00",
+    },
+  ],
+  charge: { added: oz(1.8), tolerance: oz(0.5), fedAs: "liquid", at: "2026-05-05T12:00" },
   valves: { openedAt: "2026-05-05T11:30" },
   power: {
     voltage: volt(240),
     phases: 1,
-    circuit: {
-      rules: "nfpa-70-2023",
-      wiring: { material: "copper", insulation: "90 °C", terminations: "75 °C", length: ft(48) },
-      installed: {
-        device: { kind: "breaker", rating: ampere(20), poles: 2 },
-        conductor: "12 AWG",
-        equipmentGrounding: "12 AWG",
-        disconnect: { rating: ampere(30) },
+    circuits: [
+      {
+        sharedWith: [],
+        rules: "nfpa-70-2023",
+        wiring: { material: "copper", insulation: "90 °C", terminations: "75 °C", length: ft(48) },
+        installed: {
+          device: { kind: "breaker", rating: ampere(20), poles: 2 },
+          conductor: "12 AWG",
+          equipmentGrounding: "12 AWG",
+          disconnect: { rating: ampere(30) },
+        },
+        at: "2026-05-05T12:15",
       },
-      at: "2026-05-05T12:15",
-    },
+    ],
     supply: {
       readings: [
         { state: "rest", voltage: volt(241.5) },
@@ -127,12 +163,6 @@ export const complete: InstallationRecord = {
       at: "2026-05-05T12:30",
     },
     energizedAt: "2026-05-05T12:45",
-  },
-  drain: {
-    slope: { gap: mm(12), levelLength: mm(600), accuracy: mm(0.5) },
-    unitPitch: { gap: mm(3), levelLength: mm(600), accuracy: mm(0.3) },
-    waterRanOff: true,
-    at: "2026-05-05",
   },
   operation: [
     {

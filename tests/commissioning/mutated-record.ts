@@ -43,11 +43,11 @@ export function textOf(value: unknown): string {
 }
 /** A single change that makes the complete record fail. */
 export const faults: readonly (readonly [path: Segment[], value: unknown])[] = [
-  [["joints", 0, "torque"], ftLb(5)],
-  [["pressureTest", "readings", 1, "pressure"], psig(470)],
+  [["runs", 0, "joints", 0, "torque"], ftLb(5)],
+  [["pressureTests", 0, "readings", 1, "pressure"], psig(470)],
   [["power", "supply", "readings", 0, "voltage"], volt(275)],
-  [["tubing", "lift"], ft(35.9)],
-  [["drain", "waterRanOff"], false],
+  [["runs", 0, "tubing", "lift"], ft(35.9)],
+  [["runs", 0, "drain", "waterRanOff"], false],
   [["operation", 0, "pressure"], psig(60)],
 ];
 

@@ -1,5 +1,5 @@
 // Steps that are proven by other evidence than the complete record has: a turn, a flare's size, a pump, a gauge.
-import { assessInstallation, type StepName } from "hvac-install-math/commissioning";
+import type { StepName } from "hvac-install-math/commissioning";
 import {
   degF,
   degreeAngle,
@@ -12,6 +12,7 @@ import {
   psig,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
 
 /** The checks of a step by name, and its state. */
@@ -24,7 +25,7 @@ function judged(name: StepName, changes: Change) {
 describe("a flare joint", () => {
   const by = (more: object) =>
     judged("joints", {
-      "joints[0]": { name: "liquid, indoor", kind: "flare", tube: "1/4", ...more },
+      "runs[0].joints[0]": { name: "liquid, indoor", kind: "flare", tube: "1/4", ...more },
     });
 
   it("is judged by the turn of its nut where no torque was read", () => {
@@ -54,11 +55,11 @@ describe("a drain with a pump", () => {
       pump: { condensate: literPerHour(2), lift: m(lift), curve },
       at: "2026-05-05",
     });
-    const { checks, missing } = judged("drain", { drain: drain(3) });
+    const { checks, missing } = judged("drain", { "runs[0].drain": drain(3) });
     expect(checks["condensate-pump"]).toBe("pass");
     expect(checks).not.toHaveProperty("drain-slope");
     expect(missing).toEqual([]);
-    expect(judged("drain", { drain: drain(13) }).checks["condensate-pump"]).toBe("fail");
+    expect(judged("drain", { "runs[0].drain": drain(13) }).checks["condensate-pump"]).toBe("fail");
   });
 });
 
@@ -96,14 +97,16 @@ describe("a charge by the gauge", () => {
       ({ name }) => name === "operation",
     );
     const check = step?.checks.find(({ name }) => name === "charge-by-gauge");
-    expect(check?.assessment.reasons.map(({ code }) => code)).toEqual(["weigh-the-charge"]);
+    expect(check?.assessment.reasons.map(({ code }) => code)).toEqual([
+      "operating-check.no-target",
+    ]);
   });
 });
 
 describe("a limit of the lift", () => {
   it("is that of an outdoor unit above the indoor unit, where the manual has one of its own", () => {
     const limits = { maximumLift: ft(40), maximumLiftOutdoorAbove: ft(5) };
-    const above = { "tubing.outdoorUnit": "above", "tubing.lift": ft(10) };
+    const above = { "runs[0].tubing.outdoorUnit": "above", "runs[0].tubing.lift": ft(10) };
     const manual = (more: object) => ({
       ...above,
       "equipment.manual.run": { maximumLength: ft(82), ...more },

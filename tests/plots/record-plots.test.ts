@@ -1,4 +1,4 @@
-import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
+import type { InstallationRecord } from "hvac-install-math/commissioning";
 import {
   pressureTestPlot,
   recordPlots,
@@ -19,6 +19,7 @@ import {
 import { htmlReport } from "hvac-install-math/report";
 import { acceptancePolicies } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
+import { assessInstallation } from "../commissioning/assess.ts";
 import { type Change, changed } from "../commissioning/changed.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { pathsOf, put } from "../commissioning/mutated-record.ts";
@@ -29,8 +30,8 @@ const drawn = (record: InstallationRecord, options = reader) =>
 
 describe("the pictures of a record", () => {
   it("are those of its modules, by what the record holds and what was found of it", () => {
-    const { pressureTest, evacuation, instruments } = complete;
-    const [start, end] = pressureTest?.readings ?? [];
+    const { pressureTests = [], evacuations = [], instruments } = complete;
+    const [start, end] = pressureTests[0]?.readings ?? [];
     const { testGauge: pressure, gasThermometer: temperature } = instruments ?? {};
     const test = {
       start,
@@ -38,7 +39,7 @@ describe("the pictures of a record", () => {
       atmosphere: atmosphereAtAltitude(m(1520)),
       instruments: { pressure, temperature },
     };
-    const log = { ...evacuation, policy: acceptancePolicies.splitManualB };
+    const log = { ...evacuations[0], policy: acceptancePolicies.splitManualB };
     const found = assessInstallation(complete).steps.map(({ checks }) => checks[0]?.assessment);
     const [hold, decay, supply, ...more] = drawn(complete);
     expect([hold?.step, decay?.step, supply?.step, more]).toEqual([
@@ -67,26 +68,26 @@ describe("the pictures of a record", () => {
     [
       "of two readings without their times",
       {
-        "pressureTest.readings[0].elapsed": undefined,
-        "pressureTest.readings[1].elapsed": undefined,
+        "pressureTests[0].readings[0].elapsed": undefined,
+        "pressureTests[0].readings[1].elapsed": undefined,
       },
     ],
     [
       "of absolute readings",
       {
-        "pressureTest.readings[0].pressure": psia(512),
-        "pressureTest.readings[1].pressure": psia(501.5),
+        "pressureTests[0].readings[0].pressure": psia(512),
+        "pressureTests[0].readings[1].pressure": psia(501.5),
       },
     ],
     ["of a measured atmosphere", { site: { atmosphere: psia(12.2) } }],
-    ["in copper tubes", { "pressureTest.wall": "copper" }],
+    ["in copper tubes", { "pressureTests[0].wall": "copper" }],
   ])("show a test %s", (_, changes) => {
     const record = changed(changes);
     expect(drawn(record).map(({ step }) => step)).toContain("pressure-test");
   });
 
   it("are none where nothing was judged, such as at an unknown altitude", () => {
-    expect(drawn({ version: 1 })).toEqual([]);
+    expect(drawn({ version: 2 })).toEqual([]);
     expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual([
       "evacuation",
       "supply",
@@ -103,8 +104,11 @@ describe("the pictures of a record", () => {
     }
     for (const policy of Object.keys(acceptancePolicies)) {
       for (const count of [1, 2, 5, 61]) {
-        const readings = complete.evacuation?.readings?.slice(0, count);
-        const record = changed({ "evacuation.readings": readings, "evacuation.policy": policy });
+        const readings = complete.evacuations?.[0]?.readings?.slice(0, count);
+        const record = changed({
+          "evacuations[0].readings": readings,
+          "evacuations[0].policy": policy,
+        });
         expect(() => drawn(record), `${policy}, ${count}`).not.toThrow();
       }
     }

@@ -1,21 +1,19 @@
 // What both forms of the report have to tell, whatever the record.
 import { type Assessment, explain, type Figure } from "hvac-install-math/assessment";
-import {
-  assessInstallation,
-  type InstallationAssessment,
-  type InstallationRecord,
-} from "hvac-install-math/commissioning";
+import type { InstallationAssessment, InstallationRecord } from "hvac-install-math/commissioning";
 import { figureText } from "hvac-install-math/display";
+import { english } from "hvac-install-math/language/en";
 import { isQuantity, m } from "hvac-install-math/quantity";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { sourceById } from "hvac-install-math/sources";
 import { describe, expect, it } from "vitest";
+import { assessInstallation, rules } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { bundle } from "../package/bundle.ts";
 import { elementsOf } from "./page-shape.ts";
 import { failing, half, rich } from "./rich-record.ts";
 
-const options = { system: "inch-pound" } as const;
+const options = { system: "inch-pound", rules } as const;
 const show = figureText(options);
 const told = (record: InstallationRecord) => elementsOf(htmlReport(record, options)).text;
 
@@ -34,8 +32,8 @@ function* without(record: object): Generator<object> {
   }
 }
 // Signatures and entries of the history cannot be without their fields.
-const readings = complete.evacuation?.readings?.filter((_, i) => i % 6 === 0);
-const short = { ...complete, evacuation: { ...complete.evacuation, readings } };
+const readings = complete.evacuations?.[0]?.readings?.filter((_, i) => i % 6 === 0);
+const short = { ...complete, evacuations: [{ ...complete.evacuations?.[0], readings }] };
 const all = [...without({ ...short, signatures: [], photos: [] })] as InstallationRecord[];
 const halves = all.filter((_, i) => i % 4 === 0);
 
@@ -43,7 +41,7 @@ describe("a report", () => {
   it("lists every missing field by words and path, and shows no pass where one is missing", () => {
     expect(halves.length).toBeGreaterThan(20);
     const wrong: string[] = [];
-    for (const record of [{ version: 1 } as const, half, failing, ...halves]) {
+    for (const record of [{ version: 2 } as const, half, failing, ...halves]) {
       const judged: InstallationAssessment[] = [];
       const plots = (_: unknown, assessment: InstallationAssessment) => {
         judged.push(assessment);
@@ -69,9 +67,11 @@ describe("a report", () => {
         for (const { assessment } of checks) {
           const { reasons, assumptions, cautions }: Assessment<string> = assessment;
           for (const said of [...reasons, ...assumptions, ...cautions]) {
-            if (Object.values(said.values).some((value) => typeof value === "string")) continue;
+            const isText = (value: unknown) =>
+              typeof value === "string" || (typeof value === "object" && !isQuantity(value));
+            if (Object.values(said.values).some(isText)) continue;
             const beside = Object.values(said.values) as Exclude<Figure, string>[];
-            const sentence = explain(said, (value) => show(value, undefined, beside));
+            const sentence = explain(said, english, (value) => show(value, undefined, beside));
             expect(text).toContain(sentence.replace(/\s+/g, " "));
           }
         }
@@ -144,22 +144,26 @@ describe("a report", () => {
   });
 
   it("shows a figure that is too large for the reader's unit in its own", () => {
-    expect(told({ version: 1, tubing: { length: m(1e300) } })).toMatch(/1e\+?300 m|1E300/);
+    expect(told({ version: 2, runs: [{ tubing: { length: m(1e300) } }] })).toMatch(
+      /1e\+?300 m|1E300/,
+    );
   });
 
-  it("declares a step that does not apply as that, with who says so", () => {
-    const { drain: _, ...rest } = complete;
-    const word = { step: "drain", reason: "heats only", by: "N. N.", at: "2026-05-04" } as const;
+  it("shows a waived step as that, with who says so", () => {
+    const [{ drain: _, ...rest } = {}] = complete.runs ?? [];
+    const waiver = { step: "drain", reason: "heats-only", by: "N. N.", at: "2026-05-04" } as const;
     const record: InstallationRecord = {
-      ...rest,
+      ...complete,
+      equipment: { ...complete.equipment, duty: "heating" },
+      runs: [rest],
       operation: [{ ...complete.operation?.[0], mode: "heating" }],
-      notApplicable: [word],
+      waivers: [waiver],
     };
     const page = htmlReport(record, options);
     expect(page).toMatch(
       /<h3 id="head-drain">10\. Drain <strong class="mark none">NOT APPLICABLE</,
     );
-    expect(page).toContain("Declared not applicable by N. N. (2026-05-04): heats only.");
+    expect(page).toContain("Waived by N. N. (2026-05-04): heats only.");
   });
 });
 

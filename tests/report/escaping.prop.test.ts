@@ -3,22 +3,23 @@ import fc from "fast-check";
 import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
+import { rules } from "../commissioning/assess.ts";
 import { hostile } from "./hostile.ts";
 import { kindsOf } from "./markdown-shape.ts";
 import { elementsOf } from "./page-shape.ts";
 
 /** A small record with a text in each kind of place: heading, facts, tables, lists, sentences, foot. */
 const holding = (text: string): InstallationRecord => ({
-  version: 1,
+  version: 2,
   name: text,
   site: { name: text },
   equipment: { refrigerant: text, outdoorUnit: { model: text, serialNumber: text } },
   instruments: { tape: { name: text, serialNumber: text } },
-  joints: [{ kind: "flare", name: text }],
+  runs: [{ name: text, joints: [{ kind: "flare", name: text }] }],
   photos: [{ reference: text, of: text, caption: text, digest: text }],
   signatures: [{ name: text, role: text, at: "2026-05-05" }],
   history: [{ path: "site.name", previous: text, by: text, at: "2026-05-09", reason: text }],
-  notApplicable: [{ step: "drain", reason: text, by: text, at: "2026-05-04" }],
+  waivers: [{ step: "drain", note: text, by: text, at: "2026-05-04" }],
 });
 
 /** Marks of HTML, Markdown, CSS and of lines, and any character at all. */
@@ -102,7 +103,7 @@ const anywhere = fc.oneof(
 );
 const isNamed = (it: string) => /[\p{L}\p{N}]/u.test(it); // no name, and nobody declares or signs by it
 
-const options = { system: "inch-pound", printedAt: "2026-05-09" } as const;
+const options = { rules, system: "inch-pound", printedAt: "2026-05-09" } as const;
 const runs = { numRuns: 150 };
 
 describe("any text stays text (property)", () => {

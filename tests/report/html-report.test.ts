@@ -1,8 +1,9 @@
-import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
+import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { recordPlots } from "hvac-install-math/plots";
 import { isInvalidInputError, newtonMeter, psi } from "hvac-install-math/quantity";
 import { type HtmlReportOptions, htmlReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
+import { assessInstallation, rules } from "../commissioning/assess.ts";
 import { hostile } from "./hostile.ts";
 import { hostileRecord } from "./hostile-record.ts";
 import { elementsOf } from "./page-shape.ts";
@@ -10,12 +11,12 @@ import { failing, half, rich } from "./rich-record.ts";
 
 /** Control characters but the end of a line, marks of direction, lone surrogates, what has no width. */
 const unseen = /[^\n\P{Cc}]|[\u202a-\u202e\u2066-\u2069\u200b\ufeff]|\p{Cs}/u;
-const options = { system: "inch-pound", printedAt: "2026-05-08 09:30" } as const;
+const options = { rules, system: "inch-pound", printedAt: "2026-05-08 09:30" } as const;
 const known =
   "html head meta title style body header p h1 dl div dt dd nav ul li a main section h2 h3 strong table caption thead tbody tr th td figure figcaption".split(
     " ",
   );
-const empty: InstallationRecord = { version: 1 };
+const empty: InstallationRecord = { version: 2 };
 
 const thrownBy = (act: () => unknown): unknown => {
   try {
@@ -68,7 +69,9 @@ describe("the page", () => {
   });
 
   it("shows figures in the system and the units that were asked for", () => {
-    const { text } = elementsOf(htmlReport(rich, { system: "SI", units: { torque: newtonMeter } }));
+    const { text } = elementsOf(
+      htmlReport(rich, { system: "SI", rules, units: { torque: newtonMeter } }),
+    );
     expect(text).toContain("15.6 N·m");
     expect(text).toContain("3447 kPag");
     expect(text).not.toMatch(/\d psig|\d lb /);
@@ -174,7 +177,7 @@ describe("options and records that are none", () => {
     ["options.plots()[0].step", rich, { system: "SI", plots: () => [{ step: "lunch" }] }],
     ["options.plots()[0].title", rich, { system: "SI", plots: () => [{ step: "drain" }] }],
     ["record", undefined, options],
-    ["version", { version: 2 }, options],
+    ["version", { version: 3 }, options],
   ])("are refused by name: %s", (argument, record, given) => {
     const error = thrownBy(() => htmlReport(record as never, given as never));
     expect(isInvalidInputError(error) && error.argument).toBe(argument);

@@ -1,12 +1,13 @@
 import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
+import { rules } from "../commissioning/assess.ts";
 import { hostile } from "./hostile.ts";
 import { hostileRecord } from "./hostile-record.ts";
 import { kindsOf } from "./markdown-shape.ts";
 import { failing, half, rich } from "./rich-record.ts";
 
-const options = { system: "inch-pound" } as const;
+const options = { system: "inch-pound", rules } as const;
 const report = (record: InstallationRecord) => markdownReport(record, options);
 
 it("says the verdict first", () => {
@@ -19,7 +20,7 @@ it.each<[string, InstallationRecord]>([
   ["rich", rich],
   ["failing", failing],
   ["half", half],
-  ["empty", { version: 1 }],
+  ["empty", { version: 2 }],
 ])("has tables in which every row has as many cells as the head: %s", (_, record) => {
   const lines = report(record).split("\n");
   const kinds = kindsOf(report(record));

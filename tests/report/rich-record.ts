@@ -18,7 +18,8 @@ import {
 } from "hvac-install-math/quantity";
 import { complete } from "../commissioning/complete-record.ts";
 
-const { instruments, equipment, tubing, power, operation } = complete;
+const { instruments, equipment, power, operation } = complete;
+const [run] = complete.runs ?? [];
 
 const recorded: InstallationRecord = {
   ...complete,
@@ -26,11 +27,11 @@ const recorded: InstallationRecord = {
   site: { name: "Invented street 7, invented town", altitude: m(1520) },
   equipment: {
     ...equipment,
-    outdoorUnit: { model: "invented outdoor unit 24", serialNumber: "X-0001" },
-    indoorUnits: [
-      { model: "invented indoor unit 12, bedroom", serialNumber: "X-0002" },
-      { model: "invented indoor unit 12, study", serialNumber: "X-0003" },
-    ],
+    outdoorUnit: {
+      ...equipment?.outdoorUnit,
+      model: "invented outdoor unit 24",
+      serialNumber: "X-0001",
+    },
     lockedRotorCurrent: ampere(46),
     protectionMarking: "fuse or HACR breaker",
   },
@@ -41,20 +42,46 @@ const recorded: InstallationRecord = {
     scale: { ...instruments?.scale, name: "charging scale" },
     lineThermometer: { name: "pipe clamp", accuracy: deltaF(1), calibrationDue: "2026-03-01" },
   },
-  tubing: { ...tubing, jointCount: 3, otherVolume: liter(0.62) },
-  joints: [
-    ...(complete.joints ?? []),
-    { name: "elbow at the riser", kind: "brazed", nitrogenFlowed: true, at: "2026-05-04" },
+  runs: [
+    {
+      ...run,
+      name: "upper floor",
+      indoorUnits: [
+        { model: "invented indoor unit 12, bedroom", serialNumber: "X-0002" },
+        { model: "invented indoor unit 12, study", serialNumber: "X-0003" },
+      ],
+      tubing: { ...run?.tubing, jointCount: 5, otherVolume: liter(0.62) },
+      joints: [
+        ...(run?.joints ?? []),
+        { name: "elbow at the riser", kind: "brazed", nitrogenFlowed: true, at: "2026-05-04" },
+      ],
+      room: { volume: m3(60), place: "wall", volumeAccuracy: m3(2) },
+      drain: {
+        ...run?.drain,
+        requiredSlope: percent(1),
+        run: m(4.2),
+        pump: {
+          condensate: literPerHour(3),
+          lift: m(1.2),
+          curve: [
+            { lift: m(0), flow: literPerHour(15) },
+            { lift: m(3), flow: literPerHour(6) },
+          ],
+        },
+      },
+    },
   ],
-  pressureTest: {
-    readings: Array.from({ length: 29 }, (_, i) => ({
-      elapsed: hour(i / 2),
-      temperature: degF(Math.round(10 * (65 + 5 * Math.cos((i * Math.PI) / 28))) / 10),
-      pressure: psig(Math.round(10 * (494.6 + 5.35 * Math.cos((i * Math.PI) / 28))) / 10),
-    })),
-    criterion: { maximumDrop: psi(4) },
-    at: "2026-05-05T08:00",
-  },
+  pressureTests: [
+    {
+      readings: Array.from({ length: 29 }, (_, i) => ({
+        elapsed: hour(i / 2),
+        temperature: degF(Math.round(10 * (65 + 5 * Math.cos((i * Math.PI) / 28))) / 10),
+        pressure: psig(Math.round(10 * (494.6 + 5.35 * Math.cos((i * Math.PI) / 28))) / 10),
+      })),
+      criterion: { maximumDrop: psi(4) },
+      at: "2026-05-05T08:00",
+    },
+  ],
   power: {
     ...power,
     supply: {
@@ -62,20 +89,6 @@ const recorded: InstallationRecord = {
       readings: [
         { state: "rest", voltage: volt(241.5) },
         { state: "load", voltage: volt(239.8), current: ampere(9.6) },
-      ],
-    },
-  },
-  room: { volume: m3(60), place: "wall", volumeAccuracy: m3(2) },
-  drain: {
-    ...complete.drain,
-    requiredSlope: percent(1),
-    run: m(4.2),
-    pump: {
-      condensate: literPerHour(3),
-      lift: m(1.2),
-      curve: [
-        { lift: m(0), flow: literPerHour(15) },
-        { lift: m(3), flow: literPerHour(6) },
       ],
     },
   },
@@ -91,7 +104,7 @@ const recorded: InstallationRecord = {
       at: "2026-05-04T09:12",
       digest: "sha-256:3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855a",
     },
-    { reference: "photos/flare-liquid.jpg", of: "joints[0]", at: "2026-05-04T13:40" },
+    { reference: "photos/flare-liquid.jpg", of: "runs[0].joints[0]", at: "2026-05-04T13:40" },
   ],
   signatures: [
     { name: "N. N.", role: "installer", at: "2026-05-05T16:00" },
@@ -102,14 +115,14 @@ const recorded: InstallationRecord = {
 /** Every step passes; two amendments, one of them after the signatures. */
 export const rich: InstallationRecord = amend(
   amend(recorded, {
-    path: "tubing.bends",
+    path: "runs[0].tubing.bends",
     value: 5,
     by: "N. N.",
     at: "2026-05-05T09:00",
     reason: "one bend behind the unit was overlooked",
   }),
   {
-    path: "drain.run",
+    path: "runs[0].drain.run",
     value: m(4.4),
     by: "N. N.",
     at: "2026-05-07",
@@ -120,28 +133,33 @@ export const rich: InstallationRecord = amend(
 /** The same house with a torque that is far too low, valves opened before the vacuum, and no voltage read. */
 export const failing: InstallationRecord = {
   ...rich,
-  joints: rich.joints?.map((one, i) => (i === 1 ? { ...one, torque: ftLb(12) } : one)) ?? [],
+  runs: (rich.runs ?? []).map((one) => ({
+    ...one,
+    joints: (one.joints ?? []).map((own, i) => (i === 1 ? { ...own, torque: ftLb(12) } : own)),
+  })),
   valves: { openedAt: "2026-05-04T18:00" },
   power: { voltage: volt(240), energizedAt: "2026-05-05T12:45" },
 };
 
 /** Half of the work: tubing, joints and a pressure test without a criterion. */
 export const half: InstallationRecord = {
-  version: 1,
+  version: 2,
   name: "Invented garage",
   site: { name: "invented garage", altitude: m(300) },
   equipment: { refrigerant: "R-32", lowestMarkedPressure: psig(600) },
-  tubing: {
-    length: m(9),
-    liquid: { outsideDiameter: inch(0.25), wall: inch(0.03) },
-    jointCount: 4,
-  },
-  joints: [{ kind: "flare", tube: "1/4", torque: ftLb(12) }, { kind: "flare" }],
-  pressureTest: {
-    readings: [
-      { pressure: psig(450), temperature: degF(66) },
-      { pressure: psig(449), temperature: degF(66) },
-    ],
-  },
+  runs: [
+    {
+      tubing: { length: m(9), liquid: { outsideDiameter: inch(0.25), wall: inch(0.03) } },
+      joints: [{ kind: "flare", tube: "1/4", torque: ftLb(12) }, { kind: "flare" }],
+    },
+  ],
+  pressureTests: [
+    {
+      readings: [
+        { pressure: psig(450), temperature: degF(66) },
+        { pressure: psig(449), temperature: degF(66) },
+      ],
+    },
+  ],
   photos: [{ reference: "IMG_0001" }],
 };

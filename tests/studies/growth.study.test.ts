@@ -1,6 +1,6 @@
 // No cost grows faster than its input: what one row, one value or one character takes on a long input against a
 // short one. Sorting adds a tenth or so; something quadratic would take twenty times as long per row and fail.
-import { assessInstallation, recordRevision } from "hvac-install-math/commissioning";
+import { recordRevision } from "hvac-install-math/commissioning";
 import { planDrain } from "hvac-install-math/condensate";
 import { chooseStockLength } from "hvac-install-math/line-set";
 import { assessPressureLog } from "hvac-install-math/pressure-test";
@@ -16,6 +16,7 @@ import { assessVacuumDecay, createDecayMonitor } from "hvac-install-math/vacuum-
 import { recordCodec } from "hvac-install-math/wire";
 import { expect, it } from "vitest";
 import { courseNames, pressureLog, vacuumLog, vacuumOptions } from "../bench/invented-logs.ts";
+import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
 
 /** Makes an input of n parts and returns the work on it. */
@@ -29,8 +30,8 @@ const voltages = (n: number) =>
 
 const recordOf = (n: number) => ({
   ...complete,
-  pressureTest: { ...complete.pressureTest, readings: pressureLog(n).readings },
-  evacuation: { ...complete.evacuation, readings: vacuumLog("outgassing", n, 1800 / n) },
+  pressureTests: [{ ...complete.pressureTests?.[0], readings: pressureLog(n).readings }],
+  evacuations: [{ ...complete.evacuations?.[0], readings: vacuumLog("outgassing", n, 1800 / n) }],
 });
 
 const works: Record<string, Work> = {
@@ -100,8 +101,8 @@ const works: Record<string, Work> = {
   },
   "recordRevision, one amendment of each reading": (n) => {
     const record = recordOf(n);
-    const history = record.pressureTest.readings.map(({ pressure }, i) => ({
-      path: `pressureTest.readings[${i}].pressure`,
+    const history = (record.pressureTests[0]?.readings ?? []).map(({ pressure }, i) => ({
+      path: `pressureTests[0].readings[${i}].pressure`,
       previous: pressure,
       by: "N. N.",
       at: "2026-05-06",
@@ -110,7 +111,13 @@ const works: Record<string, Work> = {
     return () => recordRevision({ ...record, history }, 0);
   },
   "recordRevision, one field amended again and again": (n) => {
-    const entry = { path: "tubing.bends", previous: 4, by: "N. N.", at: "2026-05-06", reason: "x" };
+    const entry = {
+      path: "runs[0].tubing.bends",
+      previous: 4,
+      by: "N. N.",
+      at: "2026-05-06",
+      reason: "x",
+    };
     return () => recordRevision({ ...complete, history: Array(n).fill(entry) }, 0);
   },
   "recordCodec, there and back": (n) => {

@@ -33,7 +33,7 @@ describe("a document beyond the limits fails fast and says why:", () => {
     expect(error.message).toContain("a text of 1000000 characters is not allowed");
     expect(timed(() => recordCodec.parse(record(`"name":"${long}"`)))).toBeLessThan(1000);
     expect(thrownBy(() => recordCodec.decode({ version: 1, name: long })).argument).toBe("name");
-    expect(thrownBy(() => recordCodec.encode({ version: 1, name: long })).argument).toBe("name");
+    expect(thrownBy(() => recordCodec.encode({ version: 2, name: long })).argument).toBe("name");
     expect(thrownBy(() => recordCodec.parse(record(`"${long}":1`))).message.length).toBeLessThan(
       300,
     );
@@ -56,14 +56,14 @@ describe("a document beyond the limits fails fast and says why:", () => {
     // Where the shape says how deep it goes, the first list that is none of it is refused.
     expect(thrownBy(() => recordCodec.decode(data)).argument).toBe("record");
     expect(thrownBy(() => recordCodec.decode({ version: 1, joints: data })).argument).toBe(
-      "joints[0]",
+      "runs[0].joints[0]",
     );
   });
 
   it("a list of too many items, and too many values in all", () => {
     const readings = Array.from({ length: 100_001 }, () => ({}));
     const error = thrownBy(() => recordCodec.decode({ version: 1, evacuation: { readings } }));
-    expect(error.argument).toBe("evacuation.readings");
+    expect(error.argument).toBe("evacuations[0].readings");
     expect(error.allowed).toBe("at most 100000");
     const wide = Array.from({ length: 1000 }, () => Array.from({ length: 1000 }, () => 0));
     expect(thrownBy(() => changeCodec.decode({ ...change, value: wide })).allowed).toBe(
@@ -85,9 +85,9 @@ describe("a document beyond the limits fails fast and says why:", () => {
   // RFC 8259, section 6, leaves the range of numbers to the reader; 5e-324 and 1.8e308 are those of IEEE 754 binary64.
   it("a number beyond a double, but for one that is nearer to 0 than it can tell", () => {
     const bends = (text: string) => record(`"tubing":{"bends":${text}}`);
-    expect(thrownBy(() => recordCodec.parse(bends("1e400"))).argument).toBe("tubing.bends");
-    expect(recordCodec.parse(bends("1e-400")).tubing?.bends).toBe(0);
-    expect(recordCodec.parse(bends("5e-324")).tubing?.bends).toBe(Number.MIN_VALUE);
+    expect(thrownBy(() => recordCodec.parse(bends("1e400"))).argument).toBe("runs[0].tubing.bends");
+    expect(recordCodec.parse(bends("1e-400")).runs?.[0]?.tubing?.bends).toBe(0);
+    expect(recordCodec.parse(bends("5e-324")).runs?.[0]?.tubing?.bends).toBe(Number.MIN_VALUE);
   });
 
   it("a name that would move the cursor of a terminal is written out", () => {
@@ -131,7 +131,7 @@ describe("a document beyond the limits fails fast and says why:", () => {
     const readings = Array.from({ length: 86_400 }, (_, i) => reading(i));
     const text = JSON.stringify({ version: 1, evacuation: { readings } });
     expect(text.length).toBeLessThan(defaultLimits.textLength);
-    expect(recordCodec.parse(text).evacuation?.readings).toHaveLength(86_400);
+    expect(recordCodec.parse(text).evacuations?.[0]?.readings).toHaveLength(86_400);
   });
 });
 
@@ -162,7 +162,7 @@ describe("nothing reaches a prototype:", () => {
   it("constructor, prototype and toString are fields like any other that is not known", () => {
     for (const name of ["constructor", "prototype", "toString", "hasOwnProperty", "valueOf"]) {
       const error = thrownBy(() => recordCodec.parse(record(`"tubing":{"${name}":{"a":1}}`)));
-      expect(error.argument).toBe(`tubing.${name}`);
+      expect(error.argument).toBe(`runs[0].tubing.${name}`);
       expect(error.allowed).toContain("no such field");
     }
   });
@@ -189,7 +189,9 @@ it("a field that stands twice is refused, however it is spelt", () => {
     expect(error.argument).toBe(path);
     expect(error.value).toBe("a field that stands twice");
   }
-  expect(recordCodec.parse(record('"joints":[{"name":"a"},{"name":"a"}]')).joints).toHaveLength(2);
+  expect(
+    recordCodec.parse(record('"joints":[{"name":"a"},{"name":"a"}]')).runs?.[0]?.joints,
+  ).toHaveLength(2);
 });
 
 it("objects that are not data are refused with the typed error", () => {
@@ -212,13 +214,15 @@ it("objects that are not data are refused with the typed error", () => {
     expect(thrownBy(() => recordCodec.decode({ version: 1, site: wrong })).argument).toBeTruthy();
   }
   const gaps = { version: 1, joints: new Array(2) };
-  expect(thrownBy(() => recordCodec.decode(gaps)).argument).toBe("joints[0]");
+  expect(thrownBy(() => recordCodec.decode(gaps)).argument).toBe("runs[0].joints[0]");
 });
 
 it("numbers that JSON can spell and a quantity cannot hold are refused", () => {
   const length = (value: string) =>
     record(`"tubing":{"length":{"kind":"length","value":${value},"unit":"ft"}}`);
-  expect(thrownBy(() => recordCodec.parse(length("1e999"))).argument).toBe("tubing.length.value");
-  expect(recordCodec.parse(length("-0")).tubing?.length?.si).toBe(0);
-  expect(recordCodec.parse(length("1E2")).tubing?.length?.toString()).toBe("100 ft");
+  expect(thrownBy(() => recordCodec.parse(length("1e999"))).argument).toBe(
+    "runs[0].tubing.length.value",
+  );
+  expect(recordCodec.parse(length("-0")).runs?.[0]?.tubing?.length?.si).toBe(0);
+  expect(recordCodec.parse(length("1E2")).runs?.[0]?.tubing?.length?.toString()).toBe("100 ft");
 });

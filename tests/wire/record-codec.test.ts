@@ -1,9 +1,10 @@
 import Ajv2020 from "ajv/dist/2020.js";
 import fc from "fast-check";
-import { amend, assessInstallation } from "hvac-install-math/commissioning";
+import { amend } from "hvac-install-math/commissioning";
 import { ft, ftLb, isQuantity } from "hvac-install-math/quantity";
 import { type JsonObject, recordCodec } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
+import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { arbitraryJson } from "./arbitrary-json.ts";
 import { thrownBy } from "./thrown-by.ts";
@@ -33,15 +34,15 @@ describe("a record", () => {
 
   it("comes back frozen, with live quantities", () => {
     const back = recordCodec.parse(text);
-    expect(Object.isFrozen(back) && Object.isFrozen(back.pressureTest?.readings)).toBe(true);
-    expect(isQuantity(back.tubing?.length, "length")).toBe(true);
+    expect(Object.isFrozen(back) && Object.isFrozen(back.pressureTests?.[0]?.readings)).toBe(true);
+    expect(isQuantity(back.runs?.[0]?.tubing?.length, "length")).toBe(true);
   });
 
   it("keeps its history, and what stood there before is alive again", () => {
     const [by, at, reason] = ["N. N.", "2026-05-06", "measured again"];
-    const once = amend(complete, { path: "tubing.length", value: ft(38), by, at, reason });
-    const joint = { path: "joints[0].torque", value: ftLb(12), by, at, reason };
-    const amended = amend(amend(once, joint), { path: "drain", by, at, reason });
+    const once = amend(complete, { path: "runs[0].tubing.length", value: ft(38), by, at, reason });
+    const joint = { path: "runs[0].joints[0].torque", value: ftLb(12), by, at, reason };
+    const amended = amend(amend(once, joint), { path: "runs[0].drain", by, at, reason });
     const back = recordCodec.parse(recordCodec.stringify(amended, 2));
     expect(back).toEqual(amended);
     expect(String(back.history?.[0]?.previous)).toBe("36 ft");
@@ -71,31 +72,31 @@ describe("a record", () => {
 describe("a mistake is named by its path:", () => {
   it.each<[path: string, allowed: string, change: (json: Json) => void]>([
     [
-      "pressureTest.readings[1].pressure",
+      "pressureTests[0].readings[1].pressure",
       "a quantity of the kind gaugePressure",
       (json) => {
-        Object.assign(json.pressureTest?.readings?.[1] ?? {}, { pressure: 5 });
+        Object.assign(json.pressureTests?.[0]?.readings?.[1] ?? {}, { pressure: 5 });
       },
     ],
     [
-      "pressureTest.readings[1].pressure.unit",
+      "pressureTests[0].readings[1].pressure.unit",
       "psig, kPag",
       (json) => {
-        Object.assign(json.pressureTest?.readings?.[1]?.pressure ?? {}, { unit: "furlong" });
+        Object.assign(json.pressureTests?.[0]?.readings?.[1]?.pressure ?? {}, { unit: "furlong" });
       },
     ],
     [
-      "pressureTest.readings[1].presure",
+      "pressureTests[0].readings[1].presure",
       "no such field; the fields are pressure",
       (json) => {
-        Object.assign(json.pressureTest?.readings?.[1] ?? {}, { presure: 5 });
+        Object.assign(json.pressureTests?.[0]?.readings?.[1] ?? {}, { presure: 5 });
       },
     ],
     [
-      "pressureTest.readings[1].temperature",
+      "pressureTests[0].readings[1].temperature",
       "-459.67 °F or more",
       (json) => {
-        Object.assign(json.pressureTest?.readings?.[1]?.temperature ?? {}, { value: -500 });
+        Object.assign(json.pressureTests?.[0]?.readings?.[1]?.temperature ?? {}, { value: -500 });
       },
     ],
     [
@@ -106,10 +107,10 @@ describe("a mistake is named by its path:", () => {
       },
     ],
     [
-      "joints[0].kind",
+      "runs[0].joints[0].kind",
       "flare, brazed, pressed",
       (json) => {
-        Object.assign(json.joints?.[0] ?? {}, { kind: "glued" });
+        Object.assign(json.runs?.[0]?.joints?.[0] ?? {}, { kind: "glued" });
       },
     ],
     [
@@ -127,10 +128,10 @@ describe("a mistake is named by its path:", () => {
       },
     ],
     [
-      "tubing.bends",
+      "runs[0].tubing.bends",
       "a finite number",
       (json) => {
-        Object.assign(json.tubing ?? {}, { bends: null });
+        Object.assign(json.runs?.[0]?.tubing ?? {}, { bends: null });
       },
     ],
     [
@@ -145,7 +146,13 @@ describe("a mistake is named by its path:", () => {
       "m, mm, cm, in, ft",
       (json) => {
         const previous = { kind: "length", value: 1, unit: "furlong" };
-        const entry = { path: "tubing.length", previous, by: "a", at: "2026-05-06", reason: "b" };
+        const entry = {
+          path: "runs[0].tubing.length",
+          previous,
+          by: "a",
+          at: "2026-05-06",
+          reason: "b",
+        };
         Object.assign(json, { history: [entry] });
       },
     ],
@@ -154,7 +161,13 @@ describe("a mistake is named by its path:", () => {
       "length",
       (json) => {
         const previous = { kind: "mass", value: 1, unit: "kg" };
-        const entry = { path: "tubing.length", previous, by: "a", at: "2026-05-06", reason: "b" };
+        const entry = {
+          path: "runs[0].tubing.length",
+          previous,
+          by: "a",
+          at: "2026-05-06",
+          reason: "b",
+        };
         Object.assign(json, { history: [entry] });
       },
     ],
@@ -173,8 +186,10 @@ describe("a mistake is named by its path:", () => {
   });
 
   it("in writing too", () => {
-    const wrong = { version: 1, tubing: { length: 36 } };
-    expect(thrownBy(() => recordCodec.encode(wrong as never)).argument).toBe("tubing.length");
+    const wrong = { version: 2, runs: [{ tubing: { length: 36 } }] };
+    expect(thrownBy(() => recordCodec.encode(wrong as never)).argument).toBe(
+      "runs[0].tubing.length",
+    );
   });
 
   it("a text that is no JSON says where", () => {
@@ -201,11 +216,17 @@ describe("the JSON Schema of a record", () => {
 
   it.each<[what: string, change: (json: Json) => void]>([
     ["an unknown field", (json) => Object.assign(json, { colour: 1 })],
-    ["a number in place of a quantity", (json) => Object.assign(json.tubing ?? {}, { length: 36 })],
-    ["another unit", (json) => Object.assign(json.tubing?.length ?? {}, { unit: "psig" })],
+    [
+      "a number in place of a quantity",
+      (json) => Object.assign(json.runs?.[0]?.tubing ?? {}, { length: 36 }),
+    ],
+    [
+      "another unit",
+      (json) => Object.assign(json.runs?.[0]?.tubing?.length ?? {}, { unit: "psig" }),
+    ],
     ["no version", (json) => Object.assign(json, { version: undefined })],
-    ["another version", (json) => Object.assign(json, { version: 2 })],
-    ["another word", (json) => Object.assign(json.joints?.[0] ?? {}, { kind: "glued" })],
+    ["another version", (json) => Object.assign(json, { version: 3 })],
+    ["another word", (json) => Object.assign(json.runs?.[0]?.joints?.[0] ?? {}, { kind: "glued" })],
     ["a date of another form", (json) => Object.assign(json.photos?.[0] ?? {}, { at: "4 May" })],
   ])("refuses %s", (_, change) => {
     expect(validate(JSON.parse(JSON.stringify(changed(change))))).toBe(false);

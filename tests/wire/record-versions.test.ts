@@ -1,6 +1,6 @@
 // record-version-1.json was written by version 1 and is never written again: it has to be readable for ever.
 import { readFileSync } from "node:fs";
-import { recordShape } from "hvac-install-math/commissioning";
+import { recordRevision, recordShape } from "hvac-install-math/commissioning";
 import { recordCodec } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { codecOf } from "../../src/wire/codec.ts";
@@ -15,20 +15,35 @@ describe("a record that version 1 wrote", () => {
   const record = recordCodec.parse(first);
 
   it("is read, with every figure where it was", () => {
-    expect(record.version).toBe(1);
+    expect(record.version).toBe(2);
     expect(record.equipment?.refrigerant).toBe("R-410A");
-    expect(record.tubing?.length?.toString()).toBe("38 ft");
-    expect(record.pressureTest?.readings?.[1]?.pressure?.toString()).toBe("489.3 psig");
-    expect(record.evacuation?.readings).toHaveLength(4);
+    expect(record.runs?.[0]?.tubing?.length?.toString()).toBe("38 ft");
+    expect(record.pressureTests?.[0]?.readings?.[1]?.pressure?.toString()).toBe("489.3 psig");
+    expect(record.evacuations?.[0]?.readings).toHaveLength(4);
     expect(String(record.history?.[0]?.previous)).toBe("36 ft");
   });
 
-  it("loses nothing when it is written again", () => {
-    const again = recordCodec.encode(record) as JsonObject;
-    const { version: _, ...figures } = JSON.parse(first);
-    const { version, ...rewritten } = again;
+  it("loses nothing: every figure and word of it is there again", () => {
+    const leaves = (value: unknown): unknown[] =>
+      typeof value === "object" && value !== null ? Object.values(value).flatMap(leaves) : [value];
+    const again = JSON.parse(recordCodec.stringify(record)) as JsonObject;
+    const count = (all: unknown[]) => {
+      const counted = new Map<unknown, number>();
+      for (const one of all) counted.set(one, (counted.get(one) ?? 0) + 1);
+      return counted;
+    };
+    const { history: before = [], version: _, ...old } = JSON.parse(first);
+    const { history: after = [], version, ...now } = again as typeof old;
     expect(version).toBe(recordFormat.version);
-    expect(rewritten).toEqual(figures);
+    expect(count(leaves(now))).toEqual(count(leaves(old)));
+    expect(after).toHaveLength(before.length);
+  });
+
+  it("has the history that version 2 would have written: each revision is the old one", () => {
+    const old = JSON.parse(first);
+    expect(record.history?.[0]?.path).toBe("runs[0].tubing.length");
+    expect(recordRevision(record, 0).runs?.[0]?.tubing?.length?.toString()).toBe("36 ft");
+    expect(recordRevision(record, old.history.length)).toEqual(record);
   });
 });
 
@@ -39,10 +54,10 @@ it("the format has one step from each earlier version, in order", () => {
 });
 
 describe("a version that this library does not know", () => {
-  it.each([2, 7, 2 ** 31])("%i is refused as newer", (version) => {
+  it.each([3, 7, 2 ** 31])("%i is refused as newer", (version) => {
     const error = thrownBy(() => recordCodec.decode({ version, anything: "new" }));
     expect(error.argument).toBe("version");
-    expect(error.allowed).toBe("at most 1");
+    expect(error.allowed).toBe("at most 2");
     expect(error.hint).toContain("newer version");
   });
   it.each([0, -1, 1.5, "1", null, undefined, true, Number.NaN])("%s is no version", (version) => {
@@ -51,27 +66,29 @@ describe("a version that this library does not know", () => {
 });
 
 describe("the next version, as a test would have it", () => {
-  // In it the drain's run is called `length`, and `photos` are `pictures`.
-  const { "drain?": _, "photos?": photos, version: __, ...fields } = recordShape.fields;
+  // In version 3 `photos` are `pictures`; in version 4 the name of the site is its `title`.
+  const { "site?": _, "photos?": photos, version: __, ...fields } = recordShape.fields;
   const next = {
     fields: {
-      version: { words: [3] },
+      version: { words: [4] },
       ...fields,
       "pictures?": photos ?? "any",
-      "drain?": { fields: { "length?": "length", "waterRanOff?": "flag" } },
+      "site?": {
+        fields: { "title?": "text", "altitude?": "length", "atmosphere?": "absolutePressure" },
+      },
     },
   } as const;
   const steps: FormatStep[] = [
+    ...recordFormat.steps,
     {
-      from: 1,
+      from: 2,
       change: ({ photos: pictures, ...rest }) => ({ ...rest, ...(pictures && { pictures }) }),
     },
     {
-      from: 2,
+      from: 3,
       change: (json) => {
-        const { run, waterRanOff } = (json.drain ?? {}) as JsonObject;
-        const drain = { ...(run && { length: run }), ...(waterRanOff && { waterRanOff }) };
-        return { ...json, drain };
+        const { name, ...rest } = (json.site ?? {}) as JsonObject;
+        return { ...json, site: { ...rest, ...(name && { title: name }) } };
       },
     },
   ];
@@ -79,14 +96,14 @@ describe("the next version, as a test would have it", () => {
     id: "next",
     name: "record",
     shape: next,
-    format: { version: 3, steps },
+    format: { version: 4, steps },
   });
 
   it("reads version 1 through every step, and its own without one", () => {
     const read = codec.parse(first);
-    expect(read.version).toBe(3);
+    expect(read.version).toBe(4);
     expect(read.pictures).toEqual(recordCodec.parse(first).photos);
-    expect((read.drain as { waterRanOff: boolean }).waterRanOff).toBe(true);
+    expect((read.site as { title: string }).title).toBe(JSON.parse(first).site.name);
     expect(codec.parse(codec.stringify(read))).toEqual(read);
   });
 
@@ -97,19 +114,19 @@ describe("the next version, as a test would have it", () => {
   });
 
   it("refuses what does not fit after the steps, and a version in between without a step", () => {
-    const wrong = { version: 1, drain: { run: 7 } };
-    expect(thrownBy(() => codec.decode(wrong)).argument).toBe("drain.length");
+    const wrong = { version: 1, site: { name: 7 } };
+    expect(thrownBy(() => codec.decode(wrong)).argument).toBe("site.title");
     const gap = codecOf({
       id: "next",
       name: "record",
       shape: next,
-      format: { version: 3, steps: [] },
+      format: { version: 4, steps: [] },
     });
     expect(thrownBy(() => gap.decode({ version: 1 })).argument).toBe("version");
   });
 
-  it("is what version 1 refuses as newer", () => {
-    const written = codec.encode({ version: 3 } as never);
+  it("is what version 2 refuses as newer", () => {
+    const written = codec.encode({ version: 4 } as never);
     expect(thrownBy(() => recordCodec.decode(written)).hint).toContain("newer version");
   });
 });

@@ -7,9 +7,22 @@ const SiteShape: Shape = {
   fields: { "name?": "text", "altitude?": "length", "atmosphere?": "absolutePressure" },
 };
 
+const OnFileShape: Shape = {
+  type: "OnFile",
+  fields: { "equipment?": "text", "instruments?": "text" },
+};
+
+const UnitPlatePortsShape: Shape = {
+  type: "UnitPlatePorts",
+  fields: {
+    "liquid?": { words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] },
+    "vapor?": { words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] },
+  },
+};
+
 const UnitPlateShape: Shape = {
   type: "UnitPlate",
-  fields: { "model?": "text", "serialNumber?": "text" },
+  fields: { "model?": "text", "serialNumber?": "text", "ports?": UnitPlatePortsShape },
 };
 
 const EquipmentVoltageRangeShape: Shape = {
@@ -52,7 +65,10 @@ const ManualShape: Shape = {
     "run?": ManualRunShape,
     "preChargedLength?": "length",
     "chargeRate?": { either: ["massPerLength", ManualChargeRateShape] },
+    "preChargedFor?": { words: ["each-run", "sum"] },
     "shortLineRule?": { words: ["add-only", "add-and-subtract", "not-stated"] },
+    "unusedPortAllowance?": "mass",
+    "maximumTotalLength?": "length",
     "testPressure?": "gaugePressure",
     "testHold?": "duration",
   },
@@ -61,8 +77,10 @@ const ManualShape: Shape = {
 const EquipmentShape: Shape = {
   type: "Equipment",
   fields: {
+    "construction?": { words: ["split", "quick-connect", "monobloc"] },
+    "duty?": { words: ["both", "cooling", "heating"] },
+    "capacity?": "power",
     "outdoorUnit?": UnitPlateShape,
-    "indoorUnits?": { list: UnitPlateShape },
     "refrigerant?": "text",
     "factoryCharge?": "mass",
     "maximumCharge?": "mass",
@@ -222,6 +240,19 @@ const InstrumentIdentityShape: Shape = {
   },
 };
 
+const InstrumentsClampMeterShape: Shape = {
+  type: "InstrumentsClampMeter",
+  fields: {
+    "name?": "text",
+    "serialNumber?": "text",
+    "calibratedOn?": "time",
+    "calibrationDue?": "time",
+    "accuracy?": "current",
+    "resolution?": "current",
+    "repeatability?": "current",
+  },
+};
+
 const InstrumentsShape: Shape = {
   type: "Instruments",
   fields: {
@@ -235,6 +266,8 @@ const InstrumentsShape: Shape = {
     "serviceGauge?": InstrumentsServiceGaugeShape,
     "lineThermometer?": InstrumentsLineThermometerShape,
     "level?": InstrumentIdentityShape,
+    "airThermometer?": InstrumentsLineThermometerShape,
+    "clampMeter?": InstrumentsClampMeterShape,
   },
 };
 
@@ -267,7 +300,9 @@ const JointShape: Shape = {
   type: "Joint",
   fields: {
     "name?": "text",
-    "kind?": { words: ["flare", "brazed", "pressed"] },
+    "line?": { words: ["liquid", "vapor"] },
+    "end?": { words: ["indoor", "outdoor", "between"] },
+    "kind?": { words: ["flare", "brazed", "pressed", "coupling"] },
     "tube?": { words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"] },
     "torque?": "torque",
     "torqueWindow?": JointTorqueWindowShape,
@@ -276,6 +311,113 @@ const JointShape: Shape = {
     "nitrogenFlowed?": "flag",
     "inspected?": "flag",
     "at?": "time",
+  },
+};
+
+const RunManualShape: Shape = {
+  type: "RunManual",
+  fields: {
+    "run?": ManualRunShape,
+    "preChargedLength?": "length",
+    "chargeRate?": { either: ["massPerLength", ManualChargeRateShape] },
+    "chargeAllowance?": "mass",
+  },
+};
+
+const DrainSlope1Shape: Shape = {
+  type: "DrainSlope1",
+  fields: { "slope?": "ratio", "accuracy?": "ratio" },
+};
+
+const DrainSlope2Shape: Shape = {
+  type: "DrainSlope2",
+  fields: { "angle?": "angle", "accuracy?": "angle" },
+};
+
+const DrainSlope3Shape: Shape = {
+  type: "DrainSlope3",
+  fields: { "gap?": "length", "levelLength?": "length", "accuracy?": "length" },
+};
+
+const DrainSlope4Shape: Shape = {
+  type: "DrainSlope4",
+  fields: {
+    "heightAtStart?": "length",
+    "heightAtEnd?": "length",
+    "run?": "length",
+    "accuracy?": "length",
+  },
+};
+
+const DrainRouteShape: Shape = {
+  type: "DrainRoute",
+  fields: {
+    "outdoors?": "flag",
+    "lowestOutdoorTemperature?": "temperature",
+    "aboveFinishedSpace?": "flag",
+    "pumped?": "flag",
+  },
+};
+
+const DrainPumpCurveItemShape: Shape = {
+  type: "DrainPumpCurveItem",
+  fields: { "lift?": "length", "flow?": "volumeFlow" },
+};
+
+const DrainPumpShape: Shape = {
+  type: "DrainPump",
+  fields: {
+    "condensate?": "volumeFlow",
+    "lift?": "length",
+    "curve?": { list: DrainPumpCurveItemShape },
+    "reservoir?": "volume",
+    "margin?": "number",
+  },
+};
+
+const DrainShape: Shape = {
+  type: "Drain",
+  fields: {
+    "slope?": { either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape] },
+    "vertical?": "flag",
+    "requiredSlope?": "ratio",
+    "run?": "length",
+    "route?": DrainRouteShape,
+    "unitPitch?": {
+      either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape],
+    },
+    "pump?": DrainPumpShape,
+    "waterRanOff?": "flag",
+    "at?": "time",
+  },
+};
+
+const RoomShape: Shape = {
+  type: "Room",
+  fields: {
+    "floorArea?": "area",
+    "volume?": "volume",
+    "ceilingHeight?": "length",
+    "place?": { words: ["wall", "ceiling", "floor", "window"] },
+    "installationHeight?": "length",
+    "edition?": { words: ["2018", "before-2018"] },
+    "floorAreaAccuracy?": "area",
+    "volumeAccuracy?": "volume",
+  },
+};
+
+const RunShape: Shape = {
+  type: "Run",
+  fields: {
+    "name?": "text",
+    "port?": "text",
+    "serves?": { words: ["indoor-unit", "branch-box"] },
+    "indoorUnits?": { list: UnitPlateShape },
+    "tubing?": TubingShape,
+    "joints?": { list: JointShape },
+    "manual?": RunManualShape,
+    "drain?": DrainShape,
+    "room?": RoomShape,
   },
 };
 
@@ -299,11 +441,22 @@ const PressureTestPartCriterion2Shape: Shape = {
   fields: { "maximumLeakRate?": "throughput" },
 };
 
+const TestRequirementShape: Shape = {
+  type: "TestRequirement",
+  fields: {
+    "pressure?": "gaugePressure",
+    "hold?": "duration",
+    "standing?": { words: ["common-practice", "adopted-code", "manufacturer"] },
+  },
+};
+
 const PressureTestPartShape: Shape = {
   type: "PressureTestPart",
   fields: {
+    "covers?": { list: "text" },
     "readings?": { list: PressureTestPartReadingsItemShape },
     "criterion?": { either: [PressureTestPartCriterion1Shape, PressureTestPartCriterion2Shape] },
+    "requirement?": TestRequirementShape,
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     "at?": "time",
   },
@@ -327,6 +480,7 @@ const EvacuationBlankTestShape: Shape = {
 const EvacuationShape: Shape = {
   type: "Evacuation",
   fields: {
+    "covers?": { list: "text" },
     "readings?": { list: EvacuationReadingsItemShape },
     "policy?": {
       words: [
@@ -355,10 +509,37 @@ const EvacuationShape: Shape = {
 
 const ChargeShape: Shape = {
   type: "Charge",
-  fields: { "added?": "mass", "tolerance?": "mass", "at?": "time" },
+  fields: {
+    "added?": "mass",
+    "tolerance?": "mass",
+    "fedAs?": { words: ["liquid", "vapor"] },
+    "at?": "time",
+  },
 };
 
 const ValvesShape: Shape = { type: "Valves", fields: { "openedAt?": "time" } };
+
+const CircuitPlateShape: Shape = {
+  type: "CircuitPlate",
+  fields: {
+    "minimumCircuitAmpacity?": "current",
+    "maximumOvercurrentProtection?": "current",
+    "protectionMarking?": {
+      words: ["fuse only", "fuse or HACR breaker", "fuse or breaker", "max overcurrent protection"],
+    },
+    "ratedLoadCurrent?": "current",
+  },
+};
+
+const CircuitSharedWithItemShape: Shape = {
+  type: "CircuitSharedWithItem",
+  fields: {
+    "kind?": { words: ["other", "unit"] },
+    "current?": "current",
+    "maximumOvercurrentProtection?": "current",
+    "continuous?": "flag",
+  },
+};
 
 const CircuitWiring1Shape: Shape = {
   type: "CircuitWiring1",
@@ -591,6 +772,11 @@ const CircuitInstalledShape: Shape = {
 const CircuitShape: Shape = {
   type: "Circuit",
   fields: {
+    "name?": "text",
+    "plate?": CircuitPlateShape,
+    "feeds?": { words: ["other", "motor-compressor"] },
+    "sharedWith?": { list: CircuitSharedWithItemShape },
+    "earthing?": { words: ["TT", "TN"] },
     "rules?": {
       words: [
         "japan-interpretation",
@@ -665,98 +851,9 @@ const PowerShape: Shape = {
         "200 V delta",
       ],
     },
-    "circuit?": CircuitShape,
+    "circuits?": { list: CircuitShape },
     "supply?": SupplyPartShape,
     "energizedAt?": "time",
-  },
-};
-
-const DrainSlope1Shape: Shape = {
-  type: "DrainSlope1",
-  fields: { "slope?": "ratio", "accuracy?": "ratio" },
-};
-
-const DrainSlope2Shape: Shape = {
-  type: "DrainSlope2",
-  fields: { "angle?": "angle", "accuracy?": "angle" },
-};
-
-const DrainSlope3Shape: Shape = {
-  type: "DrainSlope3",
-  fields: { "gap?": "length", "levelLength?": "length", "accuracy?": "length" },
-};
-
-const DrainSlope4Shape: Shape = {
-  type: "DrainSlope4",
-  fields: {
-    "heightAtStart?": "length",
-    "heightAtEnd?": "length",
-    "run?": "length",
-    "accuracy?": "length",
-  },
-};
-
-const DrainRouteShape: Shape = {
-  type: "DrainRoute",
-  fields: {
-    "outdoors?": "flag",
-    "lowestOutdoorTemperature?": "temperature",
-    "aboveFinishedSpace?": "flag",
-    "pumped?": "flag",
-  },
-};
-
-const DrainPumpCurveItemShape: Shape = {
-  type: "DrainPumpCurveItem",
-  fields: { "lift?": "length", "flow?": "volumeFlow" },
-};
-
-const DrainPumpShape: Shape = {
-  type: "DrainPump",
-  fields: {
-    "condensate?": "volumeFlow",
-    "lift?": "length",
-    "curve?": { list: DrainPumpCurveItemShape },
-    "reservoir?": "volume",
-    "margin?": "number",
-  },
-};
-
-const DrainShape: Shape = {
-  type: "Drain",
-  fields: {
-    "slope?": { either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape] },
-    "requiredSlope?": "ratio",
-    "run?": "length",
-    "route?": DrainRouteShape,
-    "unitPitch?": {
-      either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape],
-    },
-    "pump?": DrainPumpShape,
-    "waterRanOff?": "flag",
-    "at?": "time",
-  },
-};
-
-const RoomShape: Shape = {
-  type: "Room",
-  fields: {
-    "floorArea?": "area",
-    "volume?": "volume",
-    "place?": { words: ["wall", "ceiling", "floor", "window"] },
-    "installationHeight?": "length",
-    "edition?": {
-      words: [
-        "en-378-1",
-        "iec-60335-2-40-2013",
-        "iec-60335-2-40-2018",
-        "iec-60335-2-40-2022",
-        "ul-60335-2-40-2019",
-        "ul-60335-2-40-2022",
-      ],
-    },
-    "floorAreaAccuracy?": "area",
-    "volumeAccuracy?": "volume",
   },
 };
 
@@ -776,9 +873,21 @@ const ChargeReadingShape: Shape = {
   },
 };
 
+const AirSideReadingShape: Shape = {
+  type: "AirSideReading",
+  fields: {
+    "supplyAir?": "temperature",
+    "least?": "temperatureDifference",
+    "largest?": "temperatureDifference",
+    "current?": "current",
+    "fullSpeed?": "flag",
+  },
+};
+
 const OperatingReadingShape: Shape = {
   type: "OperatingReading",
   fields: {
+    "covers?": { list: "text" },
     "mode?": { words: ["cooling", "heating"] },
     "indoorTemperature?": "temperature",
     "outdoorTemperature?": "temperature",
@@ -787,6 +896,7 @@ const OperatingReadingShape: Shape = {
     "pressure?": "gaugePressure",
     "port?": { words: ["liquid", "vapor", "commonSuction"] },
     "charge?": ChargeReadingShape,
+    "airSide?": AirSideReadingShape,
     "at?": "time",
   },
 };
@@ -796,9 +906,16 @@ const OptionalStepShape: Shape = {
   words: ["line-run", "joints", "room-limit", "drain"],
 };
 
-const NotApplicableShape: Shape = {
-  type: "NotApplicable",
-  fields: { step: OptionalStepShape, reason: "text", by: "text", at: "time" },
+const WaiverShape: Shape = {
+  type: "Waiver",
+  fields: {
+    step: OptionalStepShape,
+    "reason?": { words: ["factory-line-set", "existing-lines", "no-enclosed-room", "heats-only"] },
+    "run?": "text",
+    "note?": "text",
+    by: "text",
+    at: "time",
+  },
 };
 
 const PhotoShape: Shape = {
@@ -819,29 +936,34 @@ const SignatureShape: Shape = {
 
 const AmendmentShape: Shape = {
   type: "Amendment",
-  fields: { path: "path", "previous?": { at: "path" }, by: "text", at: "time", reason: "text" },
+  fields: {
+    path: "path",
+    "previous?": { at: "path" },
+    "kind?": { words: ["correction", "rework"] },
+    by: "text",
+    at: "time",
+    reason: "text",
+  },
 };
 
 /** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
 export const recordShape: FieldsShape = {
   type: "InstallationRecord",
   fields: {
-    version: { words: [1] },
+    version: { words: [2] },
     "name?": "text",
     "site?": SiteShape,
+    "onFile?": OnFileShape,
     "equipment?": EquipmentShape,
     "instruments?": InstrumentsShape,
-    "tubing?": TubingShape,
-    "joints?": { list: JointShape },
-    "pressureTest?": PressureTestPartShape,
-    "evacuation?": EvacuationShape,
+    "runs?": { list: RunShape },
+    "pressureTests?": { list: PressureTestPartShape },
+    "evacuations?": { list: EvacuationShape },
     "charge?": ChargeShape,
     "valves?": ValvesShape,
     "power?": PowerShape,
-    "drain?": DrainShape,
-    "room?": RoomShape,
     "operation?": { list: OperatingReadingShape },
-    "notApplicable?": { list: NotApplicableShape },
+    "waivers?": { list: WaiverShape },
     "photos?": { list: PhotoShape },
     "signatures?": { list: SignatureShape },
     "history?": { list: AmendmentShape },

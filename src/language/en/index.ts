@@ -9,6 +9,7 @@ import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
 import { circuitProtection } from "./circuit-protection.ts";
+import { commissioning } from "./commissioning.ts";
 import { condensate } from "./condensate.ts";
 import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
@@ -28,6 +29,7 @@ export {
   assessment,
   chargeLimit,
   circuitProtection,
+  commissioning,
   condensate,
   display,
   fieldText,
@@ -49,6 +51,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
   circuitProtection,
+  commissioning,
   condensate,
   display,
   fieldText,
@@ -69,6 +72,7 @@ type Module =
   | typeof assessment
   | typeof chargeLimit
   | typeof circuitProtection
+  | typeof commissioning
   | typeof condensate
   | typeof display
   | typeof fieldText

@@ -156,7 +156,7 @@ export class Deriver {
     return either([...new Set(forms)]);
   }
 
-  /** A few words: a constant where the union has a name. */
+  /** A few words: a constant where the union has a name, or is a vocabulary. */
   #words(
     type: ts.UnionType,
     parts: readonly ts.Type[],
@@ -164,7 +164,7 @@ export class Deriver {
     uses: Set<Constant>,
   ): string {
     const text = words(inDeclaredOrder(type, parts.map(literalOf)));
-    if (!type.aliasSymbol || parts.length < 4) return text;
+    if (parts.length < (type.aliasSymbol ? 4 : 40)) return text;
     const known = this.#known.get(type);
     const constant =
       known ??

@@ -54,118 +54,6 @@ export const VerbatimShape: Shape = {
   about: { verbatim: "The text, printed as it is." },
 };
 
-export const CitationShape: Shape = {
-  type: "Citation",
-  fields: {
-    source: {
-      words: [
-        "abramowitz-stegun-1964",
-        "akasaka-lemmon-2022",
-        "ansi-c84-1-2020",
-        "as-nzs-3000",
-        "ashrae-15-2-2022",
-        "ashrae-15-2022",
-        "ashrae-34-2022",
-        "ashrae-fundamentals-2021",
-        "ashrae-refrigeration-2022",
-        "asme-b31-5-2022",
-        "astm-b280-2020",
-        "au-ozone-2024",
-        "bell-2022",
-        "bell-2023",
-        "bell-2025",
-        "bs-7671",
-        "buecker-wagner-2006",
-        "burnham-anderson-2002",
-        "cec-part-1",
-        "cfr-40-1065-644",
-        "cfr-40-84",
-        "colebrook-1939",
-        "common-practice",
-        "en-12735-1",
-        "en-378-1",
-        "en-378-2",
-        "en-50160",
-        "esqcr-2002",
-        "eu-2024-573",
-        "eu-517-2014",
-        "from-memory",
-        "gao-2020",
-        "iapws-r14-08",
-        "iec-60038",
-        "iec-60228",
-        "iec-60335-2-40-2013",
-        "iec-60335-2-40-2018",
-        "iec-60335-2-40-2022",
-        "iec-60364-4-41",
-        "iec-60364-4-43",
-        "iec-60364-5-52",
-        "iec-60364-5-54",
-        "iec-60898-1",
-        "iec-61000-4-30",
-        "iec-61010-2-033",
-        "imc-2021",
-        "ipc-2021",
-        "ipcc-ar4",
-        "ipcc-ar5",
-        "ipcc-ar6",
-        "iso-5149-2",
-        "iso-80000",
-        "jacobs-1976",
-        "japan-electricity-rules",
-        "japan-interpretation",
-        "jcgm-100-2008",
-        "jcgm-106-2012",
-        "jis-h-3300",
-        "json-schema-2020-12",
-        "kamei-1995",
-        "lemmon-2003",
-        "lemmon-akasaka-2022",
-        "lemmon-jacobsen-2000",
-        "lemmon-jacobsen-2004",
-        "lemmon-jacobsen-2005",
-        "lemmon-mclinden-wagner-2009",
-        "manufacturer-manuals",
-        "marsaglia-2004",
-        "municipal-code",
-        "nema-mg-1",
-        "nfpa-70-2020",
-        "nfpa-70-2023",
-        "nfpa-70-2026",
-        "nist-dlmf",
-        "nist-sp-811",
-        "nist-strd",
-        "rfc-8259",
-        "sae-j513",
-        "si-brochure",
-        "span-2000",
-        "span-wagner-1996",
-        "thol-lemmon-2016",
-        "tillner-roth-1997",
-        "tillner-roth-baehr-1994",
-        "ufgs-15182",
-        "ufgs-15217n",
-        "ufgs-15730n",
-        "ufgs-15741n",
-        "ul-1995",
-        "ul-60335-2-40-2019",
-        "ul-60335-2-40-2022",
-        "umc",
-        "upc-2021",
-        "us-standard-atmosphere-1976",
-        "vacuum-handbook",
-        "wagner-pruss-2002",
-      ],
-    },
-    clause: "text",
-  },
-  says: "A place in a source of the bibliography.",
-  about: {
-    source: "Key of the source in the bibliography.",
-    clause: "Clause, table, equation or section; empty when the whole is meant.",
-  },
-};
-
 export const EstimateOfTemperatureDifferenceShape: Shape = {
   type: "EstimateOfTemperatureDifference",
   fields: {
@@ -248,6 +136,50 @@ export const EstimateOfMassFlowShape: Shape = {
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
+  },
+};
+
+export const VacuumDecayAssessmentReasonsItemShape: Shape = {
+  type: "VacuumDecayAssessmentReasonsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+};
+
+export const VacuumDecayAssessmentCautionsItem19Shape: Shape = {
+  type: "VacuumDecayAssessmentCautionsItem19",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
 
@@ -439,79 +371,5 @@ export const InstrumentOfAreaShape: Shape = {
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
-};
-
-export const InstallationAssessmentReasonsItemShape: Shape = {
-  type: "InstallationAssessmentReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-};
-
-export const InstallationAssessmentCautionsItemShape: Shape = {
-  type: "InstallationAssessmentCautionsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-};
-
-export const ReasonShape: Shape = {
-  type: "Reason",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-  },
-};
-
-export const NamedCheckOfLineSizesAssessmentShape: Shape = {
-  type: "NamedCheckOfLineSizesAssessment",
-  fields: {
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: InstallationAssessmentReasonsItemShape },
-    assumptions: { list: InstallationAssessmentReasonsItemShape },
-    cautions: { list: InstallationAssessmentCautionsItemShape },
-    "actions?": { list: InstallationAssessmentReasonsItemShape },
-    sources: { list: CitationShape },
   },
 };

@@ -2,7 +2,8 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
-import { CitationShape, VerbatimShape } from "./assessment.shapes.ts";
+import { VerbatimShape } from "./assessment.shapes.ts";
+import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const ProtectiveConductorAreaInputFault1Shape: Shape = {
   type: "ProtectiveConductorAreaInputFault1",

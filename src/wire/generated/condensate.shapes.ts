@@ -1,7 +1,8 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
-import { CitationShape, EstimateOfRatioShape } from "./assessment.shapes.ts";
+import { EstimateOfRatioShape } from "./assessment.shapes.ts";
+import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const DrainRouteShape: Shape = {
   type: "DrainRoute",

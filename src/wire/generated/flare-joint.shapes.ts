@@ -2,7 +2,6 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import {
-  CitationShape,
   EstimateOfAngleShape,
   EstimateOfLengthShape,
   EstimateOfTorqueShape,
@@ -10,6 +9,7 @@ import {
   InstrumentOfLengthShape,
   VerbatimShape,
 } from "./assessment.shapes.ts";
+import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const FlareTubeShape: Shape = {
   type: "FlareTube",

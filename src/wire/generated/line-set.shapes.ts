@@ -2,7 +2,7 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
-import { CitationShape } from "./assessment.shapes.ts";
+import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const MassPerStepShape: Shape = {
   type: "MassPerStep",

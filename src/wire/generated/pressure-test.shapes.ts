@@ -2,11 +2,11 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
 import {
-  CitationShape,
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
 } from "./assessment.shapes.ts";
+import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const TestGaugeShape: Shape = {
   type: "TestGauge",

@@ -1,0 +1,161 @@
+// Does a unit run as it should on which no gauge belongs? Air across the indoor coil, and current against the plate.
+// Follows the manual's limits; without them manufacturers' manuals (cooling 8 to 14 K) and common practice.
+// Does not cover the charge: air and current show that the unit runs, not what it holds.
+import { cite, overallOutcome, verdict } from "../assessment/assessment.ts";
+import { caution } from "../assessment/caution.ts";
+import { conformity } from "../assessment/conformity.ts";
+import { standardUncertainty } from "../assessment/uncertainty.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
+import { deltaK } from "../quantity/units/temperature.ts";
+import { errorsOf } from "./instrument-errors.ts";
+import type { Job } from "./job.ts";
+import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
+import type { AirSideReading, OperatingReading } from "./record-operation.ts";
+import { say } from "./statements.ts";
+import type { Trial } from "./step.ts";
+
+type Difference = Quantity<"temperatureDifference">;
+
+/** Usual differences across the indoor coil at full speed, K: manufacturers' manuals; heating common practice, no source. */
+const usual = { cooling: [8, 14], heating: [10, 30] } as const;
+
+/** The checks of air and current. */
+export function airSideTrials(job: Job, reading: OperatingReading, path: string): Trial[] {
+  const { equipment, instruments } = job.record;
+  const { mode, indoorTemperature, outdoorTemperature, airSide = {} } = reading;
+  const own = `${path}.airSide`;
+  const state = {
+    [`${path}.mode`]: mode,
+    [`${path}.outdoorTemperature`]: outdoorTemperature,
+    [`${own}.fullSpeed`]: airSide.fullSpeed,
+  };
+  return [
+    {
+      name: "air-difference",
+      path: own,
+      needs: {
+        ...state,
+        [`${path}.indoorTemperature`]: indoorTemperature,
+        [`${own}.supplyAir`]: airSide.supplyAir,
+        "instruments.airThermometer": instruments?.airThermometer,
+      },
+      run: () => difference(job, reading, airSide),
+    },
+    {
+      name: "running-current",
+      path: own,
+      needs: {
+        ...state,
+        [`${own}.current`]: airSide.current,
+        "equipment.ratedLoadCurrent": equipment?.ratedLoadCurrent,
+        "equipment.minimumCircuitAmpacity": equipment?.minimumCircuitAmpacity,
+        "instruments.clampMeter": instruments?.clampMeter,
+      },
+      run: () => current(job, airSide),
+    },
+  ];
+}
+
+/** The air that leaves the coil against the air that enters it. */
+function difference(
+  { record }: Job,
+  { mode, indoorTemperature }: OperatingReading,
+  { supplyAir, least, largest, fullSpeed }: AirSideReading,
+): OwnVerdict {
+  const [entering, leaving] = [indoorTemperature, supplyAir] as Quantity<"temperature">[];
+  const way = mode as "cooling" | "heating";
+  const unit = (entering as Quantity<"temperature">).unit.difference;
+  const rise = (leaving as Quantity<"temperature">).si - (entering as Quantity<"temperature">).si;
+  const value: Difference = new Quantity(way === "cooling" ? -rise : rise, unit);
+  const word = { mode: `commissioning.mode.${way}` } as const;
+  if (value.si < 0) {
+    return ownVerdict(
+      "inconclusive",
+      say("commissioning.air-the-other-way", {
+        ...word,
+        difference: new Quantity(-value.si, unit),
+      }),
+      say("commissioning.read-air-again"),
+    );
+  }
+  if (fullSpeed !== true) {
+    return ownVerdict(
+      "inconclusive",
+      say("commissioning.not-at-full-speed"),
+      say("commissioning.run-at-full-speed"),
+    );
+  }
+  const isManual = least !== undefined || largest !== undefined;
+  const [low, high] = usual[way];
+  const limits = {
+    low: least ?? new Quantity(isManual ? 0 : low, unit),
+    high: largest ?? new Quantity(isManual ? 60 : high, unit),
+  };
+  const thermometer = errorsOf(record.instruments?.airThermometer);
+  const each = thermometer ? standardUncertainty(thermometer, deltaK).si : 0;
+  const { outcome } = conformity({
+    value,
+    standardUncertainty: new Quantity(Math.SQRT2 * each, unit), // two readings
+    lowerLimit: limits.low,
+    upperLimit: limits.high,
+  });
+  const values = { ...word, difference: value, ...limits };
+  const code = outcome === "pass" ? "within" : outcome === "fail" ? "outside" : "too-close";
+  return verdict({
+    // Without the manual's figures nothing fails: they may differ from the usual ones.
+    outcome: isManual || outcome === "pass" ? outcome : "inconclusive",
+    reasons: [say(`commissioning.air-difference-${code}`, values)],
+    assumptions: isManual ? [] : [say("commissioning.usual-air-difference", limits)],
+    cautions: [caution("finding", say("commissioning.air-proves-no-charge"))],
+    actions:
+      outcome === "pass"
+        ? []
+        : [
+            say("commissioning.see-filter-and-fan"),
+            ...(isManual ? [] : [say("commissioning.state-air-difference")]),
+          ],
+    sources: [cite("manufacturer-manuals", "air across the indoor coil")],
+  });
+}
+
+/** The current against the plate: between half and all of the rated one at full speed, never above the ampacity. */
+function current({ record }: Job, { current: read, fullSpeed }: AirSideReading): OwnVerdict {
+  const { ratedLoadCurrent, minimumCircuitAmpacity } = record.equipment ?? {};
+  const [value, rated, most] = [read, ratedLoadCurrent, minimumCircuitAmpacity] as [
+    Quantity<"current">,
+    Quantity<"current">,
+    Quantity<"current">,
+  ];
+  if (fullSpeed !== true) {
+    return ownVerdict(
+      "inconclusive",
+      say("commissioning.not-at-full-speed"),
+      say("commissioning.run-at-full-speed"),
+    );
+  }
+  const meter = errorsOf(record.instruments?.clampMeter);
+  const u = meter ? standardUncertainty(meter, ampere) : ampere(0);
+  const above = conformity({ value, standardUncertainty: u, upperLimit: most }).outcome;
+  const low = new Quantity(rated.si / 2, rated.unit);
+  const usualNow = conformity({
+    value,
+    standardUncertainty: u,
+    lowerLimit: low,
+    upperLimit: rated,
+  }).outcome;
+  if (above === "fail") {
+    return ownVerdict(
+      "fail",
+      say("commissioning.current-above-ampacity", { current: value, most }),
+      say("commissioning.stop-and-find-current"),
+    );
+  }
+  return overallOutcome([above, usualNow]) === "pass"
+    ? ownVerdict("pass", say("commissioning.current-within", { current: value, low, rated }))
+    : ownVerdict(
+        "inconclusive",
+        say("commissioning.current-odd", { current: value, low, rated }),
+        say("commissioning.read-current-again"),
+      );
+}

@@ -1,0 +1,58 @@
+// Can the charge be as it is recorded? Factory charge against capacity, what was added against the rule and the factory.
+// Follows usual charges per capacity; common practice, no source. A doubt leaves the charge open, it never fails it.
+// Does not cover the rule of the manual: line-set decides it.
+import { Quantity } from "../quantity/quantity.ts";
+import { hasRule, ruleOf } from "./charge-rule.ts";
+import { doubt } from "./doubt.ts";
+import type { Job } from "./job.ts";
+import { say } from "./statements.ts";
+import type { Trial } from "./step.ts";
+
+/** kg of factory charge per kW of capacity; R-290 has the least, R-410A the most. */
+const [least, most] = [0.08, 0.6];
+
+/** Share of the factory charge above which an addition is asked about. */
+const largestShare = 0.6;
+
+/** What cannot be right of the charge. */
+export function doubtsOfCharge(job: Job): Trial[] {
+  const { equipment = {}, charge } = job.record;
+  const { factoryCharge, maximumCharge, capacity } = equipment;
+  const added = charge?.added;
+  const doubts: Trial[] = [];
+  if (!factoryCharge) return doubts;
+  const perKilowatt = capacity && (1000 * factoryCharge.si) / capacity.si;
+  if (capacity && perKilowatt !== undefined && (perKilowatt < least || perKilowatt > most)) {
+    const usual = (share: number) => kilograms((share * capacity.si) / 1000, factoryCharge);
+    const values = { charge: factoryCharge, capacity, low: usual(least), high: usual(most) };
+    doubts.push(doubt("equipment.factoryCharge", say("commissioning.factory-charge-odd", values)));
+  }
+  if (maximumCharge && factoryCharge.si >= maximumCharge.si * (1 - 1e-9)) {
+    const values = { charge: factoryCharge, most: maximumCharge };
+    doubts.push(
+      doubt("equipment.factoryCharge", say("commissioning.factory-charge-is-maximum", values)),
+    );
+  }
+  if (!added || added.si <= 0) return doubts;
+  const total = hasRule(job) ? factoryCharge.si + safeRule(job) : Number.NaN;
+  const tolerance = charge?.tolerance?.si ?? 0;
+  if (Math.abs(added.si - total) <= tolerance) {
+    doubts.push(doubt("charge.added", say("commissioning.total-as-added", { added })));
+  } else if (added.si > largestShare * factoryCharge.si) {
+    const values = { added, charge: factoryCharge };
+    doubts.push(doubt("charge.added", say("commissioning.added-large", values)));
+  }
+  return doubts;
+}
+
+const kilograms = (si: number, { unit }: Quantity<"mass">) =>
+  new Quantity(Number(si.toPrecision(2)), unit);
+
+/** What the rule asks for; nothing where it cannot be followed, which the charge step says. */
+function safeRule(job: Job): number {
+  try {
+    return ruleOf(job).unroundedCharge.si;
+  } catch {
+    return Number.NaN;
+  }
+}

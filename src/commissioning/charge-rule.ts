@@ -1,0 +1,104 @@
+// How much refrigerant does the manual ask for? Its rule for one run or for several.
+// Follows line-set, which computes it. Does not cover what was weighed in: see try-charge.ts.
+import {
+  additionalCharge,
+  type ChargeAssessment,
+  type IndoorUnitLine,
+  multiSplitCharge,
+} from "../line-set/index.ts";
+import type { Job } from "./job.ts";
+import type { PlacedRun } from "./runs.ts";
+import { present } from "./step.ts";
+
+/** What the manual's rule needs. */
+export function ruleNeeds({ record, runs }: Job): Record<string, unknown> {
+  const { factoryCharge, manual = {} } = record.equipment ?? {};
+  const needs: Record<string, unknown> = {};
+  for (const { run, path } of runs) {
+    const { preChargedLength, chargeRate } = { ...manual, ...run.manual };
+    needs[`${path}.tubing.length`] = run.tubing?.length;
+    needs["equipment.manual.preChargedLength"] ??= preChargedLength;
+    needs["equipment.manual.chargeRate"] ??= chargeRate;
+  }
+  needs["equipment.manual.shortLineRule"] = manual.shortLineRule;
+  needs["equipment.factoryCharge"] = factoryCharge;
+  if (runs.length > 1) needs["equipment.manual.preChargedFor"] = manual.preChargedFor;
+  return needs;
+}
+
+/** Whether the rule can be followed. */
+export const hasRule = (job: Job): boolean =>
+  Object.values(ruleNeeds(job)).every((value) => value !== undefined);
+
+/** Where the arguments of the rule stand in the record. */
+export const rulePaths: Readonly<Record<string, string>> = {
+  lines: "runs",
+  length: "runs[0].tubing.length",
+  preChargedLength: "equipment.manual.preChargedLength",
+  preChargedTotal: "equipment.manual.preChargedLength",
+  rate: "equipment.manual.chargeRate",
+  shortLineRule: "equipment.manual.shortLineRule",
+  factoryCharge: "equipment.factoryCharge",
+  maximumCharge: "equipment.maximumCharge",
+  maximumLength: "equipment.manual.run.maximumLength",
+  minimumLength: "equipment.manual.run.minimumLength",
+  scaleResolution: "instruments.scale.resolution",
+  designation: "equipment.refrigerant",
+  refrigerant: "equipment.refrigerant",
+  instrument: "instruments.scale",
+};
+
+/** The manual's rule for the runs. */
+export function ruleOf(job: Job): ChargeAssessment {
+  const [only, ...others] = job.runs;
+  return only && others.length === 0 ? ruleOfOne(job, only) : ruleOfSeveral(job);
+}
+
+function boundsOf({ record, refrigerant }: Job) {
+  const { factoryCharge, maximumCharge, manual } = record.equipment ?? {};
+  return {
+    safetyClass: refrigerant?.safetyClass,
+    shortLineRule: manual?.shortLineRule,
+    factoryCharge,
+    maximumCharge,
+    scaleResolution: record.instruments?.scale?.resolution,
+  };
+}
+
+function ruleOfOne(job: Job, { run }: PlacedRun): ChargeAssessment {
+  const { manual = {} } = job.record.equipment ?? {};
+  const { preChargedLength, chargeRate } = { ...manual, ...run.manual };
+  const limits = { ...manual.run, ...run.manual?.run };
+  return additionalCharge(
+    present({
+      ...boundsOf(job),
+      length: run.tubing?.length,
+      preChargedLength,
+      rate: chargeRate,
+      // A stated limit with bends is one of equivalent length: the run is judged by it, not this.
+      maximumLength: limits.bendEquivalentLength ? undefined : limits.maximumLength,
+      minimumLength: limits.minimumLength,
+    }),
+  );
+}
+
+function ruleOfSeveral(job: Job): ChargeAssessment {
+  const { manual = {} } = job.record.equipment ?? {};
+  const isSum = manual.preChargedFor === "sum";
+  const lines = job.runs.map(({ run }) => {
+    const { preChargedLength, chargeRate } = { ...manual, ...run.manual };
+    return present<IndoorUnitLine>({
+      length: run.tubing?.length,
+      rate: chargeRate,
+      preChargedLength: isSum ? undefined : preChargedLength,
+      allowance: run.manual?.chargeAllowance,
+    });
+  });
+  return multiSplitCharge(
+    present({
+      ...boundsOf(job),
+      lines,
+      preChargedTotal: isSum ? manual.preChargedLength : undefined,
+    }),
+  );
+}

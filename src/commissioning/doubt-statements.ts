@@ -1,0 +1,99 @@
+// What can be said of figures that cannot be right, and of air and current? Every code with its values.
+// Follows assessment/statement.ts; the sentences are in language/, one file per language.
+// Does not cover the other statements of this module: see statements.ts.
+import type { None } from "../assessment/statement.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { ModeWord } from "./words.ts";
+
+/** Figures that cannot be as they are recorded: “is it …?” */
+export interface Doubted {
+  "commissioning.lift-above-length": { readonly lift: Length; readonly length: Length };
+  "commissioning.pre-charged-above-longest": {
+    readonly preCharged: Length;
+    readonly longest: Length;
+  };
+  "commissioning.allowed-drop-large": { readonly limit: Quantity<"pressureDifference"> };
+  "commissioning.temperatures-apart": {
+    readonly test: Quantity<"temperature">;
+    readonly evacuation: Quantity<"temperature">;
+    readonly usual: Quantity<"temperatureDifference">;
+  };
+  "commissioning.log-copied": None;
+  "commissioning.altitude-odd": { readonly altitude: Length };
+  "commissioning.barometer-odd": {
+    readonly atmosphere: Quantity<"absolutePressure">;
+    readonly altitude: Length;
+    readonly usual: Quantity<"absolutePressure">;
+  };
+  "commissioning.room-height-odd": Heights;
+  "commissioning.ceiling-odd": Heights;
+  "commissioning.floor-area-large": {
+    readonly area: Quantity<"area">;
+    readonly usual: Quantity<"area">;
+  };
+  "commissioning.volume-large": {
+    readonly volume: Quantity<"volume">;
+    readonly usual: Quantity<"volume">;
+  };
+  "commissioning.unit-high": { readonly height: Length; readonly usual: Length };
+  "commissioning.factory-charge-odd": {
+    readonly charge: Mass;
+    readonly capacity: Quantity<"power">;
+    readonly low: Mass;
+    readonly high: Mass;
+  };
+  "commissioning.factory-charge-is-maximum": { readonly charge: Mass; readonly most: Mass };
+  "commissioning.total-as-added": { readonly added: Mass };
+  "commissioning.added-large": { readonly added: Mass; readonly charge: Mass };
+  "commissioning.rated-above-ampacity": { readonly rated: Current; readonly ampacity: Current };
+  "commissioning.protection-far-above-ampacity": {
+    readonly protection: Current;
+    readonly ampacity: Current;
+  };
+  "commissioning.capacity-odd": {
+    readonly capacity: Quantity<"power">;
+    readonly rated: Current;
+    readonly voltage: Quantity<"voltage">;
+  };
+  "commissioning.drain-steep": {
+    readonly slope: Quantity<"ratio">;
+    readonly usual: Quantity<"ratio">;
+  };
+}
+
+/** Air and current in place of a gauge. */
+export interface Aired {
+  "commissioning.air-difference-within": Air;
+  "commissioning.air-difference-outside": Air;
+  "commissioning.air-difference-too-close": Air;
+  "commissioning.air-the-other-way": {
+    readonly mode: ModeWord;
+    readonly difference: Quantity<"temperatureDifference">;
+  };
+  "commissioning.not-at-full-speed": None;
+  "commissioning.current-within": Amperes;
+  "commissioning.current-odd": Amperes;
+  "commissioning.current-above-ampacity": { readonly current: Current; readonly most: Current };
+}
+
+type Mass = Quantity<"mass">;
+type Length = Quantity<"length">;
+type Current = Quantity<"current">;
+export interface Range {
+  readonly low: Quantity<"temperatureDifference">;
+  readonly high: Quantity<"temperatureDifference">;
+}
+interface Air extends Range {
+  readonly mode: ModeWord;
+  readonly difference: Quantity<"temperatureDifference">;
+}
+interface Amperes {
+  readonly current: Current;
+  readonly low: Current;
+  readonly rated: Current;
+}
+interface Heights {
+  readonly height: Length;
+  readonly low: Length;
+  readonly high: Length;
+}

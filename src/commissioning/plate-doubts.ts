@@ -1,0 +1,43 @@
+// Can a plate be as it is recorded? Its currents against each other, its power against its capacity.
+// Follows the arithmetic of NFPA 70, 440.32 and 440.22, for currents; efficiencies are common practice, no source.
+// Does not cover the circuit: circuit-protection decides it.
+import { doubt } from "./doubt.ts";
+import type { Job } from "./job.ts";
+import { say } from "./statements.ts";
+import type { Trial } from "./step.ts";
+
+/** Largest protection of a motor-compressor is 225 % of it (440.22(A)); ampacity has 125 % of it (440.32). */
+const largestProtection = 225 / 125;
+
+/** Smallest standard rating of protection, A (240.6(A)). */
+const smallestProtection = 15;
+
+/** Capacity per electrical power at rated load: less is no heat pump, more is a slip; common practice, no source. */
+const [worst, best] = [0.8, 9];
+
+/** What cannot be right of a plate. */
+export function doubtsOfPlate({ record }: Job): Trial[] {
+  const { equipment = {}, power } = record;
+  const { minimumCircuitAmpacity: ampacity, maximumOvercurrentProtection: protection } = equipment;
+  const { ratedLoadCurrent: rated, capacity, ratedVoltages = [] } = equipment;
+  const doubts: Trial[] = [];
+  if (ampacity && rated && rated.si > ampacity.si * (1 + 1e-9)) {
+    const reason = say("commissioning.rated-above-ampacity", { rated, ampacity });
+    doubts.push(doubt("equipment.ratedLoadCurrent", reason));
+  }
+  const most = ampacity && Math.max(smallestProtection, largestProtection * ampacity.si + 10);
+  if (ampacity && protection && most !== undefined && protection.si > most) {
+    const reason = say("commissioning.protection-far-above-ampacity", { protection, ampacity });
+    doubts.push(doubt("equipment.maximumOvercurrentProtection", reason));
+  }
+  const voltage = power?.voltage ?? ratedVoltages[0];
+  if (capacity && rated && voltage) {
+    const input = voltage.si * rated.si * (power?.phases === 3 ? Math.sqrt(3) : 1);
+    const ratio = capacity.si / input;
+    if (ratio < worst || ratio > best) {
+      const reason = say("commissioning.capacity-odd", { capacity, rated, voltage });
+      doubts.push(doubt("equipment.capacity", reason));
+    }
+  }
+  return doubts;
+}

@@ -1,0 +1,52 @@
+// Why is the outcome what it is? What decides, and what passed, each at its step and part.
+// Follows the steps. Does not cover what to do next: see actions.ts.
+import type { Held } from "./hold-points.ts";
+import { type Placed, placed } from "./placed.ts";
+import { say } from "./statements.ts";
+import type { InstallationStep } from "./step.ts";
+import type { Waiver } from "./waiver.ts";
+import { fieldWord, fieldWords, verbatim } from "./words.ts";
+
+/** That nothing of a step was checked, and on whose word. */
+export function saidOnTheirWord({ step, by, at, reason = "no-enclosed-room" }: Waiver): Placed {
+  const why = `commissioning.waiver.${reason}` as const;
+  return placed(say("commissioning.waived", { by: verbatim(by), at: verbatim(at), why }), step);
+}
+
+/** What decides, in the order fail, inconclusive, missing, not applicable; and what passed. */
+export function reasonsOf(
+  steps: readonly InstallationStep[],
+  held: readonly Held[],
+): { readonly deciding: readonly Placed[]; readonly passed: readonly Placed[] } {
+  const found: Record<"fail" | "inconclusive" | "pass", Placed[]> = {
+    fail: held.filter(({ proven }) => proven).map(({ hold }) => hold.reason),
+    inconclusive: held
+      .filter(({ hold, proven, undated }) => undated || (hold.state === "breached" && !proven))
+      .map(({ hold }) => hold.reason),
+    pass: [],
+  };
+  const missing: Placed[] = [];
+  const away: Placed[] = [];
+  for (const step of steps) {
+    const { name, waiver, fallsAway } = step;
+    if (waiver) away.push(saidOnTheirWord(waiver));
+    if (fallsAway) away.push(placed(fallsAway, name));
+    for (const { path, assessment } of step.checks) {
+      const [first] = assessment.reasons;
+      if (!first || held.some(({ hold }) => hold.reason === first)) continue;
+      found[assessment.outcome].push(placed(first, name, path));
+    }
+    for (const { path, value } of step.problems) {
+      const values = { field: fieldWord(path), value: verbatim(value) };
+      found.inconclusive.push(placed(say("commissioning.unusable-value", values), name, path));
+    }
+    if (step.missing.length > 0) {
+      const fields = fieldWords(step.missing);
+      missing.push(placed(say("commissioning.not-recorded", { fields }), name));
+    }
+  }
+  return {
+    deciding: [...found.fail, ...found.inconclusive, ...missing, ...away],
+    passed: found.pass,
+  };
+}

@@ -1,0 +1,64 @@
+// How does the system run? Readings on gauges, in the air and on the supply of a running unit. Types only.
+// Follows the inputs of operating-check.
+// Does not cover how they are judged: see that module.
+import type { ApproachRange, RunningMode, ServiceReading } from "../operating-check/index.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
+
+/** Superheat or subcooling of a unit that can be checked by it. Source: none; the library's own type. */
+export interface ChargeReading {
+  /** Gauge reading. */
+  readonly pressure?: Quantity<"gaugePressure">;
+  /** Line temperature. */
+  readonly lineTemperature?: Quantity<"temperature">;
+  /** Pressure lost between gauge and thermometer. */
+  readonly pressureDrop?: Quantity<"pressureDifference">;
+  /** What it should be. */
+  readonly target?: Quantity<"temperatureDifference">;
+  /** How far from it is still right. */
+  readonly tolerance?: Quantity<"temperatureDifference">;
+}
+
+/**
+ * Readings in the air and on the supply, for a unit on which no gauge belongs.
+ *
+ * Source: none; the library's own type.
+ */
+export interface AirSideReading {
+  /** Air that leaves the indoor coil; what enters it is `indoorTemperature`. */
+  readonly supplyAir?: Quantity<"temperature">;
+  /** Least difference of the two that the manual asks for. */
+  readonly least?: Quantity<"temperatureDifference">;
+  /** Largest difference of the two that the manual allows. */
+  readonly largest?: Quantity<"temperatureDifference">;
+  /** Current of the outdoor unit. */
+  readonly current?: Quantity<"current">;
+  /** Whether the compressor ran at its full speed, or in the test mode of the manual. */
+  readonly fullSpeed?: boolean;
+}
+
+/** A set of readings on the running system. Source: none; the library's own type. */
+export interface OperatingReading {
+  /** Names of the runs whose indoor units ran; all of them when left out. */
+  readonly covers?: readonly string[];
+  /** What the unit did. */
+  readonly mode?: RunningMode;
+  /** Air that enters the indoor coil. */
+  readonly indoorTemperature?: Quantity<"temperature">;
+  /** Air that enters the outdoor coil. */
+  readonly outdoorTemperature?: Quantity<"temperature">;
+  /** How far the evaporating temperature may lie below its air. */
+  readonly evaporatorApproach?: Draft<ApproachRange>;
+  /** How far the condensing temperature may lie above its air. */
+  readonly condenserApproach?: Draft<ApproachRange>;
+  /** What the gauge shows. */
+  readonly pressure?: Quantity<"gaugePressure">;
+  /** The port that it is on. */
+  readonly port?: NonNullable<ServiceReading["port"]>;
+  /** Superheat or subcooling. */
+  readonly charge?: ChargeReading;
+  /** Air and current, in place of a gauge. */
+  readonly airSide?: AirSideReading;
+  /** When. */
+  readonly at?: IsoTime;
+}

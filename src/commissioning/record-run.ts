@@ -1,0 +1,145 @@
+// What lies between two units? One run of line with its joints, and the room and drain at its end. Types only.
+// Follows the inputs of line-set, flare-joint, condensate and charge-limit.
+// Does not cover how they are judged: see those modules.
+import type { IndoorUnitPlace, RoomUnit } from "../charge-limit/index.ts";
+import type { CondensatePumpInput, DrainRoute, SlopeReading } from "../condensate/index.ts";
+import type { FlareLimits, FlareTube } from "../flare-joint/index.ts";
+import type { ChargeRate, LineRunInput, RunLimits, TubeSize } from "../line-set/index.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Draft, IsoTime } from "../shapes/index.ts";
+import type { UnitPlate } from "./record-equipment.ts";
+
+/**
+ * One run: a liquid and a vapor line between the outdoor unit, or a branch box, and what stands at their other end.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Run {
+  /** Its own name, by which tests and readings refer to it: `living room`, `A`. */
+  readonly name?: string;
+  /** Port of the outdoor unit or branch box, as it is marked. */
+  readonly port?: string;
+  /** What stands at its end; an indoor unit when left out. A run to a branch box has no room and drain to ask for. */
+  readonly serves?: "indoor-unit" | "branch-box";
+  /** The indoor unit; several where branches of this run serve them together. */
+  readonly indoorUnits?: readonly UnitPlate[];
+  /** The lines. */
+  readonly tubing?: Tubing;
+  /** Every joint of the lines. */
+  readonly joints?: readonly Joint[];
+  /** What the manual says of this run in place of what it says of all. */
+  readonly manual?: RunManual;
+  /** The condensate drain of its indoor unit. */
+  readonly drain?: Drain;
+  /** The smallest room into which refrigerant can leak at its indoor unit. */
+  readonly room?: Room;
+}
+
+/** Limits and charge rule of one run, where they differ from those of all. Source: the manual of the unit. */
+export interface RunManual {
+  /** Limits of the run. */
+  readonly run?: Draft<RunLimits>;
+  /** Length of line that the factory charge covers on this run. */
+  readonly preChargedLength?: Quantity<"length">;
+  /** Added charge per length. */
+  readonly chargeRate?: Draft<ChargeRate>;
+  /** Mass that the manual adds for this indoor unit, whatever the length. */
+  readonly chargeAllowance?: Quantity<"mass">;
+}
+
+/** The lines as they run. Source: none; the library's own type. */
+export interface Tubing {
+  /** Liquid line. */
+  readonly liquid?: Draft<TubeSize>;
+  /** Vapor line. */
+  readonly vapor?: Draft<TubeSize>;
+  /** Length one way, with what is coiled up. */
+  readonly length?: Quantity<"length">;
+  /** Height difference of the units. */
+  readonly lift?: Quantity<"length">;
+  /** Where the outdoor unit stands. */
+  readonly outdoorUnit?: LineRunInput["outdoorUnit"];
+  /** Number of bends. */
+  readonly bends?: number;
+  /** How many joints there are, where they are more than one at each end of each line: adapters, couplings. */
+  readonly jointCount?: number;
+  /** Inner volume of all else on this run that is tested together with the tubes: coils, manifold. */
+  readonly otherVolume?: Quantity<"volume">;
+  /** When it was measured. */
+  readonly at?: IsoTime;
+}
+
+/**
+ * One joint. A flare needs `tube` and `torque` or `turn`; a brazed joint `nitrogenFlowed`; a pressed joint and a
+ * pre-charged coupling `inspected`.
+ *
+ * Source: none; the library's own type.
+ */
+export interface Joint {
+  /** Where it is; by line and end where left out. */
+  readonly name?: string;
+  /** The line on which it is. */
+  readonly line?: "liquid" | "vapor";
+  /** The end of the line at which it is. */
+  readonly end?: "indoor" | "outdoor" | "between";
+  /** How it was made; a flare where a torque or a turn is stated. */
+  readonly kind?: "flare" | "brazed" | "pressed" | "coupling";
+  /** Outside diameter of a flared tube in inches; that of its line where left out. */
+  readonly tube?: FlareTube;
+  /** Torque at which the wrench clicked. */
+  readonly torque?: Quantity<"torque">;
+  /** The manual's window of torque. */
+  readonly torqueWindow?: Draft<FlareLimits<"torque">>;
+  /** Turn from the point where the torque rises, where there was no wrench. */
+  readonly turn?: Quantity<"angle">;
+  /** Outside diameter of the flare. */
+  readonly flareDiameter?: Quantity<"length">;
+  /** Whether nitrogen flowed through the tube while it was brazed. */
+  readonly nitrogenFlowed?: boolean;
+  /** Whether it was looked at, or leak-tested once it held refrigerant, and found right. */
+  readonly inspected?: boolean;
+  /** When it was made. */
+  readonly at?: IsoTime;
+}
+
+/** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. Source: none; the library's own type. */
+export interface Drain {
+  /** Measured slope of the pipe. */
+  readonly slope?: Draft<SlopeReading>;
+  /** Whether the pipe falls straight down from the unit, so that it has no slope to measure. */
+  readonly vertical?: boolean;
+  /** The slope asked for; that of the codes when left out. */
+  readonly requiredSlope?: Quantity<"ratio">;
+  /** Horizontal length. */
+  readonly run?: Quantity<"length">;
+  /** Where it runs. */
+  readonly route?: Draft<DrainRoute>;
+  /** Measured pitch of the indoor unit towards its drain. */
+  readonly unitPitch?: Draft<SlopeReading>;
+  /** The pump and what it has to do. */
+  readonly pump?: Draft<CondensatePumpInput>;
+  /** Whether water that was poured into the pan came out where it should. */
+  readonly waterRanOff?: boolean;
+  /** When it was measured. */
+  readonly at?: IsoTime;
+}
+
+/** The smallest room into which the charge can leak. Source: none; the library's own type. */
+export interface Room {
+  /** Floor area, for flammable refrigerants. */
+  readonly floorArea?: Quantity<"area">;
+  /** Volume, for the concentration limit. */
+  readonly volume?: Quantity<"volume">;
+  /** Height of the ceiling: holds area and volume against each other. */
+  readonly ceilingHeight?: Quantity<"length">;
+  /** Where the indoor unit is. */
+  readonly place?: IndoorUnitPlace;
+  /** Height of its underside, in place of the reference height. */
+  readonly installationHeight?: Quantity<"length">;
+  /** Edition of the rule. */
+  readonly edition?: NonNullable<RoomUnit["edition"]>;
+  /** Limits of error of the floor area, ±. */
+  readonly floorAreaAccuracy?: Quantity<"area">;
+  /** Limits of error of the volume, ±. */
+  readonly volumeAccuracy?: Quantity<"volume">;
+}

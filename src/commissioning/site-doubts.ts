@@ -1,0 +1,33 @@
+// Can the site be as it is recorded? Its barometer against its altitude.
+// Follows the U.S. Standard Atmosphere 1976; weather moves it by some 4 kPa at most (common practice, no source).
+// Does not cover the weather itself.
+import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { doubt } from "./doubt.ts";
+import type { Job } from "./job.ts";
+import { say } from "./statements.ts";
+import type { Trial } from "./step.ts";
+
+const weather = 4000; // Pa
+const highest = 4500; // m, above which few people live
+
+/** What cannot be right of the site. */
+export function doubtsOfSite({ record: { site } }: Job): Trial[] {
+  const { altitude, atmosphere } = site ?? {};
+  const doubts: Trial[] = [];
+  if (altitude && altitude.si > highest) {
+    doubts.push(doubt("site.altitude", say("commissioning.altitude-odd", { altitude })));
+  }
+  if (!altitude || !atmosphere) return doubts;
+  try {
+    const average = atmosphereAtAltitude(altitude);
+    if (Math.abs(average.si - atmosphere.si) <= weather) return doubts;
+    const usual = new Quantity(Number(average.si.toPrecision(3)), atmosphere.unit);
+    const reason = say("commissioning.barometer-odd", { atmosphere, altitude, usual });
+    doubts.push(doubt("site.atmosphere", reason));
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error; // the pressure test names it
+  }
+  return doubts;
+}

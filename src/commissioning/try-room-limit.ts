@@ -1,0 +1,124 @@
+// May each room hold the whole charge of the system?
+// Follows charge-limit, which decides. Does not cover the room of a branch box, unless it is recorded.
+import { assessConcentration, assessRoomCharge } from "../charge-limit/index.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { kg } from "../quantity/units/mass.ts";
+import { hasRule, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
+import { errorsOf } from "./instrument-errors.ts";
+import { type Job, refrigerantOf } from "./job.ts";
+import type { Room } from "./record-run.ts";
+import { doubtsOfRoom } from "./room-doubts.ts";
+import { servesIndoorUnit } from "./runs.ts";
+import { present, type Trial, type Tried, tryAll } from "./step.ts";
+
+/** May each room hold it? */
+export function tryRoomLimit(job: Job): Tried {
+  const burns = /^A[23]/.test(job.refrigerant?.safetyClass ?? "");
+  const total = totalOnce(job);
+  const rooms = job.runs.filter((one) => servesIndoorUnit(one) || one.run.room);
+  const trials = rooms.flatMap(({ run, path }): Trial[] => {
+    const { room = {} } = run;
+    const place = `${path}.room`;
+    const judged = burns
+      ? floorTrial(job, room, place, total)
+      : volumeTrial(job, room, place, total);
+    return [judged, ...doubtsOfRoom(room, place, burns)];
+  });
+  return tryAll("room-limit", trials);
+}
+
+function needsOf(job: Job): Record<string, unknown> {
+  const { equipment, charge } = job.record;
+  return {
+    "equipment.refrigerant": equipment?.refrigerant,
+    "equipment.factoryCharge": equipment?.factoryCharge,
+    ...(charge?.added ? {} : ruleNeeds(job)),
+  };
+}
+
+const pathsOf = (place: string) => ({
+  ...rulePaths,
+  charge: "equipment.factoryCharge",
+  volume: `${place}.volume`,
+  floorArea: `${place}.floorArea`,
+});
+
+function floorTrial(job: Job, room: Room, place: string, total: Total): Trial {
+  const { floorArea, place: unit, installationHeight, edition, floorAreaAccuracy } = room;
+  return {
+    name: "room-charge",
+    path: place,
+    needs: {
+      ...needsOf(job),
+      [`${place}.floorArea`]: floorArea,
+      [`${place}.place`]: unit ?? installationHeight,
+    },
+    paths: pathsOf(place),
+    run: () =>
+      assessRoomCharge(
+        present({
+          refrigerant: refrigerantOf(job),
+          charge: total(),
+          floorArea,
+          place: unit,
+          installationHeight,
+          edition,
+          instruments: present({
+            charge: errorsOf(job.record.instruments?.scale),
+            size: floorAreaAccuracy && { accuracy: floorAreaAccuracy },
+          }),
+        }),
+      ),
+  };
+}
+
+function volumeTrial(job: Job, room: Room, place: string, total: Total): Trial {
+  const { volume, volumeAccuracy } = room;
+  return {
+    name: "room-concentration",
+    path: place,
+    needs: { ...needsOf(job), [`${place}.volume`]: volume },
+    paths: pathsOf(place),
+    run: () =>
+      assessConcentration(
+        present({
+          refrigerant: refrigerantOf(job),
+          charge: total(),
+          volume,
+          instruments: present({
+            charge: errorsOf(job.record.instruments?.scale),
+            size: volumeAccuracy && { accuracy: volumeAccuracy },
+          }),
+        }),
+      ),
+  };
+}
+
+type Total = () => Quantity<"mass">;
+
+/** The larger of what was weighed in and what the rule asks for, on top of the factory charge; worked out once. */
+function totalOnce(job: Job): Total {
+  let total: Quantity<"mass"> | undefined;
+  return () => {
+    total ??= totalOf(job);
+    return total;
+  };
+}
+
+function totalOf(job: Job): Quantity<"mass"> {
+  const { factoryCharge } = job.record.equipment ?? {};
+  const added = job.record.charge?.added?.si ?? -Infinity;
+  const asked = hasRule(job) ? (planned(job) ?? -Infinity) : -Infinity;
+  return new Quantity((factoryCharge?.si ?? 0) + Math.max(added, asked), factoryCharge?.unit ?? kg);
+}
+
+function planned(job: Job): number | undefined {
+  try {
+    return ruleOf(job).additionalCharge.si;
+  } catch (error) {
+    // What is wrong with the rule is named by the charge step; a weighed charge can still be judged.
+    if (isInvalidInputError(error) && job.record.charge?.added) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,116 @@
+// How does a record of version 1 become one of version 2? One run of what was one line set, and the same history.
+// Follows the formats of this library. Does not cover what version 1 could not say: it stays missing.
+import { isOfKind } from "../quantity/check.ts";
+import { segmentsOf } from "../shapes/index.ts";
+import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
+import { pathOf, type Segment } from "./record-path.ts";
+
+type Json = Readonly<Record<string, unknown>>;
+
+/** Where the parts of version 1 went; the longest that fits counts. */
+const moved: readonly (readonly [from: string, to: string])[] = [
+  ["equipment.indoorUnits", "runs[0].indoorUnits"],
+  ["tubing", "runs[0].tubing"],
+  ["joints", "runs[0].joints"],
+  ["drain", "runs[0].drain"],
+  ["room", "runs[0].room"],
+  ["pressureTest", "pressureTests[0]"],
+  ["evacuation", "evacuations[0]"],
+  ["power.circuit", "power.circuits[0]"],
+  ["notApplicable", "waivers"],
+];
+
+/**
+ * A record of version 1 as one of version 2, from JSON data or from live quantities: nothing is lost, and the history
+ * leads back to the same states. What version 1 did not ask for is missing afterwards; a reason for a step that does
+ * not apply was free text, and is kept as a note.
+ *
+ * @param record - A record of version 1, of which the form is not checked here.
+ * @returns The same in version 2; the given one is left as it is.
+ * @throws {@link InvalidInputError} when a path of its history is none.
+ *
+ * Source: none; the library's own format.
+ *
+ * @example
+ * ```ts
+ * import { fromVersion1 } from "hvac-install-math/commissioning";
+ *
+ * const record = fromVersion1({ version: 1, tubing: { bends: 4 } });
+ * JSON.stringify(record); // => {"version":2,"runs":[{"tubing":{"bends":4}}]}
+ * ```
+ */
+export function fromVersion1(record: Json): Json {
+  const { history, ...last } = record as { history?: readonly Json[] };
+  const after = present(last);
+  if (!Array.isArray(history)) return after;
+  // Walked back from the end: each amendment by what it changed in the new form.
+  const entries: Json[] = [];
+  const own = new Set<unknown>();
+  let state: Json = last;
+  for (const entry of [...history].reverse()) {
+    const path = segmentsOf("history.path", newPath(String(entry.path)));
+    const removes = valueAt(present(state), path) === undefined;
+    const segments = segmentsOf("history.path", String(entry.path));
+    state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
+    entries.push(changeOf(entry, present(state), path, removes));
+  }
+  return { ...after, history: entries.reverse() };
+}
+
+/** An amendment in the new form, by the state before it. */
+function changeOf(entry: Json, before: Json, path: readonly Segment[], removes: boolean): Json {
+  const where = whatChanged(before, path, removes);
+  const { previous: _, path: __, ...who } = entry;
+  const previous = deepCopy(valueAt(before, where));
+  return { path: pathOf(where), ...(previous !== undefined && { previous }), ...who };
+}
+
+/** Where a path of version 1 leads in version 2. */
+function newPath(path: string): string {
+  for (const [from, to] of moved) {
+    if (path === from || /^[.[]/.test(path.slice(from.length)) ? path.startsWith(from) : false) {
+      const rest = path.slice(from.length);
+      // The free text of a declaration is the note of a waiver.
+      return `${to}${from === "notApplicable" ? rest.replace(/\.reason$/, ".note") : rest}`;
+    }
+  }
+  return path;
+}
+
+/** The parts where they are in version 2. */
+function present(record: Json): Json {
+  const { tubing, joints, drain, room, pressureTest, evacuation, notApplicable, ...rest } = record;
+  const { indoorUnits, ...equipment } = objectAt(rest.equipment);
+  const { circuit, ...power } = objectAt(rest.power);
+  const run = defined({ indoorUnits, tubing, joints, drain, room });
+  return defined({
+    ...rest,
+    version: 2,
+    equipment: rest.equipment && equipment,
+    runs: Object.keys(run).length > 0 ? [run] : undefined,
+    pressureTests: pressureTest === undefined ? undefined : [pressureTest],
+    evacuations: evacuation === undefined ? undefined : [evacuation],
+    power:
+      rest.power && defined({ ...power, circuits: circuit === undefined ? undefined : [circuit] }),
+    waivers: Array.isArray(notApplicable) ? notApplicable.map(waiverOf) : notApplicable,
+    photos: Array.isArray(rest.photos) ? rest.photos.map(photoOf) : rest.photos,
+  });
+}
+
+function waiverOf(declaration: unknown): unknown {
+  const { reason, ...rest } = objectAt(declaration);
+  return reason === undefined ? declaration : { ...rest, note: reason };
+}
+
+function photoOf(photo: unknown): unknown {
+  const { of } = objectAt(photo);
+  return typeof of === "string" ? { ...(photo as object), of: newPath(of) } : photo;
+}
+
+const objectAt = (value: unknown): Json =>
+  typeof value === "object" && value !== null && !Array.isArray(value) && !isOfKind(value)
+    ? (value as Json)
+    : {};
+
+const defined = (value: Json): Json =>
+  Object.fromEntries(Object.entries(value).filter(([, own]) => own !== undefined));

@@ -1,0 +1,62 @@
+// Which words stand in the statements of this module? Codes for steps, fields, holds and the like; no text.
+// Follows the names of the record and of the steps; the catalogues in language/ word them.
+// Does not cover sentences: see statements.ts.
+import type { Verbatim } from "../assessment/statement.ts";
+import type { FieldPath } from "./field-path.ts";
+import type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
+import type { InstallationRecord } from "./record.ts";
+import type { TestRequirement } from "./record-circuit.ts";
+import type { Construction } from "./record-equipment.ts";
+import type { WaiverReason } from "./waiver.ts";
+
+/** The word for a step. Source: none; the library's own type. */
+export type StepWord = `commissioning.step.${StepName}`;
+
+/** The word for a hold point. Source: none; the library's own type. */
+export type HoldWord = `commissioning.hold.${HoldName}`;
+
+/** The word for a field of the record: its path without positions. Source: none; the library's own type. */
+export type FieldWord = `commissioning.field.${FieldPath<InstallationRecord>}`;
+
+/** One of the two lines. */
+export type LineWord = `commissioning.line.${"liquid" | "vapor"}`;
+
+/** The word for a reason to waive a step. */
+export type WaiverWord = `commissioning.waiver.${WaiverReason}`;
+
+/** The word for a construction. */
+export type ConstructionWord = `commissioning.construction.${Construction}`;
+
+/** The word for where a requirement comes from. */
+export type StandingWord = `commissioning.standing.${NonNullable<TestRequirement["standing"]>}`;
+
+/** Cooling or heating. */
+export type ModeWord = `commissioning.mode.${"cooling" | "heating"}`;
+
+/** Every word of this module but those for fields, which have a catalogue of their own. */
+export type CommissioningWord =
+  | StepWord
+  | HoldWord
+  | LineWord
+  | WaiverWord
+  | ConstructionWord
+  | StandingWord
+  | ModeWord
+  | `commissioning.check.${CheckName}`
+  | `commissioning.step-state.${StepState}`
+  | `commissioning.hold-state.${HoldState}`;
+
+/** What a record says in its own words: a name, a date. */
+export const verbatim = (text: string): Verbatim => ({ verbatim: text });
+
+/** The word for the field at a path of the record. */
+export const fieldWord = (path: string): FieldWord =>
+  `commissioning.field.${path.replace(/\[\d+\]/g, "")}` as FieldWord;
+
+/** The words for fields, each once. */
+export const fieldWords = (paths: readonly string[]): readonly FieldWord[] => [
+  ...new Set(paths.map(fieldWord)),
+];
+
+/** The word for a step. */
+export const stepWord = (name: StepName): StepWord => `commissioning.step.${name}`;

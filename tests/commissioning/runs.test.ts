@@ -1,0 +1,103 @@
+// Several indoor units on one outdoor unit: each run with its own length, joints, room and drain; tests that cover runs.
+import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
+import { ft, ftLb, m3, oz, psig } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
+import { type Change, changed as changedOf } from "./changed.ts";
+import { threeHeads } from "./three-heads.ts";
+
+const changed = (changes: Change) => changedOf(changes, threeHeads);
+const step = (record: InstallationRecord, name: StepName) => {
+  const found = assessInstallation(record).steps.find((one) => one.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+
+describe("three heads", () => {
+  const result = assessInstallation(threeHeads);
+
+  it("pass with every step done, each run judged by itself", () => {
+    const open = result.steps.filter(({ outcome }) => outcome !== "pass");
+    expect(open.map(({ name, missing, problems }) => ({ name, missing, problems }))).toEqual([]);
+    expect(result.outcome).toBe("pass");
+    const paths = step(threeHeads, "line-run").checks.filter(({ name }) => name === "line-run");
+    expect(paths.map(({ path }) => path)).toEqual([
+      "runs[0].tubing",
+      "runs[1].tubing",
+      "runs[2].tubing",
+    ]);
+  });
+
+  // (41 − 25) + (18 − 25) + (33 − 25) ft at 0.22 oz/ft, as a manual of that kind prints it.
+  it("are charged by the manual's rule for each of them", () => {
+    const rule = step(threeHeads, "charge").checks.find(({ name }) => name === "additional-charge");
+    const { additionalCharge } = (rule as NonNullable<typeof rule>).assessment as never as {
+      additionalCharge: { in(u: unknown): number };
+    };
+    expect(Math.abs(additionalCharge.in(oz) - 3.74)).toBeLessThan(0.06);
+  });
+
+  it.each([
+    ["line-run", { "runs[1].tubing.length": ft(90) }, "fail"],
+    ["line-run", { "equipment.manual.maximumTotalLength": ft(80) }, "fail"],
+    ["line-run", { "equipment.manual.maximumTotalLength": undefined }, "inconclusive"],
+    ["joints", { "runs[2].joints[1].torque": ftLb(20) }, "fail"],
+    ["joints", { "runs[1].joints[3]": undefined }, "inconclusive"],
+    ["pressure-test", { "pressureTests[1].readings[1].pressure": psig(470) }, "fail"],
+    ["pressure-test", { "pressureTests[2]": undefined }, "inconclusive"],
+    ["room-limit", { "runs[2].room.volume": m3(5) }, "fail"],
+    ["room-limit", { "runs[1].room": undefined }, "inconclusive"],
+    ["charge", { "equipment.manual.preChargedFor": undefined }, "inconclusive"],
+    ["drain", { "runs[1].drain.waterRanOff": false }, "fail"],
+    ["drain", { "runs[2].drain": undefined }, "inconclusive"],
+    ["operation", { "operation[1]": undefined }, "inconclusive"],
+  ] as [StepName, Change, string][])("%s with %j is %s", (name, changes, outcome) => {
+    const record = changed(changes);
+    expect(step(record, name).outcome).toBe(outcome);
+    expect(assessInstallation(record).outcome).not.toBe("pass");
+    expect(assessInstallation(record).actions.length).toBeGreaterThan(0);
+  });
+
+  it("name the run that no test covers", () => {
+    const { reasons } = assessInstallation(changed({ "pressureTests[2]": undefined }));
+    const said = reasons.find(({ code }) => code === "commissioning.run-not-covered");
+    expect(said).toMatchObject({
+      step: "pressure-test",
+      part: "runs[2]",
+      values: { run: { verbatim: "C" } },
+    });
+  });
+
+  it("do not take a test of a run that there is not", () => {
+    const { reasons } = assessInstallation(changed({ "pressureTests[2].covers": ["D"] }));
+    const codes = reasons.map(({ code }) => code);
+    expect(codes).toContain("commissioning.unknown-run");
+    expect(codes).toContain("commissioning.run-not-covered");
+  });
+
+  it("keep a test that failed, and count the one that was done again", () => {
+    const [first] = threeHeads.pressureTests ?? [];
+    const failed = {
+      ...first,
+      readings: first?.readings?.map((one, i) => (i ? { ...one, pressure: psig(460) } : one)),
+    };
+    const record = { ...threeHeads, pressureTests: [failed, ...(threeHeads.pressureTests ?? [])] };
+    const result = assessInstallation(record as InstallationRecord);
+    expect(result.outcome).toBe("pass");
+    expect(result.cautions.map(({ code }) => code)).toContain("commissioning.tested-again");
+  });
+
+  it("do not take the log of one run for that of another", () => {
+    const [watch] = threeHeads.evacuations ?? [];
+    const each = ["A", "B", "C"].map((name) => ({ ...watch, covers: [name] }));
+    const { reasons } = assessInstallation({
+      ...threeHeads,
+      evacuations: each,
+    } as InstallationRecord);
+    expect(reasons.filter(({ code }) => code === "commissioning.log-copied")).toHaveLength(2);
+  });
+
+  it("have names of their own", () => {
+    expect(() => changed({ "runs[1].name": "A" })).toThrow(/runs\[1\]\.name/);
+  });
+});
