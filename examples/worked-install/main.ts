@@ -8,11 +8,13 @@
 //
 // Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
 // input. Nothing is written unless --report asks for it, and a file that exists only with --overwrite.
+
 import { existsSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import { assessInstallation, circuitRules } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
+import { english } from "hvac-install-math/language/en";
 import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { BadInput } from "./bad-input.ts";
@@ -52,8 +54,8 @@ export function run(args: readonly string[]): Run {
     // The library has no clock; an app has.
     const printedAt = `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
     const text = report.endsWith(".md")
-      ? markdownReport(record, { system, printedAt, rules })
-      : htmlReport(record, { system, printedAt, rules, plots: recordPlots });
+      ? markdownReport(record, { language: english, system, printedAt, rules })
+      : htmlReport(record, { language: english, system, printedAt, rules, plots: recordPlots });
     write(report, text, overwrite);
     const done = replaced ? "replaced" : "written";
     return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };

@@ -1,117 +1,102 @@
 // What is missing, assumed, dangerous, cited, and outside this report? The last sections.
 // Follows the assessment and the bibliography. Does not cover advice beyond the cautions of the checks.
-import type { Caution } from "../assessment/index.ts";
 import { type Source, sourceById } from "../sources/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
+import { say } from "./statements.ts";
 import { fieldLine } from "./step-section.ts";
-import { capital, plainWords } from "./words.ts";
+import { capital } from "./words.ts";
 
 /** Every missing field and every assumption. */
-export function openSections({ assessment, said }: Context): Section[] {
+export function openSections(context: Context): Section[] {
+  const { assessment, said, words } = context;
   const { missing, assumptions, steps } = assessment;
   const ofSteps = steps.flatMap(({ checks }) =>
-    checks.flatMap((one) => one.assessment.assumptions),
+    checks.flatMap((one) => one.assessment.assumptions.map(said)),
   );
-  const told = new Set(ofSteps.map(said));
+  const told = new Set(ofSteps);
   const others = assumptions.map(said).filter((sentence) => !told.has(sentence));
   return [
     {
       id: "missing",
-      title: "Not recorded",
+      title: words.of("missing"),
       blocks: missing.length
         ? [
-            text(`${missing.length} fields that a check needs. None of them counts as passed.`),
-            ...list(missing.map(fieldLine)),
+            text(said(say("report.fields-needed", { count: missing.length }))),
+            ...list(missing.map((path) => fieldLine(context, path))),
           ]
-        : [text("Every field that a check needs is recorded.")],
+        : [text(said(say("report.all-recorded")))],
     },
     {
       id: "assumptions",
-      title: "Assumed of the whole",
+      title: words.of("assumptions"),
       blocks: others.length
-        ? [text("Beside what each step assumes:"), ...list(others)]
-        : [text("Nothing beside what each step assumes.")],
+        ? [text(said(say("report.beyond-the-steps"))), ...list(others)]
+        : [text(said(say("report.nothing-beyond")))],
     },
   ];
 }
 
-/** Codes of cautions that say who has the last word. */
-const governs =
-  /^(manual-decides|others-govern|instructions-govern|nameplate-first|local-code|record-only)$/;
-
-/** Cautions: what governs, then those of each step, then those of the record; each once. */
-export function cautionsSection({ assessment, said }: Context): Section {
-  const groups = new Map<string, Set<string>>();
-  const placed = new Set<string>();
-  const place = (name: string, caution: Caution) => {
-    const sentence = said(caution);
-    if (placed.has(sentence)) return;
-    placed.add(sentence);
-    groups.set(name, (groups.get(name) ?? new Set()).add(sentence));
-  };
-  const first = assessment.cautions.filter(({ code }) => governs.test(code));
-  for (const caution of first) place("What governs", caution);
-  for (const { name, checks } of assessment.steps) {
-    const own = checks.flatMap((check) => check.assessment.cautions);
-    for (const caution of own) place(capital(plainWords(name)), caution);
-  }
-  for (const caution of assessment.cautions) place("This record", caution);
-  const parts = [...groups].map(
-    ([title, sentences], i): Section => ({
-      id: `cautions-${i + 1}`,
-      title,
-      blocks: list([...sentences]),
-    }),
-  );
-  return { id: "cautions", title: "Cautions", blocks: [], parts };
+/** Cautions: findings, dangers, then what governs, each with the step of which it speaks. */
+export function cautionsSection({ assessment, said, words }: Context): Section {
+  const kinds = ["finding", "danger", "governing"] as const;
+  const parts = kinds.flatMap((kind, i): Section[] => {
+    const own = assessment.cautions.filter((one) => (one.kind ?? "finding") === kind);
+    const lines = own.map((one) =>
+      kind === "finding" && one.step
+        ? `${capital(words.code(`commissioning.step.${one.step}`))}: ${said(one)}`
+        : said(one),
+    );
+    const title = words.code(`assessment.caution.${kind}`);
+    return lines.length ? [{ id: `cautions-${i + 1}`, title, blocks: list(lines) }] : [];
+  });
+  return { id: "cautions", title: words.of("cautions"), blocks: [], parts };
 }
 
-/** How a work was read, and what that asks of the reader. */
-const readings: Readonly<Record<Source["readAs"], readonly [short: string, means: string]>> = {
-  reproduction: [
-    "reproduction",
-    "read in a reproduction: check a figure that matters against the text itself",
-  ],
-  memory: ["memory", "from memory: check against the text"],
-  none: ["—", "no text to check against"],
-};
+/** How a work was read: a word for the table, and what that asks of the reader. */
+const readings = {
+  reproduction: ["reproduction", "report.read-in-reproduction"],
+  memory: ["memory", "report.read-from-memory"],
+  none: [undefined, "report.no-text"],
+} as const satisfies Readonly<Record<Source["readAs"], unknown>>;
 
 /** Every cited work in full. */
-export function sourcesSection({ assessment, works }: Context): Section {
+export function sourcesSection({ assessment, works, words, said }: Context): Section {
   const rows = works.map((id, i) => {
     const { title, edition, publisher, doi, readAs } = sourceById(id);
     const clauses = assessment.sources.filter(({ source, clause }) => source === id && clause);
+    const [word] = readings[readAs];
     return [
       `S${i + 1}`,
       [title, edition, publisher, doi && `doi:${doi}`].filter(Boolean).join(". "),
       clauses.map(({ clause }) => clause).join("; ") || "—",
-      readings[readAs][0],
+      word ? words.of(word) : "—",
     ];
   });
   const ids = works.map((_, i) => `source-${i + 1}`);
-  const head = ["No.", "Work and edition", "Clauses used", "Read"];
-  const ways = [...new Set(works.map((id) => readings[sourceById(id).readAs]))];
+  const head = (["number", "work", "clauses", "read"] as const).map(words.of);
+  const ways = [...new Set(works.map((id) => readings[sourceById(id).readAs][1]))];
   return {
     id: "sources",
-    title: "Sources",
+    title: words.of("sources"),
     blocks: rows.length
       ? [
-          text(`${ways.map(([short, means]) => `${short}: ${means}`).join(". ")}.`),
-          ...table("Works cited", head, rows, ids),
+          text(ways.map((way) => said(say(way))).join(" ")),
+          ...table(words.of("sources"), head, rows, ids),
         ]
-      : [text("No check was made, so that nothing is cited.")],
+      : [text(said(say("report.nothing-cited")))],
   };
 }
 
 /** What the report cannot say. */
-export const limitsSection: Section = {
-  id: "limits",
-  title: "Limits of this report",
-  blocks: list([
-    "It judges a record, not the work: what was not recorded, or not recorded truly, it cannot see.",
-    "Names, times, photos and signatures are repeated as they were stated; none of them was verified.",
-    "A pass says that the recorded figures keep the limits that they were held to, with the stated uncertainty. It is no permission to pressurise, charge or energise.",
-    "Nameplate, manufacturer's instructions, adopted local code, the authority having jurisdiction and licensed practice come before every figure here.",
-  ]),
-};
+export function limitsSection({ words, said }: Context): Section {
+  return {
+    id: "limits",
+    title: words.of("limits"),
+    blocks: list([
+      said(say("report.judges-a-record")),
+      said(say("report.repeats-what-was-stated")),
+      said(say("report.what-a-pass-means")),
+    ]),
+  };
+}

@@ -2,16 +2,21 @@
 // Follows no standard. Internal.
 // Does not cover layout: see the writers.
 
-import { type Citation, explain, type Figure, type Statement } from "../assessment/index.ts";
+import {
+  type Catalogue,
+  type Citation,
+  explain,
+  type Figure,
+  type Statement,
+} from "../assessment/index.ts";
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
 import type { figureText } from "../display/index.ts";
-import { english } from "../language/en/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { SourceId } from "../sources/index.ts";
 import { clipped } from "./plain-text.ts";
 import type { Run } from "./report-document.ts";
-import { fieldWords, plainWords } from "./words.ts";
+import { type Words, wordsOf } from "./words.ts";
 
 /** The language of a report. */
 export const language: typeof english = english;
@@ -22,20 +27,19 @@ export interface Context {
   readonly assessment: InstallationAssessment;
   /** A figure or a word of the record in the reader's form. */
   readonly figure: (
-    figure: Figure | boolean,
+    figure: Figure | boolean | string,
     resolution?: AnyQuantity,
     beside?: readonly Figure[],
   ) => string;
   /** A statement as a sentence. */
   readonly said: (statement: Statement) => string;
+  /** The words of the reader's language. */
+  readonly words: Words;
   /** The cited works, each once, in the order of their numbers. */
   readonly works: readonly SourceId[];
   /** Links to the works; with their clauses if asked for. */
   readonly refs: (citations: readonly Citation[], clauses?: boolean) => readonly Run[];
 }
-
-/** Values of statements that are names of steps, holds or fields, one or several. */
-const names = /^(inStep|steps?|away|holds|inPart|path|paths|fields|instruments?|reading)$/;
 
 /** A moment by ISO 8601, which reads better without its T. */
 const moment = /^(\d{4}-\d\d-\d\d)T(\d\d:\d\d[\d:.]*(?:Z|[+-]\d\d:\d\d)?)$/;
@@ -45,9 +49,11 @@ export function contextOf(
   record: InstallationRecord,
   assessment: InstallationAssessment,
   show: ReturnType<typeof figureText>,
+  language: Catalogue,
 ): Context {
+  const words = wordsOf(language);
   const figure: Context["figure"] = (value, resolution, beside) => {
-    if (typeof value === "boolean") return value ? "yes" : "no";
+    if (typeof value === "boolean") return words.of(value ? "yes" : "no");
     if (typeof value === "string") return clipped(value.replace(moment, "$1 $2"));
     try {
       return show(
@@ -65,17 +71,10 @@ export function contextOf(
     record,
     assessment,
     figure,
-    said: ({ code, text, values }) => {
-      if (text === undefined) {
-        const shown = Object.entries(values).map(([name, value]) => [name, verbatimClipped(value)]);
-        return explain({ code, values: Object.fromEntries(shown) }, english, figure);
-      }
-      const worded = Object.entries(values).map(([name, value]) => [
-        name,
-        typeof value === "string" && names.test(name) ? namesAsWords(value) : value,
-      ]);
-      const figures = Object.fromEntries(worded);
-      return explain({ code, text, values: figures }, figure);
+    words,
+    said: ({ code, values }) => {
+      const shown = Object.entries(values).map(([name, value]) => [name, verbatimClipped(value)]);
+      return explain({ code, values: Object.fromEntries(shown) }, language, figure);
     },
     works,
     refs: (citations, clauses = false) =>
@@ -97,9 +96,3 @@ const verbatimClipped = (value: unknown): unknown => {
     ? { verbatim: clipped(verbatim.replace(moment, "$1 $2")) }
     : value;
 };
-
-const namesAsWords = (value: string): string =>
-  value
-    .split(", ")
-    .map((name) => (/[.[]/.test(name) ? fieldWords(name) : plainWords(name)))
-    .join(", ");

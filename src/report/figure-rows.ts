@@ -5,7 +5,7 @@ import type { StepCheck } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Context } from "./context.ts";
 import { type Block, table } from "./report-document.ts";
-import { capital, checkTitle, fieldWords } from "./words.ts";
+import { capital } from "./words.ts";
 
 /** Said elsewhere in the report, or of no use to a reader. */
 const leftOut = new Set([
@@ -14,6 +14,7 @@ const leftOut = new Set([
   "assumptions",
   "cautions",
   "sources",
+  "actions",
   "citation",
   "fit",
   "corrected",
@@ -26,17 +27,18 @@ export function figureBlocks(context: Context, { name, path, assessment }: StepC
   const rows = Object.entries(assessment)
     .map(([key, value]) => [key, found(context, key, value)] as const)
     .filter(([, figures]) => figures.length > 0)
-    .map(([key, figures]) => [capital(fieldWords(key)), joined(key, figures)]);
+    .map(([key, figures]) => [capital(figureWord(context, key)), joined(context, key, figures)]);
   const works = context.refs(assessment.sources).map(({ text }) => text);
-  const caption = `Worked out: ${checkTitle(name, path)}, by ${works.join("")}`;
-  return table(caption, ["Figure", "Value"], rows);
+  const { words } = context;
+  const caption = `${words.of("worked-out")}: ${words.check(name, path)} (${works.join("")})`;
+  return table(caption, [words.of("figure"), words.of("value")], rows);
 }
 
 /** The figures of one part in one cell, each with its name below the part. */
-function joined(key: string, figures: readonly Found[]): string {
+function joined(context: Context, key: string, figures: readonly Found[]): string {
   return figures
     .map(([path, value]) =>
-      `${fieldWords(path.slice(key.length).replace(/^\./, ""))} ${value}`.trim(),
+      `${figureWord(context, path.slice(key.length).replace(/^\./, ""))} ${value}`.trim(),
     )
     .join("; ");
 }
@@ -76,3 +78,21 @@ function nameAndFigure({ figure }: Context, item: unknown): string | undefined {
   if (typeof name !== "string" || !isQuantity(quantity) || more.length > 0) return undefined;
   return `${name} ${figure(quantity)}`;
 }
+
+/** The words for a figure by its path in the result: each part by the language, or as its name has it. */
+function figureWord({ words }: Context, path: string): string {
+  return path
+    .split(".")
+    .map((part) => {
+      const [name = "", ...places] = part.split(/[[\]]+/).filter(Boolean);
+      return [
+        words.code(`report.figure.${name}`, apart(name)),
+        ...places.map((place) => Number(place) + 1),
+      ].join(" ");
+    })
+    .join(", ");
+}
+
+/** `correctedDrop` as `corrected drop`. */
+const apart = (name: string): string =>
+  name.replaceAll("-", " ").replace(/(?<=[a-z0-9])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

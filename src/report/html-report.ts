@@ -16,11 +16,10 @@ import { writeHtml } from "./write-html.ts";
  * when it is one `<svg>` element of shapes and text; one with scripts, links, styles or images is refused, and
  * one with an id that another picture or the report itself has.
  *
- * Numbers follow the locale. The sentences are English, and so the page says that it is in English, whatever
- * the locale.
+ * Numbers follow the locale, sentences and labels the language.
  *
  * @param record - The record, in whatever state of filling.
- * @param options - System of units, units of single kinds, locale of the numbers, time of printing, pictures.
+ * @param options - Language, system of units, units of single kinds, locale of the numbers, time of printing, pictures.
  * @returns The page as text; the same for the same record and options.
  * @throws {@link InvalidInputError} when it is not a record, or an option or a picture is wrong.
  *
@@ -31,16 +30,16 @@ import { writeHtml } from "./write-html.ts";
  *
  * @example
  * ```ts
+ * import { english } from "hvac-install-math/language/en";
  * import { htmlReport } from "hvac-install-math/report";
  *
  * const record = { version: 2, name: "<script>alert(1)</script>" } as const;
- * const page = htmlReport(record, { system: "inch-pound", locale: "en-US", printedAt: "2026-05-06 09:30" });
+ * const page = htmlReport(record, { language: english, system: "inch-pound", printedAt: "2026-05-06 09:30" });
  * page.includes('<html lang="en-US">'); // => true
  * page.includes("<script"); // => false
  * ```
  */
 export function htmlReport(record: InstallationRecord, options: HtmlReportOptions): string {
-  const { locale = "en" } = options ?? {};
   const page = reportDocumentOf(record, options);
-  return writeHtml(page, /^en\b/i.test(locale) ? locale : "en");
+  return writeHtml(page, options.language.locale);
 }

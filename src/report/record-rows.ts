@@ -5,7 +5,8 @@ import type { Instruments } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Context } from "./context.ts";
 import { type Block, table, text } from "./report-document.ts";
-import { capital, fieldWords, plainWords } from "./words.ts";
+import { say, verbatim } from "./statements.ts";
+import { capital } from "./words.ts";
 
 type Leaf = readonly [path: string, value: unknown];
 type Row = readonly [field: string, value: string, source: string];
@@ -44,8 +45,10 @@ export function leavesOf(value: unknown, path: string): Leaf[] {
 }
 
 /** A value of the record as text. */
-export function valueText({ figure }: Context, value: unknown, step?: AnyQuantity): string {
-  if (isList(value)) return value.map((one) => figure(one as string, step)).join(", ") || "none";
+export function valueText({ figure, words }: Context, value: unknown, step?: AnyQuantity): string {
+  if (isList(value)) {
+    return value.map((one) => figure(one as string, step)).join(", ") || words.of("none");
+  }
   return figure(value as AnyQuantity, step);
 }
 
@@ -66,11 +69,17 @@ export function errorsText(context: Context, instrument: object | undefined): st
     {}) as Record<string, unknown>;
   const shown = [accuracy, relativeAccuracy, accuracyOfReading].filter(isThere);
   if (shown.length === 0) {
-    return isThere(resolution) ? `reads to ${context.figure(resolution)}` : "not stated";
+    if (!isThere(resolution)) return context.words.of("not-stated");
+    const step = verbatim(context.figure(resolution));
+    return context.said(say("report.reads-to", { step }));
   }
   return shown
-    .map((one) => `± ${context.figure(one)}${one.kind === "ratio" ? " of the reading" : ""}`)
-    .join(" and ");
+    .map((one) => {
+      const limits = `± ${context.figure(one)}`;
+      if (one.kind !== "ratio") return limits;
+      return context.said(say("report.of-the-reading", { limits: verbatim(limits) }));
+    })
+    .join("; ");
 }
 
 /** The step in which the instrument of a field shows its figures. */
@@ -86,18 +95,19 @@ function instrumentOf({ record }: Context, path: string) {
 
 /** Limits of error as they stand behind a value, and where the value is from. */
 function originOf(context: Context, path: string): [limits: string, source: string] {
-  if (path.startsWith("equipment.manual")) return ["", "manual"];
-  if (path.startsWith("equipment")) return ["", "plate"];
+  const { words } = context;
+  if (path.startsWith("equipment.manual")) return ["", words.of("from-manual")];
+  if (path.startsWith("equipment")) return ["", words.of("from-nameplate")];
   const by = instrumentOf(context, path);
-  if (!by) return ["", "record"];
+  if (!by) return ["", words.of("from-record")];
   const { name, given } = by;
-  if (name === "level") return ["", "level, its limits beside it"];
+  const instrument = words.field(`instruments.${name}`);
+  if (name === "level") return ["", `${instrument}, ${words.of("limits-beside")}`];
   const limits = errorsText(context, given);
-  if (limits.startsWith("±")) return [` ${limits} (limits)`, plainWords(name)];
-  return [
-    "",
-    `${plainWords(name)}, ${limits === "not stated" ? "uncertainty not stated" : limits}`,
-  ];
+  if (limits.startsWith("±")) {
+    return [` ${limits} (${words.of("limits-of-error")})`, instrument];
+  }
+  return ["", `${instrument}, ${limits}`];
 }
 
 /** Parts of the record that belong together: their fields in a table, and their lists of readings. */
@@ -108,17 +118,19 @@ export function recordBlocks(context: Context, paths: readonly string[], caption
     for (const leaf of facts) {
       const relative = leaf[0].slice(base.length);
       const group = relative.split(".", 1)[0] as string;
-      rows.set(group, [
-        ...(rows.get(group) ?? []),
-        rowOf(context, leaf, relative.slice(group.length + 1)),
-      ]);
+      const at = `${base}${group}`;
+      rows.set(at, [...(rows.get(at) ?? []), rowOf(context, leaf, relative.length > group.length)]);
     }
   }
   return [
-    ...table(caption, ["Recorded", "Value", "Source"], [...rows].map(grouped)),
-    ...parts.flatMap(({ base, lists }) =>
+    ...table(
+      caption,
+      (["recorded", "value", "source"] as const).map(context.words.of),
+      [...rows].map((one) => grouped(context, one)),
+    ),
+    ...parts.flatMap(({ lists }) =>
       lists.flatMap(([path, items]) => {
-        const name = fieldWords(path.slice(base.length)) || fieldWords(path);
+        const name = context.words.field(path);
         return readingsBlocks(context, path, items, `${caption}: ${name}`);
       }),
     ),
@@ -126,10 +138,10 @@ export function recordBlocks(context: Context, paths: readonly string[], caption
 }
 
 /** Fields of one part as one row. */
-function grouped([name, rows]: readonly [string, readonly Row[]]): string[] {
+function grouped({ words }: Context, [at, rows]: readonly [string, readonly Row[]]): string[] {
   const values = rows.map(([field, value]) => (field ? `${field} ${value}` : value));
   const sources = [...new Set(rows.map(([, , source]) => source))];
-  return [capital(fieldWords(name)), values.join("; "), sources.join("; ")];
+  return [capital(words.field(at)), values.join("; "), sources.join("; ")];
 }
 
 interface Parts {
@@ -164,10 +176,10 @@ function partsOf(value: unknown, path: string): Parts {
   return { base: isPart(value) ? `${path}.` : path.replace(/[^.]+$/, ""), facts, lists };
 }
 
-function rowOf(context: Context, [path, value]: Leaf, field: string): Row {
+function rowOf(context: Context, [path, value]: Leaf, isPart: boolean): Row {
   const shown = valueText(context, value, isQuantity(value) ? stepOf(context, path) : undefined);
   const [limits, source] = originOf(context, path);
-  return [fieldWords(field), shown + limits, source];
+  return [isPart ? context.words.field(path) : "", shown + limits, source];
 }
 
 function columnsOf(items: readonly object[]): string[] {
@@ -196,13 +208,16 @@ function readingsBlocks(
       ),
     ];
   });
-  const count = picked.length < items.length ? ` (${picked.length} of ${items.length} shown)` : "";
+  const { said, words } = context;
+  const all = { shown: picked.length, all: items.length };
+  const count = picked.length < items.length ? ` (${said(say("report.shown-of", all))})` : "";
+  const column = (key: string) => capital(words.field(`${path.replace(/\[\d+\]/g, "")}.${key}`));
   const origins = columns.flatMap((key) => {
     const [limits, source] = originOf(context, `${path}[0].${key}`);
-    return source === "record" ? [] : [`${capital(fieldWords(key))}: ${source}${limits}.`];
+    return source === words.of("from-record") ? [] : [`${column(key)}: ${source}${limits}.`];
   });
   return [
-    ...table(`${name}${count}`, ["No.", ...columns.map((key) => capital(fieldWords(key)))], rows),
+    ...table(`${name}${count}`, [words.of("number"), ...columns.map(column)], rows),
     ...(origins.length ? [text(origins.join(" "))] : []),
   ];
 }

@@ -4,37 +4,45 @@ import type { Instruments } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { errorsText, leavesOf, recordBlocks, valueText } from "./record-rows.ts";
 import { type Block, type Section, table, text } from "./report-document.ts";
-import { capital, fieldWords, plainWords } from "./words.ts";
+import { type ReportStatements, say, verbatim } from "./statements.ts";
+import { capital } from "./words.ts";
 
-const orNone = (blocks: Block[], none: string): Block[] => (blocks.length ? blocks : [text(none)]);
+/** Codes of sentences without values. */
+type Nothing = {
+  [C in keyof ReportStatements]: keyof ReportStatements[C] extends never ? C : never;
+}[keyof ReportStatements];
+
+const orNone = ({ said }: Context, blocks: Block[], none: Nothing): Block[] =>
+  blocks.length ? blocks : [text(said(say(none as "report.no-site")))];
 
 /** Site, plates, manual, instruments. */
 export function installationSection(context: Context): Section {
   const { equipment: { manual, ...plates } = {} } = context.record;
+  const { words } = context;
   const own: Context = { ...context, record: { ...context.record, equipment: plates } };
   return {
     id: "installation",
-    title: "Site, equipment and instruments",
+    title: words.of("installation"),
     blocks: [
-      ...orNone(recordBlocks(context, ["site"], "Site"), "Of the site nothing is recorded."),
+      ...orNone(context, recordBlocks(context, ["site"], words.of("site")), "report.no-site"),
       ...orNone(
-        Object.keys(plates).length
-          ? recordBlocks(own, ["equipment"], "Equipment, by its plates")
-          : [],
-        "Of the plates nothing is recorded.",
+        context,
+        Object.keys(plates).length ? recordBlocks(own, ["equipment"], words.of("nameplate")) : [],
+        "report.no-nameplate",
       ),
       ...orNone(
-        recordBlocks(context, ["equipment.manual"], "What the manual lays down"),
-        "Of the manual nothing is recorded.",
+        context,
+        recordBlocks(context, ["equipment.manual"], words.of("manual")),
+        "report.no-manual",
       ),
       ...(context.record.runs ?? []).flatMap(({ name }, i) =>
         recordBlocks(
           context,
           ["name", "port", "serves", "indoorUnits", "manual"].map((own) => `runs[${i}].${own}`),
-          `Run ${i + 1}${name === undefined ? "" : `, ${context.figure(name)}`}`,
+          `${words.of("run")} ${i + 1}${name === undefined ? "" : `, ${context.figure(name)}`}`,
         ),
       ),
-      ...orNone(instrumentsTable(context), "No instrument is recorded."),
+      ...orNone(context, instrumentsTable(context), "report.no-instrument"),
     ],
   };
 }
@@ -42,39 +50,48 @@ export function installationSection(context: Context): Section {
 const identity = ["name", "serialNumber", "calibratedOn", "calibrationDue"];
 
 function instrumentsTable(context: Context): Block[] {
-  const { instruments = {} } = context.record;
+  const { said, words, record } = context;
+  const { instruments = {} } = record;
+  const notStated = words.of("not-stated");
   const rows = Object.entries(instruments).map(([key, given]) => {
     const { name, serialNumber, calibratedOn, calibrationDue } = given as NonNullable<
       Instruments["level"]
     >;
-    const known = [name, serialNumber && `serial number ${serialNumber}`]
+    const number = serialNumber && verbatim(context.figure(serialNumber));
+    const known = [name, number && said(say("report.serial-number", { number }))]
       .filter(Boolean)
       .join(", ");
     const more = leavesOf(given, "")
       .filter(([path]) => !identity.includes(path) && !/^(relativeA|a)ccuracy/.test(path))
-      .map(([path, value]) => `${fieldWords(path)} ${valueText(context, value)}`);
+      .map(
+        ([path, value]) =>
+          `${words.field(`instruments.${key}.${path}`)} ${valueText(context, value)}`,
+      );
     return [
-      capital(plainWords(key)),
-      known ? context.figure(known) : "not stated",
+      capital(words.field(`instruments.${key}`)),
+      known ? context.figure(known) : notStated,
       [errorsText(context, given), ...more].join("; "),
-      calibratedOn ?? "not stated",
-      calibrationDue ?? "not stated",
+      calibratedOn ?? notStated,
+      calibrationDue ?? notStated,
     ];
   });
-  const head = ["Instrument", "Which", "Accuracy and limits", "Calibrated", "Calibration due"];
-  return table("Instruments", head, rows);
+  const head = (["instrument", "which", "accuracy", "calibrated", "calibration-due"] as const).map(
+    words.of,
+  );
+  return table(words.of("instruments"), head, rows);
 }
 
 /** Photos, signatures, amendments. */
 export function evidenceSections(context: Context): Section[] {
-  const { photos = [], signatures = [], history = [] } = context.record;
+  const { said, words, record } = context;
+  const { photos = [], signatures = [], history = [] } = record;
   const shown = (value: unknown) => (value === undefined ? "—" : valueText(context, value));
   const photoRows = photos.map(({ reference, of, caption, at, digest }) => [
     shown(reference),
-    of === undefined ? "—" : context.figure(`${capital(fieldWords(of))} (${of})`),
+    of === undefined ? "—" : context.figure(capital(words.field(of))),
     shown(caption),
     shown(at),
-    digest === undefined ? "none: an exchanged picture would not show" : shown(digest),
+    digest === undefined ? said(say("report.no-digest")) : shown(digest),
   ]);
   const signatureRows = signatures.map(({ name, role, at }) => [
     shown(name),
@@ -83,8 +100,8 @@ export function evidenceSections(context: Context): Section[] {
   ]);
   const historyRows = history.map(({ path, previous, by, at, reason }, i) => [
     String(i + 1),
-    `${capital(fieldWords(path))} (${path})`,
-    previous === undefined ? "nothing" : before(context, previous),
+    capital(words.field(path)),
+    previous === undefined ? words.of("none") : before(context, path, previous),
     shown(by),
     shown(at),
     shown(reason),
@@ -92,46 +109,55 @@ export function evidenceSections(context: Context): Section[] {
   return [
     {
       id: "photos",
-      title: "Photos",
+      title: words.of("photos"),
       blocks: orNone(
+        context,
         table(
-          "Photos, by reference",
-          ["Reference", "Shows", "Caption", "Taken", "Digest"],
+          words.of("photos"),
+          (["reference", "shows", "caption", "taken", "digest"] as const).map(words.of),
           photoRows,
         ),
-        "No photo is recorded.",
+        "report.no-photo",
       ),
     },
     {
       id: "signatures",
-      title: "Signatures",
+      title: words.of("signatures"),
       blocks: [
         ...orNone(
-          table("Signatures, as stated", ["Name", "As", "When"], signatureRows),
-          "Nobody has signed this record.",
+          context,
+          table(
+            words.of("signatures"),
+            (["name", "as", "when"] as const).map(words.of),
+            signatureRows,
+          ),
+          "report.no-signature",
         ),
-        text("Names and times are as the record states them; nothing here verifies who signed."),
+        text(said(say("report.signatures-not-verified"))),
       ],
     },
     {
       id: "history",
-      title: "Amendments",
+      title: words.of("amendments"),
       blocks: orNone(
+        context,
         table(
-          "What was changed, the oldest first",
-          ["No.", "Field", "Before", "By", "When", "Why"],
+          words.of("amendments"),
+          (["number", "field", "before", "by", "when", "why"] as const).map(words.of),
           historyRows,
         ),
-        "Nothing was amended.",
+        "report.no-amendment",
       ),
     },
   ];
 }
 
-function before(context: Context, previous: unknown): string {
+function before(context: Context, at: string, previous: unknown): string {
   const leaves = leavesOf(previous, "");
   const shown = leaves.map(([path, value]) =>
-    path ? `${fieldWords(path)}: ${valueText(context, value)}` : valueText(context, value),
+    path
+      ? `${context.words.field(`${at}.${path}`)}: ${valueText(context, value)}`
+      : valueText(context, value),
   );
   return context.figure(shown.join("; "));
 }

@@ -15,7 +15,12 @@ import { evidenceSections, installationSection } from "./record-sections.ts";
 import type { ReportDocument } from "./report-document.ts";
 import { checkOptions, type HtmlReportOptions } from "./report-options.ts";
 import { stepsSection } from "./step-section.ts";
-import { holdsSection, overviewSection, verdictSection } from "./verdict-section.ts";
+import {
+  actionsSection,
+  holdsSection,
+  overviewSection,
+  verdictSection,
+} from "./verdict-section.ts";
 
 /** The report of a record. */
 export function reportDocumentOf(
@@ -24,28 +29,31 @@ export function reportDocumentOf(
 ): ReportDocument {
   const show = checkOptions(options);
   const assessment = assessInstallation(record, { rules: options.rules ?? [] });
-  const context = contextOf(record, assessment, show);
+  const context = contextOf(record, assessment, show, options.language);
   const plots = plotsOf(record, assessment, options);
   const { name, site, equipment, history = [], signatures = [] } = record;
+  const { of } = context.words;
   const shortened = (text: string) => clipped(text, 120);
   const signed = signatures.map(({ name, role, at }) => `${name}, ${role}, ${context.figure(at)}`);
   const facts = [
-    ["Site", site?.name],
-    ["Refrigerant", equipment?.refrigerant],
-    ["Outdoor unit", equipment?.outdoorUnit?.model],
-    ["Signed, as stated", signed.join("; ") || "by nobody"],
-    ["Amendments", history.length ? String(history.length) : "none"],
-    ...(options.printedAt === undefined ? [] : [["Printed", options.printedAt] as const]),
+    [of("site"), site?.name],
+    [of("refrigerant"), equipment?.refrigerant],
+    [of("outdoor-unit"), equipment?.outdoorUnit?.model],
+    [of("signed"), signed.join("; ") || of("nobody")],
+    [of("amendments"), history.length ? String(history.length) : of("none")],
+    ...(options.printedAt === undefined ? [] : [[of("created"), options.printedAt] as const]),
   ] as const;
   return {
-    title: "Installation report",
-    name: name === undefined || name.trim() === "" ? "Unnamed installation" : shortened(name),
+    title: of("title"),
+    name: name === undefined || name.trim() === "" ? of("unnamed") : shortened(name),
+    contents: of("contents"),
     facts: facts.map(([fact, value]) => [
       fact,
-      value === undefined ? "not stated" : shortened(value),
+      value === undefined ? of("not-stated") : shortened(value),
     ]),
     sections: [
       verdictSection(context),
+      actionsSection(context),
       holdsSection(context),
       overviewSection(context),
       stepsSection(context, plots),
@@ -54,7 +62,7 @@ export function reportDocumentOf(
       installationSection(context),
       ...evidenceSections(context),
       sourcesSection(context),
-      limitsSection,
+      limitsSection(context),
     ],
   };
 }

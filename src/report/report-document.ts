@@ -46,6 +46,8 @@ export interface ReportDocument {
   readonly title: string;
   /** Name of the record, for the foot of the pages. */
   readonly name: string;
+  /** What the list of contents is called. */
+  readonly contents: string;
   readonly facts: readonly (readonly [name: string, value: string])[];
   readonly sections: readonly Section[];
 }

@@ -1,6 +1,7 @@
 // What may a reader choose about a report? Units, numbers, the time of printing, pictures.
 // Follows no standard; the library's own options.
-// Does not cover wording: the sentences are English.
+// Does not cover wording: the sentences come from the language that is passed in.
+import type { Catalogue } from "../assessment/index.ts";
 import type { CircuitRules } from "../circuit-protection/index.ts";
 import type {
   InstallationAssessment,
@@ -18,6 +19,8 @@ import { InvalidInputError } from "../quantity/errors.ts";
  * Source: none; the library's own type.
  */
 export interface ReportOptions extends FigureTextOptions {
+  /** The language of the report, such as `english` of `hvac-install-math/language/en`. */
+  readonly language: Catalogue;
   /** The rule sets for circuits that the record may name; see `assessInstallation`. */
   readonly rules?: readonly CircuitRules[];
   /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
@@ -50,7 +53,14 @@ export interface HtmlReportOptions extends ReportOptions {
 
 /** Checks what both reports share. */
 export function checkOptions(options: ReportOptions): ReturnType<typeof figureText> {
-  const { printedAt } = objectOf("options", options);
+  const { printedAt, language } = objectOf("options", options);
+  if (typeof language?.messages !== "object" || typeof language.locale !== "string") {
+    throw new InvalidInputError({
+      argument: "options.language",
+      value: describe(language),
+      allowed: "a language, such as english of hvac-install-math/language/en",
+    });
+  }
   if (printedAt !== undefined && (typeof printedAt !== "string" || printedAt.trim() === "")) {
     const value = describe(printedAt);
     throw new InvalidInputError({

@@ -1,13 +1,14 @@
 // What came of one step? Its checks, figures, assumptions, and what it lacks.
 // Follows the assessment of the step, and shows beside it what was recorded.
 // Does not cover cautions: they stand together in a section of their own.
-import type { InstallationStep, StepCheck, StepName } from "../commissioning/index.ts";
+import type { InstallationStep, StepCheck, StepName, StepProblem } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { figureBlocks } from "./figure-rows.ts";
 import { recordBlocks } from "./record-rows.ts";
 import { type Block, list, type Section, table, text, type Words } from "./report-document.ts";
 import type { ReportPlot } from "./report-options.ts";
-import { capital, checkTitle, fieldWords, outcomeMark, plainWords, stepMark } from "./words.ts";
+import { say, verbatim } from "./statements.ts";
+import { capital } from "./words.ts";
 
 /** The parts of the record that belong to a step. */
 const partsOfStep = ({ record }: Context, step: StepName): readonly string[] => {
@@ -40,12 +41,8 @@ export function stepsSection(context: Context, plots: readonly ReportPlot[]): Se
   const parts = context.assessment.steps.map((step, i) => stepSection(context, step, i + 1, plots));
   return {
     id: "steps",
-    title: "Step by step",
-    blocks: [
-      text(
-        "What stands behind ± is the uncertainty: “limits” are the limits of error of the instrument as stated, k = 2 marks the expanded uncertainty that follows from them, about 95 %. A figure without ± is a rule, a count, or was stated without one. S1, S2 and so on are the sources.",
-      ),
-    ],
+    title: context.words.of("steps"),
+    blocks: [text(context.said(say("report.uncertainty-note")))],
     parts,
   };
 }
@@ -56,61 +53,91 @@ function stepSection(
   number: number,
   plots: readonly ReportPlot[],
 ): Section {
-  const { name, checks, problems, missing, blockedBy, waiver, fallsAway } = step;
-  const title = capital(plainWords(name));
+  const { said, words } = context;
+  const { name, checks, problems, missing } = step;
+  const title = capital(words.code(`commissioning.step.${name}`));
   const rows = checks.map((check) => checkRow(context, check));
   const assumed = [
-    ...new Set(checks.flatMap(({ assessment }) => assessment.assumptions.map(context.said))),
+    ...new Set(checks.flatMap(({ assessment }) => assessment.assumptions.map(said))),
   ];
-  const heads: Block[] = [];
-  if (waiver) {
-    const { by, at, reason = "", note = "" } = waiver;
-    const why = [plainWords(reason), context.figure(note)].filter(Boolean).join("; ");
-    heads.push(text(`Waived by ${context.figure(by)} (${at}): ${why}. Nothing of it was checked.`));
-  }
-  if (fallsAway) heads.push(text(context.said(fallsAway)));
-  if (blockedBy.length > 0) {
-    heads.push(text(`Not to be done before these pass: ${blockedBy.map(plainWords).join(", ")}.`));
-  }
+  const head = (["check", "outcome", "why", "by"] as const).map(words.of);
   return {
     id: name,
     title: `${number}. ${title}`,
-    mark: stepMark(step),
+    mark: words.step(step),
     blocks: [
-      ...heads,
-      ...table(`${title}: checks`, ["Check", "Outcome", "Why", "By"], rows),
-      ...(missing.length ? [text("Not recorded:"), ...list(missing.map(fieldLine))] : []),
-      ...(problems.length
-        ? [
-            text("Recorded, but of no use to a check:"),
-            ...list(
-              problems.map(({ check, path, value, allowed, hint }) =>
-                context.figure(
-                  `${capital(fieldWords(path))} (${path}) is ${value}; allowed: ${allowed}. Not made: ${plainWords(check)}. ${hint}`,
-                ),
-              ),
-            ),
-          ]
-        : []),
+      ...headsOf(context, step),
+      ...table(`${title}: ${words.of("checks")}`, head, rows),
+      ...listed(
+        said(say("report.not-recorded")),
+        missing.map((path) => fieldLine(context, path)),
+      ),
+      ...listed(
+        said(say("report.could-not-be-used")),
+        problems.map((one) => problemLine(context, one)),
+      ),
       ...checks.flatMap((check) => figureBlocks(context, check)),
       ...plots
         .filter((plot) => plot.step === name)
         .map(({ title: shown, svg }): Block => ({ kind: "picture", title: shown, svg })),
-      ...recordBlocks(context, partsOfStep(context, name), `${title}: as recorded`),
-      ...(assumed.length ? [text("Assumed, because it was not given:"), ...list(assumed)] : []),
+      ...recordBlocks(context, partsOfStep(context, name), `${title}: ${words.of("recorded")}`),
+      ...listed(said(say("report.assumed")), assumed),
     ],
   };
 }
 
-/** A missing field as words, and by its path for whoever fills the record in. */
-export const fieldLine = (path: string): string => `${capital(fieldWords(path))} (${path})`;
+/** A list under its sentence, or nothing where it is empty. */
+const listed = (over: string, items: readonly string[]): Block[] =>
+  items.length ? [text(over), ...list(items)] : [];
+
+/** Why a step was left out, or does not count yet. */
+function headsOf(context: Context, { waiver, fallsAway, blockedBy }: InstallationStep): Block[] {
+  const { said } = context;
+  const heads: Block[] = [];
+  if (waiver) {
+    const { by, at, reason, note = "" } = waiver;
+    const [who, when] = [verbatim(context.figure(by)), verbatim(context.figure(at))];
+    const why = reason ? [`commissioning.waiver.${reason}`] : [];
+    const own = note ? [verbatim(context.figure(note))] : [];
+    heads.push(text(said(say("report.waived-by", { by: who, at: when, why: [...why, ...own] }))));
+  }
+  if (fallsAway) heads.push(text(said(fallsAway)));
+  if (blockedBy.length > 0) {
+    const steps = blockedBy.map((step) => `commissioning.step.${step}` as const);
+    heads.push(text(said(say("report.counts-when-passed", { steps }))));
+  }
+  return heads;
+}
+
+/** A missing field as words. */
+export const fieldLine = ({ words }: Context, path: string): string => capital(words.field(path));
+
+function problemLine(context: Context, { path, value, allowed }: StepProblem): string {
+  return context.said(
+    say("report.unusable", {
+      field: verbatim(fieldLine(context, path)),
+      value: verbatim(value),
+      allowed: verbatim(allowed),
+    }),
+  );
+}
 
 function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
-  const cause = assessment.cause ? [`Cause: ${plainWords(assessment.cause)}.`] : [];
+  const { said, words } = context;
+  const cause = assessment.cause && causeCode(assessment);
   return [
-    capital(checkTitle(name, path)),
-    [outcomeMark(assessment.outcome)],
-    [...assessment.reasons.map(context.said), ...cause].join(" "),
+    capital(words.check(name, path)),
+    [words.outcome(assessment.outcome)],
+    [
+      ...assessment.reasons.map(said),
+      ...(cause ? [said(say("report.cause", { cause }))] : []),
+    ].join(" "),
     context.refs(assessment.sources, true),
   ];
+}
+
+/** The code of the word for a cause: the module that found it is that of its first reason. */
+function causeCode({ cause, reasons }: StepCheck["assessment"]): string {
+  const module = reasons[0]?.code.split(".")[0] ?? "commissioning";
+  return `${module}.cause.${cause}`;
 }

@@ -1,102 +1,101 @@
-// What does the record prove, and what may not be done yet? The first page of a report.
-// Follows the assessment: its outcome, its reasons in their order, its hold points.
+// What does the record prove, what comes next, and what may not be done yet? The first page of a report.
+// Follows the assessment: its outcome, its reasons and actions in their order, its hold points.
 // Does not cover a verdict of its own: nothing is judged here.
-import type { Outcome } from "../assessment/index.ts";
-import type { HoldName, InstallationStep } from "../commissioning/index.ts";
+import type { InstallationStep, Placed } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
-import { capital, fieldWords, holdMark, outcomeMark, plainWords, stepMark } from "./words.ts";
-
-const leads: Readonly<Record<Outcome, string>> = {
-  pass: "As far as the record shows, the installation keeps every limit that it was held to.",
-  fail: "The record shows that the installation does not keep a limit, or that something was done before its proof.",
-  inconclusive: "Nothing in the record fails, but it does not prove enough for a pass.",
-};
+import { say } from "./statements.ts";
+import { capital } from "./words.ts";
 
 /** Verdict and the reasons that decide it. */
 export function verdictSection(context: Context): Section {
-  const { outcome, steps, deciding } = context.assessment;
-  const counts = new Map<string, number>();
-  for (const step of steps) {
-    const { text: word } = stepMark(step);
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  const counted = [...counts].map(([word, count]) => `${count} ${word.toLowerCase()}`).join(", ");
+  const { assessment, said, words } = context;
+  const { outcome, deciding } = assessment;
   return {
     id: "verdict",
-    title: "Verdict",
-    mark: outcomeMark(outcome),
+    title: words.of("verdict"),
+    mark: words.outcome(outcome),
     blocks: [
-      text(`${leads[outcome]} Of ${steps.length} steps: ${counted}.`),
+      text(said(say(`report.lead-${outcome}`))),
       ...(deciding.length
-        ? [text(outcome === "pass" ? "To be known with it:" : "What decides it:")]
+        ? [text(said(say(outcome === "pass" ? "report.known-with-it" : "report.what-decides")))]
         : []),
-      ...list(
-        deciding.map((reason) => {
-          const { step, part } = reason;
-          const place = [step && plainWords(step), part && fieldWords(part)].filter(Boolean);
-          return capital([...place, context.said(reason)].join(": "));
-        }),
-      ),
+      ...list(deciding.map((reason) => placedText(context, reason))),
     ],
   };
 }
 
-const waits: Readonly<Record<HoldName, string>> = {
-  "open-valves": "opening the service valves",
-  "add-charge": "adding refrigerant",
-  "power-on": "switching on",
-};
+/** What to do next, in order; not there on a clean pass. */
+export function actionsSection(context: Context): Section {
+  const { assessment, said, words } = context;
+  const { actions } = assessment;
+  return {
+    id: "actions",
+    title: words.of("actions"),
+    blocks: actions.length
+      ? list(actions.map((action) => placedText(context, action)))
+      : [text(said(say("report.nothing-to-do")))],
+  };
+}
+
+/** A statement behind the step and the part of which it speaks. */
+function placedText({ said, words }: Context, one: Placed): string {
+  const place = [
+    one.step && words.code(`commissioning.step.${one.step}`),
+    one.part && words.field(one.part),
+  ];
+  return [...place.filter(Boolean).map((word) => capital(word as string)), said(one)].join(": ");
+}
 
 /** Hold points. */
-export function holdsSection({ assessment, said }: Context): Section {
+export function holdsSection({ assessment, said, words }: Context): Section {
   const rows = assessment.holds.map((hold) => [
-    capital(waits[hold.name]),
-    [holdMark(hold)],
-    hold.waitsFor.map(plainWords).join(", ") || "nothing",
+    capital(words.code(`commissioning.hold.${hold.name}`)),
+    [words.hold(hold)],
+    hold.waitsFor.map((step) => words.code(`commissioning.step.${step}`)).join(", ") || "—",
     said(hold.reason),
   ]);
-  const cleared = assessment.steps.some(({ state }) => state === "not-applicable")
-    ? "has passed or was declared not applicable"
-    : "has passed";
   const held = assessment.holds.filter(({ state }) => state !== "released");
+  const holds = held.map(({ name }) => `commissioning.hold.${name}` as const);
+  const head = (["what", "state", "waits-for", "why"] as const).map(words.of);
   return {
     id: "holds",
-    title: "What may not be done yet",
+    title: words.of("hold-points"),
     blocks: [
-      text(
-        held.length
-          ? `Not to be done, or not to have been done: ${held.map(({ name }) => waits[name]).join(", ")}.`
-          : `Nothing is held any more: what each hold point waits for ${cleared}.`,
-      ),
-      ...table("Hold points", ["What", "State", "Waits for", "Why"], rows),
+      text(said(holds.length ? say("report.on-hold", { holds }) : say("report.nothing-held"))),
+      ...table(words.of("hold-points"), head, rows),
     ],
   };
 }
 
 /** Every step in a line. */
-export function overviewSection({ assessment }: Context): Section {
+export function overviewSection(context: Context): Section {
+  const { assessment, words } = context;
   const rows = assessment.steps.map((step, i) => [
-    [{ text: `${i + 1}. ${capital(plainWords(step.name))}`, to: step.name }],
-    [stepMark(step)],
-    openOf(step),
+    [
+      {
+        text: `${i + 1}. ${capital(words.code(`commissioning.step.${step.name}`))}`,
+        to: step.name,
+      },
+    ],
+    [words.step(step)],
+    openOf(context, step),
   ]);
-  const head = ["Step", "Outcome", "Open"];
+  const head = (["step", "outcome", "open"] as const).map(words.of);
   return {
     id: "overview",
-    title: "The steps at a glance",
-    blocks: table("Steps in the order of the work", head, rows),
+    title: words.of("overview"),
+    blocks: table(words.of("overview"), head, rows),
   };
 }
 
 /** What a step still lacks, counted. */
-function openOf({ missing, problems, blockedBy }: InstallationStep): string {
-  const said = [
-    missing.length && `${counted(missing.length, "field")} not recorded`,
-    problems.length && `${counted(problems.length, "value")} of no use to a check`,
-    blockedBy.length && `waits for ${blockedBy.map(plainWords).join(", ")}`,
+function openOf({ said }: Context, { missing, problems, blockedBy }: InstallationStep): string {
+  const steps = blockedBy.map((step) => `commissioning.step.${step}` as const);
+  const open = [
+    missing.length && said(say("report.fields-missing", { count: missing.length })),
+    problems.length && said(say("report.values-unusable", { count: problems.length })),
+    steps.length && said(say("report.waits-for", { steps })),
   ];
-  return said.filter(Boolean).join("; ") || "—";
+  return open.filter(Boolean).join("; ") || "—";
 }
-
-const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? "" : "s"}`;

@@ -1,54 +1,70 @@
-// How are steps, fields and outcomes called in a report? English words for the library's names.
-// Follows the names themselves: kebab case and camel case taken apart. Common practice, no source.
-// Does not cover translation.
-
-import type { Outcome } from "../assessment/index.ts";
+// How are steps, fields and outcomes called in a report? By the words of the reader's language.
+// Follows the catalogues of the language; a path that none names stands as it is. Internal.
+// Does not cover sentences: context.ts words those.
+import { type Catalogue, label, type Outcome } from "../assessment/index.ts";
 import type { HoldPoint, InstallationStep } from "../commissioning/index.ts";
 import type { Run } from "./report-document.ts";
+import type { ReportWord } from "./statements.ts";
 
 /** The first letter as a capital. */
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-/** `pressure-test` as `pressure test`, `correctedDrop` as `corrected drop`. */
-export const plainWords = (name: string): string =>
-  name.replaceAll("-", " ").replace(/(?<=[a-z0-9])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+type LabelName = ReportWord extends `report.label.${infer Name}` ? Name : never;
 
-/** The path of a field as words: `joints[0].torque` as `joint 1 › torque`. */
-export function fieldWords(path: string): string {
-  return path
-    .split(".")
-    .map((part) => {
-      const [name = "", ...places] = part.split(/[[\]]+/).filter(Boolean);
-      const one = places.length ? plainWords(name).replace(/s$/, "") : plainWords(name);
-      if (one === "at") return "when";
-      return [one, ...places.map((place) => Number(place) + 1)].join(" ");
-    })
-    .join(" › ");
+/** The words of one language, as a report asks for them. */
+export interface Words {
+  /** A label of the report. */
+  readonly of: (name: LabelName) => string;
+  /** A step, a check, a cause, an instrument: by the whole code. */
+  readonly code: (code: string, otherwise?: string) => string;
+  /** A field of the record by its path, with the places in lists. */
+  readonly field: (path: string) => string;
+  /** A check by its name, and by its place where there are several. */
+  readonly check: (name: string, path: string) => string;
+  /** The word for an outcome. */
+  readonly outcome: (outcome: Outcome) => Run;
+  /** The word for a step: nothing but a pass looks like one. */
+  readonly step: (step: InstallationStep) => Run;
+  /** The word for a hold point. */
+  readonly hold: (hold: HoldPoint) => Run;
 }
 
-/** A check by its name, and by its place where there are several. */
-export function checkTitle(name: string, path: string): string {
-  return /\[\d+\]/.test(path) ? `${plainWords(name)} (${fieldWords(path)})` : plainWords(name);
-}
+const tones = { pass: "pass", fail: "fail", inconclusive: "open" } as const;
+const holdTones = { released: "pass", held: "open", breached: "fail" } as const;
 
-const outcomes: Readonly<Record<Outcome, Run>> = {
-  pass: { text: "PASS", tone: "pass" },
-  fail: { text: "FAIL", tone: "fail" },
-  inconclusive: { text: "UNDECIDED", tone: "open" },
-};
-
-/** The word for an outcome. */
-export const outcomeMark = (outcome: Outcome): Run => outcomes[outcome];
-
-/** The word for a step: nothing but a pass looks like one. */
-export function stepMark({ state, outcome }: InstallationStep): Run {
-  if (state === "not-applicable") return { text: "NOT APPLICABLE", tone: "none" };
-  if (outcome === "fail" || state === "done") return outcomes[outcome];
-  return { text: state === "missing" ? "NOT RECORDED" : "INCOMPLETE", tone: "open" };
-}
-
-/** The word for a hold point. */
-export function holdMark({ state }: HoldPoint): Run {
-  if (state === "released") return { text: "RELEASED", tone: "pass" };
-  return state === "held" ? { text: "HELD", tone: "open" } : { text: "BREACHED", tone: "fail" };
+/** The words of a language. */
+export function wordsOf(language: Catalogue): Words {
+  const code: Words["code"] = (name, otherwise = name) =>
+    Object.hasOwn(language.messages, name) ? label(name, language) : otherwise;
+  const outcome: Words["outcome"] = (one) => ({
+    text: label(`assessment.outcome.${one}`, language),
+    tone: tones[one],
+  });
+  const field: Words["field"] = (path) => {
+    const places = [...path.matchAll(/\[(\d+)\]/g)].map(([, place]) => Number(place) + 1);
+    const word = code(`commissioning.field.${path.replace(/\[\d+\]/g, "")}`, path);
+    return word === path || places.length === 0 ? word : `${word} ${places.join(".")}`;
+  };
+  return {
+    of: (name) => label(`report.label.${name}`, language),
+    code,
+    field,
+    check: (name, path) => {
+      const word = code(`commissioning.check.${name}`);
+      return /\[\d+\]/.test(path) ? `${word} (${field(path)})` : word;
+    },
+    outcome,
+    step: (step) => {
+      const { state } = step;
+      if (state !== "not-applicable" && (step.outcome === "fail" || state === "done")) {
+        return outcome(step.outcome);
+      }
+      const text = code(`commissioning.step-state.${state}`).toUpperCase();
+      return { text, tone: state === "not-applicable" ? "none" : "open" };
+    },
+    hold: ({ state }) => ({
+      text: code(`commissioning.hold-state.${state}`).toUpperCase(),
+      tone: holdTones[state],
+    }),
+  };
 }

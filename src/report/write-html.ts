@@ -22,7 +22,10 @@ export function htmlText(text: string): string {
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /** The report as an HTML page. */
-export function writeHtml({ title, name, facts, sections }: ReportDocument, lang: string): string {
+export function writeHtml(
+  { title, name, contents, facts, sections }: ReportDocument,
+  lang: string,
+): string {
   const verdict = sections.find(({ mark }) => mark)?.mark?.text ?? "";
   const links = sections.map(
     (one) => `<li><a href="#part-${one.id}">${htmlText(one.title)}</a></li>`,
@@ -46,7 +49,7 @@ export function writeHtml({ title, name, facts, sections }: ReportDocument, lang
 <h1>${htmlText(name)}</h1>
 <dl>${known.join("")}</dl>
 </header>
-<nav aria-label="Contents"><ul>${links.join("")}</ul></nav>
+<nav aria-label="${htmlText(contents)}"><ul>${links.join("")}</ul></nav>
 <main>
 ${sections.map((section) => sectionHtml(section, 2)).join("\n")}
 </main>

@@ -1,7 +1,9 @@
 // The report as people see it: in Chromium, on a phone, in the dark, and on paper.
+
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { english } from "hvac-install-math/language/en";
 import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport } from "hvac-install-math/report";
 import type { Browser } from "playwright-core";
@@ -13,6 +15,7 @@ import { violations } from "./accessibility.ts";
 import { launch, serve, troubles } from "./chromium.ts";
 
 const options = {
+  language: english,
   system: "inch-pound",
   printedAt: "2026-05-08 09:30",
   plots: recordPlots,
@@ -22,8 +25,14 @@ const pages = {
   failing: htmlReport(failing, options),
   half: htmlReport(half, options),
   empty: htmlReport({ version: 2 }, options),
-  hostile: htmlReport(hostileRecord(hostile.join(" ").slice(0, 700)), { system: "inch-pound" }),
-  endless: htmlReport(hostileRecord("x".repeat(10_000)), { system: "inch-pound" }),
+  hostile: htmlReport(hostileRecord(hostile.join(" ").slice(0, 700)), {
+    language: english,
+    system: "inch-pound",
+  }),
+  endless: htmlReport(hostileRecord("x".repeat(10_000)), {
+    language: english,
+    system: "inch-pound",
+  }),
 };
 const names = Object.keys(pages);
 

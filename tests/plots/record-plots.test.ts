@@ -115,7 +115,7 @@ describe("the pictures of a record", () => {
   });
 
   it("go into the report as they are", () => {
-    const page = htmlReport(complete, { system: "SI", plots: recordPlots });
+    const page = htmlReport(complete, { ...metric, plots: recordPlots });
     for (const { svg } of recordPlots(complete, assessInstallation(complete), metric)) {
       expect(page).toContain(svg);
     }

@@ -13,7 +13,7 @@ import { bundle } from "../package/bundle.ts";
 import { elementsOf } from "./page-shape.ts";
 import { failing, half, rich } from "./rich-record.ts";
 
-const options = { system: "inch-pound", rules } as const;
+const options = { language: english, system: "inch-pound", rules } as const;
 const show = figureText(options);
 const told = (record: InstallationRecord) => elementsOf(htmlReport(record, options)).text;
 

@@ -1,6 +1,8 @@
 // Whatever a text holds, the reports hold the same elements, lines and cells as with an honest one.
+
 import fc from "fast-check";
 import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
 import { rules } from "../commissioning/assess.ts";
@@ -103,7 +105,12 @@ const anywhere = fc.oneof(
 );
 const isNamed = (it: string) => /[\p{L}\p{N}]/u.test(it); // no name, and nobody declares or signs by it
 
-const options = { rules, system: "inch-pound", printedAt: "2026-05-09" } as const;
+const options = {
+  rules,
+  language: english,
+  system: "inch-pound",
+  printedAt: "2026-05-09",
+} as const;
 const runs = { numRuns: 150 };
 
 describe("any text stays text (property)", () => {

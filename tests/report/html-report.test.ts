@@ -1,4 +1,5 @@
 import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
 import { recordPlots } from "hvac-install-math/plots";
 import { isInvalidInputError, newtonMeter, psi } from "hvac-install-math/quantity";
 import { type HtmlReportOptions, htmlReport } from "hvac-install-math/report";
@@ -11,7 +12,12 @@ import { failing, half, rich } from "./rich-record.ts";
 
 /** Control characters but the end of a line, marks of direction, lone surrogates, what has no width. */
 const unseen = /[^\n\P{Cc}]|[\u202a-\u202e\u2066-\u2069\u200b\ufeff]|\p{Cs}/u;
-const options = { rules, system: "inch-pound", printedAt: "2026-05-08 09:30" } as const;
+const options = {
+  rules,
+  language: english,
+  system: "inch-pound",
+  printedAt: "2026-05-08 09:30",
+} as const;
 const known =
   "html head meta title style body header p h1 dl div dt dd nav ul li a main section h2 h3 strong table caption thead tbody tr th td figure figcaption".split(
     " ",
@@ -63,14 +69,14 @@ describe("the page", () => {
 
   it("speaks English whatever the locale of its numbers", () => {
     expect(htmlReport(empty, { ...options, locale: "en-GB" })).toContain('<html lang="en-GB">');
-    const german = htmlReport(rich, { ...options, system: "SI", locale: "de" });
+    const german = htmlReport(rich, { ...options, language: english, system: "SI", locale: "de" });
     expect(german).toContain('<html lang="en">');
     expect(german).toContain("10,97 m");
   });
 
   it("shows figures in the system and the units that were asked for", () => {
     const { text } = elementsOf(
-      htmlReport(rich, { system: "SI", rules, units: { torque: newtonMeter } }),
+      htmlReport(rich, { language: english, system: "SI", rules, units: { torque: newtonMeter } }),
     );
     expect(text).toContain("15.6 N·m");
     expect(text).toContain("3447 kPag");
@@ -167,15 +173,23 @@ describe("options and records that are none", () => {
     ["options", rich, null],
     ["options.system", rich, {}],
     ["options.system", rich, { system: "metric" }],
-    ["options.locale", rich, { system: "SI", locale: "no such tag!" }],
-    ["options.locale", rich, { system: "SI", locale: 7 }],
-    ["options.printedAt", rich, { system: "SI", printedAt: "" }],
-    ["options.printedAt", rich, { system: "SI", printedAt: new Date(0) }],
-    ["options.units.torque", rich, { system: "SI", units: { torque: psi } }],
-    ["options.plots", rich, { system: "SI", plots: "all" }],
-    ["options.plots()", rich, { system: "SI", plots: () => "all" }],
-    ["options.plots()[0].step", rich, { system: "SI", plots: () => [{ step: "lunch" }] }],
-    ["options.plots()[0].title", rich, { system: "SI", plots: () => [{ step: "drain" }] }],
+    ["options.locale", rich, { language: english, system: "SI", locale: "no such tag!" }],
+    ["options.locale", rich, { language: english, system: "SI", locale: 7 }],
+    ["options.printedAt", rich, { language: english, system: "SI", printedAt: "" }],
+    ["options.printedAt", rich, { language: english, system: "SI", printedAt: new Date(0) }],
+    ["options.units.torque", rich, { language: english, system: "SI", units: { torque: psi } }],
+    ["options.plots", rich, { language: english, system: "SI", plots: "all" }],
+    ["options.plots()", rich, { language: english, system: "SI", plots: () => "all" }],
+    [
+      "options.plots()[0].step",
+      rich,
+      { language: english, system: "SI", plots: () => [{ step: "lunch" }] },
+    ],
+    [
+      "options.plots()[0].title",
+      rich,
+      { language: english, system: "SI", plots: () => [{ step: "drain" }] },
+    ],
     ["record", undefined, options],
     ["version", { version: 3 }, options],
   ])("are refused by name: %s", (argument, record, given) => {

@@ -1,4 +1,5 @@
 import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
 import { markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
 import { rules } from "../commissioning/assess.ts";
@@ -7,7 +8,7 @@ import { hostileRecord } from "./hostile-record.ts";
 import { kindsOf } from "./markdown-shape.ts";
 import { failing, half, rich } from "./rich-record.ts";
 
-const options = { system: "inch-pound", rules } as const;
+const options = { language: english, system: "inch-pound", rules } as const;
 const report = (record: InstallationRecord) => markdownReport(record, options);
 
 it("says the verdict first", () => {

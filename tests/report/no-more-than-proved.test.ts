@@ -1,5 +1,7 @@
 // Records that tempt a report to tell more than they prove.
+
 import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
 import { ampere, degF, hour, inch, micron, oz, psig, second } from "hvac-install-math/quantity";
 import { htmlReport, markdownReport } from "hvac-install-math/report";
 import { describe, expect, it } from "vitest";
@@ -92,8 +94,8 @@ const tempting: Readonly<Record<string, InstallationRecord>> = {
 
 describe.each(Object.entries(tempting))("%s", (_, record) => {
   const judged = assessInstallation(record);
-  const markdown = markdownReport(record, { system: "inch-pound", rules });
-  const page = htmlReport(record, { system: "inch-pound", rules });
+  const markdown = markdownReport(record, { language: english, system: "inch-pound", rules });
+  const page = htmlReport(record, { language: english, system: "inch-pound", rules });
 
   it("is no pass, in title, heading and steps", () => {
     expect(judged.outcome).not.toBe("pass");
@@ -121,7 +123,7 @@ describe.each(Object.entries(tempting))("%s", (_, record) => {
 
 it("tells a hair from the limit in the reader's units", () => {
   const said = (name: string, system: "inch-pound" | "SI") =>
-    markdownReport(tempting[name] as InstallationRecord, { system, rules });
+    markdownReport(tempting[name] as InstallationRecord, { language: english, system, rules });
   expect(said("a hold short by 0.3 s", "SI")).toContain("11 h 59 min 59.7 s; 12 h required");
   const marked = "a test above the marked pressure by 0.04 psi";
   expect(said(marked, "inch-pound")).toContain(
@@ -139,6 +141,6 @@ it("says at the hold points what was waived and not proved", () => {
     { step: "room-limit", reason: "no-enclosed-room", by: "N. N.", at: "2026-05-04" },
   ] as const;
   const record = { ...ofRun({ room: undefined }), waivers };
-  const markdown = markdownReport(record, { system: "SI", rules });
+  const markdown = markdownReport(record, { language: english, system: "SI", rules });
   expect(markdown).toContain("has passed or was declared not applicable");
 });

@@ -21,7 +21,9 @@ import { plots } from "./plots.ts";
 import { pressureTest } from "./pressure-test.ts";
 import { propertyModel } from "./property-model.ts";
 import { quantity } from "./quantity.ts";
+import { recordFields } from "./record-fields.ts";
 import { refrigerants } from "./refrigerants.ts";
+import { report } from "./report.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
 import { vacuumDecay } from "./vacuum-decay.ts";
 
@@ -41,7 +43,9 @@ export {
   pressureTest,
   propertyModel,
   quantity,
+  recordFields,
   refrigerants,
+  report,
   supplyVoltage,
   vacuumDecay,
 };
@@ -63,7 +67,9 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   pressureTest,
   propertyModel,
   quantity,
+  recordFields,
   refrigerants,
+  report,
   supplyVoltage,
   vacuumDecay,
 ]);
@@ -84,6 +90,8 @@ type Module =
   | typeof pressureTest
   | typeof propertyModel
   | typeof quantity
+  | typeof recordFields
   | typeof refrigerants
+  | typeof report
   | typeof supplyVoltage
   | typeof vacuumDecay;
