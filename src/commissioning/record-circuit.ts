@@ -4,7 +4,14 @@
 import type { PressureTestCriterion, TestReading, Wall } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
-import type { DecayReading, PolicyName, VacuumDecayOptions } from "../vacuum-decay/index.ts";
+import type {
+  BlankTest,
+  DecayReading,
+  PolicyName,
+  PumpIsolation,
+  VacuumDecayOptions,
+  VacuumHoses,
+} from "../vacuum-decay/index.ts";
 
 /**
  * What a test has to reach where the manual does not say, and on whose word.
@@ -50,6 +57,12 @@ export interface Evacuation {
   readonly coldest?: Quantity<"temperature">;
   /** Largest leak that is accepted. */
   readonly leakLimit?: NonNullable<VacuumDecayOptions["leakLimit"]>;
+  /** How the pump was shut off; a pressure that falls or stays flat is believed only where it is known. */
+  readonly isolation?: PumpIsolation;
+  /** Hoses within the isolated part. */
+  readonly hoses?: Draft<VacuumHoses>;
+  /** What hoses and gauge did by themselves. */
+  readonly blankTest?: Draft<BlankTest>;
   /** When the last reading was taken. */
   readonly at?: IsoTime;
 }

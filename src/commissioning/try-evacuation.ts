@@ -23,7 +23,7 @@ export function tryEvacuation(job: Job): Tried {
 }
 
 function watched({ record }: Job, { part, path, runs }: Covering<Evacuation>): Trial {
-  const { readings, policy, ambient, coldest, leakLimit } = part;
+  const { readings, policy, ambient, coldest, leakLimit, isolation, hoses, blankTest } = part;
   const { accuracy, resolution, range } = record.instruments?.vacuumGauge ?? {};
   return {
     name: "vacuum-decay",
@@ -43,6 +43,9 @@ function watched({ record }: Job, { part, path, runs }: Covering<Evacuation>): T
           ambient,
           coldest,
           leakLimit,
+          isolation,
+          hoses,
+          blankTest,
           volume: volumeOf(runs),
           gauge: present({ accuracy, resolution, range }),
         }),

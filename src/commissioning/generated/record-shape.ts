@@ -78,7 +78,7 @@ const EquipmentShape: Shape = {
   type: "Equipment",
   fields: {
     "construction?": { words: ["split", "quick-connect", "monobloc"] },
-    "duty?": { words: ["both", "cooling", "heating"] },
+    "duty?": { words: ["cooling", "heating", "both"] },
     "capacity?": "power",
     "outdoorUnit?": UnitPlateShape,
     "refrigerant?": "text",

@@ -139,50 +139,6 @@ export const EstimateOfMassFlowShape: Shape = {
   },
 };
 
-export const VacuumDecayAssessmentReasonsItemShape: Shape = {
-  type: "VacuumDecayAssessmentReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-  },
-};
-
-export const VacuumDecayAssessmentCautionsItem19Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem19",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
-      },
-    },
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
-};
-
 export const EstimateOfAbsolutePressureShape: Shape = {
   type: "EstimateOfAbsolutePressure",
   fields: {
@@ -371,5 +327,49 @@ export const InstrumentOfAreaShape: Shape = {
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2ReasonsItem",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem19",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };

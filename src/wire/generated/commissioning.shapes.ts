@@ -1,7 +1,11 @@
 // Which shapes have the types of commissioning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 import type { Shape } from "../../shapes/index.ts";
-import { VerbatimShape } from "./assessment.shapes.ts";
+import {
+  NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
+  NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
+  VerbatimShape,
+} from "./assessment.shapes.ts";
 import { ConcentrationAssessmentShape, RoomChargeAssessmentShape } from "./charge-limit.shapes.ts";
 import { CircuitFromNameplateResultShape } from "./circuit-protection.shapes.ts";
 import {
@@ -38,6 +42,8 @@ import {
   DrainSlope3Shape,
   DrainSlope4Shape,
   EquipmentVoltageRangeShape,
+  EvacuationBlankTestShape,
+  EvacuationHosesShape,
   EvacuationReadingsItemShape,
   InstrumentsVacuumGaugeResolutionItemShape,
   JointTorqueWindowShape,
@@ -227,11 +233,11 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.power.supply.readings",
     "commissioning.field.power.supply.measuredAt",
     "commissioning.field.power.supply.unbalanceLimit",
-    "commissioning.field.power.supply.readings.voltage",
+    "commissioning.field.power.supply.readings.elapsed",
     "commissioning.field.power.supply.readings.current",
+    "commissioning.field.power.supply.readings.voltage",
     "commissioning.field.power.supply.readings.lineToGround",
     "commissioning.field.power.supply.readings.state",
-    "commissioning.field.power.supply.readings.elapsed",
     "commissioning.field.power.supply.readings.lineToLine",
     "commissioning.field.power.supply.readings.currents",
     "commissioning.field.power.circuits.at",
@@ -246,8 +252,8 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.power.circuits.earthing",
     "commissioning.field.power.circuits.occupancy",
     "commissioning.field.power.circuits.wiring.length",
-    "commissioning.field.power.circuits.wiring.terminations",
     "commissioning.field.power.circuits.wiring.ambient",
+    "commissioning.field.power.circuits.wiring.terminations",
     "commissioning.field.power.circuits.wiring.grouping",
     "commissioning.field.power.circuits.wiring.material",
     "commissioning.field.power.circuits.wiring.method",
@@ -280,8 +286,8 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.power.circuits.installed.whip.wiring",
     "commissioning.field.power.circuits.installed.whip.conductor",
     "commissioning.field.power.circuits.installed.whip.wiring.length",
-    "commissioning.field.power.circuits.installed.whip.wiring.terminations",
     "commissioning.field.power.circuits.installed.whip.wiring.ambient",
+    "commissioning.field.power.circuits.installed.whip.wiring.terminations",
     "commissioning.field.power.circuits.installed.whip.wiring.grouping",
     "commissioning.field.power.circuits.installed.whip.wiring.material",
     "commissioning.field.power.circuits.installed.whip.wiring.method",
@@ -338,87 +344,87 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.instruments.level.calibratedOn",
     "commissioning.field.instruments.level.calibrationDue",
     "commissioning.field.instruments.testGauge.drift",
+    "commissioning.field.instruments.testGauge.accuracy",
     "commissioning.field.instruments.testGauge.name",
     "commissioning.field.instruments.testGauge.serialNumber",
     "commissioning.field.instruments.testGauge.calibratedOn",
     "commissioning.field.instruments.testGauge.calibrationDue",
     "commissioning.field.instruments.testGauge.separateInstruments",
-    "commissioning.field.instruments.testGauge.accuracy",
     "commissioning.field.instruments.testGauge.resolution",
     "commissioning.field.instruments.testGauge.repeatability",
+    "commissioning.field.instruments.gasThermometer.accuracy",
     "commissioning.field.instruments.gasThermometer.name",
     "commissioning.field.instruments.gasThermometer.serialNumber",
     "commissioning.field.instruments.gasThermometer.calibratedOn",
     "commissioning.field.instruments.gasThermometer.calibrationDue",
     "commissioning.field.instruments.gasThermometer.separateInstruments",
-    "commissioning.field.instruments.gasThermometer.accuracy",
     "commissioning.field.instruments.gasThermometer.resolution",
     "commissioning.field.instruments.gasThermometer.repeatability",
     "commissioning.field.instruments.gasThermometer.followsGasWithin",
     "commissioning.field.instruments.vacuumGauge.range",
+    "commissioning.field.instruments.vacuumGauge.accuracy",
     "commissioning.field.instruments.vacuumGauge.name",
     "commissioning.field.instruments.vacuumGauge.serialNumber",
     "commissioning.field.instruments.vacuumGauge.calibratedOn",
     "commissioning.field.instruments.vacuumGauge.calibrationDue",
-    "commissioning.field.instruments.vacuumGauge.accuracy",
     "commissioning.field.instruments.vacuumGauge.resolution",
     "commissioning.field.instruments.vacuumGauge.resolution.resolution",
     "commissioning.field.instruments.vacuumGauge.resolution.upTo",
+    "commissioning.field.instruments.scale.accuracy",
     "commissioning.field.instruments.scale.name",
     "commissioning.field.instruments.scale.serialNumber",
     "commissioning.field.instruments.scale.calibratedOn",
     "commissioning.field.instruments.scale.calibrationDue",
-    "commissioning.field.instruments.scale.accuracy",
     "commissioning.field.instruments.scale.resolution",
     "commissioning.field.instruments.scale.repeatability",
+    "commissioning.field.instruments.tape.accuracy",
     "commissioning.field.instruments.tape.name",
     "commissioning.field.instruments.tape.serialNumber",
     "commissioning.field.instruments.tape.calibratedOn",
     "commissioning.field.instruments.tape.calibrationDue",
-    "commissioning.field.instruments.tape.accuracy",
     "commissioning.field.instruments.tape.resolution",
     "commissioning.field.instruments.tape.repeatability",
+    "commissioning.field.instruments.torqueWrench.accuracy",
     "commissioning.field.instruments.torqueWrench.name",
     "commissioning.field.instruments.torqueWrench.serialNumber",
     "commissioning.field.instruments.torqueWrench.calibratedOn",
     "commissioning.field.instruments.torqueWrench.calibrationDue",
-    "commissioning.field.instruments.torqueWrench.accuracy",
     "commissioning.field.instruments.torqueWrench.resolution",
     "commissioning.field.instruments.torqueWrench.relativeAccuracy",
+    "commissioning.field.instruments.voltmeter.accuracy",
     "commissioning.field.instruments.voltmeter.name",
     "commissioning.field.instruments.voltmeter.serialNumber",
     "commissioning.field.instruments.voltmeter.calibratedOn",
     "commissioning.field.instruments.voltmeter.calibrationDue",
-    "commissioning.field.instruments.voltmeter.accuracy",
     "commissioning.field.instruments.voltmeter.resolution",
     "commissioning.field.instruments.voltmeter.repeatability",
     "commissioning.field.instruments.voltmeter.accuracyOfReading",
+    "commissioning.field.instruments.serviceGauge.accuracy",
     "commissioning.field.instruments.serviceGauge.name",
     "commissioning.field.instruments.serviceGauge.serialNumber",
     "commissioning.field.instruments.serviceGauge.calibratedOn",
     "commissioning.field.instruments.serviceGauge.calibrationDue",
-    "commissioning.field.instruments.serviceGauge.accuracy",
     "commissioning.field.instruments.serviceGauge.resolution",
     "commissioning.field.instruments.serviceGauge.repeatability",
+    "commissioning.field.instruments.lineThermometer.accuracy",
     "commissioning.field.instruments.lineThermometer.name",
     "commissioning.field.instruments.lineThermometer.serialNumber",
     "commissioning.field.instruments.lineThermometer.calibratedOn",
     "commissioning.field.instruments.lineThermometer.calibrationDue",
-    "commissioning.field.instruments.lineThermometer.accuracy",
     "commissioning.field.instruments.lineThermometer.resolution",
     "commissioning.field.instruments.lineThermometer.repeatability",
+    "commissioning.field.instruments.airThermometer.accuracy",
     "commissioning.field.instruments.airThermometer.name",
     "commissioning.field.instruments.airThermometer.serialNumber",
     "commissioning.field.instruments.airThermometer.calibratedOn",
     "commissioning.field.instruments.airThermometer.calibrationDue",
-    "commissioning.field.instruments.airThermometer.accuracy",
     "commissioning.field.instruments.airThermometer.resolution",
     "commissioning.field.instruments.airThermometer.repeatability",
+    "commissioning.field.instruments.clampMeter.accuracy",
     "commissioning.field.instruments.clampMeter.name",
     "commissioning.field.instruments.clampMeter.serialNumber",
     "commissioning.field.instruments.clampMeter.calibratedOn",
     "commissioning.field.instruments.clampMeter.calibrationDue",
-    "commissioning.field.instruments.clampMeter.accuracy",
     "commissioning.field.instruments.clampMeter.resolution",
     "commissioning.field.instruments.clampMeter.repeatability",
     "commissioning.field.valves.openedAt",
@@ -539,8 +545,8 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.runs.room.volumeAccuracy",
     "commissioning.field.runs.joints.at",
     "commissioning.field.runs.joints.tube",
-    "commissioning.field.runs.joints.torque",
     "commissioning.field.runs.joints.line",
+    "commissioning.field.runs.joints.torque",
     "commissioning.field.runs.joints.turn",
     "commissioning.field.runs.joints.name",
     "commissioning.field.runs.joints.kind",
@@ -560,10 +566,10 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.runs.drain.route",
     "commissioning.field.runs.drain.unitPitch",
     "commissioning.field.runs.drain.waterRanOff",
-    "commissioning.field.runs.drain.slope.angle",
+    "commissioning.field.runs.drain.slope.accuracy",
     "commissioning.field.runs.drain.slope.slope",
     "commissioning.field.runs.drain.slope.run",
-    "commissioning.field.runs.drain.slope.accuracy",
+    "commissioning.field.runs.drain.slope.angle",
     "commissioning.field.runs.drain.slope.gap",
     "commissioning.field.runs.drain.slope.levelLength",
     "commissioning.field.runs.drain.slope.heightAtStart",
@@ -579,10 +585,10 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.runs.drain.route.lowestOutdoorTemperature",
     "commissioning.field.runs.drain.route.aboveFinishedSpace",
     "commissioning.field.runs.drain.route.pumped",
-    "commissioning.field.runs.drain.unitPitch.angle",
+    "commissioning.field.runs.drain.unitPitch.accuracy",
     "commissioning.field.runs.drain.unitPitch.slope",
     "commissioning.field.runs.drain.unitPitch.run",
-    "commissioning.field.runs.drain.unitPitch.accuracy",
+    "commissioning.field.runs.drain.unitPitch.angle",
     "commissioning.field.runs.drain.unitPitch.gap",
     "commissioning.field.runs.drain.unitPitch.levelLength",
     "commissioning.field.runs.drain.unitPitch.heightAtStart",
@@ -623,14 +629,21 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.pressureTests.requirement.hold",
     "commissioning.field.pressureTests.requirement.standing",
     "commissioning.field.evacuations.at",
+    "commissioning.field.evacuations.coldest",
     "commissioning.field.evacuations.ambient",
     "commissioning.field.evacuations.readings",
     "commissioning.field.evacuations.readings.elapsed",
     "commissioning.field.evacuations.covers",
     "commissioning.field.evacuations.readings.pressure",
     "commissioning.field.evacuations.policy",
-    "commissioning.field.evacuations.coldest",
     "commissioning.field.evacuations.leakLimit",
+    "commissioning.field.evacuations.isolation",
+    "commissioning.field.evacuations.hoses",
+    "commissioning.field.evacuations.blankTest",
+    "commissioning.field.evacuations.hoses.length",
+    "commissioning.field.evacuations.hoses.material",
+    "commissioning.field.evacuations.blankTest.rate",
+    "commissioning.field.evacuations.blankTest.volume",
     "commissioning.field.waivers.at",
     "commissioning.field.waivers.step",
     "commissioning.field.waivers.run",
@@ -2015,6 +2028,318 @@ export const NamedCheckOfServiceReadingShape: Shape = {
   },
 };
 
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem1Values",
+  fields: {},
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem1",
+  fields: {
+    code: { words: ["safety.others-govern"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem2",
+  fields: {
+    code: { words: ["safety.dry-nitrogen-only"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem3",
+  fields: {
+    code: { words: ["safety.regulator-and-relief"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem4",
+  fields: {
+    code: { words: ["safety.raise-in-stages"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem5",
+  fields: {
+    code: { words: ["safety.lowest-rating"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem6",
+  fields: {
+    code: { words: ["safety.nitrogen-suffocates"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem7",
+  fields: {
+    code: { words: ["safety.open-under-pressure"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem8",
+  fields: {
+    code: { words: ["safety.refrigerant-contact"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem9",
+  fields: {
+    code: { words: ["safety.flammable-refrigerant"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem10",
+  fields: {
+    code: { words: ["safety.toxic-refrigerant"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem11",
+  fields: {
+    code: { words: ["safety.refrigerant-suffocates"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem12",
+  fields: {
+    code: { words: ["safety.charge-tight-system"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem13",
+  fields: {
+    code: { words: ["safety.refrigerant-air-mixture"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem14",
+  fields: {
+    code: { words: ["safety.compressor-in-vacuum"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem15",
+  fields: {
+    code: { words: ["safety.line-voltage"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem16",
+  fields: {
+    code: { words: ["safety.meter-category"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem17",
+  fields: {
+    code: { words: ["safety.running-unit"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem18",
+  fields: {
+    code: { words: ["safety.work-at-height"] },
+    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItemShape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem",
+  either: [
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem1Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape,
+    NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
+  ],
+};
+
+export const NamedCheckOfChargeByGaugeAssessment2Shape: Shape = {
+  type: "NamedCheckOfChargeByGaugeAssessment2",
+  fields: {
+    outcome: { words: ["pass", "fail", "inconclusive"] },
+    reasons: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
+    assumptions: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
+    cautions: { list: NamedCheckOfChargeByGaugeAssessment2CautionsItemShape },
+    "actions?": { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
+    sources: { list: CitationShape },
+  },
+};
+
 export const NamedCheckOfChargeByGaugeShape: Shape = {
   type: "NamedCheckOfChargeByGauge",
   fields: {
@@ -2646,7 +2971,7 @@ export const EquipmentShape: Shape = {
   type: "Equipment",
   fields: {
     "construction?": { words: ["split", "quick-connect", "monobloc"] },
-    "duty?": { words: ["both", "cooling", "heating"] },
+    "duty?": { words: ["cooling", "heating", "both"] },
     "capacity?": "power",
     "outdoorUnit?": UnitPlateShape,
     "refrigerant?": "text",
@@ -3200,6 +3525,9 @@ export const EvacuationShape: Shape = {
     "ambient?": "temperature",
     "coldest?": "temperature",
     "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
+    "hoses?": EvacuationHosesShape,
+    "blankTest?": EvacuationBlankTestShape,
     "at?": "time",
   },
   says: "The watch after an evacuation.",
@@ -3210,6 +3538,10 @@ export const EvacuationShape: Shape = {
     ambient: "Temperature of the warmest part.",
     coldest: "Temperature of the coldest part.",
     leakLimit: "Largest leak that is accepted.",
+    isolation:
+      "How the pump was shut off; a pressure that falls or stays flat is believed only where it is known.",
+    hoses: "Hoses within the isolated part.",
+    blankTest: "What hoses and gauge did by themselves.",
     at: "When the last reading was taken.",
   },
 };

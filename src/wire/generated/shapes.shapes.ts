@@ -206,6 +206,24 @@ export const EvacuationReadingsItemShape: Shape = {
   },
 };
 
+export const EvacuationHosesShape: Shape = {
+  type: "EvacuationHoses",
+  fields: { "material?": { words: ["rubber", "low-permeation", "metal"] }, "length?": "length" },
+  about: {
+    material: "rubber lets air through, low-permeation has a barrier, metal lets none through.",
+    length: "Length of all of them together, 0 to 30 m.",
+  },
+};
+
+export const EvacuationBlankTestShape: Shape = {
+  type: "EvacuationBlankTest",
+  fields: { "rate?": "pressureRate", "volume?": "volume" },
+  about: {
+    rate: "Rise of the pressure by the end of the blank test, 0 or more.",
+    volume: "Inner volume of hoses and gauge.",
+  },
+};
+
 export const CircuitSharedWithItemShape: Shape = {
   type: "CircuitSharedWithItem",
   fields: {
@@ -538,7 +556,7 @@ export const SupplyPartReadingsItem1Shape: Shape = {
     "voltage?": "voltage",
     "current?": "current",
     "lineToGround?": { list: "voltage" },
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
   },
   about: {
@@ -555,7 +573,7 @@ export const SupplyPartReadingsItem2Shape: Shape = {
   fields: {
     "lineToLine?": { list: "voltage" },
     "currents?": { list: "current" },
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
   },
   about: {

@@ -89,7 +89,7 @@ export const NominalSupplyShape: Shape = {
 export const SinglePhaseReadingShape: Shape = {
   type: "SinglePhaseReading",
   fields: {
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
     voltage: "voltage",
     "current?": "current",
@@ -108,7 +108,7 @@ export const SinglePhaseReadingShape: Shape = {
 export const ThreePhaseReadingShape: Shape = {
   type: "ThreePhaseReading",
   fields: {
-    "state?": { words: ["load", "rest", "start"] },
+    "state?": { words: ["start", "load", "rest"] },
     "elapsed?": "duration",
     lineToLine: { list: "voltage" },
     "currents?": { list: "current" },

@@ -6,8 +6,6 @@ import {
   EstimateOfAbsolutePressureShape,
   EstimateOfPressureRateShape,
   EstimateOfThroughputShape,
-  VacuumDecayAssessmentCautionsItem19Shape,
-  VacuumDecayAssessmentReasonsItemShape,
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
@@ -61,6 +59,7 @@ export const AcceptancePolicyShape: Shape = {
     name: "text",
     target: "absolutePressure",
     checkpoints: { list: CheckpointShape },
+    "leakLimit?": "throughput",
     earlyPass: "flag",
     standing: { words: ["published", "memory", "practice"] },
     source: CitationShape,
@@ -70,9 +69,31 @@ export const AcceptancePolicyShape: Shape = {
     name: "Name in kebab case.",
     target: "Pressure to reach before isolation.",
     checkpoints: "What has to hold, in order of time; the last one ends the hold.",
+    leakLimit:
+      "Largest leak that is accepted, where the source states one; commonLeakLimit when left out.",
     earlyPass: "Whether a pass may be given before the hold is over, once the readings prove it.",
     standing: "How sure the figures are.",
     source: "Where it comes from.",
+  },
+};
+
+export const VacuumHosesShape: Shape = {
+  type: "VacuumHoses",
+  fields: { material: { words: ["rubber", "low-permeation", "metal"] }, length: "length" },
+  says: "Hoses within the isolated part.",
+  about: {
+    material: "rubber lets air through, low-permeation has a barrier, metal lets none through.",
+    length: "Length of all of them together, 0 to 30 m.",
+  },
+};
+
+export const BlankTestShape: Shape = {
+  type: "BlankTest",
+  fields: { rate: "pressureRate", volume: "volume" },
+  says: "What hoses and gauge do by themselves: shut off from the system and watched.",
+  about: {
+    rate: "Rise of the pressure by the end of the blank test, 0 or more.",
+    volume: "Inner volume of hoses and gauge.",
   },
 };
 
@@ -95,6 +116,9 @@ export const VacuumDecayInputShape: Shape = {
     "gauge?": VacuumGaugeShape,
     policy: { either: [byPolicy, AcceptancePolicyShape] },
     "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
+    "hoses?": VacuumHosesShape,
+    "blankTest?": BlankTestShape,
     "confidence?": "number",
     readings: { list: DecayReadingShape },
   },
@@ -104,11 +128,15 @@ export const VacuumDecayInputShape: Shape = {
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
     coldest: "temperature of the coldest part, where water would sit; the ambient when left out.",
     volume:
-      "Inner volume of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak rate and a mass of water.",
+      "Inner volume of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak and a mass of water; 3 L is assumed when left out.",
     gauge: "The gauge.",
     policy: "What is accepted, such as acceptancePolicies.guideSpec15182.",
     leakLimit:
-      "Largest leak that is accepted: throughput (needs the volume) or pressureRate. What the policy's rise allows when left out. A leak that only this limit lets pass carries the caution leak-within-limit.",
+      "Largest leak that is accepted, as throughput or pressureRate: less than the policy's limit, never more.",
+    isolation:
+      "How the pump was shut off; a course that falls or stays too flat is believed only where it is known.",
+    hoses: "Hoses within the isolated part: what they let in is no leak of the system.",
+    blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
     readings: "The log, at least one reading; rows out of order are sorted.",
   },
@@ -123,308 +151,399 @@ export const DecayCauseShape: Shape = {
     "leak-and-moisture",
     "moisture-leak-not-excluded",
     "outgassing",
-    "undecided",
+    "not-determined",
   ],
 };
 
-export const VacuumDecayAssessmentCautionsItem1ValuesShape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem1Values",
-  fields: {},
+export const VacuumDecayDryAndTightValuesShape: Shape = {
+  type: "VacuumDecayDryAndTightValues",
+  fields: { smallest: "pressureRate" },
 };
 
-export const VacuumDecayAssessmentCautionsItem1Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem1",
-  fields: {
-    code: { words: ["safety.others-govern"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayLeakValuesShape: Shape = {
+  type: "VacuumDecayLeakValues",
+  fields: { low: "pressureRate", high: "pressureRate", leak: "pressureRate" },
 };
 
-export const VacuumDecayAssessmentCautionsItem2Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem2",
+export const VacuumDecayMoistureValuesShape: Shape = {
+  type: "VacuumDecayMoistureValues",
+  fields: { water: "pressureDifference", high: "pressureRate" },
+};
+
+export const VacuumDecayLeakAndMoistureValuesShape: Shape = {
+  type: "VacuumDecayLeakAndMoistureValues",
   fields: {
-    code: { words: ["safety.dry-nitrogen-only"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
+    low: "pressureRate",
+    high: "pressureRate",
+    leak: "pressureRate",
+    water: "pressureDifference",
   },
 };
 
-export const VacuumDecayAssessmentCautionsItem3Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem3",
+export const VacuumDecayMoistureLeakNotExcludedValuesShape: Shape = {
+  type: "VacuumDecayMoistureLeakNotExcludedValues",
+  fields: { water: "pressureDifference", high: "pressureRate" },
+};
+
+export const VacuumDecayOutgassingValuesShape: Shape = {
+  type: "VacuumDecayOutgassingValues",
+  fields: { water: "pressureDifference", high: "pressureRate" },
+};
+
+export const VacuumDecayLeakProvenValuesShape: Shape = {
+  type: "VacuumDecayLeakProvenValues",
+  fields: { low: "pressureRate", high: "pressureRate", limit: "pressureRate" },
+};
+
+export const VacuumDecayLeakWithinLimitValuesShape: Shape = {
+  type: "VacuumDecayLeakWithinLimitValues",
+  fields: { low: "pressureRate", high: "pressureRate", limit: "pressureRate" },
+};
+
+export const VacuumDecayLeakNotExcludedValuesShape: Shape = {
+  type: "VacuumDecayLeakNotExcludedValues",
+  fields: { high: "pressureRate", limit: "pressureRate" },
+};
+
+export const VacuumDecayMoistureProvenValuesShape: Shape = {
+  type: "VacuumDecayMoistureProvenValues",
+  fields: { water: "pressureDifference" },
+};
+
+export const VacuumDecayMoistureNotExcludedValuesShape: Shape = {
+  type: "VacuumDecayMoistureNotExcludedValues",
+  fields: { water: "pressureDifference" },
+};
+
+export const VacuumDecayStillRisingValuesShape: Shape = {
+  type: "VacuumDecayStillRisingValues",
+  fields: { rate: "pressureRate" },
+};
+
+export const VacuumDecayPressureWithinLimitValuesShape: Shape = {
+  type: "VacuumDecayPressureWithinLimitValues",
   fields: {
-    code: { words: ["safety.regulator-and-relief"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
   },
 };
 
-export const VacuumDecayAssessmentCautionsItem4Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem4",
+export const VacuumDecayLastReadingAboveLimitValuesShape: Shape = {
+  type: "VacuumDecayLastReadingAboveLimitValues",
+  fields: { pressure: "absolutePressure", limit: "absolutePressure" },
+};
+
+export const VacuumDecayTooFewReadingsValuesShape: Shape = {
+  type: "VacuumDecayTooFewReadingsValues",
+  fields: { rows: "number", needed: "number" },
+};
+
+export const VacuumDecayTargetMissedValuesShape: Shape = {
+  type: "VacuumDecayTargetMissedValues",
+  fields: { start: "absolutePressure", target: "absolutePressure" },
+};
+
+export const VacuumDecayOverRangeFailedValuesShape: Shape = {
+  type: "VacuumDecayOverRangeFailedValues",
+  fields: { range: "absolutePressure" },
+};
+
+export const VacuumDecayOverRangeValuesShape: Shape = {
+  type: "VacuumDecayOverRangeValues",
+  fields: { range: "absolutePressure" },
+};
+
+export const VacuumDecayIceNotExcludedValuesShape: Shape = {
+  type: "VacuumDecayIceNotExcludedValues",
+  fields: { coldest: "temperature", saturation: "absolutePressure" },
+};
+
+export const VacuumDecayBelowGaugeValuesShape: Shape = {
+  type: "VacuumDecayBelowGaugeValues",
+  fields: { lowest: "absolutePressure", believed: "absolutePressure" },
+};
+
+export const VacuumDecayDisplayStillValuesShape: Shape = {
+  type: "VacuumDecayDisplayStillValues",
+  fields: { since: "duration", pressure: "absolutePressure" },
+};
+
+export const VacuumDecayPressureFallsValuesShape: Shape = {
+  type: "VacuumDecayPressureFallsValues",
+  fields: { fall: "pressureDifference" },
+};
+
+export const VacuumDecayTooFlatValuesShape: Shape = {
+  type: "VacuumDecayTooFlatValues",
+  fields: { change: "pressureDifference" },
+};
+
+export const VacuumDecayRiseQuickensValuesShape: Shape = {
+  type: "VacuumDecayRiseQuickensValues",
+  fields: { late: "pressureDifference" },
+};
+
+export const VacuumDecayCourseUnexplainedValuesShape: Shape = {
+  type: "VacuumDecayCourseUnexplainedValues",
+  fields: { off: "pressureDifference" },
+};
+
+export const VacuumDecayStepBeforeValuesShape: Shape = {
+  type: "VacuumDecayStepBeforeValues",
+  fields: { elapsed: "duration" },
+};
+
+export const VacuumDecayFoundBeforeStepValuesShape: Shape = {
+  type: "VacuumDecayFoundBeforeStepValues",
+  fields: { low: "pressureRate", high: "pressureRate" },
+};
+
+export const VacuumDecayAboveSaturationValuesShape: Shape = {
+  type: "VacuumDecayAboveSaturationValues",
+  fields: { plateau: "absolutePressure" },
+};
+
+export const VacuumDecayReadingsExcludedValuesShape: Shape = {
+  type: "VacuumDecayReadingsExcludedValues",
   fields: {
-    code: { words: ["safety.raise-in-stages"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
+    excluded: "number",
+    rows: "number",
+    why: {
+      list: {
+        words: [
+          "vacuum-decay.exclusion.zero",
+          "vacuum-decay.exclusion.over-range",
+          "vacuum-decay.exclusion.before-isolation",
+          "vacuum-decay.exclusion.repeated-time",
+          "vacuum-decay.exclusion.out-of-order",
+          "vacuum-decay.exclusion.spike",
+          "vacuum-decay.exclusion.unconfirmed-jump",
+        ],
+      },
+    },
   },
 };
 
-export const VacuumDecayAssessmentCautionsItem5Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem5",
-  fields: {
-    code: { words: ["safety.lowest-rating"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayStepValuesShape: Shape = {
+  type: "VacuumDecayStepValues",
+  fields: { elapsed: "duration", change: "pressureDifference" },
 };
 
-export const VacuumDecayAssessmentCautionsItem6Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem6",
-  fields: {
-    code: { words: ["safety.nitrogen-suffocates"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayNoColdSpotValuesShape: Shape = {
+  type: "VacuumDecayNoColdSpotValues",
+  fields: { ambient: "temperature" },
 };
 
-export const VacuumDecayAssessmentCautionsItem7Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem7",
-  fields: {
-    code: { words: ["safety.open-under-pressure"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayUsualVolumeValuesShape: Shape = {
+  type: "VacuumDecayUsualVolumeValues",
+  fields: { volume: "volume" },
 };
 
-export const VacuumDecayAssessmentCautionsItem8Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem8",
-  fields: {
-    code: { words: ["safety.refrigerant-contact"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayGaugeAccuracyValuesShape: Shape = {
+  type: "VacuumDecayGaugeAccuracyValues",
+  fields: { accuracy: "ratio" },
 };
 
-export const VacuumDecayAssessmentCautionsItem9Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem9",
-  fields: {
-    code: { words: ["safety.flammable-refrigerant"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayHosesUnknownValuesShape: Shape = {
+  type: "VacuumDecayHosesUnknownValues",
+  fields: { allowance: "throughput" },
 };
 
-export const VacuumDecayAssessmentCautionsItem10Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem10",
-  fields: {
-    code: { words: ["safety.toxic-refrigerant"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayTypedByHandValuesShape: Shape = {
+  type: "VacuumDecayTypedByHandValues",
+  fields: { rows: "number", step: "pressureDifference" },
 };
 
-export const VacuumDecayAssessmentCautionsItem11Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem11",
-  fields: {
-    code: { words: ["safety.refrigerant-suffocates"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayNotAPressureTestValuesShape: Shape = {
+  type: "VacuumDecayNotAPressureTestValues",
+  fields: { limit: "throughput", least: "massFlow", most: "massFlow" },
 };
 
-export const VacuumDecayAssessmentCautionsItem12Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem12",
-  fields: {
-    code: { words: ["safety.charge-tight-system"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayDisplayStepsValuesShape: Shape = {
+  type: "VacuumDecayDisplayStepsValues",
+  fields: { step: "pressureDifference" },
 };
 
-export const VacuumDecayAssessmentCautionsItem13Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem13",
-  fields: {
-    code: { words: ["safety.refrigerant-air-mixture"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayWatchLongerValuesShape: Shape = {
+  type: "VacuumDecayWatchLongerValues",
+  fields: { duration: "duration", rows: "number" },
 };
 
-export const VacuumDecayAssessmentCautionsItem14Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem14",
-  fields: {
-    code: { words: ["safety.compressor-in-vacuum"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayHoldAgainValuesShape: Shape = {
+  type: "VacuumDecayHoldAgainValues",
+  fields: { hold: "duration" },
 };
 
-export const VacuumDecayAssessmentCautionsItem15Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem15",
-  fields: {
-    code: { words: ["safety.line-voltage"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayFindWithBubblesValuesShape: Shape = {
+  type: "VacuumDecayFindWithBubblesValues",
+  fields: { least: "duration", most: "duration" },
 };
 
-export const VacuumDecayAssessmentCautionsItem16Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem16",
-  fields: {
-    code: { words: ["safety.meter-category"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayWarmAndRepeatValuesShape: Shape = {
+  type: "VacuumDecayWarmAndRepeatValues",
+  fields: { coldest: "temperature" },
 };
 
-export const VacuumDecayAssessmentCautionsItem17Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem17",
-  fields: {
-    code: { words: ["safety.running-unit"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+export const VacuumDecayEvacuateDeeperValuesShape: Shape = {
+  type: "VacuumDecayEvacuateDeeperValues",
+  fields: { target: "absolutePressure" },
 };
 
-export const VacuumDecayAssessmentCautionsItem18Shape: Shape = {
-  type: "VacuumDecayAssessmentCautionsItem18",
-  fields: {
-    code: { words: ["safety.work-at-height"] },
-    values: VacuumDecayAssessmentCautionsItem1ValuesShape,
-    "text?": "text",
-    "kind?": { words: ["finding", "danger", "governing"] },
+export const VacuumDecayStatementShape: Shape = {
+  type: "VacuumDecayStatement",
+  statements: {
+    "vacuum-decay.dry-and-tight": VacuumDecayDryAndTightValuesShape,
+    "vacuum-decay.leak": VacuumDecayLeakValuesShape,
+    "vacuum-decay.moisture": VacuumDecayMoistureValuesShape,
+    "vacuum-decay.leak-and-moisture": VacuumDecayLeakAndMoistureValuesShape,
+    "vacuum-decay.moisture-leak-not-excluded": VacuumDecayMoistureLeakNotExcludedValuesShape,
+    "vacuum-decay.outgassing": VacuumDecayOutgassingValuesShape,
+    "vacuum-decay.not-determined": { fields: {} },
+    "vacuum-decay.leak-proven": VacuumDecayLeakProvenValuesShape,
+    "vacuum-decay.leak-within-limit": VacuumDecayLeakWithinLimitValuesShape,
+    "vacuum-decay.leak-not-excluded": VacuumDecayLeakNotExcludedValuesShape,
+    "vacuum-decay.moisture-proven": VacuumDecayMoistureProvenValuesShape,
+    "vacuum-decay.leak-or-moisture": { fields: {} },
+    "vacuum-decay.moisture-not-excluded": VacuumDecayMoistureNotExcludedValuesShape,
+    "vacuum-decay.still-rising": VacuumDecayStillRisingValuesShape,
+    "vacuum-decay.pressure-within-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-above-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-too-close": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-forecast": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-within-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-above-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-too-close": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-forecast": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.last-reading-above-limit": VacuumDecayLastReadingAboveLimitValuesShape,
+    "vacuum-decay.too-few-readings": VacuumDecayTooFewReadingsValuesShape,
+    "vacuum-decay.target-missed": VacuumDecayTargetMissedValuesShape,
+    "vacuum-decay.over-range-failed": VacuumDecayOverRangeFailedValuesShape,
+    "vacuum-decay.over-range": VacuumDecayOverRangeValuesShape,
+    "vacuum-decay.ice-not-excluded": VacuumDecayIceNotExcludedValuesShape,
+    "vacuum-decay.below-gauge": VacuumDecayBelowGaugeValuesShape,
+    "vacuum-decay.display-still": VacuumDecayDisplayStillValuesShape,
+    "vacuum-decay.pressure-falls": VacuumDecayPressureFallsValuesShape,
+    "vacuum-decay.too-flat": VacuumDecayTooFlatValuesShape,
+    "vacuum-decay.rise-quickens": VacuumDecayRiseQuickensValuesShape,
+    "vacuum-decay.course-unexplained": VacuumDecayCourseUnexplainedValuesShape,
+    "vacuum-decay.step-before": VacuumDecayStepBeforeValuesShape,
+    "vacuum-decay.found-before-step": VacuumDecayFoundBeforeStepValuesShape,
+    "vacuum-decay.above-saturation": VacuumDecayAboveSaturationValuesShape,
+    "vacuum-decay.readings-excluded": VacuumDecayReadingsExcludedValuesShape,
+    "vacuum-decay.step": VacuumDecayStepValuesShape,
+    "vacuum-decay.isolated": { fields: {} },
+    "vacuum-decay.gauge-at-the-system": { fields: {} },
+    "vacuum-decay.no-cold-spot": VacuumDecayNoColdSpotValuesShape,
+    "vacuum-decay.usual-volume": VacuumDecayUsualVolumeValuesShape,
+    "vacuum-decay.gauge-accuracy": VacuumDecayGaugeAccuracyValuesShape,
+    "vacuum-decay.hoses-unknown": VacuumDecayHosesUnknownValuesShape,
+    "vacuum-decay.typed-by-hand": VacuumDecayTypedByHandValuesShape,
+    "vacuum-decay.not-a-pressure-test": VacuumDecayNotAPressureTestValuesShape,
+    "vacuum-decay.display-steps": VacuumDecayDisplayStepsValuesShape,
+    "vacuum-decay.watch-longer": VacuumDecayWatchLongerValuesShape,
+    "vacuum-decay.hold-again": VacuumDecayHoldAgainValuesShape,
+    "vacuum-decay.state-isolation": { fields: {} },
+    "vacuum-decay.isolate-at-the-system": { fields: {} },
+    "vacuum-decay.blank-test": { fields: {} },
+    "vacuum-decay.find-with-bubbles": VacuumDecayFindWithBubblesValuesShape,
+    "vacuum-decay.find-with-tracer": { fields: {} },
+    "vacuum-decay.repair-leak": { fields: {} },
+    "vacuum-decay.dry-and-repeat": { fields: {} },
+    "vacuum-decay.warm-and-repeat": VacuumDecayWarmAndRepeatValuesShape,
+    "vacuum-decay.evacuate-deeper": VacuumDecayEvacuateDeeperValuesShape,
+    "vacuum-decay.check-the-gauge": { fields: {} },
+    "vacuum-decay.better-gauge": { fields: {} },
   },
-  about: {
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  with: { "text?": "text" },
 };
 
 export const VacuumDecayAssessmentCautionsItemShape: Shape = {
   type: "VacuumDecayAssessmentCautionsItem",
-  either: [
-    VacuumDecayAssessmentCautionsItem1Shape,
-    VacuumDecayAssessmentCautionsItem2Shape,
-    VacuumDecayAssessmentCautionsItem3Shape,
-    VacuumDecayAssessmentCautionsItem4Shape,
-    VacuumDecayAssessmentCautionsItem5Shape,
-    VacuumDecayAssessmentCautionsItem6Shape,
-    VacuumDecayAssessmentCautionsItem7Shape,
-    VacuumDecayAssessmentCautionsItem8Shape,
-    VacuumDecayAssessmentCautionsItem9Shape,
-    VacuumDecayAssessmentCautionsItem10Shape,
-    VacuumDecayAssessmentCautionsItem11Shape,
-    VacuumDecayAssessmentCautionsItem12Shape,
-    VacuumDecayAssessmentCautionsItem13Shape,
-    VacuumDecayAssessmentCautionsItem14Shape,
-    VacuumDecayAssessmentCautionsItem15Shape,
-    VacuumDecayAssessmentCautionsItem16Shape,
-    VacuumDecayAssessmentCautionsItem17Shape,
-    VacuumDecayAssessmentCautionsItem18Shape,
-    VacuumDecayAssessmentCautionsItem19Shape,
-  ],
+  statements: {
+    "safety.others-govern": { fields: {} },
+    "safety.dry-nitrogen-only": { fields: {} },
+    "safety.regulator-and-relief": { fields: {} },
+    "safety.raise-in-stages": { fields: {} },
+    "safety.lowest-rating": { fields: {} },
+    "safety.nitrogen-suffocates": { fields: {} },
+    "safety.open-under-pressure": { fields: {} },
+    "safety.refrigerant-contact": { fields: {} },
+    "safety.flammable-refrigerant": { fields: {} },
+    "safety.toxic-refrigerant": { fields: {} },
+    "safety.refrigerant-suffocates": { fields: {} },
+    "safety.charge-tight-system": { fields: {} },
+    "safety.refrigerant-air-mixture": { fields: {} },
+    "safety.compressor-in-vacuum": { fields: {} },
+    "safety.line-voltage": { fields: {} },
+    "safety.meter-category": { fields: {} },
+    "safety.running-unit": { fields: {} },
+    "safety.work-at-height": { fields: {} },
+    "vacuum-decay.dry-and-tight": VacuumDecayDryAndTightValuesShape,
+    "vacuum-decay.leak": VacuumDecayLeakValuesShape,
+    "vacuum-decay.moisture": VacuumDecayMoistureValuesShape,
+    "vacuum-decay.leak-and-moisture": VacuumDecayLeakAndMoistureValuesShape,
+    "vacuum-decay.moisture-leak-not-excluded": VacuumDecayMoistureLeakNotExcludedValuesShape,
+    "vacuum-decay.outgassing": VacuumDecayOutgassingValuesShape,
+    "vacuum-decay.not-determined": { fields: {} },
+    "vacuum-decay.leak-proven": VacuumDecayLeakProvenValuesShape,
+    "vacuum-decay.leak-within-limit": VacuumDecayLeakWithinLimitValuesShape,
+    "vacuum-decay.leak-not-excluded": VacuumDecayLeakNotExcludedValuesShape,
+    "vacuum-decay.moisture-proven": VacuumDecayMoistureProvenValuesShape,
+    "vacuum-decay.leak-or-moisture": { fields: {} },
+    "vacuum-decay.moisture-not-excluded": VacuumDecayMoistureNotExcludedValuesShape,
+    "vacuum-decay.still-rising": VacuumDecayStillRisingValuesShape,
+    "vacuum-decay.pressure-within-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-above-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-too-close": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.pressure-forecast": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-within-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-above-limit": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-too-close": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.rise-forecast": VacuumDecayPressureWithinLimitValuesShape,
+    "vacuum-decay.last-reading-above-limit": VacuumDecayLastReadingAboveLimitValuesShape,
+    "vacuum-decay.too-few-readings": VacuumDecayTooFewReadingsValuesShape,
+    "vacuum-decay.target-missed": VacuumDecayTargetMissedValuesShape,
+    "vacuum-decay.over-range-failed": VacuumDecayOverRangeFailedValuesShape,
+    "vacuum-decay.over-range": VacuumDecayOverRangeValuesShape,
+    "vacuum-decay.ice-not-excluded": VacuumDecayIceNotExcludedValuesShape,
+    "vacuum-decay.below-gauge": VacuumDecayBelowGaugeValuesShape,
+    "vacuum-decay.display-still": VacuumDecayDisplayStillValuesShape,
+    "vacuum-decay.pressure-falls": VacuumDecayPressureFallsValuesShape,
+    "vacuum-decay.too-flat": VacuumDecayTooFlatValuesShape,
+    "vacuum-decay.rise-quickens": VacuumDecayRiseQuickensValuesShape,
+    "vacuum-decay.course-unexplained": VacuumDecayCourseUnexplainedValuesShape,
+    "vacuum-decay.step-before": VacuumDecayStepBeforeValuesShape,
+    "vacuum-decay.found-before-step": VacuumDecayFoundBeforeStepValuesShape,
+    "vacuum-decay.above-saturation": VacuumDecayAboveSaturationValuesShape,
+    "vacuum-decay.readings-excluded": VacuumDecayReadingsExcludedValuesShape,
+    "vacuum-decay.step": VacuumDecayStepValuesShape,
+    "vacuum-decay.isolated": { fields: {} },
+    "vacuum-decay.gauge-at-the-system": { fields: {} },
+    "vacuum-decay.no-cold-spot": VacuumDecayNoColdSpotValuesShape,
+    "vacuum-decay.usual-volume": VacuumDecayUsualVolumeValuesShape,
+    "vacuum-decay.gauge-accuracy": VacuumDecayGaugeAccuracyValuesShape,
+    "vacuum-decay.hoses-unknown": VacuumDecayHosesUnknownValuesShape,
+    "vacuum-decay.typed-by-hand": VacuumDecayTypedByHandValuesShape,
+    "vacuum-decay.not-a-pressure-test": VacuumDecayNotAPressureTestValuesShape,
+    "vacuum-decay.display-steps": VacuumDecayDisplayStepsValuesShape,
+    "vacuum-decay.watch-longer": VacuumDecayWatchLongerValuesShape,
+    "vacuum-decay.hold-again": VacuumDecayHoldAgainValuesShape,
+    "vacuum-decay.state-isolation": { fields: {} },
+    "vacuum-decay.isolate-at-the-system": { fields: {} },
+    "vacuum-decay.blank-test": { fields: {} },
+    "vacuum-decay.find-with-bubbles": VacuumDecayFindWithBubblesValuesShape,
+    "vacuum-decay.find-with-tracer": { fields: {} },
+    "vacuum-decay.repair-leak": { fields: {} },
+    "vacuum-decay.dry-and-repeat": { fields: {} },
+    "vacuum-decay.warm-and-repeat": VacuumDecayWarmAndRepeatValuesShape,
+    "vacuum-decay.evacuate-deeper": VacuumDecayEvacuateDeeperValuesShape,
+    "vacuum-decay.check-the-gauge": { fields: {} },
+    "vacuum-decay.better-gauge": { fields: {} },
+  },
+  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const PlateauShape: Shape = {
@@ -447,21 +566,14 @@ export const PlateauShape: Shape = {
   },
 };
 
-export const VacuumDecayAssessmentSharesShape: Shape = {
-  type: "VacuumDecayAssessmentShares",
-  fields: {
-    steady: "number",
-    leak: "number",
-    moisture: "number",
-    outgassing: "number",
-    both: "number",
-  },
+export const EvidenceSharesShape: Shape = {
+  type: "EvidenceShares",
+  fields: { leak: "number", moisture: "number", either: "number" },
+  says: "The share of the evidence for what matters to a system, each from 0 to 1.",
   about: {
-    steady: "Nothing material.",
-    leak: "A leak alone.",
-    moisture: "A rise that levels off, alone.",
-    outgassing: "A rise that slows down without levelling off, alone.",
-    both: "A leak together with one of the two.",
+    leak: "A leak above what hoses may let in and 5 micron/min.",
+    moisture: "Water above 300 micron and 5 % of the rise.",
+    either: "Either, or a rise that goes on: a pass needs this below 0.1.",
   },
 };
 
@@ -539,7 +651,6 @@ export const ExclusionReasonShape: Shape = {
     "out-of-order",
     "spike",
     "unconfirmed-jump",
-    "other-side-of-step",
   ],
 };
 
@@ -570,7 +681,6 @@ export const VacuumDecayAssessmentExcludedCountShape: Shape = {
     "out-of-order?": "number",
     "spike?": "number",
     "unconfirmed-jump?": "number",
-    "other-side-of-step?": "number",
   },
 };
 
@@ -586,26 +696,28 @@ export const VacuumDecayAssessmentShape: Shape = {
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     cause: DecayCauseShape,
-    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
-    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
+    reasons: { list: VacuumDecayStatementShape },
+    assumptions: { list: VacuumDecayStatementShape },
     cautions: { list: VacuumDecayAssessmentCautionsItemShape },
-    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
+    actions: { list: VacuumDecayStatementShape },
     sources: { list: CitationShape },
     evidence: "duration",
-    atHoldEnd: EstimateOfAbsolutePressureShape,
-    leak: EstimateOfPressureRateShape,
-    leakInterval: { items: ["pressureRate", "pressureRate"] },
+    "atHoldEnd?": EstimateOfAbsolutePressureShape,
+    "leak?": EstimateOfPressureRateShape,
+    "leakInterval?": { items: ["pressureRate", "pressureRate"] },
     "leakThroughput?": EstimateOfThroughputShape,
-    smallestLeak: "pressureRate",
+    "smallestLeak?": "pressureRate",
     "smallestLeakThroughput?": "throughput",
+    leakLimit: "throughput",
+    lossAtLimit: { items: ["massFlow", "massFlow"] },
     "plateau?": PlateauShape,
-    shares: VacuumDecayAssessmentSharesShape,
+    "shares?": EvidenceSharesShape,
     "fit?": DecayFitShape,
     excluded: { list: ExclusionShape },
     excludedCount: VacuumDecayAssessmentExcludedCountShape,
     steps: { list: DecayStepShape },
   },
-  says: "The verdict on a vacuum decay.",
+  says: "The verdict on a vacuum decay. What the readings can't tell is absent.",
   about: {
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind the decay.",
@@ -618,45 +730,22 @@ export const VacuumDecayAssessmentShape: Shape = {
     evidence: "Length of the evidence: since isolation, or since the last step.",
     atHoldEnd:
       "Pressure at the end of the policy's hold: measured when it is over, forecast before. With the gauge's accuracy.",
-    leak: "Rate of the steady rise, the leak, over all models.",
+    leak: "Rate of the steady rise, the leak, over all models, less what a blank test showed.",
     leakInterval: "95 % two-sided interval of the leak; not symmetric when moisture could hide it.",
     leakThroughput:
       "The leak as a throughput at the ambient temperature; missing without the volume.",
     smallestLeak:
       "The smallest leak that these readings could have shown; a pass says nothing of smaller ones.",
     smallestLeakThroughput: "The same as a throughput; missing without the volume.",
+    leakLimit: "The largest leak that may pass: the policy's, or the caller's smaller one.",
+    lossAtLimit:
+      "What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude.",
     plateau: "Where the water levels off; missing when there is no sign of water.",
-    shares: "How the evidence is shared between the explanations, together 1.",
+    shares: "How likely a leak and water are that matter; missing with fewer than eight points.",
     fit: "The best single model, for plotting with decayCurve; missing with fewer than three points.",
     excluded: "Readings that were set aside; the monitor keeps the first 100.",
     excludedCount: "How many were set aside for which reason.",
     steps: "Steps in the log.",
-  },
-};
-
-export const ShapeComparisonLineShape: Shape = {
-  type: "ShapeComparisonLine",
-  fields: { rate: "pressureRate", rateDeviation: "pressureRate", aicc: "number" },
-};
-
-export const ShapeComparisonSaturatingShape: Shape = {
-  type: "ShapeComparisonSaturating",
-  fields: { plateau: "absolutePressure", timeConstant: "duration", aicc: "number" },
-};
-
-export const ShapeComparisonShape: Shape = {
-  type: "ShapeComparison",
-  fields: {
-    line: ShapeComparisonLineShape,
-    saturating: ShapeComparisonSaturatingShape,
-    preferred: { words: ["saturating", "line", "indistinguishable"] },
-  },
-  says: "A line and a saturating curve through the same readings.",
-  about: {
-    line: "p = start + rate·t, with the standard deviation of the rate.",
-    saturating: "p = start + rise·(1 − e^(−t/τ)); plateau is start + rise, 0 or more.",
-    preferred:
-      "The one with the smaller AICc, or indistinguishable when they differ by less than 2.",
   },
 };
 
@@ -722,6 +811,9 @@ export const VacuumDecayOptionsShape: Shape = {
     "gauge?": VacuumGaugeShape,
     policy: { either: [byPolicy, AcceptancePolicyShape] },
     "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
+    "hoses?": VacuumHosesShape,
+    "blankTest?": BlankTestShape,
     "confidence?": "number",
   },
   says: "What the analysis of a vacuum decay needs besides the readings.",
@@ -730,11 +822,15 @@ export const VacuumDecayOptionsShape: Shape = {
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
     coldest: "temperature of the coldest part, where water would sit; the ambient when left out.",
     volume:
-      "Inner volume of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak rate and a mass of water.",
+      "Inner volume of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak and a mass of water; 3 L is assumed when left out.",
     gauge: "The gauge.",
     policy: "What is accepted, such as acceptancePolicies.guideSpec15182.",
     leakLimit:
-      "Largest leak that is accepted: throughput (needs the volume) or pressureRate. What the policy's rise allows when left out. A leak that only this limit lets pass carries the caution leak-within-limit.",
+      "Largest leak that is accepted, as throughput or pressureRate: less than the policy's limit, never more.",
+    isolation:
+      "How the pump was shut off; a course that falls or stays too flat is believed only where it is known.",
+    hoses: "Hoses within the isolated part: what they let in is no leak of the system.",
+    blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
   },
 };
@@ -802,17 +898,5 @@ export const ResidualGasFractionInputShape: Shape = {
     cycles: { list: EvacuationCycleShape },
     last: "absolutePressure",
     start: "absolutePressure",
-  },
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2",
-  fields: {
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: VacuumDecayAssessmentReasonsItemShape },
-    assumptions: { list: VacuumDecayAssessmentReasonsItemShape },
-    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
-    "actions?": { list: VacuumDecayAssessmentReasonsItemShape },
-    sources: { list: CitationShape },
   },
 };
