@@ -9,8 +9,10 @@ export async function wire(): Promise<Section> {
   const n = 1850;
   const text = recordCodec.stringify({
     ...complete,
-    pressureTest: { ...complete.pressureTest, readings: pressureLog(n).readings },
-    evacuation: { ...complete.evacuation, readings: vacuumLog("outgassing", n, 1800 / n) },
+    pressureTests: [{ ...complete.pressureTests?.[0], readings: pressureLog(n).readings }],
+    evacuations: [
+      { ...complete.evacuations?.[0], readings: vacuumLog("outgassing", n, 1800 / n) },
+    ],
   });
   const [json, record] = [JSON.parse(text), recordCodec.parse(text)];
   const figures = await measure(

@@ -400,7 +400,16 @@ const RoomShape: Shape = {
     "ceilingHeight?": "length",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
-    "edition?": { words: ["2018", "before-2018"] },
+    "edition?": {
+      words: [
+        "en-378-1",
+        "iec-60335-2-40-2013",
+        "iec-60335-2-40-2018",
+        "iec-60335-2-40-2022",
+        "ul-60335-2-40-2019",
+        "ul-60335-2-40-2022",
+      ],
+    },
     "floorAreaAccuracy?": "area",
     "volumeAccuracy?": "volume",
   },

@@ -58,10 +58,7 @@ import {
   TubingLiquidShape,
 } from "./shapes.shapes.ts";
 import { SupplyVoltageAssessmentShape } from "./supply-voltage.shapes.ts";
-import {
-  NamedCheckOfChargeByGaugeAssessment2Shape,
-  VacuumDecayAssessmentShape,
-} from "./vacuum-decay.shapes.ts";
+import { VacuumDecayAssessmentShape } from "./vacuum-decay.shapes.ts";
 
 export const PlacedShape: Shape = {
   type: "Placed",
@@ -454,8 +451,8 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.operation.airSide.supplyAir",
     "commissioning.field.operation.airSide.fullSpeed",
     "commissioning.field.site.atmosphere",
-    "commissioning.field.site.name",
     "commissioning.field.site.altitude",
+    "commissioning.field.site.name",
     "commissioning.field.onFile.instruments",
     "commissioning.field.onFile.equipment",
     "commissioning.field.equipment.refrigerant",
@@ -536,11 +533,11 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
     "commissioning.field.runs.indoorUnits",
     "commissioning.field.runs.tubing",
     "commissioning.field.runs.room.volume",
+    "commissioning.field.runs.room.edition",
     "commissioning.field.runs.room.floorArea",
-    "commissioning.field.runs.room.ceilingHeight",
     "commissioning.field.runs.room.place",
     "commissioning.field.runs.room.installationHeight",
-    "commissioning.field.runs.room.edition",
+    "commissioning.field.runs.room.ceilingHeight",
     "commissioning.field.runs.room.floorAreaAccuracy",
     "commissioning.field.runs.room.volumeAccuracy",
     "commissioning.field.runs.joints.at",
@@ -3421,7 +3418,16 @@ export const RoomShape: Shape = {
     "ceilingHeight?": "length",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
-    "edition?": { words: ["2018", "before-2018"] },
+    "edition?": {
+      words: [
+        "en-378-1",
+        "iec-60335-2-40-2013",
+        "iec-60335-2-40-2018",
+        "iec-60335-2-40-2022",
+        "ul-60335-2-40-2019",
+        "ul-60335-2-40-2022",
+      ],
+    },
     "floorAreaAccuracy?": "area",
     "volumeAccuracy?": "volume",
   },
