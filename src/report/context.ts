@@ -18,9 +18,6 @@ import { clipped } from "./plain-text.ts";
 import type { Run } from "./report-document.ts";
 import { type Words, wordsOf } from "./words.ts";
 
-/** The language of a report. */
-export const language: typeof english = english;
-
 /** What every part of a report needs. */
 export interface Context {
   readonly record: InstallationRecord;

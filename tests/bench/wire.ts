@@ -10,9 +10,7 @@ export async function wire(): Promise<Section> {
   const text = recordCodec.stringify({
     ...complete,
     pressureTests: [{ ...complete.pressureTests?.[0], readings: pressureLog(n).readings }],
-    evacuations: [
-      { ...complete.evacuations?.[0], readings: vacuumLog("outgassing", n, 1800 / n) },
-    ],
+    evacuations: [{ ...complete.evacuations?.[0], readings: vacuumLog("outgassing", n, 1800 / n) }],
   });
   const [json, record] = [JSON.parse(text), recordCodec.parse(text)];
   const figures = await measure(
