@@ -4,7 +4,7 @@
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
 import { describe, listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import { language } from "./context.ts";
+
 import type { HtmlReportOptions, ReportPlot } from "./report-options.ts";
 
 const shapes = new Set(
@@ -33,9 +33,8 @@ export function plotsOf(
   const { plots } = options;
   if (plots === undefined) return [];
   if (typeof plots !== "function") refuse("options.plots", plots, "a function");
-  const shown = { ...options, language };
   const taken = new Set<string>();
-  return listOf("options.plots()", plots(record, assessment, shown)).map((plot, i) => {
+  return listOf("options.plots()", plots(record, assessment, options)).map((plot, i) => {
     const at = `options.plots()[${i}]`;
     const { step, title, svg } = objectOf(at, plot);
     const steps = assessment.steps.map(({ name }) => name);
