@@ -1,7 +1,6 @@
 // What may a reader choose about a report? Units, numbers, the time of printing, pictures.
 // Follows no standard; the library's own options.
 // Does not cover wording: the sentences come from the language that is passed in.
-import type { Catalogue } from "../assessment/index.ts";
 import type { CircuitRules } from "../circuit-protection/index.ts";
 import type {
   InstallationAssessment,
@@ -20,7 +19,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
  */
 export interface ReportOptions extends FigureTextOptions {
   /** The language of the report, such as `english` of `hvac-install-math/language/en`. */
-  readonly language: Catalogue;
+  readonly language: PlotLanguage;
   /** The rule sets for circuits that the record may name; see `assessInstallation`. */
   readonly rules?: readonly CircuitRules[];
   /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
@@ -47,7 +46,7 @@ export interface HtmlReportOptions extends ReportOptions {
   readonly plots?: (
     record: InstallationRecord,
     assessment: InstallationAssessment,
-    options: ReportOptions & { readonly language: PlotLanguage },
+    options: ReportOptions,
   ) => readonly ReportPlot[];
 }
 
