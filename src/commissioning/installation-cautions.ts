@@ -60,7 +60,6 @@ type GroupName = "nitrogen" | "refrigerant" | "voltage" | "gauges" | "drain";
 const settledBy: Readonly<Record<string, StepName>> = {
   "flare-joint.not-a-leak-test": "pressure-test",
   "vacuum-decay.not-a-pressure-test": "pressure-test",
-  "not-a-pressure-test": "pressure-test",
   "line-set.charge-after-tests": "charge",
   "operating-check.not-the-charge": "charge",
 };

@@ -82,7 +82,7 @@ function present(record: Json): Json {
   const { tubing, joints, drain, room, pressureTest, evacuation, notApplicable, ...rest } = record;
   const { indoorUnits, ...equipment } = objectAt(rest.equipment);
   const { circuit, ...power } = objectAt(rest.power);
-  const run = defined({ indoorUnits, tubing, joints, drain, room });
+  const run = defined({ indoorUnits, tubing, joints, drain, room: roomOf(room) });
   return defined({
     ...rest,
     version: 2,
@@ -95,6 +95,18 @@ function present(record: Json): Json {
     waivers: Array.isArray(notApplicable) ? notApplicable.map(waiverOf) : notApplicable,
     photos: Array.isArray(rest.photos) ? rest.photos.map(photoOf) : rest.photos,
   });
+}
+
+/** The editions of the room rule by their names in version 1. */
+const editions: Readonly<Record<string, string>> = {
+  "2018": "iec-60335-2-40-2018",
+  "before-2018": "iec-60335-2-40-2013",
+};
+
+function roomOf(room: unknown): unknown {
+  const { edition } = objectAt(room);
+  const now = typeof edition === "string" ? editions[edition] : undefined;
+  return now ? { ...(room as object), edition: now } : room;
 }
 
 function waiverOf(declaration: unknown): unknown {

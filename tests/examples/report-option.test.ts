@@ -13,7 +13,7 @@ describe("--report", () => {
     expect(output.split("\n").at(-1)).toBe(`Report written: ${path}`);
     const page = readFileSync(path, "utf8");
     expect(page).toMatch(/^<!doctype html>/i);
-    expect(page.match(/<svg /g)).toHaveLength(2);
+    expect(page.match(/<svg /g)).toHaveLength(3);
     expect(page).toContain("Cedar Flat workshop");
     expect(page).not.toMatch(/<script|src="http/);
   });
@@ -25,7 +25,7 @@ describe("--report", () => {
     expect(exitCode).toBe(1);
     const text = readFileSync(path, "utf8");
     expect(text).toMatch(/^# /);
-    expect(text).toContain("UNDECIDED");
+    expect(text).toContain("INCONCLUSIVE");
     expect(text).toContain("3200 kPag");
   });
 
@@ -33,7 +33,7 @@ describe("--report", () => {
     const folder = copyOf("failing-install");
     const path = join(folder, "report.html");
     expect(run([folder, "--report", path]).exitCode).toBe(1);
-    expect(readFileSync(path, "utf8").match(/<svg /g)).toHaveLength(2);
+    expect(readFileSync(path, "utf8").match(/<svg /g)).toHaveLength(3);
   });
 
   it("leaves a file that exists as it is, until it is told to overwrite it", () => {

@@ -47,6 +47,17 @@ describe("a record that version 1 wrote", () => {
   });
 });
 
+it.each([
+  ["2018", "iec-60335-2-40-2018"],
+  ["before-2018", "iec-60335-2-40-2013"],
+])("the edition %s of a room is %s now, also where it stood before", (old, now) => {
+  const room = { place: "wall", edition: old };
+  const entry = { path: "room.edition", previous: old, by: "N. N.", at: "2026-05-05", reason: "x" };
+  const record = recordCodec.decode({ version: 1, room, history: [entry] });
+  expect(record.runs?.[0]?.room?.edition).toBe(now);
+  expect(record.history?.[0]).toMatchObject({ path: "runs[0].room.edition", previous: now });
+});
+
 it("the format has one step from each earlier version, in order", () => {
   expect(recordFormat.steps.map(({ from }) => from)).toEqual(
     Array.from({ length: recordFormat.version - 1 }, (_, i) => i + 1),
