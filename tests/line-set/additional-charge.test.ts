@@ -252,7 +252,7 @@ describe("additionalCharge", () => {
     );
     expect(bad({ rate: undefined })).toThrow(/^rate: undefined/);
     expect(bad({ rate: oz(3) })).toThrow(/^rate: mass 3 oz is not allowed/);
-    expect(bad({ rate: kgPerM(15) })).toThrow(/^rate: 15 kg\/m .* Look at the unit/);
+    expect(bad({ rate: kgPerM(15) })).toThrow(/^rate: 15 kg\/m .*line-set\.rate-unit/);
     expect(bad({ rate: { mass: oz(-3), per: ft(5) } })).toThrow(/^rate\.mass: -3 oz/);
     expect(bad({ rate: { mass: oz(3), per: ft(0) } })).toThrow(/^rate\.per: 0 ft/);
     expect(bad({ shortLineRule: "both" })).toThrow(/^shortLineRule: the text "both"/);

@@ -123,7 +123,7 @@ describe("frictionLoss", () => {
   });
   it("names a viscosity in the wrong unit and other slips", () => {
     const bad = (change: object) => () => frictionLoss({ ...flow, ...change });
-    expect(bad({ viscosityMicropascalSecond: 1e-4 })).toThrow(/In µPa·s/);
+    expect(bad({ viscosityMicropascalSecond: 1e-4 })).toThrow(/line-set\.viscosity-unit/);
     expect(bad({ massFlow: kgPerSecond(300) })).toThrow(/^massFlow: 300 kg\/s/);
     expect(bad({ roughness: m(0.1) })).toThrow(/^roughness: 0.1 m/);
     expect(bad({ density: kgPerM3(0) })).toThrow(/^density: 0 kg/);

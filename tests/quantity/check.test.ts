@@ -31,7 +31,7 @@ function refusal(call: () => unknown): string {
     if (!isInvalidInputError(error)) throw error;
     const { name, argument, value, allowed, hint } = error;
     expect(name).toBe("InvalidInputError");
-    return `${argument}: ${value}; ${allowed}${hint && `. ${hint}`}`;
+    return `${argument}: ${value}; ${allowed}${hint ? `. ${hint}` : ""}`;
   }
 }
 

@@ -71,7 +71,7 @@ describe("what the bulk form says", () => {
     const bad = Float64Array.of(300, 200);
     const [min, max] = [R32.range.min.si, R32.range.max.si].map((T) => Number(T.toFixed(3)));
     expect(thrown(() => saturationArray(R32, "dewPressure", bad))).toBe(
-      `OutOfRangeError: values[1]: 200 K is not allowed; allowed: at least ${min} K and at most ${max} K. This is the range of R-32`,
+      `OutOfRangeError: values[1]: 200 K is not allowed; allowed: at least ${min} K and at most ${max} K (refrigerants.range-of)`,
     );
     const pascals = Float64Array.of(1);
     expect(thrown(() => saturationArray(R32, "dewTemperature", pascals))).toMatch(

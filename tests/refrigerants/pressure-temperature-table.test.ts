@@ -92,7 +92,7 @@ describe("a pressure-temperature table", () => {
     expect(rows(40, 1)).toBe(1);
     expect(rows(40 + 9.999, 0.001)).toBe(10_000);
     expect(() => rows(50, 0.001)).toThrow(
-      "step: 10001 is not allowed; allowed: at least 1 and at most 10000. This is the number of rows",
+      "step: 10001 is not allowed; allowed: at least 1 and at most 10000 (refrigerants.number-of-rows)",
     );
     expect(() => rows(30, 1)).toThrow("step: -9 is not allowed");
   });
@@ -128,13 +128,13 @@ describe("a pressure-temperature table", () => {
       pressureTemperatureTable(R410A, { ...span, ...options } as never);
     expect(table({ to: degF(200) })).toThrow(/to: 200 °F .*157\.316 °F/);
     expect(table({ from: degF(-200) })).toThrow(/from/);
-    expect(table({ to: degF(30) })).toThrow(/number of rows/);
+    expect(table({ to: degF(30) })).toThrow(/number-of-rows/);
     expect(table({ step: deltaF(0) })).toThrow(
       "step: 0 Δ°F is not allowed; allowed: more than 0 Δ°F",
     );
-    expect(table({ step: deltaF(1e-5) })).toThrow(/number of rows/);
+    expect(table({ step: deltaF(1e-5) })).toThrow(/number-of-rows/);
     expect(table({ pressureUnit: psig })).toThrow(
-      "allowed: a unit of absolutePressure. Gauge pressures need the atmosphere; without it the table is absolute",
+      "allowed: a unit of absolutePressure (refrigerants.table-needs-atmosphere)",
     );
     expect(table({ pressureUnit: null })).toThrow(/^pressureUnit: null/);
     expect(table({ atmosphere, pressureUnit: psia })).toThrow("allowed: a unit of gaugePressure");

@@ -58,7 +58,7 @@ describe("the ends of a range", () => {
     const [low, high] = ends(bubblePressure, inKPag);
     const gauge = told(() => bubbleTemperature(R407C, kPag(9000), atmosphere));
     expect(gauge).toBe(
-      `pressure: 9000 kPag is not allowed; allowed: ${low} kPag and ${high} kPag. This is the saturation range of R-407C`,
+      `pressure: 9000 kPag is not allowed; allowed: ${low} kPag and ${high} kPag (refrigerants.range-of)`,
     );
     const [lowest, highest] = ends(dewPressure, (p) => p.in(kPaa));
     expect(told(() => dewTemperature(R407C, kPaa(9000)))).toContain(

@@ -89,7 +89,7 @@ describe("gauge and absolute pressure", () => {
   test("a gauge pressure without the atmosphere is refused and told what to give", () => {
     const call = () => dewTemperature(R410A, psig(118) as never);
     expect(call).toThrow(InvalidInputError);
-    expect(call).toThrow(/atmosphere: undefined.*standardAtmosphere/);
+    expect(call).toThrow(/atmosphere: undefined.*refrigerants\.gauge-needs-atmosphere/);
     const reading = { pressure: psig(118), lineTemperature: degF(50) } as never;
     expect(() => superheat(R410A, reading)).toThrow(/atmosphere/);
     expect(() => dewTemperature(R410A, psig(118), psig(0) as never)).toThrow(/absolutePressure/);
@@ -119,7 +119,7 @@ describe("outside the range", () => {
 
   test("the message states the range in the caller's own unit", () => {
     expect(() => bubblePressure(R410A, degF(200))).toThrow(
-      "temperature: 200 °F is not allowed; allowed: at least -76 °F and at most 157.316 °F. This is the range of R-410A",
+      "temperature: 200 °F is not allowed; allowed: at least -76 °F and at most 157.316 °F (refrigerants.range-of)",
     );
     expect(() => dewTemperature(R744, psig(1500), atmosphere)).toThrow(
       /pressure: 1500 psig is not allowed; allowed: at least 60\.\d+ psig and at most 10\d\d\.?\d* psig/,
