@@ -50,7 +50,7 @@ export function findFill<R extends FillRow>(rows: readonly R[]): Watch<R> {
   const highest = pressures.reduce((high, p) => Math.max(high, p), 0);
   if (highest < 1000) {
     // 10 mbar: below, nothing was filled
-    return { start: undefined, rows: [], reasons: [], doubts: [say("logs.no-fill")] };
+    return { rows: [], reasons: [], doubts: [say("logs.no-fill")] };
   }
   const { start, count } = endOfFilling(times, pressures, highest / 50);
   const { elapsed, pressure } = rows[start] as R;

@@ -54,7 +54,7 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
   const last = lows.at(-1);
   const reasons: LogsStatement[] = [];
   const doubts: LogsStatement[] = [];
-  if (!last) return { start: undefined, rows: [], reasons, doubts: [say("logs.no-rise")] };
+  if (!last) return { rows: [], reasons, doubts: [say("logs.no-rise")] };
   const { elapsed, pressure } = rows[last.at] as R;
   reasons.push(say("logs.lowest", { elapsed, pressure }));
   if (!turns.some(({ at, isHigh }) => isHigh && at < last.at))

@@ -3,9 +3,10 @@
 // Does not cover guessing the format: guess-log.ts offers one.
 import { describe, listOf, objectOf, oneOf, textOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import type { Titles } from "./column-places.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { recordReader, type TextRecord } from "./records.ts";
-import { rowTaker, sameCells, type TakenRow, type Titles } from "./row-taker.ts";
+import { rowTaker, sameCells, type TakenRow } from "./row-taker.ts";
 import { type LineStatement, say } from "./statements.ts";
 
 /**
@@ -167,7 +168,11 @@ function checked<C extends Columns>(format: LogFormat<C>): LogFormat<C> {
     });
   }
   if (blank !== undefined) oneOf("format.blank", blank, ["refuse", "skip"]);
-  listOf("format.blankCells", blankCells ?? [], 100);
+  if (blankCells !== undefined) {
+    listOf("format.blankCells", blankCells, 100).forEach((cell, i) => {
+      textOf(`format.blankCells[${i}]`, cell);
+    });
+  }
   objectOf("format.time", format.time);
   objectOf("format.columns", format.columns);
   return format;

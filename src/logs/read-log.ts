@@ -1,7 +1,7 @@
 // What did the logger write? A whole text, in a format that is stated, to typed rows.
 // Follows log-reader.ts.
 // Does not cover text that comes in chunks over time: createLogReader does.
-import { describe } from "../quantity/check.ts";
+import { describe, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { createLogReader, type Log } from "./log-reader.ts";
@@ -66,7 +66,8 @@ export function readLog<const C extends Columns>(
     for (const one of part.refused) refused.push(one);
     for (const one of part.notes) notes.push(one);
   };
-  for (const chunk of chunks) append(reader.add(chunk));
+  let i = 0;
+  for (const chunk of chunks) append(reader.add(textOf(`text[${i++}]`, chunk)));
   append(reader.end());
   return { rows, ...(started !== undefined && { started }), lines, refused, notes };
 }

@@ -5,6 +5,7 @@ import { describe, objectOf, oneOf, requireUnit, textOf } from "../quantity/chec
 import { InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { requirePlace } from "./column-places.ts";
 import type { Column, ColumnPlace } from "./log-format.ts";
 import { type CellMarks, numberIn } from "./number-cell.ts";
 import { symbolsOf, unitNamed, writtenKinds } from "./reading-units.ts";
@@ -13,28 +14,27 @@ import { type LineStatement, say } from "./statements.ts";
 /** What a cell holds, or why it holds nothing. */
 export type ReadCell = { readonly value: unknown } | LineStatement;
 
-/** A column that is read: its place among the cells, from 0, and what reads a cell of it. */
+/** A column that is read, and what reads a cell of it. */
 export interface ReaderColumn {
   readonly name: string;
-  readonly at: number;
-  /** What the file or the caller calls it. */
+  readonly place: ColumnPlace;
+  /** What the caller calls it. */
   readonly title: string;
   readonly read: (cell: string, line: number) => ReadCell;
 }
 
 /** Makes the reader of a column. */
-export function readerColumn(
-  name: string,
-  given: Column,
-  marks: CellMarks,
-  placeOf: (argument: string, place: ColumnPlace) => number,
-): ReaderColumn {
+export function readerColumn(name: string, given: Column, marks: CellMarks): ReaderColumn {
   const path = `format.columns.${name}`;
   objectOf(path, given);
-  const at = placeOf(`${path}.column`, given.column);
-  const title = String(given.column);
-  const read = "words" in given ? wordReader(path, title, given.words) : undefined;
-  return { name, at, title, read: read ?? numberReader(path, title, given, marks) };
+  const { column: place } = given;
+  requirePlace(`${path}.column`, place);
+  const title = String(place);
+  const isWords = "words" in given;
+  const read = isWords
+    ? wordReader(path, title, given.words)
+    : numberReader(path, title, given, marks);
+  return { name, place, title, read };
 }
 
 function wordReader(
@@ -42,7 +42,9 @@ function wordReader(
   title: string,
   words: Readonly<Record<string, string>>,
 ): ReaderColumn["read"] {
-  objectOf(`${path}.words`, words);
+  for (const [word, meant] of Object.entries(objectOf(`${path}.words`, words))) {
+    textOf(`${path}.words.${word}`, meant);
+  }
   return (cell, line) =>
     Object.hasOwn(words, cell)
       ? { value: words[cell] }
@@ -86,7 +88,11 @@ export function unitOf<K extends Kind>(
     );
     return unit as Unit<K>;
   }
-  const known = oneOf(argument.replace(/unit$/, "kind"), kind as K, writtenKinds as readonly K[]);
+  if (kind === undefined) {
+    const allowed = "a unit, or its name beside the kind";
+    throw new InvalidInputError({ argument, value: describe(unit), allowed });
+  }
+  const known = oneOf(argument.replace(/unit$/, "kind"), kind, writtenKinds as readonly K[]);
   const found = unitNamed(textOf(argument, unit), known);
   if (found?.zero) return found.unit;
   const hint = found ? "Which zero: gauge or absolute?" : "";

@@ -1,18 +1,14 @@
 // Is this row taken? Its time and its cells as typed values, or the one reason why it is not.
 // Follows log-format.ts.
 // Does not cover remarks, blank lines and headers: log-reader.ts leaves them out before.
-import { describe, textOf, wholeNumberOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { second } from "../quantity/units/time.ts";
+import { placeAmong, type Titles, timePlaces } from "./column-places.ts";
 import { gapWatch } from "./gaps.ts";
-import type { ColumnPlace, Columns, LogFormat } from "./log-format.ts";
+import type { Columns, LogFormat } from "./log-format.ts";
 import { type ReaderColumn, readerColumn } from "./reader-columns.ts";
 import type { TextRecord } from "./records.ts";
 import { type LineStatement, say } from "./statements.ts";
-import { elapsedOf, type TimeReader, timeReader } from "./time-reader.ts";
-
-/** The titles of the header; none where the format names no header. */
-export type Titles = readonly string[] | undefined;
+import { elapsedOf, timeReader } from "./time-reader.ts";
 
 /** A row that was taken, what the clock showed if it is the first, and what was noticed. */
 export interface TakenRow {
@@ -34,8 +30,13 @@ export function rowTaker(format: LogFormat<Columns>): RowTaker {
   const { time: timeFormat, blank, blankCells = [] } = format;
   const blanks = new Set(["", ...blankCells]);
   const gapBefore = gapWatch();
-  let columns: readonly ReaderColumn[] = [];
-  let readTime: TimeReader;
+  const readTime = timeReader(timeFormat, format);
+  const timeColumns = timePlaces(timeFormat);
+  const readers = Object.entries(format.columns).map(([name, column]) =>
+    readerColumn(name, column, format),
+  );
+  let timeAt: readonly number[] = [];
+  let columns: readonly (ReaderColumn & { readonly at: number })[] = [];
   let width = 0;
   const countsItself = timeFormat.written === "elapsed";
   let first = 0;
@@ -44,11 +45,11 @@ export function rowTaker(format: LogFormat<Columns>): RowTaker {
 
   return {
     begin(titles) {
-      const placeOf = (argument: string, place: ColumnPlace) => placeAmong(titles, argument, place);
-      readTime = timeReader(timeFormat, format, placeOf);
-      columns = Object.entries(format.columns).map(([name, column]) =>
-        readerColumn(name, column, format, placeOf),
-      );
+      timeAt = timeColumns.map(([argument, place]) => placeAmong(titles, argument, place));
+      columns = readers.map((reader) => {
+        const argument = `format.columns.${reader.name}.column`;
+        return { ...reader, at: placeAmong(titles, argument, reader.place) };
+      });
       width = titles ? filled(titles) : 0;
     },
     row({ line, cells, wrong }) {
@@ -62,7 +63,7 @@ export function rowTaker(format: LogFormat<Columns>): RowTaker {
         const column = { verbatim: missing.title };
         return blank === "skip" ? undefined : say("logs.blank-cell", { line, column });
       }
-      const time = readTime(cells, line, last);
+      const time = readTime(timeAt.map((at) => cells[at] ?? "").join(" "), line, last);
       if ("code" in time) return time;
       const { at, unit, wall, mayBeSet = false, note } = time;
       if (at < last) return say("logs.time-goes-back", { line, by: second(last - at) });
@@ -97,21 +98,4 @@ function filled(cells: readonly string[]): number {
   let count = cells.length;
   while (count > 1 && cells[count - 1] === "") count -= 1;
   return count;
-}
-
-/** The index of a column, from 0. */
-function placeAmong(titles: Titles, argument: string, place: ColumnPlace): number {
-  if (typeof place === "number") {
-    return wholeNumberOf(argument, place, { min: 1, max: titles?.length ?? 1000 }) - 1;
-  }
-  const at = titles?.indexOf(textOf(argument, place)) ?? -1;
-  const twice = titles ? titles.indexOf(place, at + 1) >= 0 : false;
-  if (at >= 0 && !twice) return at;
-  throw new InvalidInputError({
-    argument,
-    value: describe(place),
-    allowed: titles
-      ? `a title that the header has once: ${titles.join(", ").slice(0, 200)}`
-      : "a number from 1, because the format names no header",
-  });
 }

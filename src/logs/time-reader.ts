@@ -5,7 +5,7 @@ import { describe, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { second } from "../quantity/units/time.ts";
-import type { ColumnPlace, TimeFormat } from "./log-format.ts";
+import type { TimeFormat } from "./log-format.ts";
 import { momentOf, secondsOf } from "./moment.ts";
 import { type CellMarks, numberIn } from "./number-cell.ts";
 import { unitOf } from "./reader-columns.ts";
@@ -27,17 +27,12 @@ export type ReadTime =
   | LineStatement;
 
 /** Reads the time of one row after the other. `last` is the time of the row that was taken before. */
-export type TimeReader = (cells: readonly string[], line: number, last: number) => ReadTime;
+export type TimeReader = (cell: string, line: number, last: number) => ReadTime;
 
 const day = 86_400;
 
 /** Makes the reader of a time column. */
-export function timeReader(
-  format: TimeFormat,
-  marks: CellMarks,
-  placeOf: (argument: string, place: ColumnPlace) => number,
-): TimeReader {
-  const place = placeOf("format.time.column", format.column);
+export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
   const column = { verbatim: String(format.column) };
   const refuse = (line: number, cell: string) =>
     say("logs.not-a-time", { line, column, cell: { verbatim: cell } });
@@ -46,16 +41,14 @@ export function timeReader(
   ) {
     case "elapsed": {
       const unit = unitOf("format.time.unit", format, "duration", second);
-      return (cells, line) => {
-        const cell = cells[place] ?? "";
+      return (cell, line) => {
         const seconds = secondsOf(cell, 10_000) ?? numberIn(cell, marks, unit.symbol) * unit.scale;
         return Number.isFinite(seconds) ? { at: seconds, unit } : refuse(line, cell);
       };
     }
     case "clock": {
       let days = 0;
-      return (cells, line, last) => {
-        const cell = cells[place] ?? "";
+      return (cell, line, last) => {
         const seconds = secondsOf(cell, 24);
         if (seconds === undefined) return refuse(line, cell);
         const fell = last - (days * day + seconds) > day / 2;
@@ -70,8 +63,7 @@ export function timeReader(
         (format as { epoch: 1900 | 1904 }).epoch,
         [1900, 1904],
       );
-      return (cells, line) => {
-        const cell = cells[place] ?? "";
+      return (cell, line) => {
         const days = numberIn(cell, marks);
         // Before day 61 the calendar of 1900 counts a 29 February that there was not.
         if (!(days >= (epoch === 1900 ? 61 : 0) && days < 2_958_466)) return refuse(line, cell);
@@ -81,20 +73,17 @@ export function timeReader(
       };
     }
     default:
-      return dateReader(format as TimeFormat & { written: "date-time" }, place, placeOf, refuse);
+      return dateReader(format as TimeFormat & { written: "date-time" }, refuse);
   }
 }
 
 function dateReader(
   format: TimeFormat & { written: "date-time" },
-  dateAt: number,
-  placeOf: (argument: string, place: ColumnPlace) => number,
   refuse: (line: number, cell: string) => LineStatement,
 ): TimeReader {
-  const { timeColumn, zone, column } = format;
+  const { zone, column } = format;
   const orders = ["year-month-day", "day-month-year", "month-day-year"] as const;
   const order = oneOf("format.time.order", format.order, orders);
-  const clockAt = timeColumn === undefined ? -1 : placeOf("format.time.timeColumn", timeColumn);
   if (zone === undefined) {
     throw new InvalidInputError({
       argument: "format.time.zone",
@@ -104,8 +93,7 @@ function dateReader(
   }
   const passed = zoneClock(zone);
   let wasSecond = false;
-  return (cells, line, last) => {
-    const cell = clockAt < 0 ? (cells[dateAt] ?? "") : `${cells[dateAt]} ${cells[clockAt]}`;
+  return (cell, line, last) => {
     const moment = momentOf(cell, order);
     if (!moment) return refuse(line, cell);
     const { wall, offset } = moment;

@@ -2,7 +2,7 @@
 // Follows ISO 80000-1:2022, 7.3 for numbers, and the trade's notation (common practice, no source).
 // Does not cover sums, products and parentheses: those are field-text's.
 import type { Verbatim } from "../assessment/statement.ts";
-import { describe, listOf, objectOf, requireUnit } from "../quantity/check.ts";
+import { describe, listOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
@@ -75,16 +75,14 @@ export function readQuantity<K extends Kind>(
 ): Quantity<K> {
   const { kind, units, locale } = objectOf("options", options);
   listOf("options.units", units).forEach((unit, i) => {
-    requireUnit(`options.units[${i}]`, unit, kind);
+    requireUnit(`options.units[${i}]`, unit, units[0]?.kind ?? kind);
   });
   const [first] = units;
   if (!first) {
-    throw new InvalidInputError({
-      argument: "options.units",
-      value: describe(units),
-      allowed: "at least one unit",
-    });
+    const allowed = "at least one unit";
+    throw new InvalidInputError({ argument: "options.units", value: describe(units), allowed });
   }
+  oneOf("options.kind", kind, [first.kind], "The units are of this kind");
   const symbols = units.map(({ symbol }) => verbatim(symbol));
   const names = lookupOf(namesFor(units));
   const parts = readText(text, { kind, locale, names, notation, symbols });

@@ -20,7 +20,13 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
   [/^assessment\.explain said\.values\.drop = (another kind|a bare number)/, "it is a value too"],
   [/^quantity\.fromJSON json\.value = -?1e\+308/, "the unit refuses it by its own name"],
   [/standard = (\{\}|a date): supply\.standard\.table/, "the table is what is missing"],
-  [/^field-text\.parseQuantity text = /, "a place in the text is named by its character"],
+  [
+    /^(field-text\.parse|read-quantity\.read)Quantity text = /,
+    "a place in the text is named by its character",
+  ],
+  [/^read-quantity\.isFieldTextError /, "it is asked about any value"],
+  [/^logs\.readLog text = ("|a text)/, "any text is a log, if one without rows"],
+  [/^logs\.guessLog text = ("|a text)/, "any text can be looked at"],
   [/^display\.formatQuantity quantity = another kind/, "it is shown in the units of its kind"],
   [
     /^vacuum-decay\.decayCurve fit\.(shape|timeConstant|line|equalisation|aicc|to) /,
