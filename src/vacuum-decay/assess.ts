@@ -1,4 +1,4 @@
-// What does this vacuum log prove? Dry and tight, leak, moisture, both, outgassing, or undecided.
+// What does this vacuum log prove? Dry and tight, leak, moisture, both, outgassing, or nothing yet.
 // Follows JCGM 106:2012, 8.3 for the decision, vacuum handbooks §1.3.3 for the shapes, Burnham & Anderson
 // (2002) for weighing them. Does not cover leaks that only pressure shows: see pressure-test.
 import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
@@ -44,27 +44,47 @@ export function collectAll(input: VacuumDecayInput): Collector {
 }
 
 /**
- * Judges a whole log of an isolated vacuum: pass, fail or inconclusive against the policy, and the cause.
+ * Judges a whole log of an isolated vacuum: pass, fail or inconclusive, the cause, and what to do next.
  *
- * The readings are binned to about 100 points; constant, line, saturating and four related shapes, each
- * with and without an equalisation right after isolation, are fitted and weighed by AICc, and every
- * figure is averaged over them. A pass needs the policy's limit kept with the uncertainty allowed for,
- * its hold over (or an early pass allowed), no leak proven, and readings that a gauge of this job can show.
- * `smallestLeak` says what the test could have shown.
+ * **What to pass in.** The readings since the pump was shut off, the ambient and a policy; the volume, or 3 L is
+ * assumed; the gauge's step and accuracy; how the pump was shut off (`isolation`), because a course that falls or
+ * stays too flat is believed only where that is known; hoses or a blank test where the volume is small.
  *
- * Assumes that the gauge sits at the system with the pump valved off, that the gas keeps its
- * temperature within a few kelvin, and what `assumptions` lists.
+ * **What it decides.** A pass needs all of this: the share of the evidence for a leak above 5 micron/min (in 3 L; less
+ * in more), for water above 300 micron and 5 % of the rise, or for a rise that still goes on by more than
+ * 6 micron/min, is below a tenth; the 95 % bound of the leak is within the limit; the policy is kept with the
+ * uncertainty allowed for, by the last reading too; at least eight points or a course that is harmless whatever its
+ * shape; nothing in the course contradicts a system that is shut off. A fail needs 95 % for a leak or water, or the
+ * policy's limit broken beyond the uncertainty. Everything else is inconclusive, and the actions say what decides. The
+ * stretch since the last step is judged; what came before is evidence against only.
  *
- * @param input - Readings, ambient, policy; volume, gauge, coldest part, leak limit where known.
- * @returns The verdict with cause, leak, plateau, fit, exclusions and steps.
+ * **How.** The readings are binned to about 100 points. Every sum of a constant, at most one slow shape, a line and an
+ * equalization is fitted by weighted least squares and weighed by AICc; every figure is averaged over all of them.
+ *
+ * | equation | what it is |
+ * |---|---|
+ * | p = c + E(t) + s·t + A·f(t/τ) | one model: start, equalization, leak, slow rise |
+ * | E = a(1 − e^(−t/τ₁)) + b(1 − e^(−t/τ₂)) | equalization after isolation, 2 s to 80 s |
+ * | f = 1 − e^(−x); x/(1 + x); 1 − (1 − x/2)² | water: first order, second order, a limited amount |
+ * | f = ln(1 + x); 2(√(1 + x) − 1) | desorption from metal, from polymer: vacuum handbooks §1.3.3 |
+ * | AICc = n ln(RSS/n) + 2K + 2K(K + 1)/(n − K − 1) | weight of a model: e^(−ΔAICc/2); the last term at most 2K |
+ * | P = Σ w Φ((s − S)/u) / Φ(s/u) | share of the evidence for a leak above S, none below 0 |
+ * | u² = u²(fit) + (0.12 ΔA/Δt)² + (a s/√3)² + (r/(√6 T))² | the fit, a shape that is not in the set (ΔA: curved rise of the second half), scale, step |
+ * | Q = s·V | throughput of the leak |
+ *
+ * Assumes that the gauge sits at the system, that the gas keeps its temperature within a few kelvin, and what
+ * `assumptions` lists.
+ *
+ * @param input - Readings, ambient, policy; volume, gauge, isolation, hoses, coldest part, leak limit where known.
+ * @returns The verdict with cause, actions, leak, plateau, fit, exclusions and steps; what can't be told is absent.
  * @throws {@link InvalidInputError} when there is no reading, a quantity is of another kind or beyond
- * what an installation can have, or a leak limit as throughput comes without the volume.
+ * what an installation can have, a reading comes later than 31 days, or a leak limit is above the policy's.
  *
  * Cautions: a vacuum decay does not replace the pressure test; nameplate, manufacturer's instructions,
  * local code and licensed practice govern.
  *
  * Source: JCGM 106:2012, 8.3 (decision); vacuum handbooks §1.3.3 (shapes); Burnham & Anderson (2002),
- * from memory (weights).
+ * from memory (weights); the amounts that matter are common practice, no source.
  *
  * @example
  * ```ts
