@@ -62,7 +62,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const course = judgeCourse(log, analysis, stage);
   const points = [
     ...explained(judgeLeak(analysis, settings, stage, leakLow, leakHigh), course),
-    ...judgeRest(analysis, settings, stage),
+    ...explained(judgeRest(analysis, settings, stage), course),
     ...judgePolicy(analysis, settings, stage),
     ...judgeGauge(log),
     ...course,
@@ -79,7 +79,7 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   return { outcome, cause, reasons, actions, segment, analysis, leakLow, leakHigh };
 }
 
-/** A curve that no leak makes proves none: a valve that opens slowly looks like it for a while. */
+/** A curve that neither leak nor water makes proves none: a valve that opens slowly looks like them for a while. */
 function explained(found: Point[], course: readonly Point[]): Point[] {
   const strange = course.some(
     ({ reason }) =>

@@ -66,7 +66,7 @@ export interface Score {
   readonly live: number;
   readonly liveWrong: number;
   readonly livePassWrong: number;
-  /** When the first right live verdict came, parts of the hold; Infinity for none. */
+  /** When the first right live verdict came where one may come early, parts of the hold; Infinity for none. */
   readonly liveTimes: number[];
   readonly misses: string[];
 }
@@ -134,7 +134,7 @@ export function addScore(
       tally.dryHeld += held;
     }
   }
-  if (live) addLive(tally, options, readings, log.policy.hold, sound);
+  if (live) addLive(tally, options, readings, log.policy, sound);
   return verdict;
 }
 
@@ -142,10 +142,11 @@ function addLive(
   tally: Tally,
   options: VacuumDecayOptions,
   readings: readonly DecayReading[],
-  hold: number,
+  { name, hold }: SimulatedLog["policy"],
   sound: boolean,
 ): void {
   const monitor = createDecayMonitor(options);
+  const early = acceptancePolicies[name].earlyPass;
   tally.live++;
   let at = Number.POSITIVE_INFINITY;
   let wrong = false;
@@ -160,5 +161,6 @@ function addLive(
   }
   if (wrong) tally.liveWrong++;
   if (wrongPass) tally.livePassWrong++;
-  tally.liveTimes.push(at);
+  // a policy that waits for the end of its hold has no early pass to be late with
+  if (!sound || early) tally.liveTimes.push(at);
 }
