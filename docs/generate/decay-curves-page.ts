@@ -71,9 +71,9 @@ export const decayCases: readonly DecayCase[] = [
     truth:
       "Oil and plastics giving off gas: 110 micron for each factor e of time, pumped for two minutes.",
     system: { outgassing: [110, 120] },
-    cause: "not-determined",
+    cause: "dry-and-tight",
     reading:
-      "It slows down but never levels off. Longer pumping makes it smaller. It is the hardest to tell from water with a small leak, and the verdict says so: the limit is kept, the cause stays open.",
+      "It slows down but never levels off. Longer pumping makes it smaller. No water that matters and no leak above the limit fit this course: the system is called tight.",
   },
 ];
 

@@ -101,8 +101,8 @@ export interface AssessInstallationOptions {
  * import { ft } from "hvac-install-math/quantity";
  *
  * const record = {
- *   version: 1,
- *   tubing: { length: ft(36), lift: ft(9), outdoorUnit: "below" },
+ *   version: 2,
+ *   runs: [{ tubing: { length: ft(36), lift: ft(9), outdoorUnit: "below" } }],
  *   equipment: { manual: { run: { maximumLength: ft(66), maximumLift: ft(33) } } },
  * } as const;
  * const result = assessInstallation(record, { rules: [nec2023] });

@@ -26,14 +26,15 @@ import { writeMarkdown } from "./write-markdown.ts";
  *
  * @example
  * ```ts
+ * import { english } from "hvac-install-math/language/en";
  * import { ft } from "hvac-install-math/quantity";
  * import { markdownReport } from "hvac-install-math/report";
  *
  * const record = { version: 2, name: "Invented site 7", runs: [{ tubing: { length: ft(36) } }] } as const;
- * const lines = markdownReport(record, { system: "SI" }).split("\n");
+ * const lines = markdownReport(record, { language: english, system: "SI" }).split("\n");
  * lines[0]; // => # Installation report: Invented site 7
- * lines.find((line) => line.startsWith("## Verdict")); // => ## Verdict: **UNDECIDED**
- * lines.find((line) => line.startsWith("| Length")); // => | Length | 10.97 m | tape, uncertainty not stated |
+ * lines.find((line) => line.startsWith("## Verdict")); // => ## Verdict: **INCONCLUSIVE**
+ * lines.some((line) => line.includes("10.97 m")); // => true
  * ```
  */
 export function markdownReport(record: InstallationRecord, options: ReportOptions): string {

@@ -2,7 +2,7 @@
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover statements of the modules: each has its own.
 import { type None, type Say, sayer, type Value, type Verbatim } from "../assessment/statement.ts";
-import type { HoldWord, StepWord } from "../commissioning/words.ts";
+import type { HoldWord, StepWord } from "../commissioning/index.ts";
 
 /**
  * The sentences of a report: values by code.

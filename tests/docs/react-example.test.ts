@@ -44,7 +44,7 @@ it("a field hands over a quantity, and shows a question where the text is not cl
   expect(String(value)).toBe("118 psig");
   type("118 psi");
   expect(value).toBeUndefined();
-  expect(text(draw())).toContain("Which zero");
+  expect(text(draw())).toContain("Gauge (psig) or absolute (psia)?");
 });
 
 it("a gauge lives as long as its component, and its verdict shows outcome, reasons and cautions", () => {

@@ -39,7 +39,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.nothing-to-add":
     "By the rule, add nothing: the factory charge covers {length} of line ({preCharged} pre-charged).",
   "line-set.short-line-rule-not-known":
-    "The line, {length}, is {difference} shorter than the pre-charged {preCharged}. The rule for short lines is not known.",
+    "The line, {length}, is {difference} shorter than the pre-charged {preCharged}. The short-line rule is not known.",
   "line-set.allowances": "The indoor units themselves take {mass}.",
   "line-set.total-not-known":
     "The factory charge was not given, so the total was not checked against {limit}.",
@@ -133,8 +133,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.measure-better": "Measure again, more accurately: {figure}.",
   "line-set.shorten-line":
     "Shorten the line to {limit} or less, or install a unit that allows it. No charge makes up for it.",
-  "line-set.lengthen-line":
-    "Install at least {limit} of line, or a unit that allows less. A short line brings noise, vibration and liquid return.",
+  "line-set.lengthen-line": "Install at least {limit} of line, or a unit that allows less.",
   "line-set.reduce-height":
     "Reduce the height difference to {limit} or less, or install a unit that allows it.",
   "line-set.fewer-bends": {

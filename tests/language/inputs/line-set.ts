@@ -70,6 +70,18 @@ export const inputs: Partial<Inputs<typeof lineSet>> = {
     [{ ...rule, maximumCharge: oz(43.3), factoryCharge: oz(40), lengthUncertainty: ft(1) }],
     [{ ...rule, maximumCharge: oz(43) }],
     [{ ...rule, maximumCharge: oz(3) }],
+    [{ ...rule, rate: gPerM(15_000) }], // a rate in another unit: the error's hint
+  ],
+  frictionLoss: [
+    [
+      {
+        tube: small,
+        length: m(10),
+        massFlow: kgPerHour(60),
+        density: kgPerM3(980),
+        viscosityMicropascalSecond: 1e-4, // in Pa·s: the error's hint
+      },
+    ],
   ],
   assessLineFit: [
     [{ items: four, opening: { width: mm(39.5), height: mm(40) } }],
