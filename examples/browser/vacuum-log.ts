@@ -65,9 +65,11 @@ export function vacuumLog(fields: Fields, show: Show): Answer | undefined {
       figures([
         [
           "At the end of the hold",
-          `${show(atHoldEnd.value)} ± ${show(atHoldEnd.expandedUncertainty)}`,
+          atHoldEnd
+            ? `${show(atHoldEnd.value)} ± ${show(atHoldEnd.expandedUncertainty)}`
+            : "not reached",
         ],
-        ["Smallest leak that would show", show(smallestLeak)],
+        ["Smallest leak that would show", smallestLeak ? show(smallestLeak) : "not known"],
         ["The same as a throughput", throughput ? show(throughput) : "needs the volume"],
       ]),
       ...verdictOf(verdict, show),
