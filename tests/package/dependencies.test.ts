@@ -42,7 +42,10 @@ describe("what the package brings along", () => {
     expect(installed.filter(({ hasInstallScript }) => hasInstallScript)).toEqual([]);
   });
 
-  it.each(["d3-array", "d3-dsv", "d3-shape", "d3-path"])("%s is built in under its licence", (name) => {
-    expect(listed.get(name)).toBe(packages[`node_modules/${name}`]?.license);
-  });
+  it.each(["d3-array", "d3-dsv", "d3-shape", "d3-path"])(
+    "%s is built in under its licence",
+    (name) => {
+      expect(listed.get(name)).toBe(packages[`node_modules/${name}`]?.license);
+    },
+  );
 });

@@ -8,7 +8,7 @@ const { exports: declared } = JSON.parse(
   readFileSync(join(consumer, "node_modules/hvac-install-math/package.json"), "utf8"),
 ) as { exports: Record<string, unknown> };
 const subpaths = Object.keys(declared)
-  .filter((name) => name !== "./package.json")
+  .filter((name) => !name.endsWith(".json"))
   .map((name) => name.replace(/^\./, "hvac-install-math"));
 
 beforeAll(() => {

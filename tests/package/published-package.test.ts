@@ -11,7 +11,7 @@ const { exports: declared, ...manifest } = JSON.parse(
   readFileSync(join(installed, "package.json"), "utf8"),
 ) as { exports: Record<string, unknown>; dependencies?: object; scripts: Record<string, string> };
 const subpaths = Object.keys(declared)
-  .filter((name) => name !== "./package.json")
+  .filter((name) => !name.endsWith(".json"))
   .map((name) => name.replace(/^\./, "hvac-install-math"));
 
 const run = (command: string, args: string[], cwd = consumer) =>
@@ -24,13 +24,17 @@ describe("the packed package", () => {
     const endings = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" })
       .filter((name) => name.includes("."))
       .map((name) => name.replace(/^[^.]*/, ""));
-    expect([...new Set(endings)].sort()).toEqual([".cjs", ".d.cts", ".d.ts", ".js"]);
+    expect([...new Set(endings)].sort()).toEqual([".cjs", ".d.cts", ".d.ts", ".js", ".json"]);
   });
 
   it("has a subpath for every module and a module for every subpath", () => {
     const modules = readdirSync(join(root, "src"), { withFileTypes: true })
-      .filter((entry) => entry.isDirectory())
-      .map(({ name }) => `hvac-install-math/${name}`);
+      .filter(
+        (entry) => entry.isDirectory() && entry.name !== "language" && entry.name !== "shapes",
+      )
+      .map(({ name }) => name)
+      .concat("language/en", "language/es", "wire/zod")
+      .map((name) => `hvac-install-math/${name}`);
     expect(subpaths.sort()).toEqual(["hvac-install-math", ...modules].sort());
   });
 

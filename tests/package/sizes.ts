@@ -48,7 +48,7 @@ export async function sizeTables(): Promise<string> {
     exports: object;
   };
   const modules = Object.keys(exports)
-    .filter((name) => name !== "./package.json")
+    .filter((name) => !name.endsWith(".json"))
     .map((name) => name.slice(1));
   const shared = `${everything("/quantity")}\n${everything("/assessment")}`;
   const base = await bundle(shared, "built");

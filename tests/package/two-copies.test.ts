@@ -27,7 +27,7 @@ const meeting = `
 import { createRequire } from "node:module";
 const require = createRequire(import.meta.url);
 const open = async (name, kind) => Object.fromEntries(await Promise.all(
-  ["quantity", "assessment", "refrigerants", "pressure-test", "circuit-protection"].map(async (module) => {
+  ["quantity", "assessment", "refrigerants", "pressure-test", "circuit-protection", "language/en"].map(async (module) => {
     const path = name + "/" + module;
     return [module, kind === "esm" ? await import(path) : require(path)];
   })));
@@ -58,7 +58,7 @@ console.log(JSON.stringify({
   "knows the other's error": qb.isInvalidInputError(refused) && qa.isInvalidInputError(range),
   "judges the other's readings alike": JSON.stringify(across) === JSON.stringify(verdict),
   "explains the other's verdict": verdict.reasons.every((reason) =>
-    b.assessment.explain(reason) === a.assessment.explain(reason)),
+    b.assessment.explain(reason, b["language/en"].english) === a.assessment.explain(reason, a["language/en"].english)),
   "uses the other's refrigerant": b.refrigerants.bubblePressure(a.refrigerants.R32, qa.degC(20)).in(qb.kPaa)
     === a.refrigerants.bubblePressure(a.refrigerants.R32, qa.degC(20)).in(qa.kPaa),
 }));
