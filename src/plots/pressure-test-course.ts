@@ -82,7 +82,7 @@ export function temperaturePanel(
   const count = readings.reduce((most, reading) => Math.max(most, zonesOf(reading)), 1);
   const [warm] = [(readings[0] as TestReading).temperature].flat();
   const unit: Unit<"temperature"> = reader.unitFor(warm as Quantity<"temperature">);
-  const roles = ["second", "model", "limit", "guide"] as const;
+  const roles = ["second", "guide", "limit", "model"] as const;
   const lines = Array.from({ length: count }, (_, zone): Line => {
     const values = readings.map((reading) => zoneTemperature(reading, zone));
     const drawn = thinned(elapsed, values);

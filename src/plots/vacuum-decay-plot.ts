@@ -176,7 +176,8 @@ export function vacuumDecayPlot(
     lines.push({ role: "second", ...words, points: [point(at, 0), point(at, highest)] });
   });
   const atEnd = assessment.atHoldEnd?.value;
-  if (atEnd !== undefined) {
+  // After a step the figure is that of the evidence since, which may end elsewhere than this hold.
+  if (atEnd !== undefined && steps.length === 0) {
     const y = siOf("assessment.atHoldEnd.value", atEnd, "absolutePressure");
     const label = reader.word("plots.at-hold-end");
     if (y <= 1.2 * highest) {
