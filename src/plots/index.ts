@@ -12,7 +12,6 @@ export { type RecordPlot, recordPlots } from "./record-plots.ts";
 export { roomChargePlot } from "./room-charge-plot.ts";
 export { type SaturationPlotOptions, saturationPlot } from "./saturation-plot.ts";
 export type {
-  DecayCourse,
   PlotLanguage,
   PlotStatement,
   PlotStatements,

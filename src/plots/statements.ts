@@ -12,6 +12,7 @@ import {
 } from "../assessment/statement.ts";
 import type { UnitLanguage } from "../display/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { DecayCause } from "../vacuum-decay/index.ts";
 
 type Pressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
 type Loss = Quantity<"pressureDifference">;
@@ -36,16 +37,6 @@ interface Ranged {
   readonly low: Quantity<"voltage">;
   readonly high: Quantity<"voltage">;
 }
-
-/** What the course of a vacuum means. Source: none; the library's own words. */
-export type DecayCourse =
-  | "dry-and-tight"
-  | "leak"
-  | "moisture"
-  | "leak-and-moisture"
-  | "moisture-leak-not-excluded"
-  | "outgassing"
-  | "not-determined";
 
 /**
  * What the pictures say: values by code.
@@ -74,7 +65,7 @@ export interface PlotStatements {
   "plots.outcome": { readonly outcome: `assessment.outcome.${Outcome}` };
   "plots.drop-with-limit": Dropped & { readonly limit: Loss };
   "plots.drop-without-limit": Dropped;
-  "plots.course": { readonly course: `plots.course.${DecayCourse}` };
+  "plots.course": { readonly course: `plots.course.${DecayCause}` };
   "plots.leak-course": { readonly rate: Quantity<"pressureRate"> };
   "plots.absolute-pressure": None;
   "plots.gauge-pressure": { readonly atmosphere: Quantity<"absolutePressure"> };
@@ -125,7 +116,7 @@ export interface PlotStatements {
 }
 
 /** The words of this module. Source: none; the library's own type. */
-export type PlotWord = `plots.course.${DecayCourse}`;
+export type PlotWord = `plots.course.${DecayCause}`;
 
 /** One thing that a picture says. Source: none; the library's own type. */
 export type PlotStatement = StatementOf<PlotStatements>;

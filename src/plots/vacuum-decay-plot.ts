@@ -1,8 +1,7 @@
 // What did the vacuum do? Readings, fitted curve, what the policy accepts, and what the course means.
 // Follows the decay picture of installation manuals: straight up leaks, leveling off is wet, flat is tight.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
-import { describe, listOf, objectOf, requireUnit, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, oneOf, requireUnit, siOf } from "../quantity/check.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { micronPerMinute, pascalPerSecond } from "../quantity/units/pressure.ts";
 import {
@@ -16,7 +15,7 @@ import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";
 import type { Level, Line, Point } from "./shapes.ts";
-import { type DecayCourse, type PlotStatement, say } from "./statements.ts";
+import { type PlotStatement, say } from "./statements.ts";
 import { thinned } from "./thin.ts";
 import { rowsOf } from "./vacuum-rows.ts";
 
@@ -26,16 +25,16 @@ export interface VacuumDecayPlotOptions extends PlotOptions {
   readonly secondPressureUnit?: Unit<"absolutePressure">;
 }
 
-/** What the course of the curve means, as the decay pictures of manuals put it. */
-const courses: Readonly<Record<DecayCause, DecayCourse>> = {
-  "dry-and-tight": "dry-and-tight",
-  leak: "leak",
-  moisture: "moisture",
-  "leak-and-moisture": "leak-and-moisture",
-  "moisture-leak-not-excluded": "moisture-leak-not-excluded",
-  outgassing: "outgassing",
-  "not-determined": "not-determined",
-};
+/** What a course can mean; the words are the language's, as the decay pictures of manuals put it. */
+const causes: readonly DecayCause[] = [
+  "dry-and-tight",
+  "leak",
+  "moisture",
+  "leak-and-moisture",
+  "moisture-leak-not-excluded",
+  "outgassing",
+  "not-determined",
+];
 
 /** Points of the fitted curve. */
 const curvePoints = 160;
@@ -89,10 +88,7 @@ export function vacuumDecayPlot(
   const { reader } = frame;
   const { readings, policy } = objectOf("test", test);
   const { cause, fit, plateau, steps } = objectOf("assessment", assessment);
-  if (!Object.hasOwn(courses, cause)) {
-    const allowed = Object.keys(courses).join(", ");
-    throw new InvalidInputError({ argument: "assessment.cause", value: describe(cause), allowed });
-  }
+  oneOf("assessment.cause", cause, causes);
   const { outcome, sentences } = reader.verdict(assessment);
   const { t, p, aside } = rowsOf(readings, assessment);
   const last = t.at(-1) as number;
@@ -187,7 +183,7 @@ export function vacuumDecayPlot(
   const course =
     cause === "leak"
       ? say("plots.leak-course", { rate: rateOf(assessment, unit) })
-      : say("plots.course", { course: `plots.course.${courses[cause]}` });
+      : say("plots.course", { course: `plots.course.${cause}` });
   const seen = say("plots.decay-shown", {
     count: t.length,
     first: pressure(p[0] as number),

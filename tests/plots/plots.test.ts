@@ -221,13 +221,18 @@ describe("words in a picture", () => {
     const language = { locale: "en", messages: { ...english.messages, ...marked } } as never;
     const drawn = [
       ...Object.values(allPlots({ language })),
-      ...["dry-and-tight", "leak-and-moisture", "outgassing", "undecided", "leak", "moisture"].map(
-        (cause) => {
-          const test = decays.leak as VacuumDecayInput;
-          const { plateau: _, ...found } = assessVacuumDecay(test);
-          return vacuumDecayPlot(test, { ...found, cause } as never, { ...reader, language });
-        },
-      ),
+      ...[
+        "dry-and-tight",
+        "leak-and-moisture",
+        "outgassing",
+        "not-determined",
+        "leak",
+        "moisture",
+      ].map((cause) => {
+        const test = decays.leak as VacuumDecayInput;
+        const { plateau: _, ...found } = assessVacuumDecay(test);
+        return vacuumDecayPlot(test, { ...found, cause } as never, { ...reader, language });
+      }),
       vacuumDecayPlot(...set(decays.leak as VacuumDecayInput), { ...reader, language }),
       vacuumDecayPlot(...stepped(), { ...reader, language }),
     ].join("");
