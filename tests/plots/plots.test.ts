@@ -226,6 +226,7 @@ describe("words in a picture", () => {
         "leak-and-moisture",
         "outgassing",
         "not-determined",
+        "moisture-leak-not-excluded",
         "leak",
         "moisture",
       ].map((cause) => {
