@@ -75,7 +75,7 @@ describe("additionalCharge", () => {
     const open = additionalCharge({ ...run, length: ft(12), shortLineRule: "not-stated" });
     expect(open.outcome).toBe("inconclusive");
     expect(sentences(open.reasons)).toEqual([
-      "The line, 12 ft, is 28 ft shorter than the pre-charged 40 ft. The rule for short lines is not known.",
+      "The line, 12 ft, is 28 ft shorter than the pre-charged 40 ft. The short-line rule is not known.",
     ]);
     expect(open.reasons[0]?.code).toBe("line-set.short-line-rule-not-known");
     expect(open.actions?.map(({ code }) => code)).toEqual(["line-set.enter-short-line-rule"]);

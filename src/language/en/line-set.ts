@@ -65,7 +65,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.liquid-velocity-within":
     "Liquid velocity {velocity}: within the {least} to {most} of piping guides.",
   "line-set.liquid-velocity-high":
-    "Liquid velocity {velocity}: above the {most} maximum of piping guides. It brings noise, hammer and loss.",
+    "Liquid velocity {velocity}: above the {most} maximum of piping guides.",
   "line-set.liquid-velocity-low":
     "Liquid velocity {velocity}: below the {least} minimum of piping guides. A wide line holds more charge.",
   "line-set.loss-not-known": "The pressure loss is not known; at most {limit} allowed.",
