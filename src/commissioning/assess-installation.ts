@@ -107,7 +107,7 @@ export interface AssessInstallationOptions {
  * } as const;
  * const result = assessInstallation(record, { rules: [nec2023] });
  * result.outcome; // => inconclusive
- * `${result.steps[0]?.name}: ${result.steps[0]?.outcome}`; // => line-run: pass
+ * `${result.steps[0]?.name}: ${result.steps[0]?.outcome}`; // => line-run: inconclusive
  * result.holds.map(({ name, state }) => `${name} ${state}`).join(", "); // => open-valves held, add-charge held, power-on held
  * ```
  */

@@ -9,9 +9,11 @@ const foldersIn = (folder: string) =>
   readdirSync(new URL(folder, src), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => name);
-const modules = foldersIn(".").flatMap((name) =>
-  name === "language" ? foldersIn("language").map((language) => `${name}/${language}`) : [name],
-);
+const modules = foldersIn(".")
+  .filter((name) => name !== "shapes") // no subpath
+  .flatMap((name) =>
+    name === "language" ? foldersIn("language").map((language) => `${name}/${language}`) : [name],
+  );
 const found = (text: string, pattern: RegExp) =>
   [...text.matchAll(pattern)].map((match) => match[1]).sort();
 

@@ -95,7 +95,7 @@ describe("pictures", () => {
       page.indexOf('id="part-room-limit"'),
     );
     expect(section).toContain("<figure><svg ");
-    expect(section).toContain("<figcaption>Vacuum decay</figcaption>");
+    expect(section).toContain("<figcaption>Vacuum decay after isolation</figcaption>");
     expect(htmlReport(rich, withPlot(svg))).toContain(`<figure>${svg}<figcaption>A</figcaption>`);
   });
 
@@ -170,8 +170,8 @@ describe("options and records that are none", () => {
   it.each<[string, unknown, unknown]>([
     ["options", rich, undefined],
     ["options", rich, null],
-    ["options.system", rich, {}],
-    ["options.system", rich, { system: "metric" }],
+    ["options.language", rich, {}],
+    ["options.system", rich, { language: english, system: "metric" }],
     ["options.locale", rich, { language: english, system: "SI", locale: "no such tag!" }],
     ["options.locale", rich, { language: english, system: "SI", locale: 7 }],
     ["options.printedAt", rich, { language: english, system: "SI", printedAt: "" }],
