@@ -58,7 +58,9 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   if (!analysis) return withoutAnalysis(log);
   const stage = stageOf(analysis, settings);
   const leakLow = analysis.leakBelow(1 - stage.confidence);
-  const leakHigh = analysis.leakBelow(stage.confidence);
+  // scatter in which a line would be lost excludes none, whatever the models make of it
+  const lost = normalQuantile(stage.confidence) * analysis.lineU;
+  const leakHigh = Math.max(analysis.leakBelow(stage.confidence), lost);
   const course = judgeCourse(log, analysis, stage);
   const points = [
     ...explained(judgeLeak(analysis, settings, stage, leakLow, leakHigh), course),
@@ -259,7 +261,8 @@ function judgeCourse(log: Collector, analysis: Analysis, stage: Stage): Point[] 
   const { segment, T } = analysis;
   const { hold } = settings;
   const k = (normalQuantile(stage.confidence) * settings.accuracy) / Math.sqrt(3);
-  const scatter = log.noiseCount < 10 ? 0 : Math.sqrt(log.noise); // of a few rows it may be the course itself
+  // of a few rows the scatter may be the course itself, and no gauge scatters by more than some percent
+  const scatter = log.noiseCount < 10 ? 0 : Math.min(Math.sqrt(log.noise), 0.02 * segment.lastP);
   const points: Point[] = [
     ...doubtsOfReadings(segment, settings, k),
     ...doubtsOfCourse(analysis, settings, scatter),

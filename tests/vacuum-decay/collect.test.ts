@@ -199,14 +199,14 @@ describe("a jump", () => {
     expect(early.steps).toEqual([]);
     const later = collected(course(60, (i) => (i < 13 ? 40 : 60)));
     expect(later.steps).toHaveLength(1);
-    // nor among the first eight readings
+    // nor among the first four readings
     const few = collected(
-      course(60, (i) => (i < 7 ? 40 : 60)),
+      course(60, (i) => (i < 3 ? 40 : 60)),
       { spacing: 60 },
     );
     expect(few.steps).toEqual([]);
     const more = collected(
-      course(60, (i) => (i < 8 ? 40 : 60)),
+      course(60, (i) => (i < 4 ? 40 : 60)),
       { spacing: 60 },
     );
     expect(more.steps).toHaveLength(1);
