@@ -85,6 +85,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   const { origin, last: T } = segment;
   wholeGram(log, segment, work.gram);
   const points = work.gram.n;
+  if (points < 3) return undefined;
   const { components, variance, freedom, misfit, residual, best } = weighModels(work, {
     largest: {
       water: waterMax - origin,

@@ -3,8 +3,9 @@
 // (2002) for weighing them. Does not cover leaks that only pressure shows: see pressure-test.
 import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import { assessmentOf, type DecayReading, type VacuumDecayAssessment } from "./assessment.ts";
+import { assessmentOf } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
+import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 
 /** Options of {@link assessVacuumDecay}. Source: none; the library's own type. */

@@ -1,13 +1,6 @@
 // How is the finding told? Puts it into quantities, reasons, assumptions, cautions and sources.
 // The shape is the library's own verdict. Does not cover the decision: verdict.ts.
-import {
-  type Assessment,
-  type Citation,
-  cite,
-  type Estimate,
-  estimate,
-  verdict,
-} from "../assessment/assessment.ts";
+import { type Citation, cite, estimate, verdict } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { danger, type SafetyStatement } from "../assessment/safety.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
@@ -17,7 +10,6 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
-import type { DecayCause } from "./cause.ts";
 import {
   type Collector,
   type ExcludedRow,
@@ -25,7 +17,7 @@ import {
   type Segment,
   typedByHand,
 } from "./collect.ts";
-import type { DecayFit } from "./decay-curve.ts";
+import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
 import { fitOf } from "./decay-curve.ts";
 import { stillness } from "./doubts.ts";
 import { lossOf } from "./loss.ts";
@@ -34,98 +26,6 @@ import type { Settings } from "./settings.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
 import { type Finding, findingOf } from "./verdict.ts";
 import { createWorkspace, type Workspace } from "./workspace.ts";
-
-/**
- * One reading of the gauge.
- *
- * Source: none; the library's own type.
- */
-export interface DecayReading {
-  /** Time since the system was isolated from the pump. */
-  readonly elapsed: Quantity<"duration">;
-  /** What the gauge shows. */
-  readonly pressure: Quantity<"absolutePressure">;
-}
-
-/**
- * A reading that is not part of the evidence, and why.
- *
- * Source: none; the library's own type.
- */
-export interface Exclusion extends DecayReading {
-  /** Position in the caller's log, from 0. */
-  readonly row: number;
-  /** Why. */
-  readonly reason: ExclusionReason;
-}
-
-/**
- * A sudden change that no leak makes: a valve was opened or a hose moved.
- *
- * Source: none; the library's own type.
- */
-export interface DecayStep {
-  /** When. */
-  readonly elapsed: Quantity<"duration">;
-  /** How far the pressure left its course. */
-  readonly change: Quantity<"pressureDifference">;
-}
-
-/**
- * The share of the evidence for what matters to a system, each from 0 to 1.
- *
- * Source: JCGM 106:2012, 7, over a mixture weighed by Akaike's criterion (Burnham & Anderson, 2002, from memory).
- */
-export interface EvidenceShares {
-  /** A leak above what hoses may let in and 5 micron/min. */
-  readonly leak: number;
-  /** Water above 300 micron and 5 % of the rise. */
-  readonly moisture: number;
-  /** Either, or a rise that goes on: a pass needs this below 0.1. */
-  readonly either: number;
-}
-
-/**
- * The verdict on a vacuum decay. What the readings can't tell is absent.
- *
- * Source: JCGM 106:2012 for the decision; the shape is the library's own.
- */
-export interface VacuumDecayAssessment extends Assessment<DecayCause, VacuumDecayStatement> {
-  /** What is behind the decay. */
-  readonly cause: DecayCause;
-  /** What to do next, in order; empty on a clean pass. */
-  readonly actions: readonly VacuumDecayStatement[];
-  /** Length of the evidence: since isolation, or since the last step. */
-  readonly evidence: Quantity<"duration">;
-  /** Pressure at the end of the policy's hold: measured when it is over, forecast before. With the gauge's accuracy. */
-  readonly atHoldEnd?: Estimate<"absolutePressure">;
-  /** Rate of the steady rise, the leak, over all models, less what a blank test showed. */
-  readonly leak?: Estimate<"pressureRate">;
-  /** 95 % two-sided interval of the leak; not symmetric when moisture could hide it. */
-  readonly leakInterval?: readonly [Quantity<"pressureRate">, Quantity<"pressureRate">];
-  /** The leak as a throughput at the ambient temperature; missing without the volume. */
-  readonly leakThroughput?: Estimate<"throughput">;
-  /** The smallest leak that these readings could have shown; a pass says nothing of smaller ones. */
-  readonly smallestLeak?: Quantity<"pressureRate">;
-  /** The same as a throughput; missing without the volume. */
-  readonly smallestLeakThroughput?: Quantity<"throughput">;
-  /** The largest leak that may pass: the policy's, or the caller's smaller one. */
-  readonly leakLimit: Quantity<"throughput">;
-  /** What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude. */
-  readonly lossAtLimit: readonly [Quantity<"massFlow">, Quantity<"massFlow">];
-  /** Where the water levels off; missing when there is no sign of water. */
-  readonly plateau?: Plateau;
-  /** How likely a leak and water are that matter; missing with fewer than eight points. */
-  readonly shares?: EvidenceShares;
-  /** The best single model, for plotting with {@link decayCurve}; missing with fewer than three points. */
-  readonly fit?: DecayFit;
-  /** Readings that were set aside; the monitor keeps the first 100. */
-  readonly excluded: readonly Exclusion[];
-  /** How many were set aside for which reason. */
-  readonly excludedCount: Readonly<Partial<Record<ExclusionReason, number>>>;
-  /** Steps in the log. */
-  readonly steps: readonly DecayStep[];
-}
 
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),

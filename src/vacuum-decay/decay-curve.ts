@@ -4,9 +4,9 @@ import { flagOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
-import type { DecayReading } from "./assessment.ts";
 import type { Segment } from "./collect.ts";
 import { type Component, componentAt } from "./component.ts";
+import type { DecayReading } from "./decay-assessment.ts";
 import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**

@@ -122,7 +122,8 @@ export function doubtsOfCourse(analysis: Analysis, settings: Settings, noise: nu
       reason: say("vacuum-decay.rise-quickens", { late: difference(late) }),
       action: say("vacuum-decay.hold-again", { hold: second(settings.hold) }),
     });
-  } else if (misfit > 12 && residual > strange) {
+  }
+  if (misfit > 12 && residual > strange) {
     doubts.push({
       reason: say("vacuum-decay.course-unexplained", { off: difference(residual) }),
       action: say("vacuum-decay.hold-again", { hold: second(settings.hold) }),

@@ -4,13 +4,6 @@
  * @module vacuum-decay
  */
 export { assessVacuumDecay, type VacuumDecayInput } from "./assess.ts";
-export type {
-  DecayReading,
-  DecayStep,
-  EvidenceShares,
-  Exclusion,
-  VacuumDecayAssessment,
-} from "./assessment.ts";
 export type { DecayCause } from "./cause.ts";
 export type { ExclusionReason } from "./collect.ts";
 export {
@@ -21,6 +14,13 @@ export {
   tubeConductance,
   type VacuumTube,
 } from "./conductance.ts";
+export type {
+  DecayReading,
+  DecayStep,
+  EvidenceShares,
+  Exclusion,
+  VacuumDecayAssessment,
+} from "./decay-assessment.ts";
 export { type DecayFit, decayCurve } from "./decay-curve.ts";
 export type { GaugeRange, VacuumGauge } from "./gauge.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";

@@ -3,13 +3,9 @@
 // Does not cover rows that come late: they are set aside, where the whole log would be sorted.
 
 import { readingSi } from "./assess.ts";
-import {
-  assessmentOf,
-  type DecayReading,
-  pointsOf,
-  type VacuumDecayAssessment,
-} from "./assessment.ts";
+import { assessmentOf, pointsOf } from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
+import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 import { enoughPoints } from "./tuning.ts";
 import { createWorkspace } from "./workspace.ts";

@@ -1,0 +1,73 @@
+// Are the policy's target and limits kept, by the curve, by the last reading, and within the gauge's range?
+// Follows JCGM 106:2012, 8.3.2 and 8.3.3. Does not cover what is behind the rise: judge-cause.ts.
+import { normalQuantile } from "../assessment/statistics.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { micron } from "../quantity/units/pressure.ts";
+import type { Analysis } from "./analysis.ts";
+import type { Collector } from "./collect.ts";
+import { dryAgain, type Point, watchOn } from "./point.ts";
+import { judgeCheckpoint, type Stage } from "./policy-verdict.ts";
+import type { CheckpointSi, Settings } from "./settings.ts";
+import { say } from "./statements.ts";
+
+/** Are the policy's target and limits kept, by the curve and by the last reading? */
+export function judgePolicy(analysis: Analysis, settings: Settings, stage: Stage): Point[] {
+  const { segment, T, step } = analysis;
+  const { checkpoints, target, accuracy } = settings;
+  const points: Point[] = [];
+  const longer = watchOn(analysis, settings);
+  for (const checkpoint of checkpoints) {
+    const { outcome, reason, lacks } = judgeCheckpoint(analysis, checkpoint, settings, stage);
+    const actions = lacks === "time" ? [longer] : lacks ? [say("vacuum-decay.better-gauge")] : [];
+    points.push({ outcome, reason, actions: outcome === "fail" ? dryAgain : actions });
+  }
+  const reached = checkpoints.filter(({ at }) => at <= T);
+  const last = (reached.at(-1) ?? checkpoints[0]) as CheckpointSi;
+  // "no rise" is one step of the gauge, and what hoses and gauge make
+  const most = Math.min(last.limit, segment.origin + (last.rise || 10 * micron.scale + step));
+  if (segment.lastP > most && !points.some(({ outcome }) => outcome === "fail")) {
+    points.unshift({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.last-reading-above-limit", {
+        pressure: new Quantity(segment.lastP, micron),
+        limit: new Quantity(most, micron),
+      }),
+      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+    });
+  }
+  const k = (normalQuantile(stage.confidence) * accuracy) / Math.sqrt(3);
+  if (segment.origin * (1 - k) > target) {
+    points.push({
+      outcome: "inconclusive",
+      reason: say("vacuum-decay.target-missed", {
+        start: new Quantity(segment.origin, micron),
+        target: new Quantity(target, micron),
+      }),
+      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+    });
+  }
+  return points;
+}
+
+/** Did the gauge run over its range, for good? */
+export function judgeGauge({ overRangeRun, settings, segment }: Collector): Point[] {
+  const { range, checkpoints, hold } = settings;
+  if (overRangeRun < 2 || (segment?.last ?? 0) >= hold) return [];
+  const most = Math.max(...checkpoints.map(({ limit, failAbove }) => Math.max(limit, failAbove)));
+  const values = { range: new Quantity(range, micron) };
+  return range > most
+    ? [
+        {
+          outcome: "fail",
+          reason: say("vacuum-decay.over-range-failed", values),
+          actions: dryAgain,
+        },
+      ]
+    : [
+        {
+          outcome: "inconclusive",
+          reason: say("vacuum-decay.over-range", values),
+          actions: [say("vacuum-decay.better-gauge")],
+        },
+      ];
+}
