@@ -1,5 +1,6 @@
 // Type-checks a project that uses the installed package, as strictly as anyone may: with the library's own
-// declarations checked too, without the DOM, with exact optional properties.
+// declarations checked too, with exact optional properties, and without the DOM but for the subpath that needs
+// zod, whose declarations name URL.
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -43,7 +44,8 @@ export function typeComplaints(
   );
   writeFileSync(join(consumer, file), `${imports.join("\n")}\n${use}`);
   const strictness = ["--strict", "--exactOptionalPropertyTypes", "--noUncheckedIndexedAccess"];
-  const surroundings = ["--lib", "es2022", "--skipLibCheck", "false"];
+  const lib = subpaths.some((one) => one.endsWith("/zod")) ? "es2022,dom" : "es2022";
+  const surroundings = ["--lib", lib, "--skipLibCheck", "false"];
   const modules = ["--target", "es2022", "--module", module, "--moduleResolution", resolution];
   const args = [compiler, "--noEmit", ...strictness, ...surroundings, ...modules, file];
   try {

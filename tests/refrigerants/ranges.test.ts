@@ -62,7 +62,7 @@ describe("the ends of a range", () => {
     );
     const [lowest, highest] = ends(dewPressure, (p) => p.in(kPaa));
     expect(told(() => dewTemperature(R407C, kPaa(9000)))).toContain(
-      `pressure: 9000 kPaa is not allowed; allowed: ${lowest} kPaa and ${highest} kPaa.`,
+      `pressure: 9000 kPaa is not allowed; allowed: ${lowest} kPaa and ${highest} kPaa (refrigerants.range-of)`,
     );
   });
 });

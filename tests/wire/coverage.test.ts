@@ -39,6 +39,7 @@ const needNone = [
   "flareTurn",
   "refrigerantByDesignation",
   "refrigerantSafety",
+  "roomAltitudeFactor",
   "saturationArray",
   "tableAsCsv",
   "tableAsMarkdown",

@@ -41,10 +41,10 @@ const hostile = [
   kelvin(1),
   () => 1,
   Symbol("a"),
-  Object.create({ version: 1 }),
-  JSON.parse('{"version":1,"__proto__":{"a":1}}'),
-  { version: 1, name: undefined, other: undefined },
-  { version: 1, joints: new Array(2) },
+  Object.create({ version: 2 }),
+  JSON.parse('{"version":2,"__proto__":{"a":1}}'),
+  { version: 2, name: undefined, other: undefined },
+  { version: 2, joints: new Array(2) },
 ];
 
 it.each(codecs)("%s", (_, codec) => {

@@ -34,8 +34,8 @@ export const named: Readonly<Record<string, { readonly table: string; readonly a
 /** Types that a function's own type can't say, by the codec. */
 export const instead: Readonly<Record<string, string>> = {
   // The type parameter says no more than that both tubes are alike.
-  identifyLinesInput: "ArgumentsOf<typeof identifyLines<Tube | TubeSize>, ['a', 'b']>",
-  identifyLinesResult: "ResultOf<typeof identifyLines<Tube | TubeSize>>",
+  identifyLinesInput: "{ readonly a: Tube | TubeSize; readonly b: Tube | TubeSize }",
+  identifyLinesResult: "LinePair<Tube | TubeSize>",
   // A function can't travel; the refrigerant whose curve it is does.
   liquidLineSubcoolingInput:
     "Omit<LiquidSubcoolingInput, 'bubbleTemperature'> & { readonly refrigerant: Refrigerant }",
@@ -55,6 +55,8 @@ export const stays: Readonly<Record<string, string>> = {
   amend: "the record and the change have a codec each",
   recordRevision: "the record has a codec",
   checkRecord: "the record has a codec",
+  completeRecord: "the record has a codec",
+  fromVersion1: "its argument is the form in which the record of the first version travels",
   assessInstallationInput: "the record has a codec",
 };
 

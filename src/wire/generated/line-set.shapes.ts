@@ -759,6 +759,7 @@ export const IdentifyLinesResultShape: Shape = {
     liquid: { either: [TubeSizeShape, TubeShape] },
     vapor: { either: [TubeSizeShape, TubeShape] },
   },
+  about: { liquid: "The smaller tube.", vapor: "The larger tube." },
 };
 
 export const InsulatedDiameterInputShape: Shape = {

@@ -16,10 +16,10 @@ import type {
   frictionLoss,
   fullLineMass,
   fullLineRate,
-  identifyLines,
   insideDiameter,
   insulatedDiameter,
   jisH3300Tube,
+  LinePair,
   LiquidSubcoolingInput,
   lineContents,
   lineVelocity,
@@ -180,21 +180,21 @@ export const frictionFactorInput: Codec<InputOf<typeof frictionFactor>> = /* @__
 });
 
 /** JSON of what `identifyLines` takes. Source: the library's own format. */
-export const identifyLinesInput: Codec<
-  ArgumentsOf<typeof identifyLines<Tube | TubeSize>, ["a", "b"]>
-> = /* @__PURE__ */ codecOf({
+export const identifyLinesInput: Codec<{
+  readonly a: Tube | TubeSize;
+  readonly b: Tube | TubeSize;
+}> = /* @__PURE__ */ codecOf({
   id: "identifyLinesInput",
   name: "input",
   shape: IdentifyLinesInputShape,
 });
 
 /** JSON of what `identifyLines` gives. Source: the library's own format. */
-export const identifyLinesResult: Codec<ResultOf<typeof identifyLines<Tube | TubeSize>>> =
-  /* @__PURE__ */ codecOf({
-    id: "identifyLinesResult",
-    name: "result",
-    shape: IdentifyLinesResultShape,
-  });
+export const identifyLinesResult: Codec<LinePair<Tube | TubeSize>> = /* @__PURE__ */ codecOf({
+  id: "identifyLinesResult",
+  name: "result",
+  shape: IdentifyLinesResultShape,
+});
 
 /** JSON of what `insulatedDiameter` takes. Source: the library's own format. */
 export const insulatedDiameterInput: Codec<

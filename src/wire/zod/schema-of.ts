@@ -92,8 +92,10 @@ export const schemaOf = <T>(codec: Codec<T>): z.ZodMiniType<T, unknown> =>
 
 /**
  * The schema of an installation record of the present version; {@link recordCodec} reads older ones too.
+ * It is made when it is first used.
  *
  * Source: none; the shape is that of the record.
  */
-export const recordSchema: z.ZodMiniType<InstallationRecord, unknown> =
-  /* @__PURE__ */ schemaOf(recordCodec);
+export const recordSchema: z.ZodMiniType<InstallationRecord, unknown> = /* @__PURE__ */ z.lazy(() =>
+  schemaOf(recordCodec),
+);
