@@ -6,7 +6,6 @@ import {
   assessFlareTorque,
   assessFlareTurn,
   assessFlareWall,
-  type FlareRefrigerant,
   type FlareTube,
 } from "../flare-joint/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -120,12 +119,11 @@ function diameterTrial(
   };
 }
 
-const flareRefrigerantOf = (job: Job) =>
-  refrigerantOf(job).designation.replace("-", "") as FlareRefrigerant;
+const flareRefrigerantOf = (job: Job) => refrigerantOf(job).designation.replace("-", "");
 
 /** Minimum walls are published for these alone. */
 const hasWallRule = ({ refrigerant }: Job) =>
-  refrigerant !== undefined && ["R-410A", "R-32"].includes(refrigerant.designation);
+  refrigerant !== undefined && ["R-410A", "R-32", "R-454B"].includes(refrigerant.designation);
 
 /**
  * The lines of a run that are flared and too thin for it. Between the strictest and the most lenient of the published

@@ -1,5 +1,5 @@
 // Is it a refrigeration flare at all? The seat angle, 45° for SAE J513, 37° for hydraulic SAE J514.
-// Follows SAE J513 (from memory) and manufacturers' manuals: 45° ± 2°, 90° in total.
+// Follows SAE J513 and manufacturers' manuals: 45° ± 2°, 90° in total.
 // Does not cover flareless, press or brazed joints.
 
 import { cite } from "../assessment/assessment.ts";
@@ -37,7 +37,7 @@ export type FlareConeCause = "cone-too-steep" | "cone-too-flat";
  *
  * Cautions: see {@link flareTorque}.
  *
- * Source: manufacturers' published manuals; SAE J513 and SAE J514 from memory.
+ * Source: manufacturers' published manuals; SAE J513, which says that 45° and 37° do not mate; SAE J514 from memory.
  *
  * @example
  * ```ts

@@ -1,6 +1,6 @@
 // Is the flare wide enough, and not too wide for its nut? Outside diameter against the manuals' limits.
 // Follows manufacturers' published manuals (flares for R410A and R32, and for R22).
-// Does not cover 5/16 in, nor other refrigerants: take those from the unit's manual.
+// Does not cover 5/16 in, metric tube, nor other refrigerants: take those from the unit's manual.
 
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
@@ -8,30 +8,32 @@ import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import {
+  type FlareLimits,
+  hullOf,
+  limitsFor,
+  limitsOf,
+  manualWasReadAgain,
+} from "./flare-limits.ts";
+import {
+  borrowed,
   type FlareRefrigerant,
   type FlareTube,
   figureOf,
+  isHeld,
   isHighPressure,
   requireTube,
 } from "./flare-tube.ts";
-import {
-  type FlareAssessment,
-  type FlareLimits,
-  hullOf,
-  judge,
-  limitsFor,
-  limitsOf,
-} from "./judge.ts";
+import { type FlareAssessment, judge } from "./judge.ts";
 import { doubtOfDiameter } from "./manual-doubts.ts";
 import { say } from "./statements.ts";
 
 type Range = readonly [low: number, high: number];
 
-// Outside diameter of the flare in mm.    R410A, R32     R22
+// Outside diameter of the flare in mm: R410A, R32; R22. At 1/4 in one manual ends R22 at 9.0, two others at 9.1.
 const diameters: Partial<Record<FlareTube, readonly [Range, Range]>> = {
   "1/4": [
     [8.7, 9.1],
-    [8.6, 9.0],
+    [8.6, 9.1],
   ],
   "3/8": [
     [12.8, 13.2],
@@ -56,10 +58,10 @@ const diameters: Partial<Record<FlareTube, readonly [Range, Range]>> = {
  *
  * @param joint - Tube and refrigerant.
  * @returns The two limits, in mm.
- * @throws {@link OutOfRangeError} for 5/16, for which nothing is published here.
+ * @throws {@link OutOfRangeError} for 5/16 and for metric tube, for which nothing is published here.
  * @throws {@link InvalidInputError} when the tube or the refrigerant is not in the table.
  *
- * Source: manufacturers' published manuals.
+ * Source: manufacturers' published manuals; R454B by R410A is common practice, no source.
  *
  * @example
  * ```ts
@@ -70,7 +72,7 @@ const diameters: Partial<Record<FlareTube, readonly [Range, Range]>> = {
  * ```
  */
 export function flareDiameterLimits(joint: {
-  /** Outside diameter of the tube in inches. */
+  /** Outside diameter of the tube. */
   readonly tube: FlareTube;
   /** Refrigerant of the unit. */
   readonly refrigerant: FlareRefrigerant;
@@ -87,14 +89,16 @@ export function flareDiameterLimits(joint: {
  * Source: none; the library's own type.
  */
 export interface FlareDiameterInput {
-  /** Outside diameter of the tube in inches. */
+  /** Outside diameter of the tube. */
   readonly tube: FlareTube;
-  /** Refrigerant of the unit. */
-  readonly refrigerant: FlareRefrigerant;
+  /** Refrigerant of the unit: a {@link FlareRefrigerant}, or any other with the limits of its manual. */
+  readonly refrigerant: string;
   /** Measured outside diameter of the flare, above 0. */
   readonly diameter: Quantity<"length">;
   /** The limits in the unit's manual; they decide alone, unless they are in doubt. */
   readonly manual?: FlareLimits<"length">;
+  /** Whether the manual was read again and says so: then its limits decide, whatever else is published. */
+  readonly manualReadAgain?: boolean;
   /** What is known of the caliper; counted as exact when left out. */
   readonly caliper?: Instrument<"length">;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
@@ -109,11 +113,12 @@ export type FlareDiameterCause = "flare-too-small" | "flare-too-large";
  * large binds in the nut and leaves its rim thin.
  *
  * Limits of a manual that share nothing with the published ones of the size (`flare-joint.manual-range-apart`) or lie more
- * than 1 mm apart (`flare-joint.manual-diameters-wide`) let nothing pass: read the manual again, with its unit.
+ * than 1 mm apart (`flare-joint.manual-diameters-wide`) let nothing pass: read the manual again, with its unit, and say
+ * so by `manualReadAgain`.
  *
  * @param input - Tube, refrigerant, diameter, caliper.
  * @returns The verdict, with `cause` on a fail. Measure two diameters at right angles and judge both.
- * @throws {@link OutOfRangeError} for 5/16 without the manual's limits.
+ * @throws {@link OutOfRangeError} for 5/16 and metric tube without the manual's limits.
  * @throws {@link InvalidInputError} when the diameter is not above 0 or a kind does not fit.
  *
  * Cautions: look at the face too: burrs, scratches and cracks leak at any diameter.
@@ -136,13 +141,17 @@ export function assessFlareDiameter(
   objectOf("input", input);
   const { manual, tube, refrigerant } = input;
   requireTube(tube);
-  isHighPressure(refrigerant); // throws where it is none
+  const isPublished = isHeld(refrigerant);
+  const readAgain = manualWasReadAgain(input);
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "length");
   const rows = diameters[tube]?.map(([low, high]) => ({ low: mm(low), high: mm(high) }));
-  const published = rows && hullOf(rows);
-  const doubts = stated ? doubtOfDiameter(tube, stated, published) : [];
+  const published = rows && isPublished ? hullOf(rows) : undefined;
+  const doubts = stated && !readAgain.length ? doubtOfDiameter(tube, stated, published) : [];
   const doubtful = doubts.length > 0 && published;
-  const window = stated && !doubtful ? stated : flareDiameterLimits(input);
+  const window =
+    stated && !doubtful
+      ? stated
+      : flareDiameterLimits({ tube, refrigerant: refrigerant as FlareRefrigerant });
   return judge({
     argument: "diameter",
     value: input.diameter,
@@ -160,6 +169,7 @@ export function assessFlareDiameter(
         ? say("flare-joint.remake-larger", limitsFor(limits))
         : say("flare-joint.remake-smaller", limitsFor(limits)),
     doubts,
+    assumptions: stated ? readAgain : borrowed(refrigerant),
     sources: [cite("manufacturer-manuals", "flare diameter"), cite("jcgm-106-2012", "8.3")],
   });
 }

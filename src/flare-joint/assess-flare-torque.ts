@@ -6,16 +6,16 @@ import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
-import type { FlareTube } from "./flare-tube.ts";
 import {
-  type FlareAssessment,
   type FlareLimits,
   hullOf,
-  judge,
   limitsFor,
   limitsOf,
-} from "./judge.ts";
+  manualWasReadAgain,
+} from "./flare-limits.ts";
+import { type FlareTorqueConflict, flareTorque } from "./flare-torque.ts";
+import type { FlareTube } from "./flare-tube.ts";
+import { type FlareAssessment, judge } from "./judge.ts";
 import { beyondSources, doubtOfTorque } from "./manual-doubts.ts";
 import { type FlareCause, say } from "./statements.ts";
 
@@ -39,7 +39,7 @@ export interface TorqueWrench {
  * Source: none; the library's own type.
  */
 export interface FlareTorqueInput {
-  /** Outside diameter of the tube in inches. */
+  /** Outside diameter of the tube. */
   readonly tube: FlareTube;
   /** The torque at which the wrench clicked or which it shows, above 0. */
   readonly torque: Quantity<"torque">;
@@ -48,6 +48,8 @@ export interface FlareTorqueInput {
    * decide.
    */
   readonly manual?: FlareLimits<"torque">;
+  /** Whether the manual was read again and says so: then its window decides, whatever else is published. */
+  readonly manualReadAgain?: boolean;
   /** What is known of the wrench; counted as exact when left out, and the verdict says so. */
   readonly wrench?: TorqueWrench;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
@@ -75,7 +77,7 @@ export interface FlareTorqueAssessment extends FlareAssessment<"torque", FlareTo
  * A manual's window is in doubt when it shares nothing with any published window of the size
  * (`flare-joint.manual-range-apart`) or when figures in N·m and in ft·lb both lie in it (`flare-joint.manual-range-wide`). Then
  * nothing passes, what lies beyond manual and sources fails, and the reason asks to read the manual again with
- * its unit. A pass beyond every published window carries the finding `flare-joint.beyond-sources`.
+ * its unit; `manualReadAgain` says that it was, whatever the refrigerant. A pass beyond every published window carries the finding `flare-joint.beyond-sources`.
  *
  * @param input - Tube, torque, the manual's window, the wrench.
  * @returns The verdict, with `cause` on a fail.
@@ -103,7 +105,8 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   const { windows, overlap, conflicts } = flareTorque(tube);
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
   const published = hullOf(windows);
-  const doubts = stated ? doubtOfTorque(tube, stated, published) : [];
+  const readAgain = manualWasReadAgain(input);
+  const doubts = stated && !readAgain.length ? doubtOfTorque(tube, stated, published) : [];
   const decisive = doubts.length ? undefined : stated;
   const named = windows.map(({ source }) => `flare-joint.source.${source}` as const);
   const found = judge({
@@ -124,7 +127,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
         : say("flare-joint.remake-and-tighten", limitsFor(limits)),
     doubts,
     assumptions: stated
-      ? []
+      ? readAgain
       : [
           say("flare-joint.published-ranges", { sources: named }),
           ...(windows.length > 1 ? [] : [say("flare-joint.one-source")]),

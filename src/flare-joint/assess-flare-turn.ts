@@ -7,9 +7,10 @@ import type { Instrument } from "../assessment/uncertainty.ts";
 import { objectOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { FlareTorqueCause } from "./assess-flare-torque.ts";
+import { limitsFor } from "./flare-limits.ts";
 import { flareTurn } from "./flare-torque.ts";
 import type { FlareTube } from "./flare-tube.ts";
-import { type FlareAssessment, judge, limitsFor } from "./judge.ts";
+import { type FlareAssessment, judge } from "./judge.ts";
 import { say } from "./statements.ts";
 
 /**

@@ -7,14 +7,17 @@ import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
+import { limitsFor, manualWasReadAgain } from "./flare-limits.ts";
 import {
-  type FlareRefrigerant,
+  borrowed,
   type FlareTube,
   figureOf,
+  isHeld,
   isHighPressure,
+  isMetric,
   requireTube,
 } from "./flare-tube.ts";
-import { type FlareAssessment, judge, limitsFor } from "./judge.ts";
+import { type FlareAssessment, judge } from "./judge.ts";
 import { doubtOfWall } from "./manual-doubts.ts";
 import { say } from "./statements.ts";
 
@@ -25,6 +28,13 @@ const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number
   "3/8": [0.7, 0.8],
   "1/2": [0.7, 0.8],
   "5/8": [0.8, 1.0],
+  // EN 378-2:2016, from memory.
+  "6 mm": [0.8, 0.8],
+  "8 mm": [0.8, 0.8],
+  "10 mm": [0.8, 0.8],
+  "12 mm": [0.8, 0.8],
+  "15 mm": [0.8, 0.8],
+  "18 mm": [1.0, 1.0],
 };
 
 /**
@@ -33,14 +43,16 @@ const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number
  * Source: none; the library's own type.
  */
 export interface FlareWallInput {
-  /** Outside diameter in inches. */
+  /** Outside diameter of the tube. */
   readonly tube: FlareTube;
-  /** Refrigerant of the unit. */
-  readonly refrigerant: FlareRefrigerant;
+  /** Refrigerant of the unit: a R410A, R32, R454B, or any other with the minimum of its manual. */
+  readonly refrigerant: string;
   /** Measured wall, above 0. */
   readonly wall: Quantity<"length">;
-  /** The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in and for R22. */
+  /** The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in, and for any refrigerant but R410A, R32, R454B. */
   readonly manualMinimum?: Quantity<"length">;
+  /** Whether the manual was read again and says so: then its minimum decides, however thin. */
+  readonly manualReadAgain?: boolean;
   /** What is known of the micrometer; counted as exact when left out. */
   readonly micrometer?: Instrument<"length">;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
@@ -55,13 +67,13 @@ export interface FlareWallInput {
  * @param input - Tube, refrigerant, wall, the manual's minimum.
  * @returns The verdict, with `cause` on a fail.
  * @throws {@link OutOfRangeError} for 3/4 in without `manualMinimum`.
- * @throws {@link InvalidInputError} for R22 without `manualMinimum`, when the wall is not above 0, or a
- * kind does not fit.
+ * @throws {@link InvalidInputError} for R22 and any refrigerant that is not held without `manualMinimum`, when the wall
+ * is not above 0, or a kind does not fit.
  *
  * Cautions: line-set tube on the market is often thinner than ASTM B280 (0.61 to 0.81 mm). A thin wall
  * under the pressure of R410A or R32 splits at the flare.
  *
- * Source: manufacturers' published manuals; JCGM 106:2012, 8.3.
+ * Source: manufacturers' published manuals; metric tube by EN 378-2:2016 from memory; JCGM 106:2012, 8.3.
  *
  * @example
  * ```ts
@@ -77,13 +89,15 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
   objectOf("input", input);
   const { tube, refrigerant, manualMinimum } = input;
   requireTube(tube);
-  if (!isHighPressure(refrigerant) && manualMinimum === undefined) {
+  const hasRule = isHeld(refrigerant) && isHighPressure(refrigerant);
+  if (!hasRule && manualMinimum === undefined) {
     throw new InvalidInputError({
       argument: "manualMinimum",
       value: "undefined",
-      allowed: "a length; no minimum is published here for R22",
+      allowed: `a length; no minimum is published here for ${refrigerant}`,
     });
   }
+  const readAgain = manualWasReadAgain({ ...input, manual: manualMinimum });
   if (manualMinimum !== undefined) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
   const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube);
   return judge({
@@ -99,7 +113,13 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     below: "wall-too-thin",
     above: "wall-too-thin",
     remedy: (_, limits) => say("flare-joint.replace-tube", { low: limitsFor(limits).low }),
-    doubts: manualMinimum ? doubtOfWall(manualMinimum) : [],
-    sources: [cite("manufacturer-manuals", "minimum wall"), cite("jcgm-106-2012", "8.3")],
+    doubts: manualMinimum && !readAgain.length ? doubtOfWall(manualMinimum) : [],
+    assumptions: manualMinimum ? readAgain : borrowed(refrigerant),
+    sources: [
+      isMetric(tube) && !manualMinimum
+        ? cite("en-378-2", "wall of flared tube, from memory")
+        : cite("manufacturer-manuals", "minimum wall"),
+      cite("jcgm-106-2012", "8.3"),
+    ],
   });
 }

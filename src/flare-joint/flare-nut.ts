@@ -1,5 +1,5 @@
 // Which wrench, which thread? Flare nuts by tube and refrigerant.
-// Follows manufacturers' manuals for the nuts, SAE J513 (from memory) for the threads.
+// Follows manufacturers' manuals for the nuts, SAE J513 for the threads; nuts of metric tube are from memory.
 // Does not cover nuts of another make on a unit's valve: use those that come with the unit.
 
 import { type Citation, cite } from "../assessment/assessment.ts";
@@ -7,7 +7,13 @@ import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
-import { type FlareRefrigerant, type FlareTube, figureOf, isHighPressure } from "./flare-tube.ts";
+import {
+  type FlareRefrigerant,
+  type FlareTube,
+  figureOf,
+  isHighPressure,
+  isMetric,
+} from "./flare-tube.ts";
 
 // Width across flats in mm.                R410A, R32   R22
 const acrossFlats: Partial<Record<FlareTube, readonly [number, number]>> = {
@@ -18,7 +24,8 @@ const acrossFlats: Partial<Record<FlareTube, readonly [number, number]>> = {
   "3/4": [36, 36],
 };
 
-// SAE J513, from memory: major diameter in sixteenths of an inch, threads per inch.
+// SAE J513: major diameter in sixteenths of an inch, threads per inch. From memory: a nut for metric tube is bored for
+// it and has the thread of the inch size that lies next to it.
 const threads: Record<FlareTube, readonly [name: string, sixteenths: number, perInch: number]> = {
   "1/4": ["7/16-20", 7, 20],
   "5/16": ["1/2-20", 8, 20],
@@ -26,6 +33,12 @@ const threads: Record<FlareTube, readonly [name: string, sixteenths: number, per
   "1/2": ["3/4-16", 12, 16],
   "5/8": ["7/8-14", 14, 14],
   "3/4": ["1-1/16-14", 17, 14],
+  "6 mm": ["7/16-20", 7, 20],
+  "8 mm": ["1/2-20", 8, 20],
+  "10 mm": ["5/8-18", 10, 18],
+  "12 mm": ["3/4-16", 12, 16],
+  "15 mm": ["7/8-14", 14, 14],
+  "18 mm": ["1-1/16-14", 17, 14],
 };
 
 /**
@@ -33,7 +46,7 @@ const threads: Record<FlareTube, readonly [name: string, sixteenths: number, per
  *
  * @param joint - Tube and refrigerant.
  * @returns The width, in mm.
- * @throws {@link OutOfRangeError} for 5/16, for which nothing is published here.
+ * @throws {@link OutOfRangeError} for 5/16 and for metric tube, for which nothing is published here.
  * @throws {@link InvalidInputError} when the tube or the refrigerant is not in the table.
  *
  * Source: manufacturers' published manuals.
@@ -46,7 +59,7 @@ const threads: Record<FlareTube, readonly [name: string, sixteenths: number, per
  * ```
  */
 export function flareNutSize(joint: {
-  /** Outside diameter of the tube in inches. */
+  /** Outside diameter of the tube. */
   readonly tube: FlareTube;
   /** Refrigerant of the unit. */
   readonly refrigerant: FlareRefrigerant;
@@ -59,7 +72,7 @@ export function flareNutSize(joint: {
 /**
  * The thread of a flare fitting.
  *
- * Source: SAE J513, from memory.
+ * Source: SAE J513.
  */
 export interface FlareThread {
   /** As the trade writes it: `7/16-20`. */
@@ -75,11 +88,11 @@ export interface FlareThread {
 /**
  * The thread of an SAE 45° flare fitting for a tube.
  *
- * @param tube - Outside diameter in inches.
+ * @param tube - Outside diameter, in inches or metric.
  * @returns The thread.
  * @throws {@link InvalidInputError} when the tube is not a size of the table.
  *
- * Source: SAE J513, from memory.
+ * Source: SAE J513; the nuts of metric tube from memory.
  *
  * @example
  * ```ts
@@ -90,18 +103,20 @@ export interface FlareThread {
  */
 export function flareThread(tube: FlareTube): FlareThread {
   const [name, sixteenths, threadsPerInch] = figureOf(threads, tube);
-  const citation = cite("sae-j513", "flare threads, from memory");
+  const citation = isMetric(tube)
+    ? cite("from-memory", "flare nuts of metric tube")
+    : cite("sae-j513", "flare threads");
   return { name, majorDiameter: inch(sixteenths / 16), threadsPerInch, citation };
 }
 
 /**
- * The tube whose SAE flare nut has a thread.
+ * The inch tube whose SAE flare nut has a thread.
  *
  * @param name - The thread as the trade writes it, `1/2-20`; ` UNF` may follow.
- * @returns The tube.
+ * @returns The tube, in inches; the nut of the metric size next to it has the same thread.
  * @throws {@link InvalidInputError} when no flare nut has that thread.
  *
- * Source: SAE J513, from memory.
+ * Source: SAE J513.
  *
  * @example
  * ```ts
@@ -119,8 +134,6 @@ export function flareTubeOfThread(name: string): FlareTube {
   throw new InvalidInputError({
     argument: "name",
     value: describe(name),
-    allowed: Object.values(threads)
-      .map(([thread]) => thread)
-      .join(", "),
+    allowed: [...new Set(Object.values(threads).map(([thread]) => thread))].join(", "),
   });
 }

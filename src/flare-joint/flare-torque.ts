@@ -6,8 +6,9 @@ import type { Caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { newtonMeter } from "../quantity/units/mechanics.ts";
+import type { FlareLimits } from "./flare-limits.ts";
 import { type FlareTube, figureOf } from "./flare-tube.ts";
-import { type FlareLimits, flareCautions } from "./judge.ts";
+import { flareCautions } from "./judge.ts";
 import type { FlareJointStatement } from "./statements.ts";
 
 /**
@@ -20,7 +21,7 @@ export type FlareTorqueSource = "jis-type-manuals" | "en-378-2" | "manual-range"
 
 type Range = readonly [low: number, high: number];
 
-// Torque in N·m, by outside diameter of the tube in inches.
+// Torque in N·m, by outside diameter of the tube.
 const torqueTable: Record<FlareTube, Partial<Record<FlareTorqueSource, Range>>> = {
   //        JIS-type, two manuals             EN 378-2 (from memory)  range in a manual
   "1/4": { "jis-type-manuals": [14, 18], "en-378-2": [14, 18], "manual-range": [14.2, 17.2] },
@@ -30,9 +31,15 @@ const torqueTable: Record<FlareTube, Partial<Record<FlareTorqueSource, Range>>> 
   "5/8": { "jis-type-manuals": [68, 82], "en-378-2": [63, 77], "manual-range": [61.8, 75.4] },
   // 100–120 N·m for 3/4 in is from memory.
   "3/4": { "jis-type-manuals": [100, 120], "en-378-2": [90, 110], "manual-range": [97.2, 118.6] },
+  "6 mm": { "en-378-2": [14, 18] },
+  "8 mm": { "en-378-2": [33, 42] },
+  "10 mm": { "en-378-2": [33, 42] },
+  "12 mm": { "en-378-2": [50, 62] },
+  "15 mm": { "en-378-2": [63, 77] },
+  "18 mm": { "en-378-2": [90, 110] },
 };
 
-// From the point where the torque rises, in degrees. Manufacturers' manuals; none for 5/16.
+// From the point where the torque rises, in degrees. Manufacturers' manuals; none for 5/16 and metric tube.
 const turnTable: Partial<Record<FlareTube, Range>> = {
   "1/4": [60, 90],
   "3/8": [60, 90],
@@ -102,7 +109,7 @@ export interface FlareTorque {
  * Assumes the unit's own nuts, a clean copper flare, and a little refrigerant oil between the flare
  * faces but not on the thread. Torque depends on where the oil is: follow the manual.
  *
- * @param tube - Outside diameter in inches. For 5/16 there is one source only, from memory.
+ * @param tube - Outside diameter, in inches or metric. For 5/16 and metric tube there is one source only, from memory.
  * @returns Windows, overlap and conflicts, in N·m.
  * @throws {@link InvalidInputError} when the tube is not a size of the table.
  *
@@ -152,9 +159,9 @@ export function flareTorque(tube: FlareTube): FlareTorque {
  * How far to turn a flare nut without a torque wrench, from the point where the torque rises. A torque
  * wrench is the better way; this is what manuals print for the case that there is none.
  *
- * @param tube - Outside diameter in inches; not 5/16, for which nothing is published.
+ * @param tube - Outside diameter in inches; not 5/16 nor metric tube, for which nothing is published.
  * @returns Smallest and largest turn.
- * @throws {@link OutOfRangeError} for 5/16.
+ * @throws {@link OutOfRangeError} for 5/16 and metric tube.
  * @throws {@link InvalidInputError} when the tube is not a size of the table.
  *
  * Cautions: as for {@link flareTorque}. Hold the body with a second wrench.

@@ -9,10 +9,11 @@ export * from "./assess-flare-diameter.ts";
 export * from "./assess-flare-torque.ts";
 export * from "./assess-flare-turn.ts";
 export * from "./assess-flare-wall.ts";
+export type { FlareKind, FlareLimits } from "./flare-limits.ts";
 export * from "./flare-nut.ts";
 export * from "./flare-torque.ts";
 export { type FlareRefrigerant, type FlareTube, flareTube } from "./flare-tube.ts";
-export type { FlareAssessment, FlareKind, FlareLimits } from "./judge.ts";
+export type { FlareAssessment } from "./judge.ts";
 export * from "./service-port.ts";
 export type {
   FlareCause,

@@ -15,22 +15,10 @@ import { danger, type SafetyStatement } from "../assessment/safety.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { type FlareKind, type FlareLimits, limitsFor } from "./flare-limits.ts";
 import { type FlareCause, type FlareFigure, type FlareJointStatement, say } from "./statements.ts";
-
-/**
- * The smallest and the largest figure that a source allows.
- *
- * Source: none; the library's own type.
- */
-export interface FlareLimits<K extends FlareKind> {
-  /** Smallest figure allowed. */
-  readonly low: Quantity<K>;
-  /** Largest figure allowed. */
-  readonly high: Quantity<K>;
-}
 
 /**
  * The verdict on one measured figure of a flare joint.
@@ -44,9 +32,6 @@ export interface FlareAssessment<K extends FlareKind, Cause extends FlareCause>
   /** What it passes within: where several sources apply, the part that they share. */
   readonly window: Partial<FlareLimits<K>>;
 }
-
-/** What is measured at a flare. Source: none; the library's own type. */
-export type FlareKind = "torque" | "angle" | "length";
 
 type Window<K extends FlareKind> = Partial<FlareLimits<K>>;
 type Heeded = Caution<FlareJointStatement | SafetyStatement>;
@@ -186,41 +171,25 @@ function nearness<K extends FlareKind>(
   }
   const limits = [sure.low, sure.high, possible.low, possible.high];
   const gap = Math.min(...limits.map((limit) => (limit ? Math.abs(limit.si - y) : Infinity)));
-  const needed = as((gap * Math.sqrt(3)) / normalQuantile(confidence), value);
+  // Limits of error count as a rectangular distribution: JCGM 100:2008, 4.3.7.
+  const needed = (gap * Math.sqrt(3)) / normalQuantile(confidence);
   return {
     reason: say("flare-joint.instrument-cannot-tell", { ...values, guard: as(guard, value) }),
-    action: say("flare-joint.measure-better", { needed }),
+    action: needed < finest * y ? aimInside(sure) : measureBetter(needed, value),
   };
 }
 
-/** The limits of a remedy, in their own unit. */
-export function limitsFor<K extends FlareKind>({ low, high }: Window<K>): { low: Any; high: Any } {
-  return { low: low as unknown as Any, high: high as unknown as Any };
-}
+// The best hand tools read to 1 part in 1000 of the figure or so: common practice, no source.
+const finest = 1e-3;
 
-/** From the smallest to the largest figure that any of the windows, one or more, allows. */
-export function hullOf<K extends FlareKind>(windows: readonly FlareLimits<K>[]): FlareLimits<K> {
-  return windows.reduce((hull, { low, high }) => ({
-    low: low.si < hull.low.si ? low : hull.low,
-    high: high.si > hull.high.si ? high : hull.high,
-  }));
-}
+/** What to do where a figure lies on its limit, so that no instrument can tell. */
+const aimInside = <K extends FlareKind>(limits: Window<K>): FlareJointStatement =>
+  limits.high
+    ? say("flare-joint.aim-inside", limitsFor(limits))
+    : say("flare-joint.aim-above", { low: limitsFor(limits).low });
 
-/** Two limits from the caller's manual, checked. */
-export function limitsOf<K extends FlareKind>(
-  argument: string,
-  limits: FlareLimits<K>,
-  kind: K,
-): FlareLimits<K> {
-  const low = siOf(`${argument}.low`, limits?.low, kind, { above: 0 });
-  const high = siOf(`${argument}.high`, limits.high, kind, { above: 0 });
-  if (low <= high) return limits;
-  throw new InvalidInputError({
-    argument: `${argument}.low`,
-    value: String(limits.low),
-    allowed: `at most ${argument}.high, ${limits.high}`,
-  });
-}
+const measureBetter = <K extends FlareKind>(needed: number, value: Quantity<K>) =>
+  say("flare-joint.measure-better", { needed: as(needed, value) });
 
 /** What every result on a flare joint carries. */
 export const flareCautions: readonly Heeded[] = /* @__PURE__ */ (() => [

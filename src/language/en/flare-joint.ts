@@ -21,9 +21,9 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.hydraulic-flare":
     "This looks like a 37° hydraulic flare (SAE J514). It does not fit a 45° seat.",
   "flare-joint.manual-range-wide":
-    "The manual’s range, {low} to {high}, is too wide to tell N·m from ft·lb. Published: {from} to {to} for {tube} in.",
+    "The manual’s range, {low} to {high}, is too wide to tell N·m from ft·lb. Published: {from} to {to} for {tube}.",
   "flare-joint.manual-range-apart":
-    "The manual’s range, {low} to {high}, shares nothing with the published {from} to {to} for {tube} in.",
+    "The manual’s range, {low} to {high}, shares nothing with the published {from} to {to} for {tube}.",
   "flare-joint.newton-meter-as-foot-pound":
     "The stated range is about 1.36 times as high. Is it in N·m instead of ft·lb?",
   "flare-joint.foot-pound-as-newton-meter":
@@ -40,6 +40,10 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.published-ranges":
     "Judged by published ranges, because the manual’s range was not given: {sources}.",
   "flare-joint.one-source": "Only one source gives this range, and it is from memory.",
+  "flare-joint.wider-flare-assumed":
+    "R-454B takes the wider flare of R-410A: common practice, no manual was read.",
+  "flare-joint.manual-read-again":
+    "The manual was read again, so its figures decide over the published ones.",
 
   "flare-joint.not-a-leak-test": "This does not prove the joint tight. Only a pressure test does.",
   "flare-joint.beyond-sources":
@@ -58,10 +62,13 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.remake-cone": "Cut off the flare and make a new one with a 45° tool.",
   "flare-joint.replace-tube": "Replace the tube with one whose wall is at least {low}.",
   "flare-joint.measure-better": "Measure again with an instrument of ±{needed} or better.",
+  "flare-joint.aim-inside":
+    "Bring it to the middle of {low} to {high}. No instrument can tell a figure this near a limit.",
+  "flare-joint.aim-above":
+    "Choose a tube clearly above {low}. No instrument can tell a figure this near a limit.",
   "flare-joint.state-manual-range": "Enter the range from the unit’s manual.",
   "flare-joint.read-manual-again": "Read the manual again, with its unit.",
 
-  "flare-joint.metric-tube": "Metric tube does not fit an inch flare nut.",
   "flare-joint.figure-from-manual": "No figure is published. Take it from the unit’s manual.",
 
   "flare-joint.figure.torque": "Torque",

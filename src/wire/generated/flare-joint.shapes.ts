@@ -13,7 +13,20 @@ import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const FlareTubeShape: Shape = {
   type: "FlareTube",
-  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+  words: [
+    "1/4",
+    "5/16",
+    "3/8",
+    "1/2",
+    "5/8",
+    "3/4",
+    "6 mm",
+    "8 mm",
+    "10 mm",
+    "12 mm",
+    "15 mm",
+    "18 mm",
+  ],
 };
 
 export const FlareConeInputShape: Shape = {
@@ -221,6 +234,11 @@ export const FlareJointMeasureBetterValuesShape: Shape = {
   fields: { needed: { either: ["length", "angle", "torque"] } },
 };
 
+export const FlareJointAimAboveValuesShape: Shape = {
+  type: "FlareJointAimAboveValues",
+  fields: { low: { either: ["length", "angle", "torque"] } },
+};
+
 export const FlareJointStatementShape: Shape = {
   type: "FlareJointStatement",
   statements: {
@@ -244,6 +262,8 @@ export const FlareJointStatementShape: Shape = {
     "flare-joint.exact-instrument": { fields: {} },
     "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
     "flare-joint.one-source": { fields: {} },
+    "flare-joint.wider-flare-assumed": { fields: {} },
+    "flare-joint.manual-read-again": { fields: {} },
     "flare-joint.not-a-leak-test": { fields: {} },
     "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
     "flare-joint.tighten": FlareJointTightenValuesShape,
@@ -255,9 +275,10 @@ export const FlareJointStatementShape: Shape = {
     "flare-joint.remake-cone": { fields: {} },
     "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
     "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
+    "flare-joint.aim-inside": FlareJointTightenValuesShape,
+    "flare-joint.aim-above": FlareJointAimAboveValuesShape,
     "flare-joint.state-manual-range": { fields: {} },
     "flare-joint.read-manual-again": { fields: {} },
-    "flare-joint.metric-tube": { fields: {} },
     "flare-joint.figure-from-manual": { fields: {} },
   },
   with: { "text?": "text" },
@@ -304,6 +325,8 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
     "flare-joint.exact-instrument": { fields: {} },
     "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
     "flare-joint.one-source": { fields: {} },
+    "flare-joint.wider-flare-assumed": { fields: {} },
+    "flare-joint.manual-read-again": { fields: {} },
     "flare-joint.not-a-leak-test": { fields: {} },
     "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
     "flare-joint.tighten": FlareJointTightenValuesShape,
@@ -315,9 +338,10 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
     "flare-joint.remake-cone": { fields: {} },
     "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
     "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
+    "flare-joint.aim-inside": FlareJointTightenValuesShape,
+    "flare-joint.aim-above": FlareJointAimAboveValuesShape,
     "flare-joint.state-manual-range": { fields: {} },
     "flare-joint.read-manual-again": { fields: {} },
-    "flare-joint.metric-tube": { fields: {} },
     "flare-joint.figure-from-manual": { fields: {} },
   },
   with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
@@ -351,13 +375,15 @@ export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
   },
 };
 
+export const FlareRefrigerantShape: Shape = {
+  type: "FlareRefrigerant",
+  words: ["R410A", "R32", "R454B", "R22"],
+};
+
 export const FlareDiameterLimitsInputShape: Shape = {
   type: "FlareDiameterLimitsInput",
-  fields: { tube: FlareTubeShape, refrigerant: { words: ["R410A", "R32", "R22"] } },
-  about: {
-    tube: "Outside diameter of the tube in inches.",
-    refrigerant: "Refrigerant of the unit.",
-  },
+  fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
+  about: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
 };
 
 export const FlareLimitsOfLengthShape: Shape = {
@@ -371,18 +397,22 @@ export const FlareDiameterInputShape: Shape = {
   type: "FlareDiameterInput",
   fields: {
     tube: FlareTubeShape,
-    refrigerant: { words: ["R410A", "R32", "R22"] },
+    refrigerant: "text",
     diameter: "length",
     "manual?": FlareLimitsOfLengthShape,
+    "manualReadAgain?": "flag",
     "caliper?": InstrumentOfLengthShape,
     "confidence?": "number",
   },
   says: "A measured flare.",
   about: {
-    tube: "Outside diameter of the tube in inches.",
-    refrigerant: "Refrigerant of the unit.",
+    tube: "Outside diameter of the tube.",
+    refrigerant:
+      "Refrigerant of the unit: a FlareRefrigerant, or any other with the limits of its manual.",
     diameter: "Measured outside diameter of the flare, above 0.",
     manual: "The limits in the unit's manual; they decide alone, unless they are in doubt.",
+    manualReadAgain:
+      "Whether the manual was read again and says so: then its limits decide, whatever else is published.",
     caliper: "What is known of the caliper; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
   },
@@ -446,15 +476,18 @@ export const FlareTorqueInputShape: Shape = {
     tube: FlareTubeShape,
     torque: "torque",
     "manual?": FlareLimitsOfTorqueShape,
+    "manualReadAgain?": "flag",
     "wrench?": TorqueWrenchShape,
     "confidence?": "number",
   },
   says: "A tightened flare nut.",
   about: {
-    tube: "Outside diameter of the tube in inches.",
+    tube: "Outside diameter of the tube.",
     torque: "The torque at which the wrench clicked or which it shows, above 0.",
     manual:
       "The window in the unit's manual. It decides alone, unless it is in doubt; without it all published sources decide.",
+    manualReadAgain:
+      "Whether the manual was read again and says so: then its window decides, whatever else is published.",
     wrench: "What is known of the wrench; counted as exact when left out, and the verdict says so.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
   },
@@ -564,19 +597,23 @@ export const FlareWallInputShape: Shape = {
   type: "FlareWallInput",
   fields: {
     tube: FlareTubeShape,
-    refrigerant: { words: ["R410A", "R32", "R22"] },
+    refrigerant: "text",
     wall: "length",
     "manualMinimum?": "length",
+    "manualReadAgain?": "flag",
     "micrometer?": InstrumentOfLengthShape,
     "confidence?": "number",
   },
   says: "A tube before it is flared.",
   about: {
-    tube: "Outside diameter in inches.",
-    refrigerant: "Refrigerant of the unit.",
+    tube: "Outside diameter of the tube.",
+    refrigerant:
+      "Refrigerant of the unit: a R410A, R32, R454B, or any other with the minimum of its manual.",
     wall: "Measured wall, above 0.",
     manualMinimum:
-      "The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in and for R22.",
+      "The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in, and for any refrigerant but R410A, R32, R454B.",
+    manualReadAgain:
+      "Whether the manual was read again and says so: then its minimum decides, however thin.",
     micrometer: "What is known of the micrometer; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
   },
@@ -612,16 +649,26 @@ export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
 
 export const FlareNutSizeInputShape: Shape = {
   type: "FlareNutSizeInput",
-  fields: { tube: FlareTubeShape, refrigerant: { words: ["R410A", "R32", "R22"] } },
-  about: {
-    tube: "Outside diameter of the tube in inches.",
-    refrigerant: "Refrigerant of the unit.",
-  },
+  fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
+  about: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
 };
 
 export const FlareThreadInputShape: Shape = {
   type: "FlareThreadInput",
-  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+  words: [
+    "1/4",
+    "5/16",
+    "3/8",
+    "1/2",
+    "5/8",
+    "3/4",
+    "6 mm",
+    "8 mm",
+    "10 mm",
+    "12 mm",
+    "15 mm",
+    "18 mm",
+  ],
 };
 
 export const FlareThreadShape: Shape = {
@@ -643,7 +690,20 @@ export const FlareThreadShape: Shape = {
 
 export const FlareTorqueInput2Shape: Shape = {
   type: "FlareTorqueInput2",
-  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+  words: [
+    "1/4",
+    "5/16",
+    "3/8",
+    "1/2",
+    "5/8",
+    "3/4",
+    "6 mm",
+    "8 mm",
+    "10 mm",
+    "12 mm",
+    "15 mm",
+    "18 mm",
+  ],
 };
 
 export const FlareTorqueWindowShape: Shape = {
@@ -682,7 +742,20 @@ export const FlareTorqueShape: Shape = {
 
 export const FlareTurnInput2Shape: Shape = {
   type: "FlareTurnInput2",
-  words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4"],
+  words: [
+    "1/4",
+    "5/16",
+    "3/8",
+    "1/2",
+    "5/8",
+    "3/4",
+    "6 mm",
+    "8 mm",
+    "10 mm",
+    "12 mm",
+    "15 mm",
+    "18 mm",
+  ],
 };
 
 export const FlareLimitsOfAngleShape: Shape = {

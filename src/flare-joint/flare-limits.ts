@@ -1,0 +1,67 @@
+// What may a figure of a flare be? Two limits, and what a caller's manual may say of them.
+// Follows no standard: arithmetic on limits. Does not cover whether a figure keeps them: judge.ts.
+
+import { flagOf, siOf } from "../quantity/check.ts";
+import { InvalidInputError } from "../quantity/errors.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { type FlareJointStatement, say } from "./statements.ts";
+
+/** What is measured at a flare. Source: none; the library's own type. */
+export type FlareKind = "torque" | "angle" | "length";
+
+/**
+ * The smallest and the largest figure that a source allows.
+ *
+ * Source: none; the library's own type.
+ */
+export interface FlareLimits<K extends FlareKind> {
+  /** Smallest figure allowed. */
+  readonly low: Quantity<K>;
+  /** Largest figure allowed. */
+  readonly high: Quantity<K>;
+}
+
+/** The limits of a remedy, in their own unit. */
+export function limitsFor<K extends FlareKind>({
+  low,
+  high,
+}: Partial<FlareLimits<K>>): {
+  low: Quantity<"torque">;
+  high: Quantity<"torque">;
+} {
+  return { low: low as unknown as Quantity<"torque">, high: high as unknown as Quantity<"torque"> };
+}
+
+/** From the smallest to the largest figure that any of the windows, one or more, allows. */
+export function hullOf<K extends FlareKind>(windows: readonly FlareLimits<K>[]): FlareLimits<K> {
+  return windows.reduce((hull, { low, high }) => ({
+    low: low.si < hull.low.si ? low : hull.low,
+    high: high.si > hull.high.si ? high : hull.high,
+  }));
+}
+
+/** Two limits from the caller's manual, checked. */
+export function limitsOf<K extends FlareKind>(
+  argument: string,
+  limits: FlareLimits<K>,
+  kind: K,
+): FlareLimits<K> {
+  const low = siOf(`${argument}.low`, limits?.low, kind, { above: 0 });
+  const high = siOf(`${argument}.high`, limits.high, kind, { above: 0 });
+  if (low <= high) return limits;
+  throw new InvalidInputError({
+    argument: `${argument}.low`,
+    value: String(limits.low),
+    allowed: `at most ${argument}.high, ${limits.high}`,
+  });
+}
+
+/** What a verdict says of a manual that was read again; nothing where it was not, or where there is none. */
+export function manualWasReadAgain(input: {
+  readonly manual?: unknown;
+  readonly manualReadAgain?: boolean;
+}): readonly FlareJointStatement[] {
+  const { manual, manualReadAgain = false } = input;
+  flagOf("manualReadAgain", manualReadAgain);
+  return manual !== undefined && manualReadAgain ? [say("flare-joint.manual-read-again")] : [];
+}
