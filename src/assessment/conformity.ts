@@ -1,8 +1,10 @@
 // Pass, fail, or cannot tell? The decision rule for a measured value against its limits.
 // Follows JCGM 106:2012, clauses 7 and 8, with guard bands (ISO 14253-1:2017 uses the same idea).
 // Does not cover shared risk (simple acceptance), which passes half of what lies on the limit.
+
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { isAtLeast, isAtMost, noiseAt } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -104,7 +106,7 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
   const { scale } = value.unit;
   if (guard <= noiseAt(y, low > -Infinity ? low : high, scale)) {
     const keeps = isAtLeast(y, low, scale) && isAtMost(y, high, scale);
-    return { outcome: keeps ? "pass" : "fail", conformanceProbability: Number(keeps) };
+    return frozen({ outcome: keeps ? "pass" : "fail", conformanceProbability: Number(keeps) });
   }
   const outcome =
     y >= low + guard && y <= high - guard
@@ -112,7 +114,7 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
       : y < low - guard || y > high + guard
         ? "fail"
         : "inconclusive";
-  return { outcome, conformanceProbability: probabilityInside(y, u, low, high) };
+  return frozen({ outcome, conformanceProbability: probabilityInside(y, u, low, high) });
 }
 
 /** JCGM 106:2012, eq. 7: Φ((T_U − y)/u) − Φ((T_L − y)/u). */

@@ -1,6 +1,7 @@
 // How sure are we? Standard uncertainty of an instrument and its way through a formula.
 // Follows JCGM 100:2008 (GUM), 4.3, 5.1 and 5.2. Does not cover strongly non-linear models, for which
 // JCGM 101:2008 propagates distributions.
+
 import {
   anyKindOf,
   describe,
@@ -12,6 +13,7 @@ import {
   textOf,
 } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 
@@ -166,7 +168,7 @@ export function propagate(
       allowed: "coefficients that can hold at the same time",
     });
   }
-  return { value, uncertainty: Math.sqrt(Math.max(0, variance)) };
+  return frozen({ value, uncertainty: Math.sqrt(Math.max(0, variance)) });
 }
 
 function shareAt(shares: readonly number[], position: number, correlation: number): number {

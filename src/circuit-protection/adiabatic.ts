@@ -1,8 +1,10 @@
 // Which protective conductor bears the heat of a fault? The adiabatic equation.
 // Follows IEC 60364-5-54:2011, 543.1.2 and annex A; BS 7671, 543.1.3, table 54.2 to 54.4.
 // Does not cover faults that last longer than 5 s.
+
 import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { materialOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
@@ -75,7 +77,7 @@ export function protectiveConductorArea(input: {
   materialOf("conductor.material", conductor.material);
   oneOf("conductor.insulation", insulation, ["70 °C", "90 °C"]);
   const factor = factorOf({ ...conductor, separate });
-  return { area: Math.sqrt(energy) / factor, factor };
+  return frozen({ area: Math.sqrt(energy) / factor, factor });
 }
 
 /** The factor k of a conductor. */

@@ -1,8 +1,10 @@
 // Which supply is the better one? The same load at several voltages: current, conductor, drop.
 // Follows NFPA 70 (2023), 440.32 (125 %), 310.15; IEC 60364-4-43:2008, 433.1.
 // Does not cover a unit that is made for one voltage only: the nameplate decides.
+
 import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
@@ -98,34 +100,38 @@ export function compareSupplies<F extends RuleFamily>(input: {
     const allowed = "at least one supply";
     throw new InvalidInputError({ argument: "supplies", value: "an empty list", allowed });
   }
-  return supplies.map((supply, i) => {
-    const connection = connectionOf(rules, supply, `supplies[${i}]`);
-    const { voltage, phases } = supply;
-    const current = ampere(power / (voltage.si * powerFactor * (phases === 3 ? Math.sqrt(3) : 1)));
-    const ampacity = ampere(tidy(current.si * rules.ampacityFactor));
-    const rating = Math.max(ampacity.si, rules.smallestRating);
-    const deviceRating = ampere(ratingAtLeast(rating, rules.ratings.breaker) ?? rating);
-    const conductor = minimumConductor({ rules, wiring, phases, ampacity, deviceRating });
-    const { length, material, stranding = "stranded" } = wiring;
-    const dropOn = (size: SizeOf<F>) =>
-      length &&
-      voltageDrop({
+  return frozen(
+    supplies.map((supply, i) => {
+      const connection = connectionOf(rules, supply, `supplies[${i}]`);
+      const { voltage, phases } = supply;
+      const current = ampere(
+        power / (voltage.si * powerFactor * (phases === 3 ? Math.sqrt(3) : 1)),
+      );
+      const ampacity = ampere(tidy(current.si * rules.ampacityFactor));
+      const rating = Math.max(ampacity.si, rules.smallestRating);
+      const deviceRating = ampere(ratingAtLeast(rating, rules.ratings.breaker) ?? rating);
+      const conductor = minimumConductor({ rules, wiring, phases, ampacity, deviceRating });
+      const { length, material, stranding = "stranded" } = wiring;
+      const dropOn = (size: SizeOf<F>) =>
+        length &&
+        voltageDrop({
+          current,
+          voltage,
+          phases,
+          length,
+          resistance: conductorResistance({ rules, size, material, stranding }),
+        });
+      const drop = dropOn(conductor.size);
+      const dropWithSameConductor = same && dropOn(same);
+      return {
+        supply,
+        connection,
         current,
-        voltage,
-        phases,
-        length,
-        resistance: conductorResistance({ rules, size, material, stranding }),
-      });
-    const drop = dropOn(conductor.size);
-    const dropWithSameConductor = same && dropOn(same);
-    return {
-      supply,
-      connection,
-      current,
-      ampacity,
-      conductor,
-      ...(drop && { drop }),
-      ...(dropWithSameConductor && { dropWithSameConductor }),
-    };
-  });
+        ampacity,
+        conductor,
+        ...(drop && { drop }),
+        ...(dropWithSameConductor && { dropWithSameConductor }),
+      };
+    }),
+  );
 }

@@ -1,7 +1,9 @@
 // How large may the protection of a compressor circuit be by the code itself?
 // Follows NFPA 70 (2023), 440.22(A) and (B); CSA C22.1, 28-704 and 28-708.
 // Does not cover a marked maximum: where the plate says less, the plate rules, 440.22(C), 28-714.
+
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
@@ -99,8 +101,8 @@ export function compressorProtection(input: {
     const size = ratingAtMost(calculated, ratings.breaker) ?? 0;
     return { calculated: ampere(calculated), rating: ampere(Math.max(size, smallestRating)) };
   };
-  return {
+  return frozen({
     normal: ceiling(rule.normal),
     ...(ifItWillNotStart && { ifItWillNotStart: ceiling(ifItWillNotStart) }),
-  };
+  });
 }

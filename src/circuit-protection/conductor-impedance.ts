@@ -1,8 +1,10 @@
 // What is the conductor's resistance, hot, and its reactance in conduit?
 // Follows NFPA 70 (2023), chapter 9, tables 8 and 9; IEC 60228 at 20 °C.
 // Does not cover reactance of metric cables, negligible up to 16 mm².
+
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
@@ -132,5 +134,5 @@ export function conduitImpedance<F extends RuleFamily>(
   materialOf("material", material);
   const value = (what: string) =>
     rules.resistanceUnit(cellOf(rules.impedance, size, `${what} ${conduit}`, sizesOf(rules)));
-  return { resistance: value(material), reactance: value("reactance") };
+  return frozen({ resistance: value(material), reactance: value("reactance") });
 }

@@ -1,8 +1,10 @@
 // How many poles, and with which voltage marking? What the service asks of a breaker.
 // Follows NFPA 70 (2023), 240.15(B) and 240.85 (both from memory).
 // Does not cover interrupting rating (110.9): compare it with the available fault current.
+
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
 import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/circuit-rules.ts";
@@ -71,7 +73,7 @@ export function breakerConnection(input: {
   /** The supply. */
   readonly supply: Supply;
 }): Connection {
-  return connectionOf(rulesOf(input), input.supply, "supply");
+  return frozen(connectionOf(rulesOf(input), input.supply, "supply"));
 }
 
 /** The same for a supply that stands elsewhere in the input. Internal. */

@@ -1,8 +1,10 @@
 // Which equipment grounding (protective) conductor? By the device, by the line conductor, or by the energy of a fault.
 // Follows NFPA 70 (2023), 250.122(A), (B); CSA C22.1, 10-614, 10-616, table 16; IEC 60364-5-54, 543, table 54.2.
 // Does not cover raceways as grounding path and parallel circuits.
+
 import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { adiabaticFactor } from "./adiabatic.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
@@ -86,7 +88,7 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
   const { conductor = minimum } = input;
   oneOf("conductor", conductor, sizes);
   const found = groundingOf(rules, { material, groundingMaterial, rating, minimum, conductor });
-  if (found) return found;
+  if (found) return frozen(found);
   throw new InvalidInputError({
     argument: "rules",
     value: rules.name,

@@ -1,8 +1,10 @@
 // Is ground-fault protection asked for at this outlet on this day? The texts of 210.8(F) with their dates.
 // Follows NFPA 70, 210.8(F), editions 2020, 2023 and 2026 and the tentative interim amendments to them.
 // Does not cover local law: states amended or deleted the clause, so the answer is advice and never a verdict.
+
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { dayOf, rulesOf } from "./checks.ts";
 import type { Supply } from "./connection.ts";
@@ -113,7 +115,7 @@ export function groundFaultProtection(input: GroundFaultInput): GroundFaultAnswe
   }
   const { voltsToGround } = connectionOf(rules, input.supply, "supply");
   const reach = { rating, toGround: voltsToGround, phases: input.supply.phases, occupancy };
-  return groundFaultAnswer(rule, reach, { date, powerConversion, text });
+  return frozen(groundFaultAnswer(rule, reach, { date, powerConversion, text }));
 }
 
 /** The same on checked figures. */

@@ -1,8 +1,10 @@
 // Which is the smallest conductor, and how large a device may stand ahead of it?
 // Follows NFPA 70 (2023), 240.4(B), (D), (G), 440.35; CSA C22.1, 14-104; IEC 60364-4-43:2008, 433.1.
 // Does not cover motor circuits of Article 430, taps, or parallel conductors.
+
 import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
@@ -152,7 +154,7 @@ export function minimumConductor<F extends RuleFamily>(
   const route = routeOf(rules, wiring, phases, rating);
   const demand = { ampacity, rating, device, equipment, material: wiring.material };
   const found = smallestConductor(rules, route, demand);
-  if (found) return found;
+  if (found) return frozen(found);
   throw new OutOfRangeError({
     argument: "ampacity",
     value: `${input.ampacity}${deviceRating ? ` behind ${deviceRating}` : ""}`,

@@ -1,8 +1,10 @@
 // When does a miniature breaker trip? Its conventional currents and its instantaneous band.
 // Follows IEC 60898-1:2015, tables 2 and 7.
 // Does not cover ambient temperature, grouping of breakers, or moulded-case breakers (IEC 60947-2).
+
 import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, rulesOf } from "./checks.ts";
@@ -63,10 +65,10 @@ export function tripBand(input: {
   }
   const rating = amperesOf("rating", input.rating);
   const [from, to] = tripping.curves[oneOf("curve", input.curve, ["B", "C", "D"])];
-  return {
+  return frozen({
     noTrip: ampere(rating * tripping.noTrip),
     trip: ampere(rating * tripping.trip),
     instantaneousFrom: ampere(rating * from),
     instantaneousTo: ampere(rating * to),
-  };
+  });
 }

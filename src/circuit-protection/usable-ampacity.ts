@@ -1,8 +1,10 @@
 // What does this conductor carry as it runs? Usable ampacity with its steps.
 // Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80; CSA C22.1, 4-004, 4-006; IEC 60364-5-52:2009, 523.
 // Does not cover parallel conductors, or wire-gauge conductors in the ground or in free air.
+
 import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
@@ -99,7 +101,7 @@ export function usableAmpacity<F extends RuleFamily>(
   oneOf("phases", phases, [1, 3]);
   const route = routeOf(rules, wiring, phases, rating);
   const found = ampacityOf(rules, route, size);
-  if (found) return found;
+  if (found) return frozen(found);
   throw new InvalidInputError({
     argument: "size",
     value: `${size} in the column ${route.column}`,

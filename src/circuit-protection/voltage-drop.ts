@@ -1,8 +1,10 @@
 // How much voltage is lost on the way, and how long may the run be?
 // Follows NFPA 70 (2023), 210.19 and 215.2, informational notes; chapter 9, tables 8 and 9; IEC 60228.
 // Does not cover harmonics, or the transformer's and service's own drop.
+
 import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { m } from "../quantity/units/geometry.ts";
@@ -130,7 +132,7 @@ export function dropOf(
 export function voltageDrop(input: VoltageDropInput): VoltageDrop {
   siOf("voltage", objectOf("input", input).voltage, "voltage", { above: 0 });
   const length = siOf("length", input.length, "length", { above: 0 });
-  return dropOf(dropPerMeter(input) * length, input.voltage, input.length, input.current);
+  return frozen(dropOf(dropPerMeter(input) * length, input.voltage, input.length, input.current));
 }
 
 /**

@@ -1,6 +1,7 @@
 // Which rules are meant? Names that stand in a record and on the wire for the rule sets of circuits.
 // Follows the designations of the standards themselves.
 // Does not cover rule sets of one's own: judge those with the modules directly.
+
 import {
   asNzs3000Australia,
   asNzs3000NewZealand,
@@ -13,6 +14,7 @@ import {
   nec2023,
   nec2026,
 } from "../circuit-protection/index.ts";
+import { frozen } from "../quantity/frozen.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */
 export type CircuitRulesName =
@@ -40,14 +42,15 @@ export type CircuitRulesName =
  * circuitRules["nfpa-70-2023"].name; // => NEC 2023
  * ```
  */
-export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> = {
-  "nfpa-70-2020": nec2020,
-  "nfpa-70-2023": nec2023,
-  "nfpa-70-2026": nec2026,
-  "csa-c22.1-2024": cec2024,
-  "iec-60364": iec60364,
-  "bs-7671-2018": bs7671,
-  "as-nzs-3000-2018-australia": asNzs3000Australia,
-  "as-nzs-3000-2018-new-zealand": asNzs3000NewZealand,
-  "japan-interpretation": japan,
-};
+export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> =
+  /* @__PURE__ */ frozen({
+    "nfpa-70-2020": nec2020,
+    "nfpa-70-2023": nec2023,
+    "nfpa-70-2026": nec2026,
+    "csa-c22.1-2024": cec2024,
+    "iec-60364": iec60364,
+    "bs-7671-2018": bs7671,
+    "as-nzs-3000-2018-australia": asNzs3000Australia,
+    "as-nzs-3000-2018-new-zealand": asNzs3000NewZealand,
+    "japan-interpretation": japan,
+  });

@@ -1,6 +1,8 @@
 // How does a record of version 1 become one of version 2? One run of what was one line set, and the same history.
 // Follows the formats of this library. Does not cover what version 1 could not say: it stays missing.
+
 import { isOfKind } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { segmentsOf } from "../shapes/index.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import { pathOf, type Segment } from "./record-path.ts";
@@ -42,7 +44,7 @@ const moved: readonly (readonly [from: string, to: string])[] = [
 export function fromVersion1(record: Json): Json {
   const { history, ...last } = record as { history?: readonly Json[] };
   const after = present(last);
-  if (!Array.isArray(history)) return after;
+  if (!Array.isArray(history)) return frozen(after);
   // Walked back from the end: each amendment by what it changed in the new form.
   const entries: Json[] = [];
   const own = new Set<unknown>();
@@ -54,7 +56,7 @@ export function fromVersion1(record: Json): Json {
     state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
     entries.push(changeOf(entry, present(state), path, removes));
   }
-  return { ...after, history: entries.reverse() };
+  return frozen({ ...after, history: entries.reverse() });
 }
 
 /** An amendment in the new form, by the state before it. */

@@ -1,6 +1,7 @@
 // Which standard of supply voltage is meant? Names that stand in a record and on the wire.
 // Follows the designations of the standards themselves.
 // Does not cover a standard of one's own: judge it with the module directly.
+import { frozen } from "../quantity/frozen.ts";
 import {
   ansiC84,
   britishSupply,
@@ -29,12 +30,13 @@ export type VoltageStandardName =
  * voltageStandards["iec-60038"].name; // => IEC 60038
  * ```
  */
-export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> = {
-  "ansi-c84.1-2020": ansiC84,
-  "iec-60038": iec60038,
-  "japan-article-38": japaneseSupply,
-  "esqcr-2002": britishSupply,
-};
+export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> =
+  /* @__PURE__ */ frozen({
+    "ansi-c84.1-2020": ansiC84,
+    "iec-60038": iec60038,
+    "japan-article-38": japaneseSupply,
+    "esqcr-2002": britishSupply,
+  });
 
 /** The standard of supply voltage where a set of circuit rules is adopted; Canada has one of its own. */
 export const standardOf: Readonly<Partial<Record<CircuitRulesName, VoltageStandardName>>> = {

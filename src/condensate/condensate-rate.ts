@@ -1,8 +1,10 @@
 // How much water comes off the coil? From the air on both sides, or from the load.
 // Follows ASHRAE Handbook, Fundamentals (2021), chapter 1, moist-air cooling and dehumidifying, from
 // memory. Does not cover frost (leaving air below 0 °C) nor water that the fan carries off.
+
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kW, tonRefrigeration } from "../quantity/units/electricity.ts";
 import { gallonPerHour, literPerHour } from "../quantity/units/flow.ts";
@@ -114,14 +116,14 @@ export function condensateRate(coil: CoilAir): CondensateRate {
   const water = dryAir * (air1.W - air2.W); // ṁ_w = ṁ_da (W1 − W2)
   const total = dryAir * (air1.h - air2.h) - water * 4.186 * air2.t; // kW; h_w2 = 4.186 t2
   const sensible = dryAir * (1.006 + 1.86 * air2.W) * (air1.t - air2.t);
-  return {
+  return frozen({
     ...flow(water),
     dryAirFlow: kgPerSecond(dryAir),
     enteringHumidityRatio: fraction(air1.W),
     leavingHumidityRatio: fraction(air2.W),
     totalCooling: kW(total),
     sensibleHeatRatio: fraction(total > 0 ? sensible / total : 1),
-  };
+  });
 }
 
 /**
@@ -151,7 +153,7 @@ export function condensateFromLoad(load: {
   objectOf("load", load);
   const q = siOf("totalCooling", load.totalCooling, "power", { above: 0 });
   const SHR = siOf("sensibleHeatRatio", load.sensibleHeatRatio, "ratio", { min: 0, max: 1 });
-  return flow((q * (1 - SHR)) / heatOfVaporization); // q_latent = q (1 − SHR)
+  return frozen(flow((q * (1 - SHR)) / heatOfVaporization)); // q_latent = q (1 − SHR)
 }
 
 /**
@@ -179,5 +181,5 @@ export function condensateRuleOfThumb(totalCooling: Quantity<"power">): {
   readonly high: Quantity<"volumeFlow">;
 } {
   const tons = siOf("totalCooling", totalCooling, "power", { above: 0 }) / tonRefrigeration.scale;
-  return { low: gallonPerHour(0.3 * tons), high: gallonPerHour(0.8 * tons) };
+  return frozen({ low: gallonPerHour(0.3 * tons), high: gallonPerHour(0.8 * tons) });
 }

@@ -1,9 +1,11 @@
 // How much must a drain fall, and how much does it? Slopes from a level, an angle or two heights.
 // Follows IMC 2021, 307.2.1; IPC 2021, 314.2.1; UPC 2021, 814.1: 1/8 in per foot.
 // Does not cover sags between the two ends: look along the pipe.
+
 import { type Estimate, estimate } from "../assessment/assessment.ts";
 import { describe, type Limits, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 
@@ -156,5 +158,5 @@ export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
   }
   const value = percent(slope * 100);
   siOf("reading", value, "ratio", { above: -1, below: 1 });
-  return estimate(value, error / Math.sqrt(3)); // JCGM 100:2008, 4.3.7
+  return frozen(estimate(value, error / Math.sqrt(3))); // JCGM 100:2008, 4.3.7
 }

@@ -1,8 +1,10 @@
 // What may a person type for this kind of quantity? The units and their names, for help texts and menus.
 // Follows the table in unit-names.ts.
 // Does not cover translation: the names are English and the symbols international.
+
 import type { Verbatim } from "../assessment/statement.ts";
 import { oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import { verbatim } from "../read-quantity/statements.ts";
@@ -61,8 +63,10 @@ export function symbolsOf(kind: Kind): Verbatim[] {
  */
 export function typedUnits<K extends Kind>(kind: K): readonly TypedUnit<K>[] {
   oneOf("kind", kind, allKinds());
-  return rowsOf(kind).map(({ unit, names }) => ({
-    unit: (homeUnits.get(unit) ?? unit) as unknown as Unit<K>,
-    names,
-  }));
+  return frozen(
+    rowsOf(kind).map(({ unit, names }) => ({
+      unit: (homeUnits.get(unit) ?? unit) as unknown as Unit<K>,
+      names,
+    })),
+  );
 }

@@ -5,6 +5,7 @@
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
 import { objectOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import {
@@ -80,7 +81,7 @@ export function flareDiameterLimits(joint: {
   objectOf("joint", joint);
   const row = figureOf(diameters, joint.tube);
   const [low, high] = row[isHighPressure(joint.refrigerant) ? 0 : 1];
-  return { low: mm(low), high: mm(high) };
+  return frozen({ low: mm(low), high: mm(high) });
 }
 
 /**

@@ -5,6 +5,7 @@
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { describe, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
 import {
@@ -106,7 +107,7 @@ export function flareThread(tube: FlareTube): FlareThread {
   const citation = isMetric(tube)
     ? cite("from-memory", "flare nuts of metric tube")
     : cite("sae-j513", "flare threads");
-  return { name, majorDiameter: inch(sixteenths / 16), threadsPerInch, citation };
+  return frozen({ name, majorDiameter: inch(sixteenths / 16), threadsPerInch, citation });
 }
 
 /**

@@ -1,9 +1,11 @@
 // How tight does a flare nut go? The published torque windows, where they conflict, what they share.
 // Follows manufacturers' manuals (JIS-type flare nuts) and EN 378-2:2016 (from memory).
 // Does not cover general 45° flare fittings of oiled brass or steel, whose tables are lower: do not mix.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
 import type { Caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { newtonMeter } from "../quantity/units/mechanics.ts";
 import type { FlareLimits } from "./flare-limits.ts";
@@ -139,7 +141,7 @@ export function flareTorque(tube: FlareTube): FlareTorque {
       if (sharedFraction < 0.75) conflicts.push({ between: [first, second], sharedFraction });
     }
   });
-  return {
+  return frozen({
     windows: row.map(([source, [low, high]]) => ({
       source,
       citation: isRemembered(source, tube) ? remembered : citations[source],
@@ -152,7 +154,7 @@ export function flareTorque(tube: FlareTube): FlareTorque {
     },
     conflicts,
     cautions: heed(flareCautions),
-  };
+  });
 }
 
 /**
@@ -178,5 +180,5 @@ export function flareTorque(tube: FlareTube): FlareTorque {
  */
 export function flareTurn(tube: FlareTube): FlareLimits<"angle"> {
   const [low, high] = figureOf(turnTable, tube);
-  return { low: degreeAngle(low), high: degreeAngle(high) };
+  return frozen({ low: degreeAngle(low), high: degreeAngle(high) });
 }

@@ -18,6 +18,7 @@ export type CatalogueOf<S> = Catalogue<keyof S & string>;
 
 /** Freezes a catalogue; its type is {@link Define}. */
 export function define(locale: string, messages: object): never {
+  for (const message of Object.values(messages)) Object.freeze(message);
   return Object.freeze({ locale, messages: Object.freeze(messages) }) as never;
 }
 

@@ -2,8 +2,10 @@
 // Follows ASTM B280, tables of annealed coils and drawn straight lengths, as reproduced.
 // Does not cover tolerances, sizes above 1-1/8 in, and plumbing tube (ASTM B88), which is named by its
 // outside diameter less 1/8 in.
+
 import { oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
@@ -39,7 +41,7 @@ export const astmB280: Readonly<
       readonly drawn: readonly number[];
     }
   >
-> = {
+> = /* @__PURE__ */ frozen({
   "1/4": { outside: 0.25, annealed: [0.03], drawn: [] },
   "5/16": { outside: 0.312, annealed: [0.032], drawn: [] },
   "3/8": { outside: 0.375, annealed: [0.032], drawn: [0.03] },
@@ -48,7 +50,7 @@ export const astmB280: Readonly<
   "3/4": { outside: 0.75, annealed: [0.035, 0.042], drawn: [0.042] },
   "7/8": { outside: 0.875, annealed: [0.045], drawn: [0.045] },
   "1-1/8": { outside: 1.125, annealed: [0.05], drawn: [0.05] },
-};
+});
 
 /**
  * Which tube of ASTM B280.
@@ -96,5 +98,5 @@ export function astmB280Tube(choice: AstmB280Choice): Tube {
     });
   }
   const { wall = inch(only ?? Number.NaN) } = choice;
-  return tubeOf(`${size} in`, inch(row.outside), wall, "astm-b280-2020");
+  return frozen(tubeOf(`${size} in`, inch(row.outside), wall, "astm-b280-2020"));
 }

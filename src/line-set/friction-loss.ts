@@ -4,6 +4,7 @@
 // below a tenth of the absolute pressure there.
 
 import { numberOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPa, psi } from "../quantity/units/pressure.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
@@ -141,10 +142,10 @@ export function frictionLoss(input: FrictionLossInput): FrictionLoss {
   const f = reynolds >= 1e-30 ? frictionFactor({ reynolds, relativeRoughness: roughness / d }) : 0;
   const loss = ((f * length) / d) * (rho / 2) * v ** 2;
   const imperial = isImperial(input.length);
-  return {
+  return frozen({
     pressureLoss: new Quantity(loss, imperial ? psi : kPa),
     velocity: new Quantity(v, imperial ? ftPerMinute : mPerSecond),
     reynolds,
     frictionFactor: f,
-  };
+  });
 }

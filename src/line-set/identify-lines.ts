@@ -1,6 +1,8 @@
 // Which of the two lines is which? The smaller tube carries the liquid, the larger the vapor.
 // Follows common practice of split systems, no source. Does not cover three-pipe heat-recovery systems.
+
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -45,5 +47,5 @@ export function identifyLines<T extends TubeSize>(a: T, b: T): LinePair<T> {
       allowed: `other than that of a: ${a.outsideDiameter}`,
     });
   }
-  return difference < 0 ? { liquid: a, vapor: b } : { liquid: b, vapor: a };
+  return frozen(difference < 0 ? { liquid: a, vapor: b } : { liquid: b, vapor: a });
 }

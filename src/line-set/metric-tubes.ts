@@ -1,7 +1,9 @@
 // What are the dimensions of metric refrigeration tube? Nominal sizes of the European and Japanese rows.
 // Follows EN 12735-1 (sizes from memory) and the JIS H 3300 class of tube as manufacturers' manuals name it.
 // Does not cover tolerances and the pressure rating of a wall: the manual states the least wall.
+
 import { oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
@@ -55,7 +57,7 @@ const en12735Sizes: readonly En12735Size[] = [
  */
 export function en12735Tube(size: En12735Size, wall: Quantity<"length">): Tube {
   oneOf("size", size, en12735Sizes);
-  return tubeOf(`${size} mm`, mm(size), wall, "en-12735-1");
+  return frozen(tubeOf(`${size} mm`, mm(size), wall, "en-12735-1"));
 }
 
 /** Outside diameter in millimeters of JIS H 3300 class tube for small splits. Source: manufacturers' manuals. */
@@ -73,13 +75,13 @@ export type JisH3300Size = "6.35" | "9.52" | "12.70" | "15.88" | "19.05";
  * jisH3300["15.88"]; // => 1
  * ```
  */
-export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
+export const jisH3300: Readonly<Record<JisH3300Size, number>> = /* @__PURE__ */ frozen({
   "6.35": 0.8,
   "9.52": 0.8,
   "12.70": 0.8,
   "15.88": 1.0,
   "19.05": 1.2,
-};
+});
 
 /**
  * A tube of the JIS H 3300 class.
@@ -101,5 +103,7 @@ export const jisH3300: Readonly<Record<JisH3300Size, number>> = {
 export function jisH3300Tube(size: JisH3300Size, wall?: Quantity<"length">): Tube {
   oneOf("size", size, Object.keys(jisH3300) as JisH3300Size[]);
   const thickness = wall === undefined ? mm(jisH3300[size]) : wall;
-  return tubeOf(`${size} mm`, mm(Number(size)), thickness, "jis-h-3300", "manufacturer-manuals");
+  return frozen(
+    tubeOf(`${size} mm`, mm(Number(size)), thickness, "jis-h-3300", "manufacturer-manuals"),
+  );
 }

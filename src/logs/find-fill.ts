@@ -2,8 +2,10 @@
 // Common practice, no source: gas is being filled in while the pressure rises by a fiftieth of the highest within
 // ten minutes; the sun on a line makes a tenth of that.
 // Does not cover judging the hold: pressure-test does.
+
 import { describe, isOfKind, listOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
 import { type Watch, type WatchRow, watchFrom } from "./watch.ts";
@@ -50,7 +52,7 @@ export function findFill<R extends FillRow>(rows: readonly R[]): Watch<R> {
   const highest = pressures.reduce((high, p) => Math.max(high, p), 0);
   if (highest < 1000) {
     // 10 mbar: below, nothing was filled
-    return { rows: [], reasons: [], doubts: [say("logs.no-fill")] };
+    return frozen({ rows: [], reasons: [], doubts: [say("logs.no-fill")] });
   }
   const { start, count } = endOfFilling(times, pressures, highest / 50);
   const { elapsed, pressure } = rows[start] as R;
@@ -59,7 +61,7 @@ export function findFill<R extends FillRow>(rows: readonly R[]): Watch<R> {
   if (count === 0) doubts.push(say("logs.starts-filled"));
   if (count > 1) doubts.push(say("logs.several-fills", { count }));
   doubts.push(say("logs.gas-settles"));
-  return watchFrom(rows, start, endOfHold(pressures, start, highest / 20), reasons, doubts);
+  return frozen(watchFrom(rows, start, endOfHold(pressures, start, highest / 20), reasons, doubts));
 }
 
 /** The row at the end of the last filling, the first where there is none, and how many fillings there are. */

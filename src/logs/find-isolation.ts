@@ -1,7 +1,9 @@
 // When was the pump valved off? The lowest row between the pump-down and the rise that follows it.
 // Common practice, no source: a turn counts from a tenth of the pressure and 5 micron on.
 // Does not cover judging the rise: vacuum-decay does.
+
 import { listOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
 import { turningPoints } from "./turning-points.ts";
@@ -54,7 +56,7 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
   const last = lows.at(-1);
   const reasons: LogsStatement[] = [];
   const doubts: LogsStatement[] = [];
-  if (!last) return { rows: [], reasons, doubts: [say("logs.no-rise")] };
+  if (!last) return frozen({ rows: [], reasons, doubts: [say("logs.no-rise")] });
   const { elapsed, pressure } = rows[last.at] as R;
   reasons.push(say("logs.lowest", { elapsed, pressure }));
   if (!turns.some(({ at, isHigh }) => isHigh && at < last.at))
@@ -63,5 +65,5 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
   // The pump came on again where the pressure falls once more after the rise.
   const end = turns.find(({ at, isHigh }) => isHigh && at > last.at)?.at ?? rows.length - 1;
   const fellAgain = turns.at(-1)?.isHigh === false;
-  return watchFrom(rows, last.at, fellAgain ? end : rows.length - 1, reasons, doubts);
+  return frozen(watchFrom(rows, last.at, fellAgain ? end : rows.length - 1, reasons, doubts));
 }

@@ -1,8 +1,10 @@
 // How might this log be written? A format to look at before it is used, with reasons and doubts.
 // Common practice of loggers and spreadsheets, no source.
 // Does not cover reading: nothing of a guess is taken until the caller hands it to readLog.
+
 import { describe, objectOf, oneOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import { decimalOf, type Findings, layoutOf } from "./guess-cells.ts";
 import { chooseColumns, titledColumns } from "./guess-columns.ts";
@@ -97,10 +99,10 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
   ).length;
   if (blank > 0) findings.doubts.push(say("logs.blank-cells", { count: blank }));
   const isWhole = Object.keys(wanted ?? {}).every((name) => Object.hasOwn(chosen, name));
-  if (!guessed || !isWhole || places.size === 0) return findings;
+  if (!guessed || !isWhole || places.size === 0) return frozen(findings);
   const { separator, remark, header: headerLine, rows } = layout;
   const firstRow = rows[0]?.line;
-  return {
+  return frozen({
     ...findings,
     format: {
       separator,
@@ -111,5 +113,5 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
       time: guessed.time,
       columns: chosen as Columns,
     },
-  };
+  });
 }

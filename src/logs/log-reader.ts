@@ -1,8 +1,10 @@
 // What did the logger write? Text by chunks, in a format that is stated, to typed rows.
 // Follows log-format.ts; every line that is not taken is named with its reason.
 // Does not cover guessing the format: guess-log.ts offers one.
+
 import { describe, listOf, objectOf, oneOf, textOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Titles } from "./column-places.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { recordReader, type TextRecord } from "./records.ts";
@@ -96,14 +98,14 @@ export function createLogReader<const C extends Columns>(format: LogFormat<C>): 
     }
     return part as unknown as Log<C>;
   };
-  return {
+  return frozen({
     add: (chunk) => log(records.add(textOf("chunk", chunk))),
     end: () => {
       const part = log(records.end());
       if (header !== undefined && !titles) noHeader();
       return part;
     },
-  };
+  });
 }
 
 /** What is collected of a part. */

@@ -1,8 +1,10 @@
 // What did the logger write? A whole text, in a format that is stated, to typed rows.
 // Follows log-reader.ts.
 // Does not cover text that comes in chunks over time: createLogReader does.
+
 import { describe, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { createLogReader, type Log } from "./log-reader.ts";
 import type { LineStatement } from "./statements.ts";
@@ -69,5 +71,5 @@ export function readLog<const C extends Columns>(
   let i = 0;
   for (const chunk of chunks) append(reader.add(textOf(`text[${i++}]`, chunk)));
   append(reader.end());
-  return { rows, ...(started !== undefined && { started }), lines, refused, notes };
+  return frozen({ rows, ...(started !== undefined && { started }), lines, refused, notes });
 }

@@ -1,8 +1,10 @@
 // How long must the test stand to show a leak of a wanted size?
 // Follows t = V k u(d)/Q with u by JCGM 100:2008, 5.2; the twofold time by JCGM 106:2012, 9.5 (both risks).
 // Does not cover a thermometer that does not follow the gas: no time makes up for it.
+
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { coverage } from "./decide.ts";
@@ -108,7 +110,7 @@ export function holdTime(plan: HoldPlan): HoldTime {
       allowed: "figures that a real instrument has",
     });
   }
-  return {
+  return frozen({
     shortest: new Quantity(seconds, hour),
     recommended: new Quantity(2 * seconds, hour),
     provableDrop: new Quantity(k * combined(shares), difference),
@@ -116,5 +118,5 @@ export function holdTime(plan: HoldPlan): HoldTime {
       part,
       standardUncertainty: new Quantity(u, difference),
     })),
-  };
+  });
 }

@@ -1,10 +1,12 @@
 // Is there enough nitrogen in the cylinder?
 // Follows Span et al. (2000) through the reduced form: within 1e-5 in the system, 1 % in a cylinder up to
 // 20 MPa and 3 % up to 31 MPa. Does not cover cooling of the cylinder while it empties: let it warm up.
+
 import { type Caution, caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { kPag } from "../quantity/units/pressure.ts";
@@ -105,7 +107,7 @@ export function nitrogenNeeded(fill: {
   const possible = each > 0 ? Math.max(0, Math.floor(usable / each)) : fills;
   const enough = possible >= fills;
   const left = (held - fills * each) / Vc;
-  return {
+  return frozen({
     mass: new Quantity(fills * each, kg),
     enough,
     fills: possible,
@@ -118,5 +120,5 @@ export function nitrogenNeeded(fill: {
       caution("finding", say("pressure-test.cylinder-cools")),
       ...dangers,
     ]),
-  };
+  });
 }

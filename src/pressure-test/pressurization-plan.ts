@@ -2,11 +2,13 @@
 // Follows ANSI/ASHRAE 15 (never above the lower of design pressure and relief setting of a side), the
 // stages of makers' manuals and of UFGS 15182, and Span et al. (2000) for the pressure when it warms up.
 // Does not cover a strength test, which exceeds the design pressure under its own rules.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { describe, isOfKind, listOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPag } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
@@ -152,7 +154,7 @@ export function pressurizationPlan(plan: {
     warm: whole(gauge(at(fill, T, warm))),
   };
   const lowered = fill < asked;
-  return {
+  return frozen({
     stages: stagesTo(gauge(fill), pattern),
     fillPressure: gauge(fill),
     pressureWhenWarm: gauge(at(fill, T, warm)),
@@ -171,7 +173,7 @@ export function pressurizationPlan(plan: {
       pattern === "three stages" ? cite("manufacturer-manuals") : cite("ufgs-15182"),
       cite("span-2000"),
     ],
-  };
+  });
 }
 
 function aboveAir(argument: string, pressure: Quantity<"gaugePressure">, air: number): number {

@@ -1,8 +1,10 @@
 // What does a nitrogen leak mean in grams of refrigerant a year?
 // Follows the laminar and molecular laws of scale-leak.ts; mass by m = Q M/(R T).
 // Does not cover liquid at the leak, which loses several times more mass, or choked flow.
+
 import { type Caution, caution } from "../assessment/caution.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
@@ -105,14 +107,14 @@ export function refrigerantEquivalent(leak: {
     massFlowOfThroughput({ throughput, temperature, gramsPerMole });
   const [viscous, molecular] = [mass(scaled.viscous), mass(scaled.molecular)];
   const [low, high] = viscous < molecular ? [viscous, molecular] : [molecular, viscous];
-  return {
+  return frozen({
     viscous,
     molecular,
     low: low.as(gPerYear),
     high: high.as(gPerYear),
     referenceTemperature: temperature,
     cautions: doubts,
-  };
+  });
 }
 
 const doubts: readonly Caution<PressureTestStatement>[] = /* @__PURE__ */ (() => [

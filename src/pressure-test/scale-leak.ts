@@ -1,7 +1,9 @@
 // What would the same leak pass at other pressures, or of another gas?
 // Follows the laminar (viscous) and the molecular flow laws as printed in leak-testing handbooks.
 // Does not cover choked or turbulent flow, or liquid at the leak: order of magnitude only.
+
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 
@@ -70,10 +72,10 @@ export function scaleLeak(leak: {
   const Q = siOf("throughput", leak.throughput, "throughput", { min: 0 });
   const from = laws("from", leak.from);
   const to = laws("to", leak.to);
-  return {
+  return frozen({
     viscous: new Quantity((Q * to.viscous) / from.viscous, paM3PerS),
     molecular: new Quantity((Q * to.molecular) / from.molecular, paM3PerS),
-  };
+  });
 }
 
 /** (p₁² − p₂²)/η and (p₁ − p₂)/√M. */

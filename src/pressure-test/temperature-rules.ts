@@ -1,8 +1,10 @@
 // How wrong are the printed rules for temperature? A comparison, not a method.
 // Follows UFGS 15182 and 15217N and makers' manuals for the rules, Span et al. (2000) for the truth.
 // Does not cover use of the rules: they fail tight systems that cool and hide leaks that warm.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { objectOf, requireKind } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { expected } from "./drop.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
@@ -80,10 +82,12 @@ export function compareTemperatureRules(change: {
     ["no correction", gauge, cite("common-practice")],
   ];
   const { unit } = pressure;
-  return rules.map(([rule, value, source]) => ({
-    rule,
-    expected: new Quantity(value, unit),
-    error: new Quantity(value - real, unit.difference),
-    source,
-  }));
+  return frozen(
+    rules.map(([rule, value, source]) => ({
+      rule,
+      expected: new Quantity(value, unit),
+      error: new Quantity(value - real, unit.difference),
+      source,
+    })),
+  );
 }

@@ -4,6 +4,7 @@
 
 import { listOf, numberOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type BinaryPair, binaryPairs } from "./binary-pairs.ts";
 import type { PureFluid } from "./fluid.ts";
@@ -110,12 +111,12 @@ export function mixture(input: MixtureInput): Mixture {
       found.push(pair);
     }
   }
-  return {
+  return frozen({
     kind: "mixture",
     id,
     components: fluids,
     moleFractions: moles.map((n) => n / allMoles),
     molarMass: total / allMoles,
     pairs: found,
-  };
+  });
 }

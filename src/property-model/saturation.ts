@@ -4,6 +4,7 @@
 
 import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
@@ -85,13 +86,13 @@ export type SaturationInput =
 export function saturation(fluid: Fluid, temperature: Quantity<"temperature">): SaturationState {
   const bubble = bubblePoint(fluid, { temperature });
   const dew = dewPoint(fluid, { temperature });
-  return {
+  return frozen({
     temperature,
     bubblePressure: bubble.pressure,
     dewPressure: dew.pressure,
     liquidDensity: bubble.density,
     vaporDensity: dew.density,
-  };
+  });
 }
 
 /**
@@ -113,7 +114,7 @@ export function saturation(fluid: Fluid, temperature: Quantity<"temperature">): 
  * ```
  */
 export function bubblePoint(fluid: Fluid, input: SaturationInput): SaturationPoint {
-  return point(fluid, "bubble", input);
+  return frozen(point(fluid, "bubble", input));
 }
 
 /**
@@ -135,7 +136,7 @@ export function bubblePoint(fluid: Fluid, input: SaturationInput): SaturationPoi
  * ```
  */
 export function dewPoint(fluid: Fluid, input: SaturationInput): SaturationPoint {
-  return point(fluid, "dew", input);
+  return frozen(point(fluid, "dew", input));
 }
 
 function point(fluid: Fluid, side: SaturationSide, input: SaturationInput): SaturationPoint {

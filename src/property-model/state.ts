@@ -4,6 +4,7 @@
 
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kJPerKg, kJPerKgK } from "../quantity/units/energy.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
@@ -84,7 +85,7 @@ export function stateAt(
     });
   }
   const found = propertiesAt(model, T, rho);
-  return {
+  return frozen({
     temperature: input.temperature,
     density: input.density,
     pressure: kPaa(found.pressure / 1e3),
@@ -93,7 +94,7 @@ export function stateAt(
     isochoricHeatCapacity: kJPerKgK(found.isochoricHeatCapacity / 1e3),
     isobaricHeatCapacity: kJPerKgK(found.isobaricHeatCapacity / 1e3),
     speedOfSound: mPerSecond(found.speedOfSound),
-  };
+  });
 }
 
 /**

@@ -1,7 +1,9 @@
 // Which units has a kind, and which one has this symbol? The catalogue by kind and symbol.
 // Follows the unit files. Does not cover other spellings ("feet", "PSI"): field-text reads those.
+
 import { describe } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
+import { frozen } from "./frozen.ts";
 import type { Kind } from "./kinds.ts";
 import type { Unit } from "./quantity.ts";
 import * as catalogue from "./units/index.ts";
@@ -59,7 +61,7 @@ export function unitNamed<K extends Kind>(argument: string, kind: K, symbol: str
  * ```
  */
 export function unitsOf<K extends Kind>(kind: K): readonly Unit<K>[] {
-  return [...unitsBySymbol("kind", kind).values()];
+  return frozen([...unitsBySymbol("kind", kind).values()]);
 }
 
 /**

@@ -15,3 +15,12 @@ export function frozen<T>(value: T): T {
   for (const [key, one] of Object.entries(value)) copy[key] = frozen(one);
   return Object.freeze(copy) as T;
 }
+
+/** Freezes what the library itself has made and nobody else holds, with all that is in it, without a copy. */
+export function frozenInPlace<T>(value: T): T {
+  if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
+  if (ArrayBuffer.isView(value)) return value; // can't be frozen
+  Object.freeze(value);
+  for (const one of Object.values(value)) frozenInPlace(one);
+  return value;
+}

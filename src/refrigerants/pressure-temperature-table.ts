@@ -14,6 +14,7 @@ import {
   textOf,
 } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
 import { temperatureOf } from "./arguments.ts";
@@ -147,12 +148,12 @@ export function pressureTemperatureTable(
       dew: column("dew"),
     };
   });
-  return {
+  return frozen({
     designation: refrigerant.designation,
     temperatureUnit: from.unit,
     pressureUnit,
     rows,
-  };
+  });
 }
 
 /**

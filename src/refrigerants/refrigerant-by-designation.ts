@@ -1,8 +1,10 @@
 // Which refrigerant does this name mean? All that the library carries, and a forgiving look-up.
 // Follows ANSI/ASHRAE Standard 34 for the designations.
 // Does not cover trade names: they belong to their owners.
+
 import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { R22 } from "./data/r22.ts";
 import { R32 } from "./data/r32.ts";
 import { R134a } from "./data/r134a.ts";
@@ -36,7 +38,7 @@ import type { Refrigerant } from "./refrigerant.ts";
  *
  * Source: ANSI/ASHRAE Standard 34.
  */
-export const refrigerants: readonly Refrigerant[] = [
+export const refrigerants: readonly Refrigerant[] = /* @__PURE__ */ frozen([
   R22,
   R32,
   R134a,
@@ -62,7 +64,7 @@ export const refrigerants: readonly Refrigerant[] = [
   R1233zdE,
   R1234yf,
   R1234zeE,
-];
+]);
 
 /**
  * The refrigerant that a designation means, however it is written: `R-410A`, `r410a`, `410A`, `R 410 A`,

@@ -1,8 +1,10 @@
 // Between which voltages may the unit run? The printed range, or the rated voltages ±10 %.
 // Follows NEMA MG 1, 12.44 (±10 % of the motor's rated voltage at rated frequency).
 // Does not cover a variation of the frequency, which takes its share of the 10 %.
+
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import type { VoltageRange } from "./voltage-standard.ts";
@@ -115,11 +117,11 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
       max: furthestAbove * highest,
     });
   }
-  return {
+  return frozen({
     minimum: volt(minimum),
     maximum: volt(maximum),
     printed: range !== undefined,
     ceiling: volt(Math.max(maximum, Math.round(highest * ceilingRatio))),
     rated: volts.map(volt),
-  };
+  });
 }

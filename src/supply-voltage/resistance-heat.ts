@@ -1,7 +1,9 @@
 // What does an electric heater give on another voltage? Its power goes with the square of the voltage.
 // Follows Ohm's law at a constant resistance.
 // Does not cover the resistance of a hot element, which moves by a few per cent.
+
 import { objectOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
@@ -37,5 +39,5 @@ export function resistanceHeatAt(input: {
 } {
   const rated = siOf("rated", objectOf("input", input).rated, "voltage", { above: 0 });
   const currentShare = siOf("actual", input.actual, "voltage", { above: 0 }) / rated;
-  return { powerShare: currentShare ** 2, currentShare };
+  return frozen({ powerShare: currentShare ** 2, currentShare });
 }

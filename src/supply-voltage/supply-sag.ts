@@ -1,8 +1,10 @@
 // How far does the supply sag under load, and how stiff is it?
 // Follows Ohm's law on two readings; NFPA 70 (2023), informational notes to 210.19 and 215.2, for 5 %.
 // Does not cover phase angle: at the near-unity power factor of an inverter the drop is resistive.
+
 import { type Estimate, estimate } from "../assessment/assessment.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ohm, volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -81,14 +83,14 @@ export function supplySag(input: SupplySagInput): SupplySag {
   const base = { sag: estimate(volt(sag), u), share: percent((100 * sag) / rest) };
 
   const step = amps("loadCurrent", loadCurrent) - amps("restCurrent", restCurrent);
-  if (step <= 0 || sag < 0) return base;
+  if (step <= 0 || sag < 0) return frozen(base);
   const each1 = step * (phases === 3 ? Math.sqrt(3) : 1); // line to line: √3 R I
   const resistance = sag / each1;
   const wanted = amps("atCurrent", atCurrent) - amps("restCurrent", restCurrent);
   const there = rest - (sag * wanted) / step;
-  return {
+  return frozen({
     ...base,
     sourceResistance: estimate(ohm(resistance), u / each1),
     ...(atCurrent && there > 0 && { voltageAtCurrent: volt(there) }),
-  };
+  });
 }

@@ -1,8 +1,10 @@
 // What did a log see? Extremes, percentiles and the time outside a range, weighted by time.
 // Each reading stands for half the time to its neighbours. Common practice, no source.
 // Does not cover judging: assess-supply-voltage.ts and assess-supply-week.ts do.
+
 import { objectOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -80,7 +82,7 @@ export function voltageLogStatistics(input: {
   const low = siOf("range.minimum", range?.minimum, "voltage");
   const high = siOf("range.maximum", range.maximum, "voltage", { min: low });
   const { times, volts } = columnsOf(readings);
-  return statisticsOf(times, volts, low, high);
+  return frozen(statisticsOf(times, volts, low, high));
 }
 
 /** The statistics of plain columns: times that grow, at least two. */

@@ -1,8 +1,10 @@
 // How should a voltage monitor be set? Cut-out, trip delay and reconnect delay to suggest.
 // Common practice, no source; the 3 min from a split-system manual.
 // Does not cover surges: they need a surge-protective device, not a monitor.
+
 import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -60,7 +62,7 @@ export function voltageMonitorSettings(input: {
   const plate = nameplateVoltageRange(objectOf("input", input).nameplate);
   resolveStandard(input.supply);
   const settings = settingsWithin(plate, input.supply);
-  if (settings) return settings;
+  if (settings) return frozen(settings);
   throw new InvalidInputError({
     argument: "nameplate.rated",
     value: `${plate.minimum} to ${plate.maximum}`,

@@ -1,8 +1,10 @@
 // Which voltages may the utility supply? The ranges of a standard for a nominal voltage, by where it
 // is measured. A standard is data: its table, and which of its columns bound which range.
 // Does not cover transients, flicker, harmonics and frequency.
+
 import { listOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import type { SourceId } from "../sources/bibliography.ts";
@@ -172,7 +174,7 @@ export function supplyVoltageRanges(
   measuredAt: VoltageMeasuredAt,
 ): readonly SupplyRange[] {
   const ranges = rangesOf(supply, measuredAt);
-  if (ranges) return ranges;
+  if (ranges) return frozen(ranges);
   throw new OutOfRangeError({
     argument: "supply.voltage",
     value: supply.voltage.toString(),

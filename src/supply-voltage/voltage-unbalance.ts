@@ -1,8 +1,10 @@
 // How uneven are the three phases, and what does it do to a motor?
 // Follows NEMA MG 1, 14.36 and 12.45 (clauses from memory): the largest deviation from the average.
 // Does not cover inverters, whose rectifier sees an uneven supply differently.
+
 import { listOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 
@@ -73,14 +75,14 @@ export function voltageUnbalance(readings: readonly Quantity<"voltage">[]): Volt
   const fourth = readings.reduce((sum, { si }) => sum + si ** 4, 0);
   const square = readings.reduce((sum, { si }) => sum + si ** 2, 0);
   const root = Math.sqrt(3 - (6 * fourth) / square ** 2); // IEC 61000-4-30, 5.7: √(3 − 6β)
-  return {
+  return frozen({
     ...base,
     ...(root >= 0 && {
       negativeSequence: percent(100 * Math.sqrt(Math.max(0, (1 - root) / (1 + root)))),
     }),
     ...(u <= 5 && { deratingFactor: deratingAt(u) }),
     addedTemperatureRise: percent(2 * u * u),
-  };
+  });
 }
 
 /**
@@ -105,7 +107,7 @@ export function voltageUnbalance(readings: readonly Quantity<"voltage">[]): Volt
 export function currentUnbalance(
   readings: readonly Quantity<"current">[],
 ): PhaseUnbalance<"current"> {
-  return unbalanceOf("readings", readings, "current");
+  return frozen(unbalanceOf("readings", readings, "current"));
 }
 
 /**

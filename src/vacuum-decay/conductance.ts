@@ -1,7 +1,9 @@
 // How much does a hose, a core or a line let through? Conductance from viscous to molecular flow.
 // Follows vacuum handbooks: Hagen-Poiseuille, Knudsen's long-tube molecular flow and his transition formula
 // (from memory). Does not cover turbulence, choking, or tubes shorter than ten bores.
+
 import { listOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { literPerSecond, m3PerSecond } from "../quantity/units/flow.ts";
 
@@ -111,13 +113,13 @@ export function tubeConductance(input: ConductanceInput): Conductance {
     gas,
   );
   const flow = (si: number) => m3PerSecond(si).as(literPerSecond);
-  return {
+  return frozen({
     conductance: flow(total),
     viscous: flow(viscous),
     molecular: flow(molecular),
     knudsenNumber: Kn,
     regime: Kn < 0.01 ? "viscous" : Kn > 0.5 ? "molecular" : "transition",
-  };
+  });
 }
 
 /**

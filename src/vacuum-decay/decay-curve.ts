@@ -1,6 +1,8 @@
 // What does the fitted curve look like? The best model as plain data, and its points for plotting.
 // Follows the shapes of shapes.ts. Does not cover the averaged forecast, which is in the assessment.
+
 import { flagOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
@@ -96,9 +98,11 @@ export function decayCurve(
   flagOf("fit.coefficients.line", line);
   const count = numberOf("points", points, { min: 2, max: 10_000 });
   const end = siOf("until", until, "duration", { above: start });
-  return Array.from({ length: Math.floor(count) }, (_, i) => {
-    const t = ((end - start) * i) / (count - 1);
-    const p = coefficients.origin + componentAt(coefficients, t);
-    return { elapsed: second(start + t), pressure: new Quantity(Math.max(0, p), micron) };
-  });
+  return frozen(
+    Array.from({ length: Math.floor(count) }, (_, i) => {
+      const t = ((end - start) * i) / (count - 1);
+      const p = coefficients.origin + componentAt(coefficients, t);
+      return { elapsed: second(start + t), pressure: new Quantity(Math.max(0, p), micron) };
+    }),
+  );
 }

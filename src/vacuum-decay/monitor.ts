@@ -2,6 +2,7 @@
 // Follows assess.ts exactly: both collect into the same bins, so the same readings give the same answer.
 // Does not cover rows that come late: they are set aside, where the whole log would be sorted.
 
+import { frozen } from "../quantity/frozen.ts";
 import { readingSi } from "./assess.ts";
 import { assessmentOf, pointsOf } from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
@@ -60,7 +61,7 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
   let verdict: VacuumDecayAssessment | undefined;
   let due = { time: 0, rows: 0 };
   let before = { time: 0, events: 0 };
-  return {
+  return frozen({
     assessment: () => assessmentOf(log, work),
     add(reading) {
       const [t, p] = readingSi("reading", reading);
@@ -79,5 +80,5 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
       return verdict;
     },
     points: () => pointsOf(log.segment),
-  };
+  });
 }

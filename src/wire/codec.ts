@@ -8,6 +8,7 @@ import {
   InvalidInputError,
   isInvalidInputError,
 } from "../quantity/errors.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import {
   errorOf,
   type Finding,
@@ -160,7 +161,9 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
   };
 
   const codec: Codec<T> = {
-    shape,
+    get shape() {
+      return frozenInPlace(shape);
+    },
     parse(given, stated) {
       const limits = limitsOf(stated);
       if (typeof given !== "string") throw refused(shown(given));
@@ -196,7 +199,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
         title: format ? `${name}, version ${format.version}` : name,
         words,
       }),
-    "~standard": {
+    "~standard": Object.freeze<StandardProps<T>>({
       version: 1,
       vendor: "hvac-install-math",
       validate(json) {
@@ -207,7 +210,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
         }));
         return issues.length > 0 ? { issues } : { value: codec.decode(json) };
       },
-    },
+    }),
   };
 
   function findingsIn(json: unknown, limits: WireLimits): readonly Finding[] {
@@ -236,5 +239,5 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
     }
   }
 
-  return codec;
+  return Object.freeze(codec);
 }

@@ -33,13 +33,13 @@ export interface WireLimits {
  * defaultLimits.depth; // => 32
  * ```
  */
-export const defaultLimits: WireLimits = {
+export const defaultLimits: WireLimits = /* @__PURE__ */ Object.freeze({
   textLength: 20_000_000,
   depth: 32,
   listItems: 100_000,
   stringLength: 10_000,
   values: 1_000_000,
-};
+});
 
 /** The stated limits over the usual ones. */
 export function limitsOf(stated: Partial<WireLimits> = {}): WireLimits {

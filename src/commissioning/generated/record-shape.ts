@@ -1,5 +1,6 @@
 // Which fields has a record, and of which form?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { FieldsShape, Shape } from "../../shapes/index.ts";
 
 const SiteShape: Shape = {
@@ -1001,7 +1002,7 @@ const AmendmentShape: Shape = {
 };
 
 /** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
-export const recordShape: FieldsShape = {
+export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace({
   type: "InstallationRecord",
   fields: {
     version: { words: [2] },
@@ -1022,4 +1023,4 @@ export const recordShape: FieldsShape = {
     "signatures?": { list: SignatureShape },
     "history?": { list: AmendmentShape },
   },
-};
+});

@@ -82,12 +82,13 @@ export function recordFile(root: string, constants: readonly Constant[]): string
   const own = constants.filter(({ name }) => name !== root);
   const bodies = own.map(({ name, text }) => `const ${name}: Shape = ${text};`).join("\n\n");
   const whole = constants.find(({ name }) => name === root)?.text;
-  return `${head("Which fields has a record, and of which form?")}import type { FieldsShape, Shape } from "../../shapes/index.ts";
+  return `${head("Which fields has a record, and of which form?")}import { frozenInPlace } from "../../quantity/frozen.ts";
+import type { FieldsShape, Shape } from "../../shapes/index.ts";
 
 ${bodies}
 
 /** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
-export const recordShape: FieldsShape = ${whole};
+export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace(${whole});
 `;
 }
 
