@@ -56,7 +56,7 @@ export interface Assessment<Cause extends string = never, S extends Statement = 
   /** Proven good, proven bad, or inconclusive. */
   readonly outcome: Outcome;
   /** What is behind it, where the module can tell. */
-  readonly cause?: Cause;
+  readonly cause?: Cause | undefined;
   /** Why, the deciding reason first. */
   readonly reasons: readonly S[];
   /** What was assumed because it was not given. */
@@ -64,7 +64,7 @@ export interface Assessment<Cause extends string = never, S extends Statement = 
   /** What this case hides, what can hurt someone, and what overrides the result, in this order. */
   readonly cautions: readonly Caution<S | SafetyStatement>[];
   /** What to do next, in order; empty on a clean pass. */
-  readonly actions?: readonly S[];
+  readonly actions?: readonly S[] | undefined;
   /** Where the rules and figures come from. */
   readonly sources: readonly Citation[];
 }

@@ -19,7 +19,7 @@ export type CautionKind = "finding" | "danger" | "governing";
  */
 export type Caution<S extends Statement = Statement> = S & {
   /** Whether it is found in this case, can hurt someone, or governs. */
-  readonly kind?: CautionKind;
+  readonly kind?: CautionKind | undefined;
 };
 
 /** A statement as a caution of a kind. */

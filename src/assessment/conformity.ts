@@ -22,11 +22,11 @@ export interface ConformityInput<K extends Kind> {
   /** Its standard uncertainty (k = 1), 0 or more. */
   readonly standardUncertainty: Quantity<DifferenceOf<K>>;
   /** Smallest value that conforms. */
-  readonly lowerLimit?: Quantity<K>;
+  readonly lowerLimit?: Quantity<K> | undefined;
   /** Largest value that conforms. */
-  readonly upperLimit?: Quantity<K>;
+  readonly upperLimit?: Quantity<K> | undefined;
   /** How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /**

@@ -40,7 +40,7 @@ export interface Statement<C extends string = string, V = Readonly<Record<string
   /** What stands in the sentence, by name. */
   readonly values: V;
   /** @deprecated The English sentence of a module that has no catalogue yet. */
-  readonly text?: string;
+  readonly text?: string | undefined;
 }
 
 /**

@@ -24,11 +24,11 @@ import { Quantity, type Unit } from "../quantity/quantity.ts";
  */
 export interface Instrument<K extends Kind> {
   /** Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution. */
-  readonly accuracy?: Quantity<DifferenceOf<K>>;
+  readonly accuracy?: Quantity<DifferenceOf<K>> | undefined;
   /** Smallest step that the display shows. */
-  readonly resolution?: Quantity<DifferenceOf<K>>;
+  readonly resolution?: Quantity<DifferenceOf<K>> | undefined;
   /** Standard deviation of repeated readings of the same thing. */
-  readonly repeatability?: Quantity<DifferenceOf<K>>;
+  readonly repeatability?: Quantity<DifferenceOf<K>> | undefined;
 }
 
 /**

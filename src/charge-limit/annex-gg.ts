@@ -41,19 +41,19 @@ export interface RoomUnit {
   /** A flammable refrigerant, class A2L, A2 or A3. */
   readonly refrigerant: RoomRefrigerant;
   /** LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held. */
-  readonly lowerFlammabilityLimit?: Quantity<"density">;
+  readonly lowerFlammabilityLimit?: Quantity<"density"> | undefined;
   /** Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. */
-  readonly place?: IndoorUnitPlace;
+  readonly place?: IndoorUnitPlace | undefined;
   /** Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. */
-  readonly installationHeight?: Quantity<"length">;
+  readonly installationHeight?: Quantity<"length"> | undefined;
   /** From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out. */
-  readonly releaseOffset?: Quantity<"length">;
+  readonly releaseOffset?: Quantity<"length"> | undefined;
   /** The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so. */
-  readonly edition?: RoomEdition;
+  readonly edition?: RoomEdition | undefined;
   /** The cap that the unit's manual prints for small rooms; the strictest when left out. */
-  readonly smallRoomCap?: SmallRoomCap;
+  readonly smallRoomCap?: SmallRoomCap | undefined;
   /** Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out. */
-  readonly altitude?: Quantity<"length">;
+  readonly altitude?: Quantity<"length"> | undefined;
 }
 
 /**

@@ -26,9 +26,9 @@ export interface ConcentrationInput extends ConcentrationRule {
   /** Volume of the smallest room in which it can collect, above 0. */
   readonly volume: Quantity<"volume">;
   /** What is known of scale and tape; counted as exact when left out. */
-  readonly instruments?: RoomInstruments<"volume">;
+  readonly instruments?: RoomInstruments<"volume"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /**

@@ -21,16 +21,16 @@ export interface OutdoorUnitInput {
   /** Where it stands: in open air, or closed in by walls on three sides or more, in a pit or below ground. */
   readonly surroundings: "open-air" | "closed-in";
   /** Radius of the protection zone in the unit's manual, above 0. */
-  readonly protectionZone?: Quantity<"length">;
+  readonly protectionZone?: Quantity<"length"> | undefined;
   /**
    * Distances from the unit to every door, window, air intake, drain, cellar opening and ignition source near it,
    * 0 or more; an empty list where there is none.
    */
-  readonly distances?: readonly Quantity<"length">[];
+  readonly distances?: readonly Quantity<"length">[] | undefined;
   /** What is known of the tape; counted as exact when left out. */
-  readonly tape?: Instrument<"length">;
+  readonly tape?: Instrument<"length"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong outdoors. Source: see {@link assessOutdoorUnit}. */

@@ -36,11 +36,11 @@ export interface RoomChargeInput extends RoomUnit {
   /** Floor area of the room, above 0. */
   readonly floorArea: Quantity<"area">;
   /** What lets the room hold more than its own floor area. */
-  readonly protection?: RoomProtection;
+  readonly protection?: RoomProtection | undefined;
   /** What is known of scale and tape; counted as exact when left out. */
-  readonly instruments?: RoomInstruments<"area">;
+  readonly instruments?: RoomInstruments<"area"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong. Source: see {@link assessRoomCharge}. */

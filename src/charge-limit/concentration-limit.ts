@@ -23,7 +23,7 @@ export interface ConcentrationRule {
   /** The refrigerant. */
   readonly refrigerant: RoomRefrigerant;
   /** Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition. */
-  readonly concentrationLimit?: Quantity<"density">;
+  readonly concentrationLimit?: Quantity<"density"> | undefined;
 }
 
 /**

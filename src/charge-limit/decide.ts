@@ -15,9 +15,9 @@ import { type ChargeLimitStatement, say } from "./statements.ts";
  */
 export interface RoomInstruments<K extends "area" | "volume"> {
   /** The charging scale, or the tolerance of the nameplate charge. */
-  readonly charge?: Instrument<"mass">;
+  readonly charge?: Instrument<"mass"> | undefined;
   /** How well the size of the room is known. */
-  readonly size?: Instrument<K>;
+  readonly size?: Instrument<K> | undefined;
 }
 
 /** The charge, its limit, and how much the limit moves with the size of the room (SI). */

@@ -101,7 +101,7 @@ export function chargeThresholds(rule: {
   /** Safety class of the refrigerant. */
   readonly safetyClass: FlammableClass;
   /** Edition of the rule. */
-  readonly edition?: RoomEdition;
+  readonly edition?: RoomEdition | undefined;
 }): ChargeThresholds {
   const { lowerFlammabilityLimit, edition = "iec-60335-2-40-2018" } = objectOf("rule", rule);
   const limits = { above: 0, max: 1 };

@@ -35,7 +35,7 @@ export interface LeakCheckAnswer extends LawAnswer {
   /** Whether the law asks for checks. */
   readonly required: boolean;
   /** The interval between them; missing where none is asked for. */
-  readonly months?: 3 | 6 | 12 | 24;
+  readonly months?: 3 | 6 | 12 | 24 | undefined;
   /** The charge of Annex I gases as carbon dioxide. */
   readonly carbonDioxide: Quantity<"mass">;
   /** The charge of HFOs of Annex II, section 1. */
@@ -70,11 +70,11 @@ export function leakCheckInterval(system: {
   /** Total charge. */
   readonly charge: Quantity<"mass">;
   /** Whether every joint was made in the factory and the label says hermetically sealed; `false` when left out. */
-  readonly hermeticallySealed?: boolean;
+  readonly hermeticallySealed?: boolean | undefined;
   /** Whether it stands in a residential building; `false` when left out. */
-  readonly residential?: boolean;
+  readonly residential?: boolean | undefined;
   /** Whether a leak detection system watches it; `false` when left out. */
-  readonly leakDetection?: boolean;
+  readonly leakDetection?: boolean | undefined;
 }): LeakCheckAnswer {
   const { refrigerant, charge } = objectOf("system", system);
   const { hermeticallySealed = false, residential = false, leakDetection = false } = system;

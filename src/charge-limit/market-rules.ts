@@ -33,13 +33,13 @@ export interface MarketRule extends LawAnswer {
   /** What it dates by. */
   readonly event: RuledEvent;
   /** Potentials have to be below this; missing where no F-gas is allowed or only the mass counts. */
-  readonly below?: number;
+  readonly below?: number | undefined;
   /** The potential by the rule's basis; missing where the basis has none. */
-  readonly potential?: number;
+  readonly potential?: number | undefined;
   /** Whether the rule bars this refrigerant on the date asked about. */
   readonly barred: boolean;
   /** `site-safety`: not where safety requirements at the site forbid what is allowed instead. */
-  readonly exception?: "site-safety";
+  readonly exception?: "site-safety" | undefined;
 }
 
 interface Row extends LawAnswer {
@@ -51,12 +51,18 @@ interface Row extends LawAnswer {
   readonly inclusive: boolean;
   readonly basis: WarmingBasis;
   /** Most charge that the rule speaks of, and whether exactly that is spoken of. */
-  readonly charge?: readonly [most: Quantity<"mass">, inclusive: boolean];
-  readonly capacityAtMost?: Quantity<"power">;
-  readonly capacityAbove?: Quantity<"power">;
-  readonly exception?: "site-safety";
+  readonly charge?: readonly [most: Quantity<"mass">, inclusive: boolean] | undefined;
+  readonly capacityAtMost?: Quantity<"power"> | undefined;
+  readonly capacityAbove?: Quantity<"power"> | undefined;
+  readonly exception?: "site-safety" | undefined;
   /** Components made before this day are outside, for installations before or from the other days. */
-  readonly older?: { readonly made: string; readonly until?: string; readonly from?: string };
+  readonly older?:
+    | {
+        readonly made: string;
+        readonly until?: string | undefined;
+        readonly from?: string | undefined;
+      }
+    | undefined;
 }
 
 const splits = ["single-split", "multi-split", "air-to-air-split", "air-to-water-split"] as const;
@@ -204,11 +210,11 @@ export function marketRules(equipment: {
   /** Total charge. */
   readonly charge: Quantity<"mass">;
   /** Rated cooling capacity. */
-  readonly capacity?: Quantity<"power">;
+  readonly capacity?: Quantity<"power"> | undefined;
   /** Day of the event that the region counts by, year-month-day. */
   readonly date: string;
   /** Day on which the last of all components was made, year-month-day. */
-  readonly componentsMade?: string;
+  readonly componentsMade?: string | undefined;
 }): readonly MarketRule[] {
   const { refrigerant, capacity, componentsMade } = objectOf("equipment", equipment);
   const region = oneOf("region", equipment.region, ["EU", "GB", "US", "AU"]);

@@ -35,7 +35,7 @@ export interface SafetyLimit {
   /** The limit. */
   readonly value: Quantity<"density">;
   /** Where it stands; nowhere for a limit that the caller stated. */
-  readonly citation?: Citation;
+  readonly citation?: Citation | undefined;
   /** Whether it was read there, in another text that names it, remembered, or stated by the caller. */
   readonly standing: LimitStanding;
 }

@@ -26,9 +26,9 @@ export interface ConnectedRooms {
    * Whether both are permanent, the lower one begins at most 100 mm above the floor and is 20 mm high or more, and
    * the upper one begins 1.5 m above the floor or higher. A pass needs `true`.
    */
-  readonly placedAsRequired?: boolean;
+  readonly placedAsRequired?: boolean | undefined;
   /** Molar mass in g/mol, above 29; needed where the module holds none. */
-  readonly molarMass?: number;
+  readonly molarMass?: number | undefined;
 }
 
 /**
@@ -43,13 +43,13 @@ export interface EnhancedTightness {
    * Floor area that counts, above 0, where it is not the room's own: by the 2022 text that of all rooms served, by
    * the 2018 text that of the smallest; rooms that are joined by permanent openings count together.
    */
-  readonly countedFloorArea?: Quantity<"area">;
+  readonly countedFloorArea?: Quantity<"area"> | undefined;
   /** Ceiling height, above 0; what is above 2.2 m does not count. */
   readonly ceilingHeight: Quantity<"length">;
   /** Alarm, ventilation or shut-off valve on detection, or none of them. */
   readonly measure: "none" | "alarm" | "ventilation" | "shut-off";
   /** Whether the maker declares it. A pass needs `true`. */
-  readonly declared?: boolean;
+  readonly declared?: boolean | undefined;
 }
 
 /**
@@ -67,7 +67,7 @@ export interface Circulation {
    * Whether a detector of the unit trips at 25 % of the LFL or less, acts within 30 s and keeps the fan on for 5
    * minutes or more. A pass needs `true`.
    */
-  readonly detector?: boolean;
+  readonly detector?: boolean | undefined;
 }
 
 /** What protects a room. Source: see each of them. */

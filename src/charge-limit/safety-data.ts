@@ -16,13 +16,13 @@ export type Figure = readonly [
 /** What is known of one refrigerant. */
 export interface SafetyRow {
   /** LFL, kg/m³; the first is used where none is stated. */
-  readonly lfl?: readonly Figure[];
+  readonly lfl?: readonly Figure[] | undefined;
   /** RCL or practical limit, g/m³; the first is used where none is stated. */
   readonly rcl: readonly Figure[];
   /** RCL, ppm by volume. */
   readonly ppm: number;
   /** Molar mass, g/mol, of what burns: computed from the composition. */
-  readonly molarMass?: number;
+  readonly molarMass?: number | undefined;
 }
 
 const A = "ashrae-34-2022";

@@ -65,7 +65,7 @@ export function ventilationOpening(
     /** Total charge, factory charge and what was added. */
     readonly charge: Quantity<"mass">;
     /** Molar mass, g/mol. */
-    readonly molarMass?: number;
+    readonly molarMass?: number | undefined;
   },
 ): VentilationOpening {
   objectOf("room", room);

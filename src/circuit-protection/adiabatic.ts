@@ -33,7 +33,7 @@ export interface ProtectiveConductor {
   /** Insulation that touches it: "70 °C" for PVC (to 160 °C), "90 °C" for XLPE (to 250 °C). */
   readonly insulation: "70 °C" | "90 °C";
   /** Whether it runs apart from the cable, so that it starts at 30 °C; a core of the cable is assumed. */
-  readonly separate?: boolean;
+  readonly separate?: boolean | undefined;
 }
 
 /**

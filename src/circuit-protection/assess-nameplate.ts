@@ -67,9 +67,9 @@ export function assessNameplate(input: {
   /** As marked. */
   readonly maximumOvercurrentProtection: Quantity<"current">;
   /** Last digit that is printed of the ampacity; 1 A is taken for a whole number, else 0.1 A. */
-  readonly printedTo?: Quantity<"current">;
+  readonly printedTo?: Quantity<"current"> | undefined;
   /** The standard of the nameplate; UL 1995 when left out. */
-  readonly standard?: NameplateStandard;
+  readonly standard?: NameplateStandard | undefined;
 }): NameplateAssessment {
   const {
     loads,

@@ -21,13 +21,13 @@ export interface CircuitDrop<F extends RuleFamily = RuleFamily> {
   /** With everything running. */
   readonly running: VoltageDrop;
   /** At the start, where the locked-rotor current is known; power factor 1. */
-  readonly starting?: VoltageDrop;
+  readonly starting?: VoltageDrop | undefined;
   /** Largest drop of a branch circuit under the rules. */
   readonly limit: Quantity<"ratio">;
   /** Longest one-way run that keeps the limit with this conductor. */
   readonly longestRun: Quantity<"length">;
   /** Smallest conductor, from the one needed, that keeps the limit; left out when none does. */
-  readonly conductorWithinLimit?: SizeOf<F>;
+  readonly conductorWithinLimit?: SizeOf<F> | undefined;
 }
 
 /** Drop of the circuit with a conductor, `current` in A; `undefined` without a length or a resistance. */

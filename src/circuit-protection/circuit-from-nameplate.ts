@@ -35,17 +35,17 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
   /** Permitted breakers or fuses, with poles and voltage marking. */
   readonly device: PermittedDevices & Connection;
   /** Smallest conductor, with every step; left out where the rules have no confirmed table for it. */
-  readonly conductor?: UsableAmpacity<F>;
+  readonly conductor?: UsableAmpacity<F> | undefined;
   /** The fitted conductor as it runs, where it is stated. */
-  readonly fittedConductor?: UsableAmpacity<F>;
+  readonly fittedConductor?: UsableAmpacity<F> | undefined;
   /** The whip as it runs, where one is stated. */
-  readonly fittedWhip?: UsableAmpacity<F>;
+  readonly fittedWhip?: UsableAmpacity<F> | undefined;
   /** Equipment grounding (protective) conductor; left out where the rules have no table for it. */
-  readonly equipmentGrounding?: EquipmentGrounding<F>;
+  readonly equipmentGrounding?: EquipmentGrounding<F> | undefined;
   /** Disconnect at the unit. */
   readonly disconnect: RequiredDisconnect;
   /** Voltage drop, where the length is stated. */
-  readonly voltageDrop?: CircuitDrop<F>;
+  readonly voltageDrop?: CircuitDrop<F> | undefined;
 }
 
 /**

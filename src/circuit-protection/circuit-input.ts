@@ -39,13 +39,13 @@ export interface FittedDevice {
   /** Rating, more than 0. */
   readonly rating: Quantity<"current">;
   /** Poles that open together. */
-  readonly poles?: 1 | 2 | 3;
+  readonly poles?: 1 | 2 | 3 | undefined;
   /** Voltage marking. */
-  readonly voltageRating?: VoltageRating;
+  readonly voltageRating?: VoltageRating | undefined;
   /** Whether a breaker is marked HACR. */
-  readonly hacr?: boolean;
+  readonly hacr?: boolean | undefined;
   /** Curve of a miniature breaker. */
-  readonly curve?: TripCurve;
+  readonly curve?: TripCurve | undefined;
 }
 
 /**
@@ -57,32 +57,34 @@ export interface FittedDisconnect {
   /** Rating, more than 0. */
   readonly rating: Quantity<"current">;
   /** Rating of the fuses in it; leave out for a non-fused one. */
-  readonly fuse?: Quantity<"current">;
+  readonly fuse?: Quantity<"current"> | undefined;
   /** Whether it can be seen from the unit. */
-  readonly visible?: boolean;
+  readonly visible?: boolean | undefined;
   /** How far it is from the unit. */
-  readonly distance?: Quantity<"length">;
+  readonly distance?: Quantity<"length"> | undefined;
   /** Whether it can be reached without a ladder and without moving anything. */
-  readonly readilyAccessible?: boolean;
+  readonly readilyAccessible?: boolean | undefined;
   /** Whether it hides the nameplate or hangs on a panel that has to come off. */
-  readonly inTheWay?: boolean;
+  readonly inTheWay?: boolean | undefined;
   /** Whether it can be locked open. */
-  readonly lockable?: boolean;
+  readonly lockable?: boolean | undefined;
   /** Whether it is mounted on the unit itself. */
-  readonly onUnit?: boolean;
+  readonly onUnit?: boolean | undefined;
   /** Clear space in front of it. */
-  readonly workingSpace?: {
-    /** Depth in front. */
-    readonly depth: Quantity<"length">;
-    /** Width. */
-    readonly width: Quantity<"length">;
-    /** Clear height from the ground or platform. */
-    readonly height: Quantity<"length">;
-    /** Width of the equipment, where it is wider than the least width. */
-    readonly equipmentWidth?: Quantity<"length">;
-    /** Opposite the live parts: 1 nothing grounded, 2 grounded parts, 3 other live parts; 3 is assumed. */
-    readonly condition?: 1 | 2 | 3;
-  };
+  readonly workingSpace?:
+    | {
+        /** Depth in front. */
+        readonly depth: Quantity<"length">;
+        /** Width. */
+        readonly width: Quantity<"length">;
+        /** Clear height from the ground or platform. */
+        readonly height: Quantity<"length">;
+        /** Width of the equipment, where it is wider than the least width. */
+        readonly equipmentWidth?: Quantity<"length"> | undefined;
+        /** Opposite the live parts: 1 nothing grounded, 2 grounded parts, 3 other live parts; 3 is assumed. */
+        readonly condition?: 1 | 2 | 3 | undefined;
+      }
+    | undefined;
 }
 
 /**
@@ -94,7 +96,7 @@ export interface ServiceReceptacle {
   /** How far it is from the unit, on the same level. */
   readonly distance: Quantity<"length">;
   /** Whether it is fed from the load side of the unit's disconnect. */
-  readonly onLoadSide?: boolean;
+  readonly onLoadSide?: boolean | undefined;
 }
 
 /**
@@ -106,7 +108,7 @@ export interface Whip<F extends RuleFamily = RuleFamily> {
   /** Its conductors. */
   readonly conductor: SizeOf<F>;
   /** How it runs; like the run when left out. */
-  readonly wiring?: WiringOf<F>;
+  readonly wiring?: WiringOf<F> | undefined;
 }
 
 /**
@@ -116,27 +118,27 @@ export interface Whip<F extends RuleFamily = RuleFamily> {
  */
 export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
   /** Breaker or fuses. */
-  readonly device?: FittedDevice;
+  readonly device?: FittedDevice | undefined;
   /** Circuit conductors. */
-  readonly conductor?: SizeOf<F>;
+  readonly conductor?: SizeOf<F> | undefined;
   /** The whip, where it differs from the run. */
-  readonly whip?: Whip<F>;
+  readonly whip?: Whip<F> | undefined;
   /** Whether all terminals are marked for aluminum; asked for with aluminum conductors. */
-  readonly aluminumTerminals?: boolean;
+  readonly aluminumTerminals?: boolean | undefined;
   /** Equipment grounding (protective) conductor. */
-  readonly equipmentGrounding?: SizeOf<F>;
+  readonly equipmentGrounding?: SizeOf<F> | undefined;
   /** Material of the grounding conductor; that of the circuit conductors when left out. */
-  readonly groundingMaterial?: Material;
+  readonly groundingMaterial?: Material | undefined;
   /** Whether the metal raceway alone serves as grounding path. */
-  readonly groundingByRaceway?: boolean;
+  readonly groundingByRaceway?: boolean | undefined;
   /** Heat of a fault to ground, for a protective conductor below the table's size. */
-  readonly fault?: FaultEnergy;
+  readonly fault?: FaultEnergy | undefined;
   /** Disconnect at the unit. */
-  readonly disconnect?: FittedDisconnect;
+  readonly disconnect?: FittedDisconnect | undefined;
   /** Rated residual current of the residual-current device; `false` where there is none. */
-  readonly residualCurrent?: Quantity<"current"> | false;
+  readonly residualCurrent?: Quantity<"current"> | false | undefined;
   /** The service receptacle. */
-  readonly serviceReceptacle?: ServiceReceptacle;
+  readonly serviceReceptacle?: ServiceReceptacle | undefined;
 }
 
 /**
@@ -150,9 +152,9 @@ export interface SharedLoad {
   /** The current, more than 0. */
   readonly current: Quantity<"current">;
   /** Largest protection that its nameplate allows. */
-  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
   /** Whether another load runs for three hours or more, so that it counts 125 %; assumed, on the safe side. */
-  readonly continuous?: boolean;
+  readonly continuous?: boolean | undefined;
 }
 
 /**
@@ -164,45 +166,45 @@ export interface CircuitInput<F extends RuleFamily = RuleFamily> {
   /** The adopted rules, such as `nec2023`. */
   readonly rules: CircuitRules<F>;
   /** From the nameplate, more than 0. It already holds the 125 %. Metric rules take the rated current here too. */
-  readonly minimumCircuitAmpacity?: Quantity<"current">;
+  readonly minimumCircuitAmpacity?: Quantity<"current"> | undefined;
   /** Under metric rules, in its place: the rated current of the nameplate, which is the design current. */
-  readonly ratedCurrent?: Quantity<"current">;
+  readonly ratedCurrent?: Quantity<"current"> | undefined;
   /** From the nameplate, at least the minimum circuit ampacity. */
-  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
   /** Under metric rules, in its place: the largest fuse that nameplate or manual allows; asked for when left out. */
-  readonly maximumFuse?: Quantity<"current">;
+  readonly maximumFuse?: Quantity<"current"> | undefined;
   /** Last digit that the nameplate prints of the ampacity: 0.1 A, or 1 A for whole amperes, which is assumed. */
-  readonly printedTo?: Quantity<"current">;
+  readonly printedTo?: Quantity<"current"> | undefined;
   /** Whether the nameplate was read a second time, so that figures that look wrong are taken as printed. */
-  readonly nameplateReadAgain?: boolean;
+  readonly nameplateReadAgain?: boolean | undefined;
   /** How the plate words it; "max overcurrent protection" is assumed. */
-  readonly protectionMarking?: ProtectionMarking;
+  readonly protectionMarking?: ProtectionMarking | undefined;
   /** Sum of the rated-load currents of all that runs together; the minimum circuit ampacity is assumed, on the safe side. */
-  readonly ratedLoadCurrent?: Quantity<"current">;
+  readonly ratedLoadCurrent?: Quantity<"current"> | undefined;
   /** Rated-load current of the largest of them, for rules that size the disconnect by it. */
-  readonly largestLoadCurrent?: Quantity<"current">;
+  readonly largestLoadCurrent?: Quantity<"current"> | undefined;
   /** Locked-rotor current, for the drop at the start. */
-  readonly lockedRotorCurrent?: Quantity<"current">;
+  readonly lockedRotorCurrent?: Quantity<"current"> | undefined;
   /** What else is on the circuit. */
-  readonly sharedWith?: readonly SharedLoad[];
+  readonly sharedWith?: readonly SharedLoad[] | undefined;
   /** Power factor while running, above 0 up to 1; 1 is assumed, on the safe side for small conductors. */
-  readonly powerFactor?: number;
+  readonly powerFactor?: number | undefined;
   /** What the circuit feeds; where it is not stated and decides, the outcome stays open. */
-  readonly equipment?: EquipmentKind;
+  readonly equipment?: EquipmentKind | undefined;
   /** Where it stands; only "other" silences the advice on ground-fault protection of dwellings. */
-  readonly occupancy?: "dwelling" | "other";
+  readonly occupancy?: "dwelling" | "other" | undefined;
   /** Day of the work, as "2026-11-29"; rules with dates are read for it. */
-  readonly date?: string;
+  readonly date?: string | undefined;
   /** Whether the unit has power conversion (an inverter); it is taken as having it. */
-  readonly powerConversion?: boolean;
+  readonly powerConversion?: boolean | undefined;
   /** Which text of the clause on ground-fault protection is adopted; the last amended one is taken. */
-  readonly groundFaultText?: string;
+  readonly groundFaultText?: string | undefined;
   /** Earthing of the supply, which decides on residual-current devices under metric rules. */
-  readonly earthing?: "TN" | "TT";
+  readonly earthing?: "TN" | "TT" | undefined;
   /** The supply. */
   readonly supply: Supply;
   /** How the cable runs. */
   readonly wiring: WiringOf<F>;
   /** What is fitted. */
-  readonly installed?: InstalledCircuit<F>;
+  readonly installed?: InstalledCircuit<F> | undefined;
 }

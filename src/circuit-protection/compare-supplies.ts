@@ -34,9 +34,9 @@ export interface SupplyOption<F extends RuleFamily = RuleFamily> {
   /** Smallest conductor. */
   readonly conductor: UsableAmpacity<F>;
   /** Drop with the smallest conductor, where the length is stated. */
-  readonly drop?: VoltageDrop;
+  readonly drop?: VoltageDrop | undefined;
   /** Drop with the same conductor for every supply, where it and the length are stated. */
-  readonly dropWithSameConductor?: VoltageDrop;
+  readonly dropWithSameConductor?: VoltageDrop | undefined;
 }
 
 /**
@@ -83,13 +83,13 @@ export function compareSupplies<F extends RuleFamily>(input: {
   /** Power of the load. */
   readonly power: Quantity<"power">;
   /** Its power factor. */
-  readonly powerFactor?: number;
+  readonly powerFactor?: number | undefined;
   /** The supplies to compare. */
   readonly supplies: readonly Supply[];
   /** How the cable runs. */
   readonly wiring: WiringOf<F>;
   /** One conductor on which all supplies are compared. */
-  readonly conductor?: SizeOf<F>;
+  readonly conductor?: SizeOf<F> | undefined;
 }): readonly SupplyOption<F>[] {
   const rules = rulesOf(input);
   const { supplies, wiring, conductor: same, powerFactor = 1 } = input;

@@ -32,7 +32,7 @@ export interface CompressorProtection {
   /** The first choice: 175 % of the rated-load current, or 50 % of the locked-rotor current. */
   readonly normal: ProtectionCeiling;
   /** Where the compressor will not start on it: 225 %; left out where the rules have no such step. */
-  readonly ifItWillNotStart?: ProtectionCeiling;
+  readonly ifItWillNotStart?: ProtectionCeiling | undefined;
 }
 
 /**

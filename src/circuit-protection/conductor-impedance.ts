@@ -67,9 +67,9 @@ function cellOf<Size extends string>(
 export function conductorResistance<F extends RuleFamily>(
   input: ConductorInput<F> & {
     /** Solid or stranded. */
-    readonly stranding?: "solid" | "stranded";
+    readonly stranding?: "solid" | "stranded" | undefined;
     /** Temperature of the conductor. */
-    readonly temperature?: Quantity<"temperature">;
+    readonly temperature?: Quantity<"temperature"> | undefined;
   },
 ): Quantity<"resistancePerLength"> {
   const rules = rulesOf(input);

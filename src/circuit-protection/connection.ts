@@ -20,7 +20,7 @@ export interface Supply {
   /** Phases that feed the unit. */
   readonly phases: 1 | 3;
   /** The service; when left out, the first that fits is assumed, the stricter one where two do. */
-  readonly system?: SupplySystemName;
+  readonly system?: SupplySystemName | undefined;
 }
 
 /**

@@ -25,7 +25,7 @@ export interface EquipmentGrounding<F extends RuleFamily = RuleFamily> {
   /** Factor on its area because the circuit conductors are larger than they need to be; 1 when they are not. */
   readonly areaFactor: number;
   /** Set where the rule of enlarged conductors can be read two ways that differ; the larger answer was taken. */
-  readonly ambiguous?: true;
+  readonly ambiguous?: true | undefined;
 }
 
 /**
@@ -70,13 +70,13 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
   /** Material of the circuit conductors. */
   readonly material: Material;
   /** Material of the grounding conductor; that of the circuit conductors when left out. */
-  readonly groundingMaterial?: Material;
+  readonly groundingMaterial?: Material | undefined;
   /** Rating of the device that is fitted. */
   readonly deviceRating: Quantity<"current">;
   /** The smallest circuit conductor with enough ampacity as it runs. */
   readonly minimumConductor: SizeOf<F>;
   /** The circuit conductor that is fitted. */
-  readonly conductor?: SizeOf<F>;
+  readonly conductor?: SizeOf<F> | undefined;
 }): EquipmentGrounding<F> {
   const rules = rulesOf(input);
   const sizes = sizesOf(rules);

@@ -18,9 +18,9 @@ type Said = CircuitProtectionStatement;
 export type Finding =
   | {
       readonly as: Outcome;
-      readonly part?: CircuitPart;
+      readonly part?: CircuitPart | undefined;
       readonly said: Said;
-      readonly actions?: readonly Said[];
+      readonly actions?: readonly Said[] | undefined;
     }
   | { readonly as: "assumption" | "finding"; readonly said: Said }
   | { readonly as: "memory"; readonly clause: string };

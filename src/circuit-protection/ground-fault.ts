@@ -16,9 +16,9 @@ export interface GroundFaultText {
   /** Its name: "as printed", or the amendment's number. */
   readonly name: string;
   /** First day on which listed heating and cooling equipment is within it; left out: from adoption on. */
-  readonly listedEquipmentFrom?: string;
+  readonly listedEquipmentFrom?: string | undefined;
   /** First day on which units with power conversion are within it; left out: like all others. */
-  readonly powerConversionFrom?: string;
+  readonly powerConversionFrom?: string | undefined;
 }
 
 /** The clause of one edition. Source: NFPA 70, 210.8(F). */
@@ -45,7 +45,7 @@ export interface GroundFaultAnswer {
   /** The answer. */
   readonly answer: "outside" | "exempt" | "required" | "by-date";
   /** First day of the duty, where the text has one. */
-  readonly from?: string;
+  readonly from?: string | undefined;
   /** Whether a listed class C device is permitted. */
   readonly classC: boolean;
 }
@@ -59,13 +59,13 @@ export interface GroundFaultInput {
   /** Rating of the branch circuit, more than 0. */
   readonly rating: Quantity<"current">;
   /** Where the outlet is; a dwelling is assumed, on the safe side. */
-  readonly occupancy?: "dwelling" | "other";
+  readonly occupancy?: "dwelling" | "other" | undefined;
   /** Day of the work, as "2026-11-29". */
-  readonly date?: string;
+  readonly date?: string | undefined;
   /** Whether the unit has power conversion (an inverter); it is taken as having it. */
-  readonly powerConversion?: boolean;
+  readonly powerConversion?: boolean | undefined;
   /** Name of the text that is adopted; the last of the rule set's is taken. */
-  readonly text?: string;
+  readonly text?: string | undefined;
 }
 
 /**

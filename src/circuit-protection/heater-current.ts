@@ -34,9 +34,9 @@ export function heaterCurrent(input: {
   /** Voltage for which it is marked; line to line for three phases. */
   readonly ratedVoltage: Quantity<"voltage">;
   /** Voltage that it gets; the rated one when left out. */
-  readonly supplyVoltage?: Quantity<"voltage">;
+  readonly supplyVoltage?: Quantity<"voltage"> | undefined;
   /** Phases that feed it; 1 when left out. */
-  readonly phases?: 1 | 3;
+  readonly phases?: 1 | 3 | undefined;
 }): Quantity<"current"> {
   const { phases = 1, supplyVoltage } = objectOf("input", input);
   const power = siOf("power", input.power, "power", { above: 0 });

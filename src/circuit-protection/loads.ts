@@ -19,23 +19,23 @@ export interface Load {
   /** Compressor, fan or other motor, electric heater, or anything else. */
   readonly kind: "compressor" | "motor" | "heater" | "other";
   /** Rated-load current of a compressor, full-load current of a motor, current of the rest; above 0. A heater may state its power and voltage instead. */
-  readonly current?: Quantity<"current">;
+  readonly current?: Quantity<"current"> | undefined;
   /** Branch-circuit selection current, where one is marked: it takes the place of the rated-load current. */
-  readonly branchCircuitSelectionCurrent?: Quantity<"current">;
+  readonly branchCircuitSelectionCurrent?: Quantity<"current"> | undefined;
   /** Locked-rotor current, where it is marked. */
-  readonly lockedRotorCurrent?: Quantity<"current">;
+  readonly lockedRotorCurrent?: Quantity<"current"> | undefined;
   /** Power of a heater; from 50 kW in all another formula holds. */
-  readonly power?: Quantity<"power">;
+  readonly power?: Quantity<"power"> | undefined;
   /** Voltage for which a heater's power is marked, in place of its current. */
-  readonly ratedVoltage?: Quantity<"voltage">;
+  readonly ratedVoltage?: Quantity<"voltage"> | undefined;
   /** Voltage that the heater gets; the rated one when left out. */
-  readonly supplyVoltage?: Quantity<"voltage">;
+  readonly supplyVoltage?: Quantity<"voltage"> | undefined;
   /** Phases that feed the heater; 1 when left out. */
-  readonly phases?: 1 | 3;
+  readonly phases?: 1 | 3 | undefined;
   /** How many alike; 1 when left out. */
-  readonly count?: number;
+  readonly count?: number | undefined;
   /** Modes in which it runs; every mode when left out. Loads that share no mode never add up. */
-  readonly runsIn?: readonly OperatingMode[];
+  readonly runsIn?: readonly OperatingMode[] | undefined;
 }
 
 /** What runs in one mode, in A. `motors` holds compressors too, largest first. */

@@ -62,7 +62,7 @@ export function largestDeviceOnConductor<F extends RuleFamily>(input: {
   /** What the conductor carries as it runs. */
   readonly usable: Quantity<"current">;
   /** Fuse or breaker. */
-  readonly device?: DeviceKind;
+  readonly device?: DeviceKind | undefined;
 }): Quantity<"current"> {
   const rules = rulesOf(input);
   const { device = "breaker" } = input;
@@ -105,9 +105,9 @@ export interface ConductorDemand {
   /** Least ampacity, such as the marked minimum circuit ampacity; more than 0. */
   readonly ampacity: Quantity<"current">;
   /** Kind of the device ahead; a breaker when left out. */
-  readonly device?: DeviceKind;
+  readonly device?: DeviceKind | undefined;
   /** What the circuit feeds; `motor-compressor` when left out. */
-  readonly equipment?: EquipmentKind;
+  readonly equipment?: EquipmentKind | undefined;
 }
 
 /**

@@ -32,13 +32,13 @@ export interface RequiredDisconnect {
   /** 115 % of the rated-load currents, of all or of the largest (metric rules: the currents themselves). */
   readonly minimumRating: Quantity<"current">;
   /** The next made size; common practice, no source. Left out above the largest. */
-  readonly madeSize?: Quantity<"current">;
+  readonly madeSize?: Quantity<"current"> | undefined;
   /** Whether one without fuses will do: the device ahead already is of the marked kind. */
   readonly nonFusedAllowed: boolean;
   /** Largest distance from the unit, where the rules have one. */
-  readonly withinSight?: Quantity<"length">;
+  readonly withinSight?: Quantity<"length"> | undefined;
   /** Working space in front, where the rules have one. */
-  readonly workingSpace?: WorkingSpace;
+  readonly workingSpace?: WorkingSpace | undefined;
 }
 
 /** Rating and place of the disconnect. */

@@ -27,9 +27,9 @@ export interface SizedSection<F extends RuleFamily> {
   readonly route: Route;
   readonly demand: PlainDemand;
   /** The smallest conductor that does; missing where no table gives one. */
-  readonly smallest?: UsableAmpacity<F>;
+  readonly smallest?: UsableAmpacity<F> | undefined;
   /** The fitted one; missing where none is stated or no table gives it. */
-  readonly fitted?: UsableAmpacity<F>;
+  readonly fitted?: UsableAmpacity<F> | undefined;
 }
 
 /** The sizes of a circuit. */
@@ -43,12 +43,12 @@ export interface CircuitSizes<F extends RuleFamily = RuleFamily> {
   /** Rating of the device ahead in A: the fitted one where it may stand there. */
   readonly ahead: number;
   readonly run: SizedSection<F>;
-  readonly whip?: SizedSection<F>;
-  readonly grounding?: EquipmentGrounding<F>;
+  readonly whip?: SizedSection<F> | undefined;
+  readonly grounding?: EquipmentGrounding<F> | undefined;
   readonly disconnect: RequiredDisconnect;
   /** What runs together in A, and how it is known. */
   readonly load: { readonly amperes: number; readonly by: "input" | "ampacity" | "disbelieved" };
-  readonly drop?: CircuitDrop<F>;
+  readonly drop?: CircuitDrop<F> | undefined;
 }
 
 /** Works out every size. */

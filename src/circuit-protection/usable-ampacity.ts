@@ -35,7 +35,7 @@ export interface UsableAmpacity<F extends RuleFamily = RuleFamily> {
   /** Table value times both factors. */
   readonly derated: Quantity<"current">;
   /** The unfactored value of the termination's or cable's column, where the rules have that limit. */
-  readonly terminationLimit?: Quantity<"current">;
+  readonly terminationLimit?: Quantity<"current"> | undefined;
   /** What may be used. */
   readonly usable: Quantity<"current">;
 }
@@ -53,7 +53,7 @@ export interface AmpacityInput<F extends RuleFamily> {
   /** Phases that feed the unit: two or three loaded conductors in metric tables. */
   readonly phases: 1 | 3;
   /** Rating of the device ahead, more than 0; decides the termination column where it is not marked. */
-  readonly deviceRating?: Quantity<"current">;
+  readonly deviceRating?: Quantity<"current"> | undefined;
 }
 
 /**

@@ -28,9 +28,9 @@ export interface VoltageDropInput {
   /** Resistance of one conductor per length, hot. */
   readonly resistance: Quantity<"resistancePerLength">;
   /** Reactance of one conductor per length; 0 when left out. */
-  readonly reactance?: Quantity<"resistancePerLength">;
+  readonly reactance?: Quantity<"resistancePerLength"> | undefined;
   /** Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors. */
-  readonly powerFactor?: number;
+  readonly powerFactor?: number | undefined;
 }
 
 /**

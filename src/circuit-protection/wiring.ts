@@ -13,11 +13,11 @@ export interface CommonWiring {
   /** Material of the conductors. */
   readonly material: Material;
   /** Temperature around the cable at its hottest place; 30 °C is assumed when left out, 20 °C in the ground. */
-  readonly ambient?: Quantity<"temperature">;
+  readonly ambient?: Quantity<"temperature"> | undefined;
   /** One-way length, more than 0; without it no voltage drop is calculated. */
-  readonly length?: Quantity<"length">;
+  readonly length?: Quantity<"length"> | undefined;
   /** Solid or stranded, for the resistance; stranded is assumed, the higher of the two. */
-  readonly stranding?: "solid" | "stranded";
+  readonly stranding?: "solid" | "stranded" | undefined;
 }
 
 /**
@@ -29,15 +29,15 @@ export interface AwgWiring extends CommonWiring {
   /** Rating of the insulation. For NM cable (NM-B, NMD90) 90 °C. */
   readonly insulation: "60 °C" | "75 °C" | "90 °C";
   /** What the terminals at both ends are marked for; when left out, 60 °C up to 100 A and 75 °C above. */
-  readonly terminations?: "60 °C" | "75 °C";
+  readonly terminations?: "60 °C" | "75 °C" | undefined;
   /** "NM" for non-metallic sheathed cable, which some rules hold to its 60 °C column. */
-  readonly cable?: "NM" | "other";
+  readonly cable?: "NM" | "other" | undefined;
   /** Loaded conductors in the same raceway or bundle, grounding conductors not counted; 3 or fewer are assumed. */
-  readonly currentCarryingConductors?: number;
+  readonly currentCarryingConductors?: number | undefined;
   /** Height above a roof in the sun; leave out where there is no roof. */
-  readonly aboveRoof?: Quantity<"length">;
+  readonly aboveRoof?: Quantity<"length"> | undefined;
   /** Conduit, for the alternating-current impedance; used together with a power factor. */
-  readonly conduit?: "PVC" | "aluminum" | "steel";
+  readonly conduit?: "PVC" | "aluminum" | "steel" | undefined;
 }
 
 /**
@@ -74,11 +74,11 @@ export interface MetricWiring extends CommonWiring {
   /** Reference method. */
   readonly method: InstallationMethod;
   /** Circuits that run together, this one included; 1 is assumed. */
-  readonly groupedCircuits?: number;
+  readonly groupedCircuits?: number | undefined;
   /** How they run together; bunched or enclosed is assumed, in the ground touching. */
-  readonly grouping?: "bunched" | "single layer" | "perforated tray";
+  readonly grouping?: "bunched" | "single layer" | "perforated tray" | undefined;
   /** Thermal resistivity of the soil in K·m/W, methods D1 and D2; 2.5 is assumed. */
-  readonly soilResistivity?: number;
+  readonly soilResistivity?: number | undefined;
   /** Length over which the cable is surrounded by thermal insulation. */
-  readonly insulationLength?: Quantity<"length">;
+  readonly insulationLength?: Quantity<"length"> | undefined;
 }

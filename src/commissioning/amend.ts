@@ -30,7 +30,7 @@ export interface Change {
   /** What it becomes; nothing takes it out. */
   readonly value?: unknown;
   /** Whether only the record was wrong, or the work was done anew: then what was tested before proves nothing of it. */
-  readonly kind?: "correction" | "rework";
+  readonly kind?: "correction" | "rework" | undefined;
   /** Who changes it; a letter or a digit at least. */
   readonly by: string;
   /** When, by ISO 8601; not before the change before it. */

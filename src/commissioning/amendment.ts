@@ -13,7 +13,7 @@ export interface Amendment {
   /** What stood there before; missing when nothing did. */
   readonly previous?: unknown;
   /** Whether the record was wrong, or the work was done anew; a joint of which it is not said counts as made anew. */
-  readonly kind?: "correction" | "rework";
+  readonly kind?: "correction" | "rework" | undefined;
   /** Who changed it. */
   readonly by: string;
   /** When. */

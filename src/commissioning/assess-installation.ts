@@ -65,7 +65,7 @@ export interface AssessInstallationOptions {
   /** The rule sets for circuits that the record may name; the one that it names and that is missing here is asked for. */
   readonly rules: readonly CircuitRules[];
   /** Equipment and instruments that the record refers to by `onFile`. */
-  readonly onFile?: Files;
+  readonly onFile?: Files | undefined;
 }
 
 /**

@@ -15,9 +15,9 @@ import type { Instruments } from "./record-instruments.ts";
  */
 export interface Files {
   /** Plates and manuals: one entry per model. */
-  readonly equipment?: Readonly<Record<string, Equipment>>;
+  readonly equipment?: Readonly<Record<string, Equipment>> | undefined;
   /** Sets of instruments: one entry per bag. */
-  readonly instruments?: Readonly<Record<string, Instruments>>;
+  readonly instruments?: Readonly<Record<string, Instruments>> | undefined;
 }
 
 /**

@@ -7,7 +7,7 @@ import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
 interface Logged {
-  readonly readings?: readonly unknown[];
+  readonly readings?: readonly unknown[] | undefined;
 }
 
 /** Fewer rows than these may agree by chance. */

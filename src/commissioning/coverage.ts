@@ -30,7 +30,7 @@ export function uncoveredRuns(
 /** Names of runs that no run has. */
 export function unknownRuns(
   { runs }: Job,
-  parts: readonly Covering<{ readonly covers?: readonly string[] }>[],
+  parts: readonly Covering<{ readonly covers?: readonly string[] | undefined }>[],
 ): Trial[] {
   const known = new Set(runs.map(({ run }) => run.name));
   return parts.flatMap(({ part, path }) =>

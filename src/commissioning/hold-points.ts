@@ -109,7 +109,7 @@ type Dates = readonly (IsoTime | undefined)[];
 function provenAt(
   steps: readonly Tried[],
   name: StepName,
-  parts: readonly Covering<{ readonly at?: IsoTime }>[],
+  parts: readonly Covering<{ readonly at?: IsoTime | undefined }>[],
 ): Dates {
   const away = steps.some((step) => step.name === name && step.state === "not-applicable");
   if (away) return [];

@@ -18,8 +18,10 @@ import { stepWord, verbatim } from "./words.ts";
 
 /** What was read, over some time or at once; `at` is the end. */
 interface Read {
-  readonly at?: IsoTime;
-  readonly readings?: readonly { readonly elapsed?: Quantity<"duration"> | undefined }[];
+  readonly at?: IsoTime | undefined;
+  readonly readings?:
+    | readonly { readonly elapsed?: Quantity<"duration"> | undefined }[]
+    | undefined;
 }
 
 /** The step, with what was done after the test that should have proven it had begun. */

@@ -11,9 +11,9 @@ import type { StepName } from "./names.ts";
  */
 export interface Placed extends Statement {
   /** The step; missing where it is about the whole record. */
-  readonly step?: StepName;
+  readonly step?: StepName | undefined;
   /** Path of the part, such as `joints[0]`. */
-  readonly part?: string;
+  readonly part?: string | undefined;
 }
 
 /** A caution with its place. Source: none; the library's own type. */

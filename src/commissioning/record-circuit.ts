@@ -20,61 +20,61 @@ import type {
  */
 export interface TestRequirement {
   /** Least pressure of the test. */
-  readonly pressure?: Quantity<"gaugePressure">;
+  readonly pressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest hold. */
-  readonly hold?: Quantity<"duration">;
+  readonly hold?: Quantity<"duration"> | undefined;
   /** Where these figures come from. */
-  readonly standing?: "adopted-code" | "manufacturer" | "common-practice";
+  readonly standing?: "adopted-code" | "manufacturer" | "common-practice" | undefined;
 }
 
 /** A nitrogen test. Source: none; the library's own type. */
 export interface PressureTestPart {
   /** Names of the runs that it covers; all of them when left out. */
-  readonly covers?: readonly string[];
+  readonly covers?: readonly string[] | undefined;
   /** Two readings or more, in order. Three or more need `elapsed`. */
-  readonly readings?: readonly Draft<TestReading>[];
+  readonly readings?: readonly Draft<TestReading>[] | undefined;
   /** The limit that was stated; without one nothing passes. */
-  readonly criterion?: Draft<PressureTestCriterion>;
+  readonly criterion?: Draft<PressureTestCriterion> | undefined;
   /** Pressure and hold where the manual says nothing. */
-  readonly requirement?: TestRequirement;
+  readonly requirement?: TestRequirement | undefined;
   /** What the walls are made of. */
-  readonly wall?: Wall;
+  readonly wall?: Wall | undefined;
   /** When the last reading was taken. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** The watch after an evacuation. Source: none; the library's own type. */
 export interface Evacuation {
   /** Names of the runs that it covers; all of them when left out. */
-  readonly covers?: readonly string[];
+  readonly covers?: readonly string[] | undefined;
   /** The log since the pump was valved off. */
-  readonly readings?: readonly Draft<DecayReading>[];
+  readonly readings?: readonly Draft<DecayReading>[] | undefined;
   /** Name of the acceptance policy, a key of `acceptancePolicies`. */
-  readonly policy?: PolicyName;
+  readonly policy?: PolicyName | undefined;
   /** Temperature of the warmest part. */
-  readonly ambient?: Quantity<"temperature">;
+  readonly ambient?: Quantity<"temperature"> | undefined;
   /** Temperature of the coldest part. */
-  readonly coldest?: Quantity<"temperature">;
+  readonly coldest?: Quantity<"temperature"> | undefined;
   /** Largest leak that is accepted. */
-  readonly leakLimit?: NonNullable<VacuumDecayOptions["leakLimit"]>;
+  readonly leakLimit?: NonNullable<VacuumDecayOptions["leakLimit"]> | undefined;
   /** How the pump was shut off; a pressure that falls or stays flat is believed only where it is known. */
-  readonly isolation?: PumpIsolation;
+  readonly isolation?: PumpIsolation | undefined;
   /** Hoses within the isolated part. */
-  readonly hoses?: Draft<VacuumHoses>;
+  readonly hoses?: Draft<VacuumHoses> | undefined;
   /** What hoses and gauge did by themselves. */
-  readonly blankTest?: Draft<BlankTest>;
+  readonly blankTest?: Draft<BlankTest> | undefined;
   /** When the last reading was taken. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** What was weighed in. Source: none; the library's own type. */
 export interface Charge {
   /** Added to the factory charge; negative when taken out. */
-  readonly added?: Quantity<"mass">;
+  readonly added?: Quantity<"mass"> | undefined;
   /** How far from the manual's figure is still right. */
-  readonly tolerance?: Quantity<"mass">;
+  readonly tolerance?: Quantity<"mass"> | undefined;
   /** How it was fed: a blend is charged as liquid, or its make-up shifts. */
-  readonly fedAs?: "liquid" | "vapor";
+  readonly fedAs?: "liquid" | "vapor" | undefined;
   /** When. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }

@@ -12,11 +12,13 @@ import type { VoltageRange } from "../supply-voltage/index.ts";
 /** A unit by its plate. Source: none; the library's own type. */
 export interface UnitPlate {
   /** Model designation as printed. */
-  readonly model?: string;
+  readonly model?: string | undefined;
   /** Serial number. */
-  readonly serialNumber?: string;
+  readonly serialNumber?: string | undefined;
   /** Flare sizes of its ports, in inches; for an indoor unit those of its own. */
-  readonly ports?: { readonly liquid?: FlareTube; readonly vapor?: FlareTube };
+  readonly ports?:
+    | { readonly liquid?: FlareTube | undefined; readonly vapor?: FlareTube | undefined }
+    | undefined;
 }
 
 /**
@@ -35,23 +37,23 @@ export type Construction = "split" | "quick-connect" | "monobloc";
  */
 export interface Manual {
   /** Limits of the run. */
-  readonly run?: Draft<RunLimits>;
+  readonly run?: Draft<RunLimits> | undefined;
   /** Length of line that the factory charge covers. */
-  readonly preChargedLength?: Quantity<"length">;
+  readonly preChargedLength?: Quantity<"length"> | undefined;
   /** Added charge per length. */
-  readonly chargeRate?: Draft<ChargeRate>;
+  readonly chargeRate?: Draft<ChargeRate> | undefined;
   /** Whether the pre-charged length counts for each run or for the sum of them; asked for where there are several. */
-  readonly preChargedFor?: "each-run" | "sum";
+  readonly preChargedFor?: "each-run" | "sum" | undefined;
   /** What happens below the pre-charged length. */
-  readonly shortLineRule?: ShortLineRule;
+  readonly shortLineRule?: ShortLineRule | undefined;
   /** Mass that the manual adds, or takes off, for the ports that stay unused. */
-  readonly unusedPortAllowance?: Quantity<"mass">;
+  readonly unusedPortAllowance?: Quantity<"mass"> | undefined;
   /** Largest length of all runs together. */
-  readonly maximumTotalLength?: Quantity<"length">;
+  readonly maximumTotalLength?: Quantity<"length"> | undefined;
   /** Least pressure of the tightness test. */
-  readonly testPressure?: Quantity<"gaugePressure">;
+  readonly testPressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest hold of the tightness test. */
-  readonly testHold?: Quantity<"duration">;
+  readonly testHold?: Quantity<"duration"> | undefined;
 }
 
 /**
@@ -61,41 +63,41 @@ export interface Manual {
  */
 export interface Equipment {
   /** How its circuit is closed; `split` when left out. */
-  readonly construction?: Construction;
+  readonly construction?: Construction | undefined;
   /** Whether it cools, heats or both. */
-  readonly duty?: "cooling" | "heating" | "both";
+  readonly duty?: "cooling" | "heating" | "both" | undefined;
   /** Rated capacity. */
-  readonly capacity?: Quantity<"power">;
+  readonly capacity?: Quantity<"power"> | undefined;
   /** Outdoor unit. */
-  readonly outdoorUnit?: UnitPlate;
+  readonly outdoorUnit?: UnitPlate | undefined;
   /** Refrigerant by its ASHRAE 34 designation, however it is written. */
-  readonly refrigerant?: string;
+  readonly refrigerant?: string | undefined;
   /** Charge that the unit came with. */
-  readonly factoryCharge?: Quantity<"mass">;
+  readonly factoryCharge?: Quantity<"mass"> | undefined;
   /** Most that the unit may hold. */
-  readonly maximumCharge?: Quantity<"mass">;
+  readonly maximumCharge?: Quantity<"mass"> | undefined;
   /** The lowest pressure marked on anything under test. */
-  readonly lowestMarkedPressure?: Quantity<"gaugePressure">;
+  readonly lowestMarkedPressure?: Quantity<"gaugePressure"> | undefined;
   /** Minimum circuit ampacity. */
-  readonly minimumCircuitAmpacity?: Quantity<"current">;
+  readonly minimumCircuitAmpacity?: Quantity<"current"> | undefined;
   /** Largest overcurrent protection. */
-  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
   /** How the plate words it. */
-  readonly protectionMarking?: ProtectionMarking;
+  readonly protectionMarking?: ProtectionMarking | undefined;
   /** Sum of the rated-load currents that run together. */
-  readonly ratedLoadCurrent?: Quantity<"current">;
+  readonly ratedLoadCurrent?: Quantity<"current"> | undefined;
   /** Locked-rotor current. */
-  readonly lockedRotorCurrent?: Quantity<"current">;
+  readonly lockedRotorCurrent?: Quantity<"current"> | undefined;
   /** Rated voltages: one, or both of a dual plate. */
-  readonly ratedVoltages?: readonly Quantity<"voltage">[];
+  readonly ratedVoltages?: readonly Quantity<"voltage">[] | undefined;
   /** Range of voltage that the plate prints. */
-  readonly voltageRange?: Draft<VoltageRange>;
+  readonly voltageRange?: Draft<VoltageRange> | undefined;
   /** What sets the flow of refrigerant. */
-  readonly meteringDevice?: ChargedSystem["meteringDevice"];
+  readonly meteringDevice?: ChargedSystem["meteringDevice"] | undefined;
   /** How the compressor runs. */
-  readonly compressor?: ChargedSystem["compressor"];
+  readonly compressor?: ChargedSystem["compressor"] | undefined;
   /** Where the refrigerant expands. */
-  readonly expansion?: ExpansionPlace;
+  readonly expansion?: ExpansionPlace | undefined;
   /** What the manual says. */
-  readonly manual?: Manual;
+  readonly manual?: Manual | undefined;
 }

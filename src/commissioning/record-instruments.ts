@@ -11,13 +11,13 @@ import type { VacuumGauge } from "../vacuum-decay/index.ts";
 /** Which instrument it is and how long its calibration holds. Source: none; the library's own type. */
 export interface InstrumentIdentity {
   /** What it is. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** Serial number. */
-  readonly serialNumber?: string;
+  readonly serialNumber?: string | undefined;
   /** Date of its last calibration. */
-  readonly calibratedOn?: IsoTime;
+  readonly calibratedOn?: IsoTime | undefined;
   /** Last day on which that calibration holds. */
-  readonly calibrationDue?: IsoTime;
+  readonly calibrationDue?: IsoTime | undefined;
 }
 
 /**
@@ -27,27 +27,27 @@ export interface InstrumentIdentity {
  */
 export interface Instruments {
   /** Gauge of the pressure test. */
-  readonly testGauge?: InstrumentIdentity & TestGauge;
+  readonly testGauge?: (InstrumentIdentity & TestGauge) | undefined;
   /** Thermometer of the pressure test. */
-  readonly gasThermometer?: InstrumentIdentity & GasThermometer;
+  readonly gasThermometer?: (InstrumentIdentity & GasThermometer) | undefined;
   /** Vacuum gauge. */
-  readonly vacuumGauge?: InstrumentIdentity & Draft<VacuumGauge>;
+  readonly vacuumGauge?: (InstrumentIdentity & Draft<VacuumGauge>) | undefined;
   /** Charging scale. */
-  readonly scale?: InstrumentIdentity & Instrument<"mass">;
+  readonly scale?: (InstrumentIdentity & Instrument<"mass">) | undefined;
   /** Tape or measuring wheel for the tubing. */
-  readonly tape?: InstrumentIdentity & Instrument<"length">;
+  readonly tape?: (InstrumentIdentity & Instrument<"length">) | undefined;
   /** Torque wrench. */
-  readonly torqueWrench?: InstrumentIdentity & TorqueWrench;
+  readonly torqueWrench?: (InstrumentIdentity & TorqueWrench) | undefined;
   /** Voltmeter. */
-  readonly voltmeter?: InstrumentIdentity & Voltmeter;
+  readonly voltmeter?: (InstrumentIdentity & Voltmeter) | undefined;
   /** Gauge on the running unit. */
-  readonly serviceGauge?: InstrumentIdentity & Instrument<"gaugePressure">;
+  readonly serviceGauge?: (InstrumentIdentity & Instrument<"gaugePressure">) | undefined;
   /** Thermometer on the lines of the running unit. */
-  readonly lineThermometer?: InstrumentIdentity & Instrument<"temperature">;
+  readonly lineThermometer?: (InstrumentIdentity & Instrument<"temperature">) | undefined;
   /** Level or laser of the drain; its limits of error stand beside each reading. */
-  readonly level?: InstrumentIdentity;
+  readonly level?: InstrumentIdentity | undefined;
   /** Thermometer in the air of the running unit. */
-  readonly airThermometer?: InstrumentIdentity & Instrument<"temperature">;
+  readonly airThermometer?: (InstrumentIdentity & Instrument<"temperature">) | undefined;
   /** Clamp meter on the running unit. */
-  readonly clampMeter?: InstrumentIdentity & Instrument<"current">;
+  readonly clampMeter?: (InstrumentIdentity & Instrument<"current">) | undefined;
 }

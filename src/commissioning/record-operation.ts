@@ -8,15 +8,15 @@ import type { Draft, IsoTime } from "../shapes/index.ts";
 /** Superheat or subcooling of a unit that can be checked by it. Source: none; the library's own type. */
 export interface ChargeReading {
   /** Gauge reading. */
-  readonly pressure?: Quantity<"gaugePressure">;
+  readonly pressure?: Quantity<"gaugePressure"> | undefined;
   /** Line temperature. */
-  readonly lineTemperature?: Quantity<"temperature">;
+  readonly lineTemperature?: Quantity<"temperature"> | undefined;
   /** Pressure lost between gauge and thermometer. */
-  readonly pressureDrop?: Quantity<"pressureDifference">;
+  readonly pressureDrop?: Quantity<"pressureDifference"> | undefined;
   /** What it should be. */
-  readonly target?: Quantity<"temperatureDifference">;
+  readonly target?: Quantity<"temperatureDifference"> | undefined;
   /** How far from it is still right. */
-  readonly tolerance?: Quantity<"temperatureDifference">;
+  readonly tolerance?: Quantity<"temperatureDifference"> | undefined;
 }
 
 /**
@@ -26,39 +26,39 @@ export interface ChargeReading {
  */
 export interface AirSideReading {
   /** Air that leaves the indoor coil; what enters it is `indoorTemperature`. */
-  readonly supplyAir?: Quantity<"temperature">;
+  readonly supplyAir?: Quantity<"temperature"> | undefined;
   /** Least difference of the two that the manual asks for. */
-  readonly least?: Quantity<"temperatureDifference">;
+  readonly least?: Quantity<"temperatureDifference"> | undefined;
   /** Largest difference of the two that the manual allows. */
-  readonly largest?: Quantity<"temperatureDifference">;
+  readonly largest?: Quantity<"temperatureDifference"> | undefined;
   /** Current of the outdoor unit. */
-  readonly current?: Quantity<"current">;
+  readonly current?: Quantity<"current"> | undefined;
   /** Whether the compressor ran at its full speed, or in the test mode of the manual. */
-  readonly fullSpeed?: boolean;
+  readonly fullSpeed?: boolean | undefined;
 }
 
 /** A set of readings on the running system. Source: none; the library's own type. */
 export interface OperatingReading {
   /** Names of the runs whose indoor units ran; all of them when left out. */
-  readonly covers?: readonly string[];
+  readonly covers?: readonly string[] | undefined;
   /** What the unit did. */
-  readonly mode?: RunningMode;
+  readonly mode?: RunningMode | undefined;
   /** Air that enters the indoor coil. */
-  readonly indoorTemperature?: Quantity<"temperature">;
+  readonly indoorTemperature?: Quantity<"temperature"> | undefined;
   /** Air that enters the outdoor coil. */
-  readonly outdoorTemperature?: Quantity<"temperature">;
+  readonly outdoorTemperature?: Quantity<"temperature"> | undefined;
   /** How far the evaporating temperature may lie below its air. */
-  readonly evaporatorApproach?: Draft<ApproachRange>;
+  readonly evaporatorApproach?: Draft<ApproachRange> | undefined;
   /** How far the condensing temperature may lie above its air. */
-  readonly condenserApproach?: Draft<ApproachRange>;
+  readonly condenserApproach?: Draft<ApproachRange> | undefined;
   /** What the gauge shows. */
-  readonly pressure?: Quantity<"gaugePressure">;
+  readonly pressure?: Quantity<"gaugePressure"> | undefined;
   /** The port that it is on. */
-  readonly port?: NonNullable<ServiceReading["port"]>;
+  readonly port?: NonNullable<ServiceReading["port"]> | undefined;
   /** Superheat or subcooling. */
-  readonly charge?: ChargeReading;
+  readonly charge?: ChargeReading | undefined;
   /** Air and current, in place of a gauge. */
-  readonly airSide?: AirSideReading;
+  readonly airSide?: AirSideReading | undefined;
   /** When. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }

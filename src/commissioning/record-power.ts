@@ -23,67 +23,67 @@ import type { VoltageStandardName } from "./voltage-standards.ts";
  */
 export interface CircuitPlate {
   /** Minimum circuit ampacity. */
-  readonly minimumCircuitAmpacity?: Quantity<"current">;
+  readonly minimumCircuitAmpacity?: Quantity<"current"> | undefined;
   /** Largest overcurrent protection. */
-  readonly maximumOvercurrentProtection?: Quantity<"current">;
+  readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
   /** How the plate words it. */
-  readonly protectionMarking?: ProtectionMarking;
+  readonly protectionMarking?: ProtectionMarking | undefined;
   /** Sum of the rated-load currents that run together. */
-  readonly ratedLoadCurrent?: Quantity<"current">;
+  readonly ratedLoadCurrent?: Quantity<"current"> | undefined;
 }
 
 /** A branch circuit. Source: none; the library's own type. */
 export interface Circuit {
   /** What it feeds: `outdoor unit`, `air handler`. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** The plate of what it feeds, where that is not the outdoor unit. */
-  readonly plate?: CircuitPlate;
+  readonly plate?: CircuitPlate | undefined;
   /** What kind of unit it feeds. */
-  readonly feeds?: NonNullable<CircuitInput["equipment"]>;
+  readonly feeds?: NonNullable<CircuitInput["equipment"]> | undefined;
   /** What else is on it; an empty list where it feeds nothing else. */
-  readonly sharedWith?: readonly Draft<SharedLoad>[];
+  readonly sharedWith?: readonly Draft<SharedLoad>[] | undefined;
   /** Earthing of the supply, under metric rules. */
-  readonly earthing?: NonNullable<CircuitInput["earthing"]>;
+  readonly earthing?: NonNullable<CircuitInput["earthing"]> | undefined;
   /** The adopted rules by name. */
-  readonly rules?: CircuitRulesName;
+  readonly rules?: CircuitRulesName | undefined;
   /** How the cable runs. */
-  readonly wiring?: Draft<AwgWiring> | Draft<MetricWiring>;
+  readonly wiring?: Draft<AwgWiring> | Draft<MetricWiring> | undefined;
   /** What is fitted. */
-  readonly installed?: Draft<InstalledCircuit>;
+  readonly installed?: Draft<InstalledCircuit> | undefined;
   /** Power factor while running. */
-  readonly powerFactor?: number;
+  readonly powerFactor?: number | undefined;
   /** Where it stands. */
-  readonly occupancy?: NonNullable<CircuitInput["occupancy"]>;
+  readonly occupancy?: NonNullable<CircuitInput["occupancy"]> | undefined;
   /** When it was inspected. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** The readings of the supply. Source: none; the library's own type. */
 export interface SupplyPart {
   /** One reading or a log. */
-  readonly readings?: readonly Draft<VoltageReading>[];
+  readonly readings?: readonly Draft<VoltageReading>[] | undefined;
   /** At the service entrance or at the unit. */
-  readonly measuredAt?: VoltageMeasuredAt;
+  readonly measuredAt?: VoltageMeasuredAt | undefined;
   /** The standard of the supply by name. */
-  readonly standard?: VoltageStandardName;
+  readonly standard?: VoltageStandardName | undefined;
   /** Largest voltage unbalance that the maker allows. */
-  readonly unbalanceLimit?: Quantity<"ratio">;
+  readonly unbalanceLimit?: Quantity<"ratio"> | undefined;
   /** When the first reading was taken, the unit being off. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** Circuits, supply and the moment of power. Source: none; the library's own type. */
 export interface Power {
   /** Nominal voltage between the conductors that feed the unit. */
-  readonly voltage?: Quantity<"voltage">;
+  readonly voltage?: Quantity<"voltage"> | undefined;
   /** Phases that feed the unit. */
-  readonly phases?: 1 | 3;
+  readonly phases?: 1 | 3 | undefined;
   /** The service. */
-  readonly system?: SupplySystemName;
+  readonly system?: SupplySystemName | undefined;
   /** The branch circuits: one, or one per unit with a supply of its own. */
-  readonly circuits?: readonly Circuit[];
+  readonly circuits?: readonly Circuit[] | undefined;
   /** The readings of the supply. */
-  readonly supply?: SupplyPart;
+  readonly supply?: SupplyPart | undefined;
   /** When the unit was first switched on. */
-  readonly energizedAt?: IsoTime;
+  readonly energizedAt?: IsoTime | undefined;
 }

@@ -16,57 +16,57 @@ import type { UnitPlate } from "./record-equipment.ts";
  */
 export interface Run {
   /** Its own name, by which tests and readings refer to it: `living room`, `A`. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** Port of the outdoor unit or branch box, as it is marked. */
-  readonly port?: string;
+  readonly port?: string | undefined;
   /** What stands at its end; an indoor unit when left out. A run to a branch box has no room and drain to ask for. */
-  readonly serves?: "indoor-unit" | "branch-box";
+  readonly serves?: "indoor-unit" | "branch-box" | undefined;
   /** The indoor unit; several where branches of this run serve them together. */
-  readonly indoorUnits?: readonly UnitPlate[];
+  readonly indoorUnits?: readonly UnitPlate[] | undefined;
   /** The lines. */
-  readonly tubing?: Tubing;
+  readonly tubing?: Tubing | undefined;
   /** Every joint of the lines. */
-  readonly joints?: readonly Joint[];
+  readonly joints?: readonly Joint[] | undefined;
   /** What the manual says of this run in place of what it says of all. */
-  readonly manual?: RunManual;
+  readonly manual?: RunManual | undefined;
   /** The condensate drain of its indoor unit. */
-  readonly drain?: Drain;
+  readonly drain?: Drain | undefined;
   /** The smallest room into which refrigerant can leak at its indoor unit. */
-  readonly room?: Room;
+  readonly room?: Room | undefined;
 }
 
 /** Limits and charge rule of one run, where they differ from those of all. Source: the manual of the unit. */
 export interface RunManual {
   /** Limits of the run. */
-  readonly run?: Draft<RunLimits>;
+  readonly run?: Draft<RunLimits> | undefined;
   /** Length of line that the factory charge covers on this run. */
-  readonly preChargedLength?: Quantity<"length">;
+  readonly preChargedLength?: Quantity<"length"> | undefined;
   /** Added charge per length. */
-  readonly chargeRate?: Draft<ChargeRate>;
+  readonly chargeRate?: Draft<ChargeRate> | undefined;
   /** Mass that the manual adds for this indoor unit, whatever the length. */
-  readonly chargeAllowance?: Quantity<"mass">;
+  readonly chargeAllowance?: Quantity<"mass"> | undefined;
 }
 
 /** The lines as they run. Source: none; the library's own type. */
 export interface Tubing {
   /** Liquid line. */
-  readonly liquid?: Draft<TubeSize>;
+  readonly liquid?: Draft<TubeSize> | undefined;
   /** Vapor line. */
-  readonly vapor?: Draft<TubeSize>;
+  readonly vapor?: Draft<TubeSize> | undefined;
   /** Length one way, with what is coiled up. */
-  readonly length?: Quantity<"length">;
+  readonly length?: Quantity<"length"> | undefined;
   /** Height difference of the units. */
-  readonly lift?: Quantity<"length">;
+  readonly lift?: Quantity<"length"> | undefined;
   /** Where the outdoor unit stands. */
-  readonly outdoorUnit?: LineRunInput["outdoorUnit"];
+  readonly outdoorUnit?: LineRunInput["outdoorUnit"] | undefined;
   /** Number of bends. */
-  readonly bends?: number;
+  readonly bends?: number | undefined;
   /** How many joints there are, where they are more than one at each end of each line: adapters, couplings. */
-  readonly jointCount?: number;
+  readonly jointCount?: number | undefined;
   /** Inner volume of all else on this run that is tested together with the tubes: coils, manifold. */
-  readonly otherVolume?: Quantity<"volume">;
+  readonly otherVolume?: Quantity<"volume"> | undefined;
   /** When it was measured. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /**
@@ -77,69 +77,69 @@ export interface Tubing {
  */
 export interface Joint {
   /** Where it is; by line and end where left out. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** The line on which it is. */
-  readonly line?: "liquid" | "vapor";
+  readonly line?: "liquid" | "vapor" | undefined;
   /** The end of the line at which it is. */
-  readonly end?: "indoor" | "outdoor" | "between";
+  readonly end?: "indoor" | "outdoor" | "between" | undefined;
   /** How it was made; a flare where a torque or a turn is stated. */
-  readonly kind?: "flare" | "brazed" | "pressed" | "coupling";
+  readonly kind?: "flare" | "brazed" | "pressed" | "coupling" | undefined;
   /** Outside diameter of a flared tube in inches; that of its line where left out. */
-  readonly tube?: FlareTube;
+  readonly tube?: FlareTube | undefined;
   /** Torque at which the wrench clicked. */
-  readonly torque?: Quantity<"torque">;
+  readonly torque?: Quantity<"torque"> | undefined;
   /** The manual's window of torque. */
-  readonly torqueWindow?: Draft<FlareLimits<"torque">>;
+  readonly torqueWindow?: Draft<FlareLimits<"torque">> | undefined;
   /** Turn from the point where the torque rises, where there was no wrench. */
-  readonly turn?: Quantity<"angle">;
+  readonly turn?: Quantity<"angle"> | undefined;
   /** Outside diameter of the flare. */
-  readonly flareDiameter?: Quantity<"length">;
+  readonly flareDiameter?: Quantity<"length"> | undefined;
   /** Whether nitrogen flowed through the tube while it was brazed. */
-  readonly nitrogenFlowed?: boolean;
+  readonly nitrogenFlowed?: boolean | undefined;
   /** Whether it was looked at, or leak-tested once it held refrigerant, and found right. */
-  readonly inspected?: boolean;
+  readonly inspected?: boolean | undefined;
   /** When it was made. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. Source: none; the library's own type. */
 export interface Drain {
   /** Measured slope of the pipe. */
-  readonly slope?: Draft<SlopeReading>;
+  readonly slope?: Draft<SlopeReading> | undefined;
   /** Whether the pipe falls straight down from the unit, so that it has no slope to measure. */
-  readonly vertical?: boolean;
+  readonly vertical?: boolean | undefined;
   /** The slope asked for; that of the codes when left out. */
-  readonly requiredSlope?: Quantity<"ratio">;
+  readonly requiredSlope?: Quantity<"ratio"> | undefined;
   /** Horizontal length. */
-  readonly run?: Quantity<"length">;
+  readonly run?: Quantity<"length"> | undefined;
   /** Where it runs. */
-  readonly route?: Draft<DrainRoute>;
+  readonly route?: Draft<DrainRoute> | undefined;
   /** Measured pitch of the indoor unit towards its drain. */
-  readonly unitPitch?: Draft<SlopeReading>;
+  readonly unitPitch?: Draft<SlopeReading> | undefined;
   /** The pump and what it has to do. */
-  readonly pump?: Draft<CondensatePumpInput>;
+  readonly pump?: Draft<CondensatePumpInput> | undefined;
   /** Whether water that was poured into the pan came out where it should. */
-  readonly waterRanOff?: boolean;
+  readonly waterRanOff?: boolean | undefined;
   /** When it was measured. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
 }
 
 /** The smallest room into which the charge can leak. Source: none; the library's own type. */
 export interface Room {
   /** Floor area, for flammable refrigerants. */
-  readonly floorArea?: Quantity<"area">;
+  readonly floorArea?: Quantity<"area"> | undefined;
   /** Volume, for the concentration limit. */
-  readonly volume?: Quantity<"volume">;
+  readonly volume?: Quantity<"volume"> | undefined;
   /** Height of the ceiling: holds area and volume against each other. */
-  readonly ceilingHeight?: Quantity<"length">;
+  readonly ceilingHeight?: Quantity<"length"> | undefined;
   /** Where the indoor unit is. */
-  readonly place?: IndoorUnitPlace;
+  readonly place?: IndoorUnitPlace | undefined;
   /** Height of its underside, in place of the reference height. */
-  readonly installationHeight?: Quantity<"length">;
+  readonly installationHeight?: Quantity<"length"> | undefined;
   /** Edition of the rule. */
-  readonly edition?: NonNullable<RoomUnit["edition"]>;
+  readonly edition?: NonNullable<RoomUnit["edition"]> | undefined;
   /** Limits of error of the floor area, ±. */
-  readonly floorAreaAccuracy?: Quantity<"area">;
+  readonly floorAreaAccuracy?: Quantity<"area"> | undefined;
   /** Limits of error of the volume, ±. */
-  readonly volumeAccuracy?: Quantity<"volume">;
+  readonly volumeAccuracy?: Quantity<"volume"> | undefined;
 }

@@ -15,11 +15,11 @@ import type { Waiver } from "./waiver.ts";
 /** Where the installation is. Source: none; the library's own type. */
 export interface Site {
   /** How the site is called. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** Altitude above sea level: gives the average atmosphere where none was measured. */
-  readonly altitude?: Quantity<"length">;
+  readonly altitude?: Quantity<"length"> | undefined;
   /** Station pressure by a barometer; goes before the altitude. */
-  readonly atmosphere?: Quantity<"absolutePressure">;
+  readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
 }
 
 /**
@@ -30,15 +30,15 @@ export interface Site {
  */
 export interface OnFile {
   /** Name of the equipment: plates and manual. */
-  readonly equipment?: string;
+  readonly equipment?: string | undefined;
   /** Name of the set of instruments. */
-  readonly instruments?: string;
+  readonly instruments?: string | undefined;
 }
 
 /** The service valves. Source: none; the library's own type. */
 export interface Valves {
   /** When they were opened; the first of them, where there are several pairs. */
-  readonly openedAt?: IsoTime;
+  readonly openedAt?: IsoTime | undefined;
 }
 
 /** A photo, by reference: the record holds no pictures. Source: none; the library's own type. */
@@ -46,13 +46,13 @@ export interface Photo {
   /** File name, address or key where the app keeps it. */
   readonly reference: string;
   /** Path of the part of the record that it shows, such as `runs[0].joints[0]`. */
-  readonly of?: string;
+  readonly of?: string | undefined;
   /** What is to be seen. */
-  readonly caption?: string;
+  readonly caption?: string | undefined;
   /** When it was taken. */
-  readonly at?: IsoTime;
+  readonly at?: IsoTime | undefined;
   /** Digest of the file, such as `sha-256:…`, so that an exchanged picture shows. */
-  readonly digest?: string;
+  readonly digest?: string | undefined;
 }
 
 /**
@@ -64,7 +64,7 @@ export interface Signature {
   /** Name of who signs. */
   readonly name: string;
   /** As what: installer, inspector, owner. */
-  readonly role?: string;
+  readonly role?: string | undefined;
   /** When. */
   readonly at: IsoTime;
 }
@@ -79,35 +79,35 @@ export interface InstallationRecord {
   /** Version of the format. */
   readonly version: 2;
   /** Name of the job. */
-  readonly name?: string;
+  readonly name?: string | undefined;
   /** Where it is. */
-  readonly site?: Site;
+  readonly site?: Site | undefined;
   /** Equipment and instruments that are kept on file. */
-  readonly onFile?: OnFile;
+  readonly onFile?: OnFile | undefined;
   /** What the plates and the manual say. */
-  readonly equipment?: Equipment;
+  readonly equipment?: Equipment | undefined;
   /** What was measured with. */
-  readonly instruments?: Instruments;
+  readonly instruments?: Instruments | undefined;
   /** The runs of line: one per indoor unit or per pair of ports. */
-  readonly runs?: readonly Run[];
+  readonly runs?: readonly Run[] | undefined;
   /** The nitrogen tests: one for all runs, or several that together cover them. */
-  readonly pressureTests?: readonly PressureTestPart[];
+  readonly pressureTests?: readonly PressureTestPart[] | undefined;
   /** The evacuations and the watch after each: one for all runs, or several that together cover them. */
-  readonly evacuations?: readonly Evacuation[];
+  readonly evacuations?: readonly Evacuation[] | undefined;
   /** The refrigerant that was weighed in. */
-  readonly charge?: Charge;
+  readonly charge?: Charge | undefined;
   /** The service valves. */
-  readonly valves?: Valves;
+  readonly valves?: Valves | undefined;
   /** Circuits and supply. */
-  readonly power?: Power;
+  readonly power?: Power | undefined;
   /** Readings on the running system, which together cover the runs. */
-  readonly operation?: readonly OperatingReading[];
+  readonly operation?: readonly OperatingReading[] | undefined;
   /** The steps that do not apply here, each by the word of a person; never a pass. */
-  readonly waivers?: readonly Waiver[];
+  readonly waivers?: readonly Waiver[] | undefined;
   /** Photos. */
-  readonly photos?: readonly Photo[];
+  readonly photos?: readonly Photo[] | undefined;
   /** Signatures. */
-  readonly signatures?: readonly Signature[];
+  readonly signatures?: readonly Signature[] | undefined;
   /** What was changed afterwards, the oldest first; written by {@link amend}. */
-  readonly history?: readonly Amendment[];
+  readonly history?: readonly Amendment[] | undefined;
 }

@@ -38,7 +38,7 @@ export function runsOf({ runs = [] }: InstallationRecord): readonly PlacedRun[] 
 /** Whether a run ends at an indoor unit, with its room and drain. */
 export const servesIndoorUnit = ({ run }: PlacedRun): boolean => run.serves !== "branch-box";
 
-type Covers = { readonly covers?: readonly string[] };
+type Covers = { readonly covers?: readonly string[] | undefined };
 
 /** The runs that a part covers: those that it names, or all of them. */
 const coveredBy = ({ covers }: Covers, runs: readonly PlacedRun[]): readonly PlacedRun[] =>

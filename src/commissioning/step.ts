@@ -34,9 +34,9 @@ export interface InstallationStep {
   /** `pass` only when `done` and all of its checks pass; `inconclusive` when not applicable, as nothing was proven. */
   readonly outcome: Outcome;
   /** Who waived it and why; only where it is not applicable for that. */
-  readonly waiver?: Waiver;
+  readonly waiver?: Waiver | undefined;
   /** Why it falls away; only where the construction of the unit leaves it out. */
-  readonly fallsAway?: CommissioningStatement;
+  readonly fallsAway?: CommissioningStatement | undefined;
   /** The checks that were made. */
   readonly checks: readonly StepCheck[];
   /** Values that could not be used. */
@@ -55,7 +55,7 @@ interface NamedTrial<Name extends CheckName> {
   readonly path: string;
   readonly needs: Readonly<Record<string, unknown>>;
   readonly run: () => CheckVerdicts[Name];
-  readonly paths?: Readonly<Record<string, string>>;
+  readonly paths?: Readonly<Record<string, string>> | undefined;
 }
 
 /** What trying the checks of a step gave. */

@@ -42,7 +42,7 @@ const moved: readonly (readonly [from: string, to: string])[] = [
  * ```
  */
 export function fromVersion1(record: Json): Json {
-  const { history, ...last } = record as { history?: readonly Json[] };
+  const { history, ...last } = record as { history?: readonly Json[] | undefined };
   const after = present(last);
   if (!Array.isArray(history)) return frozen(after);
   // Walked back from the end: each amendment by what it changed in the new form.

@@ -36,11 +36,11 @@ export interface Waiver {
   /** Which step. */
   readonly step: OptionalStep;
   /** Why it does not apply: one of the reasons that fit the step and the equipment; without one it does not count. */
-  readonly reason?: WaiverReason;
+  readonly reason?: WaiverReason | undefined;
   /** Name of the run for which it holds; all of them when left out. */
-  readonly run?: string;
+  readonly run?: string | undefined;
   /** More about it, in one's own words; kept, never judged. */
-  readonly note?: string;
+  readonly note?: string | undefined;
   /** Name of who declares it; a letter or a digit at least. */
   readonly by: string;
   /** When. */

@@ -36,9 +36,9 @@ export interface CondensatePumpInput {
   /** At least two points, by rising lift, the flow not rising. */
   readonly curve: readonly PumpPoint[];
   /** Volume between the switch points of its float, above 0. */
-  readonly reservoir?: Quantity<"volume">;
+  readonly reservoir?: Quantity<"volume"> | undefined;
   /** How many times the condensate the pump has to move, 1 or more; 2 when left out. */
-  readonly margin?: number;
+  readonly margin?: number | undefined;
 }
 
 /** What is wrong with a pump. Source: see {@link assessCondensatePump}. */
@@ -55,9 +55,9 @@ export interface CondensatePumpAssessment extends Verdict<CondensatePumpCause> {
   /** Flow that is needed: margin times condensate. */
   readonly requiredFlow: Quantity<"volumeFlow">;
   /** Share of the time that the pump runs; only where it keeps up. */
-  readonly dutyCycle?: Quantity<"ratio">;
+  readonly dutyCycle?: Quantity<"ratio"> | undefined;
   /** Time from start to start; only where a reservoir was given and the pump keeps up. */
-  readonly startInterval?: Quantity<"duration">;
+  readonly startInterval?: Quantity<"duration"> | undefined;
 }
 
 /**

@@ -25,13 +25,13 @@ export interface DrainSlopeInput {
   /** The measured slope, positive where it falls in the direction of flow. */
   readonly reading: SlopeReading;
   /** The slope asked for, 0.5 % to 100 %. When left out: 1/8 in per foot passes, less than 1 % fails. */
-  readonly required?: Quantity<"ratio">;
+  readonly required?: Quantity<"ratio"> | undefined;
   /** Horizontal length of the drain; with it the verdict says how much fall is missing. */
-  readonly run?: Quantity<"length">;
+  readonly run?: Quantity<"length"> | undefined;
   /** Where it runs, for the cautions. */
-  readonly route?: DrainRoute;
+  readonly route?: DrainRoute | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong with the slope. Source: see {@link assessDrainSlope}. */
@@ -48,7 +48,7 @@ export interface DrainSlopeAssessment extends Verdict<DrainSlopeCause> {
   /** The slope asked for. */
   readonly required: Quantity<"ratio">;
   /** How much more the drain has to fall over the run; only where a run was given. */
-  readonly missingFall?: Quantity<"length">;
+  readonly missingFall?: Quantity<"length"> | undefined;
 }
 
 /**

@@ -19,11 +19,11 @@ export interface IndoorUnitPitchInput {
   /** The measured slope along the case: positive falls toward the drain; start is the far side. */
   readonly reading: SlopeReading;
   /** Least pitch toward the drain in the manual; 0 (level) when left out. */
-  readonly minimum?: Quantity<"ratio">;
+  readonly minimum?: Quantity<"ratio"> | undefined;
   /** Largest pitch in the manual; none when left out. */
-  readonly maximum?: Quantity<"ratio">;
+  readonly maximum?: Quantity<"ratio"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong with the pitch. Source: see {@link assessIndoorUnitPitch}. */

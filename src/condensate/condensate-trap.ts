@@ -61,7 +61,7 @@ export function condensateTrap(input: {
   /** Static pressure at the pan less that of the room. */
   readonly staticPressure: Quantity<"pressureDifference">;
   /** Seal beyond the static pressure of a blow-through coil, 0 or more; 1 in when left out. */
-  readonly margin?: Quantity<"length">;
+  readonly margin?: Quantity<"length"> | undefined;
 }): CondensateTrap {
   objectOf("input", input);
   const { staticPressure, margin = inch(1) } = input;

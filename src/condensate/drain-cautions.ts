@@ -14,13 +14,13 @@ import { type CondensateCaution, say } from "./statements.ts";
  */
 export interface DrainRoute {
   /** Whether part of it is outdoors. */
-  readonly outdoors?: boolean;
+  readonly outdoors?: boolean | undefined;
   /** Coldest outdoor temperature to be expected. */
-  readonly lowestOutdoorTemperature?: Quantity<"temperature">;
+  readonly lowestOutdoorTemperature?: Quantity<"temperature"> | undefined;
   /** Whether the unit hangs above finished space. */
-  readonly aboveFinishedSpace?: boolean;
+  readonly aboveFinishedSpace?: boolean | undefined;
   /** Whether a pump lifts the water. */
-  readonly pumped?: boolean;
+  readonly pumped?: boolean | undefined;
 }
 
 /** What every verdict of this module carries. */

@@ -65,7 +65,7 @@ export function drainSize(input: {
   /** Cooling capacity of all units on the drain. */
   readonly capacity: Quantity<"power">;
   /** Diameter of the pan's outlet, nominal. */
-  readonly outletDiameter?: Quantity<"length">;
+  readonly outletDiameter?: Quantity<"length"> | undefined;
 }): DrainSize {
   objectOf("input", input);
   const { capacity, outletDiameter } = input;

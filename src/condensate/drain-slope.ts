@@ -60,7 +60,7 @@ export function minimumFall(drain: {
   /** Horizontal length of the drain. */
   readonly run: Quantity<"length">;
   /** Slope asked for. */
-  readonly slope?: Quantity<"ratio">;
+  readonly slope?: Quantity<"ratio"> | undefined;
 }): Quantity<"length"> {
   const { run, slope = codeDrainSlope } = objectOf("drain", drain);
   const length = siOf("run", run, "length", { min: 0 });
@@ -78,13 +78,13 @@ export type SlopeReading =
       /** From a digital level that shows per cent or mm/m. */
       readonly slope: Quantity<"ratio">;
       /** Limits of error, ±. */
-      readonly accuracy?: Quantity<"ratio">;
+      readonly accuracy?: Quantity<"ratio"> | undefined;
     }
   | {
       /** From a digital level that shows degrees. */
       readonly angle: Quantity<"angle">;
       /** Limits of error, ±. */
-      readonly accuracy?: Quantity<"angle">;
+      readonly accuracy?: Quantity<"angle"> | undefined;
     }
   | {
       /** Gap below a spirit level when its bubble is centerd. */
@@ -92,7 +92,7 @@ export type SlopeReading =
       /** Length of that level. */
       readonly levelLength: Quantity<"length">;
       /** Limits of error of the gap, ±. */
-      readonly accuracy?: Quantity<"length">;
+      readonly accuracy?: Quantity<"length"> | undefined;
     }
   | {
       /** Height where the water starts, from a datum such as a laser line. */
@@ -102,7 +102,7 @@ export type SlopeReading =
       /** Horizontal distance between the two. */
       readonly run: Quantity<"length">;
       /** Limits of error of each height, ±. */
-      readonly accuracy?: Quantity<"length">;
+      readonly accuracy?: Quantity<"length"> | undefined;
     };
 
 /**

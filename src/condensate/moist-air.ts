@@ -15,11 +15,11 @@ export interface AirState {
   /** Temperature of the air, 0 to 60 °C. */
   readonly dryBulb: Quantity<"temperature">;
   /** Relative humidity, above 0 to 100 %. */
-  readonly relativeHumidity?: Quantity<"ratio">;
+  readonly relativeHumidity?: Quantity<"ratio"> | undefined;
   /** Thermodynamic wet-bulb temperature, 0 °C to the dry bulb. */
-  readonly wetBulb?: Quantity<"temperature">;
+  readonly wetBulb?: Quantity<"temperature"> | undefined;
   /** Dew point, 0 °C to the dry bulb. */
-  readonly dewPoint?: Quantity<"temperature">;
+  readonly dewPoint?: Quantity<"temperature"> | undefined;
 }
 
 /** Saturation pressure over water in Pa at T in K, 0 to 200 °C: equation 6 (Hyland and Wexler). */

@@ -39,9 +39,9 @@ export interface DrainPlanInput {
   /** The points that the drain has to go through, in the direction of flow; the last is the discharge. */
   readonly points: readonly DrainPoint[];
   /** Slope asked for, 0.5 % to 100 %; 1/8 in per foot when left out. */
-  readonly slope?: Quantity<"ratio">;
+  readonly slope?: Quantity<"ratio"> | undefined;
   /** Where it runs, for the cautions. */
-  readonly route?: DrainRoute;
+  readonly route?: DrainRoute | undefined;
 }
 
 /**
@@ -59,7 +59,7 @@ export interface DrainPlan extends Verdict<"needs-pump"> {
   /** How much fall the worst stretch lacks; 0 for gravity. */
   readonly shortfall: Quantity<"length">;
   /** Position in `points` of the end of the worst stretch; only where a pump is needed. */
-  readonly worstPoint?: number;
+  readonly worstPoint?: number | undefined;
   /** How high a pump has to lift: from the outlet to the highest point, 0 or more. */
   readonly lift: Quantity<"length">;
 }

@@ -20,14 +20,14 @@ export interface FigureTextOptions {
   /** Inch-pound or SI units. */
   readonly system: UnitSystem;
   /** Units of single kinds, in place of those of the system: `{ torque: newtonMeter }`. */
-  readonly units?: { readonly [K in Kind]?: Unit<K> };
+  readonly units?: { readonly [K in Kind]?: Unit<K> | undefined } | undefined;
   /**
    * BCP 47 language tag of the reader's numbers. Without it that of `language`, and without both ASCII digits and a
    * decimal point.
    */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /** A language, or its module `display`, which words the units; symbols when left out. */
-  readonly language?: UnitLanguage;
+  readonly language?: UnitLanguage | undefined;
 }
 
 /**

@@ -26,19 +26,19 @@ export interface FormatQuantityOptions<K extends Kind> {
    * BCP 47 language tag of the person's numbers. Without it that of `language`, and without both ASCII digits and a
    * decimal point.
    */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
   /**
    * A language, or its module `display`: it words the units, `500 microns`, and writes a difference of temperature
    * as its readers do. Without it every unit has its symbol.
    */
-  readonly language?: UnitLanguage;
+  readonly language?: UnitLanguage | undefined;
   /**
    * The smallest step that the instrument shows, more than 0: `psi(1)` for a gauge marked in single psi.
    * `inch(1/16)` gives feet, inches and sixteenths; `inch(0.001)` decimal inches; `ft(0.1)` decimal feet.
    */
-  readonly resolution?: Quantity<DifferenceOf<K>>;
+  readonly resolution?: Quantity<DifferenceOf<K>> | undefined;
   /** Shows the value in this unit alone, in whatever system it is. */
-  readonly unit?: Unit<K>;
+  readonly unit?: Unit<K> | undefined;
 }
 
 /**
@@ -191,7 +191,7 @@ export function shownUnit<K extends Kind>(
     /** Inch-pound or SI units. */
     readonly system: UnitSystem;
     /** Units of single kinds, in place of those of the system. */
-    readonly units?: { readonly [P in Kind]?: Unit<P> };
+    readonly units?: { readonly [P in Kind]?: Unit<P> | undefined } | undefined;
   },
 ): Unit<K> {
   requireKind("quantity", quantity);

@@ -29,12 +29,12 @@ export interface ParseQuantityOptions<K extends Kind> {
    * The unit of a number that is typed without any unit. Without it such a number is refused. It is
    * never put on a number that stands beside a quantity: `12 ft + 9` is refused.
    */
-  readonly defaultUnit?: Unit<K>;
+  readonly defaultUnit?: Unit<K> | undefined;
   /**
    * BCP 47 language tag of the person's numbers, such as `"de"`: gives the decimal mark, the thousands
    * mark and the digits. Without it the decimal mark is a point and there is no thousands mark.
    */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
 }
 
 /**

@@ -26,7 +26,7 @@ export function syntaxTree(text: string, { expression, origins }: Arithmetic): T
     node = math.parse(expression) as MathNode;
   } catch (error) {
     // mathjs counts characters of the expression from 1
-    const { char = 0, message } = error as { char?: number; message: string };
+    const { char = 0, message } = error as { char?: number | undefined; message: string };
     const atEnd = text.trimEnd().length;
     const position = origins[char - 1] ?? atEnd;
     const wanted = message.startsWith("Parenthesis")
@@ -39,11 +39,11 @@ export function syntaxTree(text: string, { expression, origins }: Arithmetic): T
 
 function treeOf(text: string, node: MathNode): Tree {
   const { type, op, args, content, name, implicit } = node as MathNode & {
-    op?: string;
-    args?: MathNode[];
-    content?: MathNode;
-    name?: string;
-    implicit?: boolean;
+    op?: string | undefined;
+    args?: MathNode[] | undefined;
+    content?: MathNode | undefined;
+    name?: string | undefined;
+    implicit?: boolean | undefined;
   };
   if (type === "ParenthesisNode" && content) return treeOf(text, content);
   if (type === "SymbolNode" && /^q\d+$/.test(name ?? "")) return { leaf: Number(name?.slice(1)) };

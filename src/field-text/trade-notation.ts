@@ -7,7 +7,7 @@ import { type FieldTextStatement, say } from "../read-quantity/statements.ts";
 import { type Token, vacuumHint } from "../read-quantity/tokens.ts";
 
 /** A value of the expression, or a unit alone, to be put on the value in parentheses before it. */
-export type Term = Leaf & { readonly unitOnly?: true };
+export type Term = Leaf & { readonly unitOnly?: true | undefined };
 
 /** Arithmetic in plain symbols: `q0`, `q1` … are the leaves. */
 export interface Arithmetic {

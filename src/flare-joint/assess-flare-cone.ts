@@ -19,9 +19,9 @@ export interface FlareConeInput {
   /** Angle between the flare's face and the tube's axis, above 0: half of the total angle. */
   readonly seatAngle: Quantity<"angle">;
   /** What is known of the protractor; counted as exact when left out. */
-  readonly protractor?: Instrument<"angle">;
+  readonly protractor?: Instrument<"angle"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong with the cone. Source: see {@link assessFlareCone}. */

@@ -97,13 +97,13 @@ export interface FlareDiameterInput {
   /** Measured outside diameter of the flare, above 0. */
   readonly diameter: Quantity<"length">;
   /** The limits in the unit's manual; they decide alone, unless they are in doubt. */
-  readonly manual?: FlareLimits<"length">;
+  readonly manual?: FlareLimits<"length"> | undefined;
   /** Whether the manual was read again and says so: then its limits decide, whatever else is published. */
-  readonly manualReadAgain?: boolean;
+  readonly manualReadAgain?: boolean | undefined;
   /** What is known of the caliper; counted as exact when left out. */
-  readonly caliper?: Instrument<"length">;
+  readonly caliper?: Instrument<"length"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong with the diameter. Source: see {@link assessFlareDiameter}. */

@@ -26,11 +26,11 @@ import { type FlareCause, say } from "./statements.ts";
  */
 export interface TorqueWrench {
   /** Limits of error as a fraction of the reading: `percent(4)`. */
-  readonly relativeAccuracy?: Quantity<"ratio">;
+  readonly relativeAccuracy?: Quantity<"ratio"> | undefined;
   /** Limits of error as a torque, ±. */
-  readonly accuracy?: Quantity<"torque">;
+  readonly accuracy?: Quantity<"torque"> | undefined;
   /** Smallest step of the scale. */
-  readonly resolution?: Quantity<"torque">;
+  readonly resolution?: Quantity<"torque"> | undefined;
 }
 
 /**
@@ -47,13 +47,13 @@ export interface FlareTorqueInput {
    * The window in the unit's manual. It decides alone, unless it is in doubt; without it all published sources
    * decide.
    */
-  readonly manual?: FlareLimits<"torque">;
+  readonly manual?: FlareLimits<"torque"> | undefined;
   /** Whether the manual was read again and says so: then its window decides, whatever else is published. */
-  readonly manualReadAgain?: boolean;
+  readonly manualReadAgain?: boolean | undefined;
   /** What is known of the wrench; counted as exact when left out, and the verdict says so. */
-  readonly wrench?: TorqueWrench;
+  readonly wrench?: TorqueWrench | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is wrong with the torque. Source: see {@link assessFlareTorque}. */

@@ -24,9 +24,9 @@ export interface FlareTurnInput {
   /** Turn from the point where the torque rises, above 0. */
   readonly turn: Quantity<"angle">;
   /** How well the angle is known; counted as exact when left out. */
-  readonly protractor?: Instrument<"angle">;
+  readonly protractor?: Instrument<"angle"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /**

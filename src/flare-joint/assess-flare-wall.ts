@@ -50,13 +50,13 @@ export interface FlareWallInput {
   /** Measured wall, above 0. */
   readonly wall: Quantity<"length">;
   /** The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in, and for any refrigerant but R410A, R32, R454B. */
-  readonly manualMinimum?: Quantity<"length">;
+  readonly manualMinimum?: Quantity<"length"> | undefined;
   /** Whether the manual was read again and says so: then its minimum decides, however thin. */
-  readonly manualReadAgain?: boolean;
+  readonly manualReadAgain?: boolean | undefined;
   /** What is known of the micrometer; counted as exact when left out. */
-  readonly micrometer?: Instrument<"length">;
+  readonly micrometer?: Instrument<"length"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /**

@@ -59,7 +59,7 @@ export function limitsOf<K extends FlareKind>(
 /** What a verdict says of a manual that was read again; nothing where it was not, or where there is none. */
 export function manualWasReadAgain(input: {
   readonly manual?: unknown;
-  readonly manualReadAgain?: boolean;
+  readonly manualReadAgain?: boolean | undefined;
 }): readonly FlareJointStatement[] {
   const { manual, manualReadAgain = false } = input;
   flagOf("manualReadAgain", manualReadAgain);

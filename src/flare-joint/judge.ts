@@ -53,12 +53,12 @@ export interface Judged<K extends FlareKind, Cause extends FlareCause> {
   /** What to do about each cause. */
   readonly remedy: (cause: Cause, limits: Window<K>) => FlareJointStatement;
   /** Why the caller's manual cannot decide: then nothing passes. */
-  readonly doubts?: readonly FlareJointStatement[];
+  readonly doubts?: readonly FlareJointStatement[] | undefined;
   /** What else is behind a fail. */
-  readonly aside?: readonly FlareJointStatement[];
-  readonly assumptions?: readonly FlareJointStatement[];
+  readonly aside?: readonly FlareJointStatement[] | undefined;
+  readonly assumptions?: readonly FlareJointStatement[] | undefined;
   /** What a pass would hide. */
-  readonly findings?: () => readonly Heeded[];
+  readonly findings?: (() => readonly Heeded[]) | undefined;
   readonly sources: readonly Citation[];
 }
 

@@ -63,7 +63,7 @@ export interface AstmB280Choice {
   /** Soft coil or hard straight length. */
   readonly temper: AstmB280Temper;
   /** Wall, where the standard has two, or where the tube at hand is thinner or thicker. */
-  readonly wall?: Quantity<"length">;
+  readonly wall?: Quantity<"length"> | undefined;
 }
 
 /**

@@ -19,19 +19,19 @@ import { type LineSetStatement, say, type Verdict } from "./statements.ts";
  */
 export interface ChargeBounds {
   /** Charge that the unit came with, for the total on the label. */
-  readonly factoryCharge?: Quantity<"mass">;
+  readonly factoryCharge?: Quantity<"mass"> | undefined;
   /** Longest run (all lines together) that the manual allows. */
-  readonly maximumLength?: Quantity<"length">;
+  readonly maximumLength?: Quantity<"length"> | undefined;
   /** Shortest run that the manual allows. */
-  readonly minimumLength?: Quantity<"length">;
+  readonly minimumLength?: Quantity<"length"> | undefined;
   /** Most that the unit or the room may hold, from the manual or from the room limit for flammables. */
-  readonly maximumCharge?: Quantity<"mass">;
+  readonly maximumCharge?: Quantity<"mass"> | undefined;
   /** Smallest step of the scale; the answer is rounded to it. */
-  readonly scaleResolution?: Quantity<"mass">;
+  readonly scaleResolution?: Quantity<"mass"> | undefined;
   /** Standard uncertainty (k = 1) of each length; taken as exact when left out. */
-  readonly lengthUncertainty?: Quantity<"length">;
+  readonly lengthUncertainty?: Quantity<"length"> | undefined;
   /** Safety class of the refrigerant, for the cautions. */
-  readonly safetyClass?: SafetyClass;
+  readonly safetyClass?: SafetyClass | undefined;
 }
 
 /**
@@ -45,12 +45,12 @@ export interface ChargeAssessment extends Verdict {
   /** The same before rounding. */
   readonly unroundedCharge: Quantity<"mass">;
   /** Factory charge plus `additionalCharge`, for the label; only where the factory charge was given. */
-  readonly totalCharge?: Quantity<"mass">;
+  readonly totalCharge?: Quantity<"mass"> | undefined;
   /**
    * Expanded uncertainty (k = 2) of the charge from the lengths and the scale's step (JCGM 100:2008, 5.1.2
    * and F.2.2.1); only where one of them was given.
    */
-  readonly expandedUncertainty?: Quantity<"mass">;
+  readonly expandedUncertainty?: Quantity<"mass"> | undefined;
 }
 
 /** An added charge to be judged. */
@@ -66,7 +66,7 @@ export interface AddedCharge {
   readonly bounds: ChargeBounds;
   readonly rateUnit: Unit<"mass">;
   /** Of how many lines, each measured on its own, the run is the sum; 1 when left out. */
-  readonly lines?: number;
+  readonly lines?: number | undefined;
 }
 
 /** Judges an added charge. Internal. */

@@ -10,7 +10,7 @@ import { type LineSetFigure, type LineSetStatement, say, type Verdict } from "./
 export interface Finding {
   readonly outcome: Outcome;
   readonly said: LineSetStatement;
-  readonly actions?: readonly LineSetStatement[];
+  readonly actions?: readonly LineSetStatement[] | undefined;
 }
 
 const order: readonly Outcome[] = ["fail", "inconclusive", "pass"];

@@ -37,7 +37,7 @@ export interface FrictionLossInput extends TubeFlow {
   /** Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapor at 5 °C about 12.5 (from memory). */
   readonly viscosityMicropascalSecond: number;
   /** Roughness of the bore; drawn copper, 1.5 µm, when left out. */
-  readonly roughness?: Quantity<"length">;
+  readonly roughness?: Quantity<"length"> | undefined;
 }
 
 /**

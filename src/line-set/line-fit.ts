@@ -50,7 +50,7 @@ export interface LineFitInput {
   /** Inside dimensions. */
   readonly opening: LineOpening;
   /** Room to keep between items and to the wall; none when left out. */
-  readonly clearance?: Quantity<"length">;
+  readonly clearance?: Quantity<"length"> | undefined;
 }
 
 /**

@@ -19,33 +19,37 @@ import { lengthOf } from "./tube.ts";
  */
 export interface RunLimits {
   /** Longest run, one way. */
-  readonly maximumLength?: Quantity<"length">;
+  readonly maximumLength?: Quantity<"length"> | undefined;
   /** Shortest run: below it come noise, vibration and liquid return. */
-  readonly minimumLength?: Quantity<"length">;
+  readonly minimumLength?: Quantity<"length"> | undefined;
   /** Largest height difference of the two units. */
-  readonly maximumLift?: Quantity<"length">;
+  readonly maximumLift?: Quantity<"length"> | undefined;
   /** Largest height difference where the outdoor unit is the higher one, if the manual tells the two apart. */
-  readonly maximumLiftOutdoorAbove?: Quantity<"length">;
+  readonly maximumLiftOutdoorAbove?: Quantity<"length"> | undefined;
   /** Most bends, a whole number. */
-  readonly maximumBends?: number;
+  readonly maximumBends?: number | undefined;
   /** Length of straight tube that a bend counts for; `maximumLength` then holds the equivalent length. */
-  readonly bendEquivalentLength?: Quantity<"length">;
+  readonly bendEquivalentLength?: Quantity<"length"> | undefined;
   /** Oil traps in the vapor riser: one for every `spacing` where the lift is more than `above`. */
-  readonly oilTraps?: {
-    /** Lift that still needs none. */
-    readonly above: Quantity<"length">;
-    /** Height between traps. */
-    readonly spacing: Quantity<"length">;
-  };
+  readonly oilTraps?:
+    | {
+        /** Lift that still needs none. */
+        readonly above: Quantity<"length">;
+        /** Height between traps. */
+        readonly spacing: Quantity<"length">;
+      }
+    | undefined;
   /** Oil to add: `volume` for every started `per` beyond `beyond`. */
-  readonly extraOil?: {
-    /** Length that the factory's oil covers. */
-    readonly beyond: Quantity<"length">;
-    /** Step of length. */
-    readonly per: Quantity<"length">;
-    /** Oil for a step. */
-    readonly volume: Quantity<"volume">;
-  };
+  readonly extraOil?:
+    | {
+        /** Length that the factory's oil covers. */
+        readonly beyond: Quantity<"length">;
+        /** Step of length. */
+        readonly per: Quantity<"length">;
+        /** Oil for a step. */
+        readonly volume: Quantity<"volume">;
+      }
+    | undefined;
 }
 
 /**
@@ -61,9 +65,9 @@ export interface LineRunInput {
   /** Where the outdoor unit stands. */
   readonly outdoorUnit: "above" | "below" | "level";
   /** Number of bends, a whole number from 0 to 1000. */
-  readonly bends?: number;
+  readonly bends?: number | undefined;
   /** Standard uncertainty (k = 1) of length and lift, 0 when left out. */
-  readonly standardUncertainty?: Quantity<"length">;
+  readonly standardUncertainty?: Quantity<"length"> | undefined;
   /** What the manual allows. */
   readonly limits: RunLimits;
 }

@@ -26,9 +26,9 @@ export interface LiquidSubcoolingInput {
   /** Subcooling that shall be left at the expansion device, 0 or more. */
   readonly margin: Quantity<"temperatureDifference">;
   /** Subcooling found or promised at the outdoor unit. */
-  readonly available?: Quantity<"temperatureDifference">;
+  readonly available?: Quantity<"temperatureDifference"> | undefined;
   /** Standard uncertainty (k = 1) of `available`, 0 when left out. */
-  readonly standardUncertainty?: Quantity<"temperatureDifference">;
+  readonly standardUncertainty?: Quantity<"temperatureDifference"> | undefined;
 }
 
 /**

@@ -45,9 +45,9 @@ export interface LiquidVelocityInput extends TubeFlow {
   /** Whether a solenoid valve closes the line: then 300 ft/min is the most, against liquid hammer. */
   readonly solenoidValve: boolean;
   /** Loss of friction, head and fittings together. */
-  readonly pressureLoss?: Quantity<"pressureDifference">;
+  readonly pressureLoss?: Quantity<"pressureDifference"> | undefined;
   /** Most that the manual or {@link guideLosses} allows. */
-  readonly maximumLoss?: Quantity<"pressureDifference">;
+  readonly maximumLoss?: Quantity<"pressureDifference"> | undefined;
 }
 
 /**

@@ -22,9 +22,9 @@ export interface IndoorUnitLine {
   /** Mass per length for this size of liquid line. */
   readonly rate: ChargeRate;
   /** Length that the factory charge covers on this line; leave out when one covers the sum. */
-  readonly preChargedLength?: Quantity<"length">;
+  readonly preChargedLength?: Quantity<"length"> | undefined;
   /** Mass that the manual adds for this indoor unit, whatever the length. */
-  readonly allowance?: Quantity<"mass">;
+  readonly allowance?: Quantity<"mass"> | undefined;
 }
 
 /**
@@ -36,7 +36,7 @@ export interface MultiSplitChargeInput extends ChargeBounds {
   /** One entry per indoor unit. */
   readonly lines: readonly IndoorUnitLine[];
   /** Length that the factory charge covers for the sum of all lines; needs one rate for all. */
-  readonly preChargedTotal?: Quantity<"length">;
+  readonly preChargedTotal?: Quantity<"length"> | undefined;
   /** What happens below the pre-charged length, from the manual. */
   readonly shortLineRule: ShortLineRule;
 }

@@ -75,18 +75,20 @@ export function lineContents(input: {
  */
 export interface RecoveryInput {
   /** Total charge by the label; leave out when it is not known or some has leaked. */
-  readonly chargeInSystem?: Quantity<"mass">;
+  readonly chargeInSystem?: Quantity<"mass"> | undefined;
   /** Charge that the system shall have afterwards: 0 to take it away, the new total for another line length. */
   readonly chargeToKeep: Quantity<"mass">;
   /** Recovery cylinder. */
-  readonly cylinder?: {
-    /** Most refrigerant that may be in it, as marked for this refrigerant. */
-    readonly maximumFill: Quantity<"mass">;
-    /** What is in it already. */
-    readonly contents: Quantity<"mass">;
-  };
+  readonly cylinder?:
+    | {
+        /** Most refrigerant that may be in it, as marked for this refrigerant. */
+        readonly maximumFill: Quantity<"mass">;
+        /** What is in it already. */
+        readonly contents: Quantity<"mass">;
+      }
+    | undefined;
   /** Safety class of the refrigerant, for the cautions. */
-  readonly safetyClass?: SafetyClass;
+  readonly safetyClass?: SafetyClass | undefined;
 }
 
 /**
@@ -96,11 +98,11 @@ export interface RecoveryInput {
  */
 export interface RecoveryAssessment extends Verdict {
   /** Mass to take out; absent when the charge is not known. */
-  readonly toRecover?: Quantity<"mass">;
+  readonly toRecover?: Quantity<"mass"> | undefined;
   /** Mass to add where the system shall hold more; absent when the charge is not known. */
-  readonly toAdd?: Quantity<"mass">;
+  readonly toAdd?: Quantity<"mass"> | undefined;
   /** What the cylinder still takes, where one was given. */
-  readonly cylinderRoom?: Quantity<"mass">;
+  readonly cylinderRoom?: Quantity<"mass"> | undefined;
 }
 
 /**

@@ -21,17 +21,17 @@ export interface StockLengthInput {
   /** Length of the way along the wall, bends followed. */
   readonly run: Quantity<"length">;
   /** Extra for measuring and making ends, for instance 3 % of the run or a foot; none when left out. */
-  readonly slack?: Quantity<"length">;
+  readonly slack?: Quantity<"length"> | undefined;
   /** Extra kept as a loop so that the unit can be moved for service; none when left out. */
-  readonly serviceLoop?: Quantity<"length">;
+  readonly serviceLoop?: Quantity<"length"> | undefined;
   /** The lengths in which the set can be bought. */
   readonly stock: readonly Quantity<"length">[];
   /** Whether the set can be cut: `false` for sets that come charged or with fixed ends. */
   readonly cuttable: boolean;
   /** Shortest length that the unit's manual allows. */
-  readonly minimumLength?: Quantity<"length">;
+  readonly minimumLength?: Quantity<"length"> | undefined;
   /** Longest length that the unit's manual allows. */
-  readonly maximumLength?: Quantity<"length">;
+  readonly maximumLength?: Quantity<"length"> | undefined;
 }
 
 /**
@@ -43,13 +43,13 @@ export interface StockLengthAssessment extends Verdict {
   /** Run, slack and loop together, or the manual's shortest length where that is more. */
   readonly neededLength: Quantity<"length">;
   /** The shortest stock length that will do; absent when none does. */
-  readonly stockLength?: Quantity<"length">;
+  readonly stockLength?: Quantity<"length"> | undefined;
   /** Stock length less needed length. */
-  readonly surplus?: Quantity<"length">;
+  readonly surplus?: Quantity<"length"> | undefined;
   /** `cut` it off, `coil` it, or nothing is left. */
-  readonly surplusUse?: "cut" | "coil" | "none";
+  readonly surplusUse?: "cut" | "coil" | "none" | undefined;
   /** Length of tube that ends up installed: the one to reckon the added charge with. */
-  readonly installedLength?: Quantity<"length">;
+  readonly installedLength?: Quantity<"length"> | undefined;
 }
 
 /**

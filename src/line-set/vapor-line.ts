@@ -103,9 +103,9 @@ export interface VaporLineInput extends OilRiser {
   /** Mass flow at the least capacity to which an inverter turns down; full again for a single speed. */
   readonly minimumMassFlow: Quantity<"massFlow">;
   /** Least velocity by the manual; 800 ft/min horizontal and 1000 ft/min in a riser when left out. */
-  readonly minimumVelocity?: Quantity<"speed">;
+  readonly minimumVelocity?: Quantity<"speed"> | undefined;
   /** Largest velocity for noise by the manual; 3000 ft/min when left out. */
-  readonly maximumVelocity?: Quantity<"speed">;
+  readonly maximumVelocity?: Quantity<"speed"> | undefined;
 }
 
 /**

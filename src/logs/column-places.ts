@@ -33,7 +33,10 @@ export function placeAmong(titles: Titles, argument: string, place: ColumnPlace)
 
 /** The columns of the time: one, or a date and a time of day. */
 export function timePlaces(format: TimeFormat): [argument: string, place: ColumnPlace][] {
-  const { column, timeColumn } = format as { column: ColumnPlace; timeColumn?: ColumnPlace };
+  const { column, timeColumn } = format as {
+    column: ColumnPlace;
+    timeColumn?: ColumnPlace | undefined;
+  };
   const places: [string, ColumnPlace][] = [["format.time.column", column]];
   if (format.written === "date-time" && timeColumn !== undefined) {
     places.push(["format.time.timeColumn", timeColumn]);

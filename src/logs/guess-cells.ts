@@ -21,9 +21,9 @@ const separators: Readonly<Record<string, SeparatorWord>> = {
 /** The records of the beginning of a text, by its likeliest separator. */
 export interface Layout {
   readonly separator: string;
-  readonly remark?: string;
+  readonly remark?: string | undefined;
   /** The line of the titles. */
-  readonly header?: number;
+  readonly header?: number | undefined;
   /** The titles as they stand. */
   readonly titles: readonly string[];
   /** The same with the units that a line of their own gives them. */

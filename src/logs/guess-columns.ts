@@ -12,10 +12,10 @@ export interface TitledColumn {
   readonly at: number;
   readonly place: ColumnPlace;
   readonly title: string;
-  readonly kind?: Kind;
-  readonly unit?: AnyUnit;
+  readonly kind?: Kind | undefined;
+  readonly unit?: AnyUnit | undefined;
   /** False where a pressure does not state its zero. */
-  readonly zero?: boolean;
+  readonly zero?: boolean | undefined;
 }
 
 /** Every column with the unit in its title. */

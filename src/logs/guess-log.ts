@@ -26,7 +26,7 @@ export type ColumnOf<K> = K extends Kind ? UnitColumn<K> : never;
  */
 export interface LogGuess<C> {
   /** The format; nothing where a column that was asked for, or the time, was not found. */
-  readonly format?: LogFormat<C>;
+  readonly format?: LogFormat<C> | undefined;
   /** What the text tells. */
   readonly reasons: readonly LogsStatement[];
   /** What it does not tell, and was assumed or left out: show these before the format is used. */

@@ -74,14 +74,14 @@ export type TimeFormat =
       readonly written: "elapsed";
       readonly column: ColumnPlace;
       /** The unit of its numbers, or its name. */
-      readonly unit?: Unit<"duration"> | string;
+      readonly unit?: Unit<"duration"> | string | undefined;
     }
   | { readonly written: "clock"; readonly column: ColumnPlace }
   | {
       readonly written: "date-time";
       readonly column: ColumnPlace;
       /** The column of the time of day, where it has one of its own. */
-      readonly timeColumn?: ColumnPlace;
+      readonly timeColumn?: ColumnPlace | undefined;
       readonly order: DateOrder;
       /**
        * The zone of the clock: an IANA name such as `"America/Denver"`, which knows when clocks change, or
@@ -107,13 +107,13 @@ export interface LogFormat<C = Columns> {
   /** The decimal mark. */
   readonly decimal: "." | ",";
   /** The thousands mark; none when left out. */
-  readonly group?: "." | "," | " " | "'";
+  readonly group?: "." | "," | " " | "'" | undefined;
   /** The line of the column titles, from 1; left out where there is none. */
-  readonly header?: number;
+  readonly header?: number | undefined;
   /** The line of the first row; the one after the header, or the first, when left out. */
-  readonly firstRow?: number;
+  readonly firstRow?: number | undefined;
   /** How a line begins that is a remark, such as `#`; none when left out. */
-  readonly remark?: string;
+  readonly remark?: string | undefined;
   /** The time. */
   readonly time: TimeFormat;
   /** The columns to read. */
@@ -122,7 +122,7 @@ export interface LogFormat<C = Columns> {
    * What becomes of a row in which a cell that is read is blank: it is refused by name, or left out
    * without a word. Refused when left out.
    */
-  readonly blank?: "refuse" | "skip";
+  readonly blank?: "refuse" | "skip" | undefined;
   /** Texts that mean a blank cell, such as `---` or `NaN`, beside nothing at all. */
-  readonly blankCells?: readonly string[];
+  readonly blankCells?: readonly string[] | undefined;
 }

@@ -25,7 +25,7 @@ export interface Log<C> {
    * What the clock showed at the first row, `2026-03-29T01:55:00`: of the whole log, or in the part that holds that
    * row. Nothing where the file has no dates.
    */
-  readonly started?: string;
+  readonly started?: string | undefined;
   /** Why a line was not taken: one statement for each, with its line. */
   readonly refused: readonly LineStatement[];
   /** What was noticed in the lines that were taken: gaps, a clock that was set, midnight. */
@@ -111,7 +111,7 @@ export function createLogReader<const C extends Columns>(format: LogFormat<C>): 
 /** What is collected of a part. */
 interface Parts {
   readonly rows: unknown[];
-  started?: string;
+  started?: string | undefined;
   readonly lines: number[];
   readonly refused: LineStatement[];
   readonly notes: LineStatement[];

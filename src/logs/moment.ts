@@ -7,7 +7,7 @@ import type { DateOrder } from "./log-format.ts";
 export interface Moment {
   readonly wall: number;
   /** Seconds east of UTC. */
-  readonly offset?: number;
+  readonly offset?: number | undefined;
 }
 
 const months = "janfebmaraprmayjunjulaugsepoctnovdec";

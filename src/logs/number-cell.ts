@@ -5,7 +5,7 @@
 /** The marks of the file's numbers. */
 export interface CellMarks {
   readonly decimal: "." | ",";
-  readonly group?: "." | "," | " " | "'";
+  readonly group?: "." | "," | " " | "'" | undefined;
 }
 
 /** The number, NaN where the cell holds none; the unit's own symbol may stand behind it. */

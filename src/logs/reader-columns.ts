@@ -57,7 +57,7 @@ function numberReader(
   given: object,
   marks: CellMarks,
 ): ReaderColumn["read"] {
-  const { kind } = given as { kind?: Kind };
+  const { kind } = given as { kind?: Kind | undefined };
   const unit = unitOf(`${path}.unit`, given, kind);
   return (cell, line) => {
     const place = { line, column: { verbatim: title }, cell: { verbatim: cell.slice(0, 40) } };

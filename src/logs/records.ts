@@ -25,7 +25,7 @@ export interface TextRecord {
   /** The line on which it begins, from 1. */
   readonly line: number;
   readonly cells: readonly string[];
-  readonly wrong?: "logs.open-quote" | "logs.long-line";
+  readonly wrong?: "logs.open-quote" | "logs.long-line" | undefined;
 }
 
 /** Takes a text by chunks and gives its records. */

@@ -13,7 +13,7 @@ import { elapsedOf, timeReader } from "./time-reader.ts";
 /** A row that was taken, what the clock showed if it is the first, and what was noticed. */
 export interface TakenRow {
   readonly row: object;
-  readonly started?: string;
+  readonly started?: string | undefined;
   readonly notes: readonly LineStatement[];
 }
 

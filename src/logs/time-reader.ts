@@ -20,9 +20,9 @@ export type ReadTime =
   | {
       readonly at: number;
       readonly unit: Unit<"duration">;
-      readonly wall?: number;
-      readonly mayBeSet?: boolean;
-      readonly note?: LineStatement;
+      readonly wall?: number | undefined;
+      readonly mayBeSet?: boolean | undefined;
+      readonly note?: LineStatement | undefined;
     }
   | LineStatement;
 

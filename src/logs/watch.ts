@@ -17,7 +17,7 @@ export interface WatchRow {
  */
 export interface Watch<R> {
   /** The index of its first row in the log; nothing where none was found. */
-  readonly start?: number;
+  readonly start?: number | undefined;
   /** Its rows, `elapsed` counted from the first; none where none was found. */
   readonly rows: readonly R[];
   /** Why it starts there. */

@@ -42,15 +42,15 @@ export interface ChargeByGaugeInput extends ChargedSystem {
    * Pressure lost from the gauge down the flow to the thermometer, 0 or more: that of the coil when the gauge
    * is on the discharge. For subcooling only: superheat is read with both at the suction port.
    */
-  readonly pressureDrop?: Quantity<"pressureDifference">;
+  readonly pressureDrop?: Quantity<"pressureDifference"> | undefined;
   /** What superheat or subcooling should be, from nameplate, manual or `targetSuperheat`. Not needed where the charge is weighed. */
-  readonly target?: Quantity<"temperatureDifference">;
+  readonly target?: Quantity<"temperatureDifference"> | undefined;
   /** How far from it is still right, above 0. Not needed where the charge is weighed. */
-  readonly tolerance?: Quantity<"temperatureDifference">;
+  readonly tolerance?: Quantity<"temperatureDifference"> | undefined;
   /** What the two probes can do. */
   readonly instruments: LineAssessmentInput["instruments"];
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** What is off. Source: see {@link assessChargeByGauge}. */
@@ -69,9 +69,9 @@ export interface ChargeByGaugeAssessment
   /** What the charge is checked by. */
   readonly method: ChargingMethod["method"];
   /** Superheat or subcooling; missing where the charge is weighed. */
-  readonly result?: Estimate<"temperatureDifference">;
+  readonly result?: Estimate<"temperatureDifference"> | undefined;
   /** Dew or bubble temperature at the thermometer; missing where the charge is weighed. */
-  readonly saturationTemperature?: Estimate<"temperature">;
+  readonly saturationTemperature?: Estimate<"temperature"> | undefined;
 }
 
 /**

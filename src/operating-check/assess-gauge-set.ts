@@ -18,7 +18,7 @@ export interface GaugeSetSide {
   /** End of the graduated scale, above 0. */
   readonly fullScale: Quantity<"gaugePressure">;
   /** Where the retarded part of the dial ends, not below the full scale: it survives, it does not measure. */
-  readonly retardTo?: Quantity<"gaugePressure">;
+  readonly retardTo?: Quantity<"gaugePressure"> | undefined;
   /** Working pressure printed on the hose, above 0; not the burst pressure. */
   readonly hoseWorkingPressure: Quantity<"gaugePressure">;
 }

@@ -27,13 +27,13 @@ export interface ServiceReading extends RunningUnit {
   /** What the gauge shows. */
   readonly pressure: Quantity<"gaugePressure">;
   /** The port that it is on; the larger one, `vapor`, when left out. */
-  readonly port?: "vapor" | "liquid" | "commonSuction";
+  readonly port?: "vapor" | "liquid" | "commonSuction" | undefined;
   /** Where the refrigerant expands; in the outdoor unit when left out. */
-  readonly expansion?: ExpansionPlace;
+  readonly expansion?: ExpansionPlace | undefined;
   /** What is known of the gauge; counted as exact when left out. */
-  readonly gauge?: Instrument<"gaugePressure">;
+  readonly gauge?: Instrument<"gaugePressure"> | undefined;
   /** How sure a pass or a fail has to be; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** How a reading is off. Source: see {@link assessServiceReading}. */

@@ -84,7 +84,7 @@ export function targetSuperheat(conditions: {
   /** Wet bulb of the air that enters the indoor coil. */
   readonly indoorWetBulb: Quantity<"temperature">;
   /** The chart in the unit's manual. */
-  readonly chart?: SuperheatChart;
+  readonly chart?: SuperheatChart | undefined;
 }): TargetSuperheat {
   objectOf("conditions", conditions);
   const { outdoorDryBulb, indoorWetBulb, chart } = conditions;

@@ -16,7 +16,7 @@ export interface Bar {
   readonly low: number;
   readonly high: number;
   /** Figures that decide: a ring each, with how far each is uncertain. */
-  readonly rings?: readonly { readonly at: number; readonly uncertainty: number }[];
+  readonly rings?: readonly { readonly at: number; readonly uncertainty: number }[] | undefined;
 }
 
 /** A picture of bars. */

@@ -21,18 +21,18 @@ export interface PlotOptions extends Pick<FigureTextOptions, "system" | "units" 
   /** The language of headings, axes and labels: `english` of `hvac-install-math/language/en`, or its like. */
   readonly language: PlotLanguage;
   /** Begins every id of the picture; letters, digits, `-` and `_`, a letter first. Each plot of a page needs its own. */
-  readonly id?: string;
+  readonly id?: string | undefined;
   /** Heading of the picture and its accessible name; says what is drawn when left out. */
-  readonly title?: string;
+  readonly title?: string | undefined;
   /**
    * `full`, with axes and words, when left out; `sparkline` for a row of a list: the curve and its limit alone, 120 by
    * 28 units, with the result as its text alternative.
    */
-  readonly form?: "full" | "sparkline";
+  readonly form?: "full" | "sparkline" | undefined;
   /** Width of the drawing in full form, 300 to 1200 units, 440 when left out; the text is 13 units high. The picture scales to the room that it is given. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** Where the colors come from; `page` when left out. */
-  readonly colors?: PlotColors;
+  readonly colors?: PlotColors | undefined;
 }
 
 /** The options with everything filled in. */

@@ -25,7 +25,7 @@ import { thinned } from "./thin.ts";
 /** Language, units and looks of {@link pressureTestPlot}. Source: none; the library's own type. */
 export interface PressureTestPlotOptions extends PlotOptions {
   /** Whether the temperature has a panel of its own; `true` when left out. */
-  readonly temperature?: boolean;
+  readonly temperature?: boolean | undefined;
 }
 
 /**

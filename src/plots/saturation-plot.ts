@@ -18,11 +18,11 @@ import { say } from "./statements.ts";
 /** Span, language, units and looks of {@link saturationPlot}. Source: none; the library's own type. */
 export interface SaturationPlotOptions extends PlotOptions {
   /** Lowest temperature; −40 °C, or the lowest that the refrigerant's range allows, when left out. */
-  readonly from?: Quantity<"temperature">;
+  readonly from?: Quantity<"temperature"> | undefined;
   /** Highest temperature; 65 °C, or the highest that the refrigerant's range allows, when left out. */
-  readonly to?: Quantity<"temperature">;
+  readonly to?: Quantity<"temperature"> | undefined;
   /** Station pressure, for what a gauge shows there; absolute pressures when left out. */
-  readonly atmosphere?: Quantity<"absolutePressure">;
+  readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
 }
 
 /** Stretches of each curve; a stretch is then about 3 units wide. */

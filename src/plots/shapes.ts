@@ -9,17 +9,17 @@ export type Point = readonly [x: number, y: number];
 /** A line, or with `marks` its points: a line with dots; dots, crosses or rings alone. */
 export interface Line {
   readonly role: Role;
-  readonly label?: string;
+  readonly label?: string | undefined;
   readonly points: readonly Point[];
-  readonly marks?: "dotted line" | "dots" | "crosses" | "rings";
+  readonly marks?: "dotted line" | "dots" | "crosses" | "rings" | undefined;
   /** How far up and down each point is uncertain. */
-  readonly whisker?: number;
+  readonly whisker?: number | undefined;
 }
 
 /** The area between two lines. */
 export interface Band {
   readonly role: Role;
-  readonly label?: string;
+  readonly label?: string | undefined;
   readonly points: readonly (readonly [x: number, low: number, high: number])[];
 }
 
@@ -30,7 +30,7 @@ export interface Level {
   readonly from: number;
   readonly to: number;
   readonly y: number;
-  readonly stop?: boolean;
+  readonly stop?: boolean | undefined;
 }
 
 /** What has one vertical axis. */
@@ -44,7 +44,7 @@ export interface Panel {
   /** Values that the axis has to reach beside those that are drawn. */
   readonly reach: readonly number[];
   /** A second axis on the right, `factor` times the left one. */
-  readonly right?: { readonly name: string; readonly factor: number };
+  readonly right?: { readonly name: string; readonly factor: number } | undefined;
 }
 
 /** A whole picture. */
@@ -58,6 +58,6 @@ export interface LinePlot {
   readonly xName: string;
   readonly x: readonly [from: number, to: number];
   /** Words in place of the numbers along the horizontal axis. */
-  readonly xWords?: readonly (readonly [at: number, word: string])[];
+  readonly xWords?: readonly (readonly [at: number, word: string])[] | undefined;
   readonly panels: readonly Panel[];
 }

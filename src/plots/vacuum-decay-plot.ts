@@ -22,7 +22,7 @@ import { rowsOf } from "./vacuum-rows.ts";
 /** Language, units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
 export interface VacuumDecayPlotOptions extends PlotOptions {
   /** Unit of an axis on the right, for a reader who thinks in two; none when left out. */
-  readonly secondPressureUnit?: Unit<"absolutePressure">;
+  readonly secondPressureUnit?: Unit<"absolutePressure"> | undefined;
 }
 
 /** What a course can mean; the words are the language's, as the decay pictures of manuals put it. */

@@ -14,7 +14,7 @@ export interface DropLimit {
   /** Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %. */
   readonly maximumDrop: Quantity<"pressureDifference">;
   /** The time for which the drop is allowed, so that the limit is a rate; the whole test when left out. */
-  readonly per?: Quantity<"duration">;
+  readonly per?: Quantity<"duration"> | undefined;
 }
 
 /**

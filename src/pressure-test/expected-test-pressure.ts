@@ -23,9 +23,9 @@ export interface TemperatureChange {
   /** Gas temperature at the later reading. */
   readonly laterTemperature: TestTemperature;
   /** Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts. */
-  readonly volume?: TestVolume;
+  readonly volume?: TestVolume | undefined;
   /** What the walls are made of, for their own expansion; `rigid` when left out. */
-  readonly wall?: Wall;
+  readonly wall?: Wall | undefined;
 }
 
 /** A gauge reading with its atmosphere. Source: none; the library's own type. */
@@ -35,7 +35,7 @@ export interface GaugeChange extends TemperatureChange {
   /** Station pressure at the first reading. */
   readonly atmosphere: Quantity<"absolutePressure">;
   /** Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out. */
-  readonly laterAtmosphere?: Quantity<"absolutePressure">;
+  readonly laterAtmosphere?: Quantity<"absolutePressure"> | undefined;
 }
 
 /** A reading of an absolute sensor. Source: none; the library's own type. */

@@ -18,7 +18,7 @@ export interface GasElsewhere {
   /** Its share of the volume, 0 to below 1; 0 says that every part has its thermometer. */
   readonly share: Quantity<"ratio">;
   /** How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed. */
-  readonly change?: Quantity<"temperatureDifference">;
+  readonly change?: Quantity<"temperatureDifference"> | undefined;
 }
 
 /** Decaying warmth of the gas after the fill: at most so many K at its end, with a time constant in s. */

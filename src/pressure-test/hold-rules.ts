@@ -17,9 +17,9 @@ export interface HoldRule {
   /** What the pressure is to be. */
   readonly pressure: string;
   /** Lowest stated test pressure, where the rule states a figure. */
-  readonly testPressure?: Quantity<"gaugePressure">;
+  readonly testPressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest stated hold. */
-  readonly hold?: Quantity<"duration">;
+  readonly hold?: Quantity<"duration"> | undefined;
   /** What passes. */
   readonly accept: string;
   /** Where it is printed. */

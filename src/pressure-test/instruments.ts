@@ -17,9 +17,9 @@ import { type PressureTestStatement, say } from "./statements.ts";
  */
 export interface TestGauge extends Instrument<"gaugePressure"> {
   /** How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed. */
-  readonly drift?: Quantity<"pressureDifference">;
+  readonly drift?: Quantity<"pressureDifference"> | undefined;
   /** Two different gauges read start and end, so that their errors do not cancel. */
-  readonly separateInstruments?: boolean;
+  readonly separateInstruments?: boolean | undefined;
 }
 
 /**
@@ -29,9 +29,9 @@ export interface TestGauge extends Instrument<"gaugePressure"> {
  */
 export interface GasThermometer extends Instrument<"temperature"> {
   /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed. */
-  readonly followsGasWithin?: Quantity<"temperatureDifference">;
+  readonly followsGasWithin?: Quantity<"temperatureDifference"> | undefined;
   /** Two different thermometers read start and end, so that their errors do not cancel. */
-  readonly separateInstruments?: boolean;
+  readonly separateInstruments?: boolean | undefined;
 }
 
 /**
@@ -45,7 +45,7 @@ export interface TestInstruments {
   /** The thermometer. */
   readonly temperature: GasThermometer;
   /** Standard uncertainty of each volume as a fraction of it; taken as exact when left out. */
-  readonly volumeUncertainty?: Quantity<"ratio">;
+  readonly volumeUncertainty?: Quantity<"ratio"> | undefined;
 }
 
 /** Standard uncertainties in SI: of one reading, made of its display step and the rest that is random; common to all. */
@@ -122,7 +122,7 @@ export function errorsOf(instruments: TestInstruments): TestErrors {
 /** Errors of each reading and common ones: the accuracy is common unless the instrument changed. */
 function parts<K extends "gaugePressure" | "temperature">(
   path: string,
-  instrument: Instrument<K> & { readonly separateInstruments?: boolean },
+  instrument: Instrument<K> & { readonly separateInstruments?: boolean | undefined },
   unit: Unit<DifferenceOf<K>>,
 ): ReadingErrors {
   standardUncertainty(instrument, unit, path); // refuses what is no instrument

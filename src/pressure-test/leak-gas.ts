@@ -14,7 +14,7 @@ export interface LeakGas {
   /** Viscosity, µPa·s. */
   readonly viscosity: number;
   /** Saturation pressure at 20 °C, where it is a refrigerant: the least that a test has to exceed. */
-  readonly pressureAtRest?: Quantity<"absolutePressure">;
+  readonly pressureAtRest?: Quantity<"absolutePressure"> | undefined;
 }
 
 /** What the test is made with; apart, so that a verdict does not carry the other gases. */

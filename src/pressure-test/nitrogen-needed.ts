@@ -22,7 +22,7 @@ export interface NitrogenCylinder {
   /** What its gauge shows now, up to 31 MPa absolute. */
   readonly pressure: Quantity<"gaugePressure">;
   /** Temperature of the cylinder; that of the system when left out. */
-  readonly temperature?: Quantity<"temperature">;
+  readonly temperature?: Quantity<"temperature"> | undefined;
 }
 
 /** What a fill takes. Source: none; the library's own type. */
@@ -34,7 +34,7 @@ export interface NitrogenNeed {
   /** How many fills it can give in all. */
   readonly fills: number;
   /** What the cylinder shows afterwards; absent when it does not hold enough. */
-  readonly cylinderPressureAfter?: Quantity<"gaugePressure">;
+  readonly cylinderPressureAfter?: Quantity<"gaugePressure"> | undefined;
   /** What can hurt someone. */
   readonly cautions: readonly Caution<PressureTestStatement | SafetyStatement>[];
 }
@@ -74,10 +74,10 @@ export interface NitrogenNeed {
 export function nitrogenNeeded(fill: {
   readonly volume: Quantity<"volume">;
   readonly pressure: Quantity<"gaugePressure">;
-  readonly startPressure?: Quantity<"gaugePressure">;
+  readonly startPressure?: Quantity<"gaugePressure"> | undefined;
   readonly temperature: Quantity<"temperature">;
   readonly atmosphere: Quantity<"absolutePressure">;
-  readonly fills?: number;
+  readonly fills?: number | undefined;
   readonly cylinder: NitrogenCylinder;
 }): NitrogenNeed {
   const { fills = 1, startPressure } = objectOf("fill", fill);

@@ -17,11 +17,11 @@ import { type PressureTestStatement, say } from "./statements.ts";
  */
 export interface TestRequirement {
   /** Lowest test pressure of the manual. */
-  readonly testPressure?: Quantity<"gaugePressure">;
+  readonly testPressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest hold of the manual. */
-  readonly hold?: Quantity<"duration">;
+  readonly hold?: Quantity<"duration"> | undefined;
   /** Pressures marked on the parts under test; none may be exceeded. */
-  readonly marked?: readonly MarkedLimit[];
+  readonly marked?: readonly MarkedLimit[] | undefined;
 }
 
 /** Why a test cannot pass, and what to do about it. */

@@ -46,7 +46,7 @@ export interface Stage {
   /** Pressure to raise to. */
   readonly pressure: Quantity<"gaugePressure">;
   /** How long to hold before the next; the last stage is the test itself and has none. */
-  readonly hold?: Quantity<"duration">;
+  readonly hold?: Quantity<"duration"> | undefined;
   /** What to do there. */
   readonly check: "bubble solution on every joint" | "watch and listen" | "test";
 }
@@ -112,11 +112,11 @@ export interface PressurizationPlan {
  */
 export function pressurizationPlan(plan: {
   readonly limits: readonly MarkedLimit[];
-  readonly wanted?: Quantity<"gaugePressure">;
+  readonly wanted?: Quantity<"gaugePressure"> | undefined;
   readonly temperature: Quantity<"temperature">;
   readonly warmest: Quantity<"temperature">;
   readonly atmosphere: Quantity<"absolutePressure">;
-  readonly pattern?: StagePattern;
+  readonly pattern?: StagePattern | undefined;
 }): PressurizationPlan {
   const { limits, wanted, pattern = "three stages" } = objectOf("plan", plan);
   oneOf("pattern", pattern, ["three stages", "ten percent"]);

@@ -38,9 +38,9 @@ export interface TestReading {
   /** Gas temperature, per zone where zones differ, −40 °C to 70 °C. */
   readonly temperature: TestTemperature;
   /** Time since the test began; needed for a leak rate. */
-  readonly elapsed?: Quantity<"duration">;
+  readonly elapsed?: Quantity<"duration"> | undefined;
   /** Station pressure at this reading, where it differs from the one given for the whole test. */
-  readonly atmosphere?: Quantity<"absolutePressure">;
+  readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
 }
 
 /** What the tubing is made of: how the inner volume grows with temperature; `rigid` leaves it out. */

@@ -28,21 +28,21 @@ export interface PressureTestSetup {
   /** Station pressure; of every reading that does not state its own. */
   readonly atmosphere: Quantity<"absolutePressure">;
   /** Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate. */
-  readonly volume?: TestVolume;
+  readonly volume?: TestVolume | undefined;
   /** The stated limit; without one nothing passes. */
-  readonly criterion?: PressureTestCriterion;
+  readonly criterion?: PressureTestCriterion | undefined;
   /** One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
   /** What the machine will hold, for the leak in grams a year; needs volume and time. */
-  readonly refrigerant?: RefrigerantInService;
+  readonly refrigerant?: RefrigerantInService | undefined;
   /** Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it. */
-  readonly sinceFill?: Quantity<"duration">;
+  readonly sinceFill?: Quantity<"duration"> | undefined;
   /** What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas. */
-  readonly elsewhere?: GasElsewhere;
+  readonly elsewhere?: GasElsewhere | undefined;
   /** What manual and nameplate require; a test that does not meet it cannot pass. */
-  readonly required?: TestRequirement;
+  readonly required?: TestRequirement | undefined;
   /** What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty. */
-  readonly wall?: Wall;
+  readonly wall?: Wall | undefined;
 }
 
 /** What every reading shares, in SI. */

@@ -40,8 +40,8 @@ export interface TubeRun {
  * ```
  */
 export function testVolume(parts: {
-  readonly tubes?: readonly TubeRun[];
-  readonly vessels?: readonly Quantity<"volume">[];
+  readonly tubes?: readonly TubeRun[] | undefined;
+  readonly vessels?: readonly Quantity<"volume">[] | undefined;
 }): Quantity<"volume"> {
   const { tubes = [], vessels = [] } = parts ?? {};
   for (const [argument, value] of Object.entries({ tubes, vessels })) {

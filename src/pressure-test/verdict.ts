@@ -34,23 +34,23 @@ export interface PressureTestAssessment
   /** What to do next, in order; empty on a pass. */
   readonly actions: readonly PressureTestStatement[];
   /** The limit as a drop over this test: as stated, at most 1 % of the fill pressure. */
-  readonly limit?: Quantity<"pressureDifference">;
+  readonly limit?: Quantity<"pressureDifference"> | undefined;
   /** Probability that the true drop keeps the stated limit. */
-  readonly conformanceProbability?: number;
+  readonly conformanceProbability?: number | undefined;
   /** The smallest drop that would have proven a leak: the expanded uncertainty. A leak of just this size shows in half of all tests, one of twice the size in almost all. */
   readonly smallestProvableDrop: Quantity<"pressureDifference">;
   /** No drop above this was seen: the drop, or 0, plus the expanded uncertainty. */
   readonly noLeakAbove: Quantity<"pressureDifference">;
   /** Throughput V·d/Δt at the gas temperature of the last reading, where volume and time are known. */
-  readonly leakRate?: Estimate<"throughput">;
+  readonly leakRate?: Estimate<"throughput"> | undefined;
   /** The same leak as mass of nitrogen, from the density of the real gas. */
-  readonly nitrogenLoss?: Estimate<"massFlow">;
+  readonly nitrogenLoss?: Estimate<"massFlow"> | undefined;
   /** The smallest leak that this test could have proven, where volume and time are known. */
-  readonly smallestProvableLeak?: Quantity<"throughput">;
+  readonly smallestProvableLeak?: Quantity<"throughput"> | undefined;
   /** The leak as refrigerant in service, where `refrigerant` was stated: of the drop that was found. Order of magnitude. */
-  readonly refrigerantLoss?: RefrigerantEquivalent;
+  readonly refrigerantLoss?: RefrigerantEquivalent | undefined;
   /** The same of the largest drop that is not excluded, {@link PressureTestAssessment.noLeakAbove}. */
-  readonly refrigerantLossAtMost?: RefrigerantEquivalent;
+  readonly refrigerantLossAtMost?: RefrigerantEquivalent | undefined;
   /** How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help. */
-  readonly furtherHold?: Quantity<"duration">;
+  readonly furtherHold?: Quantity<"duration"> | undefined;
 }

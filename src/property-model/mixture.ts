@@ -33,14 +33,14 @@ export interface Mixture {
 /** What {@link mixture} needs to know. Source: none; this is the library's own shape. */
 export interface MixtureInput {
   /** Name of the blend, such as `R454B`; for messages only. */
-  readonly id?: string;
+  readonly id?: string | undefined;
   /** Components with their `ratio` of the mass, above 0; together 100 %. */
   readonly components: readonly {
     readonly fluid: PureFluid;
     readonly massFraction: Quantity<"ratio">;
   }[];
   /** Pairs of your own; they go before the library's {@link binaryPairs}. */
-  readonly pairs?: readonly BinaryPair[];
+  readonly pairs?: readonly BinaryPair[] | undefined;
 }
 
 /**

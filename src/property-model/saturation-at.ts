@@ -27,7 +27,9 @@ export interface PlainPoint {
   /** Density of the saturated bulk, mol/m³. */
   readonly density: number;
   /** Density (mol/m³) and mole fractions of the phase that just appears; a pseudo-pure fluid has none. */
-  readonly incipient?: { readonly density: number; readonly moleFractions: readonly number[] };
+  readonly incipient?:
+    | { readonly density: number; readonly moleFractions: readonly number[] }
+    | undefined;
 }
 
 /** Lowest and highest temperature, K, between which saturation is sought. */

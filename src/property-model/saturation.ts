@@ -45,12 +45,14 @@ export interface SaturationPoint {
    * The first bubble or the first drop: its density and its mole fractions by fluid id. A pseudo-pure
    * model does not define it.
    */
-  readonly incipient?: {
-    /** Density of the phase that just appears. */
-    readonly density: Quantity<"density">;
-    /** Its composition. */
-    readonly moleFractions: Readonly<Record<string, number>>;
-  };
+  readonly incipient?:
+    | {
+        /** Density of the phase that just appears. */
+        readonly density: Quantity<"density">;
+        /** Its composition. */
+        readonly moleFractions: Readonly<Record<string, number>>;
+      }
+    | undefined;
 }
 
 /**

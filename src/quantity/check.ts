@@ -7,10 +7,10 @@ import type { Quantity, Unit } from "./quantity.ts";
 
 /** Limits in SI units, or plain numbers. `above` and `below` exclude their value. */
 export interface Limits {
-  readonly min?: number;
-  readonly max?: number;
-  readonly above?: number;
-  readonly below?: number;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly above?: number | undefined;
+  readonly below?: number | undefined;
   readonly hint?: Hint | string | undefined;
 }
 

@@ -22,11 +22,11 @@ export interface WeatherReport {
    * the standard atmosphere, or to mean sea level (weather maps and services; SLP, QFF), which takes the
    * temperature. Left out where the report does not say: both are possible then.
    */
-  readonly reduction?: "altimeter-setting" | "mean-sea-level";
+  readonly reduction?: "altimeter-setting" | "mean-sea-level" | undefined;
   /** `temperature` of the air in the shade, −60 to 60 °C, best as a mean of now and twelve hours ago. */
-  readonly temperature?: Quantity<"temperature">;
+  readonly temperature?: Quantity<"temperature"> | undefined;
   /** Limits of error of the altitude, 0 to 500 m; ±10 m when left out. */
-  readonly altitudeAccuracy?: Quantity<"length">;
+  readonly altitudeAccuracy?: Quantity<"length"> | undefined;
 }
 
 /** The pressure at a site, from a weather report. Source: see {@link stationPressure}. */

@@ -90,7 +90,7 @@ export function unknownWord(
   plain: string,
   start: number,
   names: NameLookup,
-): { end: number; spelling?: string } {
+): { end: number; spelling?: string | undefined } {
   const word = /^[\p{L}\p{M}\d°%_$]+/u.exec(plain.slice(start, start + 40))?.[0];
   const spelling = names.spelling.get(keyOf(word ?? "").toLowerCase());
   const end = start + (word?.length ?? String.fromCodePoint(plain.codePointAt(start) ?? 0).length);

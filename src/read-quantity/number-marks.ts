@@ -8,7 +8,7 @@ import { plainText } from "./plain-text.ts";
 export interface NumberMarks {
   readonly decimal: string;
   /** Thousands mark; none unless a locale was stated. */
-  readonly group?: string;
+  readonly group?: string | undefined;
   /** Digits in the last group and in the groups before it: 3 and 3, or 3 and 2. */
   readonly groupSizes: readonly [last: number, others: number];
   /** What stands between the digits and a power of ten, such as `E` or `×10^`. */

@@ -13,7 +13,7 @@ export interface Leaf {
   /** The number, in the first unit that is typed: 12.5 of 12 ft 6 in. */
   readonly value: number;
   /** The units that the name of the first unit can stand for. */
-  readonly units?: readonly NamedUnit[];
+  readonly units?: readonly NamedUnit[] | undefined;
   /** Whether it is a bare mixed number joined by a hyphen: 5-1/2. */
   readonly hyphenated: boolean;
   /** Whether it is two whole numbers with a slash that could be two values: 208/230 V. */

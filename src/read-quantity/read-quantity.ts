@@ -33,7 +33,7 @@ export interface ReadQuantityOptions<K extends Kind> {
    * BCP 47 language tag of the person's numbers, such as `"de"`: gives the decimal mark, the thousands mark
    * and the digits. Without it the decimal mark is a point and there is no thousands mark.
    */
-  readonly locale?: string;
+  readonly locale?: string | undefined;
 }
 
 /** What may stand in the field, for an error message. */

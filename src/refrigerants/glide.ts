@@ -16,7 +16,7 @@ export type CoilReading =
       /** Absolute pressure. */
       readonly pressure: Quantity<"absolutePressure">;
       /** Not needed; ignored when the pressure is absolute. */
-      readonly atmosphere?: Quantity<"absolutePressure">;
+      readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
     }
   | {
       /** Gauge pressure. */
@@ -76,7 +76,7 @@ export function temperatureGlide(
  */
 export function meanCoilTemperature(
   refrigerant: Refrigerant,
-  reading: CoilReading & { readonly dewWeight?: number },
+  reading: CoilReading & { readonly dewWeight?: number | undefined },
 ): Quantity<"temperature"> {
   const { bubble, dew } = ends(refrigerant, reading);
   const { dewWeight = 0.5 } = reading;
@@ -86,7 +86,7 @@ export function meanCoilTemperature(
 
 function ends(
   refrigerant: Refrigerant,
-  reading: { pressure: ReadPressure; atmosphere?: Quantity<"absolutePressure"> },
+  reading: { pressure: ReadPressure; atmosphere?: Quantity<"absolutePressure"> | undefined },
 ): { bubble: number; dew: number } {
   const { pressure, atmosphere } = objectOf("reading", reading);
   return {

@@ -21,10 +21,10 @@ export type LineAssessmentInput = LineReading & {
   readonly instruments: {
     readonly pressure: Instrument<"gaugePressure">;
     readonly temperature: Instrument<"temperature">;
-    readonly atmosphere?: Instrument<"absolutePressure">;
+    readonly atmosphere?: Instrument<"absolutePressure"> | undefined;
   };
   /** How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 };
 
 /**

@@ -98,21 +98,21 @@ export function pressureTemperatureTable(
   refrigerant: Refrigerant,
   options: TableSpan & {
     readonly atmosphere: Quantity<"absolutePressure">;
-    readonly pressureUnit?: Unit<"gaugePressure">;
+    readonly pressureUnit?: Unit<"gaugePressure"> | undefined;
   },
 ): PressureTemperatureTable<"gaugePressure">;
 export function pressureTemperatureTable(
   refrigerant: Refrigerant,
   options: TableSpan & {
     readonly atmosphere?: undefined;
-    readonly pressureUnit?: Unit<"absolutePressure">;
+    readonly pressureUnit?: Unit<"absolutePressure"> | undefined;
   },
 ): PressureTemperatureTable<"absolutePressure">;
 export function pressureTemperatureTable(
   refrigerant: Refrigerant,
   options: TableSpan & {
     readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
-    readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure">;
+    readonly pressureUnit?: Unit<"gaugePressure"> | Unit<"absolutePressure"> | undefined;
   },
 ): AnyTable {
   const { from, to, step, atmosphere } = objectOf("options", options);

@@ -101,9 +101,9 @@ export interface Refrigerant {
    * fourth has none for HFOs and hydrocarbons. What a law fixes instead: `blendWarmingPotential` of charge-limit.
    */
   readonly gwp: {
-    readonly ar4?: WarmingPotential;
-    readonly ar5?: WarmingPotential;
-    readonly ar6?: WarmingPotential;
+    readonly ar4?: WarmingPotential | undefined;
+    readonly ar5?: WarmingPotential | undefined;
+    readonly ar6?: WarmingPotential | undefined;
   };
   /** Temperatures for which the saturation functions answer. */
   readonly range: {

@@ -8,8 +8,8 @@ export type Tone = "pass" | "fail" | "open" | "none";
 /** A piece of a line: plain, a word of a verdict, or a link to a place in the report. */
 export interface Run {
   readonly text: string;
-  readonly tone?: Tone;
-  readonly to?: string;
+  readonly tone?: Tone | undefined;
+  readonly to?: string | undefined;
 }
 
 /** A line of text. */
@@ -22,7 +22,7 @@ export interface Table {
   readonly head: readonly string[];
   readonly rows: readonly (readonly Words[])[];
   /** Where each row can be linked to. */
-  readonly ids?: readonly string[];
+  readonly ids?: readonly string[] | undefined;
 }
 
 /** What a section is made of. */
@@ -36,9 +36,9 @@ export type Block =
 export interface Section {
   readonly id: string;
   readonly title: string;
-  readonly mark?: Run;
+  readonly mark?: Run | undefined;
   readonly blocks: readonly Block[];
-  readonly parts?: readonly Section[];
+  readonly parts?: readonly Section[] | undefined;
 }
 
 /** A whole report. */

@@ -21,9 +21,9 @@ export interface ReportOptions extends FigureTextOptions {
   /** The language of the report, such as `english` of `hvac-install-math/language/en`. */
   readonly language: PlotLanguage;
   /** The rule sets for circuits that the record may name; see `assessInstallation`. */
-  readonly rules?: readonly CircuitRules[];
+  readonly rules?: readonly CircuitRules[] | undefined;
   /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
-  readonly printedAt?: string;
+  readonly printedAt?: string | undefined;
 }
 
 /** A picture of a step. Source: none; the library's own type. */
@@ -43,11 +43,13 @@ export interface ReportPlot {
  */
 export interface HtmlReportOptions extends ReportOptions {
   /** Draws pictures of the record as it was judged, such as `recordPlots` of `plots`; none when left out. */
-  readonly plots?: (
-    record: InstallationRecord,
-    assessment: InstallationAssessment,
-    options: ReportOptions,
-  ) => readonly ReportPlot[];
+  readonly plots?:
+    | ((
+        record: InstallationRecord,
+        assessment: InstallationAssessment,
+        options: ReportOptions,
+      ) => readonly ReportPlot[])
+    | undefined;
 }
 
 /** Checks what both reports share. */

@@ -33,7 +33,7 @@ export type Shape =
 /** One of a few words or numbers. Source: none; the library's own type. */
 export interface WordsShape {
   /** Name of the type. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** All that are allowed. */
   readonly words: readonly (string | number)[];
 }
@@ -53,13 +53,13 @@ export interface ItemsShape {
 /** An object with certain fields. Source: none; the library's own type. */
 export interface FieldsShape {
   /** Name of the type. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** The forms of the fields; a name that ends in `?` may be missing, and others are refused. */
   readonly fields: Fields;
   /** What the type is, for people. */
-  readonly says?: string;
+  readonly says?: string | undefined;
   /** What each field is, for people. */
-  readonly about?: Readonly<Record<string, string>>;
+  readonly about?: Readonly<Record<string, string>> | undefined;
 }
 
 /** The forms of fields by their names. Source: none; the library's own type. */
@@ -74,7 +74,7 @@ export interface EachShape {
 /** One of several forms. Source: none; the library's own type. */
 export interface EitherShape {
   /** Name of the type. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** The forms; the first that fits counts. */
   readonly either: readonly Shape[];
 }
@@ -82,7 +82,7 @@ export interface EitherShape {
 /** One of several objects, told apart by a field. Source: none; the library's own type. */
 export interface CasesShape {
   /** Name of the type. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** The field that tells. */
   readonly by: string;
   /** The form for each word that may stand in it. */
@@ -92,11 +92,11 @@ export interface CasesShape {
 /** What a verdict may say: each code with the values that stand in its sentence. Source: none; the library's own type. */
 export interface StatementsShape {
   /** Name of the type. */
-  readonly type?: string;
+  readonly type?: string | undefined;
   /** The form of the values of each code. */
   readonly statements: Fields;
   /** Fields that each has besides `code` and `values`. */
-  readonly with?: Fields;
+  readonly with?: Fields | undefined;
 }
 
 /** The statements as objects that their codes tell apart. */

@@ -24,7 +24,7 @@ export interface Source {
   /** Publisher, or journal with volume and page. */
   readonly publisher: string;
   /** Digital object identifier, where there is one. */
-  readonly doi?: string;
+  readonly doi?: string | undefined;
 }
 
 const works = {

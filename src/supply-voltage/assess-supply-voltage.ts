@@ -80,7 +80,7 @@ export function assessSupplyVoltage(input: SupplyVoltageInput): SupplyVoltageAss
     ...(sagged.outcome && { sag: sagged.outcome }),
     ...phased.outcomes,
   };
-  const outcome = overallOutcome(Object.values(parts));
+  const outcome = overallOutcome(Object.values(parts).filter((one) => one !== undefined));
   const findings = [
     ...byPlate.findings,
     ...phased.findings,

@@ -25,9 +25,9 @@ import {
 
 /** What the phases say. */
 export interface PhasesPart extends SupplyPart {
-  readonly voltage?: VoltageUnbalance;
-  readonly current?: PhaseUnbalance<"current">;
-  readonly outcomes: { unbalance?: Outcome; currentUnbalance?: Outcome };
+  readonly voltage?: VoltageUnbalance | undefined;
+  readonly current?: PhaseUnbalance<"current"> | undefined;
+  readonly outcomes: { unbalance?: Outcome | undefined; currentUnbalance?: Outcome | undefined };
 }
 
 /** Judges the worst set of each. */
@@ -102,8 +102,8 @@ function judgeVoltage(
 
 /** The current unbalance under load, against the 10 % of makers' manuals, and a line without current. */
 function judgeCurrent(whole: readonly PlainReading[]): {
-  outcome?: Outcome;
-  current?: PhaseUnbalance<"current">;
+  outcome?: Outcome | undefined;
+  current?: PhaseUnbalance<"current"> | undefined;
   findings: SupplyFinding[];
 } {
   const findings: SupplyFinding[] = [];

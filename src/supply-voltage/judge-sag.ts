@@ -24,8 +24,8 @@ const amps = (sets: readonly PlainReading[]) =>
 /** What the sag says. */
 export interface SagPart extends SupplyPart {
   /** Of the prediction at full load, where there is one. */
-  readonly outcome?: Outcome;
-  readonly sag?: SupplySag;
+  readonly outcome?: Outcome | undefined;
+  readonly sag?: SupplySag | undefined;
 }
 
 /** The sag, where the supply was read both at rest and under load. */

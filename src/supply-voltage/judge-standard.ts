@@ -20,9 +20,9 @@ import { rangesOf, resolveStandard, type SupplyRange } from "./voltage-standard.
 /** What the standard says of the supply. */
 export interface StandardPart extends SupplyPart {
   /** Missing where the standard has no range at that place. */
-  readonly outcome?: Outcome;
-  readonly range?: SupplyRange;
-  readonly week?: SupplyWeekAssessment;
+  readonly outcome?: Outcome | undefined;
+  readonly range?: SupplyRange | undefined;
+  readonly week?: SupplyWeekAssessment | undefined;
 }
 
 /** Judges the extremes by the ranges of the standard; a week's log by EN 50160. */

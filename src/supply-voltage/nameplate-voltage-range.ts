@@ -18,11 +18,11 @@ export interface VoltageNameplate {
   /** Rated voltage, or both of a dual plate: `[volt(208), volt(230)]` for "208/230". */
   readonly rated: Quantity<"voltage"> | readonly Quantity<"voltage">[];
   /** The range that the maker prints; it wins over any rule. */
-  readonly range?: VoltageRange;
+  readonly range?: VoltageRange | undefined;
   /** Phases that the plate asks for. */
-  readonly phases?: 1 | 3;
+  readonly phases?: 1 | 3 | undefined;
   /** Current at which the unit runs at full load: rated-load or full-load amperes, not MCA. */
-  readonly ratedCurrent?: Quantity<"current">;
+  readonly ratedCurrent?: Quantity<"current"> | undefined;
 }
 
 /**

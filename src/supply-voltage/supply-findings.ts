@@ -27,16 +27,16 @@ export interface SupplyEvidence {
 export type SupplyFinding =
   | {
       readonly as: Outcome;
-      readonly cause?: SupplyVoltageCause;
+      readonly cause?: SupplyVoltageCause | undefined;
       readonly said: SupplyVoltageStatement;
-      readonly actions?: readonly SupplyVoltageStatement[];
+      readonly actions?: readonly SupplyVoltageStatement[] | undefined;
     }
   | { readonly as: "assumption" | "finding"; readonly said: SupplyVoltageStatement };
 
 /** What a part answers. */
 export interface SupplyPart {
   readonly findings: readonly SupplyFinding[];
-  readonly sources?: readonly Citation[];
+  readonly sources?: readonly Citation[] | undefined;
 }
 
 /** Lists what was taken because it was not stated. */

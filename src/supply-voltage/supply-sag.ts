@@ -21,15 +21,15 @@ export interface SupplySagInput {
   /** Voltage while it runs, above 0, read at the same place. */
   readonly load: Quantity<"voltage">;
   /** Current while it runs; the average of the lines for three phases. */
-  readonly loadCurrent?: Quantity<"current">;
+  readonly loadCurrent?: Quantity<"current"> | undefined;
   /** Current while it is off; 0 when left out. */
-  readonly restCurrent?: Quantity<"current">;
+  readonly restCurrent?: Quantity<"current"> | undefined;
   /** Phases that feed the unit; 1 when left out. */
-  readonly phases?: 1 | 3;
+  readonly phases?: 1 | 3 | undefined;
   /** The voltmeter; its common error cancels in the difference. */
-  readonly meter?: Voltmeter;
+  readonly meter?: Voltmeter | undefined;
   /** Current at which the voltage is wanted, such as the rated-load amperes of an inverter that now runs slowly. */
-  readonly atCurrent?: Quantity<"current">;
+  readonly atCurrent?: Quantity<"current"> | undefined;
 }
 
 /**
@@ -43,9 +43,9 @@ export interface SupplySag {
   /** The sag as a share of the voltage at rest. */
   readonly share: Quantity<"ratio">;
   /** Resistance of everything upstream of the meter: both conductors for one phase, one line for three. Missing without a current, or when the voltage rose. */
-  readonly sourceResistance?: Estimate<"resistance">;
+  readonly sourceResistance?: Estimate<"resistance"> | undefined;
   /** Voltage to expect at `atCurrent`. */
-  readonly voltageAtCurrent?: Quantity<"voltage">;
+  readonly voltageAtCurrent?: Quantity<"voltage"> | undefined;
 }
 
 /**

@@ -28,11 +28,11 @@ export interface SupplyVoltageInput {
   /** At the service entrance or at the unit. */
   readonly measuredAt: VoltageMeasuredAt;
   /** The voltmeter; readings count as exact when left out. */
-  readonly meter?: Voltmeter;
+  readonly meter?: Voltmeter | undefined;
   /** Largest voltage unbalance that the maker allows; 2 % when left out. */
-  readonly unbalanceLimit?: Quantity<"ratio">;
+  readonly unbalanceLimit?: Quantity<"ratio"> | undefined;
   /** How sure the verdict has to be, one-sided, 0.5 to below 1; 0.95 when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /**
@@ -47,18 +47,18 @@ export interface SupplyVoltageAssessment
     /** Against the nameplate. */
     readonly nameplate: Outcome;
     /** Against the standard of the supply; missing where it has no range at that place. */
-    readonly supply?: Outcome;
+    readonly supply?: Outcome | undefined;
     /** The voltage to expect at full load, where it can be predicted. */
-    readonly sag?: Outcome;
+    readonly sag?: Outcome | undefined;
     /** Voltage unbalance; three phases only. */
-    readonly unbalance?: Outcome;
+    readonly unbalance?: Outcome | undefined;
     /** Current unbalance; three phases with currents only. */
-    readonly currentUnbalance?: Outcome;
+    readonly currentUnbalance?: Outcome | undefined;
   };
   /** What the nameplate allows. */
   readonly nameplateRange: NameplateVoltageRange;
   /** The narrowest range of the standard that all readings keep; missing when they keep none. */
-  readonly supplyRange?: SupplyRange;
+  readonly supplyRange?: SupplyRange | undefined;
   /** Lowest reading, starting aside. */
   readonly lowest: Estimate<"voltage">;
   /** Highest reading, also while starting. */
@@ -68,20 +68,22 @@ export interface SupplyVoltageAssessment
   /** From the highest reading up to the nameplate's highest voltage; negative when above. */
   readonly marginAbove: Quantity<"voltage">;
   /** The worst voltage unbalance; three phases only. */
-  readonly unbalance?: VoltageUnbalance;
+  readonly unbalance?: VoltageUnbalance | undefined;
   /** The worst current unbalance, of readings under load. */
-  readonly currentUnbalance?: PhaseUnbalance<"current">;
+  readonly currentUnbalance?: PhaseUnbalance<"current"> | undefined;
   /** Sag between rest and load, where both were read. */
-  readonly sag?: SupplySag;
+  readonly sag?: SupplySag | undefined;
   /** What a log saw against the nameplate: of the only voltage, or of the lowest and highest of three lines. */
-  readonly log?: {
-    /** Of the only voltage, or of the lowest of three at each moment. */
-    readonly low: VoltageLogStatistics;
-    /** Of the only voltage, or of the highest of three at each moment. */
-    readonly high: VoltageLogStatistics;
-  };
+  readonly log?:
+    | {
+        /** Of the only voltage, or of the lowest of three at each moment. */
+        readonly low: VoltageLogStatistics;
+        /** Of the only voltage, or of the highest of three at each moment. */
+        readonly high: VoltageLogStatistics;
+      }
+    | undefined;
   /** EN 50160 on a log of a 230 V or 400 V service, the worst line. */
-  readonly week?: SupplyWeekAssessment;
+  readonly week?: SupplyWeekAssessment | undefined;
   /** Voltage monitor settings to suggest; missing when the plate does not fit the supply. */
-  readonly monitor?: VoltageMonitorSettings;
+  readonly monitor?: VoltageMonitorSettings | undefined;
 }

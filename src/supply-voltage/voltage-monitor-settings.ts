@@ -27,7 +27,7 @@ export interface VoltageMonitorSettings {
   /** Wait before reconnecting, so that pressures equalise; 3 min at least, 5 min is common. */
   readonly reconnectDelay: Quantity<"duration">;
   /** Cut out above this voltage unbalance, between the 2 % that makers allow and the 5 % at which a motor must not run; three phases only. Phase loss and reversal cut out at once. */
-  readonly unbalanceCutOut?: Quantity<"ratio">;
+  readonly unbalanceCutOut?: Quantity<"ratio"> | undefined;
 }
 
 /**

@@ -22,9 +22,9 @@ export type LoadState = "rest" | "load" | "start";
  */
 export interface ReadingMoment {
   /** What the unit did. */
-  readonly state?: LoadState;
+  readonly state?: LoadState | undefined;
   /** Time since the first reading of a log; on all readings or on none, and growing. */
-  readonly elapsed?: Quantity<"duration">;
+  readonly elapsed?: Quantity<"duration"> | undefined;
 }
 
 /**
@@ -36,9 +36,9 @@ export interface SinglePhaseReading extends ReadingMoment {
   /** Voltage between the two conductors that feed the unit. */
   readonly voltage: Quantity<"voltage">;
   /** Current of the unit at that moment. */
-  readonly current?: Quantity<"current">;
+  readonly current?: Quantity<"current"> | undefined;
   /** Voltages from each of the two conductors to ground, where they were read too. */
-  readonly lineToGround?: readonly Quantity<"voltage">[];
+  readonly lineToGround?: readonly Quantity<"voltage">[] | undefined;
 }
 
 /**
@@ -50,7 +50,7 @@ export interface ThreePhaseReading extends ReadingMoment {
   /** Voltages between lines 1 and 2, 2 and 3, 3 and 1. */
   readonly lineToLine: readonly Quantity<"voltage">[];
   /** Currents of lines 1, 2 and 3 at that moment. */
-  readonly currents?: readonly Quantity<"current">[];
+  readonly currents?: readonly Quantity<"current">[] | undefined;
 }
 
 /** A reading of one phase or of three. Source: none; the library's own type. */
@@ -64,7 +64,7 @@ export type VoltageReading = SinglePhaseReading | ThreePhaseReading;
  */
 export interface Voltmeter extends Instrument<"voltage"> {
   /** Limits of error that grow with the reading, ±; added to `accuracy`. */
-  readonly accuracyOfReading?: Quantity<"ratio">;
+  readonly accuracyOfReading?: Quantity<"ratio"> | undefined;
 }
 
 /** A reading in SI. */

@@ -41,9 +41,9 @@ export interface VoltageStandard {
   /** One row per nominal voltage, which is column 0; volts. */
   readonly table: readonly (readonly number[])[];
   /** Voltages that nameplates and people write for a nominal voltage of the table: 230 V for a service of 240 V. */
-  readonly alsoWritten?: readonly (readonly [written: number, nominal: number])[];
+  readonly alsoWritten?: readonly (readonly [written: number, nominal: number])[] | undefined;
   /** Whether its figures are remembered, not read. */
-  readonly fromMemory?: boolean;
+  readonly fromMemory?: boolean | undefined;
   /** The ranges, from the normal one to the widest, by where the voltage is measured. Empty: none for that place. */
   readonly ranges: Readonly<Record<VoltageMeasuredAt, readonly RangeColumns[]>>;
 }
@@ -84,9 +84,9 @@ export interface NominalSupply {
    * The standard. Where it is left out, one is taken only for a nominal voltage that no other standard here knows (120,
    * 208, 240, 277, 480 and 600 V: ANSI C84.1; 400 V: IEC 60038; 100 V: Japan); for any other it is asked for.
    */
-  readonly standard?: VoltageStandard;
+  readonly standard?: VoltageStandard | undefined;
   /** The range that the utility promises; it goes before any standard. */
-  readonly range?: VoltageRange;
+  readonly range?: VoltageRange | undefined;
 }
 
 /** Standards that are taken by the nominal voltage alone, where only one of them knows it. */
@@ -103,11 +103,11 @@ function rowIn(standard: VoltageStandard, volts: number): readonly number[] | un
 
 /** The standard of a supply, how it is known, and the row of its table; nothing where it has to be asked for. */
 export function resolveStandard(supply: NominalSupply): {
-  readonly standard?: VoltageStandard;
+  readonly standard?: VoltageStandard | undefined;
   readonly by: "input" | "nominal" | "nothing";
-  readonly row?: readonly number[];
+  readonly row?: readonly number[] | undefined;
   /** Nominal voltage of the row. */
-  readonly nominal?: number;
+  readonly nominal?: number | undefined;
 } {
   const volts = siOf("supply.voltage", supply?.voltage, "voltage", { above: 0 });
   oneOf("supply.phases", supply.phases, [1, 3]);

@@ -31,9 +31,9 @@ export interface PhaseUnbalance<K extends "voltage" | "current"> {
  */
 export interface VoltageUnbalance extends PhaseUnbalance<"voltage"> {
   /** Negative over positive sequence, the unbalance that EN 50160 limits; missing when no three phases can give these voltages. */
-  readonly negativeSequence?: Quantity<"ratio">;
+  readonly negativeSequence?: Quantity<"ratio"> | undefined;
   /** Share of its rated power that a motor may give; missing above 5 %, where it must not run. */
-  readonly deratingFactor?: number;
+  readonly deratingFactor?: number | undefined;
   /** How much more the windings heat up, in per cent of their temperature rise: about 2u². */
   readonly addedTemperatureRise: Quantity<"ratio">;
 }

@@ -37,7 +37,7 @@ export interface ConductanceInput extends VacuumTube {
   /** Gas temperature. */
   readonly temperature: Quantity<"temperature">;
   /** `air` when left out. */
-  readonly gas?: PumpedGas;
+  readonly gas?: PumpedGas | undefined;
 }
 
 /**

@@ -71,27 +71,27 @@ export interface VacuumDecayAssessment extends Assessment<DecayCause, VacuumDeca
   /** Length of the evidence: since isolation, or since the last step. */
   readonly evidence: Quantity<"duration">;
   /** Pressure at the end of the policy's hold: measured when it is over, forecast before. With the gauge's accuracy. */
-  readonly atHoldEnd?: Estimate<"absolutePressure">;
+  readonly atHoldEnd?: Estimate<"absolutePressure"> | undefined;
   /** Rate of the steady rise, the leak, over all models, less what a blank test showed. */
-  readonly leak?: Estimate<"pressureRate">;
+  readonly leak?: Estimate<"pressureRate"> | undefined;
   /** 95 % two-sided interval of the leak; not symmetric when moisture could hide it. */
-  readonly leakInterval?: readonly [Quantity<"pressureRate">, Quantity<"pressureRate">];
+  readonly leakInterval?: readonly [Quantity<"pressureRate">, Quantity<"pressureRate">] | undefined;
   /** The leak as a throughput at the ambient temperature; missing without the volume. */
-  readonly leakThroughput?: Estimate<"throughput">;
+  readonly leakThroughput?: Estimate<"throughput"> | undefined;
   /** The smallest leak that these readings could have shown; a pass says nothing of smaller ones. */
-  readonly smallestLeak?: Quantity<"pressureRate">;
+  readonly smallestLeak?: Quantity<"pressureRate"> | undefined;
   /** The same as a throughput; missing without the volume. */
-  readonly smallestLeakThroughput?: Quantity<"throughput">;
+  readonly smallestLeakThroughput?: Quantity<"throughput"> | undefined;
   /** The largest leak that may pass: the policy's, or the caller's smaller one. */
   readonly leakLimit: Quantity<"throughput">;
   /** What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude. */
   readonly lossAtLimit: readonly [Quantity<"massFlow">, Quantity<"massFlow">];
   /** Where the water levels off; missing when there is no sign of water. */
-  readonly plateau?: Plateau;
+  readonly plateau?: Plateau | undefined;
   /** How likely a leak and water are that matter; missing with fewer than eight points. */
-  readonly shares?: EvidenceShares;
+  readonly shares?: EvidenceShares | undefined;
   /** The best single model, for plotting with {@link decayCurve}; missing with fewer than three points. */
-  readonly fit?: DecayFit;
+  readonly fit?: DecayFit | undefined;
   /** Readings that were set aside; the monitor keeps the first 100. */
   readonly excluded: readonly Exclusion[];
   /** How many were set aside for which reason. */

@@ -18,9 +18,9 @@ import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
  */
 export interface DecayFit {
   /** Slow shape; missing for a constant or a line. */
-  readonly shape?: SlowShape;
+  readonly shape?: SlowShape | undefined;
   /** Time constant of the slow shape. */
-  readonly timeConstant?: Quantity<"duration">;
+  readonly timeConstant?: Quantity<"duration"> | undefined;
   /** Whether it has a line: a leak. */
   readonly line: boolean;
   /** Whether it has an equalisation right after isolation. */
@@ -78,7 +78,7 @@ export function fitOf(best: Component, segment: Segment): DecayFit {
  */
 export function decayCurve(
   fit: DecayFit,
-  options: { readonly points: number; readonly until?: Quantity<"duration"> },
+  options: { readonly points: number; readonly until?: Quantity<"duration"> | undefined },
 ): DecayReading[] {
   const { from, to, coefficients } = objectOf("fit", fit);
   const { points, until = to } = objectOf("options", options);

@@ -12,11 +12,11 @@ import { say, type VacuumDecayStatement } from "./statements.ts";
  */
 export interface VacuumGauge {
   /** Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out; a display that stands still is believed only with it. */
-  readonly resolution?: Quantity<"pressureDifference"> | readonly GaugeRange[];
+  readonly resolution?: Quantity<"pressureDifference"> | readonly GaugeRange[] | undefined;
   /** Stated limits of error as a part of the reading; ±10 % is assumed when left out. */
-  readonly accuracy?: Quantity<"ratio">;
+  readonly accuracy?: Quantity<"ratio"> | undefined;
   /** Largest reading; readings at or above it are over range. */
-  readonly range?: Quantity<"absolutePressure">;
+  readonly range?: Quantity<"absolutePressure"> | undefined;
 }
 
 /** One range of a gauge. Source: none; the library's own type. */

@@ -22,7 +22,7 @@ export interface Plateau {
   /** Water or ice of this temperature is in balance with the plateau: the coldest wet spot is no colder. */
   readonly saturationTemperature: Quantity<"temperature">;
   /** Water that has become vapour by then, `mass`; missing without the volume. More may be left as liquid, ice or in oil. */
-  readonly waterMass?: Quantity<"mass">;
+  readonly waterMass?: Quantity<"mass"> | undefined;
   /** Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone. */
   readonly aboveSaturation: boolean;
 }

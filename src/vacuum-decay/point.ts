@@ -13,7 +13,7 @@ import { enoughPoints } from "./tuning.ts";
 export interface Point {
   readonly outcome: Outcome;
   readonly reason: VacuumDecayStatement;
-  readonly actions?: readonly VacuumDecayStatement[];
+  readonly actions?: readonly VacuumDecayStatement[] | undefined;
 }
 
 export const rate = (si: number): Quantity<"pressureRate"> =>

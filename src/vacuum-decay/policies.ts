@@ -32,11 +32,11 @@ export interface Checkpoint {
   /** Time after isolation. */
   readonly at: Quantity<"duration">;
   /** Largest pressure that is accepted then. */
-  readonly limit?: Quantity<"absolutePressure">;
+  readonly limit?: Quantity<"absolutePressure"> | undefined;
   /** Largest rise since isolation that is accepted then; zero means none that the gauge could show. */
-  readonly rise?: Quantity<"pressureDifference">;
+  readonly rise?: Quantity<"pressureDifference"> | undefined;
   /** From here on the source calls it wet or leaking; between the limit and here it is doubtful. */
-  readonly failAbove?: Quantity<"absolutePressure">;
+  readonly failAbove?: Quantity<"absolutePressure"> | undefined;
 }
 
 /**
@@ -52,7 +52,7 @@ export interface AcceptancePolicy {
   /** What has to hold, in order of time; the last one ends the hold. */
   readonly checkpoints: readonly Checkpoint[];
   /** Largest leak that is accepted, where the source states one; {@link commonLeakLimit} when left out. */
-  readonly leakLimit?: Quantity<"throughput">;
+  readonly leakLimit?: Quantity<"throughput"> | undefined;
   /** Whether a pass may be given before the hold is over, once the readings prove it. */
   readonly earlyPass: boolean;
   /** How sure the figures are. */

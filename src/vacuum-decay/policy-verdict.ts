@@ -24,7 +24,7 @@ export interface Kept {
   readonly outcome: Outcome;
   readonly reason: VacuumDecayStatement;
   /** Whether more time, or a better gauge, is what it takes. */
-  readonly lacks?: "time" | "gauge";
+  readonly lacks?: "time" | "gauge" | undefined;
 }
 
 const ofPressure = {

@@ -15,15 +15,15 @@ export interface PumpDownInput {
   /** Speed of the pump at its inlet, free air displacement for a mechanical pump. */
   readonly pump: Quantity<"volumeFlow">;
   /** Hoses, cores and lines between system and pump in series; none when the speed is that at the system. */
-  readonly tubes?: readonly VacuumTube[];
+  readonly tubes?: readonly VacuumTube[] | undefined;
   /** Pressure at the start and at the end. */
   readonly from: Quantity<"absolutePressure">;
   /** Pressure to reach. */
   readonly to: Quantity<"absolutePressure">;
   /** Lowest pressure that the pump reaches here, what leaks and vapour included; 0 when left out. */
-  readonly ultimate?: Quantity<"absolutePressure">;
+  readonly ultimate?: Quantity<"absolutePressure"> | undefined;
   /** Gas temperature, only needed with tubes. */
-  readonly temperature?: Quantity<"temperature">;
+  readonly temperature?: Quantity<"temperature"> | undefined;
 }
 
 /**

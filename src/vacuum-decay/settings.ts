@@ -62,23 +62,23 @@ export interface VacuumDecayOptions {
   /** `temperature` of the warmest part of the system, −40 to 60 °C: it limits what water can do. */
   readonly ambient: Quantity<"temperature">;
   /** `temperature` of the coldest part, where water would sit; the ambient when left out. */
-  readonly coldest?: Quantity<"temperature">;
+  readonly coldest?: Quantity<"temperature"> | undefined;
   /** Inner `volume` of the isolated part, 1 cm³ to 1 m³: turns the rise into a leak and a mass of water; 3 L is assumed when left out. */
-  readonly volume?: Quantity<"volume">;
+  readonly volume?: Quantity<"volume"> | undefined;
   /** The gauge. */
-  readonly gauge?: VacuumGauge;
+  readonly gauge?: VacuumGauge | undefined;
   /** What is accepted, such as `acceptancePolicies.guideSpec15182`. */
   readonly policy: AcceptancePolicy;
   /** Largest leak that is accepted, as `throughput` or `pressureRate`: less than the policy's limit, never more. */
-  readonly leakLimit?: Quantity<"throughput"> | Quantity<"pressureRate">;
+  readonly leakLimit?: Quantity<"throughput"> | Quantity<"pressureRate"> | undefined;
   /** How the pump was shut off; a course that falls or stays too flat is believed only where it is known. */
-  readonly isolation?: PumpIsolation;
+  readonly isolation?: PumpIsolation | undefined;
   /** Hoses within the isolated part: what they let in is no leak of the system. */
-  readonly hoses?: VacuumHoses;
+  readonly hoses?: VacuumHoses | undefined;
   /** What a blank test of hoses and gauge showed; it is taken off the rise. */
-  readonly blankTest?: BlankTest;
+  readonly blankTest?: BlankTest | undefined;
   /** How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out. */
-  readonly confidence?: number;
+  readonly confidence?: number | undefined;
 }
 
 /** A checkpoint in SI units; `limit` and `failAbove` are Infinity where there is none. */

@@ -106,9 +106,9 @@ export interface CodecParts {
   readonly name: string;
   readonly shape: Shape;
   /** Versions, where the format has them. */
-  readonly format?: Format;
+  readonly format?: Format | undefined;
   /** What its types and fields are, where the shape itself does not say it. */
-  readonly words?: SchemaWords;
+  readonly words?: SchemaWords | undefined;
 }
 
 /** How many problems are listed. */

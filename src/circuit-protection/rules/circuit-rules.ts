@@ -145,7 +145,7 @@ export interface SupplySystem {
   /** Nominal volts between two lines. */
   readonly lineToLine: number;
   /** Nominal volts from line to neutral; left out where there is no neutral. */
-  readonly lineToNeutral?: number;
+  readonly lineToNeutral?: number | undefined;
   /** Highest nominal volts of a line to ground. */
   readonly toGround: number;
 }
@@ -215,56 +215,60 @@ export interface CircuitRules<F extends RuleFamily = RuleFamily> {
   /** Whether the device has to protect the conductor against overload also in compressor circuits. */
   readonly deviceProtectsConductor: boolean;
   /** Ampacity over rating that each kind of device needs, where the device protects the conductor. */
-  readonly ampacityPerRating?: { readonly breaker: Steps<number>; readonly fuse: Steps<number> };
+  readonly ampacityPerRating?:
+    | { readonly breaker: Steps<number>; readonly fuse: Steps<number> }
+    | undefined;
   /** General circuits: up to which rating the next size above the ampacity is allowed. */
-  readonly nextSizeUpTo?: number;
+  readonly nextSizeUpTo?: number | undefined;
   /** General circuits: largest device on small conductors, columns by material. */
-  readonly smallConductors?: PrintedTable<SizeOf<F>>;
+  readonly smallConductors?: PrintedTable<SizeOf<F>> | undefined;
   /** Services, in the order in which an unnamed one is taken: the one with the stricter rating first. */
   readonly systems: readonly SupplySystem[];
   /** Voltage markings: volts to ground and volts between conductors, rising. */
   readonly voltageRatings: PrintedTable<VoltageRating>;
   /** Ampacities; columns "copper 60 °C", or "copper 70 °C C 2" for method C with two loaded conductors. Left out: not judged. */
-  readonly ampacity?: readonly PrintedTable<SizeOf<F>>[];
+  readonly ampacity?: readonly PrintedTable<SizeOf<F>>[] | undefined;
   /** Correction for ambient temperature by its upper edge in °C; columns by insulation. */
   readonly ambient: PrintedTable<number>;
   /** The same in the ground, methods D1 and D2. */
-  readonly groundAmbient?: PrintedTable<number>;
+  readonly groundAmbient?: PrintedTable<number> | undefined;
   /** Correction for the soil by its resistivity in K·m/W; columns by method. */
-  readonly soil?: PrintedTable<number>;
+  readonly soil?: PrintedTable<number> | undefined;
   /** Derating where thermal insulation surrounds the cable, by length in m. */
-  readonly thermalInsulation?: Steps<number>;
+  readonly thermalInsulation?: Steps<number> | undefined;
   /** Adjustment for loaded conductors (wire gauge, "bunched") or circuits (metric) that run together, by arrangement. */
   readonly adjustment: Readonly<Record<string, Steps<number>>>;
   /** Termination column up to a device rating, and above it, unless the equipment is marked. */
-  readonly terminations?: Steps<"60 °C" | "75 °C">;
+  readonly terminations?: Steps<"60 °C" | "75 °C"> | undefined;
   /** Column that caps non-metallic sheathed cable. */
-  readonly sheathedCableColumn?: "60 °C";
+  readonly sheathedCableColumn?: "60 °C" | undefined;
   /** Wiring closer to the roof than `below` (m) counts as hotter by `adder` (K). */
-  readonly rooftop?: { readonly below: number; readonly adder: number };
+  readonly rooftop?: { readonly below: number; readonly adder: number } | undefined;
   /** Equipment grounding (protective) conductor; left out: not judged. */
-  readonly grounding?: GroundingRule<F>;
+  readonly grounding?: GroundingRule<F> | undefined;
   /** Disconnect: factor on the rated-load currents of all or of the largest, made sizes, distance in m, what else. */
   readonly disconnect: {
     readonly factor: number;
     readonly of: "sum" | "largest";
     readonly sizes: readonly number[];
-    readonly within?: number;
+    readonly within?: number | undefined;
     readonly wants: readonly DisconnectDemand[];
   };
   /** Working space at the disconnect: depth by volts to ground for conditions 1 to 3, width and height, m. */
-  readonly workingSpace?: {
-    readonly depth: Steps<readonly [number, number, number]>;
-    readonly width: number;
-    readonly height: number;
-    readonly required: boolean;
-  };
+  readonly workingSpace?:
+    | {
+        readonly depth: Steps<readonly [number, number, number]>;
+        readonly width: number;
+        readonly height: number;
+        readonly required: boolean;
+      }
+    | undefined;
   /** Farthest service receptacle in m. */
-  readonly receptacleWithin?: number;
+  readonly receptacleWithin?: number | undefined;
   /** Area and direct-current resistance; columns "area", "copper solid", "copper stranded", … */
   readonly conductors: PrintedTable<SizeOf<F>>;
   /** Alternating-current resistance and reactance; columns "copper PVC", "reactance PVC", … */
-  readonly impedance?: PrintedTable<SizeOf<F>>;
+  readonly impedance?: PrintedTable<SizeOf<F>> | undefined;
   /** Unit of the resistance and impedance tables. */
   readonly resistanceUnit: Unit<"resistancePerLength">;
   /** Unit in which lengths are answered. */
@@ -281,31 +285,37 @@ export interface CircuitRules<F extends RuleFamily = RuleFamily> {
     readonly total: number;
     readonly mandatory: boolean;
     /** More for each meter beyond a length, up to a most. */
-    readonly growth?: { readonly beyond: number; readonly perMeter: number; readonly most: number };
+    readonly growth?:
+      | { readonly beyond: number; readonly perMeter: number; readonly most: number }
+      | undefined;
     /** Ω·mm²/m hot, and Ω/m of reactance, where the rule states them. */
-    readonly resistivity?: Readonly<Record<Material, number>>;
-    readonly reactance?: number;
+    readonly resistivity?: Readonly<Record<Material, number>> | undefined;
+    readonly reactance?: number | undefined;
   };
   /** Protection of a compressor circuit as multiples of the rated-load or the locked-rotor current. */
-  readonly compressorProtection?: {
-    readonly of: "ratedLoad" | "lockedRotor";
-    readonly normal: number;
-    readonly ifItWillNotStart?: number;
-    /** Locked-rotor over rated-load current where none is marked. */
-    readonly lockedRotorMultiple?: number;
-  };
+  readonly compressorProtection?:
+    | {
+        readonly of: "ratedLoad" | "lockedRotor";
+        readonly normal: number;
+        readonly ifItWillNotStart?: number | undefined;
+        /** Locked-rotor over rated-load current where none is marked. */
+        readonly lockedRotorMultiple?: number | undefined;
+      }
+    | undefined;
   /** Ground-fault protection of dwelling outlets, with its dates. */
-  readonly groundFault?: GroundFaultRule;
+  readonly groundFault?: GroundFaultRule | undefined;
   /** Residual-current device: for every circuit up to a rating, or where a TT system needs it to disconnect. */
-  readonly residualCurrent?: { readonly upTo: number } | "TT";
+  readonly residualCurrent?: { readonly upTo: number } | "TT" | undefined;
   /** Tripping of a miniature breaker as multiples of its rating. */
-  readonly tripping?: {
-    readonly noTrip: number;
-    readonly trip: number;
-    readonly curves: Readonly<Record<TripCurve, readonly [from: number, to: number]>>;
-    /** Curves that suit compressors. */
-    readonly compressor: readonly TripCurve[];
-  };
+  readonly tripping?:
+    | {
+        readonly noTrip: number;
+        readonly trip: number;
+        readonly curves: Readonly<Record<TripCurve, readonly [from: number, to: number]>>;
+        /** Curves that suit compressors. */
+        readonly compressor: readonly TripCurve[];
+      }
+    | undefined;
   /** Further duties that are told and not judged, by name and clause. */
   readonly advice: readonly { readonly name: RuleAdvice; readonly clause: string }[];
 }
