@@ -33,6 +33,7 @@ export {
 export { checkRecord } from "./check-record.ts";
 export type { CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
 export { completeRecord, type Files } from "./complete-record.ts";
+export type { FieldPath } from "./field-path.ts";
 export { recordShape } from "./generated/record-shape.ts";
 export type { HoldPoint } from "./hold-points.ts";
 export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
@@ -59,4 +60,14 @@ export type { InstallationStep, StepProblem } from "./step.ts";
 export { fromVersion1 } from "./version-1.ts";
 export { type VoltageStandardName, voltageStandards } from "./voltage-standards.ts";
 export type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";
-export type { CommissioningWord, FieldWord, HoldWord, StepWord } from "./words.ts";
+export type {
+  CommissioningWord,
+  ConstructionWord,
+  FieldWord,
+  HoldWord,
+  LineWord,
+  ModeWord,
+  StandingWord,
+  StepWord,
+  WaiverWord,
+} from "./words.ts";

@@ -4,6 +4,11 @@
  *
  * @module field-text
  */
-export { type FieldTextError, isFieldTextError } from "../read-quantity/index.ts";
+export {
+  type FieldTextError,
+  type FieldTextStatement,
+  type FieldTextStatements,
+  isFieldTextError,
+} from "../read-quantity/index.ts";
 export * from "./parse-quantity.ts";
 export { type TypedUnit, typedUnits } from "./typed-units.ts";

@@ -21,5 +21,12 @@ export type {
 } from "./log-format.ts";
 export { createLogReader, type Log, type LogReader } from "./log-reader.ts";
 export { readLog } from "./read-log.ts";
-export type { LineStatement, LogsStatement, LogsStatements, LogsWord } from "./statements.ts";
+export type {
+  LineStatement,
+  LogsStatement,
+  LogsStatements,
+  LogsWord,
+  SeparatorWord,
+  WrittenWord,
+} from "./statements.ts";
 export type { Watch, WatchRow } from "./watch.ts";

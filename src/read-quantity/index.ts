@@ -6,3 +6,4 @@
  */
 export { type FieldTextError, isFieldTextError } from "./field-text-error.ts";
 export { type ReadQuantityOptions, readQuantity } from "./read-quantity.ts";
+export type { FieldTextStatement, FieldTextStatements } from "./statements.ts";
