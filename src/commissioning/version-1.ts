@@ -2,7 +2,6 @@
 // Follows the formats of this library. Does not cover what version 1 could not say: it stays missing.
 
 import { isOfKind } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
 import { segmentsOf } from "../shapes/index.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import { pathOf, type Segment } from "./record-path.ts";
@@ -21,6 +20,12 @@ const moved: readonly (readonly [from: string, to: string])[] = [
   ["power.circuit", "power.circuits[0]"],
   ["notApplicable", "waivers"],
 ];
+
+/** The parts that become parts of others. */
+const movedParts = ["equipment", "power", "tubing", "joints", "drain", "room"];
+
+/** The lists whose items change each for itself. */
+const mapped = ["notApplicable", "photos"];
 
 /**
  * A record of version 1 as one of version 2, from JSON data or from live quantities: nothing is lost, and the history
@@ -42,21 +47,34 @@ const moved: readonly (readonly [from: string, to: string])[] = [
  * ```
  */
 export function fromVersion1(record: Json): Json {
-  const { history, ...last } = record as { history?: readonly Json[] | undefined };
-  const after = present(last);
-  if (!Array.isArray(history)) return frozen(after);
+  const { history } = record as { history?: readonly Json[] };
+  const after = present(record);
+  if (!Array.isArray(history)) return after;
   // Walked back from the end: each amendment by what it changed in the new form.
   const entries: Json[] = [];
   const own = new Set<unknown>();
-  let state: Json = last;
+  let state = record;
   for (const entry of [...history].reverse()) {
     const path = segmentsOf("history.path", newPath(String(entry.path)));
-    const removes = valueAt(present(state), path) === undefined;
     const segments = segmentsOf("history.path", String(entry.path));
+    const removes = valueAt(present(around(state, segments)), path) === undefined;
     state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
-    entries.push(changeOf(entry, present(state), path, removes));
+    entries.push(changeOf(entry, present(around(state, segments)), path, removes));
   }
-  return frozen({ ...after, history: entries.reverse() });
+  return { ...after, history: entries.reverse() };
+}
+
+/** What the new form of one field hangs on: the parts that move with others, and the field itself. */
+function around(record: Json, [first = "", item]: readonly Segment[]): Json {
+  const parts = [...movedParts, String(first)].map((name) => [name, record[name]] as const);
+  const narrow: Record<string, unknown> = Object.fromEntries(parts);
+  const list = narrow[first];
+  if (mapped.includes(String(first)) && Array.isArray(list) && typeof item === "number") {
+    const one: unknown[] = new Array(list.length);
+    if (item in list) one[item] = list[item];
+    narrow[first] = one;
+  }
+  return narrow;
 }
 
 /** An amendment in the new form, by the state before it. */
@@ -81,12 +99,12 @@ function newPath(path: string): string {
 
 /** The parts where they are in version 2. */
 function present(record: Json): Json {
-  const { tubing, joints, drain, room, pressureTest, evacuation, notApplicable, ...rest } = record;
+  const { tubing, joints, drain, room, pressureTest, evacuation, notApplicable, ...rest } =
+    record as Record<string, unknown>;
   const { indoorUnits, ...equipment } = objectAt(rest.equipment);
   const { circuit, ...power } = objectAt(rest.power);
   const run = defined({ indoorUnits, tubing, joints, drain, room: roomOf(room) });
-  return defined({
-    ...rest,
+  const changed: Json = {
     version: 2,
     equipment: rest.equipment && equipment,
     runs: Object.keys(run).length > 0 ? [run] : undefined,
@@ -96,7 +114,12 @@ function present(record: Json): Json {
       rest.power && defined({ ...power, circuits: circuit === undefined ? undefined : [circuit] }),
     waivers: Array.isArray(notApplicable) ? notApplicable.map(waiverOf) : notApplicable,
     photos: Array.isArray(rest.photos) ? rest.photos.map(photoOf) : rest.photos,
-  });
+  };
+  for (const [name, value] of Object.entries(changed)) {
+    if (value !== undefined) rest[name] = value;
+    else delete rest[name];
+  }
+  return rest;
 }
 
 /** The editions of the room rule by their names in version 1. */

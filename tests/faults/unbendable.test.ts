@@ -13,7 +13,7 @@ import { snapshot } from "./walk.ts";
 type Holder = Record<string, unknown>;
 
 /** Results that are made anew at each call and stay the caller's to write into: copies of the caller's own data. */
-const callersOwn = ["quantity.revive", "quantity.toPlain"];
+const callersOwn = ["quantity.revive", "quantity.toPlain", "commissioning.fromVersion1"];
 
 const isHolder = (value: unknown): value is Holder =>
   (typeof value === "object" && value !== null) || typeof value === "function";
