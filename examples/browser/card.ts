@@ -6,6 +6,7 @@ import {
   type Outcome,
 } from "hvac-install-math/assessment";
 import { figureText, type UnitSystem } from "hvac-install-math/display";
+import { english } from "hvac-install-math/language/en";
 import { type AnyQuantity, isInvalidInputError } from "hvac-install-math/quantity";
 import { sourceById } from "hvac-install-math/sources";
 import { element, folded, list } from "./elements.ts";
@@ -62,7 +63,7 @@ function attempt(work: () => Answer | undefined): Answer | undefined {
 export function verdictOf(assessment: Assessment<string>, show: Show): HTMLElement[] {
   const { reasons, cautions, assumptions, sources } = assessment;
   const said = (statements: Assessment["reasons"]) =>
-    statements.map((statement) => explain(statement, show));
+    statements.map((statement) => explain(statement, english, show));
   const warned = element("div", ...list("Cautions", said(cautions)));
   warned.className = "cautions";
   return [

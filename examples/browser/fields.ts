@@ -1,6 +1,8 @@
 // What a person typed into a form, as quantities, and what is wrong with it at the field itself. The fields
 // carry the names of the library's arguments, such as `start.pressure`, so that its errors find them.
+import { explain } from "hvac-install-math/assessment";
 import { isFieldTextError, parseQuantity } from "hvac-install-math/field-text";
+import { english } from "hvac-install-math/language/en";
 import {
   isInvalidInputError,
   type Kind,
@@ -60,7 +62,8 @@ export function fieldsOf(form: HTMLFormElement): Fields {
       const { argument, value, allowed, hint } = error;
       const field = all.find(({ name }) => name && `${argument}.`.startsWith(`${name}.`));
       if (!field) throw error;
-      mark(field.name, `${value} is not possible here; allowed: ${allowed}${hint && `. ${hint}`}`);
+      const advice = hint ? `. ${explain(hint, english)}` : "";
+      mark(field.name, `${value} is not possible here; allowed: ${allowed}${advice}`);
       return undefined;
     }
   };
@@ -69,9 +72,8 @@ export function fieldsOf(form: HTMLFormElement): Fields {
       return parseQuantity(named(name).value, { kind: unit.kind, defaultUnit: unit });
     } catch (error) {
       if (!isFieldTextError(error)) throw error;
-      const { position, end, value, allowed, hint } = error;
-      const problem = hint || `${value} is not understood; allowed: ${allowed}`;
-      mark(name, `Character ${position + 1}: ${problem}`, [position, end]);
+      const { position, end, problem } = error;
+      mark(name, `Character ${position + 1}: ${explain(problem, english)}`, [position, end]);
       return undefined;
     }
   };

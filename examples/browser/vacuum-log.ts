@@ -89,7 +89,7 @@ function replay({ readings, ...options }: VacuumDecayInput, show: Show): HTMLEle
     const frame = () => {
       for (const reading of readings.slice(next, next + perFrame)) {
         const { outcome, reasons } = monitor.add(reading);
-        const why = reasons[0] ? explain(reasons[0], show) : "";
+        const why = reasons[0] ? explain(reasons[0], english, show) : "";
         said.textContent = `${reading.elapsed.toString()}: ${outcome}. ${why}`;
       }
       next += perFrame;

@@ -12,6 +12,7 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
+import { explain } from "hvac-install-math/assessment";
 import { assessInstallation, circuitRules } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
 import { english } from "hvac-install-math/language/en";
@@ -43,8 +44,8 @@ export function run(args: readonly string[]): Run {
     const problems = result.steps.flatMap((step) => step.problems);
     if (problems.length > 0) {
       const errors = problems.map(
-        ({ path, value, allowed, hint }) =>
-          `${placeOf(path)}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`,
+        ({ path, reason, hint }) =>
+          `${placeOf(path)}: ${[reason, ...(hint ? [hint] : [])].map((one) => explain(one, english)).join(" ")}`,
       );
       return { exitCode: 2, output, errors: [...new Set(errors)].join("\n") };
     }

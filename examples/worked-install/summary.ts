@@ -121,8 +121,8 @@ function stepLines(
           .map(([figureName, figure]) => `${indent.slice(2)}${row(figureName, figure)}`),
       ];
     }),
-    ...problems.flatMap(({ path, value, allowed }) =>
-      wrapped("  cannot be used: ", `${path} is ${value}; allowed: ${allowed}.`),
+    ...problems.flatMap(({ path, reason }) =>
+      wrapped("  cannot be used: ", `${path}: ${explain(reason, english, show)}`),
     ),
     ...(missing.length ? wrapped("  not recorded: ", `${missing.join(", ")}.`) : []),
     ...(blockedBy.length ? wrapped("  waits for: ", `${blockedBy.map(stepWord).join(", ")}.`) : []),

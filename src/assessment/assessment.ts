@@ -3,13 +3,12 @@
 // Does not cover wording: explain.ts puts a statement and a language together.
 import { listOf, oneOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
-import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { SourceId } from "../sources/bibliography.ts";
 import type { Caution } from "./caution.ts";
 import { heed, type SafetyStatement } from "./safety.ts";
-import type { Statement, Value } from "./statement.ts";
+import type { Statement } from "./statement.ts";
 
 /**
  * `pass`: proven. `fail`: proven otherwise. `inconclusive`: the evidence cannot decide, and the reasons
@@ -67,23 +66,6 @@ export interface Assessment<Cause extends string = never, S extends Statement = 
   readonly actions?: readonly S[] | undefined;
   /** Where the rules and figures come from. */
   readonly sources: readonly Citation[];
-}
-
-// Names for modules that have no catalogue yet.
-export type { Caution } from "./caution.ts";
-export { explain } from "./explain.ts";
-export type { Statement } from "./statement.ts";
-export type Reason = Statement;
-export type Assumption = Statement;
-export type Figure = AnyQuantity | number | string;
-
-/** @deprecated Makes a statement with its sentence, for a module that has no catalogue yet. */
-export function statement(
-  code: string,
-  text: string,
-  values: Readonly<Record<string, Value>> = {},
-): Statement {
-  return { code, text, values };
 }
 
 /**

@@ -38,17 +38,9 @@ type Show = (figure: Figure, resolution: undefined, beside: readonly Figure[]) =
 export function explain<C extends string>(
   said: Statement<C>,
   language: Catalogue<NoInfer<C>>,
-  show?: Show,
-): string;
-/** @deprecated For a module that has no catalogue yet: its statements carry their English sentence. */
-export function explain(said: Statement, show?: Show): string;
-export function explain(
-  said: Statement,
-  language: Catalogue | Show | undefined,
-  show: Show = typeof language === "function" ? language : rounded,
+  show: Show = rounded,
 ): string {
-  const { code, values, text } = objectOf("said", said) as Statement;
-  if (text !== undefined) return worded(textOf("said.text", text), values, show);
+  const { code, values } = objectOf<Statement>("said", said);
   textOf("said.code", code);
   objectOf("said.values", values);
   const words = catalogueOf(language);
@@ -97,19 +89,6 @@ export function label<C extends string>(code: C, language: Catalogue<NoInfer<C>>
   return typeof message === "string" ? message : message.other;
 }
 
-/** A sentence that a statement carries itself. */
-function worded(text: string, values: Statement["values"], show: Show): string {
-  objectOf("said.values", values);
-  const held = (name: string) => Object.hasOwn(values, name) && values[name] !== undefined;
-  const names = [...text.matchAll(places)].map(([, name = ""]) => name).filter(held);
-  const beside = names.flatMap((name) => figuresIn(values, name));
-  return text.replace(places, (whole, name: string) => {
-    if (!held(name)) return whole;
-    const value = valueNamed(values, name);
-    return typeof value === "string" ? value : show(value as Figure, undefined, beside);
-  });
-}
-
 /** `{name}` in a sentence; `{name:or}` for a list of alternatives. */
 const places = /\{(\w+)(:or)?\}/g;
 
@@ -121,8 +100,8 @@ function catalogueOf(language: unknown): Catalogue {
   throw new InvalidInputError({
     argument: "language",
     value: describe(language),
-    allowed: "a language or a catalogue of hvac-install-math/language/en or its like",
-    hint: "Write reasons.map((one) => explain(one, english))",
+    allowed:
+      "a language or a catalogue, as in reasons.map((one) => explain(one, english)) with hvac-install-math/language/en",
   });
 }
 
@@ -132,8 +111,7 @@ function messageOf({ messages, locale }: Catalogue, code: string): Message {
   throw new InvalidInputError({
     argument: "code",
     value: describe(code),
-    allowed: `a code that the catalogue (${locale}) words`,
-    hint: "Pass the catalogue of its module, or the whole language",
+    allowed: `a code that the catalogue (${locale}) words: pass that of its module, or the whole language`,
   });
 }
 

@@ -5,20 +5,17 @@
  */
 export {
   type Assessment,
-  type Assumption,
   type Citation,
   type Estimate,
-  type Figure,
   type Outcome,
   overallOutcome,
-  type Reason,
 } from "./assessment.ts";
 export type { Catalogue, Message, Variants } from "./catalogue.ts";
 export type { Caution, CautionKind } from "./caution.ts";
 export { type Conformity, type ConformityInput, conformity } from "./conformity.ts";
 export { explain, label } from "./explain.ts";
 export type { SafetyStatement, SafetyStatements } from "./safety.ts";
-export type { None, Single, Statement, StatementOf, Value, Verbatim } from "./statement.ts";
+export type { Figure, None, Single, Statement, StatementOf, Value, Verbatim } from "./statement.ts";
 export { normalProbability, normalQuantile, studentQuantile } from "./statistics.ts";
 export {
   type Correlation,

@@ -39,8 +39,6 @@ export interface Statement<C extends string = string, V = Readonly<Record<string
   readonly code: C;
   /** What stands in the sentence, by name. */
   readonly values: V;
-  /** @deprecated The English sentence of a module that has no catalogue yet. */
-  readonly text?: string | undefined;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { say } from "./statements.ts";
 
 /** The error of a plate whose figures cannot belong together. */
 export function maximumBelowAmpacity(
@@ -10,6 +11,6 @@ export function maximumBelowAmpacity(
     argument: "maximumOvercurrentProtection",
     value: `${mop}`,
     allowed: `at least the minimum circuit ampacity, ${mca}`,
-    hint: "MOP below MCA: the plate is misread, or the figures belong to two units",
+    hint: say("circuit-protection.maximum-below-ampacity"),
   });
 }

@@ -269,6 +269,8 @@ export interface CircuitProtectionStatements {
   "circuit-protection.fit-residual-current": { readonly limit: Current };
   "circuit-protection.state-earthing": None;
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
+  // hints of errors
+  "circuit-protection.maximum-below-ampacity": None;
 }
 
 /** The words of this module. Source: none; the library's own type. */

@@ -22,6 +22,7 @@ import { type Job, jobOf } from "./job.ts";
 import type { StepName } from "./names.ts";
 import { inOrder, jointsAssumed } from "./order-of-work.ts";
 import { eachOnce, type Placed, type PlacedCaution, placed } from "./placed.ts";
+import { problemOf } from "./problem.ts";
 import { reasonsOf, saidOnTheirWord } from "./reasons.ts";
 import type { InstallationRecord } from "./record.ts";
 import { recordCautions } from "./record-cautions.ts";
@@ -123,7 +124,11 @@ export function assessInstallation(
   const held = holdsOf(job, tried);
   const judged = tried.map((step) => (step.name === "valves" ? valvesHeld(step, held) : step));
   const steps = judged.map(
-    (step): InstallationStep => ({ ...step, blockedBy: blockersOf(step.name, judged) }),
+    (step): InstallationStep => ({
+      ...step,
+      problems: step.problems.map((one) => problemOf(job.record, one)),
+      blockedBy: blockersOf(step.name, judged),
+    }),
   );
   const outcome = overallOutcome([
     ...steps.filter(({ state }) => state !== "not-applicable").map((step) => step.outcome),
@@ -154,9 +159,7 @@ export function assessInstallation(
         ...steps.flatMap(({ waiver }) =>
           waiver?.step === "room-limit" ? [danger("safety.refrigerant-suffocates")] : [],
         ),
-        ...ofChecks(steps, ({ cautions }) => cautions).filter(
-          ({ kind, code }) => kind !== "governing" && !/^(instructions|others)-govern$/.test(code),
-        ),
+        ...ofChecks(steps, ({ cautions }) => cautions).filter(({ kind }) => kind !== "governing"),
       ]),
     ]),
     actions: actionsOf(steps, held),

@@ -7,6 +7,7 @@ import { checkRecord } from "./check-record.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { Equipment } from "./record-equipment.ts";
 import type { Instruments } from "./record-instruments.ts";
+import { say } from "./statements.ts";
 
 /**
  * Equipment and instruments by the names under which records refer to them.
@@ -77,6 +78,6 @@ function found<T>(
     argument: `record.onFile.${kind}`,
     value: name.slice(0, 60),
     allowed: `a name in onFile.${kind} of the options`,
-    hint: "Pass what is on file under that name",
+    hint: say("commissioning.pass-what-is-on-file"),
   });
 }

@@ -39,6 +39,7 @@ export type { HoldPoint } from "./hold-points.ts";
 export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
 export type { OwnVerdict } from "./own-verdict.ts";
 export type { Placed, PlacedCaution } from "./placed.ts";
+export type { StepProblem } from "./problem.ts";
 export type {
   InstallationRecord,
   OnFile,
@@ -56,7 +57,7 @@ export type { Drain, Joint, Room, Run, RunManual, Tubing } from "./record-run.ts
 export { recordText } from "./record-text.ts";
 export { type CircuitRulesName, circuitRules } from "./rule-names.ts";
 export type { CommissioningStatement, CommissioningStatements } from "./statements.ts";
-export type { InstallationStep, StepProblem } from "./step.ts";
+export type { InstallationStep } from "./step.ts";
 export { fromVersion1 } from "./version-1.ts";
 export { type VoltageStandardName, voltageStandards } from "./voltage-standards.ts";
 export type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";

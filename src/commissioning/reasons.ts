@@ -5,7 +5,7 @@ import { type Placed, placed } from "./placed.ts";
 import { say } from "./statements.ts";
 import type { InstallationStep } from "./step.ts";
 import type { Waiver } from "./waiver.ts";
-import { fieldWord, fieldWords, verbatim } from "./words.ts";
+import { fieldWords, verbatim } from "./words.ts";
 
 /** That nothing of a step was checked, and on whose word. */
 export function saidOnTheirWord({ step, by, at, reason = "no-enclosed-room" }: Waiver): Placed {
@@ -36,9 +36,8 @@ export function reasonsOf(
       if (!first || held.some(({ hold }) => hold.reason === first)) continue;
       found[assessment.outcome].push(placed(first, name, path));
     }
-    for (const { path, value } of step.problems) {
-      const values = { field: fieldWord(path), value: verbatim(value) };
-      found.inconclusive.push(placed(say("commissioning.unusable-value", values), name, path));
+    for (const { path, reason } of step.problems) {
+      found.inconclusive.push(placed(reason, name, path));
     }
     if (step.missing.length > 0) {
       const fields = fieldWords(step.missing);

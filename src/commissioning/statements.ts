@@ -2,6 +2,7 @@
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover what the modules say of a part: each has statements of its own.
 import {
+  type Figure,
   type None,
   type Say,
   type Single,
@@ -28,6 +29,16 @@ interface Weighed {
   readonly tolerance: Mass;
   readonly asked: Mass;
 }
+interface Bounded {
+  readonly field: FieldWord;
+  readonly value: Figure;
+  readonly limit: Figure;
+}
+interface Counted {
+  readonly field: FieldWord;
+  readonly count: number;
+  readonly limit: number;
+}
 interface Fields {
   readonly fields: readonly FieldWord[];
 }
@@ -45,7 +56,14 @@ interface Called {
 /** Reasons and assumptions: what the record shows, and what was taken for granted. */
 interface Shown {
   "commissioning.not-recorded": Fields;
-  "commissioning.unusable-value": { readonly field: FieldWord; readonly value: Verbatim };
+  "commissioning.unusable-value": { readonly field: FieldWord; readonly value: Figure | Verbatim };
+  "commissioning.unusable-part": { readonly field: FieldWord };
+  "commissioning.value-too-low": Bounded;
+  "commissioning.value-not-above": Bounded;
+  "commissioning.value-too-high": Bounded;
+  "commissioning.value-not-below": Bounded;
+  "commissioning.too-few-entries": Counted;
+  "commissioning.too-many-entries": Counted;
   "commissioning.waived": {
     readonly by: Verbatim;
     readonly at: Verbatim;
@@ -211,6 +229,8 @@ interface Next {
   "commissioning.recover-down-to": { readonly most: Mass };
   "commissioning.state-tolerance": None;
   "commissioning.clear-drain": None;
+  // hints of errors
+  "commissioning.pass-what-is-on-file": None;
 }
 
 /**

@@ -6,24 +6,10 @@ import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Draft } from "../shapes/index.ts";
 import type { CheckVerdicts, StepCheck } from "./check-verdicts.ts";
 import type { CheckName, StepName, StepState } from "./names.ts";
+import type { Refusal, StepProblem } from "./problem.ts";
 import { nearestField } from "./record-path.ts";
-
 import type { CommissioningStatement } from "./statements.ts";
 import type { Waiver } from "./waiver.ts";
-
-/** A value that no check could use. Source: none; the library's own type. */
-export interface StepProblem {
-  /** The check that could not be made. */
-  readonly check: CheckName;
-  /** Path of the field of the record. */
-  readonly path: string;
-  /** What stands there. */
-  readonly value: string;
-  /** What would have been accepted. */
-  readonly allowed: string;
-  /** What to do about it; empty when there is nothing to add. */
-  readonly hint: string;
-}
 
 /** A step and what came of it. Source: none; the library's own type. */
 export interface InstallationStep {
@@ -59,7 +45,9 @@ interface NamedTrial<Name extends CheckName> {
 }
 
 /** What trying the checks of a step gave. */
-export type Tried = Omit<InstallationStep, "blockedBy">;
+export type Tried = Omit<InstallationStep, "blockedBy" | "problems"> & {
+  readonly problems: readonly Refusal[];
+};
 
 /** Tries the checks of a step. Fields that are missing apart from a check are listed too. */
 export function tryAll(
@@ -69,7 +57,7 @@ export function tryAll(
 ): Tried {
   const missing = new Set(lacks);
   const checks: StepCheck[] = [];
-  const problems: StepProblem[] = [];
+  const problems: Refusal[] = [];
   let some = false;
   for (const { name: check, path, needs, run, paths = {} } of trials) {
     const absent = Object.keys(needs).filter((key) => needs[key] === undefined);
@@ -80,10 +68,7 @@ export function tryAll(
       checks.push({ name: check, path, assessment: run() } as StepCheck);
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
-      const { argument, value, allowed, hint } = error;
-      const place = nearestField(recordPath(argument, path, paths));
-      const said = typeof hint === "object" ? hint.code : (hint ?? "");
-      problems.push({ check, path: place, value, allowed, hint: said });
+      problems.push({ check, path: nearestField(recordPath(error.argument, path, paths)), error });
     }
   }
   const outcomes = checks.map(({ assessment }) => assessment.outcome);

@@ -95,6 +95,10 @@ export function unitOf<K extends Kind>(
   const known = oneOf(argument.replace(/unit$/, "kind"), kind, writtenKinds as readonly K[]);
   const found = unitNamed(textOf(argument, unit), known);
   if (found?.zero) return found.unit;
-  const hint = found ? "Which zero: gauge or absolute?" : "";
-  throw new InvalidInputError({ argument, value: describe(unit), allowed: symbolsOf(known), hint });
+  throw new InvalidInputError({
+    argument,
+    value: describe(unit),
+    allowed: symbolsOf(known),
+    ...(found && { hint: say("logs.which-zero") }),
+  });
 }

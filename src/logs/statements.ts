@@ -88,6 +88,8 @@ export interface LogsStatements {
   "logs.no-rise": None;
   "logs.no-fill": None;
   "logs.gas-settles": None;
+  // hints of errors
+  "logs.which-zero": None;
 }
 
 /** The separators that have a name. */

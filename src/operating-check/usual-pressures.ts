@@ -39,7 +39,7 @@ export function usualPressures(unit: {
   readonly to: Quantity<"gaugePressure">;
 } {
   objectOf("unit", unit);
-  oneOf("refrigerant", unit.refrigerant, ["R410A"], "For others use expectedPressures");
+  oneOf("refrigerant", unit.refrigerant, ["R410A"]);
   const cooling = oneOf("mode", unit.mode, runningModes) === "cooling";
   return frozen(cooling ? { from: psig(100), to: psig(150) } : { from: psig(300), to: psig(400) });
 }

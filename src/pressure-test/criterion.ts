@@ -1,9 +1,10 @@
 // How large a drop has to be excluded? The stated limit of a test, as a drop over its duration, with a ceiling.
 // Follows ISO 3529-1 (throughput: pressure times volume per time) and JCGM 106:2012 (a limit is stated).
 // Does not cover "no drop at all": no instrument can show it.
-import { describe, siOf } from "../quantity/check.ts";
+import { describe, type Limits, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { say } from "./statements.ts";
 
 /**
  * The largest corrected drop that still passes.
@@ -44,10 +45,7 @@ export interface Limit {
  */
 const CEILING = 0.01;
 
-const positive = {
-  above: 0,
-  hint: "No instrument can show that nothing at all was lost: state a limit that it can show",
-};
+const positive = (): Limits => ({ above: 0, hint: say("pressure-test.no-loss-not-shown") });
 
 /** The limit over a test of some seconds and m³ (0 when unknown) that was filled to a gauge pressure, Pa. */
 export function limitOf(
@@ -60,7 +58,7 @@ export function limitOf(
   const { maximumDrop, per, maximumLeakRate } = (criterion ?? {}) as Partial<DropLimit & LeakLimit>;
   const need = (argument: string, known: number) => {
     if (known > 0) return;
-    const hint = "The stated limit is a rate, which needs it";
+    const hint = say("pressure-test.rate-needs-it");
     throw new InvalidInputError({ argument, value: "nothing", allowed: "a value above 0", hint });
   };
   const of = (stated: number, isRate: boolean, isLeak: boolean): Limit => {
@@ -68,7 +66,7 @@ export function limitOf(
     return { drop, stated, isRate: isRate && drop === stated, isLeak: isLeak && drop === stated };
   };
   if (maximumLeakRate !== undefined) {
-    const rate = siOf("criterion.maximumLeakRate", maximumLeakRate, "throughput", positive);
+    const rate = siOf("criterion.maximumLeakRate", maximumLeakRate, "throughput", positive());
     need("end.elapsed", seconds);
     need("volume", volume);
     return of((rate * seconds) / volume, true, true);
@@ -77,7 +75,7 @@ export function limitOf(
     const allowed = "maximumDrop or maximumLeakRate";
     throw new InvalidInputError({ argument: "criterion", value: describe(criterion), allowed });
   }
-  const drop = siOf("criterion.maximumDrop", maximumDrop, "pressureDifference", positive);
+  const drop = siOf("criterion.maximumDrop", maximumDrop, "pressureDifference", positive());
   if (per === undefined) return of(drop, false, false);
   const time = siOf("criterion.per", per, "duration", { above: 0 });
   need("end.elapsed", seconds);

@@ -4,6 +4,7 @@ import { nitrogenGasRange } from "../property-model/nitrogen-gas.ts";
 import { describe, listOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { say } from "./statements.ts";
 
 /**
  * A pressure as the instrument gives it: above the local atmosphere (a gauge) or above vacuum (an
@@ -71,7 +72,7 @@ export function absoluteSi(argument: string, pressure: TestPressure, atmosphere:
 
 /** Station pressure, Pa. */
 export function atmosphereSi(argument: string, atmosphere: Quantity<"absolutePressure">): number {
-  const hint = "The station pressure of the site: a barometer, or atmosphereAtAltitude";
+  const hint = say("pressure-test.station-pressure");
   return siOf(argument, atmosphere, "absolutePressure", { min: 20e3, max: 120e3, hint });
 }
 
@@ -110,7 +111,7 @@ export function temperaturesSi(
     argument,
     value: `${temperatures.length} temperatures`,
     allowed: `one, or one for each of the ${volumes.length} volumes`,
-    hint: "Zones at different temperatures need their volumes, in the same order",
+    hint: say("pressure-test.zones-need-volumes"),
   });
 }
 

@@ -8,6 +8,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 
 import type { LeakGas } from "./leak-gas.ts";
+import { say } from "./statements.ts";
 
 /**
  * A gas on its way through a leak.
@@ -92,7 +93,7 @@ function laws(path: string, gas: LeakingGas): { viscous: number; molecular: numb
   const p2 = siOf(`${path}.outside`, gas.outside, "absolutePressure");
   const p1 = siOf(`${path}.pressure`, gas.pressure, "absolutePressure", {
     above: p2,
-    hint: "The gas has to be pressed outwards",
+    hint: say("pressure-test.gas-leaks-outward"),
   });
   const { gramsPerMole: M, viscosity: eta } = gasOf(path, gas);
   return { viscous: (p1 * p1 - p2 * p2) / eta, molecular: (p1 - p2) / Math.sqrt(M) };

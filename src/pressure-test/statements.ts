@@ -115,6 +115,12 @@ export interface PressureTestStatements {
     readonly part: `pressure-test.part.${UncertaintyPart}`;
     readonly share: Difference;
   };
+  // hints of errors
+  "pressure-test.no-loss-not-shown": None;
+  "pressure-test.rate-needs-it": None;
+  "pressure-test.station-pressure": None;
+  "pressure-test.zones-need-volumes": None;
+  "pressure-test.gas-leaks-outward": None;
 }
 
 /** What may be behind a verdict. Source: none; the library's own names. */

@@ -1,6 +1,6 @@
 // How every function of the library looks at its arguments, so that a mistake that the compiler did
 // not see (JavaScript, JSON, a cast) is named instead of turning into a wrong number. Internal.
-import { type Hint, InvalidInputError, type OutOfRangeError } from "./errors.ts";
+import { type BrokenBound, type Hint, InvalidInputError, type OutOfRangeError } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 import { noiseAt } from "./limit.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -11,7 +11,7 @@ export interface Limits {
   readonly max?: number | undefined;
   readonly above?: number | undefined;
   readonly below?: number | undefined;
-  readonly hint?: Hint | string | undefined;
+  readonly hint?: Hint | undefined;
 }
 
 type ErrorClass = typeof InvalidInputError | typeof OutOfRangeError;
@@ -119,8 +119,7 @@ export function siOf<K extends Kind>(
 ): number {
   requireKind(argument, value, kind);
   const { si, unit } = value;
-  const inUnit = (si: number) =>
-    `${Number(((si - unit.offset) / unit.scale).toPrecision(6))} ${unit.symbol}`;
+  const inUnit = (si: number) => unit(Number(((si - unit.offset) / unit.scale).toPrecision(6)));
   // The library's own limits: no quantity on a site lies beyond, and formulas would overflow.
   const above = limits.above === 0 && si > 0 ? 1e-30 : -Infinity;
   within(argument, Math.abs(si), { above, max: 1e30 }, Failure, value, inUnit);
@@ -141,7 +140,7 @@ export function numberOf(
   limits: Limits = {},
   Failure: ErrorClass = InvalidInputError,
 ): number {
-  return within(argument, finiteOf(argument, value), limits, Failure, value, String);
+  return within(argument, finiteOf(argument, value), limits, Failure, value, Number);
 }
 
 /** A count: a whole number within the limits. */
@@ -155,7 +154,7 @@ export function oneOf<T extends string | number>(
   argument: string,
   value: T,
   allowed: readonly T[],
-  hint?: Hint | string,
+  hint?: Hint,
 ): T {
   if (allowed.includes(value)) return value;
   throw new InvalidInputError({
@@ -172,19 +171,23 @@ function within(
   { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint }: Limits,
   Failure: ErrorClass,
   shown: unknown,
-  showLimit: (limit: number) => string,
+  figureOf: (si: number) => unknown,
   noise = 0,
 ): number {
   if (value >= min - noise && value <= max + noise && value > above && value < below) return value;
-  const bounds: string[] = [];
-  if (min > -Infinity) bounds.push(`at least ${showLimit(min)}`);
-  if (above > -Infinity) bounds.push(`more than ${showLimit(above)}`);
-  if (max < Infinity) bounds.push(`at most ${showLimit(max)}`);
-  if (below < Infinity) bounds.push(`less than ${showLimit(below)}`);
+  const bounds = [
+    ["min", "at least", min, value < min],
+    ["above", "more than", above, value <= above],
+    ["max", "at most", max, value > max],
+    ["below", "less than", below, value >= below],
+  ] as const;
+  const stated = bounds.filter(([, , limit]) => Math.abs(limit) < Infinity);
+  const [is, , limit] = stated.find(([, , , broken]) => broken) ?? bounds[0];
   throw new Failure({
     argument,
     value: String(shown),
-    allowed: bounds.join(" and "),
+    allowed: stated.map(([, words, limit]) => `${words} ${figureOf(limit)}`).join(" and "),
+    bound: { value: shown, is, limit: figureOf(limit) } as BrokenBound,
     ...(hint && { hint }),
   });
 }

@@ -12,8 +12,24 @@ export interface InputProblem {
   readonly value: string;
   /** What would have been accepted, with units. */
   readonly allowed: string;
+  /** The bound that the value broke, where it broke one. */
+  readonly bound?: BrokenBound | undefined;
   /** What to do about it: a statement that `explain` words. */
-  readonly hint?: Hint | string | undefined;
+  readonly hint?: Hint | undefined;
+}
+
+/**
+ * A figure and the bound that it broke, for an app that words errors itself.
+ *
+ * Source: none; this is the library's own error vocabulary.
+ */
+export interface BrokenBound {
+  /** What was passed. */
+  readonly value: AnyQuantity | number;
+  /** Whether it had to be at least, above, at most or below the limit. */
+  readonly is: "min" | "above" | "max" | "below";
+  /** The limit, in the unit of the value. */
+  readonly limit: AnyQuantity | number;
 }
 
 /**
@@ -61,15 +77,18 @@ export class InvalidInputError extends Error {
   /** What would have been accepted, with units. */
   readonly allowed: string;
   /** What to do about it, where there is something to say: `explain(error.hint, english)`. */
-  readonly hint: Hint | string | undefined;
+  readonly hint: Hint | undefined;
+  /** The bound that the value broke, where it broke one. */
+  readonly bound: BrokenBound | undefined;
 
   /** Makes the error and its message from the parts of the problem. */
-  constructor({ argument, value, allowed, hint }: InputProblem) {
-    const more = typeof hint === "object" ? ` (${hint.code})` : hint ? `. ${hint}` : "";
+  constructor({ argument, value, allowed, bound, hint }: InputProblem) {
+    const more = hint ? ` (${hint.code})` : "";
     super(`${argument}: ${value} is not allowed; allowed: ${allowed}${more}`);
     this.argument = argument;
     this.value = value;
     this.allowed = allowed;
+    this.bound = bound;
     this.hint = hint;
   }
 }

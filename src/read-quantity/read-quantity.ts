@@ -82,7 +82,7 @@ export function readQuantity<K extends Kind>(
     const allowed = "at least one unit";
     throw new InvalidInputError({ argument: "options.units", value: describe(units), allowed });
   }
-  oneOf("options.kind", kind, [first.kind], "The units are of this kind");
+  oneOf("options.kind", kind, [first.kind]);
   const symbols = units.map(({ symbol }) => verbatim(symbol));
   const names = lookupOf(namesFor(units));
   const parts = readText(text, { kind, locale, names, notation, symbols });

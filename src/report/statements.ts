@@ -26,11 +26,6 @@ export interface ReportStatements {
   "report.counts-when-passed": { readonly steps: readonly StepWord[] };
   "report.not-recorded": None;
   "report.could-not-be-used": None;
-  "report.unusable": {
-    readonly field: Verbatim;
-    readonly value: Verbatim;
-    readonly allowed: Verbatim;
-  };
   "report.assumed": None;
   "report.cause": { readonly cause: Value };
   "report.fields-needed": { readonly count: number };

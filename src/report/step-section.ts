@@ -112,15 +112,9 @@ function headsOf(context: Context, { waiver, fallsAway, blockedBy }: Installatio
 /** A missing field as words. */
 export const fieldLine = ({ words }: Context, path: string): string => capital(words.field(path));
 
-function problemLine(context: Context, { path, value, allowed }: StepProblem): string {
-  return context.said(
-    say("report.unusable", {
-      field: verbatim(fieldLine(context, path)),
-      value: verbatim(value),
-      allowed: verbatim(allowed),
-    }),
-  );
-}
+/** What is wrong with a value, and what to do about it. */
+const problemLine = ({ said }: Context, { reason, hint }: StepProblem): string =>
+  [reason, ...(hint ? [hint] : [])].map(said).join(" ");
 
 function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
   const { said, words } = context;

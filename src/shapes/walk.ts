@@ -20,7 +20,7 @@ export interface Finding {
   readonly path: Path;
   readonly value: string;
   readonly allowed: string;
-  readonly hint?: Hint | string | undefined;
+  readonly hint?: Hint | undefined;
 }
 
 /** The state of a walk. */
@@ -45,12 +45,7 @@ export function startWalk(limits: WalkLimits, most: number): Walk {
 export const isOver = ({ findings, most }: Walk): boolean => findings.length >= most;
 
 /** Notes that this value is not allowed here; nothing comes of it. */
-export function refuse(
-  walk: Walk,
-  value: unknown,
-  allowed: string,
-  hint?: Hint | string,
-): undefined {
+export function refuse(walk: Walk, value: unknown, allowed: string, hint?: Hint): undefined {
   if (!isOver(walk)) {
     walk.findings.push({ path: [...walk.path], value: shown(value), allowed, hint });
   }

@@ -7,6 +7,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
+import { say } from "./statements.ts";
 import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
@@ -96,7 +97,7 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
       argument: "nameplate.rated",
       value: `${lowest} V and ${highest} V`,
       allowed: "voltages within 25 % of each other",
-      hint: "State the voltage of the connection that is made.",
+      hint: say("supply-voltage.state-connection"),
     });
   }
   let minimum = Math.round(0.9 * lowest + 1e-9); // MG 1, 12.44: −10 %

@@ -130,6 +130,10 @@ export interface SupplyVoltageStatements {
   "supply-voltage.state-standard": None;
   "supply-voltage.log-longer": { readonly missing: Quantity<"duration"> };
   "supply-voltage.even-out-load": None;
+  // hints of errors
+  "supply-voltage.state-connection": None;
+  "supply-voltage.do-not-run-motor": None;
+  "supply-voltage.line-to-neutral": None;
 }
 
 /** The words of this module. Source: none; the library's own type. */

@@ -10,6 +10,7 @@ import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { nameplateVoltageRange, type VoltageNameplate } from "./nameplate-voltage-range.ts";
+import { say } from "./statements.ts";
 import { type NominalSupply, resolveStandard, type VoltageRange } from "./voltage-standard.ts";
 
 /**
@@ -67,7 +68,7 @@ export function voltageMonitorSettings(input: {
     argument: "nameplate.rated",
     value: `${plate.minimum} to ${plate.maximum}`,
     allowed: `a range that overlaps ${input.supply.voltage} ±10 %`,
-    hint: "The plate does not fit this supply",
+    hint: say("supply-voltage.match-unit-and-supply"),
   });
 }
 

@@ -5,6 +5,7 @@ import type { Instrument } from "../assessment/uncertainty.ts";
 import { listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { say } from "./statements.ts";
 import type { NominalSupply } from "./voltage-standard.ts";
 
 /**
@@ -168,7 +169,7 @@ function refuseLineToNeutral(path: string, volts: readonly number[], nominal: nu
     argument: `${path}.lineToLine[${suspect}]`,
     value: `${volts[suspect]} V`,
     allowed: `voltages between two lines of a ${nominal} V supply`,
-    hint: "This looks like line to neutral; measure between the lines",
+    hint: say("supply-voltage.line-to-neutral"),
   });
 }
 

@@ -11,6 +11,7 @@ import type { SourceId } from "../sources/bibliography.ts";
 import { ansiC84 } from "./ansi-c84-1.ts";
 import { iec60038 } from "./iec-60038.ts";
 import { japaneseSupply } from "./national-supplies.ts";
+import { say } from "./statements.ts";
 
 /**
  * Where the readings were taken: at the service entrance, or at the unit, behind the building's wiring.
@@ -179,6 +180,6 @@ export function supplyVoltageRanges(
     argument: "supply.voltage",
     value: supply.voltage.toString(),
     allowed: "a nominal voltage of the stated standard",
-    hint: "State the standard of the supply, or the range that the utility promises",
+    hint: say("supply-voltage.state-standard"),
   });
 }

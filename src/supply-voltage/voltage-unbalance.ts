@@ -7,6 +7,7 @@ import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
+import { say } from "./statements.ts";
 
 /**
  * How uneven three readings are.
@@ -128,7 +129,7 @@ export function currentUnbalance(
  * ```
  */
 export function unbalanceDerating(unbalance: Quantity<"ratio">): number {
-  const limits = { min: 0, max: 0.05, hint: "Do not operate the motor above 5 %" };
+  const limits = { min: 0, max: 0.05, hint: say("supply-voltage.do-not-run-motor") };
   return deratingAt(100 * siOf("unbalance", unbalance, "ratio", limits, OutOfRangeError));
 }
 

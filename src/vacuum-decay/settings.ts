@@ -125,9 +125,7 @@ export function settingsOf(options: VacuumDecayOptions): Settings {
   assumptions.push(say("vacuum-decay.gauge-at-the-system"));
   const T = siOf("ambient", ambient, "temperature", { min: 233.15, max: 333.15 });
   const cold =
-    coldest === undefined
-      ? T
-      : siOf("coldest", coldest, "temperature", { min: 173.15, max: T, hint: "not above ambient" });
+    coldest === undefined ? T : siOf("coldest", coldest, "temperature", { min: 173.15, max: T });
   if (coldest === undefined) assumptions.push(say("vacuum-decay.no-cold-spot", { ambient }));
   const V =
     volume === undefined ? Number.NaN : siOf("volume", volume, "volume", { min: 1e-6, max: 1 });

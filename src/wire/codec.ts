@@ -2,12 +2,7 @@
 // Follows RFC 8259 (JSON), JSON Schema draft 2020-12 and Standard Schema, version 1.
 // Does not cover how it is stored or sent, nor whether its figures are right.
 import { numberOf } from "../quantity/check.ts";
-import {
-  type Hint,
-  type InputProblem,
-  InvalidInputError,
-  isInvalidInputError,
-} from "../quantity/errors.ts";
+import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { frozenInPlace } from "../quantity/frozen.ts";
 import {
   errorOf,
@@ -223,19 +218,18 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
     }
   }
 
-  const refused = (value: string, hint?: Hint | string) =>
+  const refused = (value: string) =>
     new InvalidInputError({
       argument: name,
       value,
       allowed: "a JSON text",
-      ...(hint && { hint }),
     });
 
   function parsed(text: string): unknown {
     try {
       return JSON.parse(text);
     } catch (error) {
-      throw refused(shown(text), (error as Error).message.slice(0, 120));
+      throw refused(`${shown(text)} (${(error as Error).message.slice(0, 120)})`);
     }
   }
 

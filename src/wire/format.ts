@@ -1,8 +1,9 @@
 // In which version of the format was this written, and how does it become the present one?
 // Follows no standard. Does not cover versions to come: they are refused by name.
 
-import { InvalidInputError } from "../quantity/errors.ts";
+import { type Hint, InvalidInputError } from "../quantity/errors.ts";
 import { isRecord, shown } from "../shapes/index.ts";
+import { wireHint } from "./hints.ts";
 import type { JsonObject } from "./json-value.ts";
 
 /** How a document of one version becomes one of the next: a pure function on JSON data, which it leaves as it is. */
@@ -27,8 +28,7 @@ export function inPresentVersion(json: unknown, { version, steps }: Format): unk
     refuse("version", shown(written), `a whole number from 1 to ${version}`);
   }
   if ((written as number) > version) {
-    const hint = "A newer version wrote it: update";
-    refuse("version", String(written), `at most ${version}`, hint);
+    refuse("version", String(written), `at most ${version}`, wireHint("wire.newer-version"));
   }
   let document = json as JsonObject;
   for (let from = written as number; from < version; from++) {
@@ -39,6 +39,6 @@ export function inPresentVersion(json: unknown, { version, steps }: Format): unk
   return document;
 }
 
-function refuse(argument: string, value: string, allowed: string, hint = ""): never {
-  throw new InvalidInputError({ argument, value, allowed, hint });
+function refuse(argument: string, value: string, allowed: string, hint?: Hint): never {
+  throw new InvalidInputError({ argument, value, allowed, ...(hint && { hint }) });
 }

@@ -95,7 +95,7 @@ it("says at the field, with the character, what it cannot read, and keeps what w
   expect(await field.getAttribute("aria-invalid")).toBe("true");
   const described = await field.getAttribute("aria-describedby");
   const problem = page.locator(`#${described?.trim()}`);
-  expect(await problem.textContent()).toContain("Character 5: Which zero");
+  expect(await problem.textContent()).toContain("Character 5: Gauge");
   expect(await problem.locator("mark").textContent()).toBe("psi");
   expect(await answer("saturation")).toMatch(/^95\.0 °F/);
 

@@ -37,7 +37,7 @@ const fitted = (part: string, changes: object) =>
 describe("a plate that cannot be", () => {
   it("has its maximum below its minimum: MOP below MCA", () => {
     expect(circuit({ maximumOvercurrentProtection: ampere(20) })).toThrow(
-      "maximumOvercurrentProtection: 20 A is not allowed; allowed: at least the minimum circuit ampacity, 23.5 A. MOP below MCA: the plate is misread, or the figures belong to two units",
+      "maximumOvercurrentProtection: 20 A is not allowed; allowed: at least the minimum circuit ampacity, 23.5 A (circuit-protection.maximum-below-ampacity)",
     );
   });
 

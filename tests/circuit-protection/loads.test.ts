@@ -190,7 +190,7 @@ describe("a nameplate against its parts", () => {
 
   it("may have its maximum as low as its ampacity", () => {
     expect(check(21.5, 21.5)).toEqual(["pass", undefined, fits, right]);
-    expect(() => check(21.5, 21.4)).toThrow("MOP below MCA");
+    expect(() => check(21.5, 21.4)).toThrow("maximum-below-ampacity");
   });
 });
 

@@ -105,7 +105,7 @@ describe("a nameplate against its parts", () => {
   });
 
   it("below its own ampacity is an error", () => {
-    expect(() => check(23.5, 20)).toThrow(/MOP below MCA/);
+    expect(() => check(23.5, 20)).toThrow(/maximum-below-ampacity/);
   });
 });
 

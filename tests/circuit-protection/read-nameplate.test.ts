@@ -24,7 +24,7 @@ const plate = (mca: number, mop: number, changes: object = {}) =>
 describe("the marked maximum", () => {
   it("may equal the ampacity", () => {
     expect(() => plate(25, 25)).not.toThrow();
-    expect(() => plate(25, 24.9)).toThrow("MOP below MCA");
+    expect(() => plate(25, 24.9)).toThrow("maximum-below-ampacity");
   });
 
   it("is read again where no breaker or fuse of that size is made, or none is used for such a unit", () => {

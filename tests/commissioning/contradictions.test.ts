@@ -47,7 +47,11 @@ describe("a figure that no manual, plate or tube can have", () => {
   ] as [StepName, string, unknown][])("is a problem of %s at %s", (name, path, value) => {
     const { outcome, problems } = step(changed({ [path]: value }), name);
     expect(outcome).toBe("inconclusive");
-    expect(problems).toContainEqual(expect.objectContaining({ path, value: String(value) }));
+    const [problem] = problems.filter((one) => one.path === path);
+    expect(problem?.reason.values).toMatchObject({
+      value,
+      field: `commissioning.field.${path.replace(/\[\d+\]/g, "")}`,
+    });
   });
 
   it("names the part of the reading where a temperature is beyond the refrigerant", () => {

@@ -36,7 +36,10 @@ const readers: readonly (readonly [string, (text: string) => unknown])[] = [
   ["readQuantity", (text) => readQuantity(text, { kind: "length", units: [ft] })],
   ["refrigerantByDesignation", refrigerantByDesignation],
   ["flareTubeOfThread", flareTubeOfThread],
-  ["explain", (text) => explain({ code: "invented", text, values: {} })],
+  [
+    "explain",
+    (text) => explain({ code: "a", values: {} }, { locale: "en", messages: { a: text } }),
+  ],
   ["refrigerantSafety", (designation) => refrigerantSafety({ designation, safetyClass: "A1" })],
   [
     "blendWarmingPotential",

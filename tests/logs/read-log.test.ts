@@ -315,7 +315,7 @@ describe("a format that is none", () => {
     [
       "a unit without its zero",
       { columns: { p: { column: 2, kind: "gaugePressure", unit: "psi" } } },
-      /Which zero/,
+      /logs.which-zero/,
     ],
     [
       "an unknown unit",

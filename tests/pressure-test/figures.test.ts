@@ -1,4 +1,4 @@
-import type { Reason } from "hvac-install-math/assessment";
+import type { Statement } from "hvac-install-math/assessment";
 import {
   assessPressureTest,
   compareTemperatureRules,
@@ -332,7 +332,7 @@ describe("the plan of the fill", () => {
     expect(values.fill?.in(MPag)).toBe(Math.floor(fill / 1e3) / 1e3);
     expect(values.warm?.in(MPag)).toBe(4.15);
     expect(values.limit?.in(MPag)).toBe(4.15);
-    const [said] = pressurizationPlan({ ...site, wanted: psig(512.37) }).reasons as [Reason];
+    const [said] = pressurizationPlan({ ...site, wanted: psig(512.37) }).reasons as [Statement];
     expect((said.values.fill as Quantity<"gaugePressure">).in(psig)).toBe(512.3);
   });
 

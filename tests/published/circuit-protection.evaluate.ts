@@ -1,3 +1,4 @@
+import { explain } from "hvac-install-math/assessment";
 import {
   type AwgSize,
   type AwgWiring,
@@ -43,6 +44,7 @@ import {
   usableAmpacity,
   voltageDrop,
 } from "hvac-install-math/circuit-protection";
+import { circuitProtection } from "hvac-install-math/language/en";
 import * as q from "hvac-install-math/quantity";
 import type { Evaluators } from "./check.ts";
 
@@ -220,7 +222,8 @@ export const evaluators: Evaluators = {
     try {
       return circuit(plate).outcome;
     } catch (error) {
-      return q.isInvalidInputError(error) ? String(error.hint).slice(0, 13) : "another error";
+      const { hint } = error as q.InvalidInputError;
+      return hint ? explain(hint, circuitProtection).slice(0, 13) : "another error";
     }
   },
   derated: (input: Wired) => ampacity(input).derated.in(q.ampere),

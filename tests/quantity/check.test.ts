@@ -31,7 +31,7 @@ function refusal(call: () => unknown): string {
     if (!isInvalidInputError(error)) throw error;
     const { name, argument, value, allowed, hint } = error;
     expect(name).toBe("InvalidInputError");
-    return `${argument}: ${value}; ${allowed}${hint ? `. ${hint}` : ""}`;
+    return `${argument}: ${value}; ${allowed}${hint ? `. ${hint.code}` : ""}`;
   }
 }
 
@@ -86,8 +86,8 @@ describe("what does not fit is named, with what would", () => {
     ["another word", () => oneOf("w", any("x"), ["a", "b"]), 'w: the text "x"; a, b'],
     [
       "another word, with what to do",
-      () => oneOf("w", any("x"), ["a", "b"], "See the plate"),
-      'w: the text "x"; a, b. See the plate',
+      () => oneOf("w", any("x"), ["a", "b"], { code: "a.hint", values: {} }),
+      'w: the text "x"; a, b. a.hint',
     ],
   ])("%s", (_, call, message) => {
     expect(refusal(call)).toBe(message);

@@ -292,4 +292,7 @@ export const circuitProtection: CatalogueOf<Said> = /* @__PURE__ */ catalogue("e
   "circuit-protection.cause.residual-current": "residual-current device",
   "circuit-protection.cause.ampacity-too-low": "marked ampacity too low",
   "circuit-protection.cause.protection-too-high": "marked protection too high",
+
+  "circuit-protection.maximum-below-ampacity":
+    "MOP below MCA: the nameplate is misread, or the figures belong to two units.",
 });

@@ -10,6 +10,19 @@ const catalogue: Define<Said> = define;
 const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "commissioning.not-recorded": "Not recorded: {fields}.",
   "commissioning.unusable-value": "The value for {field} cannot be used: {value}.",
+  "commissioning.unusable-part": "What is recorded for {field} cannot be used.",
+  "commissioning.value-too-low":
+    "The value for {field} is too low: {value}; at least {limit} allowed.",
+  "commissioning.value-not-above":
+    "The value for {field} is too low: {value}; more than {limit} required.",
+  "commissioning.value-too-high":
+    "The value for {field} is too high: {value}; at most {limit} allowed.",
+  "commissioning.value-not-below":
+    "The value for {field} is too high: {value}; less than {limit} required.",
+  "commissioning.too-few-entries":
+    "Too few entries for {field}: {count}; at least {limit} required.",
+  "commissioning.too-many-entries":
+    "Too many entries for {field}: {count}; at most {limit} allowed.",
   "commissioning.waived": "Not checked: waived by {by}, {at}: {why}.",
   "commissioning.waived-by-nobody": "The waiver does not count: nobody is named.",
   "commissioning.waived-twice": "The step is waived more than once.",
@@ -298,6 +311,7 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "commissioning.recover-down-to": "Recover refrigerant until the total is at most {most}.",
   "commissioning.state-tolerance": "Record the manufacturer’s tolerance of the charge.",
   "commissioning.clear-drain": "Clear the drain, then pour water again.",
+  "commissioning.pass-what-is-on-file": "Pass what is on file under that name.",
 
   "commissioning.step.line-run": "line run",
   "commissioning.step.joints": "joints",

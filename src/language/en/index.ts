@@ -26,6 +26,7 @@ import { refrigerants } from "./refrigerants.ts";
 import { report } from "./report.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
 import { vacuumDecay } from "./vacuum-decay.ts";
+import { wire } from "./wire.ts";
 
 export {
   assessment,
@@ -48,6 +49,7 @@ export {
   report,
   supplyVoltage,
   vacuumDecay,
+  wire,
 };
 
 /** The whole language. Source: none; worded by this project. */
@@ -72,6 +74,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   report,
   supplyVoltage,
   vacuumDecay,
+  wire,
 ]);
 
 type Module =
@@ -94,4 +97,5 @@ type Module =
   | typeof refrigerants
   | typeof report
   | typeof supplyVoltage
-  | typeof vacuumDecay;
+  | typeof vacuumDecay
+  | typeof wire;

@@ -71,6 +71,8 @@ export const logs: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "logs.no-fill": "The log holds no pressure above the atmosphere.",
   "logs.gas-settles": "The gas settles for some minutes after filling.",
 
+  "logs.which-zero": "Gauge or absolute?",
+
   "logs.separator.comma": "commas",
   "logs.separator.semicolon": "semicolons",
   "logs.separator.tab": "tabs",

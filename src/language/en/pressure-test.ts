@@ -128,4 +128,13 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.marked.relief device": "relief device",
   "pressure-test.cause.leak": "leak",
   "pressure-test.cause.unexplained-rise": "unexplained rise",
+
+  "pressure-test.no-loss-not-shown":
+    "No instrument can show that nothing was lost. Enter a limit that it can show.",
+  "pressure-test.rate-needs-it": "The limit is a rate, which needs this.",
+  "pressure-test.station-pressure":
+    "This is the station pressure of the site, from a barometer or from the altitude.",
+  "pressure-test.zones-need-volumes":
+    "Zones at different temperatures need their volumes, in the same order.",
+  "pressure-test.gas-leaks-outward": "The pressure inside has to be above the pressure outside.",
 });

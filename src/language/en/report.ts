@@ -33,7 +33,6 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.counts-when-passed": "This result does not count until these pass: {steps}.",
   "report.not-recorded": "Not recorded:",
   "report.could-not-be-used": "Recorded but could not be used:",
-  "report.unusable": "{field}: {value}. Allowed: {allowed}.",
   "report.assumed": "Assumed, because it was not given:",
   "report.cause": "Cause: {cause}.",
   "report.fields-needed": {

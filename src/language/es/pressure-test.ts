@@ -133,4 +133,13 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
   "pressure-test.marked.relief device": "válvula de alivio",
   "pressure-test.cause.leak": "fuga",
   "pressure-test.cause.unexplained-rise": "subida inexplicada",
+
+  "pressure-test.no-loss-not-shown":
+    "Ningún instrumento puede demostrar que no se perdió nada. Indique un límite que pueda demostrar.",
+  "pressure-test.rate-needs-it": "El límite es una tasa y exige este dato.",
+  "pressure-test.station-pressure":
+    "Es la presión atmosférica del lugar, según un barómetro o la altitud.",
+  "pressure-test.zones-need-volumes":
+    "Las zonas a temperaturas distintas exigen sus volúmenes, en el mismo orden.",
+  "pressure-test.gas-leaks-outward": "La presión interior tiene que ser mayor que la exterior.",
 });

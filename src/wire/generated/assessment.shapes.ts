@@ -345,7 +345,6 @@ export const NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape: Shape = {
         ],
       },
     },
-    "text?": "text",
   },
 };
 
@@ -364,7 +363,6 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape: Shape = {
         ],
       },
     },
-    "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
   about: {

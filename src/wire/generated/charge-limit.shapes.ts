@@ -421,7 +421,6 @@ export const ChargeLimitStatementShape: Shape = {
     "charge-limit.measure-distances": { fields: {} },
     "charge-limit.move-to-open-air": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const ConcentrationAssessmentCautionsItemShape: Shape = {
@@ -493,7 +492,7 @@ export const ConcentrationAssessmentCautionsItemShape: Shape = {
     "charge-limit.measure-distances": { fields: {} },
     "charge-limit.move-to-open-air": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const RoomCautionShape: Shape = {
@@ -565,7 +564,7 @@ export const RoomCautionShape: Shape = {
     "charge-limit.measure-distances": { fields: {} },
     "charge-limit.move-to-open-air": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ConcentrationAnswerOfMassShape: Shape = {

@@ -1483,8 +1483,8 @@ export const CircuitProtectionStatementShape: Shape = {
     "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
     "circuit-protection.state-earthing": { fields: {} },
     "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
+    "circuit-protection.maximum-below-ampacity": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const NameplateAssessmentCautionsItemShape: Shape = {
@@ -1651,8 +1651,9 @@ export const NameplateAssessmentCautionsItemShape: Shape = {
     "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
     "circuit-protection.state-earthing": { fields: {} },
     "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
+    "circuit-protection.maximum-below-ampacity": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const NameplateModeShape: Shape = {

@@ -192,7 +192,7 @@ export const CondensateCautionShape: Shape = {
     "condensate.other-pump": CondensateOtherPumpValuesShape,
     "condensate.lower-point": CondensateLowerPointValuesShape,
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const MinimumFallInputShape: Shape = {
@@ -333,7 +333,6 @@ export const CondensateStatementShape: Shape = {
     "condensate.other-pump": CondensateOtherPumpValuesShape,
     "condensate.lower-point": CondensateLowerPointValuesShape,
   },
-  with: { "text?": "text" },
 };
 
 export const CondensatePumpAssessmentCautionsItemShape: Shape = {
@@ -397,7 +396,7 @@ export const CondensatePumpAssessmentCautionsItemShape: Shape = {
     "condensate.other-pump": CondensateOtherPumpValuesShape,
     "condensate.lower-point": CondensateLowerPointValuesShape,
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const CondensatePumpAssessmentShape: Shape = {

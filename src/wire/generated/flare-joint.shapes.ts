@@ -281,7 +281,6 @@ export const FlareJointStatementShape: Shape = {
     "flare-joint.read-manual-again": { fields: {} },
     "flare-joint.figure-from-manual": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
@@ -344,7 +343,7 @@ export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
     "flare-joint.read-manual-again": { fields: {} },
     "flare-joint.figure-from-manual": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {

@@ -432,7 +432,6 @@ export const LineSetStatementShape: Shape = {
     "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
     "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
   },
-  with: { "text?": "text" },
 };
 
 export const ChargeAssessmentCautionsItemShape: Shape = {
@@ -557,7 +556,7 @@ export const ChargeAssessmentCautionsItemShape: Shape = {
     "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
     "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ChargeAssessmentShape: Shape = {

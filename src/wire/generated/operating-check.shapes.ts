@@ -184,7 +184,7 @@ export const GaugeCautionShape: Shape = {
     "operating-check.read-again-later": { fields: {} },
     "operating-check.state-approach": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ServicePortsShape: Shape = {
@@ -306,7 +306,6 @@ export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
     "operating-check.read-again-later": { fields: {} },
     "operating-check.state-approach": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
@@ -394,7 +393,7 @@ export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
     "operating-check.read-again-later": { fields: {} },
     "operating-check.state-approach": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ChargeByGaugeAssessmentShape: Shape = {
@@ -484,7 +483,6 @@ export const OperatingCheckStatementShape: Shape = {
     "operating-check.read-again-later": { fields: {} },
     "operating-check.state-approach": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: Shape = {
@@ -544,7 +542,7 @@ export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: 
     "operating-check.read-again-later": { fields: {} },
     "operating-check.state-approach": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const AssessmentOfGaugeSetCauseOperatingCheckStatementShape: Shape = {

@@ -475,8 +475,12 @@ export const PressureTestStatementShape: Shape = {
     "pressure-test.state-elsewhere": { fields: {} },
     "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
     "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
+    "pressure-test.no-loss-not-shown": { fields: {} },
+    "pressure-test.rate-needs-it": { fields: {} },
+    "pressure-test.station-pressure": { fields: {} },
+    "pressure-test.zones-need-volumes": { fields: {} },
+    "pressure-test.gas-leaks-outward": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const LogAssessmentCautionsItemShape: Shape = {
@@ -559,8 +563,13 @@ export const LogAssessmentCautionsItemShape: Shape = {
     "pressure-test.state-elsewhere": { fields: {} },
     "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
     "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
+    "pressure-test.no-loss-not-shown": { fields: {} },
+    "pressure-test.rate-needs-it": { fields: {} },
+    "pressure-test.station-pressure": { fields: {} },
+    "pressure-test.zones-need-volumes": { fields: {} },
+    "pressure-test.gas-leaks-outward": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const UncertaintyPartShape: Shape = {
@@ -652,8 +661,13 @@ export const CautionOfPressureTestStatementShape: Shape = {
     "pressure-test.state-elsewhere": { fields: {} },
     "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
     "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
+    "pressure-test.no-loss-not-shown": { fields: {} },
+    "pressure-test.rate-needs-it": { fields: {} },
+    "pressure-test.station-pressure": { fields: {} },
+    "pressure-test.zones-need-volumes": { fields: {} },
+    "pressure-test.gas-leaks-outward": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const RefrigerantEquivalentShape: Shape = {

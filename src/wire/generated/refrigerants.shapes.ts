@@ -268,7 +268,6 @@ export const RefrigerantsStatementShape: Shape = {
     "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
     "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
   },
-  with: { "text?": "text" },
 };
 
 export const LineAssessmentCautionsItemShape: Shape = {
@@ -321,7 +320,7 @@ export const LineAssessmentCautionsItemShape: Shape = {
     "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
     "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const CitationSourceShape: Shape = {

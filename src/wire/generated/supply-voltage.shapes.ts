@@ -437,8 +437,10 @@ export const SupplyVoltageStatementShape: Shape = {
     "supply-voltage.state-standard": { fields: {} },
     "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
     "supply-voltage.even-out-load": { fields: {} },
+    "supply-voltage.state-connection": { fields: {} },
+    "supply-voltage.do-not-run-motor": { fields: {} },
+    "supply-voltage.line-to-neutral": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const SupplyVoltageAssessmentCautionsItemShape: Shape = {
@@ -533,8 +535,11 @@ export const SupplyVoltageAssessmentCautionsItemShape: Shape = {
     "supply-voltage.state-standard": { fields: {} },
     "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
     "supply-voltage.even-out-load": { fields: {} },
+    "supply-voltage.state-connection": { fields: {} },
+    "supply-voltage.do-not-run-motor": { fields: {} },
+    "supply-voltage.line-to-neutral": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const SupplyVoltageAssessmentPartsShape: Shape = {

@@ -457,7 +457,6 @@ export const VacuumDecayStatementShape: Shape = {
     "vacuum-decay.check-the-gauge": { fields: {} },
     "vacuum-decay.better-gauge": { fields: {} },
   },
-  with: { "text?": "text" },
 };
 
 export const VacuumDecayAssessmentCautionsItemShape: Shape = {
@@ -543,7 +542,7 @@ export const VacuumDecayAssessmentCautionsItemShape: Shape = {
     "vacuum-decay.check-the-gauge": { fields: {} },
     "vacuum-decay.better-gauge": { fields: {} },
   },
-  with: { "text?": "text", "kind?": { words: ["finding", "danger", "governing"] } },
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const PlateauShape: Shape = {
