@@ -4,10 +4,7 @@
 import { gzipSync } from "node:zlib";
 import { type Catalogue, explain, type Statement } from "hvac-install-math/assessment";
 import * as en from "hvac-install-math/language/en";
-import { isInvalidInputError } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
-import { type Subject, subjectsOf } from "../faults/catalogue.ts";
-import { modules, subjects } from "../faults/subjects.ts";
 import * as ofChargeLimit from "./inputs/charge-limit.ts";
 import * as ofCondensate from "./inputs/condensate.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
@@ -17,12 +14,13 @@ import * as ofOperatingCheck from "./inputs/operating-check.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
 import * as ofVacuumDecay from "./inputs/vacuum-decay.ts";
+import { type Further, resultsOf } from "./results.ts";
 import { codesOf, isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";
 
 interface Spoken {
   readonly module: string;
   readonly catalogue: Catalogue;
-  readonly further?: Readonly<Record<string, readonly (readonly unknown[])[]>>;
+  readonly further?: Further;
 }
 
 const spoken: readonly Spoken[] = [
@@ -37,26 +35,8 @@ const spoken: readonly Spoken[] = [
   { module: "vacuum-decay", catalogue: en.vacuumDecay, further: ofVacuumDecay.inputs },
 ];
 
-/** An answer, or the hint of the error instead of one: it is said too. */
-function answerOf(act: () => unknown): unknown {
-  try {
-    return act();
-  } catch (error) {
-    if (isInvalidInputError(error) && typeof error.hint === "object") return error.hint;
-    throw error;
-  }
-}
-
-/** What the functions of a module answer to all of its inputs. */
-function resultsOf({ module, further = {} }: Spoken): unknown[] {
-  const own = subjects.filter(({ name }) => name.startsWith(`${module}.`));
-  const all: readonly Subject[] = [...own, ...subjectsOf(module, modules[module] ?? {}, further)];
-  return all.flatMap(({ act, calls }) => calls.map((args) => answerOf(() => act(...args))));
-}
-
-describe.each(spoken)("what $module says", (one) => {
-  const { module, catalogue } = one;
-  const results = resultsOf(one);
+describe.each(spoken)("what $module says", ({ module, catalogue, further }) => {
+  const results = resultsOf(module, further);
   const parts = [...new Set(results.flatMap((result) => [...partsOf(result)]))];
   const statements = parts.filter(isStatement);
   const verdicts = parts.filter(isVerdict);

@@ -2,13 +2,10 @@
 import { type Catalogue, explain } from "hvac-install-math/assessment";
 import * as en from "hvac-install-math/language/en";
 import * as es from "hvac-install-math/language/es";
-import {
-  assessPressureLog,
-  assessPressureTest,
-  pressurizationPlan,
-} from "hvac-install-math/pressure-test";
+import { assessPressureTest } from "hvac-install-math/pressure-test";
 import { describe, expect, it } from "vitest";
 import { inputs } from "./inputs/pressure-test.ts";
+import { resultsOf } from "./results.ts";
 import { isStatement, namesIn, partsOf } from "./said.ts";
 
 const spanish: Catalogue = es.spanish;
@@ -30,11 +27,7 @@ describe("Spanish", () => {
   });
 
   it("words all that a pressure test and its plan say", () => {
-    const results = [
-      ...(inputs.assessPressureTest ?? []).map(([test]) => assessPressureTest(test)),
-      ...(inputs.assessPressureLog ?? []).map(([log]) => assessPressureLog(log)),
-      ...(inputs.pressurizationPlan ?? []).map(([plan]) => pressurizationPlan(plan)),
-    ];
+    const results = resultsOf("pressure-test", inputs);
     const statements = results.flatMap((result) => [...partsOf(result)].filter(isStatement));
     expect(statements.length).toBeGreaterThan(500);
     for (const said of statements) {

@@ -35,6 +35,10 @@ export const inputs: Partial<Inputs<typeof logs>> = {
     [lines(...october), dated("Europe/Berlin")],
     [lines("23:59,270", "0:04,270"), { ...marks, time: { written: "clock", column: 1 }, columns }],
     [lines("t,p", ...[0, 5, 10, 15, 20, 60].map((t) => `${t},270`)), elapsed],
+    [
+      lines("t,p", "0,270"),
+      { ...elapsed, columns: { pressure: { column: 2, kind: "gaugePressure", unit: "psi" } } },
+    ],
   ] as never,
   guessLog: [
     [lines("s;P psig", "0;500,1", "5;500,2")],

@@ -41,6 +41,13 @@ const gauge = (pressure: Test["instruments"]["pressure"]) => ({
 const thermometer = (temperature: Test["instruments"]["temperature"]) => ({
   instruments: { ...instruments, temperature },
 });
+/** As much pressure outside as inside: nothing leaks outward. */
+const still = {
+  gramsPerMole: 28,
+  viscosity: 17.8,
+  pressure: kPaa(500),
+  outside: kPaa(500),
+} as const;
 const { volume: _, ...small } = held(490)[0];
 const { criterion: __, ...unlimited } = held(500)[0];
 
@@ -172,6 +179,12 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
         },
       ] satisfies Partial<Test>[]
     ).map((change) => held(500, { criterion: { maximumDrop: psi(0.01) }, ...change })),
+    held(500, { criterion: { maximumDrop: psi(0) } }), // no-loss-not-shown
+    [{ ...small, criterion: { maximumLeakRate: paM3PerS(1e-5) } }], // rate-needs-it
+    held(500, { atmosphere: kPaa(800) }), // station-pressure
+    held(500, {
+      start: { pressure: psig(500), temperature: [degF(70), degF(70)] },
+    }), // zones-need-volumes
   ],
   assessPressureLog: [
     log(rows.map((t) => [t, 500, 75 + 10 * Math.cos(t / 2)])), // pressure-still
@@ -182,6 +195,7 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
       { criterion: { maximumDrop: psi(0.01) }, ...gauge({ accuracy: psi(0.01), drift: psi(0) }) },
     ),
   ],
+  scaleLeak: [[{ throughput: paM3PerS(1e-5), from: still, to: still }]],
   pressurizationPlan: (["low side", "high side", "component", "relief device"] as const).map(
     (part) => [
       {
