@@ -82,16 +82,20 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   const strict = required === undefined ? codeDrainSlope : required;
   const asked = askedSlope("required", strict);
   const span = run !== undefined ? siOf("run", run, "length", { above: 0 }) : 0;
-  const missing = Math.max(0, asked - slope.value.si);
-  const passes = slopeOutcome(slope, strict, undefined, confidence) === "pass";
-  const fails = slopeOutcome(slope, required ?? percent(1), undefined, confidence) === "fail";
+  const least = required ?? percent(1);
+  const against = (limit: Quantity<"ratio">) => slopeOutcome(slope, limit, undefined, confidence);
+  const passes = against(strict) === "pass";
+  const fails = against(least) === "fail";
   const outcome = passes ? "pass" : fails ? "fail" : "inconclusive";
-  const between = !required && slope.value.si >= 0.01 && slope.value.si < asked;
+  const missing = passes ? 0 : Math.max(0, asked - slope.value.si);
+  // The codes differ only where the level tells that the slope lies between their figures.
+  const between = !required && against(least) === "pass" && against(strict) === "fail";
+  const rises = slope.value.si + slope.expandedUncertainty.si < 0;
   const missingFall = run && new Quantity(missing * span, run.unit);
   return verdict({
     outcome,
-    ...(fails && { cause: slope.value.si < 0 ? ("rises" as const) : ("too-flat" as const) }),
-    reasons: [reasonOf(outcome, slope, strict, between)],
+    ...(fails && { cause: rises ? ("rises" as const) : ("too-flat" as const) }),
+    reasons: [reasonOf(outcome, slope, strict, { between, rises })],
     assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
     cautions: [...drainCautions(route), ...flatterThanCode(asked)],
     actions: passes
@@ -112,19 +116,17 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   });
 }
 
-/** Why the slope is right, wrong, or open; `between` where the codes print two figures and it lies between them. */
+/** Why the slope is right, wrong, or open; `between` where the codes print two figures and it lies between them for sure. */
 function reasonOf(
   outcome: Outcome,
   { value, expandedUncertainty }: Estimate<"ratio">,
   required: Quantity<"ratio">,
-  between: boolean,
+  { between, rises }: { readonly between: boolean; readonly rises: boolean },
 ): CondensateStatement {
   const values = { slope: value, uncertainty: expandedUncertainty, required };
   if (outcome === "pass") return say("condensate.falls-enough", values);
   if (outcome === "fail") {
-    return value.si < 0
-      ? say("condensate.rises", values)
-      : say("condensate.falls-too-little", values);
+    return rises ? say("condensate.rises", values) : say("condensate.falls-too-little", values);
   }
   return between
     ? say("condensate.codes-differ", { ...values, least: percent(1) })

@@ -10,7 +10,14 @@ import { kW, tonRefrigeration } from "../quantity/units/electricity.ts";
 import { gallonPerHour, literPerHour } from "../quantity/units/flow.ts";
 import { kgPerHour, kgPerSecond } from "../quantity/units/mass.ts";
 import { fraction } from "../quantity/units/ratio.ts";
-import { type AirState, atmosphereOf, type MoistAir, moistAir } from "./moist-air.ts";
+import {
+  type AirState,
+  atmosphereOf,
+  type MoistAir,
+  moistAir,
+  ratioOf,
+  waterVaporPressure,
+} from "./moist-air.ts";
 
 const waterDensity = 998.2; // kg/m³ at 20 °C, from memory
 const heatOfVaporization = 2454e3; // J/kg at 20 °C, from memory
@@ -59,6 +66,8 @@ export interface CondensateRate extends CondensateFlow {
   readonly totalCooling: Quantity<"power">;
   /** Share of it that only cools. */
   readonly sensibleHeatRatio: Quantity<"ratio">;
+  /** Whether the coil is dry: the leaving air is as wet as the entering, as far as hygrometers tell. */
+  readonly isDry: boolean;
 }
 
 function flow(massFlow: number): CondensateFlow {
@@ -73,15 +82,20 @@ function flow(massFlow: number): CondensateFlow {
  * kilogram of dry air by the volume of the moist air that carries it; taking dry air for that overstates
  * the answer by about 2 %.
  *
+ * A dry coil leaves the water of the air as it was, and two hygrometers of ±3 points then read now more, now less behind
+ * it. Leaving air that is wetter by no more than that counts as just as wet: `isDry`, and no water.
+ *
  * @param coil - Entering and leaving air, air flow at the entering state, site atmosphere.
  * @returns Condensate, dry-air flow, humidity ratios, total cooling and sensible heat ratio.
- * @throws {@link InvalidInputError} when the leaving air is warmer or wetter than the entering air.
+ * @throws {@link InvalidInputError} when the leaving air is warmer than the entering air, or wetter beyond ±3 points of
+ * relative humidity on both.
  * @throws {@link OutOfRangeError} outside 0 to 60 °C or 30 to 120 kPa.
  *
  * Cautions: a fraction of a degree on the leaving air or a few percent of humidity move the answer much;
  * size a drain or a pump with a margin.
  *
- * Source: ASHRAE Handbook, Fundamentals (2021), chapter 1, cooling and dehumidification, from memory.
+ * Source: ASHRAE Handbook, Fundamentals (2021), chapter 1, cooling and dehumidification, from memory; the ±3 points are
+ * common practice, no source.
  *
  * @example
  * ```ts
@@ -104,7 +118,11 @@ export function condensateRate(coil: CoilAir): CondensateRate {
   const air1 = moistAir("entering", coil.entering, p);
   const air2 = moistAir("leaving", coil.leaving, p);
   const V1 = siOf("airFlow", coil.airFlow, "volumeFlow", { above: 0 });
-  if (air2.t > air1.t || air2.W > air1.W) {
+  // ±3 points of each reading, both the wrong way.
+  const points = ({ t }: MoistAir) => ratioOf(0.03 * waterVaporPressure(t + 273.15), p);
+  const doubt = points(air1) + points(air2);
+  const isDry = air2.W >= air1.W;
+  if (air2.t > air1.t || air2.W > air1.W + doubt) {
     const shown = ({ t, W }: MoistAir) => `${t.toFixed(1)} °C, ${W.toFixed(5)} kg/kg`;
     throw new InvalidInputError({
       argument: "leaving",
@@ -113,9 +131,10 @@ export function condensateRate(coil: CoilAir): CondensateRate {
     });
   }
   const dryAir = V1 / air1.v; // ṁ_da = V̇1/v1
-  const water = dryAir * (air1.W - air2.W); // ṁ_w = ṁ_da (W1 − W2)
-  const total = dryAir * (air1.h - air2.h) - water * 4.186 * air2.t; // kW; h_w2 = 4.186 t2
-  const sensible = dryAir * (1.006 + 1.86 * air2.W) * (air1.t - air2.t);
+  const W2 = Math.min(air1.W, air2.W);
+  const water = dryAir * (air1.W - W2); // ṁ_w = ṁ_da (W1 − W2)
+  const sensible = dryAir * (1.006 + 1.86 * W2) * (air1.t - air2.t);
+  const total = isDry ? sensible : dryAir * (air1.h - air2.h) - water * 4.186 * air2.t; // kW; h_w2 = 4.186 t2
   return frozen({
     ...flow(water),
     dryAirFlow: kgPerSecond(dryAir),
@@ -123,6 +142,7 @@ export function condensateRate(coil: CoilAir): CondensateRate {
     leavingHumidityRatio: fraction(air2.W),
     totalCooling: kW(total),
     sensibleHeatRatio: fraction(total > 0 ? sensible / total : 1),
+    isDry,
   });
 }
 

@@ -6,6 +6,7 @@ import { type Estimate, estimate } from "../assessment/assessment.ts";
 import { describe, type Limits, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { noiseAt } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 
@@ -147,7 +148,9 @@ export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
     error = accuracy("length") / length;
   } else if (given.heightAtStart !== undefined) {
     const run = read("run", "length", { above: 0 });
-    slope = (read("heightAtStart", "length") - read("heightAtEnd", "length")) / run;
+    const [start, end] = [read("heightAtStart", "length"), read("heightAtEnd", "length")];
+    // Two heights that are equal but for the noise of their units are level: −3.5e-17 is no rise.
+    slope = Math.abs(start - end) <= noiseAt(start, end) ? 0 : (start - end) / run;
     error = (Math.SQRT2 * accuracy("length")) / run; // two independent heights
   } else {
     throw new InvalidInputError({

@@ -130,5 +130,6 @@ export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment
     why: [why],
     bounds: input,
     rateUnit: massUnitOf(rate),
+    rate: { argument: "rate", value: rate },
   });
 }

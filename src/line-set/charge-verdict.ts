@@ -65,6 +65,8 @@ export interface AddedCharge {
   readonly why: readonly Finding[];
   readonly bounds: ChargeBounds;
   readonly rateUnit: Unit<"mass">;
+  /** The rate, to be named where the rule takes out more than there is. */
+  readonly rate: { readonly argument: string; readonly value: Quantity<"massPerLength"> };
   /** Of how many lines, each measured on its own, the run is the sum; 1 when left out. */
   readonly lines?: number | undefined;
 }
@@ -86,7 +88,7 @@ export function judgeCharge(added: AddedCharge): ChargeAssessment {
   const charge = step ? Math.round(exact / step) * step : exact;
   const u = Math.hypot(slope * uLength, step / Math.sqrt(12));
   const additionalCharge = new Quantity(charge, unit);
-  const total = totalOf(factoryCharge, charge, unit);
+  const total = totalOf(factoryCharge, charge, unit, added.rate);
   const ofCharge = chargeFindings(bounds, additionalCharge, total, u);
   return verdict({
     ...decide([...ofLength, ...ofCharge, ...added.why]),
@@ -126,14 +128,17 @@ function totalOf(
   factoryCharge: Quantity<"mass"> | undefined,
   added: number,
   unit: Unit<"mass">,
+  rate: AddedCharge["rate"],
 ): Quantity<"mass"> | undefined {
   if (factoryCharge === undefined) return undefined;
   const factory = siOf("factoryCharge", factoryCharge, "mass", { above: 0 });
   if (factory + added > 0) return new Quantity(factory + added, unit);
+  // A nameplate's charge fills the unit: what takes all of it out is a rate in another unit.
   throw new InvalidInputError({
-    argument: "factoryCharge",
-    value: String(factoryCharge),
-    allowed: `more than the ${new Quantity(-added, unit)} that the rule takes out`,
+    argument: rate.argument,
+    value: `${rate.value}, which takes out ${new Quantity(-added, unit)}`,
+    allowed: `a rate that takes out less than the factory charge, ${factoryCharge}`,
+    hint: say("line-set.rate-unit"),
   });
 }
 

@@ -137,6 +137,7 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
     why,
     bounds: input,
     rateUnit: unit,
+    rate: { argument: "lines[0].rate", value: rate },
     lines: lines.length,
   });
 }

@@ -15,9 +15,16 @@ import { chargeAt, pressureOf } from "./charge.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
+// m³. The largest single cylinders hold 50 to 80 L, the smallest that is sold by its gas is 20 ft³ (566 L): common
+// practice, no source.
+const largestCylinder = 0.15;
+
 /** A nitrogen cylinder. Source: none; the library's own type. */
 export interface NitrogenCylinder {
-  /** Water volume, as stamped on it: not the volume of gas at 1 atm by which cylinders are sold. */
+  /**
+   * Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³
+   * cylinder holds about 8 L of water.
+   */
   readonly waterVolume: Quantity<"volume">;
   /** What its gauge shows now, up to 31 MPa absolute. */
   readonly pressure: Quantity<"gaugePressure">;
@@ -90,7 +97,11 @@ export function nitrogenNeeded(fill: {
     siOf("startPressure", startPressure, "gaugePressure", { max: fill.pressure.si });
   numberOf("fills", fills, { min: 1, max: 1000 });
   const cylinder = objectOf("cylinder", fill.cylinder);
-  const Vc = siOf("cylinder.waterVolume", cylinder.waterVolume, "volume", { above: 0 });
+  const Vc = siOf("cylinder.waterVolume", cylinder.waterVolume, "volume", {
+    above: 0,
+    max: largestCylinder,
+    hint: say("pressure-test.water-volume"),
+  });
   siOf("cylinder.pressure", cylinder.pressure, "gaugePressure", { above: -air });
   const most = { max: 31e6 - air };
   const pc = siOf("cylinder.pressure", cylinder.pressure, "gaugePressure", most, OutOfRangeError);

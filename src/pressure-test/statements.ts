@@ -121,6 +121,7 @@ export interface PressureTestStatements {
   "pressure-test.station-pressure": None;
   "pressure-test.zones-need-volumes": None;
   "pressure-test.gas-leaks-outward": None;
+  "pressure-test.water-volume": None;
 }
 
 /** What may be behind a verdict. Source: none; the library's own names. */

@@ -85,6 +85,24 @@ describe("the condensate of a coil", () => {
     expect(argumentOf(() => condensate.condensateRate(wetter))).toBe("leaving");
   });
 
+  // Two hygrometers of ±3 points behind and before a dry coil: 80 °F, 20 % holds 0.004335 kg/kg, and 60 °F, 40 % 0.004386.
+  test("takes a dry coil for dry where its hygrometers read a little wetter behind it", () => {
+    const dry = {
+      ...coil,
+      entering: { dryBulb: q.degF(80), relativeHumidity: q.percent(20) },
+      leaving: { dryBulb: q.degF(60), relativeHumidity: q.percent(41) },
+    };
+    const found = condensate.condensateRate(dry);
+    expect(found.leavingHumidityRatio.si).toBeGreaterThan(found.enteringHumidityRatio.si);
+    expect(found.isDry).toBe(true);
+    expect(found.massFlow.si).toBe(0);
+    expect(found.sensibleHeatRatio.si).toBe(1);
+    // ṁ (1.006 + 1.86 W) Δt, by hand
+    const each = (1.006 + 1.86 * found.enteringHumidityRatio.si) * (20 / 1.8);
+    expect(found.totalCooling.in(q.kW)).toBeCloseTo(found.dryAirFlow.si * each, 6);
+    expect(condensate.condensateRate(coil).isDry).toBe(false);
+  });
+
   test("names the bad argument", () => {
     const rate = (more: Anything) => () => condensate.condensateRate({ ...coil, ...more });
     expect(argumentOf(rate({ entering: { dryBulb: q.degC(25) } }))).toBe("entering");

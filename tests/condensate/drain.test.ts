@@ -66,6 +66,43 @@ describe("the slope of a drain", () => {
     }
   });
 
+  // 0.3 m − 30 cm is −3.5e-17 m or so in binary.
+  test("is level, and does not rise, where two heights are the same in two units", () => {
+    const reading = { heightAtStart: ft(0.1), heightAtEnd: inch(1.2), run: m(1) };
+    const verdict = condensate.assessDrainSlope({ reading });
+    expect(verdict.slope.value.si).toBe(0);
+    expect(verdict.cause).toBe("too-flat");
+  });
+
+  test("that passes is missing nothing, not 3.5e-17", () => {
+    for (let i = 1; i <= 200; i += 1) {
+      const run = ft(i / 7);
+      const reading = { heightAtStart: inch(20), heightAtEnd: inch(20 - i / 56), run };
+      const { outcome, missingFall } = condensate.assessDrainSlope({ reading, run });
+      expect([outcome, missingFall?.si]).toEqual(["pass", 0]);
+    }
+  });
+
+  test("is put down to the codes only where the level tells that it lies between them", () => {
+    const at = (accuracy: number) =>
+      condensate.assessDrainSlope({
+        reading: { slope: percent(1.02), accuracy: percent(accuracy) },
+      });
+    const codes = (accuracy: number) =>
+      [...at(accuracy).reasons, ...(at(accuracy).actions ?? [])].map(({ code }) => code);
+    expect(codes(0.01)).toEqual(["condensate.codes-differ", "condensate.ask-code"]);
+    expect(codes(0.2)).toEqual(["condensate.slope-near", "condensate.measure-better"]);
+  });
+
+  test("is called rising only where the level tells so", () => {
+    const at = (slope: number) =>
+      condensate.assessDrainSlope({
+        reading: { slope: percent(slope), accuracy: percent(0.2) },
+      }).cause;
+    expect(at(-0.05)).toBe("too-flat");
+    expect(at(-0.5)).toBe("rises");
+  });
+
   test("that rises is called so, with the fall that is missing", () => {
     const verdict = condensate.assessDrainSlope({ reading: over30ft(-1), run: ft(30) });
     expect(verdict.cause).toBe("rises");

@@ -274,14 +274,14 @@ describe("additionalCharge", () => {
         shortLineRule: "add-and-subtract",
         factoryCharge: oz(6),
       }),
-    ).toThrow(/^factoryCharge: 6 oz is not allowed; allowed: more than the 6.4 oz/);
+    ).toThrow(/^rate: 0.16 oz\/ft, which takes out 6.4 oz is not allowed; allowed: .* 6 oz/);
   });
 
   it("refuses a factory charge of which nothing would be left", () => {
     // 0.25 kg/m · (1 m − 3 m) takes out 0.5 kg.
     const short = { length: m(1), preChargedLength: m(3), rate: kgPerM(0.25) };
     const empty = { ...short, shortLineRule: "add-and-subtract", factoryCharge: kg(0.5) } as const;
-    expect(() => additionalCharge(empty)).toThrow(/^factoryCharge: 0.5 kg/);
+    expect(() => additionalCharge(empty)).toThrow(/^rate: 0.25 kg\/m, which takes out 0.5 kg/);
   });
 
   it("hands out what nobody can bend", () => {

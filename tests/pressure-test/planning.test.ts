@@ -14,6 +14,7 @@ import {
   throughputOfDrop,
 } from "hvac-install-math/pressure-test";
 import {
+  cuft,
   day,
   degC,
   degF,
@@ -193,6 +194,9 @@ describe("the nitrogen that is needed", () => {
       nitrogenNeeded({ ...fill, cylinder: { ...fill.cylinder, ...cylinder } });
     bad(with_({ pressure: psig(6000) }), "cylinder.pressure", "OutOfRangeError");
     bad(with_({ waterVolume: liter(0) }), "cylinder.waterVolume");
+    // 40 ft³ of gas is the trade size of a cylinder of 8 L.
+    bad(with_({ waterVolume: cuft(40) }), "cylinder.waterVolume");
+    expect(with_({ waterVolume: cuft(40) })).toThrow(/water-volume/);
     bad(() => nitrogenNeeded({ ...fill, fills: 0 }), "fills");
     bad(() => nitrogenNeeded({ ...fill, cylinder: undefined as never }), "cylinder");
   });

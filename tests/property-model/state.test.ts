@@ -4,10 +4,11 @@ import {
   R32,
   R125,
   R134a,
+  R1234zeE,
   stateAt,
   water,
 } from "hvac-install-math/property-model";
-import { degC, kgPerM3, kPaa, MPaa, mPerSecond, percent } from "hvac-install-math/quantity";
+import { degC, kelvin, kgPerM3, kPaa, MPaa, mPerSecond, percent } from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
 
 describe("a homogeneous state", () => {
@@ -18,6 +19,16 @@ describe("a homogeneous state", () => {
       const found = density(R32, { pressure, temperature, phase });
       expect(stateAt(R32, { temperature, density: found }).pressure.si).toBeCloseTo(pressure.si, 3);
     }
+  });
+
+  // Thol and Lemmon (2016), check table: 420 K, 8 mol/dm³, 19.95447 MPa.
+  test("of R-1234ze(E) is given up to 100 MPa", () => {
+    const at = { temperature: kelvin(420), density: kgPerM3(8000 * R1234zeE.molarMass) };
+    expect(stateAt(R1234zeE, at).pressure.in(MPaa)).toBeCloseTo(19.95447, 5);
+    const temperature = degC(20);
+    const beyond = { pressure: MPaa(101), temperature, phase: "liquid" } as const;
+    expect(() => density(R1234zeE, { ...beyond, pressure: MPaa(99) })).not.toThrow();
+    expect(() => density(R1234zeE, beyond)).toThrow(/100/);
   });
 
   test("obeys cp − cv and the speed of sound of an ideal gas at low pressure", () => {

@@ -73,6 +73,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.smallest-drop": "The smallest drop this test could prove is {smallest}.",
   "pressure-test.no-margin":
     "The plan leaves no margin for the error of the gauge or a relief device that opens early. Stop lower by both.",
+  "pressure-test.water-volume":
+    "The water volume is stamped on the cylinder. Cylinders are sold by the gas in them: 40 ft³ of gas is about 8 L of water.",
   "pressure-test.cylinder-cools":
     "A cylinder that empties fast is cold and shows less. Read it again when it is warm.",
   "pressure-test.order-of-magnitude":

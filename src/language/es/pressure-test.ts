@@ -78,6 +78,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
     "El plan no deja margen para el error del manómetro ni para una válvula de alivio que abra antes. Deténgase más abajo por ambos.",
   "pressure-test.cylinder-cools":
     "Un cilindro que se vacía rápido está frío e indica menos. Vuelva a leerlo cuando esté a temperatura ambiente.",
+  "pressure-test.water-volume":
+    "El volumen de agua está grabado en el cilindro. Los cilindros se venden por el gas que contienen: 40 ft³ de gas son unos 8 L de agua.",
   "pressure-test.order-of-magnitude":
     "Es un orden de magnitud: la forma de la fuga decide qué ley rige.",
   "pressure-test.liquid-leaks-more":

@@ -1,6 +1,6 @@
 // R-1234ze(E), trans-1,3,3,3-tetrafluoroprop-1-ene: coefficients of the equation of state.
 // Follows Thol M., Lemmon E.W. (2016), doi:10.1007/s10765-016-2040-6.
-// Does not cover temperatures outside 168.62 K (triple point) to 420 K, nor pressures above 15 MPa.
+// Does not cover temperatures outside 168.62 K (triple point) to 420 K, nor pressures above 100 MPa.
 import { frozen } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
@@ -8,7 +8,9 @@ import type { PureFluid } from "../fluid.ts";
  * Trans-1,3,3,3-tetrafluoroprop-1-ene (R-1234ze(E), CF3CH=CHF).
  *
  * The gas constant 8.3144621 reproduces the printed check values of the paper. Another transcription
- * carries 8.314472: pressures 1.2 ppm higher.
+ * carries 8.314472: pressures 1.2 ppm higher; it also carries 15 MPa as the highest pressure, the limit of an older
+ * equation. This one is used from 169 K to 420 K up to 100 MPa (Huber and Assael 2016, which rests on it), and the paper
+ * prints a check value at 19.95 MPa.
  *
  * Source: Thol M., Lemmon E.W. (2016), Int. J. Thermophys. 37:1-16, doi:10.1007/s10765-016-2040-6;
  * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
@@ -21,7 +23,7 @@ export const R1234zeE: PureFluid = /* @__PURE__ */ frozen({
   gasConstant: 8.3144621, // J/(mol K), as in the paper
   critical: { temperature: 382.52, pressure: 3635376.34913, density: 4290 }, // K, Pa, mol/m3
   reducing: { temperature: 382.513, density: 4290 }, // K, mol/m3
-  limits: { minTemperature: 168.62, maxTemperature: 420, maxPressure: 15000000 }, // K, Pa
+  limits: { minTemperature: 168.62, maxTemperature: 420, maxPressure: 100000000 }, // K, Pa
   saturationLimit: 382.513002604652, // K
   residual: [
     {

@@ -558,6 +558,7 @@ export const CondensateRateShape: Shape = {
     leavingHumidityRatio: "ratio",
     totalCooling: "power",
     sensibleHeatRatio: "ratio",
+    isDry: "flag",
   },
   says: "What a cooling coil takes from the air.",
   about: {
@@ -568,6 +569,8 @@ export const CondensateRateShape: Shape = {
     leavingHumidityRatio: "Water per dry air behind the coil.",
     totalCooling: "Heat taken from the air, after the heat that leaves with the condensate.",
     sensibleHeatRatio: "Share of it that only cools.",
+    isDry:
+      "Whether the coil is dry: the leaving air is as wet as the entering, as far as hygrometers tell.",
   },
 };
 

@@ -480,6 +480,7 @@ export const PressureTestStatementShape: Shape = {
     "pressure-test.station-pressure": { fields: {} },
     "pressure-test.zones-need-volumes": { fields: {} },
     "pressure-test.gas-leaks-outward": { fields: {} },
+    "pressure-test.water-volume": { fields: {} },
   },
 };
 
@@ -568,6 +569,7 @@ export const LogAssessmentCautionsItemShape: Shape = {
     "pressure-test.station-pressure": { fields: {} },
     "pressure-test.zones-need-volumes": { fields: {} },
     "pressure-test.gas-leaks-outward": { fields: {} },
+    "pressure-test.water-volume": { fields: {} },
   },
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
@@ -666,6 +668,7 @@ export const CautionOfPressureTestStatementShape: Shape = {
     "pressure-test.station-pressure": { fields: {} },
     "pressure-test.zones-need-volumes": { fields: {} },
     "pressure-test.gas-leaks-outward": { fields: {} },
+    "pressure-test.water-volume": { fields: {} },
   },
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
@@ -979,7 +982,7 @@ export const NitrogenCylinderShape: Shape = {
   says: "A nitrogen cylinder.",
   about: {
     waterVolume:
-      "Water volume, as stamped on it: not the volume of gas at 1 atm by which cylinders are sold.",
+      "Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³ cylinder holds about 8 L of water.",
     pressure: "What its gauge shows now, up to 31 MPa absolute.",
     temperature: "Temperature of the cylinder; that of the system when left out.",
   },

@@ -196,6 +196,17 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
     ),
   ],
   scaleLeak: [[{ throughput: paM3PerS(1e-5), from: still, to: still }]],
+  nitrogenNeeded: [
+    [
+      {
+        volume: liter(3),
+        pressure: psig(500),
+        temperature: degF(70),
+        atmosphere: standardAtmosphere,
+        cylinder: { waterVolume: liter(1133), pressure: psig(2000) },
+      },
+    ],
+  ],
   pressurizationPlan: (["low side", "high side", "component", "relief device"] as const).map(
     (part) => [
       {
