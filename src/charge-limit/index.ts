@@ -31,6 +31,7 @@ export {
   type RoomEdition,
 } from "./editions.ts";
 export * from "./leak-checks.ts";
+export type { RuledEquipment, RuledEvent } from "./market-rows.ts";
 export * from "./market-rules.ts";
 export * from "./mass-concentration.ts";
 export * from "./minimum-floor-area.ts";
