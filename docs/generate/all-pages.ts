@@ -6,6 +6,7 @@ import { circuitRulesPage } from "./circuit-rules-page.ts";
 import { decayCurvesPage } from "./decay-curves-page.ts";
 import { evaluateAll } from "./evaluate-checks.ts";
 import { guidesPage } from "./guides-page.ts";
+import { jurisdictionsPage } from "./jurisdictions-page.ts";
 import type { Page } from "./page.ts";
 import {
   pressureTemperatureIndex,
@@ -38,6 +39,7 @@ export async function allPages(): Promise<Page[]> {
     referencePage(fluids),
     bibliographyPage(),
     circuitRulesPage(),
+    jurisdictionsPage(modules),
     sentencesPage(),
     changelogPage(),
   ];

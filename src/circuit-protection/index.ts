@@ -22,6 +22,7 @@ export {
 export * from "./conductor-size.ts";
 export { breakerConnection, type Connection, type Supply } from "./connection.ts";
 export { type EquipmentGrounding, equipmentGrounding } from "./equipment-grounding.ts";
+export { longestRunByFaultLoop } from "./fault-loop.ts";
 export {
   type GroundFaultAnswer,
   type GroundFaultInput,

@@ -35,7 +35,7 @@ export function waterVaporPressure(T: number): number {
 }
 
 /** Humidity ratio from the partial pressure of water vapor: equation 20. */
-export const ratioOf = (pw: number, p: number) => (0.621945 * pw) / (p - pw);
+export const ratioOf = (pw: number, p: number): number => (0.621945 * pw) / (p - pw);
 
 /** Moist air per kilogram of dry air: W in kg/kg, v in m³/kg, h in kJ/kg, t in °C. */
 export interface MoistAir {

@@ -1,6 +1,8 @@
 // The form of a check against an outside source. One JSON file per module holds the rows; the file
 // `<module>.evaluate.ts` beside it says how the library computes each of them.
 
+import type { Jurisdiction } from "./jurisdictions.ts";
+
 /** Where the expected value of a check comes from. */
 export type Standing =
   /** Printed in a published source that was read. */
@@ -20,6 +22,8 @@ export interface Check {
   readonly id: string;
   /** Which evaluator of the `.evaluate.ts` file computes it. */
   readonly computes: string;
+  /** Where the rule holds, for rules of a country. */
+  readonly jurisdiction?: Jurisdiction;
   /** What the evaluator needs, as plain JSON with units in the names. */
   readonly input: Readonly<Record<string, unknown>>;
   /** The source's answer: a number, or a word or size that has to match exactly. */

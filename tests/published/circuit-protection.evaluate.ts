@@ -23,6 +23,7 @@ import {
   type Load,
   largestDeviceOnConductor,
   longestRun,
+  longestRunByFaultLoop,
   type Material,
   type MetricSize,
   type MetricWiring,
@@ -533,6 +534,27 @@ export const evaluators: Evaluators = {
       wiring: { ...awgWiring(input), aboveRoof: q.inch(inches) },
       phases: 1,
     }).derated.in(q.ampere),
+  faultLoop: (i: { curve: TripCurve; amperes: number; line: MetricSize; cpc: MetricSize }) =>
+    longestRunByFaultLoop({
+      rating: q.ampere(i.amperes),
+      curve: i.curve,
+      voltageToGround: q.volt(230),
+      line: i.line,
+      protective: i.cpc,
+    }).in(q.m),
+  cecTableD3: ({ size, amperes }: { size: AwgSize; amperes: number }) =>
+    longestRun({
+      current: q.ampere(amperes),
+      voltage: q.volt(120),
+      phases: 1,
+      limit: q.percent(1),
+      resistance: conductorResistance({
+        rules: cec2024,
+        size,
+        material: "copper",
+        temperature: q.degC(60),
+      }),
+    }).in(q.m),
   receptacle: ({ feet }: { feet: number }) =>
     circuitFromNameplate({
       rules: nec2023,

@@ -91,7 +91,7 @@ export const japan: CircuitRules<"metric"> = /* @__PURE__ */ ruleSet(() => ({
   resistanceAt: 20,
   operatingTemperature: 20,
   temperatureCoefficient: {},
-  // 1310-1: 2 % in the branch circuit up to 60 m (the length from memory), then 4, 5 and 6 % in all.
+  // 1310-1: 2 % in the branch circuit up to 60 m (a trade page has the length), then 4, 5 and 6 % in all.
   voltageDrop: {
     branch: [
       [60, 0.02],

@@ -244,6 +244,18 @@ export const inputs: Inputs<typeof circuitProtection> = {
     ],
   ],
   nameplateFromParts: [[loads, "UL 60335-2-40"]],
+  longestRunByFaultLoop: [
+    [
+      {
+        rating: ampere(20),
+        curve: "C",
+        tripsAt: 10,
+        voltageToGround: volt(230),
+        line: "2.5 mm²",
+        protective: "2.5 mm²",
+      },
+    ],
+  ],
   tripBand: [[{ rules: iec60364, rating: ampere(16), curve: "C" }] as never],
   usableAmpacity: [
     [
