@@ -7,6 +7,7 @@ const folder = new URL("../guides/", import.meta.url);
 
 /** The order of the work on site; guides that are not named come last. */
 const order = [
+  "planning",
   "line-set",
   "flare-joint",
   "pressure-test",

@@ -5,6 +5,8 @@ import { cite, overallOutcome, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
+import { oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
@@ -17,8 +19,33 @@ import type { Trial } from "./step.ts";
 
 type Difference = Quantity<"temperatureDifference">;
 
-/** Usual differences across the indoor coil at full speed, K: manufacturers' manuals; heating common practice, no source. */
-const usual = { cooling: [8, 14], heating: [10, 30] } as const;
+/**
+ * The usual difference of the air across an indoor coil at full speed, where the manual says none.
+ *
+ * @param mode - Cooling or heating.
+ * @returns Least and largest difference.
+ *
+ * Source: manufacturers' published manuals for cooling; heating is common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { usualAirDifference } from "hvac-install-math/commissioning";
+ *
+ * const { low, high } = usualAirDifference("cooling");
+ * `${low} to ${high}`; // => 8 K to 14 K
+ * ```
+ */
+export function usualAirDifference(mode: "cooling" | "heating"): {
+  /** Least difference. */
+  readonly low: Difference;
+  /** Largest difference. */
+  readonly high: Difference;
+} {
+  const cooling = oneOf("mode", mode, ["cooling", "heating"]) === "cooling";
+  return frozen(
+    cooling ? { low: deltaK(8), high: deltaK(14) } : { low: deltaK(10), high: deltaK(30) },
+  );
+}
 
 /** The checks of air and current. */
 export function airSideTrials(job: Job, reading: OperatingReading, path: string): Trial[] {
@@ -87,10 +114,10 @@ function difference(
     );
   }
   const isManual = least !== undefined || largest !== undefined;
-  const [low, high] = usual[way];
+  const usual = usualAirDifference(way);
   const limits = {
-    low: least ?? new Quantity(isManual ? 0 : low, unit),
-    high: largest ?? new Quantity(isManual ? 60 : high, unit),
+    low: least ?? new Quantity(isManual ? 0 : usual.low.si, unit),
+    high: largest ?? new Quantity(isManual ? 60 : usual.high.si, unit),
   };
   const thermometer = errorsOf(record.instruments?.airThermometer);
   const each = thermometer ? standardUncertainty(thermometer, deltaK).si : 0;

@@ -6,8 +6,11 @@ import {
   type IndoorUnitLine,
   multiSplitCharge,
 } from "../line-set/index.ts";
+import { wholeNumberOf } from "../quantity/check.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import type { Job } from "./job.ts";
-import type { PlacedRun } from "./runs.ts";
+import type { InstallationRecord } from "./record.ts";
+import { type PlacedRun, servesIndoorUnit } from "./runs.ts";
 import { present } from "./step.ts";
 
 /** What the manual's rule needs. */
@@ -21,10 +24,21 @@ export function ruleNeeds({ record, runs }: Job): Record<string, unknown> {
     needs["equipment.manual.chargeRate"] ??= chargeRate;
   }
   needs["equipment.manual.shortLineRule"] = manual.shortLineRule;
+  const spare = sparePorts(record, runs);
+  // A port that stays unused can take charge off: silence is asked about, zero is an answer.
+  if (spare !== 0) needs["equipment.manual.unusedPortAllowance"] = manual.unusedPortAllowance;
+  if (manual.unusedPortAllowance) needs["equipment.portPairs"] = record.equipment?.portPairs;
   needs["equipment.factoryCharge"] = factoryCharge;
   if (runs.length > 1) needs["equipment.manual.preChargedFor"] = manual.preChargedFor;
   return needs;
 }
+
+/** Pairs of ports that runs take: a run to a branch box takes the one of the outdoor unit, and the box has its own. */
+const portsTaken = (runs: readonly PlacedRun[]) => (runs.every(servesIndoorUnit) ? runs.length : 1);
+
+/** How many pairs of ports stay unused; none as long as their number is not stated. */
+const sparePorts = ({ equipment }: InstallationRecord, runs: readonly PlacedRun[]) =>
+  Math.max(0, (equipment?.portPairs ?? 0) - portsTaken(runs));
 
 /** Whether the rule can be followed. */
 export const hasRule = (job: Job): boolean =>
@@ -42,6 +56,8 @@ export const rulePaths: Readonly<Record<string, string>> = {
   maximumCharge: "equipment.maximumCharge",
   maximumLength: "equipment.manual.run.maximumLength",
   minimumLength: "equipment.manual.run.minimumLength",
+  portPairs: "equipment.portPairs",
+  allowance: "equipment.manual.chargeAllowance",
   scaleResolution: "instruments.scale.resolution",
   designation: "equipment.refrigerant",
   refrigerant: "equipment.refrigerant",
@@ -51,7 +67,21 @@ export const rulePaths: Readonly<Record<string, string>> = {
 /** The manual's rule for the runs. */
 export function ruleOf(job: Job): ChargeAssessment {
   const [only, ...others] = job.runs;
-  return only && others.length === 0 ? ruleOfOne(job, only) : ruleOfSeveral(job);
+  const { portPairs } = job.record.equipment ?? {};
+  if (portPairs !== undefined) {
+    wholeNumberOf("portPairs", portPairs, { min: portsTaken(job.runs), max: 100 });
+  }
+  const fixed = fixedMass(job);
+  const isPlain = only && others.length === 0 && fixed === undefined;
+  return isPlain && !only.run.manual?.chargeAllowance ? ruleOfOne(job, only) : ruleOfSeveral(job);
+}
+
+/** What the manual counts whatever the lengths: for unused ports, and for the system. */
+function fixedMass({ record, runs }: Job): Quantity<"mass"> | undefined {
+  const { unusedPortAllowance: each, chargeAllowance: whole } = record.equipment?.manual ?? {};
+  if (!each) return whole;
+  const own = new Quantity(sparePorts(record, runs) * each.si, each.unit);
+  return whole ? own.plus(whole) : own;
 }
 
 function boundsOf({ record, refrigerant }: Job) {
@@ -99,6 +129,7 @@ function ruleOfSeveral(job: Job): ChargeAssessment {
       ...boundsOf(job),
       lines,
       preChargedTotal: isSum ? manual.preChargedLength : undefined,
+      allowance: fixedMass(job),
     }),
   );
 }

@@ -23,6 +23,7 @@ export type {
   UnitShape,
   WordsShape,
 } from "../shapes/index.ts";
+export { usualAirDifference } from "./air-side.ts";
 export { amend, type Change, recordRevision } from "./amend.ts";
 export type { Amendment } from "./amendment.ts";
 export {
@@ -36,6 +37,7 @@ export { completeRecord, type Files } from "./complete-record.ts";
 export type { FieldPath } from "./field-path.ts";
 export { recordShape } from "./generated/record-shape.ts";
 export type { HoldPoint } from "./hold-points.ts";
+export { type ManualCharge, manualCharge } from "./manual-charge.ts";
 export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
 export type { OwnVerdict } from "./own-verdict.ts";
 export type { Placed, PlacedCaution } from "./placed.ts";
@@ -52,10 +54,12 @@ export type { Charge, Evacuation, PressureTestPart, TestRequirement } from "./re
 export type { Construction, Equipment, Manual, UnitPlate } from "./record-equipment.ts";
 export type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
 export type { AirSideReading, ChargeReading, OperatingReading } from "./record-operation.ts";
+export type { Planned } from "./record-plan.ts";
 export type { Circuit, CircuitPlate, Power, SupplyPart } from "./record-power.ts";
 export type { Drain, Joint, Room, Run, RunManual, Tubing } from "./record-run.ts";
 export { recordText } from "./record-text.ts";
 export { type CircuitRulesName, circuitRules } from "./rule-names.ts";
+export { circuitRulesNamed } from "./rule-sets.ts";
 export type { CommissioningStatement, CommissioningStatements } from "./statements.ts";
 export type { InstallationStep } from "./step.ts";
 export { fromVersion1 } from "./version-1.ts";

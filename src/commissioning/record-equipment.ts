@@ -19,6 +19,8 @@ export interface UnitPlate {
   readonly ports?:
     | { readonly liquid?: FlareTube | undefined; readonly vapor?: FlareTube | undefined }
     | undefined;
+  /** Rated capacity of an indoor unit, for the combination of several. */
+  readonly capacity?: Quantity<"power"> | undefined;
 }
 
 /**
@@ -46,8 +48,19 @@ export interface Manual {
   readonly preChargedFor?: "each-run" | "sum" | undefined;
   /** What happens below the pre-charged length. */
   readonly shortLineRule?: ShortLineRule | undefined;
-  /** Mass that the manual adds, or takes off, for the ports that stay unused. */
+  /** Mass that the manual adds, or takes off (negative), for each pair of ports that stays unused. */
   readonly unusedPortAllowance?: Quantity<"mass"> | undefined;
+  /**
+   * Mass that the manual adds for the whole system, or takes off (negative), whatever the lengths: what the factory put
+   * in for a line of its own, where the rate counts for the whole length.
+   */
+  readonly chargeAllowance?: Quantity<"mass"> | undefined;
+  /** Least capacity of all indoor units together. */
+  readonly leastConnected?: Quantity<"power"> | undefined;
+  /** Largest capacity of all indoor units together. */
+  readonly mostConnected?: Quantity<"power"> | undefined;
+  /** Cable between the units, as the manual words it. */
+  readonly linkCable?: string | undefined;
   /** Largest length of all runs together. */
   readonly maximumTotalLength?: Quantity<"length"> | undefined;
   /** Least pressure of the tightness test. */
@@ -70,6 +83,8 @@ export interface Equipment {
   readonly capacity?: Quantity<"power"> | undefined;
   /** Outdoor unit. */
   readonly outdoorUnit?: UnitPlate | undefined;
+  /** Pairs of ports of the outdoor unit; asked for where several indoor units can be joined to it. */
+  readonly portPairs?: number | undefined;
   /** Refrigerant by its ASHRAE 34 designation, however it is written. */
   readonly refrigerant?: string | undefined;
   /** Charge that the unit came with. */

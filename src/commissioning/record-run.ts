@@ -43,7 +43,7 @@ export interface RunManual {
   readonly preChargedLength?: Quantity<"length"> | undefined;
   /** Added charge per length. */
   readonly chargeRate?: Draft<ChargeRate> | undefined;
-  /** Mass that the manual adds for this indoor unit, whatever the length. */
+  /** Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length. */
   readonly chargeAllowance?: Quantity<"mass"> | undefined;
 }
 
@@ -53,6 +53,8 @@ export interface Tubing {
   readonly liquid?: Draft<TubeSize> | undefined;
   /** Vapor line. */
   readonly vapor?: Draft<TubeSize> | undefined;
+  /** The way along the wall, bends followed, as it was paced off before the tube was cut. */
+  readonly way?: Quantity<"length"> | undefined;
   /** Length one way, with what is coiled up. */
   readonly length?: Quantity<"length"> | undefined;
   /** Height difference of the units. */
@@ -112,6 +114,10 @@ export interface Drain {
   readonly requiredSlope?: Quantity<"ratio"> | undefined;
   /** Horizontal length. */
   readonly run?: Quantity<"length"> | undefined;
+  /** Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher. */
+  readonly fall?: Quantity<"length"> | undefined;
+  /** Static pressure at the pan against the room, with dirty filters; 0 for most wall units. */
+  readonly panPressure?: Quantity<"pressureDifference"> | undefined;
   /** Where it runs. */
   readonly route?: Draft<DrainRoute> | undefined;
   /** Measured pitch of the indoor unit towards its drain. */

@@ -8,6 +8,7 @@ import type { Charge, Evacuation, PressureTestPart } from "./record-circuit.ts";
 import type { Equipment } from "./record-equipment.ts";
 import type { Instruments } from "./record-instruments.ts";
 import type { OperatingReading } from "./record-operation.ts";
+import type { Planned } from "./record-plan.ts";
 import type { Power } from "./record-power.ts";
 import type { Run } from "./record-run.ts";
 import type { Waiver } from "./waiver.ts";
@@ -88,6 +89,8 @@ export interface InstallationRecord {
   readonly equipment?: Equipment | undefined;
   /** What was measured with. */
   readonly instruments?: Instruments | undefined;
+  /** What is known before the work: stock, weather, cylinder. */
+  readonly plan?: Planned | undefined;
   /** The runs of line: one per indoor unit or per pair of ports. */
   readonly runs?: readonly Run[] | undefined;
   /** The nitrogen tests: one for all runs, or several that together cover them. */

@@ -17,11 +17,30 @@ const titles: Readonly<Record<CircuitRulesName, string>> = {
   "japan-interpretation": "Japan, Interpretation",
 };
 
-/** The rule set of that name, where it was passed. */
-export const ruleSetOf = (
+/**
+ * The rule set that a record means by its name, out of those that an app passes.
+ *
+ * @param name - The name in the record.
+ * @param passed - The rule sets at hand.
+ * @returns The rule set, or nothing where it is not among them.
+ *
+ * Source: the designations of the standards.
+ *
+ * @example
+ * ```ts
+ * import { nec2023 } from "hvac-install-math/circuit-protection";
+ * import { circuitRulesNamed } from "hvac-install-math/commissioning";
+ *
+ * circuitRulesNamed("nfpa-70-2023", [nec2023])?.name; // => NEC 2023
+ * circuitRulesNamed("iec-60364", [nec2023]); // => undefined
+ * ```
+ */
+export function circuitRulesNamed(
   name: CircuitRulesName,
   passed: readonly CircuitRules[],
-): CircuitRules | undefined => passed.find((one) => one.name === titles[name]);
+): CircuitRules | undefined {
+  return listOf("passed", passed).find((one) => one?.name === titles[name]);
+}
 
 /** The rule sets that were passed, checked as far as they are told apart. */
 export const requireRules = (rules: readonly CircuitRules[]): readonly CircuitRules[] =>

@@ -8,7 +8,7 @@ import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfPlate } from "./plate-doubts.ts";
 import type { Circuit } from "./record-power.ts";
-import { ruleSetOf } from "./rule-sets.ts";
+import { circuitRulesNamed } from "./rule-sets.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { standardOf, voltageStandards } from "./voltage-standards.ts";
@@ -26,7 +26,7 @@ export function tryCircuit(job: Job): Tried {
 
 function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: string): Trial[] {
   const { rules } = circuit;
-  const set = rules && ruleSetOf(rules, passed);
+  const set = rules && circuitRulesNamed(rules, passed);
   if (rules && !set) {
     const named = { rules: verbatim(rules) };
     const run = () =>

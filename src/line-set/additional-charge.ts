@@ -11,12 +11,13 @@ import { say } from "./statements.ts";
 import { lengthOf } from "./tube.ts";
 
 /**
- * What the manual says of a run shorter than the pre-charged length: `add-only` (nothing is taken
- * out), `add-and-subtract`, or `not-stated`.
+ * What the manual says of a run shorter than the pre-charged length: `add-only` (nothing is taken out),
+ * `add-and-subtract`, `net-add-only` (short and long lines offset each other, but a sum below zero counts as zero), or
+ * `not-stated`.
  *
  * Source: manufacturers' published manuals, brands withheld.
  */
-export type ShortLineRule = "add-only" | "add-and-subtract" | "not-stated";
+export type ShortLineRule = "add-only" | "add-and-subtract" | "net-add-only" | "not-stated";
 
 /**
  * One liquid line and the rule for it.
@@ -51,9 +52,11 @@ export function chargeOfLine(
   const rule = oneOf("shortLineRule", input.shortLineRule, [
     "add-only",
     "add-and-subtract",
+    "net-add-only",
     "not-stated",
   ]);
-  const counted = rule === "add-and-subtract" ? excess : Math.max(0, excess);
+  const takesOut = rule === "add-and-subtract" || rule === "net-add-only";
+  const counted = takesOut ? excess : Math.max(0, excess);
   const exact = rate.si * counted;
   const line = {
     length,
@@ -117,7 +120,10 @@ export function chargeOfLine(
  * ```
  */
 export function additionalCharge(input: AdditionalChargeInput): ChargeAssessment {
-  const { exact, slope, why, rate } = chargeOfLine("", input);
+  // One line has none to offset it.
+  const { shortLineRule } = objectOf("input", input);
+  const alone = shortLineRule === "net-add-only" ? "add-only" : shortLineRule;
+  const { exact, slope, why, rate } = chargeOfLine("", { ...input, shortLineRule: alone });
   const { preChargedLength, maximumLength } = input;
   if (maximumLength !== undefined) {
     const max = siOf("maximumLength", maximumLength, "length", { above: 0 });

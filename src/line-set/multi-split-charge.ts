@@ -1,6 +1,6 @@
 // How much refrigerant do several indoor units on one outdoor unit need?
 // Follows manufacturers' published manuals, brands withheld: either each line has its own pre-charged
-// length, or one pre-charged length covers the sum of the lines; some manuals add a mass per indoor unit.
+// length, or one pre-charged length covers the sum of the lines; some add or take off a mass whatever the lengths.
 // Does not cover branch-box systems whose manual asks for more than lengths.
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
@@ -23,7 +23,7 @@ export interface IndoorUnitLine {
   readonly rate: ChargeRate;
   /** Length that the factory charge covers on this line; leave out when one covers the sum. */
   readonly preChargedLength?: Quantity<"length"> | undefined;
-  /** Mass that the manual adds for this indoor unit, whatever the length. */
+  /** Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length. */
   readonly allowance?: Quantity<"mass"> | undefined;
 }
 
@@ -37,6 +37,11 @@ export interface MultiSplitChargeInput extends ChargeBounds {
   readonly lines: readonly IndoorUnitLine[];
   /** Length that the factory charge covers for the sum of all lines; needs one rate for all. */
   readonly preChargedTotal?: Quantity<"length"> | undefined;
+  /**
+   * Mass that the manual adds for the system as a whole, or takes off (negative): for ports that stay unused, or what
+   * the factory put in for a line of its own where `rate` counts for the whole length.
+   */
+  readonly allowance?: Quantity<"mass"> | undefined;
   /** What happens below the pre-charged length, from the manual. */
   readonly shortLineRule: ShortLineRule;
 }
@@ -117,20 +122,30 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
           shortLineRule,
         }),
       );
+  const mass = (name: string, value: Quantity<"mass"> | undefined) =>
+    value === undefined ? 0 : siOf(name, value, "mass", { min: -heaviest, max: heaviest });
   const allowances = lines.reduce(
-    (sum, { allowance }, i) =>
-      sum +
-      (allowance !== undefined ? siOf(`lines[${i}].allowance`, allowance, "mass", { min: 0 }) : 0),
-    0,
+    (sum, { allowance }, i) => sum + mass(`lines[${i}].allowance`, allowance),
+    mass("allowance", input.allowance),
   );
   const unit = massUnitOf(rate);
+  const sum = parts.reduce((total, { exact }) => total + exact, allowances);
   const why = parts.map((part) => part.why);
-  if (allowances > 0) {
-    const mass = new Quantity(allowances, unit);
-    why.push({ outcome: "pass", said: say("line-set.allowances", { mass }) });
+  if (allowances !== 0) {
+    const said = say("line-set.allowances", { mass: new Quantity(allowances, unit) });
+    why.push({ outcome: "pass", said });
+  }
+  const isBelow = sum < 0 && shortLineRule !== "add-and-subtract";
+  if (isBelow) {
+    const said = say("line-set.nothing-to-add-in-all", { total: new Quantity(sum, unit) });
+    why.unshift(
+      shortLineRule === "not-stated"
+        ? { outcome: "inconclusive", said, actions: [say("line-set.enter-short-line-rule")] }
+        : { outcome: "pass", said },
+    );
   }
   return judgeCharge({
-    exact: parts.reduce((sum, { exact }) => sum + exact, allowances),
+    exact: isBelow ? 0 : sum,
     // JCGM 100:2008, eq. 10: every line is measured on its own, also where one part covers them all.
     slope: Math.hypot(...parts.map((part) => part.slope)) * Math.sqrt(lines.length / parts.length),
     run: length,
@@ -141,3 +156,6 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
     lines: lines.length,
   });
 }
+
+/** More than any split holds, kg: a figure beyond it was typed in another unit; common practice, no source. */
+const heaviest = 100;

@@ -83,6 +83,7 @@ export interface LineSetStatements {
     readonly preCharged: Length;
   };
   "line-set.allowances": { readonly mass: Mass };
+  "line-set.nothing-to-add-in-all": { readonly total: Mass };
   "line-set.total-not-known": Limit<Mass>;
   // reasons: the rate
   "line-set.rate-plausible": Rated;

@@ -1,13 +1,13 @@
 import { circuitRules } from "hvac-install-math/commissioning";
 import { expect, it } from "vitest";
-import { ruleSetOf } from "../../src/commissioning/rule-sets.ts";
+import { circuitRulesNamed } from "../../src/commissioning/rule-sets.ts";
 import { assessInstallation, rules } from "./assess.ts";
 import { complete } from "./complete-record.ts";
 
 it.each(Object.entries(circuitRules))(
   "%s is found among the rule sets that were passed",
   (name, set) => {
-    expect(ruleSetOf(name as keyof typeof circuitRules, rules)).toBe(set);
+    expect(circuitRulesNamed(name as keyof typeof circuitRules, rules)).toBe(set);
   },
 );
 

@@ -28,6 +28,7 @@ const layers = [
     "logs",
   ],
   ["plots", "commissioning"],
+  ["planning"],
   ["wire", "report"],
   ["language"],
 ];

@@ -6,6 +6,7 @@ import * as condensate from "hvac-install-math/condensate";
 import * as flareJoint from "hvac-install-math/flare-joint";
 import * as lineSet from "hvac-install-math/line-set";
 import * as operatingCheck from "hvac-install-math/operating-check";
+import * as planning from "hvac-install-math/planning";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as refrigerants from "hvac-install-math/refrigerants";
 import * as supplyVoltage from "hvac-install-math/supply-voltage";
@@ -58,7 +59,7 @@ it("every function of a module that is covered has a codec for its input", () =>
 });
 
 it("every codec belongs to a function", () => {
-  const functions = [...Object.values(modules), commissioning].flatMap((names) =>
+  const functions = [...Object.values(modules), commissioning, planning].flatMap((names) =>
     Object.keys(names),
   );
   const codecs = Object.keys(wire).filter((name) => /(Input|Result)$/.test(name));

@@ -53,7 +53,12 @@ const UnitPlatePortsShape: Shape = {
 
 const UnitPlateShape: Shape = {
   type: "UnitPlate",
-  fields: { "model?": "text", "serialNumber?": "text", "ports?": UnitPlatePortsShape },
+  fields: {
+    "model?": "text",
+    "serialNumber?": "text",
+    "ports?": UnitPlatePortsShape,
+    "capacity?": "power",
+  },
 };
 
 const EquipmentVoltageRangeShape: Shape = {
@@ -97,8 +102,12 @@ const ManualShape: Shape = {
     "preChargedLength?": "length",
     "chargeRate?": { either: ["massPerLength", ManualChargeRateShape] },
     "preChargedFor?": { words: ["each-run", "sum"] },
-    "shortLineRule?": { words: ["add-only", "add-and-subtract", "not-stated"] },
+    "shortLineRule?": { words: ["add-only", "add-and-subtract", "net-add-only", "not-stated"] },
     "unusedPortAllowance?": "mass",
+    "chargeAllowance?": "mass",
+    "leastConnected?": "power",
+    "mostConnected?": "power",
+    "linkCable?": "text",
     "maximumTotalLength?": "length",
     "testPressure?": "gaugePressure",
     "testHold?": "duration",
@@ -112,6 +121,7 @@ const EquipmentShape: Shape = {
     "duty?": { words: ["cooling", "heating", "both"] },
     "capacity?": "power",
     "outdoorUnit?": UnitPlateShape,
+    "portPairs?": "number",
     "refrigerant?": "text",
     "factoryCharge?": "mass",
     "maximumCharge?": "mass",
@@ -302,6 +312,32 @@ const InstrumentsShape: Shape = {
   },
 };
 
+const PlannedCylinderShape: Shape = {
+  type: "PlannedCylinder",
+  fields: { "waterVolume?": "volume", "pressure?": "gaugePressure", "temperature?": "temperature" },
+};
+
+const PlannedShape: Shape = {
+  type: "Planned",
+  fields: {
+    "stock?": { list: "length" },
+    "cuttable?": "flag",
+    "slack?": "length",
+    "serviceLoop?": "length",
+    "insulation?": "length",
+    "drainDiameter?": "length",
+    "cableDiameter?": "length",
+    "fillTemperature?": "temperature",
+    "laterTemperature?": "temperature",
+    "warmest?": "temperature",
+    "fillPressure?": "gaugePressure",
+    "hold?": "duration",
+    "leakRate?": "throughput",
+    "cylinder?": PlannedCylinderShape,
+    "pump?": "volumeFlow",
+  },
+};
+
 const TubingLiquidShape: Shape = {
   type: "TubingLiquid",
   fields: { "outsideDiameter?": "length", "wall?": "length" },
@@ -312,6 +348,7 @@ const TubingShape: Shape = {
   fields: {
     "liquid?": TubingLiquidShape,
     "vapor?": TubingLiquidShape,
+    "way?": "length",
     "length?": "length",
     "lift?": "length",
     "outdoorUnit?": { words: ["above", "below", "level"] },
@@ -428,6 +465,8 @@ const DrainShape: Shape = {
     "vertical?": "flag",
     "requiredSlope?": "ratio",
     "run?": "length",
+    "fall?": "length",
+    "panPressure?": "pressureDifference",
     "route?": DrainRouteShape,
     "unitPitch?": {
       either: [DrainSlope1Shape, DrainSlope2Shape, DrainSlope3Shape, DrainSlope4Shape],
@@ -1011,6 +1050,7 @@ export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace({
     "onFile?": OnFileShape,
     "equipment?": EquipmentShape,
     "instruments?": InstrumentsShape,
+    "plan?": PlannedShape,
     "runs?": { list: RunShape },
     "pressureTests?": { list: PressureTestPartShape },
     "evacuations?": { list: EvacuationShape },

@@ -17,6 +17,7 @@ import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
 import { operatingCheck } from "./operating-check.ts";
+import { planning } from "./planning.ts";
 import { plots } from "./plots.ts";
 import { pressureTest } from "./pressure-test.ts";
 import { propertyModel } from "./property-model.ts";
@@ -40,6 +41,7 @@ export {
   lineSet,
   logs,
   operatingCheck,
+  planning,
   plots,
   pressureTest,
   propertyModel,
@@ -65,6 +67,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   lineSet,
   logs,
   operatingCheck,
+  planning,
   plots,
   pressureTest,
   propertyModel,
@@ -89,6 +92,7 @@ type Module =
   | typeof lineSet
   | typeof logs
   | typeof operatingCheck
+  | typeof planning
   | typeof plots
   | typeof pressureTest
   | typeof propertyModel

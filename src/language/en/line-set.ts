@@ -40,7 +40,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "By the rule, add nothing: the factory charge covers {length} of line ({preCharged} pre-charged).",
   "line-set.short-line-rule-not-known":
     "The line, {length}, is {difference} shorter than the pre-charged {preCharged}. The short-line rule is not known.",
-  "line-set.allowances": "The indoor units themselves take {mass}.",
+  "line-set.allowances": "Besides, {mass}.",
+  "line-set.nothing-to-add-in-all": "By the rule, add nothing: the total is {total}.",
   "line-set.total-not-known":
     "The factory charge was not given, so the total was not checked against {limit}.",
 

@@ -18,6 +18,7 @@ export const modules = [
   "charge-limit",
   "operating-check",
   "commissioning",
+  "planning",
 ] as const;
 
 /** Objects that the library holds: the constant of `src/wire/named.ts` that lists them by name. */
@@ -56,8 +57,12 @@ export const stays: Readonly<Record<string, string>> = {
   recordRevision: "the record has a codec",
   checkRecord: "the record has a codec",
   completeRecord: "the record has a codec",
+  manualCharge: "the record has a codec, and so has the verdict of the rule",
+  circuitRulesNamed: "a rule set travels by its name",
+  usualAirDifference: "two figures of the library",
   fromVersion1: "its argument is the form in which the record of the first version travels",
   assessInstallationInput: "the record has a codec",
+  planInstallationInput: "the record has a codec",
 };
 
 /** Forms that a field has beyond its type. */

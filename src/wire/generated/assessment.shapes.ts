@@ -371,3 +371,29 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape: Shape = {
     kind: "Whether it is found in this case, can hurt someone, or governs.",
   },
 };
+
+export const CautionShape: Shape = {
+  type: "Caution",
+  fields: {
+    code: "text",
+    values: {
+      each: {
+        either: [
+          "quantity",
+          VerbatimShape,
+          "text",
+          "number",
+          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+        ],
+      },
+    },
+    "text?": "text",
+    "kind?": { words: ["finding", "danger", "governing"] },
+  },
+  says: "Something to heed, with its kind.",
+  about: {
+    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+    values: "What stands in the sentence, by name.",
+    kind: "Whether it is found in this case, can hurt someone, or governs.",
+  },
+};

@@ -8,6 +8,7 @@ export * from "./condensate.ts";
 export * from "./flare-joint.ts";
 export * from "./line-set.ts";
 export * from "./operating-check.ts";
+export * from "./planning.ts";
 export * from "./pressure-test.ts";
 export * from "./refrigerants.ts";
 export * from "./supply-voltage.ts";

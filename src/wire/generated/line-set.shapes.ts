@@ -11,6 +11,11 @@ export const MassPerStepShape: Shape = {
   about: { mass: "Mass, 0 or more.", per: "For this much length, more than 0." },
 };
 
+export const ShortLineRuleShape: Shape = {
+  type: "ShortLineRule",
+  words: ["add-only", "add-and-subtract", "net-add-only", "not-stated"],
+};
+
 export const AdditionalChargeInputShape: Shape = {
   type: "AdditionalChargeInput",
   fields: {
@@ -24,7 +29,7 @@ export const AdditionalChargeInputShape: Shape = {
     length: "length",
     preChargedLength: "length",
     rate: { either: ["massPerLength", MassPerStepShape] },
-    shortLineRule: { words: ["add-only", "add-and-subtract", "not-stated"] },
+    shortLineRule: ShortLineRuleShape,
   },
   says: "One liquid line and the rule for it.",
   about: {
@@ -128,6 +133,11 @@ export const LineSetShortLineRuleNotKnownValuesShape: Shape = {
 export const LineSetAllowancesValuesShape: Shape = {
   type: "LineSetAllowancesValues",
   fields: { mass: "mass" },
+};
+
+export const LineSetNothingToAddInAllValuesShape: Shape = {
+  type: "LineSetNothingToAddInAllValues",
+  fields: { total: "mass" },
 };
 
 export const LineSetTotalNotKnownValuesShape: Shape = {
@@ -348,6 +358,7 @@ export const LineSetStatementShape: Shape = {
     "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
     "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
     "line-set.allowances": LineSetAllowancesValuesShape,
+    "line-set.nothing-to-add-in-all": LineSetNothingToAddInAllValuesShape,
     "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
     "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
     "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
@@ -472,6 +483,7 @@ export const ChargeAssessmentCautionsItemShape: Shape = {
     "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
     "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
     "line-set.allowances": LineSetAllowancesValuesShape,
+    "line-set.nothing-to-add-in-all": LineSetNothingToAddInAllValuesShape,
     "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
     "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
     "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
@@ -1123,7 +1135,8 @@ export const IndoorUnitLineShape: Shape = {
     rate: "Mass per length for this size of liquid line.",
     preChargedLength:
       "Length that the factory charge covers on this line; leave out when one covers the sum.",
-    allowance: "Mass that the manual adds for this indoor unit, whatever the length.",
+    allowance:
+      "Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length.",
   },
 };
 
@@ -1139,7 +1152,8 @@ export const MultiSplitChargeInputShape: Shape = {
     "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
     lines: { list: IndoorUnitLineShape },
     "preChargedTotal?": "length",
-    shortLineRule: { words: ["add-only", "add-and-subtract", "not-stated"] },
+    "allowance?": "mass",
+    shortLineRule: ShortLineRuleShape,
   },
   says: "Several indoor units on one outdoor unit.",
   about: {
@@ -1154,6 +1168,8 @@ export const MultiSplitChargeInputShape: Shape = {
     lines: "One entry per indoor unit.",
     preChargedTotal:
       "Length that the factory charge covers for the sum of all lines; needs one rate for all.",
+    allowance:
+      "Mass that the manual adds for the system as a whole, or takes off (negative): for ports that stay unused, or what the factory put in for a line of its own where rate counts for the whole length.",
     shortLineRule: "What happens below the pre-charged length, from the manual.",
   },
 };

@@ -19,6 +19,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     model: "Model designation as printed.",
     serialNumber: "Serial number.",
     ports: "Flare sizes of its ports, in inches; for an indoor unit those of its own.",
+    capacity: "Rated capacity of an indoor unit, for the combination of several.",
   },
   EquipmentVoltageRange: {
     minimum: "Lowest voltage allowed.",
@@ -52,7 +53,13 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     preChargedFor:
       "Whether the pre-charged length counts for each run or for the sum of them; asked for where there are several.",
     shortLineRule: "What happens below the pre-charged length.",
-    unusedPortAllowance: "Mass that the manual adds, or takes off, for the ports that stay unused.",
+    unusedPortAllowance:
+      "Mass that the manual adds, or takes off (negative), for each pair of ports that stays unused.",
+    chargeAllowance:
+      "Mass that the manual adds for the whole system, or takes off (negative), whatever the lengths: what the factory put in for a line of its own, where the rate counts for the whole length.",
+    leastConnected: "Least capacity of all indoor units together.",
+    mostConnected: "Largest capacity of all indoor units together.",
+    linkCable: "Cable between the units, as the manual words it.",
     maximumTotalLength: "Largest length of all runs together.",
     testPressure: "Least pressure of the tightness test.",
     testHold: "Shortest hold of the tightness test.",
@@ -63,6 +70,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     duty: "Whether it cools, heats or both.",
     capacity: "Rated capacity.",
     outdoorUnit: "Outdoor unit.",
+    portPairs:
+      "Pairs of ports of the outdoor unit; asked for where several indoor units can be joined to it.",
     refrigerant: "Refrigerant by its ASHRAE 34 designation, however it is written.",
     factoryCharge: "Charge that the unit came with.",
     maximumCharge: "Most that the unit may hold.",
@@ -205,6 +214,30 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     airThermometer: "Thermometer in the air of the running unit.",
     clampMeter: "Clamp meter on the running unit.",
   },
+  PlannedCylinder: {
+    waterVolume:
+      "Water volume, as stamped on it: not the volume of gas at 1 atm by which cylinders are sold.",
+    pressure: "What its gauge shows now, up to 31 MPa absolute.",
+    temperature: "Temperature of the cylinder; that of the system when left out.",
+  },
+  Planned: {
+    "": "What a plan rests on besides plates, manual and runs.",
+    stock: "The lengths in which a line set can be bought.",
+    cuttable: "Whether it can be cut: false for lines that come charged or with fixed ends.",
+    slack: "Extra per run for measuring and making ends.",
+    serviceLoop: "Extra per run that is kept as a loop for service.",
+    insulation: "Thickness of the insulation on each line.",
+    drainDiameter: "Outside diameter of the drain in the bundle.",
+    cableDiameter: "Outside diameter of the cable in the bundle.",
+    fillTemperature: "Gas temperature to expect at the nitrogen fill.",
+    laterTemperature: "Gas temperature to expect at the reading after the hold.",
+    warmest: "Warmest that sun and house may make the gas while it stands.",
+    fillPressure: "Pressure to fill to; that of the manual when left out.",
+    hold: "Time between the fill and the reading.",
+    leakRate: "Smallest leak that the test should show, as nitrogen at the test pressure.",
+    cylinder: "The nitrogen cylinder.",
+    pump: "Speed of the vacuum pump at its inlet.",
+  },
   TubingLiquid: {
     outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
     wall: "Wall thickness, more than 0 and less than half the outside diameter.",
@@ -213,6 +246,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     "": "The lines as they run.",
     liquid: "Liquid line.",
     vapor: "Vapor line.",
+    way: "The way along the wall, bends followed, as it was paced off before the tube was cut.",
     length: "Length one way, with what is coiled up.",
     lift: "Height difference of the units.",
     outdoorUnit: "Where the outdoor unit stands.",
@@ -245,7 +279,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     run: "Limits of the run.",
     preChargedLength: "Length of line that the factory charge covers on this run.",
     chargeRate: "Added charge per length.",
-    chargeAllowance: "Mass that the manual adds for this indoor unit, whatever the length.",
+    chargeAllowance:
+      "Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length.",
   },
   DrainSlope1: {
     slope: "From a digital level that shows per cent or mm/m.",
@@ -287,6 +322,9 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
       "Whether the pipe falls straight down from the unit, so that it has no slope to measure.",
     requiredSlope: "The slope asked for; that of the codes when left out.",
     run: "Horizontal length.",
+    fall: "Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher.",
+    panPressure:
+      "Static pressure at the pan against the room, with dirty filters; 0 for most wall units.",
     route: "Where it runs.",
     unitPitch: "Measured pitch of the indoor unit towards its drain.",
     pump: "The pump and what it has to do.",
@@ -600,6 +638,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     onFile: "Equipment and instruments that are kept on file.",
     equipment: "What the plates and the manual say.",
     instruments: "What was measured with.",
+    plan: "What is known before the work: stock, weather, cylinder.",
     runs: "The runs of line: one per indoor unit or per pair of ports.",
     pressureTests: "The nitrogen tests: one for all runs, or several that together cover them.",
     evacuations:

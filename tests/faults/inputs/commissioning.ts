@@ -29,6 +29,9 @@ const small = {
 export const inputs: Inputs<typeof commissioning> = {
   amend: [[{ version: 2, runs: [{ tubing: { length: ft(36) } }] }, change]],
   assessInstallation: [[small, { rules: [nec2023] }]],
+  circuitRulesNamed: [["nfpa-70-2023", [nec2023]]],
+  manualCharge: [[small]],
+  usualAirDifference: [["cooling"], ["heating"]],
   checkRecord: [[short as never], [amended]],
   completeRecord: [[small, {}]],
   fromVersion1: [[{ version: 1, tubing: { bends: 4 } }]],

@@ -72,6 +72,15 @@ export const inputs: Partial<Inputs<typeof lineSet>> = {
     [{ ...rule, maximumCharge: oz(3) }],
     [{ ...rule, rate: gPerM(15_000) }], // a rate in another unit: the error's hint
   ],
+  multiSplitCharge: [
+    [
+      {
+        lines: [{ length: ft(10), preChargedLength: ft(25), rate: ozPerFt(0.22) }],
+        allowance: oz(-1.61),
+        shortLineRule: "net-add-only",
+      },
+    ],
+  ],
   frictionLoss: [
     [
       {

@@ -1,0 +1,95 @@
+// How much refrigerant goes in, per run and in total, and how much has to be in the van?
+// Follows commissioning, which follows the manual's rule. Does not cover a charge by superheat or subcooling.
+import { cite } from "../assessment/assessment.ts";
+import { manualCharge } from "../commissioning/index.ts";
+import type { ChargeAssessment } from "../line-set/index.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import type { Refrigerant } from "../refrigerants/index.ts";
+import { type Job, known } from "./job.ts";
+import { check, item, type Needs, type Share, shareOf } from "./share.ts";
+import { say, verbatim } from "./statements.ts";
+
+type Mass = Quantity<"mass">;
+
+/** What hoses, scale and a second try take, as a share of what is added; common practice, no source. */
+const reserved = 0.1;
+
+const paths = {
+  portPairs: "equipment.portPairs",
+  allowance: "equipment.manual.chargeAllowance",
+  preChargedTotal: "equipment.manual.preChargedLength",
+  preChargedLength: "equipment.manual.preChargedLength",
+  rate: "equipment.manual.chargeRate",
+  lines: "equipment.manual.chargeRate",
+  factoryCharge: "equipment.factoryCharge",
+  maximumCharge: "equipment.maximumCharge",
+};
+
+/** The charge by the manual's rule; none where the circuit is not opened. */
+export function chargeShare(job: Job): Share {
+  const { record, refrigerant, construction } = job;
+  if (construction !== "split") return {};
+  const lacking = known(() => manualCharge(record))?.missing ?? [];
+  const needs: Needs = {
+    "equipment.refrigerant": refrigerant,
+    ...Object.fromEntries(lacking.map((path) => [ofPlan(path), undefined])),
+  };
+  const make = (): Share => {
+    const { assessment } = manualCharge(record);
+    return assessment && refrigerant ? chargeOf(assessment, refrigerant) : {};
+  };
+  return shareOf("charge", needs, make, paths);
+}
+
+/** Before the work the length of a run is asked for as its way. */
+const ofPlan = (path: string) => path.replace(".tubing.length", ".tubing.way");
+
+function chargeOf(assessment: ChargeAssessment, refrigerant: Refrigerant): Share {
+  const { additionalCharge, totalCharge, outcome, reasons, sources, cautions } = assessment;
+  const mass = toFourDigits(additionalCharge);
+  const { si, unit } = mass;
+  const practice = [cite("common-practice")];
+  const ofLines = reasons.filter(isOfLine);
+  const isBlend = refrigerant.composition.length > 1;
+  const burns = !refrigerant.safetyClass.endsWith("1");
+  const added =
+    si > 0
+      ? say("planning.added", { mass })
+      : si < 0
+        ? say("planning.taken-out", { mass: new Quantity(-si, unit) })
+        : say("planning.nothing-added");
+  const brought = say("planning.refrigerant", {
+    refrigerant: verbatim(refrigerant.designation),
+    mass,
+    reserve: toTwoDigits(new Quantity(reserved * si, unit)),
+  });
+  return {
+    bring: [
+      ...(si > 0 ? [item("charge", brought, practice)] : []),
+      ...(si > 0 && burns ? [item("charge", say("planning.flammable-cylinder"), practice)] : []),
+    ],
+    set: [
+      ...ofLines.map((one) => item("charge", one, sources)),
+      ...(si !== 0 || ofLines.length > 1 ? [item("charge", added, sources)] : []),
+      ...(totalCharge
+        ? [item("charge", say("planning.label", { mass: toFourDigits(totalCharge) }), sources)]
+        : []),
+      ...(si > 0 && isBlend ? [item("charge", say("planning.blend-as-liquid"), practice)] : []),
+    ],
+    check:
+      outcome === "pass"
+        ? []
+        : reasons.slice(0, 1).map((one) => check(outcome, "charge", one, sources)),
+    cautions,
+  };
+}
+
+/** What the rule says of a line, or of all. */
+const isOfLine = ({ code }: { readonly code: string }) =>
+  /\.(add|take-out|nothing-to-add|allowances|nothing-to-add-in-all)$/.test(code);
+
+const toFourDigits = ({ si, unit }: Mass): Mass =>
+  unit(Number(new Quantity(si, unit).in(unit).toPrecision(4)));
+
+const toTwoDigits = ({ si, unit }: Mass): Mass =>
+  unit(Number(new Quantity(si, unit).in(unit).toPrecision(2)));
