@@ -387,7 +387,6 @@ export const CautionShape: Shape = {
         ],
       },
     },
-    "text?": "text",
     "kind?": { words: ["finding", "danger", "governing"] },
   },
   says: "Something to heed, with its kind.",

@@ -421,6 +421,49 @@ export const EquipmentGroundingResultShape: Shape = {
   },
 };
 
+export const MetricSizeShape: Shape = {
+  type: "MetricSize",
+  words: [
+    "1 mm²",
+    "1.5 mm²",
+    "2.5 mm²",
+    "4 mm²",
+    "6 mm²",
+    "10 mm²",
+    "16 mm²",
+    "25 mm²",
+    "35 mm²",
+    "50 mm²",
+    "1.6 mm",
+    "2.0 mm",
+    "2.6 mm",
+    "5.5 mm²",
+    "8 mm²",
+    "14 mm²",
+  ],
+};
+
+export const LongestRunByFaultLoopInputShape: Shape = {
+  type: "LongestRunByFaultLoopInput",
+  fields: {
+    rating: "current",
+    curve: { words: ["B", "C", "D"] },
+    "tripsAt?": "number",
+    voltageToGround: "voltage",
+    line: MetricSizeShape,
+    protective: MetricSizeShape,
+  },
+  about: {
+    rating: "Rating of the breaker, above 0.",
+    curve: "Its curve.",
+    tripsAt:
+      "Multiple of the rating at which it trips at once, 1 to 50, where the mean of the band is not to be taken.",
+    voltageToGround: "Volts from line to ground, above 0.",
+    line: "Line conductor, copper.",
+    protective: "Protective conductor, copper.",
+  },
+};
+
 export const GroundFaultInputShape: Shape = {
   type: "GroundFaultInput",
   fields: {

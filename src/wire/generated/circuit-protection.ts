@@ -13,6 +13,7 @@ import type {
   heaterCurrent,
   largestDeviceOnConductor,
   longestRun,
+  longestRunByFaultLoop,
   maximumOvercurrentProtection,
   minimumCircuitAmpacity,
   minimumConductor,
@@ -45,6 +46,7 @@ import {
   HeaterCurrentInputShape,
   LargestDeviceOnConductorInputShape,
   LoadShape,
+  LongestRunByFaultLoopInputShape,
   LongestRunInputShape,
   MinimumConductorInputShape,
   MinimumConductorResultShape,
@@ -131,6 +133,14 @@ export const equipmentGroundingResult: Codec<ResultOf<typeof equipmentGrounding>
     id: "equipmentGroundingResult",
     name: "result",
     shape: EquipmentGroundingResultShape,
+  });
+
+/** JSON of what `longestRunByFaultLoop` takes. Source: the library's own format. */
+export const longestRunByFaultLoopInput: Codec<InputOf<typeof longestRunByFaultLoop>> =
+  /* @__PURE__ */ codecOf({
+    id: "longestRunByFaultLoopInput",
+    name: "input",
+    shape: LongestRunByFaultLoopInputShape,
   });
 
 /** JSON of what `groundFaultProtection` takes. Source: the library's own format. */

@@ -216,7 +216,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
   },
   PlannedCylinder: {
     waterVolume:
-      "Water volume, as stamped on it: not the volume of gas at 1 atm by which cylinders are sold.",
+      "Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³ cylinder holds about 8 L of water.",
     pressure: "What its gauge shows now, up to 31 MPa absolute.",
     temperature: "Temperature of the cylinder; that of the system when left out.",
   },
