@@ -97,6 +97,10 @@ export interface Equipment {
   readonly minimumCircuitAmpacity?: Quantity<"current"> | undefined;
   /** Largest overcurrent protection. */
   readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
+  /** Under metric rules, in place of the ampacity: the rated current. */
+  readonly ratedCurrent?: Quantity<"current"> | undefined;
+  /** Under metric rules, in place of the largest protection: the largest fuse that nameplate or manual allows. */
+  readonly maximumFuse?: Quantity<"current"> | undefined;
   /** How the plate words it. */
   readonly protectionMarking?: ProtectionMarking | undefined;
   /** Sum of the rated-load currents that run together. */

@@ -26,6 +26,10 @@ export interface CircuitPlate {
   readonly minimumCircuitAmpacity?: Quantity<"current"> | undefined;
   /** Largest overcurrent protection. */
   readonly maximumOvercurrentProtection?: Quantity<"current"> | undefined;
+  /** Under metric rules, in place of the ampacity: the rated current. */
+  readonly ratedCurrent?: Quantity<"current"> | undefined;
+  /** Under metric rules, in place of the largest protection: the largest fuse that nameplate or manual allows. */
+  readonly maximumFuse?: Quantity<"current"> | undefined;
   /** How the plate words it. */
   readonly protectionMarking?: ProtectionMarking | undefined;
   /** Sum of the rated-load currents that run together. */
@@ -38,6 +42,8 @@ export interface Circuit {
   readonly name?: string | undefined;
   /** The plate of what it feeds, where that is not the outdoor unit. */
   readonly plate?: CircuitPlate | undefined;
+  /** Whether the plate was read a second time, so that figures that look wrong are taken as printed. */
+  readonly nameplateReadAgain?: boolean | undefined;
   /** What kind of unit it feeds. */
   readonly feeds?: NonNullable<CircuitInput["equipment"]> | undefined;
   /** What else is on it; an empty list where it feeds nothing else. */

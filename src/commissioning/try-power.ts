@@ -45,10 +45,16 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
   const marked = {
     minimumCircuitAmpacity: plate.minimumCircuitAmpacity,
     maximumOvercurrentProtection: plate.maximumOvercurrentProtection,
+    ratedCurrent: plate.ratedCurrent,
+    maximumFuse: plate.maximumFuse,
     protectionMarking: plate.protectionMarking,
     ratedLoadCurrent: plate.ratedLoadCurrent,
     lockedRotorCurrent: circuit.plate ? undefined : equipment.lockedRotorCurrent,
   };
+  // Metric nameplates print a rated current and a largest fuse instead.
+  const metric = set?.family === "metric";
+  const ampacity = metric && plate.ratedCurrent ? "ratedCurrent" : "minimumCircuitAmpacity";
+  const largest = metric && plate.maximumFuse ? "maximumFuse" : "maximumOvercurrentProtection";
   const onPlate = Object.keys(marked).map((key) => [key, `${at}.${key}`]);
   return [
     {
@@ -64,8 +70,8 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
         [`${path}.installed.disconnect`]: installed?.disconnect,
         "power.voltage": voltage,
         "power.phases": phases,
-        [`${at}.minimumCircuitAmpacity`]: marked.minimumCircuitAmpacity,
-        [`${at}.maximumOvercurrentProtection`]: marked.maximumOvercurrentProtection,
+        [`${at}.${ampacity}`]: marked[ampacity],
+        [`${at}.${largest}`]: marked[largest],
       },
       paths: { ...Object.fromEntries(onPlate), supply: "power" },
       run: () =>
@@ -81,6 +87,7 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
             sharedWith: sharedWith?.[0] && sharedWith,
             earthing,
             equipment: circuit.feeds,
+            nameplateReadAgain: circuit.nameplateReadAgain,
             date: circuit.at?.slice(0, 10),
           }),
         ),

@@ -99,10 +99,15 @@ function tooClose({ confidence, low, high }: SupplyEvidence, values: Values): Su
   const distance = Math.min(Math.abs(low - minimum.si), Math.abs(high - maximum.si));
   // limits ±a give u = a/√3
   const needed = volt(rounded((Math.sqrt(3) * distance) / normalQuantile(confidence), 2));
+  // A good meter has limits of error of 0.1 V at mains voltage: common practice, no source.
+  const action =
+    needed.si < 0.1
+      ? say("supply-voltage.log-near-limit")
+      : say("supply-voltage.measure-better", { needed });
   return {
     as: "inconclusive",
     said: say("supply-voltage.meter-cannot-tell", values),
-    actions: [say("supply-voltage.measure-better", { needed })],
+    actions: [action],
   };
 }
 

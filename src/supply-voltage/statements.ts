@@ -125,6 +125,7 @@ export interface SupplyVoltageStatements {
   "supply-voltage.call-utility": None;
   "supply-voltage.mark-starts": None;
   "supply-voltage.measure-better": { readonly needed: Voltage };
+  "supply-voltage.log-near-limit": None;
   "supply-voltage.measure-finer": None;
   "supply-voltage.measure-at-full-load": None;
   "supply-voltage.state-standard": None;

@@ -211,3 +211,16 @@ it.each<[string, () => unknown, string]>([
 ])("refuses %s", (_, call, message) => {
   expect(call).toThrow(message);
 });
+
+// 187 V is the lowest of the plate: a better meter would have to be one of ±0 V.
+it("asks for a log, not for a meter of ±0 V, where the supply lies on its limit", () => {
+  const at = (volts: number) =>
+    single([], {
+      readings: [{ state: "rest", voltage: volt(volts) }],
+      meter: { accuracy: volt(1), resolution: volt(0.1) },
+    });
+  expect(at(187).parts.nameplate).toBe("inconclusive");
+  expect(codes(at(187).actions ?? [])).toContain("log-near-limit");
+  expect(codes(at(187).actions ?? [])).not.toContain("measure-better");
+  expect(codes(at(187.5).actions ?? [])).toContain("measure-better");
+});

@@ -58,6 +58,26 @@ it("a voltage under load more than 5 % above that at rest is cautioned: swapped 
   ]);
 });
 
+// 240 V that sags to 180 V under load: 180 V is below the 187 V of the plate, whatever the current of the reading.
+it("a supply that sags to 180 V fails, and one that would ends open or fails, with any current", () => {
+  for (const amps of [5, 10, 30, 60]) {
+    const read = single([], {
+      nameplate: { ...dual, ratedCurrent: ampere(30) },
+      readings: [at("rest", 240, 0), at("load", 180, amps)],
+    });
+    expect(read.outcome, `${amps} A`).toBe("fail");
+    // 240 V less 60 V at 30 A, told from readings at less than that current
+    const part = Math.min(amps, 25);
+    const predicted = single([], {
+      nameplate: { ...dual, ratedCurrent: ampere(30) },
+      readings: [at("rest", 240, 0), at("load", 240 - 2 * part, part)],
+    });
+    expect(["fail", "inconclusive"], `${part} A`).toContain(predicted.outcome);
+    expect(predicted.parts.sag).toBe(part < 15 ? "inconclusive" : "fail");
+    expect(predicted.actions?.[0]?.code).toBe("supply-voltage.check-wiring");
+  }
+});
+
 it("full load decides where it would pull the supply below the plate", () => {
   const full = (amps: number) =>
     single([], {

@@ -128,6 +128,8 @@ const EquipmentShape: Shape = {
     "lowestMarkedPressure?": "gaugePressure",
     "minimumCircuitAmpacity?": "current",
     "maximumOvercurrentProtection?": "current",
+    "ratedCurrent?": "current",
+    "maximumFuse?": "current",
     "protectionMarking?": {
       words: ["fuse only", "fuse or HACR breaker", "fuse or breaker", "max overcurrent protection"],
     },
@@ -618,6 +620,8 @@ const CircuitPlateShape: Shape = {
   fields: {
     "minimumCircuitAmpacity?": "current",
     "maximumOvercurrentProtection?": "current",
+    "ratedCurrent?": "current",
+    "maximumFuse?": "current",
     "protectionMarking?": {
       words: ["fuse only", "fuse or HACR breaker", "fuse or breaker", "max overcurrent protection"],
     },
@@ -868,6 +872,7 @@ const CircuitShape: Shape = {
   fields: {
     "name?": "text",
     "plate?": CircuitPlateShape,
+    "nameplateReadAgain?": "flag",
     "feeds?": { words: ["other", "motor-compressor"] },
     "sharedWith?": { list: CircuitSharedWithItemShape },
     "earthing?": { words: ["TT", "TN"] },

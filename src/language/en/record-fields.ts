@@ -26,6 +26,8 @@ export const recordFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "commissioning.field.equipment.minimumCircuitAmpacity": "minimum circuit ampacity (MCA)",
   "commissioning.field.equipment.maximumOvercurrentProtection":
     "maximum overcurrent protection (MOP)",
+  "commissioning.field.equipment.ratedCurrent": "rated current",
+  "commissioning.field.equipment.maximumFuse": "maximum fuse",
   "commissioning.field.equipment.protectionMarking": "wording of the overcurrent marking",
   "commissioning.field.equipment.ratedLoadCurrent": "rated-load current",
   "commissioning.field.equipment.lockedRotorCurrent": "locked-rotor current",
@@ -497,6 +499,9 @@ export const recordFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "minimum circuit ampacity of the circuit",
   "commissioning.field.power.circuits.plate.maximumOvercurrentProtection":
     "maximum overcurrent protection of the circuit",
+  "commissioning.field.power.circuits.plate.ratedCurrent": "rated current of the circuit",
+  "commissioning.field.power.circuits.plate.maximumFuse": "maximum fuse of the circuit",
+  "commissioning.field.power.circuits.nameplateReadAgain": "nameplate read again",
   "commissioning.field.power.circuits.plate.protectionMarking":
     "overcurrent marking of the circuit",
   "commissioning.field.power.circuits.plate.ratedLoadCurrent": "rated-load current of the circuit",

@@ -137,6 +137,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.call-utility": "Call the utility.",
   "supply-voltage.mark-starts": "Mark the readings taken while the unit was starting.",
   "supply-voltage.measure-better": "Measure again with a meter of ±{needed} or better.",
+  "supply-voltage.log-near-limit":
+    "Log the voltage through a day. No meter can tell a supply this near a limit.",
   "supply-voltage.measure-finer": "Measure again with a meter of finer resolution.",
   "supply-voltage.measure-at-full-load": "Measure again with the unit at full load.",
   "supply-voltage.state-standard":

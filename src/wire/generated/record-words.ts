@@ -78,6 +78,9 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     lowestMarkedPressure: "The lowest pressure marked on anything under test.",
     minimumCircuitAmpacity: "Minimum circuit ampacity.",
     maximumOvercurrentProtection: "Largest overcurrent protection.",
+    ratedCurrent: "Under metric rules, in place of the ampacity: the rated current.",
+    maximumFuse:
+      "Under metric rules, in place of the largest protection: the largest fuse that nameplate or manual allows.",
     protectionMarking: "How the plate words it.",
     ratedLoadCurrent: "Sum of the rated-load currents that run together.",
     lockedRotorCurrent: "Locked-rotor current.",
@@ -426,6 +429,9 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     "": "The plate of a unit that is fed by a circuit of its own, such as an air handler with a heater.",
     minimumCircuitAmpacity: "Minimum circuit ampacity.",
     maximumOvercurrentProtection: "Largest overcurrent protection.",
+    ratedCurrent: "Under metric rules, in place of the ampacity: the rated current.",
+    maximumFuse:
+      "Under metric rules, in place of the largest protection: the largest fuse that nameplate or manual allows.",
     protectionMarking: "How the plate words it.",
     ratedLoadCurrent: "Sum of the rated-load currents that run together.",
   },
@@ -526,6 +532,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     "": "A branch circuit.",
     name: "What it feeds: outdoor unit, air handler.",
     plate: "The plate of what it feeds, where that is not the outdoor unit.",
+    nameplateReadAgain:
+      "Whether the plate was read a second time, so that figures that look wrong are taken as printed.",
     feeds: "What kind of unit it feeds.",
     sharedWith: "What else is on it; an empty list where it feeds nothing else.",
     earthing: "Earthing of the supply, under metric rules.",
