@@ -1,4 +1,5 @@
 // What a record says of a circuit has to reach the check of the circuit: each of these turns its outcome or adds a finding.
+import type { Assessment } from "hvac-install-math/assessment";
 import type { Circuit, InstallationRecord } from "hvac-install-math/commissioning";
 import { ampere } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
@@ -19,12 +20,13 @@ const circuitOf = (
   if (!found) throw new Error("circuit");
   return found;
 };
-const codesOf = (found: ReturnType<typeof circuitOf>) =>
-  found.checks.flatMap(({ assessment }) =>
-    [...assessment.reasons, ...assessment.assumptions, ...assessment.cautions].map(({ code }) =>
-      code.replace("circuit-protection.", ""),
-    ),
-  );
+/** The codes of what the checks of the step say. */
+const codesOf = (found: ReturnType<typeof circuitOf>): string[] =>
+  found.checks.flatMap(({ assessment }) => {
+    const { reasons, assumptions, cautions }: Assessment<string> = assessment;
+    const said: readonly { readonly code: string }[] = [...reasons, ...assumptions, ...cautions];
+    return said.map(({ code }) => code.replace("circuit-protection.", ""));
+  });
 
 describe("a circuit of a record", () => {
   it("passes as it is", () => {
