@@ -118,7 +118,7 @@ const problemLine = ({ said }: Context, { reason, hint }: StepProblem): string =
 
 function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
   const { said, words } = context;
-  const cause = assessment.cause && causeCode(assessment);
+  const cause = assessment.cause && causeCode(context, assessment);
   return [
     capital(words.check(name, path)),
     [words.outcome(assessment.outcome)],
@@ -130,8 +130,12 @@ function checkRow(context: Context, { name, path, assessment }: StepCheck): Word
   ];
 }
 
-/** The code of the word for a cause: the module that found it is that of its first reason. */
-function causeCode({ cause, reasons }: StepCheck["assessment"]): string {
-  const module = reasons[0]?.code.split(".")[0] ?? "commissioning";
-  return `${module}.cause.${cause}`;
+/** The code of the word for a cause: a module that gives a reason found it, though not always the first one's. */
+function causeCode(
+  { words }: Context,
+  { cause, reasons }: StepCheck["assessment"],
+): string | undefined {
+  return reasons
+    .map(({ code }) => `${code.slice(0, code.indexOf("."))}.cause.${cause}`)
+    .find((code) => words.code(code, "") !== "");
 }

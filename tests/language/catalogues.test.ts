@@ -6,6 +6,7 @@ import { type Catalogue, explain, type Statement } from "hvac-install-math/asses
 import * as en from "hvac-install-math/language/en";
 import { describe, expect, it } from "vitest";
 import * as ofChargeLimit from "./inputs/charge-limit.ts";
+import * as ofCommissioning from "./inputs/commissioning.ts";
 import * as ofCondensate from "./inputs/condensate.ts";
 import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
@@ -21,9 +22,24 @@ interface Spoken {
   readonly module: string;
   readonly catalogue: Catalogue;
   readonly further?: Further;
+  /** Set where the inputs do not yet reach every code: what is said is looked at, what is not said is not. */
+  readonly partly?: true;
+  /** The bytes that it may take where these are more than 3 kB; each says why. */
+  readonly most?: number;
 }
 
 const spoken: readonly Spoken[] = [
+  // A device, conductor, grounding, disconnect and space are judged apart, by nine rule sets: 200 sentences and words.
+  { module: "circuit-protection", catalogue: en.circuitProtection, partly: true, most: 4300 },
+  // With the names of some 500 fields of the record, which take 4.7 kB by themselves.
+  {
+    module: "commissioning",
+    catalogue: en.commissioning,
+    further: ofCommissioning.inputs,
+    partly: true,
+    most: 10_800,
+  },
+  { module: "supply-voltage", catalogue: en.supplyVoltage, partly: true },
   { module: "charge-limit", catalogue: en.chargeLimit, further: ofChargeLimit.inputs },
   { module: "condensate", catalogue: en.condensate, further: ofCondensate.inputs },
   { module: "flare-joint", catalogue: en.flareJoint, further: ofFlareJoint.inputs },
@@ -35,74 +51,77 @@ const spoken: readonly Spoken[] = [
   { module: "vacuum-decay", catalogue: en.vacuumDecay, further: ofVacuumDecay.inputs },
 ];
 
-describe.each(spoken)("what $module says", ({ module, catalogue, further }) => {
-  const results = resultsOf(module, further);
-  const parts = [...new Set(results.flatMap((result) => [...partsOf(result)]))];
-  const statements = parts.filter(isStatement);
-  const verdicts = parts.filter(isVerdict);
+describe.each(spoken)(
+  "what $module says",
+  ({ module, catalogue, further, partly, most = 3000 }) => {
+    const results = resultsOf(module, further);
+    const parts = [...new Set(results.flatMap((result) => [...partsOf(result)]))];
+    const statements = parts.filter(isStatement);
+    const verdicts = parts.filter(isVerdict);
 
-  it("has a sentence with exactly its values", () => {
-    expect(statements.length).toBeGreaterThan(0);
-    const english: Catalogue = en.english;
-    for (const { code, values } of statements) {
-      expect(Object.keys(english.messages), code).toContain(code);
-      expect(Object.keys(values).sort(), code).toEqual(namesIn(english.messages[code]));
-    }
-  });
+    it("has a sentence with exactly its values", () => {
+      expect(statements.length).toBeGreaterThan(0);
+      const english: Catalogue = en.english;
+      for (const { code, values } of statements) {
+        expect(Object.keys(english.messages), code).toContain(code);
+        expect(Object.keys(values).sort(), code).toEqual(namesIn(english.messages[code]));
+      }
+    });
 
-  it("reads as a sentence, without a gap or a sentence of its own", () => {
-    for (const said of statements) {
-      const sentence = explain(said, en.english as Catalogue);
-      expect(sentence).not.toMatch(/[{}]|undefined|NaN|\[object/);
-      expect(sentence).toMatch(/^[A-Z0-9−-].*[.?]$/);
-      expect(Object.keys(said).filter((key) => !["code", "values", "kind"].includes(key))).toEqual(
-        [],
+    it("reads as a sentence, without a gap or a sentence of its own", () => {
+      for (const said of statements) {
+        const sentence = explain(said, en.english as Catalogue);
+        expect(sentence).not.toMatch(/[{}]|undefined|NaN|\[object/);
+        expect(sentence).toMatch(/^[A-Z0-9−-].*[.?]$/);
+        expect(
+          Object.keys(said).filter((key) => !["code", "values", "kind"].includes(key)),
+        ).toEqual([]);
+      }
+    });
+
+    it.skipIf(partly)("is all that is declared", () => {
+      const own = (code: string) => code.startsWith(`${module}.`);
+      const causes = verdicts.flatMap(({ cause }) => (cause ? [`${module}.cause.${cause}`] : []));
+      // The parts of an uncertainty stand in the result, whichever of them a sentence names.
+      const budget = parts.flatMap((part) =>
+        "part" in part && "standardUncertainty" in part ? [`${module}.part.${part.part}`] : [],
       );
-    }
-  });
+      const reached = new Set([
+        ...statements.map(({ code }) => code).filter(own),
+        ...statements.flatMap(wordsOf).filter(own),
+        ...causes,
+        ...budget,
+      ]);
+      expect([...reached].sort()).toEqual(codesOf(catalogue, module).sort());
+    });
 
-  it("is all that is declared", () => {
-    const own = (code: string) => code.startsWith(`${module}.`);
-    const causes = verdicts.flatMap(({ cause }) => (cause ? [`${module}.cause.${cause}`] : []));
-    // The parts of an uncertainty stand in the result, whichever of them a sentence names.
-    const budget = parts.flatMap((part) =>
-      "part" in part && "standardUncertainty" in part ? [`${module}.part.${part.part}`] : [],
-    );
-    const reached = new Set([
-      ...statements.map(({ code }) => code).filter(own),
-      ...statements.flatMap(wordsOf).filter(own),
-      ...causes,
-      ...budget,
-    ]);
-    expect([...reached].sort()).toEqual(codesOf(catalogue, module).sort());
-  });
+    it(`takes at most ${most} bytes in one language`, () => {
+      expect(gzipSync(JSON.stringify(catalogue.messages)).length).toBeLessThanOrEqual(most);
+    });
 
-  it("takes at most 3 kB in one language", () => {
-    expect(gzipSync(JSON.stringify(catalogue.messages)).length).toBeLessThanOrEqual(3000);
-  });
+    it("names what to do next where a verdict does not pass, and nothing where it does", () => {
+      for (const { outcome, reasons, actions = [] } of verdicts) {
+        const said = reasons.map(({ code }) => code).join();
+        expect(reasons.length).toBeGreaterThan(0);
+        if (outcome === "pass") expect(actions, said).toEqual([]);
+        else expect(actions.length, said).toBeGreaterThan(0);
+      }
+    });
 
-  it("names what to do next where a verdict does not pass, and nothing where it does", () => {
-    for (const { outcome, reasons, actions = [] } of verdicts) {
-      const said = reasons.map(({ code }) => code).join();
-      expect(reasons.length).toBeGreaterThan(0);
-      if (outcome === "pass") expect(actions, said).toEqual([]);
-      else expect(actions.length, said).toBeGreaterThan(0);
-    }
-  });
+    it("has findings, dangers, then one sentence on who governs, and nothing twice", () => {
+      const order = ["finding", "danger", "governing"];
+      for (const { cautions } of verdicts) {
+        const kinds = cautions.map(({ kind = "" }) => order.indexOf(kind));
+        expect(kinds).toEqual([...kinds].sort());
+        expect(kinds.filter((kind) => kind === 2)).toEqual([2]);
+        const sentences = cautions.map((said: Statement) => explain(said, en.english as Catalogue));
+        expect(new Set(sentences).size).toBe(sentences.length);
+      }
+    });
 
-  it("has findings, dangers, then one sentence on who governs, and nothing twice", () => {
-    const order = ["finding", "danger", "governing"];
-    for (const { cautions } of verdicts) {
-      const kinds = cautions.map(({ kind = "" }) => order.indexOf(kind));
-      expect(kinds).toEqual([...kinds].sort());
-      expect(kinds.filter((kind) => kind === 2)).toEqual([2]);
-      const sentences = cautions.map((said: Statement) => explain(said, en.english as Catalogue));
-      expect(new Set(sentences).size).toBe(sentences.length);
-    }
-  });
-
-  it("is frozen through and through", () => {
-    const verdictParts = verdicts.flatMap((verdict) => [...partsOf(verdict)]);
-    for (const part of verdictParts) expect(Object.isFrozen(part)).toBe(true);
-  });
-});
+    it("is frozen through and through", () => {
+      const verdictParts = verdicts.flatMap((verdict) => [...partsOf(verdict)]);
+      for (const part of verdictParts) expect(Object.isFrozen(part)).toBe(true);
+    });
+  },
+);
