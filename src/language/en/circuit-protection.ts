@@ -38,7 +38,7 @@ export const circuitProtection: CatalogueOf<Said> = /* @__PURE__ */ catalogue("e
   "circuit-protection.conductor-met":
     "{size} ({section}) carries {usable}; {ampacity} required, behind {rating}.",
   "circuit-protection.conductor-too-small":
-    "{size} ({section}) is too small: it carries {usable}; {ampacity} required.",
+    "{size} ({section}) is too small behind {rating}: it carries {usable}; {ampacity} required.",
   "circuit-protection.conductor-unprotected":
     "{size} ({section}) carries {usable}: {rating} does not protect it.",
   "circuit-protection.conductor-not-stated": "The installed conductor was not given.",
