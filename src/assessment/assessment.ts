@@ -20,8 +20,6 @@ export type Outcome = "pass" | "fail" | "inconclusive";
 
 /**
  * A place in a source of the bibliography.
- *
- * Source: none; the library's own type.
  */
 export interface Citation {
   /** Key of the source in the bibliography. */

@@ -26,8 +26,6 @@ export interface Variants {
 
 /**
  * The sentences and words of a module, or of a whole language, by code.
- *
- * Source: none; the library's own type.
  */
 export interface Catalogue<Code extends string = string> {
   /** BCP 47 tag of the language, which decides plurals and lists. */

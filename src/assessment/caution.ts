@@ -7,15 +7,11 @@ import type { Statement } from "./statement.ts";
 /**
  * What a caution is: a `finding` of this case, which a pass would hide; a `danger`, which can hurt someone in this
  * work; or what is `governing`: nameplate, manual, code and licence.
- *
- * Source: none; the library's own words.
  */
 export type CautionKind = "finding" | "danger" | "governing";
 
 /**
  * Something to heed, with its kind.
- *
- * Source: none; the library's own type.
  */
 export type Caution<S extends Statement = Statement> = S & {
   /** Whether it is found in this case, can hurt someone, or governs. */

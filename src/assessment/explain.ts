@@ -74,8 +74,6 @@ export function explain<C extends string>(
  * @returns The word.
  * @throws {@link InvalidInputError} when the language does not hold it.
  *
- * Source: none; the library's own.
- *
  * @example
  * ```ts
  * import { label } from "hvac-install-math/assessment";

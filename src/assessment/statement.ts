@@ -4,13 +4,11 @@
 import { frozen } from "../quantity/frozen.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 
-/** A figure of a sentence: a quantity or a number. Source: none; the library's own type. */
+/** A figure of a sentence: a quantity or a number. */
 export type Figure = AnyQuantity | number;
 
 /**
  * What a caller or a standard writes and no language changes: the name of a joint, `R-410A`, `12 AWG`, a date.
- *
- * Source: none; the library's own type.
  */
 export interface Verbatim {
   /** The text, printed as it is. */
@@ -20,19 +18,15 @@ export interface Verbatim {
 /**
  * What stands in a sentence: a figure, the code of a word such as `circuit-protection.device.breaker`, which the
  * catalogue words too, a text that stays as it is, or a list of these.
- *
- * Source: none; the library's own type.
  */
 export type Value = Single | readonly Single[];
 
-/** A value that is no list. Source: none; the library's own type. */
+/** A value that is no list. */
 export type Single = Figure | string | Verbatim;
 
 /**
  * One thing that a verdict says: a code, which names one sentence in the whole package, and the values that stand
  * in it. Print it with {@link explain}.
- *
- * Source: none; the library's own type.
  */
 export interface Statement<C extends string = string, V = Readonly<Record<string, Value>>> {
   /** Stable and machine-readable: the module and the sentence, `pressure-test.within-limit`. */
@@ -44,14 +38,12 @@ export interface Statement<C extends string = string, V = Readonly<Record<string
 /**
  * The statements of a module, from the interface that lists the values of each code: a union that a `switch` over
  * `code` can exhaust.
- *
- * Source: none; the library's own type.
  */
 export type StatementOf<S> = {
   [C in keyof S & string]: Statement<C, Readonly<S[C]>>;
 }[keyof S & string];
 
-/** No values: a sentence without figures. Source: none; the library's own type. */
+/** No values: a sentence without figures. */
 export type None = Readonly<Record<never, never>>;
 
 /** Makes the statements of one module; a wrong code or value does not compile. */

@@ -17,8 +17,6 @@ import { type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
  * A charge and its room.
- *
- * Source: none; the library's own type.
  */
 export interface ConcentrationInput extends ConcentrationRule {
   /** Total charge, factory charge and what was added, above 0. */

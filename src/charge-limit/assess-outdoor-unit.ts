@@ -12,8 +12,6 @@ import { type ChargeLimitCause, type ChargeLimitStatement, say } from "./stateme
 
 /**
  * A unit whose refrigerant stays outdoors, such as a monobloc heat pump: only water enters the building.
- *
- * Source: none; the library's own type.
  */
 export interface OutdoorUnitInput {
   /** The refrigerant: flammable, or the question does not arise. */

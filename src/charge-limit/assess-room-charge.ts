@@ -27,8 +27,6 @@ import { type ChargeLimitCause, type ChargeLimitStatement, say } from "./stateme
 
 /**
  * A unit, its charge and its room.
- *
- * Source: none; the library's own type.
  */
 export interface RoomChargeInput extends RoomUnit {
   /** Total charge of the whole system, factory charge and what was added, above 0. */

@@ -17,7 +17,7 @@ import {
 } from "./assess-room-charge.ts";
 import { type ChargeLimitStatement, say } from "./statements.ts";
 
-/** What all rooms of a system share. Source: none; the library's own type. */
+/** What all rooms of a system share. */
 export type SharedByRooms = Pick<
   RoomChargeInput,
   "refrigerant" | "charge" | "lowerFlammabilityLimit" | "edition" | "altitude" | "confidence"
@@ -25,8 +25,6 @@ export type SharedByRooms = Pick<
 
 /**
  * One room that the system serves.
- *
- * Source: none; the library's own type.
  */
 export interface ServedRoom extends Omit<RoomChargeInput, keyof SharedByRooms> {
   /** Its name, once in the list. */

@@ -14,7 +14,7 @@ import {
 } from "../refrigerants/index.ts";
 import { say } from "./statements.ts";
 
-/** Components with their share of the mass; a refrigerant of `refrigerants` has them. Source: none. */
+/** Components with their share of the mass; a refrigerant of `refrigerants` has them. */
 export interface Composed {
   /** Components, shares that make up 100 % within 0.1. */
   readonly composition: readonly RefrigerantComponent[];

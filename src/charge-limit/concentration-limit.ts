@@ -16,8 +16,6 @@ import {
 
 /**
  * A refrigerant and the concentration that it may reach.
- *
- * Source: none; the library's own type.
  */
 export interface ConcentrationRule {
   /** The refrigerant. */

@@ -10,8 +10,6 @@ import { type ChargeLimitStatement, say } from "./statements.ts";
 
 /**
  * What is known of the instruments behind a charge and the size of its room.
- *
- * Source: none; the library's own type.
  */
 export interface RoomInstruments<K extends "area" | "volume"> {
   /** The charging scale, or the tolerance of the nameplate charge. */

@@ -131,7 +131,7 @@ function rowOf({ designation }: RoomRefrigerant, needed: boolean): SafetyRow | u
   });
 }
 
-/** What to heed at a charge in a room. Source: none; the library's own type. */
+/** What to heed at a charge in a room. */
 export type RoomCaution = Caution<ChargeLimitStatement | SafetyStatement>;
 
 /** The cautions for a refrigerant in a room, with what rests on memory. */

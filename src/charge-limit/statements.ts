@@ -14,10 +14,10 @@ import type { RoomEdition } from "./editions.ts";
 type Mass = Quantity<"mass">;
 type Area = Quantity<"area">;
 
-/** How a figure was come by. Source: none; the library's own words. */
+/** How a figure was come by. */
 export type LimitStanding = "published" | "secondary" | "from-memory" | "stated";
 
-/** What rests on memory. Source: none; the library's own words. */
+/** What rests on memory. */
 export type Remembered =
   | "thresholds"
   | "flammability-limit"
@@ -40,8 +40,6 @@ interface Compared {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface ChargeLimitStatements {
   // hints of errors
@@ -114,7 +112,7 @@ export interface ChargeLimitStatements {
 /** What has to be known of a protection before it counts. Source: see {@link RoomProtection}. */
 export type ProtectionFact = "openings-placed" | "enhanced-tightness" | "detector";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type ChargeLimitWord =
   | `charge-limit.standing.${LimitStanding}`
   | `charge-limit.rule.${Remembered}`
@@ -132,7 +130,7 @@ export type ChargeLimitCause =
   | "too-near-an-opening"
   | "closed-in";
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type ChargeLimitStatement = StatementOf<ChargeLimitStatements>;
 
 /** Makes a statement of this module. */

@@ -30,8 +30,6 @@ export type ProtectionMarking =
 
 /**
  * The breaker or the fuses at the start of the circuit.
- *
- * Source: none; the library's own type.
  */
 export interface FittedDevice {
   /** Breaker or fuse. */
@@ -101,8 +99,6 @@ export interface ServiceReceptacle {
 
 /**
  * The last piece of the run, from the disconnect to the unit, where it differs.
- *
- * Source: none; the library's own type.
  */
 export interface Whip<F extends RuleFamily = RuleFamily> {
   /** Its conductors. */
@@ -113,8 +109,6 @@ export interface Whip<F extends RuleFamily = RuleFamily> {
 
 /**
  * What is fitted. Each part that is stated is checked; without device and conductor the outcome stays open.
- *
- * Source: none; the library's own type.
  */
 export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
   /** Breaker or fuses. */
@@ -159,8 +153,6 @@ export interface SharedLoad {
 
 /**
  * Everything that the check of a circuit needs.
- *
- * Source: none; the library's own type.
  */
 export interface CircuitInput<F extends RuleFamily = RuleFamily> {
   /** The adopted rules, such as `nec2023`. */

@@ -19,8 +19,6 @@ import { type VoltageDrop, voltageDrop } from "./voltage-drop.ts";
 
 /**
  * One supply for a load.
- *
- * Source: none; the library's own type.
  */
 export interface SupplyOption<F extends RuleFamily = RuleFamily> {
   /** The supply. */

@@ -13,8 +13,6 @@ import { cell, sizesOf } from "./table.ts";
 
 /**
  * A conductor whose resistance is asked for.
- *
- * Source: none; the library's own type.
  */
 export interface ConductorInput<F extends RuleFamily> {
   /** The rule set. */

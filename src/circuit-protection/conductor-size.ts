@@ -42,7 +42,7 @@ export type MetricSize =
   | "8 mm²"
   | "14 mm²";
 
-/** A conductor size of either family. Source: none; the library's own type. */
+/** A conductor size of either family. */
 export type ConductorSize = AwgSize | MetricSize;
 
 /** Conductor material. Source: NFPA 70 (2023), table 310.16. */

@@ -11,8 +11,6 @@ import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/circ
 
 /**
  * The supply at the panel.
- *
- * Source: none; the library's own type.
  */
 export interface Supply {
   /** Nominal voltage between the conductors that feed the unit, within 10 % of one of the service's. */

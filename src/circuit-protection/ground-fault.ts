@@ -11,7 +11,7 @@ import type { Supply } from "./connection.ts";
 import { connectionOf } from "./connection.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
 
-/** A text of the clause: as printed, or as one amendment left it. Source: none; the library's own type. */
+/** A text of the clause: as printed, or as one amendment left it. */
 export interface GroundFaultText {
   /** Its name: "as printed", or the amendment's number. */
   readonly name: string;
@@ -50,7 +50,7 @@ export interface GroundFaultAnswer {
   readonly classC: boolean;
 }
 
-/** What the answer rests on. Source: none; the library's own type. */
+/** What the answer rests on. */
 export interface GroundFaultInput {
   /** A rule set with the clause, such as `nec2023`. */
   readonly rules: CircuitRules;

@@ -7,7 +7,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf, countOf } from "./checks.ts";
 import { heaterCurrent } from "./heater-current.ts";
 
-/** When a load runs. Source: none; the library's own names. */
+/** When a load runs. */
 export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defrost";
 
 /**

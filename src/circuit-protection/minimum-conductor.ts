@@ -23,7 +23,7 @@ import { type AmpacityInput, ampacityOf, type UsableAmpacity } from "./usable-am
  */
 export type EquipmentKind = "motor-compressor" | "other";
 
-/** Fuse or breaker. Source: none; the library's own type. */
+/** Fuse or breaker. */
 export type DeviceKind = "breaker" | "fuse";
 
 /**
@@ -98,8 +98,6 @@ const protects = (margins: Steps<number>, rating: number, usable: number) =>
 
 /**
  * What a conductor has to do.
- *
- * Source: none; the library's own type.
  */
 export interface ConductorDemand {
   /** Least ampacity, such as the marked minimum circuit ampacity; more than 0. */

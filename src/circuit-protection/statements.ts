@@ -73,8 +73,6 @@ interface Plate {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface CircuitProtectionStatements {
   // device
@@ -273,7 +271,7 @@ export interface CircuitProtectionStatements {
   "circuit-protection.maximum-below-ampacity": None;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type CircuitProtectionWord =
   | `circuit-protection.device.${DeviceKind}`
   | `circuit-protection.section.${Section}`
@@ -284,8 +282,6 @@ export type CircuitProtectionWord =
 
 /**
  * What a circuit can fail on, and what is checked.
- *
- * Source: none; the library's own names.
  */
 export type CircuitPart =
   | "device-rating"
@@ -303,10 +299,10 @@ export type CircuitPart =
   | "voltage-drop"
   | "residual-current";
 
-/** What a nameplate can fail on. Source: none; the library's own names. */
+/** What a nameplate can fail on. */
 export type NameplateCause = "ampacity-too-low" | "protection-too-high";
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type CircuitProtectionStatement = StatementOf<CircuitProtectionStatements>;
 
 /** Makes a statement of this module. */

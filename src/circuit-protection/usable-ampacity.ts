@@ -42,8 +42,6 @@ export interface UsableAmpacity<F extends RuleFamily = RuleFamily> {
 
 /**
  * A size and how it runs.
- *
- * Source: none; the library's own type.
  */
 export interface AmpacityInput<F extends RuleFamily> {
   /** The rule set. */

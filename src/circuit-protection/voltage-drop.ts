@@ -13,8 +13,6 @@ import { amperesOf } from "./checks.ts";
 
 /**
  * A run and the current in it.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageDropInput {
   /** Current, more than 0: the running current for the drop while running, locked-rotor current for the start. */
@@ -35,8 +33,6 @@ export interface VoltageDropInput {
 
 /**
  * What is lost and what is left.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageDrop {
   /** Voltage lost. */

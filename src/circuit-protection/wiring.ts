@@ -6,8 +6,6 @@ import type { Material } from "./conductor-size.ts";
 
 /**
  * What any wiring has in common.
- *
- * Source: none; the library's own type.
  */
 export interface CommonWiring {
   /** Material of the conductors. */

@@ -21,8 +21,6 @@ import { pathOf, type Segment } from "./record-path.ts";
 
 /**
  * A change to a record.
- *
- * Source: none; the library's own type.
  */
 export interface Change {
   /** The field, part or item, such as `runs[0].tubing.length` or `runs[0].joints[2]`. The position after the last item adds one. */
@@ -139,8 +137,6 @@ function doneAt(record: InstallationRecord, path: readonly Segment[]): IsoTime |
  * @param revision - Whole number, 0 to the number of amendments.
  * @returns The earlier record, with the history that it had then; frozen.
  * @throws {@link InvalidInputError} when there is no such revision or it is not a record.
- *
- * Source: none; the library's own format.
  *
  * @example
  * ```ts

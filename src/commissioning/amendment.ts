@@ -4,8 +4,6 @@ import type { IsoTime } from "../shapes/index.ts";
 
 /**
  * One change of a record. What was there before is kept in `previous`; without `previous` nothing was.
- *
- * Source: none; the library's own type.
  */
 export interface Amendment {
   /** The field, part or list that changed, such as `runs[0].tubing.length` or `waivers`. */

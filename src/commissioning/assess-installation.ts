@@ -43,8 +43,6 @@ import { waived } from "./waived.ts";
 /**
  * The verdict on an installation. `cause` is the first step that fails; a statement has the step and the part of
  * the record of which it speaks beside it.
- *
- * Source: none; the library's own type.
  */
 export interface InstallationAssessment extends Assessment<StepName, Placed> {
   /** Findings of the record and of its steps, each danger once, and who governs. */
@@ -61,7 +59,7 @@ export interface InstallationAssessment extends Assessment<StepName, Placed> {
   readonly missing: readonly string[];
 }
 
-/** What a record is judged by. Source: none; the library's own type. */
+/** What a record is judged by. */
 export interface AssessInstallationOptions {
   /** The rule sets for circuits that the record may name; the one that it names and that is missing here is asked for. */
   readonly rules: readonly CircuitRules[];

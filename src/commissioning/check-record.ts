@@ -16,8 +16,6 @@ import type { InstallationRecord } from "./record.ts";
  * @returns A frozen copy.
  * @throws {@link InvalidInputError} that names the path where it is not a record.
  *
- * Source: none; the library's own format, version 2.
- *
  * @example
  * ```ts
  * import { checkRecord } from "hvac-install-math/commissioning";

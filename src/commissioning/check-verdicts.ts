@@ -117,7 +117,7 @@ export interface CheckVerdicts extends Record<CheckName, object> {
   readonly waiver: OwnVerdict;
 }
 
-/** The check of one name. Source: none; the library's own type. */
+/** The check of one name. */
 export interface NamedCheck<Name extends CheckName> {
   /** What was checked. */
   readonly name: Name;
@@ -129,7 +129,5 @@ export interface NamedCheck<Name extends CheckName> {
 
 /**
  * What a module said about a part of the record. Its `name` tells which figures the verdict has.
- *
- * Source: none; the library's own type.
  */
 export type StepCheck = { readonly [Name in CheckName]: NamedCheck<Name> }[CheckName];

@@ -11,8 +11,6 @@ import { say } from "./statements.ts";
 
 /**
  * Equipment and instruments by the names under which records refer to them.
- *
- * Source: none; the library's own type.
  */
 export interface Files {
   /** Plates and manuals: one entry per model. */

@@ -3,8 +3,6 @@
 
 /**
  * The paths of all parts and fields of a record, without positions: `joints.torque`.
- *
- * Source: none; the library's own type.
  */
 export type FieldPath<T> = T extends Leaf
   ? never

@@ -11,7 +11,7 @@ import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
 import { type HoldWord, stepWord, verbatim } from "./words.ts";
 
-/** A point at which the work waits until steps have passed. Source: none; the library's own type. */
+/** A point at which the work waits until steps have passed. */
 export interface HoldPoint {
   /** What waits. */
   readonly name: HoldName;

@@ -7,7 +7,7 @@ import { checkRecord } from "./check-record.ts";
 import { jobOf } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
 
-/** The charge by the rule of the manual. Source: none; the library's own type. */
+/** The charge by the rule of the manual. */
 export interface ManualCharge {
   /** Paths of the fields without which the rule cannot be followed. */
   readonly missing: readonly string[];

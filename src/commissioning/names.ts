@@ -20,8 +20,6 @@ export type StepName =
  * How far a step is recorded. `done`: all that it needs is there and was judged. `partial`: some of it. `missing`:
  * nothing could be judged. `not-applicable`: waived, or left out by the construction of the unit, and nothing in the
  * record speaks against it.
- *
- * Source: none; the library's own words.
  */
 export type StepState = "done" | "partial" | "missing" | "not-applicable";
 
@@ -30,12 +28,10 @@ export type HoldName = "open-valves" | "add-charge" | "power-on";
 
 /**
  * `held`: not yet. `released`: may be done. `breached`: was done although it was held, or before its proof.
- *
- * Source: none; the library's own words.
  */
 export type HoldState = "held" | "released" | "breached";
 
-/** The checks by name. Source: none; the library's own names. */
+/** The checks by name. */
 export type CheckName =
   | "line-run"
   | "line-sizes"

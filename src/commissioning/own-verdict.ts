@@ -4,7 +4,7 @@ import { type Assessment, cite, type Outcome, verdict } from "../assessment/asse
 import type { SafetyStatement } from "../assessment/safety.ts";
 import type { CommissioningStatement } from "./statements.ts";
 
-/** The verdict of a check that this module makes by itself. Source: none; the library's own type. */
+/** The verdict of a check that this module makes by itself. */
 export interface OwnVerdict extends Assessment<never, CommissioningStatement | SafetyStatement> {}
 
 /** A verdict of one reason, and the actions where it is no pass. */

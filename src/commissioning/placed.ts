@@ -6,8 +6,6 @@ import type { StepName } from "./names.ts";
 
 /**
  * A statement of a verdict on an installation, with the step and the part of the record of which it speaks.
- *
- * Source: none; the library's own type.
  */
 export interface Placed extends Statement {
   /** The step; missing where it is about the whole record. */
@@ -16,7 +14,7 @@ export interface Placed extends Statement {
   readonly part?: string | undefined;
 }
 
-/** A caution with its place. Source: none; the library's own type. */
+/** A caution with its place. */
 export type PlacedCaution = Caution<Placed>;
 
 /** A statement at its place. */

@@ -11,7 +11,7 @@ import type { InstallationRecord } from "./record.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import { fieldWord, verbatim } from "./words.ts";
 
-/** A value that no check could use. Source: none; the library's own type. */
+/** A value that no check could use. */
 export interface StepProblem {
   /** The check that could not be made. */
   readonly check: CheckName;

@@ -15,8 +15,6 @@ import type {
 
 /**
  * What a test has to reach where the manual does not say, and on whose word.
- *
- * Source: none; the library's own type.
  */
 export interface TestRequirement {
   /** Least pressure of the test. */
@@ -27,7 +25,7 @@ export interface TestRequirement {
   readonly standing?: "adopted-code" | "manufacturer" | "common-practice" | undefined;
 }
 
-/** A nitrogen test. Source: none; the library's own type. */
+/** A nitrogen test. */
 export interface PressureTestPart {
   /** Names of the runs that it covers; all of them when left out. */
   readonly covers?: readonly string[] | undefined;
@@ -43,7 +41,7 @@ export interface PressureTestPart {
   readonly at?: IsoTime | undefined;
 }
 
-/** The watch after an evacuation. Source: none; the library's own type. */
+/** The watch after an evacuation. */
 export interface Evacuation {
   /** Names of the runs that it covers; all of them when left out. */
   readonly covers?: readonly string[] | undefined;
@@ -67,7 +65,7 @@ export interface Evacuation {
   readonly at?: IsoTime | undefined;
 }
 
-/** What was weighed in. Source: none; the library's own type. */
+/** What was weighed in. */
 export interface Charge {
   /** Added to the factory charge; negative when taken out. */
   readonly added?: Quantity<"mass"> | undefined;

@@ -9,7 +9,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft } from "../shapes/index.ts";
 import type { VoltageRange } from "../supply-voltage/index.ts";
 
-/** A unit by its plate. Source: none; the library's own type. */
+/** A unit by its plate. */
 export interface UnitPlate {
   /** Model designation as printed. */
   readonly model?: string | undefined;
@@ -27,8 +27,6 @@ export interface UnitPlate {
  * How the refrigerant circuit is closed. `split`: lines are joined, tested, evacuated and charged on site.
  * `quick-connect`: lines come pre-charged with couplings, nothing is opened on site. `monobloc`: the circuit is sealed in
  * the outdoor unit.
- *
- * Source: none; the library's own words.
  */
 export type Construction = "split" | "quick-connect" | "monobloc";
 

@@ -8,7 +8,7 @@ import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { Voltmeter } from "../supply-voltage/index.ts";
 import type { VacuumGauge } from "../vacuum-decay/index.ts";
 
-/** Which instrument it is and how long its calibration holds. Source: none; the library's own type. */
+/** Which instrument it is and how long its calibration holds. */
 export interface InstrumentIdentity {
   /** What it is. */
   readonly name?: string | undefined;

@@ -5,7 +5,7 @@ import type { ApproachRange, RunningMode, ServiceReading } from "../operating-ch
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
 
-/** Superheat or subcooling of a unit that can be checked by it. Source: none; the library's own type. */
+/** Superheat or subcooling of a unit that can be checked by it. */
 export interface ChargeReading {
   /** Gauge reading. */
   readonly pressure?: Quantity<"gaugePressure"> | undefined;
@@ -21,8 +21,6 @@ export interface ChargeReading {
 
 /**
  * Readings in the air and on the supply, for a unit on which no gauge belongs.
- *
- * Source: none; the library's own type.
  */
 export interface AirSideReading {
   /** Air that leaves the indoor coil; what enters it is `indoorTemperature`. */
@@ -37,7 +35,7 @@ export interface AirSideReading {
   readonly fullSpeed?: boolean | undefined;
 }
 
-/** A set of readings on the running system. Source: none; the library's own type. */
+/** A set of readings on the running system. */
 export interface OperatingReading {
   /** Names of the runs whose indoor units ran; all of them when left out. */
   readonly covers?: readonly string[] | undefined;

@@ -5,7 +5,7 @@ import type { NitrogenCylinder } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft } from "../shapes/index.ts";
 
-/** What a plan rests on besides plates, manual and runs. Source: none; the library's own type. */
+/** What a plan rests on besides plates, manual and runs. */
 export interface Planned {
   /** The lengths in which a line set can be bought. */
   readonly stock?: readonly Quantity<"length">[] | undefined;

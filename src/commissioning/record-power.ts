@@ -36,7 +36,7 @@ export interface CircuitPlate {
   readonly ratedLoadCurrent?: Quantity<"current"> | undefined;
 }
 
-/** A branch circuit. Source: none; the library's own type. */
+/** A branch circuit. */
 export interface Circuit {
   /** What it feeds: `outdoor unit`, `air handler`. */
   readonly name?: string | undefined;
@@ -64,7 +64,7 @@ export interface Circuit {
   readonly at?: IsoTime | undefined;
 }
 
-/** The readings of the supply. Source: none; the library's own type. */
+/** The readings of the supply. */
 export interface SupplyPart {
   /** One reading or a log. */
   readonly readings?: readonly Draft<VoltageReading>[] | undefined;
@@ -78,7 +78,7 @@ export interface SupplyPart {
   readonly at?: IsoTime | undefined;
 }
 
-/** Circuits, supply and the moment of power. Source: none; the library's own type. */
+/** Circuits, supply and the moment of power. */
 export interface Power {
   /** Nominal voltage between the conductors that feed the unit. */
   readonly voltage?: Quantity<"voltage"> | undefined;

@@ -11,8 +11,6 @@ import type { UnitPlate } from "./record-equipment.ts";
 
 /**
  * One run: a liquid and a vapor line between the outdoor unit, or a branch box, and what stands at their other end.
- *
- * Source: none; the library's own type.
  */
 export interface Run {
   /** Its own name, by which tests and readings refer to it: `living room`, `A`. */
@@ -47,7 +45,7 @@ export interface RunManual {
   readonly chargeAllowance?: Quantity<"mass"> | undefined;
 }
 
-/** The lines as they run. Source: none; the library's own type. */
+/** The lines as they run. */
 export interface Tubing {
   /** Liquid line. */
   readonly liquid?: Draft<TubeSize> | undefined;
@@ -74,8 +72,6 @@ export interface Tubing {
 /**
  * One joint. A flare needs `tube` and `torque` or `turn`; a brazed joint `nitrogenFlowed`; a pressed joint and a
  * pre-charged coupling `inspected`.
- *
- * Source: none; the library's own type.
  */
 export interface Joint {
   /** Where it is; by line and end where left out. */
@@ -104,7 +100,7 @@ export interface Joint {
   readonly at?: IsoTime | undefined;
 }
 
-/** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. Source: none; the library's own type. */
+/** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. */
 export interface Drain {
   /** Measured slope of the pipe. */
   readonly slope?: Draft<SlopeReading> | undefined;
@@ -130,7 +126,7 @@ export interface Drain {
   readonly at?: IsoTime | undefined;
 }
 
-/** The smallest room into which the charge can leak. Source: none; the library's own type. */
+/** The smallest room into which the charge can leak. */
 export interface Room {
   /** Floor area, for flammable refrigerants. */
   readonly floorArea?: Quantity<"area"> | undefined;

@@ -13,7 +13,7 @@ import type { Power } from "./record-power.ts";
 import type { Run } from "./record-run.ts";
 import type { Waiver } from "./waiver.ts";
 
-/** Where the installation is. Source: none; the library's own type. */
+/** Where the installation is. */
 export interface Site {
   /** How the site is called. */
   readonly name?: string | undefined;
@@ -26,8 +26,6 @@ export interface Site {
 /**
  * Under which names the equipment and the instruments are kept on file, apart from the record; what the record
  * states itself goes before them. See {@link completeRecord}.
- *
- * Source: none; the library's own type.
  */
 export interface OnFile {
   /** Name of the equipment: plates and manual. */
@@ -36,13 +34,13 @@ export interface OnFile {
   readonly instruments?: string | undefined;
 }
 
-/** The service valves. Source: none; the library's own type. */
+/** The service valves. */
 export interface Valves {
   /** When they were opened; the first of them, where there are several pairs. */
   readonly openedAt?: IsoTime | undefined;
 }
 
-/** A photo, by reference: the record holds no pictures. Source: none; the library's own type. */
+/** A photo, by reference: the record holds no pictures. */
 export interface Photo {
   /** File name, address or key where the app keeps it. */
   readonly reference: string;
@@ -58,8 +56,6 @@ export interface Photo {
 
 /**
  * A signature by name and time, as the caller states them. The library verifies neither.
- *
- * Source: none; the library's own type.
  */
 export interface Signature {
   /** Name of who signs. */
@@ -73,8 +69,6 @@ export interface Signature {
 /**
  * The record of one refrigerant system: one outdoor unit and one or more runs. Every part, and every field of a part,
  * may still be missing: a half-filled record is valid, and {@link assessInstallation} says what is missing.
- *
- * Source: none; the library's own format, version 2.
  */
 export interface InstallationRecord {
   /** Version of the format. */

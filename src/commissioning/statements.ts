@@ -235,12 +235,10 @@ interface Next {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface CommissioningStatements extends Shown, Doubted, Aired, Found, Next {}
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type CommissioningStatement = StatementOf<CommissioningStatements>;
 
 /** Makes a statement of this module. */

@@ -11,7 +11,7 @@ import { nearestField } from "./record-path.ts";
 import type { CommissioningStatement } from "./statements.ts";
 import type { Waiver } from "./waiver.ts";
 
-/** A step and what came of it. Source: none; the library's own type. */
+/** A step and what came of it. */
 export interface InstallationStep {
   /** Which step. */
   readonly name: StepName;

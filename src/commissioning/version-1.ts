@@ -36,8 +36,6 @@ const mapped = ["notApplicable", "photos"];
  * @returns The same in version 2; the given one is left as it is.
  * @throws {@link InvalidInputError} when a path of its history is none.
  *
- * Source: none; the library's own format.
- *
  * @example
  * ```ts
  * import { fromVersion1 } from "hvac-install-math/commissioning";

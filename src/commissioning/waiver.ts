@@ -29,8 +29,6 @@ export type WaiverReason =
  *
  * Cautions: `room-limit` can only be waived with a refrigerant of safety class A1, the others burn or poison; those of
  * A1 suffocate all the same.
- *
- * Source: none; the library's own type.
  */
 export interface Waiver {
   /** Which step. */

@@ -9,13 +9,13 @@ import type { TestRequirement } from "./record-circuit.ts";
 import type { Construction } from "./record-equipment.ts";
 import type { WaiverReason } from "./waiver.ts";
 
-/** The word for a step. Source: none; the library's own type. */
+/** The word for a step. */
 export type StepWord = `commissioning.step.${StepName}`;
 
-/** The word for a hold point. Source: none; the library's own type. */
+/** The word for a hold point. */
 export type HoldWord = `commissioning.hold.${HoldName}`;
 
-/** The word for a field of the record: its path without positions. Source: none; the library's own type. */
+/** The word for a field of the record: its path without positions. */
 export type FieldWord = `commissioning.field.${FieldPath<InstallationRecord>}`;
 
 /** One of the two lines. */

@@ -25,8 +25,6 @@ export interface PumpPoint {
 
 /**
  * A condensate pump and what it has to do.
- *
- * Source: none; the library's own type.
  */
 export interface CondensatePumpInput {
   /** Water that comes, above 0: from `condensateRate`, at the wettest conditions. */

@@ -18,8 +18,6 @@ import { type CondensateStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * A drain and its measured slope.
- *
- * Source: none; the library's own type.
  */
 export interface DrainSlopeInput {
   /** The measured slope, positive where it falls in the direction of flow. */

@@ -12,8 +12,6 @@ import { type CondensateStatement, say, type Verdict } from "./statements.ts";
 
 /**
  * An indoor unit and its measured pitch.
- *
- * Source: none; the library's own type.
  */
 export interface IndoorUnitPitchInput {
   /** The measured slope along the case: positive falls toward the drain; start is the far side. */

@@ -9,8 +9,6 @@ import { type CondensateCaution, say } from "./statements.ts";
 
 /**
  * Where a drain runs. What is left out counts as possible.
- *
- * Source: none; the library's own type.
  */
 export interface DrainRoute {
   /** Whether part of it is outdoors. */

@@ -71,8 +71,6 @@ export function minimumFall(drain: {
 /**
  * A slope as it is measured. Positive falls in the direction of flow (of a drain) or toward the drain
  * side (of a unit). A reading without `accuracy` counts as exact.
- *
- * Source: none; the library's own type.
  */
 export type SlopeReading =
   | {

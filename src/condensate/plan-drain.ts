@@ -18,8 +18,6 @@ import { say, type Verdict } from "./statements.ts";
 
 /**
  * A point that a drain goes through.
- *
- * Source: none; the library's own type.
  */
 export interface DrainPoint {
   /** Horizontal distance from the outlet along the drain, 0 or more, not less than the point before. */
@@ -30,8 +28,6 @@ export interface DrainPoint {
 
 /**
  * A drain to be run.
- *
- * Source: none; the library's own type.
  */
 export interface DrainPlanInput {
   /** Height of the pan outlet, or of the trap's outlet where there is a trap. */

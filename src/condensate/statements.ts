@@ -28,8 +28,6 @@ interface Pumped {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface CondensateStatements {
   // reasons
@@ -92,13 +90,13 @@ export type CondensateCause =
   | "too-slow"
   | "needs-pump";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type CondensateWord = `condensate.cause.${CondensateCause}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type CondensateStatement = StatementOf<CondensateStatements>;
 
-/** What to heed about condensate. Source: none; the library's own type. */
+/** What to heed about condensate. */
 export type CondensateCaution = Caution<CondensateStatement | SafetyStatement>;
 
 /** A verdict of this module. */

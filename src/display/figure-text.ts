@@ -13,8 +13,6 @@ import type { UnitLanguage } from "./unit-words.ts";
 
 /**
  * How a reader wants figures shown.
- *
- * Source: none; the library's own type.
  */
 export interface FigureTextOptions {
   /** Inch-pound or SI units. */

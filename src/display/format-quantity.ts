@@ -16,8 +16,6 @@ export type { UnitSystem } from "./display-units.ts";
 
 /**
  * How a quantity is to be shown.
- *
- * Source: none; the library's own type.
  */
 export interface FormatQuantityOptions<K extends Kind> {
   /** Inch-pound or SI units. */

@@ -45,14 +45,12 @@ type WordedUnit =
 
 /**
  * What a language words of figures: a unit after its number, by the unit's symbol, `display.unit.micron`.
- *
- * Source: none; the library's own names.
  */
 export type DisplayStatements = {
   readonly [C in `display.unit.${WordedUnit}`]: { readonly count: number };
 };
 
-/** The units of a language: `english`, or its module `display`. Source: none; the library's own type. */
+/** The units of a language: `english`, or its module `display`. */
 export type UnitLanguage = Catalogue<keyof DisplayStatements & string>;
 
 /** A language as the caller stated it, checked. */
@@ -87,8 +85,6 @@ export function withUnit(
  * @param language - A language, or its module `display`; the symbol when left out.
  * @returns The name, in the plural where it is a word.
  * @throws {@link InvalidInputError} when an argument is wrong.
- *
- * Source: none; the words are the language's.
  *
  * @example
  * ```ts

@@ -19,8 +19,6 @@ import { inchPoundNames, metricNames } from "./unit-names.ts";
 
 /**
  * What the field wants.
- *
- * Source: none; the library's own type.
  */
 export interface ParseQuantityOptions<K extends Kind> {
   /** The kind of quantity that the field holds. */

@@ -12,8 +12,6 @@ import { type AnyUnit, homeUnits, inchPoundNames, metricNames } from "./unit-nam
 
 /**
  * A unit with the names under which {@link parseQuantity} knows it.
- *
- * Source: none; the library's own type.
  */
 export interface TypedUnit<K extends Kind> {
   /** The unit of the catalogue in which the answer comes. */

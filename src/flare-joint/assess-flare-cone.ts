@@ -12,8 +12,6 @@ import { say } from "./statements.ts";
 
 /**
  * A measured flare cone.
- *
- * Source: none; the library's own type.
  */
 export interface FlareConeInput {
   /** Angle between the flare's face and the tube's axis, above 0: half of the total angle. */

@@ -86,8 +86,6 @@ export function flareDiameterLimits(joint: {
 
 /**
  * A measured flare.
- *
- * Source: none; the library's own type.
  */
 export interface FlareDiameterInput {
   /** Outside diameter of the tube. */

@@ -35,8 +35,6 @@ export interface TorqueWrench {
 
 /**
  * A tightened flare nut.
- *
- * Source: none; the library's own type.
  */
 export interface FlareTorqueInput {
   /** Outside diameter of the tube. */

@@ -15,8 +15,6 @@ import { say } from "./statements.ts";
 
 /**
  * A flare nut tightened by angle.
- *
- * Source: none; the library's own type.
  */
 export interface FlareTurnInput {
   /** Outside diameter of the tube in inches. */

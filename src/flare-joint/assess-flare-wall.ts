@@ -39,8 +39,6 @@ const walls: Partial<Record<FlareTube, readonly [lenient: number, strict: number
 
 /**
  * A tube before it is flared.
- *
- * Source: none; the library's own type.
  */
 export interface FlareWallInput {
   /** Outside diameter of the tube. */

@@ -6,13 +6,11 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
-/** What is measured at a flare. Source: none; the library's own type. */
+/** What is measured at a flare. */
 export type FlareKind = "torque" | "angle" | "length";
 
 /**
  * The smallest and the largest figure that a source allows.
- *
- * Source: none; the library's own type.
  */
 export interface FlareLimits<K extends FlareKind> {
   /** Smallest figure allowed. */

@@ -16,8 +16,6 @@ import type { FlareJointStatement } from "./statements.ts";
 /**
  * Who prints the torque: two manufacturers' manuals for JIS-type nuts, EN 378-2, or the range of
  * another manufacturer's manual.
- *
- * Source: none; the library's own names.
  */
 export type FlareTorqueSource = "jis-type-manuals" | "en-378-2" | "manual-range";
 

@@ -28,8 +28,6 @@ interface Named {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface FlareJointStatements {
   // reasons
@@ -94,7 +92,7 @@ interface Ports {
   readonly hoseThread: Verbatim;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type FlareJointWord =
   | `flare-joint.figure.${FlareFigure}`
   | `flare-joint.source.${FlareTorqueSource}`
@@ -110,7 +108,7 @@ export type FlareCause =
   | "cone-too-steep"
   | "cone-too-flat";
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type FlareJointStatement = StatementOf<FlareJointStatements>;
 
 /** Makes a statement of this module. */

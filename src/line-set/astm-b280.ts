@@ -54,8 +54,6 @@ export const astmB280: Readonly<
 
 /**
  * Which tube of ASTM B280.
- *
- * Source: none; the library's own type.
  */
 export interface AstmB280Choice {
   /** Nominal size in inches. */

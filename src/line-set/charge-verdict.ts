@@ -36,8 +36,6 @@ export interface ChargeBounds {
 
 /**
  * The verdict on the added charge: `pass` when it follows from the rule and breaks no stated limit.
- *
- * Source: none; the library's own type.
  */
 export interface ChargeAssessment extends Verdict {
   /** What to add, negative to take out; rounded to the scale's step where that was given. */

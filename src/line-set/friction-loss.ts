@@ -14,8 +14,6 @@ import { diametersOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
  * Single-phase flow in a tube.
- *
- * Source: none; the library's own type.
  */
 export interface TubeFlow {
   /** Outside diameter and wall. */
@@ -28,8 +26,6 @@ export interface TubeFlow {
 
 /**
  * Single-phase flow with what friction depends on.
- *
- * Source: none; the library's own type.
  */
 export interface FrictionLossInput extends TubeFlow {
   /** Length of tube with the equivalent length of bends and fittings. */

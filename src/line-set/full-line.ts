@@ -9,8 +9,6 @@ import { boreOf, isImperial, lengthOf, type TubeSize } from "./tube.ts";
 
 /**
  * A tube full of a fluid of one density.
- *
- * Source: none; the library's own type.
  */
 export interface FilledTube {
   /** Outside diameter and wall. */
@@ -21,8 +19,6 @@ export interface FilledTube {
 
 /**
  * A tube full of a refrigerant's saturated liquid.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidFilledTube {
   /** Outside diameter and wall. */

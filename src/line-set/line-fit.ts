@@ -15,8 +15,6 @@ import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
  * Something round that goes through. Take the larger dimension of a flat cable.
- *
- * Source: none; the library's own type.
  */
 export interface RoundItem {
   /** Name for messages and for the layout. */
@@ -27,8 +25,6 @@ export interface RoundItem {
 
 /**
  * The opening: the inside of a round sleeve or of a rectangular duct.
- *
- * Source: none; the library's own type.
  */
 export type LineOpening =
   | { /** A round sleeve. */ readonly diameter: Quantity<"length"> }
@@ -41,8 +37,6 @@ export type LineOpening =
 
 /**
  * What has to go through which opening.
- *
- * Source: none; the library's own type.
  */
 export interface LineFitInput {
   /** Up to eight items. */
@@ -55,8 +49,6 @@ export interface LineFitInput {
 
 /**
  * The verdict on the opening.
- *
- * Source: none; the library's own type.
  */
 export interface LineFitAssessment extends Verdict {
   /** Where each item lies, from the center of a sleeve or from the corner of a duct; empty when none was found. */

@@ -54,8 +54,6 @@ export interface RunLimits {
 
 /**
  * The run as it is or will be.
- *
- * Source: none; the library's own type.
  */
 export interface LineRunInput {
   /** Length of tube one way, coils included, 0 to 1000 m. */
@@ -74,8 +72,6 @@ export interface LineRunInput {
 
 /**
  * The verdict on a run.
- *
- * Source: none; the library's own type.
  */
 export interface LineRunAssessment extends Verdict {
   /** Length plus what the bends count for. */

@@ -21,8 +21,6 @@ export type ExpansionDevice = "indoor" | "outdoor" | "not-known";
 
 /**
  * The nameplate's rate and the line it is meant for.
- *
- * Source: none; the library's own type.
  */
 export type LiquidChargePlausibilityInput = (FilledTube | LiquidFilledTube) & {
   /** The nameplate's rate for this size of liquid line. */
@@ -34,8 +32,6 @@ export type LiquidChargePlausibilityInput = (FilledTube | LiquidFilledTube) & {
 /**
  * The verdict on a rate: `pass` plausible, `inconclusive` plausible only with the device elsewhere,
  * `fail` read the nameplate again.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidChargePlausibility extends Verdict<RateSlip> {
   /** What the line holds when full of liquid, in the unit of the rate. */

@@ -13,8 +13,6 @@ import { say, type Verdict } from "./statements.ts";
 
 /**
  * The liquid line of a unit that expands the liquid at its far end.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidSubcoolingInput {
   /** Absolute pressure where the liquid leaves the outdoor unit. */
@@ -33,8 +31,6 @@ export interface LiquidSubcoolingInput {
 
 /**
  * The verdict on the subcooling.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidSubcoolingAssessment extends Verdict {
   /** Sum of the losses. */

@@ -38,8 +38,6 @@ export const guideLosses: Readonly<
 
 /**
  * The liquid line at full capacity.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidVelocityInput extends TubeFlow {
   /** Whether a solenoid valve closes the line: then 300 ft/min is the most, against liquid hammer. */
@@ -52,8 +50,6 @@ export interface LiquidVelocityInput extends TubeFlow {
 
 /**
  * The verdict on the liquid line.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidVelocityAssessment extends Verdict {
   /** Mean velocity. */

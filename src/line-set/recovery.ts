@@ -70,8 +70,6 @@ export function lineContents(input: {
 
 /**
  * A system that is opened, moved or taken away.
- *
- * Source: none; the library's own type.
  */
 export interface RecoveryInput {
   /** Total charge by the label; leave out when it is not known or some has leaked. */
@@ -93,8 +91,6 @@ export interface RecoveryInput {
 
 /**
  * The verdict on a recovery.
- *
- * Source: none; the library's own type.
  */
 export interface RecoveryAssessment extends Verdict {
   /** Mass to take out; absent when the charge is not known. */

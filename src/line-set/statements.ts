@@ -11,7 +11,7 @@ type Speed = Quantity<"speed">;
 type Loss = Quantity<"pressureDifference">;
 type Subcooling = Quantity<"temperatureDifference">;
 
-/** What is held against a limit of the manual. Source: none; the library's own words. */
+/** What is held against a limit of the manual. */
 export type LineSetFigure =
   | "length"
   | "equivalent-length"
@@ -55,8 +55,6 @@ interface Subcooled {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface LineSetStatements {
   // hints of errors
@@ -190,10 +188,10 @@ export interface LineSetStatements {
  */
 export type RateSlip = "per-foot-taken-as-per-meter" | "per-meter-taken-as-per-foot";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type LineSetWord = `line-set.figure.${LineSetFigure}` | `line-set.cause.${RateSlip}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type LineSetStatement = StatementOf<LineSetStatements>;
 
 /** A verdict of this module. */

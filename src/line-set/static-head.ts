@@ -8,8 +8,6 @@ import { isImperial } from "./tube.ts";
 
 /**
  * A column of liquid.
- *
- * Source: none; the library's own type.
  */
 export interface LiquidColumn {
   /** Density of the liquid, up to 3000 kg/m³. */

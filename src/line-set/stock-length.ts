@@ -14,8 +14,6 @@ import { lengthOf } from "./tube.ts";
 
 /**
  * The run and the line sets at hand.
- *
- * Source: none; the library's own type.
  */
 export interface StockLengthInput {
   /** Length of the way along the wall, bends followed. */
@@ -36,8 +34,6 @@ export interface StockLengthInput {
 
 /**
  * The verdict on the stock.
- *
- * Source: none; the library's own type.
  */
 export interface StockLengthAssessment extends Verdict {
   /** Run, slack and loop together, or the manual's shortest length where that is more. */

@@ -12,8 +12,6 @@ import type { SourceId } from "../sources/bibliography.ts";
 /**
  * Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is
  * not marked; tube sold in line sets is often thinner than the standard.
- *
- * Source: none; the library's own type.
  */
 export interface TubeSize {
   /** Outside diameter, 1 mm to 300 mm. */
@@ -24,8 +22,6 @@ export interface TubeSize {
 
 /**
  * A tube of a standard.
- *
- * Source: none; the library's own type.
  */
 export interface Tube extends TubeSize {
   /** Nominal size as the trade says it: `3/8 in`, `9.52 mm`. */

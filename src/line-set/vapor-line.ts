@@ -92,8 +92,6 @@ export function oilEntrainmentVelocity(riser: OilRiser): Quantity<"speed"> {
 
 /**
  * The vapor line at full and at least capacity.
- *
- * Source: none; the library's own type.
  */
 export interface VaporLineInput extends OilRiser {
   /** Whether the vapor climbs: `riser` where the outdoor unit is above in cooling. */
@@ -110,8 +108,6 @@ export interface VaporLineInput extends OilRiser {
 
 /**
  * The verdict on the vapor line.
- *
- * Source: none; the library's own type.
  */
 export interface VaporLineAssessment extends Verdict {
   /** Velocity at full capacity. */

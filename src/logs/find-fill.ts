@@ -10,7 +10,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
 import { type Watch, type WatchRow, watchFrom } from "./watch.ts";
 
-/** A row of a pressure log. Source: none; the library's own type. */
+/** A row of a pressure log. */
 export interface FillRow extends WatchRow {
   /** What the gauge shows. */
   readonly pressure: Quantity<"gaugePressure"> | Quantity<"absolutePressure">;

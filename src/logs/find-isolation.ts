@@ -9,7 +9,7 @@ import { type LogsStatement, say } from "./statements.ts";
 import { turningPoints } from "./turning-points.ts";
 import { type Watch, type WatchRow, watchFrom } from "./watch.ts";
 
-/** A row of a vacuum log. Source: none; the library's own type. */
+/** A row of a vacuum log. */
 export interface VacuumRow extends WatchRow {
   /** What the vacuum gauge shows. */
   readonly pressure: Quantity<"absolutePressure">;

@@ -13,16 +13,14 @@ import type { Columns, LogFormat, UnitColumn } from "./log-format.ts";
 import { writtenKinds } from "./reading-units.ts";
 import { type LogsStatement, say } from "./statements.ts";
 
-/** Columns of the kinds that were asked for. Source: none; the library's own type. */
+/** Columns of the kinds that were asked for. */
 export type GuessedColumns<W> = { readonly [N in keyof W]: ColumnOf<W[N]> };
 
-/** A column of one of the kinds. Source: none; the library's own type. */
+/** A column of one of the kinds. */
 export type ColumnOf<K> = K extends Kind ? UnitColumn<K> : never;
 
 /**
  * An offer: a format, why it is as it is, and what the text does not tell.
- *
- * Source: none; the library's own type.
  */
 export interface LogGuess<C> {
   /** The format; nothing where a column that was asked for, or the time, was not found. */

@@ -4,13 +4,13 @@
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 
-/** A unit of any kind. Source: none; the library's own type. */
+/** A unit of any kind. */
 export type AnyUnit = { [K in Kind]: Unit<K> }[Kind];
 
-/** Where a column is: its title in the header, or its number from 1. Source: none; the library's own type. */
+/** Where a column is: its title in the header, or its number from 1. */
 export type ColumnPlace = string | number;
 
-/** A column of readings, in a unit of the library. Source: none; the library's own type. */
+/** A column of readings, in a unit of the library. */
 export interface UnitColumn<K extends Kind> {
   /** Title or number. */
   readonly column: ColumnPlace;
@@ -18,7 +18,7 @@ export interface UnitColumn<K extends Kind> {
   readonly unit: Unit<K>;
 }
 
-/** A column of readings, its unit by name or symbol. Source: none; the library's own type. */
+/** A column of readings, its unit by name or symbol. */
 export interface NamedUnitColumn<K extends Kind> {
   /** Title or number. */
   readonly column: ColumnPlace;
@@ -28,7 +28,7 @@ export interface NamedUnitColumn<K extends Kind> {
   readonly unit: string;
 }
 
-/** A column of words, such as the state of a reading. Source: none; the library's own type. */
+/** A column of words, such as the state of a reading. */
 export interface WordColumn {
   /** Title or number. */
   readonly column: ColumnPlace;
@@ -36,13 +36,13 @@ export interface WordColumn {
   readonly words: Readonly<Record<string, string>>;
 }
 
-/** Any column. Source: none; the library's own type. */
+/** Any column. */
 export type Column = { [K in Kind]: UnitColumn<K> | NamedUnitColumn<K> }[Kind] | WordColumn;
 
-/** Columns by the name that the rows give them. Source: none; the library's own type. */
+/** Columns by the name that the rows give them. */
 export type Columns = Readonly<Record<string, Column>>;
 
-/** A row as read: the time and the columns asked for. Source: none; the library's own type. */
+/** A row as read: the time and the columns asked for. */
 export type LogRow<C> = {
   /** As the file counts it, or since the first row where the file has dates or times of day. */
   readonly elapsed: Quantity<"duration">;
@@ -98,8 +98,6 @@ export type TimeFormat =
 
 /**
  * How a log is written. Offered by {@link guessLog}, or stated.
- *
- * Source: none; the library's own type.
  */
 export interface LogFormat<C = Columns> {
   /** What stands between cells: one character, such as `,`, `;` or a tab. */

@@ -13,8 +13,6 @@ import { type LineStatement, say } from "./statements.ts";
 
 /**
  * A part of a log, or a whole one.
- *
- * Source: none; the library's own type.
  */
 export interface Log<C> {
   /** The rows that were taken, in order of time; they go into the assessments as they are. */
@@ -32,7 +30,7 @@ export interface Log<C> {
   readonly notes: readonly LineStatement[];
 }
 
-/** Reads a log that comes in chunks. Source: none; the library's own type. */
+/** Reads a log that comes in chunks. */
 export interface LogReader<C> {
   /** Takes the next chunk, cut anywhere, and gives the rows that it completes. */
   add(chunk: string): Log<C>;
@@ -47,8 +45,6 @@ export interface LogReader<C> {
  * @returns A reader. Its first rows come after the line of the header.
  * @throws {@link InvalidInputError} for a format that is none; from `add` and `end`, for a column that the header
  * does not have.
- *
- * Source: none; the library's own.
  *
  * @example
  * ```ts

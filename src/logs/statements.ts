@@ -27,8 +27,6 @@ interface Titled {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface LogsStatements {
   // lines that were refused
@@ -97,16 +95,16 @@ export type SeparatorWord = "comma" | "semicolon" | "tab" | "bar";
 /** The ways in which a time is written. */
 export type WrittenWord = "elapsed" | "clock" | "date-time" | "serial";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type LogsWord =
   | `logs.separator.${SeparatorWord}`
   | `logs.written.${WrittenWord}`
   | `logs.order.${DateOrder}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type LogsStatement = StatementOf<LogsStatements>;
 
-/** A statement about one line of the file. Source: none; the library's own type. */
+/** A statement about one line of the file. */
 export type LineStatement = Extract<LogsStatement, { readonly values: { readonly line: number } }>;
 
 /** Makes a statement of this module. */

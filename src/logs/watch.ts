@@ -4,7 +4,7 @@
 import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
 
-/** A row with its time. Source: none; the library's own type. */
+/** A row with its time. */
 export interface WatchRow {
   /** Time since any moment. */
   readonly elapsed: Quantity<"duration">;
@@ -12,8 +12,6 @@ export interface WatchRow {
 
 /**
  * Where the watch starts in a log, and its rows.
- *
- * Source: none; the library's own type.
  */
 export interface Watch<R> {
   /** The index of its first row in the log; nothing where none was found. */

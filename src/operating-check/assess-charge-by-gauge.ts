@@ -26,8 +26,6 @@ import { type OperatingCheckCause, type OperatingCheckStatement, say } from "./s
 
 /**
  * A reading of pressure and line temperature on a system, and what it should be.
- *
- * Source: none; the library's own type.
  */
 export interface ChargeByGaugeInput extends ChargedSystem {
   /** The refrigerant. */

@@ -20,8 +20,6 @@ import { type OperatingCheckCause, type OperatingCheckStatement, say } from "./s
 
 /**
  * A gauge reading on a running unit.
- *
- * Source: none; the library's own type.
  */
 export interface ServiceReading extends RunningUnit {
   /** What the gauge shows. */

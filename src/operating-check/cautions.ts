@@ -4,7 +4,7 @@ import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
 import { type OperatingCheckStatement, say } from "./statements.ts";
 
-/** What to heed at gauges. Source: none; the library's own type. */
+/** What to heed at gauges. */
 export type GaugeCaution = Caution<OperatingCheckStatement | SafetyStatement>;
 
 const always: readonly GaugeCaution[] = /* @__PURE__ */ (() => [

@@ -8,8 +8,6 @@ import { type OperatingCheckStatement, say } from "./statements.ts";
 
 /**
  * What sets the flow of refrigerant, and how the compressor runs.
- *
- * Source: none; the library's own words.
  */
 export interface ChargedSystem {
   /** Fixed orifice or capillary, thermostatic valve, or electronic valve. */

@@ -27,8 +27,6 @@ export interface ApproachRange {
 
 /**
  * A running unit and the air around it.
- *
- * Source: none; the library's own type.
  */
 export interface RunningUnit {
   /** The refrigerant, of any kind. */

@@ -5,14 +5,12 @@ import { objectOf, oneOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { type GaugeCaution, gaugeCautions } from "./cautions.ts";
 
-/** What the unit does while it is read. Source: none; the library's own words. */
+/** What the unit does while it is read. */
 export type RunningMode = "cooling" | "heating";
 
 /**
  * Where the refrigerant expands: in the outdoor unit in both modes, as in most small splits, or in the unit
  * whose coil evaporates, as in most ducted heat pumps.
- *
- * Source: none; the library's own words.
  */
 export type ExpansionPlace = "outdoor-unit" | "evaporating-unit";
 

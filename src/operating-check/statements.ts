@@ -7,7 +7,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 type Pressure = Quantity<"gaugePressure">;
 type Difference = Quantity<"temperatureDifference">;
 
-/** The two sides of the compressor. Source: none; the library's own words. */
+/** The two sides of the compressor. */
 export type RunningSide = "low" | "high";
 
 interface Window {
@@ -22,8 +22,6 @@ interface Approach {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface OperatingCheckStatements {
   // reasons: how a charge is checked
@@ -75,7 +73,7 @@ export interface OperatingCheckStatements {
   "operating-check.state-approach": None;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type OperatingCheckWord =
   | `operating-check.side.${RunningSide}`
   | `operating-check.cause.${OperatingCheckCause}`;
@@ -92,7 +90,7 @@ export type OperatingCheckCause =
   | "above-window"
   | "other-side";
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type OperatingCheckStatement = StatementOf<OperatingCheckStatements>;
 
 /** Makes a statement of this module. */

@@ -23,7 +23,7 @@ import { roomShare } from "./rooms.ts";
 import { askedOnce, together } from "./share.ts";
 import { supplyShare } from "./supply.ts";
 
-/** What a plan is made with. Source: none; the library's own type. */
+/** What a plan is made with. */
 export interface PlanInstallationOptions {
   /** The rule sets for circuits that the record may name. */
   readonly rules: readonly CircuitRules[];

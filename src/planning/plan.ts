@@ -8,8 +8,6 @@ import type { PlanPart } from "./statements.ts";
 
 /**
  * One line of a plan: a statement with its figures, what it is about and where it comes from.
- *
- * Source: none; the library's own type.
  */
 export interface PlanItem extends Statement {
   /** What it is about. */
@@ -20,13 +18,13 @@ export interface PlanItem extends Statement {
   readonly sources: readonly Citation[];
 }
 
-/** A line of a plan that holds something against a limit. Source: none; the library's own type. */
+/** A line of a plan that holds something against a limit. */
 export interface PlanCheck extends PlanItem {
   /** Whether the plan keeps the limit; `inconclusive` where it can't be told yet. */
   readonly outcome: Outcome;
 }
 
-/** What the plan can't say yet. Source: none; the library's own type. */
+/** What the plan can't say yet. */
 export interface PlanQuestion extends Statement {
   /** Path of the field of the record, such as `equipment.manual.testPressure`. */
   readonly path: string;
@@ -36,8 +34,6 @@ export interface PlanQuestion extends Statement {
 
 /**
  * The plan of an installation, each list in the order of the work. Deeply frozen.
- *
- * Source: none; the library's own type.
  */
 export interface InstallationPlan {
   /** What to put into the van. */

@@ -21,8 +21,6 @@ type Ratio = Quantity<"ratio">;
 
 /**
  * What a part of the plan is about, in the order of the work.
- *
- * Source: none; the library's own words.
  */
 export type PlanPart =
   | "lines"
@@ -37,7 +35,7 @@ export type PlanPart =
   | "room"
   | "operation";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type PlanningWord =
   | `planning.part.${PlanPart}`
   | `planning.line.${"liquid" | "vapor"}`
@@ -246,12 +244,10 @@ interface Running {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface PlanningStatements extends Lines, Site, Tightness, Running {}
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type PlanningStatement = StatementOf<PlanningStatements>;
 
 /** Makes a statement of this module. */

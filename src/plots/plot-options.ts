@@ -11,12 +11,10 @@ import type { PlotLanguage, PlotStatement } from "./statements.ts";
  * Where the colors of a plot come from. `page`: text and readings in the color of the text around it,
  * the rest from CSS custom properties with a fallback that is visible on light and on dark. `light` and
  * `dark`: plain colors for that background, for a program that knows no CSS.
- *
- * Source: none; the library's own words.
  */
 export type PlotColors = "page" | "light" | "dark";
 
-/** What every plot can be told. Source: none; the library's own type. */
+/** What every plot can be told. */
 export interface PlotOptions extends Pick<FigureTextOptions, "system" | "units" | "locale"> {
   /** The language of headings, axes and labels: `english` of `hvac-install-math/language/en`, or its like. */
   readonly language: PlotLanguage;

@@ -22,7 +22,7 @@ import type { Line, Panel, Point } from "./shapes.ts";
 import { say } from "./statements.ts";
 import { thinned } from "./thin.ts";
 
-/** Language, units and looks of {@link pressureTestPlot}. Source: none; the library's own type. */
+/** Language, units and looks of {@link pressureTestPlot}. */
 export interface PressureTestPlotOptions extends PlotOptions {
   /** Whether the temperature has a panel of its own; `true` when left out. */
   readonly temperature?: boolean | undefined;

@@ -1,5 +1,5 @@
 // What was read in a pressure test? Its readings in order of time, in SI, whichever way it was judged.
-// Source: none. Does not cover the range of the nitrogen model: the assessment has checked it. Internal.
+// Follows no standard. Does not cover the range of the nitrogen model: the assessment has checked it. Internal.
 import type { PressureTest, PressureTestLog, TestReading } from "../pressure-test/index.ts";
 import { describe, isOfKind, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";

@@ -20,7 +20,7 @@ import { readerOf } from "./reader.ts";
 import { supplyVoltagePlot } from "./supply-voltage-plot.ts";
 import { vacuumDecayPlot } from "./vacuum-decay-plot.ts";
 
-/** A picture of a record. Source: none; the library's own type. */
+/** A picture of a record. */
 export interface RecordPlot {
   /** The step under which it stands. */
   readonly step: "pressure-test" | "evacuation" | "supply";

@@ -15,7 +15,7 @@ import { inUnit } from "./reader.ts";
 import type { Line, Point } from "./shapes.ts";
 import { say } from "./statements.ts";
 
-/** Span, language, units and looks of {@link saturationPlot}. Source: none; the library's own type. */
+/** Span, language, units and looks of {@link saturationPlot}. */
 export interface SaturationPlotOptions extends PlotOptions {
   /** Lowest temperature; −40 °C, or the lowest that the refrigerant's range allows, when left out. */
   readonly from?: Quantity<"temperature"> | undefined;

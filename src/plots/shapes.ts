@@ -1,5 +1,5 @@
 // What is there to draw? Lines, bands, levels and panels in the reader's units. Internal types.
-// Source: none; the library's own. Does not cover how they are drawn: panel.ts.
+// Follows no standard. Does not cover how they are drawn: panel.ts.
 import type { Frame } from "./plot-options.ts";
 import type { Role } from "./styles.ts";
 

@@ -40,8 +40,6 @@ interface Ranged {
 
 /**
  * What the pictures say: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface PlotStatements {
   // headings
@@ -115,17 +113,15 @@ export interface PlotStatements {
   };
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type PlotWord = `plots.course.${DecayCause}`;
 
-/** One thing that a picture says. Source: none; the library's own type. */
+/** One thing that a picture says. */
 export type PlotStatement = StatementOf<PlotStatements>;
 
 /**
  * The language of a picture: `english`, or its like. It has the words of `plots`, of `display` and of `assessment`, and
  * those of the module whose verdict is drawn.
- *
- * Source: none; the library's own type.
  */
 export type PlotLanguage = Catalogue<
   (keyof PlotStatements & string) | PlotWord | `assessment.outcome.${Outcome}`

@@ -19,7 +19,7 @@ import { type PlotStatement, say } from "./statements.ts";
 import { thinned } from "./thin.ts";
 import { rowsOf } from "./vacuum-rows.ts";
 
-/** Language, units and looks of {@link vacuumDecayPlot}. Source: none; the library's own type. */
+/** Language, units and looks of {@link vacuumDecayPlot}. */
 export interface VacuumDecayPlotOptions extends PlotOptions {
   /** Unit of an axis on the right, for a reader who thinks in two; none when left out. */
   readonly secondPressureUnit?: Unit<"absolutePressure"> | undefined;

@@ -1,5 +1,5 @@
 // Which readings of a vacuum decay count, and which were set aside? In order of time, in SI. Internal.
-// Source: none. Does not cover why they were set aside: the assessment says it.
+// Follows no standard. Does not cover why they were set aside: the assessment says it.
 import { isOfKind, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { VacuumDecayAssessment, VacuumDecayInput } from "../vacuum-decay/index.ts";

@@ -33,19 +33,19 @@ import {
 import { say } from "./statements.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
-/** A row of a log: a reading with its time. Source: none; the library's own type. */
+/** A row of a log: a reading with its time. */
 export interface LogReading extends TestReading {
   /** Time since the test began. */
   readonly elapsed: Quantity<"duration">;
 }
 
-/** A test judged by a log. Source: none; the library's own type. */
+/** A test judged by a log. */
 export interface PressureTestLog extends PressureTestSetup {
   /** Two or more readings at different times, in any order, from the time on when the gas is at rest. */
   readonly readings: readonly LogReading[];
 }
 
-/** A point of the corrected course, for a plot. Source: none; the library's own type. */
+/** A point of the corrected course, for a plot. */
 export interface CorrectedPoint {
   /** Time since the test began; the mean of the readings that the point stands for. */
   readonly elapsed: Quantity<"duration">;
@@ -53,7 +53,7 @@ export interface CorrectedPoint {
   readonly pressure: TestPressure;
 }
 
-/** The verdict on a log. Source: none; the library's own type. */
+/** The verdict on a log. */
 export interface LogAssessment extends PressureTestAssessment {
   /** The course corrected to the last temperature, at most 100 points. */
   readonly corrected: readonly CorrectedPoint[];

@@ -25,7 +25,7 @@ import {
 } from "./setup.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
-/** A test judged by two readings. Source: none; the library's own type. */
+/** A test judged by two readings. */
 export interface PressureTest extends PressureTestSetup {
   /** First reading, some time after the fill: the gas has to have come to rest. */
   readonly start: TestReading;
@@ -35,8 +35,6 @@ export interface PressureTest extends PressureTestSetup {
 
 /**
  * The verdict on two readings, with the pressure that the second should have shown.
- *
- * Source: none; the library's own type.
  */
 export interface TwoReadingAssessment extends PressureTestAssessment {
   /** What the last reading would have been without a leak, of its kind and in its unit. */

@@ -8,8 +8,6 @@ import { say } from "./statements.ts";
 
 /**
  * The largest corrected drop that still passes.
- *
- * Source: none; the library's own type.
  */
 export interface DropLimit {
   /** Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %. */
@@ -20,8 +18,6 @@ export interface DropLimit {
 
 /**
  * The largest leak that still passes; needs the volume and the time of the test.
- *
- * Source: none; the library's own type.
  */
 export interface LeakLimit {
   /** Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %. */

@@ -42,8 +42,6 @@ export interface Share {
  * A part of the uncertainty of the drop: reading the gauge, its wander, its common error, reading the
  * thermometer, its common error, how well it follows the gas, what is left of the warmth of the fill, the barometer, the walls, the volumes of
  * the zones, the scatter of a log.
- *
- * Source: none; the library's own names.
  */
 export type UncertaintyPart =
   | "gauge-reading"

@@ -16,7 +16,7 @@ import {
   type Wall,
 } from "./reading.ts";
 
-/** What {@link expectedTestPressure} needs for any sensor. Source: none; the library's own type. */
+/** What {@link expectedTestPressure} needs for any sensor. */
 export interface TemperatureChange {
   /** Gas temperature at the first reading; one per zone where zones differ. */
   readonly temperature: TestTemperature;
@@ -28,7 +28,7 @@ export interface TemperatureChange {
   readonly wall?: Wall | undefined;
 }
 
-/** A gauge reading with its atmosphere. Source: none; the library's own type. */
+/** A gauge reading with its atmosphere. */
 export interface GaugeChange extends TemperatureChange {
   /** What the gauge shows first. */
   readonly pressure: Quantity<"gaugePressure">;
@@ -38,7 +38,7 @@ export interface GaugeChange extends TemperatureChange {
   readonly laterAtmosphere?: Quantity<"absolutePressure"> | undefined;
 }
 
-/** A reading of an absolute sensor. Source: none; the library's own type. */
+/** A reading of an absolute sensor. */
 export interface AbsoluteChange extends TemperatureChange {
   /** What the sensor shows first, above vacuum. */
   readonly pressure: Quantity<"absolutePressure">;

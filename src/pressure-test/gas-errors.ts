@@ -11,8 +11,6 @@ import { type PressureTestStatement, say } from "./statements.ts";
 
 /**
  * The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.
- *
- * Source: none; the library's own type.
  */
 export interface GasElsewhere {
   /** Its share of the volume, 0 to below 1; 0 says that every part has its thermometer. */

@@ -7,7 +7,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { MPag, psig } from "../quantity/units/pressure.ts";
 import { hour, minute } from "../quantity/units/time.ts";
 
-/** How a rule was come by. Source: none; the library's own words. */
+/** How a rule was come by. */
 export type RuleStanding = "published" | "from memory" | "common practice";
 
 /** A rule for the test pressure, the hold and what is accepted. Source: stands in the row. */

@@ -13,7 +13,7 @@ import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } f
 import { barometerDrift, gasOf, type PressureTestSetup, type State, setupOf } from "./setup.ts";
 import type { UncertaintyShare } from "./verdict.ts";
 
-/** What the hold is planned for. Source: none; the library's own type. */
+/** What the hold is planned for. */
 export interface HoldPlan
   extends Omit<PressureTestSetup, "criterion" | "refrigerant" | "required"> {
   /** The smallest leak that should show, as nitrogen at the test pressure, above 0. */
@@ -26,7 +26,7 @@ export interface HoldPlan
   readonly laterTemperature: TestTemperature;
 }
 
-/** The hold. Source: none; the library's own type. */
+/** The hold. */
 export interface HoldTime {
   /** A leak of this size then loses as much as the expanded uncertainty: half of such leaks show, and a tight system has an even chance to pass this limit. */
   readonly shortest: Quantity<"duration">;

@@ -7,7 +7,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 
-/** What the scaling needs of a gas. Source: none; the library's own type. */
+/** What the scaling needs of a gas. */
 export interface LeakGas {
   /** Molar mass, g/mol. */
   readonly gramsPerMole: number;

@@ -19,7 +19,7 @@ import { type PressureTestStatement, say } from "./statements.ts";
 // practice, no source.
 const largestCylinder = 0.15;
 
-/** A nitrogen cylinder. Source: none; the library's own type. */
+/** A nitrogen cylinder. */
 export interface NitrogenCylinder {
   /**
    * Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³
@@ -32,7 +32,7 @@ export interface NitrogenCylinder {
   readonly temperature?: Quantity<"temperature"> | undefined;
 }
 
-/** What a fill takes. Source: none; the library's own type. */
+/** What a fill takes. */
 export interface NitrogenNeed {
   /** Nitrogen for all fills, purges not counted. */
   readonly mass: Quantity<"mass">;

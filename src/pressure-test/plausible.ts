@@ -12,8 +12,6 @@ import { type PressureTestStatement, say } from "./statements.ts";
 
 /**
  * What manual and nameplate require of the test.
- *
- * Source: none; the library's own type.
  */
 export interface TestRequirement {
   /** Lowest test pressure of the manual. */

@@ -17,7 +17,7 @@ import { expected } from "./drop.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
-/** A limit that is marked on something under test. Source: none; the library's own type. */
+/** A limit that is marked on something under test. */
 export interface MarkedLimit {
   /** What bears it: low side, high side, a component, a relief device. */
   readonly part: "low side" | "high side" | "component" | "relief device";
@@ -51,7 +51,7 @@ export interface Stage {
   readonly check: "bubble solution on every joint" | "watch and listen" | "test";
 }
 
-/** The plan. Source: none; the library's own type. */
+/** The plan. */
 export interface PressurizationPlan {
   /** The stages in order; the last is the test pressure. */
   readonly stages: readonly Stage[];

@@ -16,22 +16,16 @@ export type TestPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressur
 
 /**
  * The gas temperature: one, or one per zone in the order of the volumes.
- *
- * Source: none; the library's own type.
  */
 export type TestTemperature = Quantity<"temperature"> | readonly Quantity<"temperature">[];
 
 /**
  * The inner volume: of the whole, or one per zone in the order of the temperatures.
- *
- * Source: none; the library's own type.
  */
 export type TestVolume = Quantity<"volume"> | readonly Quantity<"volume">[];
 
 /**
  * One reading of a pressure test.
- *
- * Source: none; the library's own type.
  */
 export interface TestReading {
   /** What the gauge or absolute sensor shows; the same kind in all readings of a test. */

@@ -1,5 +1,5 @@
 // Why is the verdict what it is? The statements of a decision, the deciding one first; nothing is decided here.
-// Source: none; the library's own. Does not cover what to do next: actions.ts.
+// Follows no standard. Does not cover what to do next: actions.ts.
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { asTime, shown } from "./figures.ts";

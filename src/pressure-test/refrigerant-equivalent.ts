@@ -19,8 +19,6 @@ import type { PressureTestAssessment } from "./verdict.ts";
 
 /**
  * The same leak as a loss of refrigerant: a range, order of magnitude.
- *
- * Source: none; the library's own type.
  */
 export interface RefrigerantEquivalent {
   /** By the laminar law: the likelier of the two for what a pressure test can show. */
@@ -39,8 +37,6 @@ export interface RefrigerantEquivalent {
 
 /**
  * The refrigerant that will be in the machine.
- *
- * Source: none; the library's own type.
  */
 export interface RefrigerantInService {
   /** Molar mass and viscosity of its vapour, such as `leakGas.R32`. */

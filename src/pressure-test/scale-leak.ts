@@ -12,8 +12,6 @@ import { say } from "./statements.ts";
 
 /**
  * A gas on its way through a leak.
- *
- * Source: none; the library's own type.
  */
 export interface LeakingGas {
   /** Pressure inside, absolute. */

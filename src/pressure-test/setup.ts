@@ -21,7 +21,7 @@ import {
 import type { RefrigerantInService } from "./refrigerant-equivalent.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
-/** What is common to a test judged by two readings and by a log. Source: none; the library's own type. */
+/** What is common to a test judged by two readings and by a log. */
 export interface PressureTestSetup {
   /** What the test was read with. */
   readonly instruments: TestInstruments;

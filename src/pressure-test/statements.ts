@@ -29,8 +29,6 @@ interface Planned {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface PressureTestStatements {
   // reasons: the drop
@@ -124,20 +122,20 @@ export interface PressureTestStatements {
   "pressure-test.water-volume": None;
 }
 
-/** What may be behind a verdict. Source: none; the library's own names. */
+/** What may be behind a verdict. */
 export type PressureTestCause =
   /** Pressure is missing that temperature and instruments do not explain. */
   | "leak"
   /** More pressure than temperature and instruments explain: gas fed in, or the thermometer misleads. */
   | "unexplained-rise";
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type PressureTestWord =
   | `pressure-test.part.${UncertaintyPart}`
   | `pressure-test.marked.${MarkedLimit["part"]}`
   | `pressure-test.cause.${PressureTestCause}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type PressureTestStatement = StatementOf<PressureTestStatements>;
 
 /** Makes a statement of this module. */

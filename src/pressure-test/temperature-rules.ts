@@ -18,7 +18,7 @@ export type TemperatureRule =
   | "0.01 MPa per °C"
   | "no correction";
 
-/** What a rule says beside the truth. Source: none; the library's own type. */
+/** What a rule says beside the truth. */
 export interface RuleComparison {
   /** The rule. */
   readonly rule: TemperatureRule;

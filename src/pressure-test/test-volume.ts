@@ -5,7 +5,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { liter } from "../quantity/units/geometry.ts";
 
-/** A run of tube. Source: none; the library's own type. */
+/** A run of tube. */
 export interface TubeRun {
   /** Bore, not the nominal outside diameter: wall taken off twice. A tolerance of 0.003 in on the wall of 1/4 in tube is 6 % of its volume. */
   readonly insideDiameter: Quantity<"length">;

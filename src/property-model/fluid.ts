@@ -3,7 +3,7 @@
 // Does not cover transport properties, surface tension, melting or sublimation.
 import type { ResidualBlock } from "./residual-terms.ts";
 
-/** The publication behind a set of coefficients. Source: none; this is the library's own record. */
+/** The publication behind a set of coefficients. */
 export interface Literature {
   /** Authors as printed. */
   readonly authors: string;

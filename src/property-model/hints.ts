@@ -2,7 +2,7 @@
 // Follows quantity/errors.ts. Does not cover wrong kinds and signs: those need no hint.
 import type { Hint } from "../quantity/errors.ts";
 
-/** The hints of this module. Source: none; the library's own codes. */
+/** The hints of this module. */
 export type PropertyModelHint =
   | "property-model.no-such-point"
   | "property-model.two-phases"

@@ -30,7 +30,7 @@ export interface Mixture {
   readonly pairs: readonly BinaryPair[];
 }
 
-/** What {@link mixture} needs to know. Source: none; this is the library's own shape. */
+/** What {@link mixture} needs to know. */
 export interface MixtureInput {
   /** Name of the blend, such as `R454B`; for messages only. */
   readonly id?: string | undefined;

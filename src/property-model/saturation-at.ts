@@ -16,7 +16,7 @@ import {
 } from "./pure-saturation.ts";
 
 /**
- * A fluid of any of the three models. Source: none; this is the library's own shape.
+ * A fluid of any of the three models.
  */
 export type Fluid = PureFluid | PseudoPureFluid | Mixture;
 

@@ -57,7 +57,6 @@ export interface SaturationPoint {
 
 /**
  * What fixes a saturation point: a temperature or an absolute pressure.
- * Source: none; this is the library's own shape.
  */
 export type SaturationInput =
   | { readonly temperature: Quantity<"temperature"> }

@@ -2,8 +2,6 @@ import type { AnyQuantity } from "./json.ts";
 
 /**
  * What was wrong with an input, in parts that a program can use.
- *
- * Source: none; this is the library's own error vocabulary.
  */
 export interface InputProblem {
   /** Path of the offending argument as the caller wrote it, such as `start.pressure`. */
@@ -20,8 +18,6 @@ export interface InputProblem {
 
 /**
  * A figure and the bound that it broke, for an app that words errors itself.
- *
- * Source: none; this is the library's own error vocabulary.
  */
 export interface BrokenBound {
   /** What was passed. */
@@ -34,8 +30,6 @@ export interface BrokenBound {
 
 /**
  * What to do about a wrong input: a code with its values, as `explain` of `assessment` words it.
- *
- * Source: none; this is the library's own error vocabulary.
  */
 export interface Hint {
   /** The code of the sentence. */
@@ -44,15 +38,13 @@ export interface Hint {
   readonly values: Readonly<Record<string, HintValue | readonly HintValue[]>>;
 }
 
-/** What stands in a hint. Source: none; the library's own type. */
+/** What stands in a hint. */
 export type HintValue = string | number | AnyQuantity | { readonly verbatim: string };
 
 /**
  * An input that the library cannot use: a wrong kind of quantity, a value that is not finite, or one
  * that no installation can have. The message names the argument, the value with its unit and what is
  * allowed.
- *
- * Source: none; this is the library's own error vocabulary.
  *
  * @example
  * ```ts
@@ -97,8 +89,6 @@ export class InvalidInputError extends Error {
  * A sensible input that lies beyond the range of the model or table behind the function, such as a
  * temperature above a refrigerant's critical point. `allowed` states the range in the caller's units.
  *
- * Source: none; this is the library's own error vocabulary.
- *
  * @example
  * ```ts
  * import { OutOfRangeError, atmosphereAtAltitude, ft } from "hvac-install-math/quantity";
@@ -124,8 +114,6 @@ export class OutOfRangeError extends InvalidInputError {
  *
  * @param error - Anything that was caught.
  * @returns Whether the parts `argument`, `value`, `allowed` and `hint` can be read from it.
- *
- * Source: none; this is the library's own error vocabulary.
  *
  * @example
  * ```ts

@@ -2,7 +2,7 @@
 // Follows errors.ts. Does not cover the hints of other modules: each has its own.
 import type { Hint } from "./errors.ts";
 
-/** The hints of this module. Source: none; the library's own codes. */
+/** The hints of this module. */
 export type QuantityHint = "quantity.below-vacuum" | "quantity.station-pressure-as-is";
 
 /** A hint of this module. */

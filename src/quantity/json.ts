@@ -8,8 +8,6 @@ import type { Quantity } from "./quantity.ts";
 
 /**
  * A quantity whose kind is not known yet: test `kind` and the compiler narrows it.
- *
- * Source: none; the library's own type.
  */
 export type AnyQuantity = { [K in Kind]: Quantity<K> }[Kind];
 
@@ -18,8 +16,6 @@ export type AnyQuantity = { [K in Kind]: Quantity<K> }[Kind];
  *
  * @param value - Anything.
  * @returns Whether it is.
- *
- * Source: none; the library's own type.
  *
  * @example
  * ```ts
@@ -36,8 +32,6 @@ export function isQuantity(value: unknown): value is AnyQuantity;
  * @param value - Anything.
  * @param kind - The kind asked for.
  * @returns Whether it is.
- *
- * Source: none; the library's own type.
  */
 export function isQuantity<K extends Kind>(value: unknown, kind: K): value is Quantity<K>;
 export function isQuantity(value: unknown, kind?: Kind): boolean {
@@ -51,8 +45,6 @@ export function isQuantity(value: unknown, kind?: Kind): boolean {
  * @returns The quantity, in the unit that was written.
  * @throws {@link InvalidInputError} when it is not such an object, the unit is not a unit of the kind (the
  * units that it has are listed), or the value is not finite.
- *
- * Source: none; the library's own format.
  *
  * @example
  * ```ts
@@ -70,8 +62,6 @@ export function fromJSON(json: unknown): AnyQuantity;
  * @param kind - The kind that you expect.
  * @returns The quantity, in the unit that was written.
  * @throws {@link InvalidInputError} as above, and when the kind is not the expected one.
- *
- * Source: none; the library's own format.
  */
 export function fromJSON<K extends Kind>(json: unknown, kind: K): Quantity<K>;
 export function fromJSON(json: unknown, kind?: Kind): unknown {

@@ -64,7 +64,7 @@ export interface Kinds {
   specificHeat: "J/(kg.K)";
 }
 
-/** The name of a kind of quantity, a key of {@link Kinds}. Source: none; the library's own names. */
+/** The name of a kind of quantity, a key of {@link Kinds}. */
 export type Kind = keyof Kinds;
 
 /**

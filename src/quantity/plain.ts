@@ -11,8 +11,6 @@ import type { Quantity, QuantityJson, Unit } from "./quantity.ts";
 /**
  * What {@link toPlain} makes of a value: each quantity as {@link QuantityJson}, each unit as its kind and symbol.
  *
- * Source: none; the library's own format.
- *
  * @typeParam T - The value.
  */
 export type Plain<T> =
@@ -74,8 +72,6 @@ function refused(argument: string, value: unknown, allowed: string): never {
  * @returns The copy; {@link revive} reads it.
  * @throws {@link InvalidInputError} with the path where there is a function, a symbol or a ring.
  *
- * Source: none; the library's own format.
- *
  * @example
  * ```ts
  * import { ft, revive, toPlain } from "hvac-install-math/quantity";
@@ -103,8 +99,6 @@ export function toPlain<T>(value: T): Plain<T> {
  * @returns The copy, with live quantities. The type is what you say that it is: nothing else is checked.
  * @throws {@link InvalidInputError} with the path where such an object names a kind or a unit that there is
  * not, or a value that the quantity cannot have.
- *
- * Source: none; the library's own format.
  *
  * @example
  * ```ts

@@ -239,8 +239,6 @@ export class Quantity<in out K extends Kind> {
 
 /**
  * What a quantity can be scaled by; for a point, the sentence that the compiler then prints.
- *
- * Source: none; the library's own type.
  */
 export type Scalable<K extends Kind, By> = [K] extends [PointKind]
   ? "A point on a scale cannot be multiplied or divided: take the difference of two points first."
@@ -248,8 +246,6 @@ export type Scalable<K extends Kind, By> = [K] extends [PointKind]
 
 /**
  * A quantity as JSON.
- *
- * Source: none; this is the library's own format.
  */
 export interface QuantityJson<K extends Kind = Kind> {
   /** The kind of quantity. */

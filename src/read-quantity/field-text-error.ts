@@ -8,8 +8,6 @@ import { type FieldTextStatement, say } from "./statements.ts";
 /**
  * An {@link InvalidInputError} about typed text, with the place of the mistake in the text as it was
  * typed. Its `name` is that of its parent, so `isInvalidInputError` knows it too.
- *
- * Source: none; this is the library's own error vocabulary.
  */
 export class FieldTextError extends InvalidInputError {
   /** Index of the first offending character in the typed text, from 0, as `setSelectionRange` counts. */
@@ -47,8 +45,6 @@ export class FieldTextError extends InvalidInputError {
  *
  * @param error - Anything that was caught.
  * @returns Whether `position` and `end` can be read from it, beside the parts of the parent.
- *
- * Source: none; this is the library's own error vocabulary.
  *
  * @example
  * ```ts

@@ -18,8 +18,6 @@ import { refuseTwoReadings } from "./two-readings.ts";
 
 /**
  * What the field takes.
- *
- * Source: none; the library's own type.
  */
 export interface ReadQuantityOptions<K extends Kind> {
   /** The kind of quantity that the field holds. */

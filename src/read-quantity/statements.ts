@@ -18,8 +18,6 @@ export type Mark = Verbatim | "field-text.mark.space";
 
 /**
  * The statements on a typed text: what is wanted at the place of the mistake, and what to do about it.
- *
- * Source: none; the library's own type.
  */
 export interface FieldTextStatements {
   // what is wanted
@@ -90,10 +88,10 @@ export interface FieldTextStatements {
   "field-text.fraction-two-ways": None;
 }
 
-/** The words of these statements. Source: none; the library's own type. */
+/** The words of these statements. */
 export type FieldTextWord = "field-text.mark.space";
 
-/** One of these statements. Source: none; the library's own type. */
+/** One of these statements. */
 export type FieldTextStatement = StatementOf<FieldTextStatements>;
 
 /** Makes one of these statements. */

@@ -12,8 +12,6 @@ import { say } from "./statements.ts";
 /**
  * Which curve of {@link saturationArray}, named by what goes in and what comes out. Temperatures in K,
  * pressures in Pa absolute, densities in kg/m³.
- *
- * Source: none; the library's own names.
  */
 export type SaturationCurve =
   | "bubblePressure"

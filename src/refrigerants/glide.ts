@@ -8,8 +8,6 @@ import type { Refrigerant } from "./refrigerant.ts";
 
 /**
  * A pressure in a coil; a gauge pressure needs the atmosphere, by its type.
- *
- * Source: none; the library's own shape.
  */
 export type CoilReading =
   | {

@@ -9,8 +9,6 @@ import type { RefrigerantsStatement } from "./statements.ts";
 
 /**
  * A reading with its target and its instruments.
- *
- * Source: none; the library's own shape.
  */
 export type LineAssessmentInput = LineReading & {
   /** The superheat or subcooling that the nameplate or the manufacturer's chart asks for, 0 or more. */

@@ -11,8 +11,6 @@ import type { Side } from "./saturation-curve.ts";
 /**
  * A pressure and the temperature of the line beside it. A gauge pressure needs the atmosphere, by its
  * type; an absolute pressure does not.
- *
- * Source: none; the library's own shape.
  */
 export type LineReading = CoilReading & {
   /** `temperature` of the line, measured on clean, insulated metal beside the gauge port. */

@@ -22,10 +22,10 @@ import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt } from "./saturation-curve.ts";
 import { say } from "./statements.ts";
 
-/** A pressure as a gauge shows it, or absolute. Source: none; the library's own name. */
+/** A pressure as a gauge shows it, or absolute. */
 export type TableKind = "gaugePressure" | "absolutePressure";
 
-/** One row of a table. Source: none; the library's own shape. */
+/** One row of a table. */
 export interface TableRow<K extends TableKind> {
   /** Saturation temperature. */
   readonly temperature: Quantity<"temperature">;
@@ -35,7 +35,7 @@ export interface TableRow<K extends TableKind> {
   readonly dew: Quantity<K>;
 }
 
-/** A pressure-temperature table. Source: none; the library's own shape. */
+/** A pressure-temperature table. */
 export interface PressureTemperatureTable<K extends TableKind> {
   /** Designation of the refrigerant. */
   readonly designation: string;
@@ -47,12 +47,12 @@ export interface PressureTemperatureTable<K extends TableKind> {
   readonly rows: readonly TableRow<K>[];
 }
 
-/** A table of either kind. Source: none; the library's own shape. */
+/** A table of either kind. */
 export type AnyTable =
   | PressureTemperatureTable<"gaugePressure">
   | PressureTemperatureTable<"absolutePressure">;
 
-/** From where to where a table goes. Source: none; the library's own shape. */
+/** From where to where a table goes. */
 export interface TableSpan {
   /** Temperature of the first row; its unit is the table's. */
   readonly from: Quantity<"temperature">;
@@ -163,8 +163,6 @@ export function pressureTemperatureTable(
  * @param decimals - Decimals of the pressures, 0 to 12; 1 when left out.
  * @returns The text, one line per row, ending in a line break.
  *
- * Source: none; a print form.
- *
  * @example
  * ```ts
  * import { degC, deltaC } from "hvac-install-math/quantity";
@@ -186,8 +184,6 @@ export function tableAsMarkdown(table: AnyTable, decimals = 1): string {
  * @param table - From {@link pressureTemperatureTable}.
  * @param decimals - Decimals of the pressures, 0 to 12; 1 when left out.
  * @returns The text with a header line, ending in a line break.
- *
- * Source: none; a print form.
  *
  * @example
  * ```ts

@@ -8,8 +8,6 @@ import type { Quantity } from "../quantity/quantity.ts";
 /**
  * How a figure was come by: printed in a source that was read, printed in a text that names the source, computed from
  * the composition or the model, or remembered and to be checked against the standard.
- *
- * Source: none; the library's own words.
  */
 export type Standing = "published" | "secondary" | "computed" | "from memory";
 

@@ -10,10 +10,10 @@ import {
 } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
-/** What is read on a line. Source: none; the library's own words. */
+/** What is read on a line. */
 export type LineFigure = "superheat" | "subcooling";
 
-/** The two probes behind it. Source: none; the library's own words. */
+/** The two probes behind it. */
 export type LineProbe = "pressure" | "temperature";
 
 type Difference = Quantity<"temperatureDifference">;
@@ -32,8 +32,6 @@ interface Aimed extends Read {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface RefrigerantsStatements {
   // hints of errors
@@ -86,13 +84,13 @@ export interface RefrigerantsStatements {
   "refrigerants.state-tolerance": Named;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type RefrigerantsWord =
   | `refrigerants.figure.${LineFigure}`
   | `refrigerants.probe.${LineProbe}`
   | `refrigerants.cause.${"low" | "high"}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type RefrigerantsStatement = StatementOf<RefrigerantsStatements>;
 
 /** Makes a statement of this module. */

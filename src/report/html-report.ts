@@ -26,8 +26,6 @@ import { writeHtml } from "./write-html.ts";
  * Cautions: the report judges a record, not the work. Nameplate, manufacturer's instructions, local code and
  * licensed practice govern.
  *
- * Source: none; the library's own layout.
- *
  * @example
  * ```ts
  * import { english } from "hvac-install-math/language/en";

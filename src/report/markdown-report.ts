@@ -22,8 +22,6 @@ import { writeMarkdown } from "./write-markdown.ts";
  * Cautions: the report judges a record, not the work. Nameplate, manufacturer's instructions, local code and
  * licensed practice govern.
  *
- * Source: none; the library's own layout.
- *
  * @example
  * ```ts
  * import { english } from "hvac-install-math/language/en";

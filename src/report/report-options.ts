@@ -14,8 +14,6 @@ import { InvalidInputError } from "../quantity/errors.ts";
 
 /**
  * How a report is to be written.
- *
- * Source: none; the library's own type.
  */
 export interface ReportOptions extends FigureTextOptions {
   /** The language of the report, such as `english` of `hvac-install-math/language/en`. */
@@ -26,7 +24,7 @@ export interface ReportOptions extends FigureTextOptions {
   readonly printedAt?: string | undefined;
 }
 
-/** A picture of a step. Source: none; the library's own type. */
+/** A picture of a step. */
 export interface ReportPlot {
   /** The step under which it stands. */
   readonly step: StepName;
@@ -38,8 +36,6 @@ export interface ReportPlot {
 
 /**
  * How an HTML report is to be written.
- *
- * Source: none; the library's own type.
  */
 export interface HtmlReportOptions extends ReportOptions {
   /** Draws pictures of the record as it was judged, such as `recordPlots` of `plots`; none when left out. */

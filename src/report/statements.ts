@@ -6,8 +6,6 @@ import type { HoldWord, StepWord } from "../commissioning/index.ts";
 
 /**
  * The sentences of a report: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface ReportStatements {
   "report.lead-pass": None;
@@ -55,7 +53,7 @@ export interface ReportStatements {
   "report.shown-of": { readonly shown: number; readonly all: number };
 }
 
-/** The labels of a report. Source: none; the library's own type. */
+/** The labels of a report. */
 export type ReportWord = `report.label.${
   | "title"
   | "unnamed"

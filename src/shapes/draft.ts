@@ -5,8 +5,6 @@ import type { Kind } from "../quantity/kinds.ts";
 /**
  * A part of a record while it is being filled in: every field, at any depth, may still be missing.
  *
- * Source: none; the library's own type.
- *
  * @typeParam T - The part when it is whole.
  */
 export type Draft<T> = T extends { readonly kind: Kind; readonly unit: unknown }

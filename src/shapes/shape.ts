@@ -6,8 +6,6 @@ import type { Kind } from "../quantity/kinds.ts";
 /**
  * The form of a value: a kind of quantity, a `quantity` of any kind, `text`, `number`, `flag` (true or false),
  * `time` (ISO 8601), the `path` of a field of the whole, `any` data, one of a few words, a list, fields by name, or one of several of these.
- *
- * Source: none; the library's own type.
  */
 export type Shape =
   | Kind
@@ -30,7 +28,7 @@ export type Shape =
   | NamedShape
   | AtShape;
 
-/** One of a few words or numbers. Source: none; the library's own type. */
+/** One of a few words or numbers. */
 export interface WordsShape {
   /** Name of the type. */
   readonly type?: string | undefined;
@@ -38,19 +36,19 @@ export interface WordsShape {
   readonly words: readonly (string | number)[];
 }
 
-/** A list of any length. Source: none; the library's own type. */
+/** A list of any length. */
 export interface ListShape {
   /** The form of every item. */
   readonly list: Shape;
 }
 
-/** A list of just so many items. Source: none; the library's own type. */
+/** A list of just so many items. */
 export interface ItemsShape {
   /** The form of each item. */
   readonly items: readonly Shape[];
 }
 
-/** An object with certain fields. Source: none; the library's own type. */
+/** An object with certain fields. */
 export interface FieldsShape {
   /** Name of the type. */
   readonly type?: string | undefined;
@@ -62,16 +60,16 @@ export interface FieldsShape {
   readonly about?: Readonly<Record<string, string>> | undefined;
 }
 
-/** The forms of fields by their names. Source: none; the library's own type. */
+/** The forms of fields by their names. */
 export type Fields = Readonly<Record<string, Shape>>;
 
-/** An object whose writer names the fields. Source: none; the library's own type. */
+/** An object whose writer names the fields. */
 export interface EachShape {
   /** The form of every field. */
   readonly each: Shape;
 }
 
-/** One of several forms. Source: none; the library's own type. */
+/** One of several forms. */
 export interface EitherShape {
   /** Name of the type. */
   readonly type?: string | undefined;
@@ -79,7 +77,7 @@ export interface EitherShape {
   readonly either: readonly Shape[];
 }
 
-/** One of several objects, told apart by a field. Source: none; the library's own type. */
+/** One of several objects, told apart by a field. */
 export interface CasesShape {
   /** Name of the type. */
   readonly type?: string | undefined;
@@ -89,7 +87,7 @@ export interface CasesShape {
   readonly cases: Fields;
 }
 
-/** What a verdict may say: each code with the values that stand in its sentence. Source: none; the library's own type. */
+/** What a verdict may say: each code with the values that stand in its sentence. */
 export interface StatementsShape {
   /** Name of the type. */
   readonly type?: string | undefined;
@@ -110,19 +108,19 @@ export const casesOf = ({ statements, with: more }: StatementsShape): CasesShape
   ),
 });
 
-/** A unit, which goes by its symbol. Source: none; the library's own type. */
+/** A unit, which goes by its symbol. */
 export interface UnitShape {
   /** The kind that it measures. */
   readonly unit: Kind;
 }
 
-/** An object that the library holds, which goes by its name; one that differs in anything has none. Source: none; the library's own type. */
+/** An object that the library holds, which goes by its name; one that differs in anything has none. */
 export interface NamedShape {
   /** The objects by their names. */
   readonly named: () => Readonly<Record<string, object>>;
 }
 
-/** What stood in the field of the whole that a path names. Source: none; the library's own type. */
+/** What stood in the field of the whole that a path names. */
 export interface AtShape {
   /** The field beside it that holds the path. */
   readonly at: string;

@@ -7,8 +7,6 @@ import { frozen } from "../quantity/frozen.ts";
 
 /**
  * A standard, handbook or paper.
- *
- * Source: none; the library's own type.
  */
 export interface Source {
   /**
@@ -677,7 +675,7 @@ const works = {
  */
 export const bibliography: typeof works = /* @__PURE__ */ frozen(works);
 
-/** The id of a work in the {@link bibliography}. Source: none; the library's own names. */
+/** The id of a work in the {@link bibliography}. */
 export type SourceId = keyof typeof bibliography;
 
 /**
@@ -686,8 +684,6 @@ export type SourceId = keyof typeof bibliography;
  * @param id - An id of the bibliography.
  * @returns The work.
  * @throws {@link InvalidInputError} from JavaScript, when the id is not in the bibliography.
- *
- * Source: none; a look-up.
  *
  * @example
  * ```ts

@@ -12,8 +12,6 @@ import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
  * What the nameplate says about the voltage.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageNameplate {
   /** Rated voltage, or both of a dual plate: `[volt(208), volt(230)]` for "208/230". */

@@ -45,8 +45,6 @@ interface Predicted {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface SupplyVoltageStatements {
   // against the nameplate
@@ -137,15 +135,13 @@ export interface SupplyVoltageStatements {
   "supply-voltage.line-to-neutral": None;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type SupplyVoltageWord =
   | `supply-voltage.cause.${SupplyVoltageCause}`
   | `supply-voltage.readings.${"one" | "several"}`;
 
 /**
  * What is behind a supply that is not fit, the most dangerous first.
- *
- * Source: none; the library's own words.
  */
 export type SupplyVoltageCause =
   | "board-at-risk"
@@ -162,7 +158,7 @@ export type SupplyVoltageCause =
   | "current-unbalance"
   | "outside-standard";
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type SupplyVoltageStatement = StatementOf<SupplyVoltageStatements>;
 
 /** Makes a statement of this module. */

@@ -12,8 +12,6 @@ import { meterErrors, type Voltmeter } from "./voltage-reading.ts";
 
 /**
  * Voltage at rest and under load.
- *
- * Source: none; the library's own type.
  */
 export interface SupplySagInput {
   /** Voltage while the unit is off, above 0; the average of the lines for three phases. */
@@ -34,8 +32,6 @@ export interface SupplySagInput {
 
 /**
  * How far the supply sags.
- *
- * Source: none; the library's own type.
  */
 export interface SupplySag {
   /** Voltage at rest less voltage under load; negative when something else on the supply went off. */

@@ -15,8 +15,6 @@ import type { PhaseUnbalance, VoltageUnbalance } from "./voltage-unbalance.ts";
 
 /**
  * Nameplate, supply and what was read.
- *
- * Source: none; the library's own type.
  */
 export interface SupplyVoltageInput {
   /** What the unit allows. */

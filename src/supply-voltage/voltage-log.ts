@@ -13,8 +13,6 @@ import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
  * A reading of a log.
- *
- * Source: none; the library's own type.
  */
 export interface LoggedVoltage {
   /** Time since the start of the log. */
@@ -25,8 +23,6 @@ export interface LoggedVoltage {
 
 /**
  * What a log of one voltage saw.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageLogStatistics {
   /** Readings in the log. */

@@ -11,15 +11,11 @@ import type { NominalSupply } from "./voltage-standard.ts";
 /**
  * What the unit did: off, running, or just starting. A reading without a state counts against the limits
  * but not for the sag; one while starting counts only against the highest voltage.
- *
- * Source: none; the library's own type.
  */
 export type LoadState = "rest" | "load" | "start";
 
 /**
  * What every reading has.
- *
- * Source: none; the library's own type.
  */
 export interface ReadingMoment {
   /** What the unit did. */
@@ -30,8 +26,6 @@ export interface ReadingMoment {
 
 /**
  * One reading of a supply that feeds the unit by two conductors.
- *
- * Source: none; the library's own type.
  */
 export interface SinglePhaseReading extends ReadingMoment {
   /** Voltage between the two conductors that feed the unit. */
@@ -44,8 +38,6 @@ export interface SinglePhaseReading extends ReadingMoment {
 
 /**
  * One set of readings of a three-phase supply.
- *
- * Source: none; the library's own type.
  */
 export interface ThreePhaseReading extends ReadingMoment {
   /** Voltages between lines 1 and 2, 2 and 3, 3 and 1. */
@@ -54,7 +46,7 @@ export interface ThreePhaseReading extends ReadingMoment {
   readonly currents?: readonly Quantity<"current">[] | undefined;
 }
 
-/** A reading of one phase or of three. Source: none; the library's own type. */
+/** A reading of one phase or of three. */
 export type VoltageReading = SinglePhaseReading | ThreePhaseReading;
 
 /**

@@ -22,15 +22,11 @@ export type VoltageMeasuredAt = "service" | "unit";
 
 /**
  * A range of a standard as its table states it: its name and the columns of lowest and highest voltage.
- *
- * Source: none; the library's own type.
  */
 export type RangeColumns = readonly [name: string, lowest: number, highest: number];
 
 /**
  * A standard of supply voltages. Make one of your own for a jurisdiction that the library lacks.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageStandard {
   /** Name as a report prints it. */
@@ -51,8 +47,6 @@ export interface VoltageStandard {
 
 /**
  * Lowest and highest voltage.
- *
- * Source: none; the library's own type.
  */
 export interface VoltageRange {
   /** Lowest voltage allowed. */
@@ -63,8 +57,6 @@ export interface VoltageRange {
 
 /**
  * A named range of a standard for one nominal voltage.
- *
- * Source: none; the library's own type.
  */
 export interface SupplyRange extends VoltageRange {
   /** As the standard names it, such as "Range A". */
@@ -73,8 +65,6 @@ export interface SupplyRange extends VoltageRange {
 
 /**
  * The supply that feeds the unit.
- *
- * Source: none; the library's own type.
  */
 export interface NominalSupply {
   /** Nominal voltage between the conductors that feed the unit; line to line for three phases. */

@@ -8,7 +8,7 @@ import { type Collector, collect, createCollector } from "./collect.ts";
 import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 
-/** Options of {@link assessVacuumDecay}. Source: none; the library's own type. */
+/** Options of {@link assessVacuumDecay}. */
 export interface VacuumDecayInput extends VacuumDecayOptions {
   /** The log, at least one reading; rows out of order are sorted. */
   readonly readings: readonly DecayReading[];

@@ -9,8 +9,6 @@ import type { Settings } from "./settings.ts";
 
 /**
  * Why a reading is not part of the evidence.
- *
- * Source: none; the library's own words.
  */
 export type ExclusionReason =
   | "zero"

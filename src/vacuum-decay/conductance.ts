@@ -15,13 +15,11 @@ const gases = {
   nitrogen: { M: 0.028013, eta: 17.57e-6 }, // computed from the reference equation of state
 } as const;
 
-/** Gas that is pumped. Source: none; the library's own names. */
+/** Gas that is pumped. */
 export type PumpedGas = keyof typeof gases;
 
 /**
  * A round tube, hose or bore through which the system is evacuated.
- *
- * Source: none; the library's own type.
  */
 export interface VacuumTube {
   /** Inner diameter, 0.1 mm to 1 m. Real hose bores are smaller than the nominal size. */
@@ -30,7 +28,7 @@ export interface VacuumTube {
   readonly length: Quantity<"length">;
 }
 
-/** Options of {@link tubeConductance}. Source: none; the library's own type. */
+/** Options of {@link tubeConductance}. */
 export interface ConductanceInput extends VacuumTube {
   /** Mean of the pressures at both ends. */
   readonly meanPressure: Quantity<"absolutePressure">;

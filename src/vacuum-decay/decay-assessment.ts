@@ -10,8 +10,6 @@ import type { VacuumDecayStatement } from "./statements.ts";
 
 /**
  * One reading of the gauge.
- *
- * Source: none; the library's own type.
  */
 export interface DecayReading {
   /** Time since the system was isolated from the pump. */
@@ -22,8 +20,6 @@ export interface DecayReading {
 
 /**
  * A reading that is not part of the evidence, and why.
- *
- * Source: none; the library's own type.
  */
 export interface Exclusion extends DecayReading {
   /** Position in the caller's log, from 0. */
@@ -34,8 +30,6 @@ export interface Exclusion extends DecayReading {
 
 /**
  * A sudden change that no leak makes: a valve was opened or a hose moved.
- *
- * Source: none; the library's own type.
  */
 export interface DecayStep {
   /** When. */

@@ -13,8 +13,6 @@ import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**
  * A fitted model as plain data: constant + equalisation + line + slow shape.
- *
- * Source: none; the library's own type.
  */
 export interface DecayFit {
   /** Slow shape; missing for a constant or a line. */

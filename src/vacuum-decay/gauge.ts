@@ -19,7 +19,7 @@ export interface VacuumGauge {
   readonly range?: Quantity<"absolutePressure"> | undefined;
 }
 
-/** One range of a gauge. Source: none; the library's own type. */
+/** One range of a gauge. */
 export interface GaugeRange {
   /** Largest reading of the range. */
   readonly upTo: Quantity<"absolutePressure">;

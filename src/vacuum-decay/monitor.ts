@@ -13,8 +13,6 @@ import { createWorkspace } from "./workspace.ts";
 
 /**
  * A live analysis. It remembers bins, not readings.
- *
- * Source: none; the library's own type.
  */
 export interface DecayMonitor {
   /**

@@ -18,15 +18,11 @@ import { hour, minute } from "../quantity/units/time.ts";
 /**
  * How sure the figures of a policy are: `published` in a source that was read, `memory`, or `practice`
  * of the trade without a source.
- *
- * Source: none; the library's own words.
  */
 export type PolicyStanding = "published" | "memory" | "practice";
 
 /**
  * What has to hold at a time after isolation: a ceiling, or a rise above the pressure at isolation.
- *
- * Source: none; the library's own type.
  */
 export interface Checkpoint {
   /** Time after isolation. */
@@ -41,8 +37,6 @@ export interface Checkpoint {
 
 /**
  * An acceptance policy: evacuate to the target, isolate, watch for the hold.
- *
- * Source: none; the library's own type.
  */
 export interface AcceptancePolicy {
   /** Name in kebab case. */
@@ -72,7 +66,7 @@ export const commonLeakLimit: Quantity<"throughput"> = /* @__PURE__ */ paM3PerS(
   /* @__PURE__ */ (() => Number((10 * micronPerMinute.scale * 3e-3).toPrecision(12)))(),
 );
 
-/** Names of the {@link acceptancePolicies}. Source: none; the library's own names. */
+/** Names of the {@link acceptancePolicies}. */
 export type PolicyName =
   | "guideSpec15182"
   | "guideSpec15741N"
@@ -234,8 +228,6 @@ export const acceptancePolicies: Readonly<Record<PolicyName, AcceptancePolicy>> 
 
 /**
  * A target for the pump-down alone, without a hold.
- *
- * Source: none; the library's own type.
  */
 export interface EvacuationTarget {
   /** Pressure to reach. */

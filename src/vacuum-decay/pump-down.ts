@@ -8,7 +8,7 @@ import { fraction } from "../quantity/units/ratio.ts";
 import { second } from "../quantity/units/time.ts";
 import { tubeConductanceSi, type VacuumTube } from "./conductance.ts";
 
-/** Options of {@link pumpDownTime}. Source: none; the library's own type. */
+/** Options of {@link pumpDownTime}. */
 export interface PumpDownInput {
   /** Volume of the system. */
   readonly volume: Quantity<"volume">;
@@ -102,7 +102,7 @@ function throughTubes(
   return speed;
 }
 
-/** One evacuation and the break with dry nitrogen after it. Source: none; the library's own type. */
+/** One evacuation and the break with dry nitrogen after it. */
 export interface EvacuationCycle {
   /** Pressure that was reached. */
   readonly vacuum: Quantity<"absolutePressure">;

@@ -24,15 +24,11 @@ import { saturationPa } from "./water.ts";
 /**
  * How the system was shut off from the pump: by an isolation valve at the system (a core tool's, a manifold block's
  * at the port), by taking the hose off, or by the pump's own valve, which is known to weep.
- *
- * Source: none; the trade's words.
  */
 export type PumpIsolation = "isolation-valve" | "hose-removed" | "pump-valve";
 
 /**
  * Hoses within the isolated part.
- *
- * Source: none; the library's own type.
  */
 export interface VacuumHoses {
   /** `rubber` lets air through, `low-permeation` has a barrier, `metal` lets none through. */
@@ -43,8 +39,6 @@ export interface VacuumHoses {
 
 /**
  * What hoses and gauge do by themselves: shut off from the system and watched.
- *
- * Source: none; the library's own type.
  */
 export interface BlankTest {
   /** Rise of the pressure by the end of the blank test, 0 or more. */
@@ -55,8 +49,6 @@ export interface BlankTest {
 
 /**
  * What the analysis of a vacuum decay needs besides the readings.
- *
- * Source: none; the library's own type.
  */
 export interface VacuumDecayOptions {
   /** `temperature` of the warmest part of the system, −40 to 60 °C: it limits what water can do. */

@@ -27,8 +27,6 @@ interface Held {
 
 /**
  * The statements of this module: values by code.
- *
- * Source: none; the library's own type.
  */
 export interface VacuumDecayStatements {
   // the cause
@@ -114,12 +112,12 @@ export interface VacuumDecayStatements {
   "vacuum-decay.better-gauge": None;
 }
 
-/** The words of this module. Source: none; the library's own type. */
+/** The words of this module. */
 export type VacuumDecayWord =
   | `vacuum-decay.cause.${DecayCause}`
   | `vacuum-decay.exclusion.${ExclusionReason}`;
 
-/** One statement of this module. Source: none; the library's own type. */
+/** One statement of this module. */
 export type VacuumDecayStatement = StatementOf<VacuumDecayStatements>;
 
 /** Makes a statement of this module. */

@@ -23,8 +23,6 @@ type Returned<F> = F extends { (...a: never): infer A; (...b: never): infer B }
 /**
  * What a function of one argument takes.
  *
- * Source: none; the library's own type.
- *
  * @typeParam F - The function.
  */
 export type InputOf<F> = NonNullable<Given<F> extends readonly (infer One)[] ? One : never>;
@@ -32,16 +30,12 @@ export type InputOf<F> = NonNullable<Given<F> extends readonly (infer One)[] ? O
 /**
  * What a function gives.
  *
- * Source: none; the library's own type.
- *
  * @typeParam F - The function.
  */
 export type ResultOf<F> = Returned<F>;
 
 /**
  * The arguments of a function by the names of its parameters, in their order.
- *
- * Source: none; the library's own type.
  *
  * @typeParam F - The function.
  * @typeParam Names - The name of each parameter.

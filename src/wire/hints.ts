@@ -2,7 +2,7 @@
 // Follows quantity/errors.ts. Does not cover values that do not fit: path, value and what is allowed say that.
 import type { Hint } from "../quantity/errors.ts";
 
-/** The hints of this module. Source: none; the library's own codes. */
+/** The hints of this module. */
 export type WireHint = "wire.newer-version";
 
 /** A hint of this module. */

@@ -24,8 +24,6 @@ export interface WireLimits {
 /**
  * The limits unless you state others. They hold a log of one reading a second over a day (86 400 readings).
  *
- * Source: none; the library's own choice.
- *
  * @example
  * ```ts
  * import { defaultLimits } from "hvac-install-math/wire";

@@ -11,8 +11,6 @@ import type { AwgWiring, MetricWiring } from "../wiring.ts";
 /**
  * The two ways in which rule books describe a cable: by wire gauge, insulation and terminals (NFPA 70,
  * CSA C22.1), or by cross-section and method of installation (IEC 60364 and its national forms).
- *
- * Source: none; the library's own grouping.
  */
 export interface RuleFamilies {
   /** Wire gauge, insulation column, termination limit. */
@@ -21,19 +19,17 @@ export interface RuleFamilies {
   metric: { size: MetricSize; wiring: MetricWiring };
 }
 
-/** A key of {@link RuleFamilies}. Source: none; the library's own names. */
+/** A key of {@link RuleFamilies}. */
 export type RuleFamily = keyof RuleFamilies;
 
-/** A conductor size of a family. Source: none; the library's own type. */
+/** A conductor size of a family. */
 export type SizeOf<F extends RuleFamily> = RuleFamilies[F]["size"];
 
-/** A description of the wiring of a family. Source: none; the library's own type. */
+/** A description of the wiring of a family. */
 export type WiringOf<F extends RuleFamily> = RuleFamilies[F]["wiring"];
 
 /**
  * A table as it is printed: a key column, then one value per heading, `null` where the print has a dash.
- *
- * Source: none; the library's own type.
  */
 export interface PrintedTable<Key extends string | number> {
   /** Headings of the value columns. */
@@ -44,8 +40,6 @@ export interface PrintedTable<Key extends string | number> {
 
 /**
  * Rows "up to and including this count or rating, this value".
- *
- * Source: none; the library's own type.
  */
 export type Steps<Value> = readonly (readonly [upTo: number, value: Value])[];
 
@@ -53,15 +47,11 @@ export type Steps<Value> = readonly (readonly [upTo: number, value: Value])[];
  * How a rule came into a rule set. `confirmed`: two or more public texts agree, or the law itself was read.
  * `secondary`: one transcription, or a text of the trade about the rule. `memory`: remembered, not read. `missing`:
  * the rule exists, its content was not found.
- *
- * Source: none; the library's own words.
  */
 export type ClauseStanding = "confirmed" | "secondary" | "memory" | "missing";
 
 /**
  * The points on which a circuit is judged, each by a clause of its own.
- *
- * Source: none; the library's own names.
  */
 export type RulePoint =
   | "marked-values"
@@ -87,7 +77,7 @@ export type RulePoint =
   | "rooftop-raceway"
   | "compressor";
 
-/** A clause and how it was come by. Source: none; the library's own type. */
+/** A clause and how it was come by. */
 export interface RuleClause {
   /** Where the rule stands in the rule book. */
   readonly clause: string;
@@ -136,7 +126,7 @@ export type VoltageRating =
   | "100/200 V"
   | "200 V";
 
-/** One service. Source: none; the library's own type. */
+/** One service. */
 export interface SupplySystem {
   /** Its name. */
   readonly name: SupplySystemName;
@@ -174,7 +164,7 @@ export type GroundingRule<F extends RuleFamily = RuleFamily> =
       readonly adiabatic: boolean;
     };
 
-/** What a disconnect has to be, apart from its rating. Source: none; the library's own words. */
+/** What a disconnect has to be, apart from its rating. */
 export type DisconnectDemand =
   | "visible"
   | "visible or lockable"
@@ -186,8 +176,6 @@ export type DisconnectDemand =
 /**
  * The rules of one edition in one jurisdiction, as data. Plain numbers are in A, V, °C, m unless a field
  * says otherwise.
- *
- * Source: none; the library's own type.
  */
 export interface CircuitRules<F extends RuleFamily = RuleFamily> {
   /** How cables are described. */
@@ -321,7 +309,7 @@ export interface CircuitRules<F extends RuleFamily = RuleFamily> {
 }
 
 /**
- * Duties that a rule set tells of and does not judge. Source: none; the library's own names.
+ * Duties that a rule set tells of and does not judge.
  */
 export type RuleAdvice =
   | "enclosure-tool-or-lock"

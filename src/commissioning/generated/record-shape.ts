@@ -1045,7 +1045,7 @@ const AmendmentShape: Shape = {
   },
 };
 
-/** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
+/** The form of a record, as data: for forms, reports and codecs. */
 export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace({
   type: "InstallationRecord",
   fields: {

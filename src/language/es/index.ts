@@ -11,7 +11,7 @@ import { pressureTest } from "./pressure-test.ts";
 
 export { assessment, pressureTest };
 
-/** What there is in Spanish. Source: none; worded by this project. */
+/** What there is in Spanish. */
 export const spanish: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   pressureTest,

@@ -87,7 +87,7 @@ import type { FieldsShape, Shape } from "../../shapes/index.ts";
 
 ${bodies}
 
-/** The form of a record, as data: for forms, reports and codecs. Source: none; the library's own format. */
+/** The form of a record, as data: for forms, reports and codecs. */
 export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace(${whole});
 `;
 }

@@ -74,8 +74,6 @@ function made(shape: Shape, root: Shape): Schema {
  * @param codec - The codec.
  * @returns A schema of `zod/mini`, which zod itself takes too.
  *
- * Source: none; the shapes are those of the codecs.
- *
  * @example
  * ```ts
  * import { tubeVolumeInput } from "hvac-install-math/wire";
@@ -93,8 +91,6 @@ export const schemaOf = <T>(codec: Codec<T>): z.ZodMiniType<T, unknown> =>
 /**
  * The schema of an installation record of the present version; {@link recordCodec} reads older ones too.
  * It is made when it is first used.
- *
- * Source: none; the shape is that of the record.
  */
 export const recordSchema: z.ZodMiniType<InstallationRecord, unknown> = /* @__PURE__ */ z.lazy(() =>
   schemaOf(recordCodec),
