@@ -10,30 +10,7 @@ import { dayOf, rulesOf } from "./checks.ts";
 import type { Supply } from "./connection.ts";
 import { connectionOf } from "./connection.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
-
-/** A text of the clause: as printed, or as one amendment left it. */
-export interface GroundFaultText {
-  /** Its name: "as printed", or the amendment's number. */
-  readonly name: string;
-  /** First day on which listed heating and cooling equipment is within it; left out: from adoption on. */
-  readonly listedEquipmentFrom?: string | undefined;
-  /** First day on which units with power conversion are within it; left out: like all others. */
-  readonly powerConversionFrom?: string | undefined;
-}
-
-/** The clause of one edition. Source: NFPA 70, 210.8(F). */
-export interface GroundFaultRule {
-  /** The clause. */
-  readonly clause: string;
-  /** Up to which voltage to ground. */
-  readonly toGround: number;
-  /** Up to which rating of the circuit. */
-  readonly rating: number;
-  /** The texts, as printed first, then as amended, the one in force last. */
-  readonly texts: readonly GroundFaultText[];
-  /** Whether a special-purpose device (class C) may take the place. */
-  readonly classC: boolean;
-}
+import type { GroundFaultRule } from "./rules/ground-fault-rule.ts";
 
 /**
  * What the clause says to one outlet. `outside`: not within its reach. `exempt`: within it, but not yet on that day.

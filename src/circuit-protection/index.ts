@@ -26,8 +26,6 @@ export { longestRunByFaultLoop } from "./fault-loop.ts";
 export {
   type GroundFaultAnswer,
   type GroundFaultInput,
-  type GroundFaultRule,
-  type GroundFaultText,
   groundFaultProtection,
 } from "./ground-fault.ts";
 export { heaterCurrent } from "./heater-current.ts";
@@ -50,6 +48,7 @@ export { asNzs3000Australia, asNzs3000NewZealand } from "./rules/as-nzs-3000.ts"
 export { bs7671 } from "./rules/bs-7671.ts";
 export { cec2024 } from "./rules/cec-2024.ts";
 export * from "./rules/circuit-rules.ts";
+export type { GroundFaultRule, GroundFaultText } from "./rules/ground-fault-rule.ts";
 export { iec60364 } from "./rules/iec-60364.ts";
 export { japan } from "./rules/japan.ts";
 export { nec2020 } from "./rules/nec-2020.ts";

@@ -15,18 +15,7 @@ import { resultUnit } from "./result-unit.ts";
 import type { Tree } from "./syntax-tree.ts";
 import type { Term } from "./trade-notation.ts";
 import { type AnyUnit, homeUnits } from "./unit-names.ts";
-
-/** A bare number (no unit) or a quantity in SI, with its place in the text. */
-export interface Value {
-  readonly si: number;
-  readonly unit?: AnyUnit | undefined;
-  readonly start: number;
-  readonly end: number;
-  /** Where a unit's name stands that says what it is. */
-  readonly unitPlace: readonly [start: number, end: number];
-  /** Where the second reading stands, when the value is a reading less a reading. */
-  readonly secondReading?: readonly [start: number, end: number] | undefined;
-}
+import type { Value } from "./value.ts";
 
 /** How a name is read that can be a point or a difference, where a difference is wanted. */
 export type Reading = "difference" | "point";

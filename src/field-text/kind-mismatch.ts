@@ -4,9 +4,9 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { FieldTextError } from "../read-quantity/field-text-error.ts";
 import { type FieldTextStatement, kindWord, say, verbatim } from "../read-quantity/statements.ts";
-import type { Value } from "./evaluate.ts";
 import { symbolsOf } from "./typed-units.ts";
 import type { AnyUnit } from "./unit-names.ts";
+import type { Value } from "./value.ts";
 
 /** The gauge and the absolute unit of a pressure difference's unit. */
 const zeros: ReadonlyMap<string, readonly [gauge: string, absolute: string]> =

@@ -10,12 +10,13 @@ import { lookupOf, type NameLookup } from "../read-quantity/find-unit.ts";
 import { possibleQuantity } from "../read-quantity/possible-quantity.ts";
 import { readText } from "../read-quantity/read-text.ts";
 import { say } from "../read-quantity/statements.ts";
-import { evaluate, isReadTwoWays, type Value } from "./evaluate.ts";
+import { evaluate, isReadTwoWays } from "./evaluate.ts";
 import { kindMismatch } from "./kind-mismatch.ts";
 import { notation, syntaxTree } from "./syntax-tree.ts";
 import { tradeNotation } from "./trade-notation.ts";
 import { allKinds, symbolsOf } from "./typed-units.ts";
 import { inchPoundNames, metricNames } from "./unit-names.ts";
+import type { Value } from "./value.ts";
 
 /**
  * What the field wants.

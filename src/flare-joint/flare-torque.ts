@@ -9,15 +9,10 @@ import { frozen } from "../quantity/frozen.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { newtonMeter } from "../quantity/units/mechanics.ts";
 import type { FlareLimits } from "./flare-limits.ts";
+import type { FlareTorqueSource } from "./flare-torque-source.ts";
 import { type FlareTube, figureOf } from "./flare-tube.ts";
 import { flareCautions } from "./judge.ts";
 import type { FlareJointStatement } from "./statements.ts";
-
-/**
- * Who prints the torque: two manufacturers' manuals for JIS-type nuts, EN 378-2, or the range of
- * another manufacturer's manual.
- */
-export type FlareTorqueSource = "jis-type-manuals" | "en-378-2" | "manual-range";
 
 type Range = readonly [low: number, high: number];
 

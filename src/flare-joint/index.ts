@@ -12,6 +12,7 @@ export * from "./assess-flare-wall.ts";
 export type { FlareKind, FlareLimits } from "./flare-limits.ts";
 export * from "./flare-nut.ts";
 export * from "./flare-torque.ts";
+export type { FlareTorqueSource } from "./flare-torque-source.ts";
 export { type FlareRefrigerant, type FlareTube, flareTube } from "./flare-tube.ts";
 export type { FlareAssessment } from "./judge.ts";
 export * from "./service-port.ts";

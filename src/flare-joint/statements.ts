@@ -9,7 +9,7 @@ import {
   type Verbatim,
 } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { FlareTorqueSource } from "./flare-torque.ts";
+import type { FlareTorqueSource } from "./flare-torque-source.ts";
 
 /** What is measured at a flare joint. */
 export type FlareFigure = "torque" | "turn" | "diameter" | "wall" | "seat-angle";

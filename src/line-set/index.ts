@@ -32,6 +32,7 @@ export * from "./metric-tubes.ts";
 export * from "./multi-split-charge.ts";
 export * from "./rate-for-liquid-line.ts";
 export * from "./recovery.ts";
+export type { RunLimits } from "./run-limits.ts";
 export type {
   LineSetFigure,
   LineSetStatement,

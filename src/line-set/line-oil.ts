@@ -4,7 +4,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
-import type { RunLimits } from "./line-run.ts";
+import type { RunLimits } from "./run-limits.ts";
 import { lengthOf } from "./tube.ts";
 
 /** Oil traps in a riser of so many meters, by the manual's rule. */

@@ -4,11 +4,11 @@
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { hour, minute } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
-import type { Share, UncertaintyPart } from "./drop.ts";
+import type { Evidence, Found } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
-import type { Evidence, Found } from "./judge.ts";
 import { inUnit } from "./reasons.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
+import type { Share, UncertaintyPart } from "./uncertainty-part.ts";
 
 /** What to do next, in order; nothing on a pass. */
 export function actionsFor(evidence: Evidence, found: Found): PressureTestStatement[] {

@@ -5,6 +5,7 @@ import { chargeAt, pressureOf, zones } from "./charge.ts";
 import { warmthAt } from "./gas-errors.ts";
 import type { TestErrors } from "./instruments.ts";
 import type { Gas, State } from "./setup.ts";
+import type { Share } from "./uncertainty-part.ts";
 
 /** Two states of the test, everything in SI; pressures absolute. */
 export interface TwoStates {
@@ -31,30 +32,6 @@ export const statesOf = (
   volumes,
   beta,
 });
-
-/** One line of the budget: what it is, and the standard uncertainty that it gives the drop. */
-export interface Share {
-  readonly part: UncertaintyPart;
-  readonly u: number;
-}
-
-/**
- * A part of the uncertainty of the drop: reading the gauge, its wander, its common error, reading the
- * thermometer, its common error, how well it follows the gas, what is left of the warmth of the fill, the barometer, the walls, the volumes of
- * the zones, the scatter of a log.
- */
-export type UncertaintyPart =
-  | "gauge-reading"
-  | "gauge-drift"
-  | "gauge-error"
-  | "thermometer-reading"
-  | "thermometer-error"
-  | "gas-temperature"
-  | "settling"
-  | "barometer"
-  | "wall-expansion"
-  | "zone-volumes"
-  | "scatter";
 
 /** Absolute pressure to expect in the second state. */
 export function expected({ p1, T1, T2, volumes, beta }: TwoStates): number {

@@ -8,9 +8,10 @@ import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { coverage } from "./decide.ts";
-import { budget, combined, expected, type Share, statesOf } from "./drop.ts";
+import { budget, combined, expected, statesOf } from "./drop.ts";
 import { absoluteSi, type TestPressure, type TestTemperature, temperaturesSi } from "./reading.ts";
 import { barometerDrift, gasOf, type PressureTestSetup, type State, setupOf } from "./setup.ts";
+import type { Share } from "./uncertainty-part.ts";
 import type { UncertaintyShare } from "./verdict.ts";
 
 /** What the hold is planned for. */

@@ -20,7 +20,7 @@ export {
   type TwoReadingAssessment,
 } from "./assess-pressure-test.ts";
 export type { DropLimit, LeakLimit, PressureTestCriterion } from "./criterion.ts";
-export type { UncertaintyPart } from "./drop.ts";
+
 export {
   type AbsoluteChange,
   expectedTestPressure,
@@ -32,21 +32,17 @@ export { type HoldRule, holdRules, type RuleStanding } from "./hold-rules.ts";
 export { type HoldPlan, type HoldTime, holdTime } from "./hold-time.ts";
 export type { GasThermometer, TestGauge, TestInstruments } from "./instruments.ts";
 export { type LeakGas, leakGas } from "./leak-gas.ts";
+export type { MarkedLimit } from "./marked-limit.ts";
 export { type NitrogenCylinder, type NitrogenNeed, nitrogenNeeded } from "./nitrogen-needed.ts";
-export type { TestRequirement } from "./plausible.ts";
 export {
-  type MarkedLimit,
   type PressurizationPlan,
   pressurizationPlan,
   type Stage,
   type StagePattern,
 } from "./pressurization-plan.ts";
 export type { TestPressure, TestReading, TestTemperature, TestVolume, Wall } from "./reading.ts";
-export {
-  type RefrigerantEquivalent,
-  type RefrigerantInService,
-  refrigerantEquivalent,
-} from "./refrigerant-equivalent.ts";
+export { refrigerantEquivalent } from "./refrigerant-equivalent.ts";
+export type { RefrigerantEquivalent, RefrigerantInService } from "./refrigerant-loss.ts";
 export { type LeakingGas, type ScaledLeak, scaleLeak } from "./scale-leak.ts";
 export type { PressureTestSetup } from "./setup.ts";
 export type {
@@ -60,6 +56,8 @@ export {
   type RuleComparison,
   type TemperatureRule,
 } from "./temperature-rules.ts";
+export type { TestRequirement } from "./test-requirement.ts";
 export { type TubeRun, testVolume } from "./test-volume.ts";
 export { massFlowOfThroughput, throughputOfDrop } from "./throughput.ts";
+export type { UncertaintyPart } from "./uncertainty-part.ts";
 export type { PressureTestAssessment, UncertaintyShare } from "./verdict.ts";

@@ -3,46 +3,16 @@
 // Does not cover where the leak is: bubbles, tracer gas, sections do.
 import { type Citation, cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
-import { Quantity, type Unit } from "../quantity/quantity.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { actionsFor } from "./actions.ts";
 import { dangers } from "./cautions.ts";
-import type { Limit } from "./criterion.ts";
-import { coverage, type Decision, decide } from "./decide.ts";
-import { combined, type Share } from "./drop.ts";
-import { estimate, holdToDecide, type LeakFactors, leakFigures } from "./figures.ts";
-import type { Doubt } from "./plausible.ts";
+import { coverage, decide } from "./decide.ts";
+import { combined } from "./drop.ts";
+import type { Evidence, Found } from "./evidence.ts";
+import { estimate, holdToDecide, leakFigures } from "./figures.ts";
 import { reasonsFor, smallestFinding } from "./reasons.ts";
-import type { State } from "./setup.ts";
-import type { PressureTestStatement } from "./statements.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
-
-/** What the judge needs, in SI. */
-export interface Evidence extends LeakFactors {
-  readonly drop: number;
-  readonly shares: readonly Share[];
-  readonly limit: Limit | undefined;
-  /** First and last reading, and whether they are gauge readings. */
-  readonly first: State;
-  readonly last: State;
-  readonly isGauge: boolean;
-  /** Absolute pressure of the first reading at the temperature of the last, Pa. */
-  readonly expected: number;
-  readonly confidence: number | undefined;
-  readonly doubts: readonly Doubt[];
-  /** Whether part of the gas lies elsewhere was not stated and may decide. */
-  readonly asksElsewhere: boolean;
-  readonly assumptions: readonly PressureTestStatement[];
-  readonly unit: Unit<"pressureDifference">;
-}
-
-/** What was decided, with U of the drop, the seconds more that would decide, and the leak where it is known; SI. */
-export interface Found extends Decision {
-  readonly U: number;
-  readonly further: number;
-  readonly leak: number | undefined;
-  readonly smallestLeak: number | undefined;
-}
 
 const sources: readonly Citation[] = /* @__PURE__ */ (() => [
   cite("span-2000"),

@@ -1,9 +1,10 @@
 // How do gauge and thermometer err from point to point of a log? Their covariance, part by part.
 // Follows JCGM 100:2008, 5.2 and F.1.2; the memory times are common practice, no source.
 // Does not cover errors beyond the stated ones: those show as misfit and widen the result.
-import type { Open, UncertaintyPart } from "./drop.ts";
+import type { Open } from "./drop.ts";
 import { warmthAt } from "./gas-errors.ts";
 import { type LogPoint, type LogPoints, sum } from "./log-points.ts";
+import type { UncertaintyPart } from "./uncertainty-part.ts";
 
 /** A part of the errors: covariance of points i and j, Pa². */
 export interface ErrorSource {
@@ -16,6 +17,7 @@ export interface ErrorSource {
  * the whole stated distance. Set so that 95 % intervals cover a hidden truth in a simulated study.
  */
 const WANDER = [1200, 7200];
+
 /** Share of the swing that a thermometer misses that is always thought possible. */
 const MISSED = 0.03;
 

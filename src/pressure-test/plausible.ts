@@ -6,21 +6,11 @@ import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { asTime, shown } from "./figures.ts";
 import type { TestErrors } from "./instruments.ts";
-import { type MarkedLimit, markedPressure } from "./pressurization-plan.ts";
+import type { MarkedLimit } from "./marked-limit.ts";
+import { markedPressure } from "./pressurization-plan.ts";
 import type { PressureTestSetup, State } from "./setup.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
-
-/**
- * What manual and nameplate require of the test.
- */
-export interface TestRequirement {
-  /** Lowest test pressure of the manual. */
-  readonly testPressure?: Quantity<"gaugePressure"> | undefined;
-  /** Shortest hold of the manual. */
-  readonly hold?: Quantity<"duration"> | undefined;
-  /** Pressures marked on the parts under test; none may be exceeded. */
-  readonly marked?: readonly MarkedLimit[] | undefined;
-}
+import type { TestRequirement } from "./test-requirement.ts";
 
 /** Why a test cannot pass, and what to do about it. */
 export interface Doubt {
@@ -39,8 +29,10 @@ export interface Course {
 
 /** The shortest hold in print: mechanical code checklist. */
 const SHORTEST = 600;
+
 /** A tenth of a millionth: what converting units leaves. */
 const HAIR = 1e-7;
+
 /** Share of the fill pressure an hour that has to move the gauge by a step; common practice, no source. */
 const RATE = 0.01 / 3600;
 

@@ -14,16 +14,9 @@ import { kPag } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
 import { dangers } from "./cautions.ts";
 import { expected } from "./drop.ts";
+import type { MarkedLimit } from "./marked-limit.ts";
 import { absoluteSi, atmosphereSi, temperatureSi } from "./reading.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
-
-/** A limit that is marked on something under test. */
-export interface MarkedLimit {
-  /** What bears it: low side, high side, a component, a relief device. */
-  readonly part: "low side" | "high side" | "component" | "relief device";
-  /** The marked pressure: highest allowed, or the setting of a relief device. */
-  readonly pressure: Quantity<"gaugePressure">;
-}
 
 /** Checks a marked limit; its pressure as a quantity. */
 export function markedPressure(path: string, limit: MarkedLimit): Quantity<"gaugePressure"> {

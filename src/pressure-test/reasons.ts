@@ -2,8 +2,8 @@
 // Follows no standard. Does not cover what to do next: actions.ts.
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
+import type { Evidence, Found } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
-import type { Evidence, Found } from "./judge.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
 /** Pascals for a sentence: to a millionth, so that rounding noise reads as 0. */

@@ -11,39 +11,12 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { pascalAbsolute } from "../quantity/units/pressure.ts";
 import { kelvin } from "../quantity/units/temperature.ts";
 import { type LeakGas, nitrogen } from "./leak-gas.ts";
+import type { RefrigerantEquivalent } from "./refrigerant-loss.ts";
 import { gasOf, scaleLeak } from "./scale-leak.ts";
 import type { PressureTestSetup } from "./setup.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 import { massFlowOfThroughput } from "./throughput.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
-
-/**
- * The same leak as a loss of refrigerant: a range, order of magnitude.
- */
-export interface RefrigerantEquivalent {
-  /** By the laminar law: the likelier of the two for what a pressure test can show. */
-  readonly viscous: Quantity<"massFlow">;
-  /** By the molecular law. */
-  readonly molecular: Quantity<"massFlow">;
-  /** The smaller of the two. */
-  readonly low: Quantity<"massFlow">;
-  /** The larger of the two. */
-  readonly high: Quantity<"massFlow">;
-  /** Temperature to which the throughput refers. */
-  readonly referenceTemperature: Quantity<"temperature">;
-  /** How far the figures can be trusted. */
-  readonly cautions: readonly Caution<PressureTestStatement>[];
-}
-
-/**
- * The refrigerant that will be in the machine.
- */
-export interface RefrigerantInService {
-  /** Molar mass and viscosity of its vapour, such as `leakGas.R32`. */
-  readonly gas: LeakGas;
-  /** Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere. */
-  readonly pressure: Quantity<"absolutePressure">;
-}
 
 /**
  * The refrigerant that would leave through the leak that the nitrogen test found: an order of magnitude,

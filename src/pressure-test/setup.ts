@@ -7,7 +7,6 @@ import { kPaa } from "../quantity/units/pressure.ts";
 import type { PressureTestCriterion } from "./criterion.ts";
 import { type GasElsewhere, type GasErrors, gasErrorsOf } from "./gas-errors.ts";
 import { errorsOf, type TestErrors, type TestInstruments } from "./instruments.ts";
-import type { TestRequirement } from "./plausible.ts";
 import {
   absoluteSi,
   atmosphereSi,
@@ -18,8 +17,9 @@ import {
   volumesSi,
   type Wall,
 } from "./reading.ts";
-import type { RefrigerantInService } from "./refrigerant-equivalent.ts";
+import type { RefrigerantInService } from "./refrigerant-loss.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
+import type { TestRequirement } from "./test-requirement.ts";
 
 /** What is common to a test judged by two readings and by a log. */
 export interface PressureTestSetup {

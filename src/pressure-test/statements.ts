@@ -3,8 +3,8 @@
 // Does not cover the dangers that modules share: assessment/safety.ts.
 import { type None, type Say, type StatementOf, sayer } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { UncertaintyPart } from "./drop.ts";
-import type { MarkedLimit } from "./pressurization-plan.ts";
+import type { MarkedLimit } from "./marked-limit.ts";
+import type { UncertaintyPart } from "./uncertainty-part.ts";
 
 type Difference = Quantity<"pressureDifference">;
 type Duration = Quantity<"duration">;

@@ -2,9 +2,9 @@
 // Follows JCGM 106:2012, 8.3, for the outcome. Does not cover how it is found: judge.ts.
 import type { Assessment, Estimate } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { UncertaintyPart } from "./drop.ts";
-import type { RefrigerantEquivalent } from "./refrigerant-equivalent.ts";
+import type { RefrigerantEquivalent } from "./refrigerant-loss.ts";
 import type { PressureTestCause, PressureTestStatement } from "./statements.ts";
+import type { UncertaintyPart } from "./uncertainty-part.ts";
 
 /**
  * One part of the uncertainty of the drop.

@@ -2,8 +2,9 @@
 // Follows Span, Multiparameter Equations of State (Springer 2000), table 3.10.
 // Does not cover two-phase states; see pure-saturation.ts and mixture-saturation.ts.
 import type { FluidData } from "./fluid.ts";
+import type { HelmholtzDerivatives } from "./helmholtz-derivatives.ts";
 import { idealPart } from "./ideal-part.ts";
-import { type HelmholtzDerivatives, residual } from "./residual-terms.ts";
+import { residual } from "./residual-terms.ts";
 
 /** One phase of fixed composition, in plain SI numbers: K, mol/m³. */
 export interface HelmholtzModel {

@@ -2,7 +2,7 @@
 // Follows Span, Multiparameter Equations of State (Springer 2000), ch. 3.
 // Does not cover dissociation; the heat capacities end where the paper's range ends.
 import type { IdealPart } from "./fluid.ts";
-import type { HelmholtzDerivatives } from "./residual-terms.ts";
+import type { HelmholtzDerivatives } from "./helmholtz-derivatives.ts";
 
 /** The ideal Helmholtz energy α⁰(τ, δ); only the derivatives that are not trivial vary with τ. */
 export function idealPart(ideal: IdealPart, tau: number, delta: number): HelmholtzDerivatives {

@@ -1,6 +1,8 @@
 // What is the pressure of one phase of a mixture, and the fugacity of each component in it?
 // Follows Kunz and Wagner (2012), doi:10.1021/je300655b, table B4; Lemmon and Jacobsen (2004), eqs. 8 to 16.
 // Does not cover association or chemical reaction.
+
+import type { HelmholtzDerivatives } from "./helmholtz-derivatives.ts";
 import type { HelmholtzModel } from "./helmholtz-model.ts";
 import { idealPart } from "./ideal-part.ts";
 import type { Mixture } from "./mixture.ts";
@@ -10,7 +12,7 @@ import {
   type ReducingRule,
   reducingRules,
 } from "./reducing-functions.ts";
-import { type HelmholtzDerivatives, noDerivatives, residual } from "./residual-terms.ts";
+import { noDerivatives, residual } from "./residual-terms.ts";
 
 /**
  * Molar gas constant, J/(mol K), used for every mixture whatever the papers of its components use.

@@ -1,7 +1,7 @@
 // What bends the isotherms near the critical point of carbon dioxide and water? The non-analytic term.
 // Follows IAPWS R6-95(2018), table 5; Span and Wagner (1996), eq. 6.1.
 // Does not cover δ = 1 exactly, where its derivatives are infinite: the nearest representable side is used.
-import type { HelmholtzDerivatives } from "./residual-terms.ts";
+import type { HelmholtzDerivatives } from "./helmholtz-derivatives.ts";
 
 /** One row of the non-analytic term n Δ^b δ ψ. Source: IAPWS R6-95(2018), table 5. */
 export type NonAnalyticTerm = readonly [

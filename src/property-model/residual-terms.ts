@@ -1,6 +1,7 @@
 // How does a real fluid differ from an ideal gas? The residual Helmholtz energy and its derivatives.
 // Follows Span, Multiparameter Equations of State (Springer 2000), ch. 3; term types of the papers
 // cited with each fluid. Does not cover third derivatives; none of the solvers needs one.
+import type { HelmholtzDerivatives } from "./helmholtz-derivatives.ts";
 import { addNonAnalytic, type NonAnalyticTerm } from "./non-analytic-term.ts";
 
 /**
@@ -59,25 +60,6 @@ export type GaussianTerm = readonly [
 
 /** The row of any type, by place; a type reads no further than its own row goes. */
 type LongestRow = readonly [...GaussianTerm, b: number];
-
-/**
- * A Helmholtz energy and its derivatives, each multiplied by the powers of δ and τ by which it is
- * differentiated, because that is how every property needs them.
- */
-export interface HelmholtzDerivatives {
-  /** α */
-  a: number;
-  /** δ ∂α/∂δ */
-  d: number;
-  /** δ² ∂²α/∂δ² */
-  dd: number;
-  /** τ ∂α/∂τ */
-  t: number;
-  /** τ² ∂²α/∂τ² */
-  tt: number;
-  /** δτ ∂²α/∂δ∂τ */
-  dt: number;
-}
 
 /** All zero: where sums start. */
 export function noDerivatives(): HelmholtzDerivatives {

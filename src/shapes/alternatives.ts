@@ -1,6 +1,6 @@
 // Which of several forms has a value? The first that it fits; where it fits none, the one that it was meant to have.
 // Follows no standard. Does not cover objects that a field tells apart: those are cases, which need no trial.
-import type { Visit } from "./visit.ts";
+import type { Visit } from "./walk.ts";
 import { type Finding, isOver, refuse, type Walk } from "./walk.ts";
 
 /** The visit of a value that may have one of several forms. */

@@ -27,5 +27,5 @@ export {
   type WordsShape,
 } from "./shape.ts";
 export { segmentsOf, shapeAt } from "./shape-at.ts";
-export { type Leaves, oneOfWords, type Visit, visitOf } from "./visit.ts";
-export { errorOf, type Finding, refuse, startWalk, tried, type Walk } from "./walk.ts";
+export { type Leaves, oneOfWords, visitOf } from "./visit.ts";
+export { errorOf, type Finding, refuse, startWalk, tried, type Visit, type Walk } from "./walk.ts";

@@ -3,8 +3,8 @@
 import { isOfKind } from "../quantity/check.ts";
 import { type Path, pathText } from "./path-text.ts";
 import type { Shape } from "./shape.ts";
-import { type Leaves, type Visit, visitOf } from "./visit.ts";
-import { errorOf, refuse, startWalk } from "./walk.ts";
+import { type Leaves, visitOf } from "./visit.ts";
+import { errorOf, refuse, startWalk, type Visit } from "./walk.ts";
 
 const as = (allowed: string, fits: Visit["fits"]): Visit => ({
   allowed,

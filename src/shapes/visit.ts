@@ -13,17 +13,7 @@ import {
   type Shape,
 } from "./shape.ts";
 import { shapeAt } from "./shape-at.ts";
-import { counts, isOver, refuse, tried, type Walk } from "./walk.ts";
-
-/** How a value of one form is looked at. */
-export interface Visit {
-  /** What is allowed, in words. */
-  readonly allowed: string;
-  /** Whether a value was meant to have this form, at a glance. */
-  readonly fits: (value: unknown) => boolean;
-  /** The value as it goes on, of nothing but what the form knows; undefined where something was refused. */
-  readonly of: (value: unknown, walk: Walk, path?: unknown) => unknown;
-}
+import { counts, isOver, refuse, tried, type Visit, type Walk } from "./walk.ts";
 
 /** What differs between JSON and live values. */
 export interface Leaves {

@@ -84,3 +84,13 @@ export function errorOf({ path, value, allowed, hint }: Finding, whole: string):
     ...(hint && { hint }),
   });
 }
+
+/** How a value of one form is looked at. */
+export interface Visit {
+  /** What is allowed, in words. */
+  readonly allowed: string;
+  /** Whether a value was meant to have this form, at a glance. */
+  readonly fits: (value: unknown) => boolean;
+  /** The value as it goes on, of nothing but what the form knows; undefined where something was refused. */
+  readonly of: (value: unknown, walk: Walk, path?: unknown) => unknown;
+}

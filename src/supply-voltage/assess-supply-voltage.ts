@@ -17,6 +17,7 @@ import { judgeStandard } from "./judge-standard.ts";
 import { nameplateVoltageRange } from "./nameplate-voltage-range.ts";
 import { type SupplyVoltageStatement, say } from "./statements.ts";
 import { assumed, noted, type SupplyEvidence, type SupplyFinding } from "./supply-findings.ts";
+import { resolveStandard } from "./supply-ranges.ts";
 import type { SupplyVoltageAssessment, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
 import { statisticsOf } from "./voltage-log.ts";
 import { settingsWithin } from "./voltage-monitor-settings.ts";
@@ -27,7 +28,6 @@ import {
   plainReadings,
   rounded,
 } from "./voltage-reading.ts";
-import { resolveStandard } from "./voltage-standard.ts";
 
 /**
  * Judges whether a supply is fit for a unit: every reading at rest and under load against the nameplate,

@@ -21,11 +21,9 @@ export type {
   SupplyVoltageStatements,
   SupplyVoltageWord,
 } from "./statements.ts";
+export { type NominalSupply, type SupplyRange, supplyVoltageRanges } from "./supply-ranges.ts";
 export { type SupplySag, type SupplySagInput, supplySag } from "./supply-sag.ts";
-export type {
-  SupplyVoltageAssessment,
-  SupplyVoltageInput,
-} from "./supply-voltage-assessment.ts";
+export type { SupplyVoltageAssessment, SupplyVoltageInput } from "./supply-voltage-assessment.ts";
 export {
   type LoggedVoltage,
   type VoltageLogStatistics,
@@ -40,14 +38,11 @@ export type {
   VoltageReading,
   Voltmeter,
 } from "./voltage-reading.ts";
-export {
-  type NominalSupply,
-  type RangeColumns,
-  type SupplyRange,
-  supplyVoltageRanges,
-  type VoltageMeasuredAt,
-  type VoltageRange,
-  type VoltageStandard,
+export type {
+  RangeColumns,
+  VoltageMeasuredAt,
+  VoltageRange,
+  VoltageStandard,
 } from "./voltage-standard.ts";
 export {
   currentUnbalance,

@@ -14,8 +14,8 @@ import {
   type SupplyFinding,
   type SupplyPart,
 } from "./supply-findings.ts";
+import { rangesOf, resolveStandard, type SupplyRange } from "./supply-ranges.ts";
 import { rounded } from "./voltage-reading.ts";
-import { rangesOf, resolveStandard, type SupplyRange } from "./voltage-standard.ts";
 
 /** What the standard says of the supply. */
 export interface StandardPart extends SupplyPart {

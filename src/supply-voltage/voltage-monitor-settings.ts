@@ -11,7 +11,8 @@ import { percent } from "../quantity/units/ratio.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { nameplateVoltageRange, type VoltageNameplate } from "./nameplate-voltage-range.ts";
 import { say } from "./statements.ts";
-import { type NominalSupply, resolveStandard, type VoltageRange } from "./voltage-standard.ts";
+import { type NominalSupply, resolveStandard } from "./supply-ranges.ts";
+import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
  * Settings to suggest for a voltage monitor.

@@ -6,7 +6,7 @@ import { listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { say } from "./statements.ts";
-import type { NominalSupply } from "./voltage-standard.ts";
+import type { NominalSupply } from "./supply-ranges.ts";
 
 /**
  * What the unit did: off, running, or just starting. A reading without a state counts against the limits

@@ -5,7 +5,8 @@ import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { assessmentOf } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
-import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
+import type { VacuumDecayAssessment } from "./decay-assessment.ts";
+import type { DecayReading } from "./decay-reading.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 
 /** Options of {@link assessVacuumDecay}. */

@@ -10,16 +10,12 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
-import {
-  type Collector,
-  type ExcludedRow,
-  type ExclusionReason,
-  type Segment,
-  typedByHand,
-} from "./collect.ts";
-import type { DecayReading, VacuumDecayAssessment } from "./decay-assessment.ts";
+import { type Collector, type ExcludedRow, type Segment, typedByHand } from "./collect.ts";
+import type { VacuumDecayAssessment } from "./decay-assessment.ts";
 import { fitOf } from "./decay-curve.ts";
+import type { DecayReading } from "./decay-reading.ts";
 import { stillness } from "./doubts.ts";
+import type { ExclusionReason } from "./exclusion-reason.ts";
 import { lossOf } from "./loss.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
 import type { Settings } from "./settings.ts";

@@ -4,20 +4,9 @@
 
 import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
+import type { ExclusionReason } from "./exclusion-reason.ts";
 import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
 import type { Settings } from "./settings.ts";
-
-/**
- * Why a reading is not part of the evidence.
- */
-export type ExclusionReason =
-  | "zero"
-  | "over-range"
-  | "before-isolation"
-  | "repeated-time"
-  | "out-of-order"
-  | "spike"
-  | "unconfirmed-jump";
 
 /** A reading that was set aside, in SI units. */
 export interface ExcludedRow {

@@ -3,20 +3,11 @@
 import type { Assessment, Estimate } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { DecayCause } from "./cause.ts";
-import type { ExclusionReason } from "./collect.ts";
 import type { DecayFit } from "./decay-curve.ts";
+import type { DecayReading } from "./decay-reading.ts";
+import type { ExclusionReason } from "./exclusion-reason.ts";
 import type { Plateau } from "./plateau.ts";
 import type { VacuumDecayStatement } from "./statements.ts";
-
-/**
- * One reading of the gauge.
- */
-export interface DecayReading {
-  /** Time since the system was isolated from the pump. */
-  readonly elapsed: Quantity<"duration">;
-  /** What the gauge shows. */
-  readonly pressure: Quantity<"absolutePressure">;
-}
 
 /**
  * A reading that is not part of the evidence, and why.

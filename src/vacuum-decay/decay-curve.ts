@@ -8,7 +8,7 @@ import { micron } from "../quantity/units/pressure.ts";
 import { second } from "../quantity/units/time.ts";
 import type { Segment } from "./collect.ts";
 import { type Component, componentAt } from "./component.ts";
-import type { DecayReading } from "./decay-assessment.ts";
+import type { DecayReading } from "./decay-reading.ts";
 import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**

@@ -5,7 +5,7 @@
  */
 export { assessVacuumDecay, type VacuumDecayInput } from "./assess.ts";
 export type { DecayCause } from "./cause.ts";
-export type { ExclusionReason } from "./collect.ts";
+
 export {
   type Conductance,
   type ConductanceInput,
@@ -15,13 +15,14 @@ export {
   type VacuumTube,
 } from "./conductance.ts";
 export type {
-  DecayReading,
   DecayStep,
   EvidenceShares,
   Exclusion,
   VacuumDecayAssessment,
 } from "./decay-assessment.ts";
 export { type DecayFit, decayCurve } from "./decay-curve.ts";
+export type { DecayReading } from "./decay-reading.ts";
+export type { ExclusionReason } from "./exclusion-reason.ts";
 export type { GaugeRange, VacuumGauge } from "./gauge.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
 export type { Plateau } from "./plateau.ts";
@@ -29,11 +30,7 @@ export * from "./policies.ts";
 export * from "./pump-down.ts";
 export type { BlankTest, PumpIsolation, VacuumDecayOptions, VacuumHoses } from "./settings.ts";
 export type { SlowShape } from "./shapes.ts";
-export type {
-  VacuumDecayStatement,
-  VacuumDecayStatements,
-  VacuumDecayWord,
-} from "./statements.ts";
+export type { VacuumDecayStatement, VacuumDecayStatements, VacuumDecayWord } from "./statements.ts";
 export { vacuumRiseOfLeak } from "./vacuum-rise.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";
 export { waterVapourMass } from "./water-vapour.ts";

@@ -4,7 +4,7 @@
 import { type None, type Say, type StatementOf, sayer } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { DecayCause } from "./cause.ts";
-import type { ExclusionReason } from "./collect.ts";
+import type { ExclusionReason } from "./exclusion-reason.ts";
 
 type Pressure = Quantity<"absolutePressure">;
 type Difference = Quantity<"pressureDifference">;

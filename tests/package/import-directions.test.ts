@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
+import ts from "typescript";
 import { describe, expect, it } from "vitest";
 
 const src = join(import.meta.dirname, "../../src");
@@ -112,6 +113,66 @@ describe("imports", () => {
         !file.includes(`${sep}generate${sep}`),
     );
     expect(outside.map(({ file, target }) => `${file} → ${target}`)).toEqual([]);
+  });
+});
+
+/**
+ * A quantity checks what it is given and throws; the checks and the errors show quantities. These imports, of types
+ * alone, are the one ring of the source.
+ */
+const speakOfQuantities: ReadonlyMap<string, readonly string[]> = new Map([
+  [join("quantity", "check.ts"), ["quantity.ts"]],
+  [join("quantity", "errors.ts"), ["json.ts"]],
+]);
+
+/** The files that a file of the source names, types included. */
+const named = new Map(
+  readdirSync(src, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts"))
+    .map((file) => [
+      file,
+      ts
+        .preProcessFile(readFileSync(join(src, file), "utf8"), true, true)
+        .importedFiles.map(({ fileName }) => fileName)
+        .filter((target) => target.startsWith("."))
+        .map((target) => relative(src, join(src, dirname(file), target)))
+        .filter((target) => !speakOfQuantities.get(file)?.includes(target.split(sep)[1] ?? "")),
+    ]),
+);
+
+/** Imports that lead back to where they came from, each ring once. */
+function ringsIn(graph: ReadonlyMap<string, readonly string[]>): string[] {
+  const done = new Set<string>();
+  const rings: string[] = [];
+  const follow = (file: string, way: readonly string[]): void => {
+    const met = way.indexOf(file);
+    if (met >= 0) rings.push([...way.slice(met), file].join(" → "));
+    if (met >= 0 || done.has(file)) return;
+    for (const target of graph.get(file) ?? []) follow(target, [...way, file]);
+    done.add(file);
+  };
+  for (const file of graph.keys()) follow(file, []);
+  return rings;
+}
+
+describe("no import, of a type either, leads back to where it came from", () => {
+  it("in the source", () => {
+    expect(named.size).toBeGreaterThan(500);
+    expect(ringsIn(named)).toEqual([]);
+  });
+
+  it("but by the types of a quantity, which its checks and errors show", () => {
+    for (const [file, targets] of speakOfQuantities) {
+      const text = readFileSync(join(src, file), "utf8");
+      for (const target of targets) {
+        expect(text, file).toMatch(new RegExp(`^import type .* from "./${target}";$`, "m"));
+      }
+    }
+  });
+
+  it("or it would be found", () => {
+    const graph = { a: ["b", "d"], b: ["c"], c: ["b"], d: ["d"] };
+    expect(ringsIn(new Map(Object.entries(graph)))).toEqual(["b → c → b", "d → d"]);
   });
 });
 

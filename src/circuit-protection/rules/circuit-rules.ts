@@ -5,8 +5,8 @@ import type { Citation } from "../../assessment/assessment.ts";
 import type { Unit } from "../../quantity/quantity.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { AwgSize, Material, MetricSize } from "../conductor-size.ts";
-import type { GroundFaultRule } from "../ground-fault.ts";
 import type { AwgWiring, MetricWiring } from "../wiring.ts";
+import type { GroundFaultRule } from "./ground-fault-rule.ts";
 
 /**
  * The two ways in which rule books describe a cable: by wire gauge, insulation and terminals (NFPA 70,

@@ -836,6 +836,11 @@ export const ResistanceHeatAtResultShape: Shape = {
   about: { powerShare: "Power over rated power.", currentShare: "Current over rated current." },
 };
 
+export const SupplyVoltageRangesInputShape: Shape = {
+  type: "SupplyVoltageRangesInput",
+  fields: { supply: NominalSupplyShape, measuredAt: { words: ["service", "unit"] } },
+};
+
 export const SupplySagInputShape: Shape = {
   type: "SupplySagInput",
   fields: {
@@ -870,9 +875,4 @@ export const VoltageMonitorSettingsInputShape: Shape = {
   type: "VoltageMonitorSettingsInput",
   fields: { nameplate: VoltageNameplateShape, supply: NominalSupplyShape },
   about: { nameplate: "What the unit allows.", supply: "What feeds it." },
-};
-
-export const SupplyVoltageRangesInputShape: Shape = {
-  type: "SupplyVoltageRangesInput",
-  fields: { supply: NominalSupplyShape, measuredAt: { words: ["service", "unit"] } },
 };

@@ -99,6 +99,23 @@ export const resistanceHeatAtResult: Codec<ResultOf<typeof resistanceHeatAt>> =
     shape: ResistanceHeatAtResultShape,
   });
 
+/** JSON of what `supplyVoltageRanges` takes. Source: the library's own format. */
+export const supplyVoltageRangesInput: Codec<
+  ArgumentsOf<typeof supplyVoltageRanges, ["supply", "measuredAt"]>
+> = /* @__PURE__ */ codecOf({
+  id: "supplyVoltageRangesInput",
+  name: "input",
+  shape: SupplyVoltageRangesInputShape,
+});
+
+/** JSON of what `supplyVoltageRanges` gives. Source: the library's own format. */
+export const supplyVoltageRangesResult: Codec<ResultOf<typeof supplyVoltageRanges>> =
+  /* @__PURE__ */ codecOf({
+    id: "supplyVoltageRangesResult",
+    name: "result",
+    shape: { list: SupplyRangeShape },
+  });
+
 /** JSON of what `supplySag` takes. Source: the library's own format. */
 export const supplySagInput: Codec<InputOf<typeof supplySag>> = /* @__PURE__ */ codecOf({
   id: "supplySagInput",
@@ -143,23 +160,6 @@ export const voltageMonitorSettingsResult: Codec<ResultOf<typeof voltageMonitorS
     id: "voltageMonitorSettingsResult",
     name: "result",
     shape: VoltageMonitorSettingsShape,
-  });
-
-/** JSON of what `supplyVoltageRanges` takes. Source: the library's own format. */
-export const supplyVoltageRangesInput: Codec<
-  ArgumentsOf<typeof supplyVoltageRanges, ["supply", "measuredAt"]>
-> = /* @__PURE__ */ codecOf({
-  id: "supplyVoltageRangesInput",
-  name: "input",
-  shape: SupplyVoltageRangesInputShape,
-});
-
-/** JSON of what `supplyVoltageRanges` gives. Source: the library's own format. */
-export const supplyVoltageRangesResult: Codec<ResultOf<typeof supplyVoltageRanges>> =
-  /* @__PURE__ */ codecOf({
-    id: "supplyVoltageRangesResult",
-    name: "result",
-    shape: { list: SupplyRangeShape },
   });
 
 /** JSON of what `currentUnbalance` takes. Source: the library's own format. */

@@ -1,0 +1,38 @@
+// What has been found of a hold before it is judged?
+// Follows no standard. Does not cover the verdict: judge.ts.
+
+import type { Unit } from "../quantity/quantity.ts";
+import type { Limit } from "./criterion.ts";
+import type { Decision } from "./decide.ts";
+import type { LeakFactors } from "./figures.ts";
+import type { Doubt } from "./plausible.ts";
+import type { State } from "./setup.ts";
+import type { PressureTestStatement } from "./statements.ts";
+import type { Share } from "./uncertainty-part.ts";
+
+/** What was decided, with U of the drop, the seconds more that would decide, and the leak where it is known; SI. */
+export interface Found extends Decision {
+  readonly U: number;
+  readonly further: number;
+  readonly leak: number | undefined;
+  readonly smallestLeak: number | undefined;
+}
+
+/** What the judge needs, in SI. */
+export interface Evidence extends LeakFactors {
+  readonly drop: number;
+  readonly shares: readonly Share[];
+  readonly limit: Limit | undefined;
+  /** First and last reading, and whether they are gauge readings. */
+  readonly first: State;
+  readonly last: State;
+  readonly isGauge: boolean;
+  /** Absolute pressure of the first reading at the temperature of the last, Pa. */
+  readonly expected: number;
+  readonly confidence: number | undefined;
+  readonly doubts: readonly Doubt[];
+  /** Whether part of the gas lies elsewhere was not stated and may decide. */
+  readonly asksElsewhere: boolean;
+  readonly assumptions: readonly PressureTestStatement[];
+  readonly unit: Unit<"pressureDifference">;
+}
