@@ -2,11 +2,11 @@
 // (JCGM 100:2008, 5.2 and F.1.2). Memory times and the least lag and share of the swing are common practice, no source.
 import { deltaK } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
-import type { UncertaintyPart } from "../../src/pressure-test/uncertainty-part.ts";
 import { gasErrorsOf } from "../../src/pressure-test/gas-errors.ts";
 import type { ReadingErrors } from "../../src/pressure-test/instruments.ts";
 import { errorSources } from "../../src/pressure-test/log-errors.ts";
 import type { LogPoint } from "../../src/pressure-test/log-points.ts";
+import type { UncertaintyPart } from "../../src/pressure-test/uncertainty-part.ts";
 
 const none: ReadingErrors = { each: 0, step: 0, random: 0, common: 0 };
 
