@@ -1,25 +1,29 @@
-// Judges the record of an installation and prints a commissioning summary.
+// Plans an installation, judges its record and prints a commissioning summary.
 //
-//   npm start                              the invented installation beside this file
-//   npm start -- examples/failing-install  another folder with a record.json
+//   npm start                              plan and verdict of the three heads in examples/three-heads
+//   npm start -- examples/failing-install  the verdict on another folder with a record.json
+//   npm start -- plan [folder]             the plan alone, by plan.json or record.json
 //   npm start -- --units SI                in SI units; inch-pound when left out
 //   npm start -- --all                     with every source
-//   npm start -- --report report.html      writes the whole report too, as .html or .md
+//   npm start -- --report report.html      writes the whole report, or the plan, too, as .html or .md
 //
 // Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
 // input. Nothing is written unless --report asks for it, and a file that exists only with --overwrite.
 
 import { existsSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import { explain } from "hvac-install-math/assessment";
 import { assessInstallation, circuitRules } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
 import { english } from "hvac-install-math/language/en";
+import { planInstallation } from "hvac-install-math/planning";
 import { recordPlots } from "hvac-install-math/plots";
-import { htmlReport, markdownReport } from "hvac-install-math/report";
+import { htmlReport, markdownReport, planSheet } from "hvac-install-math/report";
 import { BadInput } from "./bad-input.ts";
-import { readInstallation } from "./read-installation.ts";
+import { planText } from "./plan-text.ts";
+import { readInstallation, readPlan } from "./read-installation.ts";
 import { summary } from "./summary.ts";
 
 /** What the program prints and returns, so that it can be tested without a process. */
@@ -34,42 +38,70 @@ export interface Run {
 /** An app that works under one edition passes that one alone. */
 const rules = Object.values(circuitRules);
 
+/** The installation of the main job. */
+const example = join(import.meta.dirname, "../three-heads");
+
 /** Runs the program with its command-line arguments. */
 export function run(args: readonly string[]): Run {
   try {
-    const { folder, system, all, report, overwrite } = readArguments(args);
-    const { record, placeOf } = readInstallation(folder);
-    const result = assessInstallation(record, { rules });
-    const output = summary(record, result, system, all);
-    const problems = result.steps.flatMap((step) => step.problems);
-    if (problems.length > 0) {
-      const errors = problems.map(
-        ({ path, reason, hint }) =>
-          `${placeOf(path)}: ${[reason, ...(hint ? [hint] : [])].map((one) => explain(one, english)).join(" ")}`,
-      );
-      return { exitCode: 2, output, errors: [...new Set(errors)].join("\n") };
-    }
-    const exitCode = result.outcome === "pass" ? 0 : 1;
-    if (report === undefined) return { exitCode, output, errors: "" };
-    const replaced = existsSync(report);
-    // The library has no clock; an app has.
-    const printedAt = `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
-    const text = report.endsWith(".md")
-      ? markdownReport(record, { language: english, system, printedAt, rules })
-      : htmlReport(record, { language: english, system, printedAt, rules, plots: recordPlots });
-    write(report, text, overwrite);
-    const done = replaced ? "replaced" : "written";
-    return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };
+    const given = readArguments(args);
+    if (given.planOnly) return planned(given);
+    const { folder, system, report } = given;
+    if (folder !== undefined) return judged({ ...given, folder });
+    // The main job: the plan, the record, and the report where it is asked for.
+    const plan = planned({ ...given, folder: example, report: undefined });
+    const { output, ...verdict } = judged({ ...given, folder: example, system, report });
+    return { ...verdict, output: `${plan.output}\n${output}` };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
     return { exitCode: 2, output: "", errors: error.message };
   }
 }
 
-/** Writes a file that does not exist yet, unless it may be overwritten. */
-function write(path: string, text: string, overwrite: boolean): void {
+/** What to bring, to set, to check, to ask. */
+function planned({ folder = example, system, report, overwrite }: Arguments): Run {
+  const record = readPlan(folder);
+  const output = planText(record, planInstallation(record, { rules }), system);
+  if (report === undefined) return { exitCode: 0, output, errors: "" };
+  const format = report.endsWith(".md") ? "markdown" : "html";
+  const sheet = planSheet(record, { language: english, system, printedAt: now(), rules, format });
+  const done = write(report, sheet, overwrite);
+  return { exitCode: 0, output: `${output}\nPlan ${done}: ${report}`, errors: "" };
+}
+
+/** The verdict on a record. */
+function judged(given: Arguments & { readonly folder: string }): Run {
+  const { folder, system, all, report, overwrite } = given;
+  const { record, placeOf } = readInstallation(folder);
+  const result = assessInstallation(record, { rules });
+  const output = summary(record, result, system, all);
+  const problems = result.steps.flatMap((step) => step.problems);
+  if (problems.length > 0) {
+    const errors = problems.map(
+      ({ path, reason, hint }) =>
+        `${placeOf(path)}: ${[reason, ...(hint ? [hint] : [])].map((one) => explain(one, english)).join(" ")}`,
+    );
+    return { exitCode: 2, output, errors: [...new Set(errors)].join("\n") };
+  }
+  const exitCode = result.outcome === "pass" ? 0 : 1;
+  if (report === undefined) return { exitCode, output, errors: "" };
+  const options = { language: english, system, printedAt: now(), rules } as const;
+  const text = report.endsWith(".md")
+    ? markdownReport(record, options)
+    : htmlReport(record, { ...options, plots: recordPlots });
+  const done = write(report, text, overwrite);
+  return { exitCode, output: `${output}\nReport ${done}: ${report}`, errors: "" };
+}
+
+/** The library has no clock; an app has. */
+const now = () => `${new Date().toISOString().slice(0, 16).replace("T", " ")} UTC`;
+
+/** Writes a file that does not exist yet, unless it may be overwritten; says what was done. */
+function write(path: string, text: string, overwrite: boolean): "written" | "replaced" {
+  const done = existsSync(path) ? "replaced" : "written";
   try {
     writeFileSync(path, text, { flag: overwrite ? "w" : "wx" });
+    return done;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === "EEXIST") {
@@ -80,7 +112,9 @@ function write(path: string, text: string, overwrite: boolean): void {
 }
 
 interface Arguments {
-  readonly folder: string;
+  /** Whether the plan alone is asked for. */
+  readonly planOnly: boolean;
+  readonly folder: string | undefined;
   readonly system: UnitSystem;
   readonly all: boolean;
   readonly report: string | undefined;
@@ -89,7 +123,7 @@ interface Arguments {
 
 function readArguments(args: readonly string[]): Arguments {
   const usage =
-    "usage: npm start -- [folder] [--units inch-pound|SI] [--all] [--report file.html|file.md] [--overwrite]";
+    "usage: npm start -- [plan] [folder] [--units inch-pound|SI] [--all] [--report file.html|file.md] [--overwrite]";
   try {
     const { positionals, values } = parseArgs({
       args: [...args],
@@ -102,12 +136,13 @@ function readArguments(args: readonly string[]): Arguments {
       allowPositionals: true,
     });
     const { units: system = "inch-pound", all = false, report, overwrite = false } = values;
-    const [folder = import.meta.dirname, more] = positionals;
+    const planOnly = positionals[0] === "plan";
+    const [folder, more] = planOnly ? positionals.slice(1) : positionals;
     if (more !== undefined) throw new Error(`"${more}" is one folder too many`);
     if (system !== "inch-pound" && system !== "SI") throw new Error(`--units "${system}"`);
     if (report !== undefined && !/\.(html|md)$/.test(report))
       throw new Error(`--report "${report}"`);
-    return { folder, system, all, report, overwrite };
+    return { planOnly, folder, system, all, report, overwrite };
   } catch (error) {
     throw new BadInput(`${(error as Error).message}; ${usage}`);
   }

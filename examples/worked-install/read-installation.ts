@@ -10,6 +10,7 @@ import { recordCodec } from "hvac-install-math/wire";
 import { BadInput, textOf } from "./bad-input.ts";
 
 const recordFile = "record.json";
+const planFile = "plan.json";
 
 /** Each log, and the readings of the record that it holds. */
 const logs = {
@@ -24,6 +25,12 @@ const state = { column: "state", words: { rest: "rest", load: "load", start: "st
 export interface Installation {
   readonly record: InstallationRecord;
   readonly placeOf: (path: string) => string;
+}
+
+/** Reads what was planned: `plan.json` of a folder, or the record where there is none. */
+export function readPlan(folder: string): InstallationRecord {
+  const file = existsSync(join(folder, planFile)) ? planFile : recordFile;
+  return recordOf(textOf(folder, file), file);
 }
 
 /** Reads `record.json` of a folder, and the logs that lie beside it. */
@@ -76,15 +83,13 @@ export function readInstallation(folder: string): Installation {
   };
 }
 
-function recordOf(text: string): InstallationRecord {
+function recordOf(text: string, file: string = recordFile): InstallationRecord {
   try {
     return recordCodec.parse(text);
   } catch (error) {
     if (!isInvalidInputError(error)) throw error;
     const { argument, value, allowed, hint } = error;
-    throw new BadInput(
-      `${recordFile}, ${argument}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`,
-    );
+    throw new BadInput(`${file}, ${argument}: ${value}; allowed: ${allowed}${hint && `. ${hint}`}`);
   }
 }
 

@@ -19,8 +19,7 @@ import { figureText, type UnitSystem } from "hvac-install-math/display";
 import { english } from "hvac-install-math/language/en";
 import { ft, isQuantity, m, type Quantity } from "hvac-install-math/quantity";
 import { cautionTexts, sourceTexts } from "./closing.ts";
-
-const width = 80;
+import { bullets, title, wrapped } from "./text.ts";
 
 const wordFor = (outcome: Outcome) => label(`assessment.outcome.${outcome}`, english);
 
@@ -181,29 +180,6 @@ function wordOf({ state, outcome, missing }: InstallationStep): string {
 /** With a capital letter. */
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-function title(text: string, rule: string): string[] {
-  return [...wrapped("", text), rule.repeat(Math.min(text.length, width))];
-}
-
 function row(name: string, value: string): string {
   return `  ${`${name} `.padEnd(26, ".")} ${value}`;
-}
-
-function bullets(texts: readonly string[]): string[] {
-  return texts.flatMap((text) => wrapped("  - ", text));
-}
-
-/** Text in lines of at most 80 characters, hanging under its first word. */
-function wrapped(lead: string, text: string): string[] {
-  const hang = " ".repeat(Math.min(lead.length, 4));
-  const lines: string[] = [];
-  let line = lead;
-  for (const word of text.split(/\s+/).filter(Boolean)) {
-    const glue = line.trim() === "" || line.endsWith(" ") ? "" : " ";
-    if (line.trim() !== "" && line.length + glue.length + word.length > width) {
-      lines.push(line.trimEnd());
-      line = hang + word;
-    } else line += glue + word;
-  }
-  return line.trim() === "" ? lines : [...lines, line];
 }

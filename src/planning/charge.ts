@@ -36,7 +36,7 @@ export function chargeShare(job: Job): Share {
   };
   const make = (): Share => {
     const { assessment } = manualCharge(record);
-    return assessment && refrigerant ? chargeOf(assessment, refrigerant) : {};
+    return assessment && refrigerant ? chargeOf(assessment, refrigerant, pathsOfLines(job)) : {};
   };
   return shareOf("charge", needs, make, paths);
 }
@@ -44,12 +44,21 @@ export function chargeShare(job: Job): Share {
 /** Before the work the length of a run is asked for as its way. */
 const ofPlan = (path: string) => path.replace(".tubing.length", ".tubing.way");
 
-function chargeOf(assessment: ChargeAssessment, refrigerant: Refrigerant): Share {
+/** The runs in their order, where the rule says something of each. */
+const pathsOfLines = ({ runs, manual }: Job): readonly string[] =>
+  manual.preChargedFor === "sum" ? [] : runs.map(({ path }) => path);
+
+function chargeOf(
+  assessment: ChargeAssessment,
+  refrigerant: Refrigerant,
+  runs: readonly string[],
+): Share {
   const { additionalCharge, totalCharge, outcome, reasons, sources, cautions } = assessment;
   const mass = toFourDigits(additionalCharge);
   const { si, unit } = mass;
   const practice = [cite("common-practice")];
   const ofLines = reasons.filter(isOfLine);
+  const perLine = ofLines.filter(({ code }) => /\.(add|take-out|nothing-to-add)$/.test(code));
   const isBlend = refrigerant.composition.length > 1;
   const burns = !refrigerant.safetyClass.endsWith("1");
   const added =
@@ -69,7 +78,9 @@ function chargeOf(assessment: ChargeAssessment, refrigerant: Refrigerant): Share
       ...(si > 0 && burns ? [item("charge", say("planning.flammable-cylinder"), practice)] : []),
     ],
     set: [
-      ...ofLines.map((one) => item("charge", one, sources)),
+      ...ofLines.map((one) =>
+        item("charge", one, sources, outcome === "pass" ? runs[perLine.indexOf(one)] : undefined),
+      ),
       ...(si !== 0 || ofLines.length > 1 ? [item("charge", added, sources)] : []),
       ...(totalCharge
         ? [item("charge", say("planning.label", { mass: toFourDigits(totalCharge) }), sources)]

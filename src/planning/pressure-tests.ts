@@ -30,6 +30,7 @@ export function pressureTestShare(job: Job): Share {
   return together([
     fillShare(job),
     ...tests.map((test) => holdShare(job, test)),
+    ofManual(job.plan.hold, job.manual.testHold),
     nitrogenShare(job, tests),
     { ask: unsaid ? [question("pressureTests[0].covers", "pressure-test")] : [] },
   ]);
@@ -59,7 +60,7 @@ function withoutNitrogen(job: Job, closed: "quick-connect" | "monobloc"): Share 
 
 /** Hold of one test: what shows the wanted leak, what the manual asks for, what the planned hold proves. */
 function holdShare(job: Job, { runs }: PlannedTest): Share {
-  const { plan, manual, record } = job;
+  const { plan, record } = job;
   const { testGauge, gasThermometer } = record.instruments ?? {};
   const { hold, leakRate, fillTemperature, laterTemperature } = plan;
   const called = runs.map((one) => one.called);
@@ -101,10 +102,7 @@ function holdShare(job: Job, { runs }: PlannedTest): Share {
       ],
     };
   };
-  return together([
-    shareOf("pressure-test", needs, make, testPaths),
-    ofManual(hold, manual.testHold),
-  ]);
+  return shareOf("pressure-test", needs, make, testPaths);
 }
 
 function ofManual(hold: Duration | undefined, least: Duration | undefined): Share {

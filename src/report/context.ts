@@ -18,10 +18,8 @@ import { clipped } from "./plain-text.ts";
 import type { Run } from "./report-document.ts";
 import { type Words, wordsOf } from "./words.ts";
 
-/** What every part of a report needs. */
-export interface Context {
-  readonly record: InstallationRecord;
-  readonly assessment: InstallationAssessment;
+/** How a reader sees figures and statements. */
+export interface Reader {
   /** A figure or a word of the record in the reader's form. */
   readonly figure: (
     figure: Figure | boolean | string,
@@ -32,6 +30,12 @@ export interface Context {
   readonly said: (statement: Statement) => string;
   /** The words of the reader's language. */
   readonly words: Words;
+}
+
+/** What every part of a report needs. */
+export interface Context extends Reader {
+  readonly record: InstallationRecord;
+  readonly assessment: InstallationAssessment;
   /** The cited works, each once, in the order of their numbers. */
   readonly works: readonly SourceId[];
   /** Links to the works; with their clauses if asked for. */
@@ -41,15 +45,10 @@ export interface Context {
 /** A moment by ISO 8601, which reads better without its T. */
 const moment = /^(\d{4}-\d\d-\d\d)T(\d\d:\d\d[\d:.]*(?:Z|[+-]\d\d:\d\d)?)$/;
 
-/** Makes the context. */
-export function contextOf(
-  record: InstallationRecord,
-  assessment: InstallationAssessment,
-  show: ReturnType<typeof figureText>,
-  language: Catalogue,
-): Context {
+/** Figures and statements for a reader. */
+export function readerOf(show: ReturnType<typeof figureText>, language: Catalogue): Reader {
   const words = wordsOf(language);
-  const figure: Context["figure"] = (value, resolution, beside) => {
+  const figure: Reader["figure"] = (value, resolution, beside) => {
     if (typeof value === "boolean") return words.of(value ? "yes" : "no");
     if (typeof value === "string") return clipped(value.replace(moment, "$1 $2"));
     try {
@@ -63,26 +62,34 @@ export function contextOf(
       throw error;
     }
   };
-  const works = [...new Set(assessment.sources.map(({ source }) => source))];
-  return {
-    record,
-    assessment,
-    figure,
-    words,
-    said: ({ code, values }) => {
-      const shown = Object.entries(values).map(([name, value]) => [name, verbatimClipped(value)]);
-      return explain({ code, values: Object.fromEntries(shown) }, language, figure);
-    },
-    works,
-    refs: (citations, clauses = false) =>
-      [...new Set(citations.map(({ source }) => source))].flatMap((id, i) => {
-        const number = works.indexOf(id) + 1;
-        const of = citations.filter(({ source, clause }) => source === id && clause);
-        const where = clauses && of.length ? ` ${of.map(({ clause }) => clause).join(", ")}` : "";
-        const link = { text: `S${number}${where}`, to: `source-${number}` };
-        return i ? [{ text: clauses ? "; " : ", " }, link] : [link];
-      }),
+  const said: Reader["said"] = ({ code, values }) => {
+    const shown = Object.entries(values).map(([name, value]) => [name, verbatimClipped(value)]);
+    return explain({ code, values: Object.fromEntries(shown) }, language, figure);
   };
+  return { figure, said, words };
+}
+
+/** Links to the works that are cited, by their numbers; with their clauses if asked for. */
+export function refsTo(works: readonly SourceId[]): Context["refs"] {
+  return (citations, clauses = false) =>
+    [...new Set(citations.map(({ source }) => source))].flatMap((id, i) => {
+      const number = works.indexOf(id) + 1;
+      const of = citations.filter(({ source, clause }) => source === id && clause);
+      const where = clauses && of.length ? ` ${of.map(({ clause }) => clause).join(", ")}` : "";
+      const link = { text: `S${number}${where}`, to: `source-${number}` };
+      return i ? [{ text: clauses ? "; " : ", " }, link] : [link];
+    });
+}
+
+/** Makes the context. */
+export function contextOf(
+  record: InstallationRecord,
+  assessment: InstallationAssessment,
+  show: ReturnType<typeof figureText>,
+  language: Catalogue,
+): Context {
+  const works = [...new Set(assessment.sources.map(({ source }) => source))];
+  return { record, assessment, ...readerOf(show, language), works, refs: refsTo(works) };
 }
 
 /** Texts of the record, cut where nobody would read on. */

@@ -5,4 +5,5 @@
  */
 export { htmlReport } from "./html-report.ts";
 export { markdownReport } from "./markdown-report.ts";
+export { type PlanSheetOptions, planSheet } from "./plan-sheet.ts";
 export type { HtmlReportOptions, ReportOptions, ReportPlot } from "./report-options.ts";

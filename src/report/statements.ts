@@ -14,6 +14,8 @@ export interface ReportStatements {
   "report.known-with-it": None;
   "report.what-decides": None;
   "report.nothing-to-do": None;
+  "report.nothing-to-ask": None;
+  "report.plan-is-arithmetic": None;
   "report.on-hold": { readonly holds: readonly HoldWord[] };
   "report.nothing-held": None;
   "report.fields-missing": { readonly count: number };
@@ -56,6 +58,10 @@ export interface ReportStatements {
 /** The labels of a report. */
 export type ReportWord = `report.label.${
   | "title"
+  | "plan-title"
+  | "bring"
+  | "set"
+  | "ask"
   | "unnamed"
   | "site"
   | "refrigerant"

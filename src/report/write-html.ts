@@ -26,7 +26,8 @@ export function writeHtml(
   { title, name, contents, facts, sections }: ReportDocument,
   lang: string,
 ): string {
-  const verdict = sections.find(({ mark }) => mark)?.mark?.text ?? "";
+  const verdict = sections.find(({ mark }) => mark)?.mark?.text;
+  const head = [verdict, `${name}. ${title}`].filter(Boolean).join(": ");
   const links = sections.map(
     (one) => `<li><a href="#part-${one.id}">${htmlText(one.title)}</a></li>`,
   );
@@ -40,7 +41,7 @@ export function writeHtml(
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-<title>${htmlText(`${verdict}: ${name}. ${title}`)}</title>
+<title>${htmlText(head)}</title>
 <style>${styleSheet}${pageFoot(visible(name))}</style>
 </head>
 <body>

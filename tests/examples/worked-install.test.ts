@@ -10,7 +10,7 @@ const steps =
   "Line run,Joints,Pressure test,Evacuation,Room limit,Charge,Valves,Circuit,Supply,Drain,Operation";
 
 describe("the worked installation", () => {
-  const { exitCode, output, errors } = run([]);
+  const { exitCode, output, errors } = run([join(root, "examples/worked-install")]);
   const lines = output.split("\n");
 
   it("passes every step and ends with exit code 0", () => {
@@ -79,7 +79,7 @@ describe("the worked installation", () => {
 
   it("speaks the reader's units", () => {
     expect(output).toMatch(/118\.0 psig: within/);
-    const metric = run(["--units", "SI"]);
+    const metric = run([join(root, "examples/worked-install"), "--units", "SI"]);
     expect(metric.exitCode).toBe(0);
     expect(metric.output).toMatch(/814 kPag: within/); // 118 × 6.894757
     expect(metric.output).not.toMatch(/\bpsi|°F|\boz\b/);

@@ -13,6 +13,9 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.lead-inconclusive": "Nothing failed, but too little is proven for a pass.",
   "report.known-with-it": "To be known with it:",
   "report.what-decides": "What decides it:",
+  "report.nothing-to-ask": "Nothing is left to ask.",
+  "report.plan-is-arithmetic":
+    "A plan is arithmetic. The nameplate, the manufacturer’s instructions, local code and licensed practice come first.",
   "report.nothing-to-do": "Nothing is left to do.",
   "report.on-hold": "On hold, or done too early: {holds}.",
   "report.nothing-held": "Nothing is on hold.",
@@ -71,6 +74,10 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.shown-of": "{shown} of {all} shown",
 
   "report.label.title": "Installation report",
+  "report.label.plan-title": "Plan of the work",
+  "report.label.bring": "Bring",
+  "report.label.set": "Set and expect",
+  "report.label.ask": "Still to ask",
   "report.label.unnamed": "Unnamed installation",
   "report.label.site": "Site",
   "report.label.refrigerant": "Refrigerant",
