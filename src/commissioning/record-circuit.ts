@@ -1,7 +1,12 @@
 // How was the refrigerant circuit made tight, dry and full? Tests, evacuations and charge of a record. Types only.
 // Follows the inputs of pressure-test, vacuum-decay and line-set.
 // Does not cover how they are judged: see those modules.
-import type { PressureTestCriterion, TestReading, Wall } from "../pressure-test/index.ts";
+import type {
+  GasElsewhere,
+  PressureTestCriterion,
+  TestReading,
+  Wall,
+} from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
 import type {
@@ -37,6 +42,10 @@ export interface PressureTestPart {
   readonly requirement?: TestRequirement | undefined;
   /** What the walls are made of. */
   readonly wall?: Wall | undefined;
+  /** Time from the end of the fill to the first reading; without it the gas counts as warm from the fill. */
+  readonly sinceFill?: Quantity<"duration"> | undefined;
+  /** What part of the gas lies where no thermometer is. */
+  readonly elsewhere?: Draft<GasElsewhere> | undefined;
   /** When the last reading was taken. */
   readonly at?: IsoTime | undefined;
 }

@@ -1,7 +1,13 @@
 // Is it tight? The pressure tests of a record, each for its runs: drop, hold, pressure against manual and plates.
 // Follows pressure-test, which decides; that the test keeps the marked pressure is common practice, no source.
 // Does not cover where a leak is.
-import { assessPressureLog, assessPressureTest, type LogReading } from "../pressure-test/index.ts";
+import {
+  assessPressureLog,
+  assessPressureTest,
+  type LogReading,
+  leakGas,
+  type RefrigerantInService,
+} from "../pressure-test/index.ts";
 import { siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { copiedLogs } from "./copied-logs.ts";
@@ -39,7 +45,7 @@ export function tryPressureTest(job: Job): Tried {
 
 /** The drop of a test. */
 function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Trial {
-  const { readings, criterion, wall } = part;
+  const { readings, criterion, wall, sinceFill, elsewhere } = part;
   const { testGauge, gasThermometer } = job.record.instruments ?? {};
   const [start, end] = readings ?? [];
   return {
@@ -57,6 +63,8 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
       readings: `${path}.readings`,
       start: `${path}.readings[0]`,
       end: `${path}.readings[1]`,
+      sinceFill: `${path}.sinceFill`,
+      elsewhere: `${path}.elsewhere`,
       atmosphere: "site.atmosphere",
       altitude: "site.altitude",
       "instruments.pressure": "instruments.testGauge",
@@ -69,6 +77,9 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
         instruments: present({ pressure: testGauge, temperature: gasThermometer }),
         criterion,
         wall,
+        sinceFill,
+        elsewhere,
+        refrigerant: inService(job.refrigerant?.designation),
         volume: volumeOf(runs),
       };
       return readings?.length === 2
@@ -76,6 +87,12 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
         : assessPressureLog(present({ ...setup, readings: readings as LogReading[] }));
     },
   };
+}
+
+/** What a leak would lose in service, where the refrigerant's vapor is in the table. */
+function inService(designation = ""): RefrigerantInService | undefined {
+  const gas = Object.entries(leakGas).find(([name]) => name === designation.replace("-", ""))?.[1];
+  return gas?.pressureAtRest && { gas, pressure: gas.pressureAtRest };
 }
 
 /** The hold against the manual, or against what was asked for where the manual says nothing. */

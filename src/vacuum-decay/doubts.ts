@@ -8,6 +8,7 @@ import { second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
 import type { Segment } from "./collect.ts";
 import { componentAt } from "./component.ts";
+import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
 import { saturationPa } from "./water.ts";
@@ -75,7 +76,12 @@ export function doubtsOfReadings(segment: Segment, settings: Settings, k: number
 }
 
 /** How the course does not look like that of a system that is shut off. */
-export function doubtsOfCourse(analysis: Analysis, settings: Settings, noise: number): Doubt[] {
+export function doubtsOfCourse(
+  analysis: Analysis,
+  settings: Settings,
+  noise: number,
+  stage: Stage,
+): Doubt[] {
   const { segment, components, T, first, endRate, misfit, residual, step } = analysis;
   const doubts: Doubt[] = [];
   const isolation = settings.shutOff
@@ -110,7 +116,8 @@ export function doubtsOfCourse(analysis: Analysis, settings: Settings, noise: nu
   const averaged = (at: number) =>
     components.reduce((sum, one) => sum + one.weight * componentAt(one, at), 0);
   const change = averaged(T) - averaged(first);
-  if (!settings.shutOff && T >= settings.hold && Math.abs(change) < micron.scale) {
+  const flat = (stage.over ? 1 : 5) * micron.scale;
+  if (!settings.shutOff && stage.mayPass && Math.abs(change) < flat) {
     doubts.push({
       reason: say("vacuum-decay.too-flat", { change: difference(change) }),
       action: isolation,

@@ -21,7 +21,7 @@ export function judgeCourse(log: Collector, analysis: Analysis, stage: Stage): P
   const scatter = log.noiseCount < 10 ? 0 : Math.min(Math.sqrt(log.noise), 0.02 * segment.lastP);
   const points: Point[] = [
     ...doubtsOfReadings(segment, settings, k),
-    ...doubtsOfCourse(analysis, settings, scatter),
+    ...doubtsOfCourse(analysis, settings, scatter, stage),
   ].map(({ reason, action }) => ({ outcome: "inconclusive", reason, actions: [action] }));
   const step = steps.at(-1);
   if ((step && T < hold) || suspect) {

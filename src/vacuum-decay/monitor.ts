@@ -18,7 +18,7 @@ import { createWorkspace } from "./workspace.ts";
 export interface DecayMonitor {
   /**
    * Takes the next reading and gives the verdict so far. The fit is renewed with the eighth reading, then when time
-   * has grown by a tenth and the readings by a seventh (at least five), when a checkpoint of the policy is reached and
+   * has grown by a tenth and the readings by a quarter (at least six), when a checkpoint of the policy is reached and
    * after a step; in between the last verdict stands. What else is asked of the monitor changes none of it.
    */
   add(reading: DecayReading): VacuumDecayAssessment;
@@ -73,7 +73,7 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
       const changed = events !== before.events;
       before = { time, events };
       if (verdict && !reached && !grown && !changed) return verdict;
-      const rows = Math.max(enoughPoints, log.rows + 5, 1.15 * log.rows);
+      const rows = Math.max(enoughPoints, log.rows + 6, 1.25 * log.rows);
       due = { time: Math.max(1.1 * time, time + 5), rows };
       verdict = assessmentOf(log, work);
       return verdict;

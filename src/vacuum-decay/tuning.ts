@@ -21,16 +21,19 @@ export const hoseAllowance: number = /* @__PURE__ */ (() => rate(3) * 1e-3)();
 
 /** Largest share of the evidence for something bad beside which a system passes: at the end, and before it. */
 export const passShare = 0.1;
-export const earlyShare = 0.02;
+export const earlyShare = 0.05;
 /** Share of the evidence that proves something bad: at the end, and before it. */
 export const failShare = 0.95;
 export const earlyFailShare = 0.99;
-/** Share of the evidence that names a part of the cause; a leak beside water needs more. */
-export const sure = 0.88;
-export const sureBesideWater = 0.93;
-/** Share below which a part of the cause is excluded. */
-export const excluded = 0.12;
-export const excludedBesideWater = 0.2;
+/** Share of the evidence that names water, and a leak with no water. */
+export const sureWater = 0.6;
+export const sureLeak = 0.8;
+/** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not. */
+export const sureBesideWater = 0.8;
+export const excludedBesideWater = 0.12;
+/** Share below which water is excluded, and above which what looks like water is outgassing. */
+export const excludedWater = 0.12;
+export const sureOutgassing = 0.88;
 
 /** Share of the misfit that counts; below 1 where neighbouring bins err together. */
 export const temper = 1;

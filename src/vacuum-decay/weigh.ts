@@ -44,6 +44,9 @@ const withOutgassing: number = /* @__PURE__ */ (() => -2 * Math.log(0.1))();
 /** Readings of which the scatter is known beforehand, as good as these many; common practice, no source. */
 const priorReadings = 2;
 
+/** About how many time constants of a family are enough for an average, of those that are likely; common practice, no source. */
+const samples = 3;
+
 /** Odds of a figure that is usually around 0, never so small that nothing is left. */
 const usual = (x: number): number => Math.max(1e-5, Math.exp(-(x ** 2) / 2));
 
@@ -132,6 +135,7 @@ function averaged(
   }: Record<"aiccs" | "scores", number[]> & Record<"least" | "variance", number>,
 ): Component[] {
   const components: Component[] = [];
+  const shares = new Float64Array(slowCount);
   for (const [i, { rss, fast, column }] of found.entries()) {
     const weight = Math.exp((least - (scores[i] as number)) / 2);
     if (!(weight > 2e-3)) continue;
@@ -143,14 +147,20 @@ function averaged(
       components.push(complete(work, { ...chosen, column, weight }, variance, end));
       continue;
     }
-    // the profile of the sums gives each point of the grid its likelihood
+    // the profile of the sums gives each point of the grid its likelihood; a wide one is sampled
     const first = column - (column % slowCount);
     const row = 2 * ((fast + 1) * slowColumns + first) + (line ? 1 : 0);
+    let likely = 0;
     for (let k = 0; k < slowCount; k++) {
       const off = (work.profiles[row + 2 * k] as number) - rss;
-      const share = tauPrior(k) * Math.exp((-temper * off) / (2 * variance));
+      shares[k] = tauPrior(k) * Math.exp((-temper * off) / (2 * variance));
+      if ((shares[k] as number) > 0.02) likely++;
+    }
+    const apart = Math.max(1, Math.floor(likely / samples));
+    for (let k = (column - first) % apart; k < slowCount; k += apart) {
+      const share = shares[k] as number;
       if (!(share > 0.02)) continue;
-      const part = { ...chosen, column: first + k, weight: (weight * share) / slowCount };
+      const part = { ...chosen, column: first + k, weight: (weight * share * apart) / slowCount };
       components.push(complete(work, part, variance, end));
     }
   }

@@ -1,13 +1,16 @@
 // Steps that are proven by other evidence than the complete record has: a turn, a flare's size, a pump, a gauge.
 import type { StepName } from "hvac-install-math/commissioning";
+import type { PressureTestAssessment } from "hvac-install-math/pressure-test";
 import {
   degF,
   degreeAngle,
   deltaF,
   ft,
+  hour,
   literPerHour,
   m,
   mm,
+  percent,
   psi,
   psig,
 } from "hvac-install-math/quantity";
@@ -113,5 +116,34 @@ describe("a limit of the lift", () => {
     });
     expect(judged("line-run", manual(limits)).checks["line-run"]).toBe("fail");
     expect(judged("line-run", manual({ maximumLift: ft(40) })).checks["line-run"]).toBe("pass");
+  });
+});
+
+describe("the gas of a pressure test", () => {
+  const verdictOf = (changes: Change) =>
+    assessInstallation(changed(changes))
+      .steps.find(({ name }) => name === "pressure-test")
+      ?.checks.find(({ name }) => name === "pressure-test")?.assessment as
+      | PressureTestAssessment
+      | undefined;
+  const assumed = (changes: Change) => verdictOf(changes)?.assumptions.map(({ code }) => code);
+  const provable = (changes: Change) => verdictOf(changes)?.smallestProvableDrop.in(psi) ?? 0;
+
+  it("has settled where the record says how long ago it was filled", () => {
+    expect(assumed({})).toContain("pressure-test.gas-settled");
+    const told = assumed({ "pressureTests[0].sinceFill": hour(12) });
+    expect(told).not.toContain("pressure-test.gas-settled");
+  });
+
+  it("leaves more open where part of it lies elsewhere", () => {
+    const elsewhere = { share: percent(50), change: deltaF(20) };
+    expect(provable({ "pressureTests[0].elsewhere": elsewhere })).toBeGreaterThan(2 * provable({}));
+  });
+
+  it("tells what a leak would lose of the refrigerant, where its vapor is in the table", () => {
+    expect(verdictOf({})?.refrigerantLossAtMost).toBeDefined();
+    const other = verdictOf({ "equipment.refrigerant": "R-454B" });
+    expect(other).toBeDefined();
+    expect(other?.refrigerantLossAtMost).toBeUndefined();
   });
 });

@@ -1,7 +1,7 @@
 // Simulated vacuum tests by the thousand, made in two ways that share no code, plain and with what happens at a site.
 // The user states ambient, volume, the display's step and a named policy; nothing else. The thresholds of tuning.ts
-// were chosen on seeds below 8 million, doubts and jumps after runs of this study on seeds up to 190 million; none of
-// those is used here. `LOGS=20000 npm run studies` runs more.
+// were chosen on seeds below 8 million, doubts, jumps, causes and early passes after runs on seeds up to 400 million;
+// none of those is used here. `LOGS=20000 npm run studies` runs more.
 import { expect, it } from "vitest";
 import { simulateBalance } from "../vacuum-decay/simulators/balance.ts";
 import { simulateClosedForm } from "../vacuum-decay/simulators/closed-form.ts";
@@ -32,7 +32,7 @@ function run(make: typeof simulateBalance, effect: FieldEffect, seed: number, co
   for (let i = 0; i < count; i++) {
     const truth = truths[i % truths.length] as Truth;
     const log = make(seed + i, truth, effect);
-    addScore(tally, `#${seed + i}`, log, truth, i % 4 === 0);
+    addScore(tally, `#${seed + i}`, log, truth, i % 3 === 0); // every third: all kinds of systems in turn
     const bad = truth !== "sound";
     for (const [rule, passes] of Object.entries(rulesOf(log))) {
       const counts = rules[rule as keyof typeof rules];
@@ -44,8 +44,9 @@ function run(make: typeof simulateBalance, effect: FieldEffect, seed: number, co
 }
 
 function tell(name: string, { tally, rules }: ReturnType<typeof run>): void {
-  const { liveTimes } = tally;
-  const times = [...liveTimes].sort((a, b) => a - b);
+  const { liveTimes, earlyPassTimes } = tally;
+  const median = (times: readonly number[]) =>
+    [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]?.toFixed(2);
   console.log(
     [
       name.padEnd(34),
@@ -54,7 +55,7 @@ function tell(name: string, { tally, rules }: ReturnType<typeof run>): void {
       `undecided ${percent(tally.undecided, tally.logs)}`,
       `cause right ${percent(tally.right, tally.logs)} wrong ${percent(tally.wrong, tally.logs)} open ${percent(tally.open, tally.logs)}`,
       `interval ${percent(tally.dryHeld, tally.dryIntervals)} wet ${percent(tally.wetHeld, tally.wetIntervals)}`,
-      `live wrong ${tally.liveWrong} (passes ${tally.livePassWrong}) of ${tally.live}, median ${times[Math.floor(times.length / 2)]?.toFixed(2)}`,
+      `live wrong ${tally.liveWrong} (passes ${tally.livePassWrong}) of ${tally.live}, median ${median(liveTimes)}, early passes ${median(earlyPassTimes)}`,
       `last reading: bad passed ${rules.lastReading[0]}, sound failed ${rules.lastReading[1]}`,
       `halves: bad passed ${rules.halves[0]}, sound failed ${rules.halves[1]}`,
     ].join(" | "),
@@ -62,8 +63,8 @@ function tell(name: string, { tally, rules }: ReturnType<typeof run>): void {
 }
 
 const makes = [
-  ["gas balance", simulateBalance, 211_000_000],
-  ["closed forms", simulateClosedForm, 257_000_000],
+  ["gas balance", simulateBalance, 411_000_000],
+  ["closed forms", simulateClosedForm, 457_000_000],
 ] as const;
 
 it.each(makes)("%s, plain tests", { timeout: 3_600_000 }, (name, make, seed) => {
@@ -76,10 +77,10 @@ it.each(makes)("%s, plain tests", { timeout: 3_600_000 }, (name, make, seed) => 
   expect(share(tally.undecided, tally.logs)).toBeLessThanOrEqual(0.06);
   expect(share(tally.dryHeld, tally.dryIntervals)).toBeGreaterThanOrEqual(0.9);
   expect(share(tally.wetHeld, tally.wetIntervals)).toBeGreaterThanOrEqual(0.8);
-  // the goals are 88 %, 2 % and 10 %: missed, see docs/guides/vacuum-decay.md
-  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.75);
-  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.03);
-  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.25);
+  // the goals of 88 % right and 10 % open are missed: see docs/guides/vacuum-decay.md
+  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.78);
+  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.02);
+  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.21);
 });
 
 it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name, make, seed) => {
@@ -92,6 +93,7 @@ it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name,
   const empty = { lastReading: [0, 0], halves: [0, 0] };
   tell(`${name}, loggers at a site`, { tally: total, rules: empty });
   expect(total.badPassed).toBe(0);
+  expect(share(total.livePassWrong, total.live)).toBeLessThanOrEqual(0.001);
   expect(share(total.soundFailed, total.sound)).toBeLessThanOrEqual(0.01);
   expect(share(total.undecided, total.logs)).toBeLessThanOrEqual(0.28); // the goal, 20 %, is missed: see the guide
 });

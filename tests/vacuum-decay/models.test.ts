@@ -156,11 +156,19 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
   let weights: { model: Model; weight: number; aicc: number }[] = [];
   for (const { best, aicc, score, members } of usable) {
     const family = Math.exp((least - score) / 2);
+    const oddsOf = (one: (typeof members)[number]) =>
+      one.shape < 0
+        ? 1
+        : Math.exp((-temper * (one.rss - best.rss)) / (2 * variance)) /
+          (1 + (slowTau(one.k) / 5400) ** 2);
+    // every second, third … of the likely time constants stands for its neighbors, from the best on
+    const likely = members.filter((one) => oddsOf(one) > 0.02).length;
+    const apart = Math.max(1, Math.floor(likely / 3));
     for (const one of members) {
-      const likelihood = Math.exp((-temper * (one.rss - best.rss)) / (2 * variance));
-      const odds = one.shape < 0 ? 1 : likelihood / (1 + (slowTau(one.k) / 5400) ** 2);
+      const odds = oddsOf(one);
       if (family <= 2e-3 || odds <= 0.02) continue; // too small to matter
-      const share = one.shape < 0 ? 1 : odds / slowCount;
+      if (one.shape >= 0 && (one.k - best.k) % apart !== 0) continue;
+      const share = one.shape < 0 ? 1 : (odds * apart) / slowCount;
       weights.push({ model: one, weight: family * share * one.odds, aicc });
     }
   }

@@ -546,6 +546,11 @@ const TestRequirementShape: Shape = {
   },
 };
 
+const PressureTestPartElsewhereShape: Shape = {
+  type: "PressureTestPartElsewhere",
+  fields: { "share?": "ratio", "change?": "temperatureDifference" },
+};
+
 const PressureTestPartShape: Shape = {
   type: "PressureTestPart",
   fields: {
@@ -554,6 +559,8 @@ const PressureTestPartShape: Shape = {
     "criterion?": { either: [PressureTestPartCriterion1Shape, PressureTestPartCriterion2Shape] },
     "requirement?": TestRequirementShape,
     "wall?": { words: ["rigid", "copper", "aluminum"] },
+    "sinceFill?": "duration",
+    "elsewhere?": PressureTestPartElsewhereShape,
     "at?": "time",
   },
 };

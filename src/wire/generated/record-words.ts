@@ -379,6 +379,11 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     hold: "Shortest hold.",
     standing: "Where these figures come from.",
   },
+  PressureTestPartElsewhere: {
+    share: "Its share of the volume, 0 to below 1; 0 says that every part has its thermometer.",
+    change:
+      "How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed.",
+  },
   PressureTestPart: {
     "": "A nitrogen test.",
     covers: "Names of the runs that it covers; all of them when left out.",
@@ -386,6 +391,9 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     criterion: "The limit that was stated; without one nothing passes.",
     requirement: "Pressure and hold where the manual says nothing.",
     wall: "What the walls are made of.",
+    sinceFill:
+      "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill.",
+    elsewhere: "What part of the gas lies where no thermometer is.",
     at: "When the last reading was taken.",
   },
   EvacuationReadingsItem: {

@@ -68,6 +68,8 @@ export interface Score {
   readonly livePassWrong: number;
   /** When the first right live verdict came where one may come early, parts of the hold; Infinity for none. */
   readonly liveTimes: number[];
+  /** The same of sound systems alone, whose policy may pass before its hold is over. */
+  readonly earlyPassTimes: number[];
   readonly misses: string[];
 }
 
@@ -92,6 +94,7 @@ export const emptyScore = (): Tally => ({
   liveWrong: 0,
   livePassWrong: 0,
   liveTimes: [],
+  earlyPassTimes: [],
   misses: [],
 });
 
@@ -163,4 +166,5 @@ function addLive(
   if (wrongPass) tally.livePassWrong++;
   // a policy that waits for the end of its hold has no early pass to be late with
   if (!sound || early) tally.liveTimes.push(at);
+  if (sound && early) tally.earlyPassTimes.push(at);
 }
