@@ -211,6 +211,11 @@ export const recordFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "commissioning.field.pressureTests.criterion.per": "time of the maximum drop",
   "commissioning.field.pressureTests.criterion.maximumLeakRate": "maximum leak rate",
   "commissioning.field.pressureTests.wall": "material of the walls",
+  "commissioning.field.pressureTests.sinceFill": "time since the fill",
+  "commissioning.field.pressureTests.elsewhere": "gas without a thermometer",
+  "commissioning.field.pressureTests.elsewhere.share": "share of the gas without a thermometer",
+  "commissioning.field.pressureTests.elsewhere.change":
+    "temperature change of the gas without a thermometer",
   "commissioning.field.pressureTests.at": "date of the pressure test",
   "commissioning.field.evacuations": "evacuation",
   "commissioning.field.evacuations.readings": "vacuum readings",
