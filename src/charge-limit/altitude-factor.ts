@@ -1,8 +1,10 @@
 // How much larger must a room be in thin air? The factor on its area by altitude.
 // Follows manuals of equipment sold in the United States, from memory; about p(600 m)/p(H).
 // Does not cover altitudes above 3200 m: ask the manufacturer.
+
 import { siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 // Altitude in m, factor. From memory; p(600 m)/p(H) of the standard atmosphere keeps to it within 0.02.
@@ -45,5 +47,5 @@ const factors: readonly (readonly [altitude: number, factor: number])[] = [
 export function roomAltitudeFactor(altitude: Quantity<"length">): number {
   const range = { min: -500, max: 3200 };
   const H = siOf("altitude", altitude, "length", range, OutOfRangeError);
-  return factors.find(([row]) => H <= row * (1 + 1e-12))?.[1] ?? 1.4;
+  return factors.find(([row]) => isAtMost(H, row))?.[1] ?? 1.4;
 }

@@ -1,9 +1,11 @@
 // How much may leak into the effective dispersal volume? Concentration for A1, a share of the LFL for A2L.
 // Follows ANSI/ASHRAE Standard 15-2022, 7.3 and 7.6, and ASHRAE 15.2-2022, all from memory.
 // Does not cover machinery rooms, mitigation by ventilation, nor the tables of ASHRAE 15.2.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { flagOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kg, kgPerM3 } from "../quantity/units/mass.ts";
 import {
@@ -220,7 +222,7 @@ export function ventilationLimits(space: {
   const V = siOf("volume", volume, "volume", { above: 0 });
   const density = siOf("charge", charge, "mass", { above: 0, max: 150 }) / V;
   const low = flagOf("lowestUndergroundFloor", lowestUndergroundFloor);
-  const keeps = (limit: number) => density <= limit * (1 + 1e-12);
+  const keeps = (limit: number) => isAtMost(density, limit);
   return frozen({
     measures: keeps(low ? rcl : qlmv) ? 0 : keeps(qlav) ? 1 : 2,
     limits: {

@@ -1,9 +1,11 @@
 // How often must the law's leak check be done? The thresholds and intervals of the European Union.
 // Follows Regulation (EU) 2024/573, Articles 3, 5 and 7, as a reproduction of the text of 20 February 2024 has it.
 // Does not cover who may do it, vehicles, switchgear, nor national law beside it.
+
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { blendWarmingPotential, type Composed } from "./carbon-dioxide-equivalent.ts";
@@ -98,7 +100,7 @@ export function leakCheckInterval(system: {
       return sum + (mass * massPercent * value) / 100;
     }, 0);
   const reaches = (tonnes: number, kilograms: number) =>
-    carbonDioxide >= tonnes * 1000 * (1 - 1e-12) || unsaturated >= kilograms * (1 - 1e-12);
+    isAtLeast(carbonDioxide, tonnes * 1000) || isAtLeast(unsaturated, kilograms);
   const exempt = sealed && (!reaches(10, 2) || (home && gas + unsaturated < 3));
   const required = reaches(5, 1) && !exempt;
   const months = ((reaches(500, 100) ? 3 : reaches(50, 10) ? 6 : 12) * (detected ? 2 : 1)) as

@@ -1,9 +1,11 @@
 // May equipment with this refrigerant still be placed on the market, installed or imported? Rules with their dates.
 // Follows the rows of market-rows.ts.
 // Does not cover states, provinces, permits, service and parts; a rule that is not listed here is not said to be absent.
+
 import { describe, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { WarmingBasis } from "../refrigerants/index.ts";
 import { blendWarmingPotential, type Composed } from "./carbon-dioxide-equivalent.ts";
@@ -89,11 +91,11 @@ export function marketRules(equipment: {
       row.region === region &&
       row.equipment.includes(kind) &&
       (!row.charge ||
-        (row.charge[1] ? charge <= row.charge[0].si * (1 + 1e-12) : charge < row.charge[0].si)) &&
-      (power === undefined ||
-        !row.capacityAtMost ||
-        power <= row.capacityAtMost.si * (1 + 1e-12)) &&
-      (power === undefined || !row.capacityAbove || power > row.capacityAbove.si * (1 + 1e-12)),
+        (row.charge[1]
+          ? isAtMost(charge, row.charge[0].si)
+          : !isAtLeast(charge, row.charge[0].si))) &&
+      (power === undefined || !row.capacityAtMost || isAtMost(power, row.capacityAtMost.si)) &&
+      (power === undefined || !row.capacityAbove || !isAtMost(power, row.capacityAbove.si)),
   );
   return frozen(rows.map((row) => answerOf(row, composition, date, made)));
 }

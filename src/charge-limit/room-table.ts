@@ -1,8 +1,10 @@
 // How is a manual's table of areas and charges read? By rows, never between them.
 // Follows manufacturers' manuals that print IEC 60335-2-40 tables: the row of the smaller area counts for
 // a room, the row of the larger charge for a unit. Does not cover charts.
+
 import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /**
@@ -47,7 +49,7 @@ export function chargeFromRoomTable(table: {
   objectOf("table", table);
   const rows = rowsOf(table.rows);
   const area = siOf("floorArea", table.floorArea, "area", { above: 0 });
-  const row = rows.filter((one) => one.area.si <= area * (1 + 1e-12)).at(-1);
+  const row = rows.filter((one) => isAtMost(one.area.si, area)).at(-1);
   if (row) return row.charge;
   throw new OutOfRangeError({
     argument: "floorArea",
@@ -87,7 +89,7 @@ export function areaFromRoomTable(table: {
   objectOf("table", table);
   const rows = rowsOf(table.rows);
   const charge = siOf("charge", table.charge, "mass", { above: 0 });
-  const row = rows.find((one) => one.charge.si >= charge * (1 - 1e-12));
+  const row = rows.find((one) => isAtLeast(one.charge.si, charge));
   if (row) return row.area;
   throw new OutOfRangeError({
     argument: "charge",

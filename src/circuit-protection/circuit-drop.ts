@@ -1,6 +1,7 @@
 // How much of the voltage reaches the unit, running and at the start, and which conductor would keep the limit?
 // Follows NFPA 70 (2023), 210.19, informational note; CSA C22.1, 8-102, table D3; IEC 60364-5-52:2009, annex G.
 // Does not cover the drop ahead of this circuit.
+import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { m } from "../quantity/units/geometry.ts";
@@ -65,7 +66,7 @@ export function circuitDrop<F extends RuleFamily>(
     .slice(Math.max(0, sizesOf(rules).indexOf(smallest)))
     .find((size) => {
       const found = lost(size, current, powerFactor);
-      return found && longest(found) >= length.si * (1 - 1e-12);
+      return found && isAtLeast(longest(found), length.si);
     });
   const starting = locked && lost(conductor, locked.si, 1);
   const volts = (found: NonNullable<typeof chosen>) => found.each * length.si + found.whip;

@@ -1,6 +1,7 @@
 // Does the fitted breaker or fuse pass?
 // Follows NFPA 70 (2023), 440.22(C), 240.15(B), 240.85; CSA C22.1, 28-202, 14-010; IEC 60364-4-43:2008, 433.1.
 // Does not cover the device's condition, its brand in the panel, or its interrupting rating.
+import { isAtLeast } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import type { FittedDevice } from "./circuit-input.ts";
@@ -90,7 +91,7 @@ export function judgeSmall(
     from && to
       ? say("circuit-protection.fit-between", { from, to })
       : say("circuit-protection.ask-manufacturer");
-  const fails = rules.deviceProtectsConductor || amperes < carried - 1e-9;
+  const fails = rules.deviceProtectsConductor || !isAtLeast(amperes, carried);
   if (fails) {
     const load = ampere(rules.deviceProtectsConductor ? plate.ampacity : carried);
     const said = say("circuit-protection.device-below-load", { ...rated, load });

@@ -1,6 +1,7 @@
 // Does the fitted disconnect pass, and does it stand where it should?
 // Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A), 110.29; CSA C22.1, 28-604, 28-714, 2-308; AS/NZS 3000, 4.19.
 // Does not cover the horsepower rating and the exception for unfused horsepower-rated switches.
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
@@ -31,7 +32,7 @@ function judgeRating(
   if (!rules.points["disconnect-rating"]) return [];
   const { minimumRating: needed } = disconnect;
   const bySum = rules.disconnect.of === "largest" && input.largestLoadCurrent === undefined;
-  const ok = rating.si >= needed.si - 1e-9;
+  const ok = isAtLeast(rating.si, needed.si);
   // The largest load alone counts 115 %: a rating between the load and 115 % of the sum can be right.
   if (bySum && !ok && rating.si > load.amperes) {
     return [
@@ -147,7 +148,7 @@ function judgePlace(
   const { distance, workingSpace } = fitted;
   if (limit && distance) {
     found.push(
-      ...judged(rules, point, "disconnect-place", distance.si <= limit.si + 1e-9, {
+      ...judged(rules, point, "disconnect-place", isAtMost(distance.si, limit.si), {
         met: say("circuit-protection.disconnect-near", { distance, limit }),
         broken: say("circuit-protection.disconnect-too-far", { distance, limit }),
         actions: [say("circuit-protection.move-disconnect-within", { limit })],
@@ -172,8 +173,8 @@ function judgeSpace(
   if (space === undefined || least === undefined) return [];
   const { equipmentWidth: wide } = space;
   const needed = { ...least, width: wide && wide.si > least.width.si ? wide : least.width };
-  const enough = (["depth", "width", "height"] as const).every(
-    (side) => space[side].si >= needed[side].si - 1e-9,
+  const enough = (["depth", "width", "height"] as const).every((side) =>
+    isAtLeast(space[side].si, needed[side].si),
   );
   if (!rules.workingSpace?.required) {
     return enough ? [] : [noted(say("circuit-protection.working-space-recommended", needed))];

@@ -1,6 +1,7 @@
 // What else has to be right around the circuit: voltage drop, service receptacle, residual-current device?
 // Follows NFPA 70, 210.19, 210.63(A); CSA C22.1, 8-102; IEC 60364-4-41, 411.3.3, 411.5; AS/NZS 3000, 2.6.3.2, 3.6.2.
 // Does not cover ground-fault protection by 210.8(F), which is advice: circuit-advice.ts.
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -13,7 +14,7 @@ import { say, verbatim } from "./statements.ts";
 export function judgeDrop({ rules, input }: CheckedCircuit, { drop }: CircuitSizes): Finding[] {
   if (drop === undefined) return [];
   const { running, limit, longestRun, conductorWithinLimit: within } = drop;
-  const ok = longestRun.si >= (input.wiring.length?.si ?? 0) * (1 - 1e-12);
+  const ok = isAtLeast(longestRun.si, input.wiring.length?.si ?? 0);
   // The sentence needs two decimals; the result keeps them all.
   const values = {
     drop: percent(Number(running.ratio.in(percent).toFixed(2))),
@@ -43,7 +44,7 @@ export function judgeReceptacle({ rules, installed }: CheckedCircuit): Finding[]
   const met = say("circuit-protection.receptacle-met", { distance, limit });
   const point = ["service-receptacle"] as const;
   return [
-    ...judged(rules, point, "service-receptacle", distance.si <= receptacleWithin + 1e-9, {
+    ...judged(rules, point, "service-receptacle", isAtMost(distance.si, receptacleWithin), {
       met,
       broken: say("circuit-protection.receptacle-too-far", { distance, limit }),
       actions: [say("circuit-protection.add-receptacle", { limit })],
@@ -73,7 +74,7 @@ export function judgeResidualCurrent(
   const asked = rule === "TT" ? input.earthing : ahead <= rule.upTo ? "TT" : "TN";
   const { occupancy = "dwelling" } = input;
   if (asked === "TN" || (rule !== "TT" && occupancy === "other")) return [];
-  if (fitted && fitted.si <= sensitive + 1e-12) {
+  if (fitted && isAtMost(fitted.si, sensitive)) {
     const said = say("circuit-protection.residual-current-met", { rated: fitted });
     return judged(rules, ["residual-current"], "residual-current", true, {
       met: said,

@@ -5,6 +5,7 @@
 import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
@@ -94,7 +95,7 @@ function deviceLimit<F extends RuleFamily>(
 
 /** IEC 60364-4-43, 433.1: In ≤ Iz for a breaker, with a margin for a fuse. */
 const protects = (margins: Steps<number>, rating: number, usable: number) =>
-  rating * step("deviceRating", margins, rating) <= usable + 1e-9;
+  isAtMost(rating * step("deviceRating", margins, rating), usable);
 
 /**
  * What a conductor has to do.
@@ -184,7 +185,7 @@ export function smallestConductor<F extends RuleFamily>(
 
 /** Whether a conductor carries the demand. */
 export const carries = ({ usable }: UsableAmpacity, { ampacity }: PlainDemand): boolean =>
-  usable.si >= ampacity - 1e-9;
+  isAtLeast(usable.si, ampacity);
 
 /** Whether a conductor is protected by its device, where that is asked for. */
 export function isProtected<F extends RuleFamily>(

@@ -1,6 +1,7 @@
 // Can the charge be as it is recorded? Factory charge against capacity, what was added against the rule and the factory.
 // Follows usual charges per capacity; common practice, no source. A doubt leaves the charge open, it never fails it.
 // Does not cover the rule of the manual: line-set decides it.
+import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hasRule, ruleOf } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
@@ -27,7 +28,7 @@ export function doubtsOfCharge(job: Job): Trial[] {
     const values = { charge: factoryCharge, capacity, low: usual(least), high: usual(most) };
     doubts.push(doubt("equipment.factoryCharge", say("commissioning.factory-charge-odd", values)));
   }
-  if (maximumCharge && factoryCharge.si >= maximumCharge.si * (1 - 1e-9)) {
+  if (maximumCharge && isAtLeast(factoryCharge.si, maximumCharge.si)) {
     const values = { charge: factoryCharge, most: maximumCharge };
     doubts.push(
       doubt("equipment.factoryCharge", say("commissioning.factory-charge-is-maximum", values)),

@@ -1,6 +1,7 @@
 // Can a plate be as it is recorded? Its currents against each other, its power against its capacity.
 // Follows the arithmetic of NFPA 70, 440.32 and 440.22, for currents; efficiencies are common practice, no source.
 // Does not cover the circuit: circuit-protection decides it.
+import { isAtMost } from "../quantity/limit.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { say } from "./statements.ts";
@@ -21,7 +22,7 @@ export function doubtsOfPlate({ record }: Job): Trial[] {
   const { minimumCircuitAmpacity: ampacity, maximumOvercurrentProtection: protection } = equipment;
   const { ratedLoadCurrent: rated, capacity, ratedVoltages = [] } = equipment;
   const doubts: Trial[] = [];
-  if (ampacity && rated && rated.si > ampacity.si * (1 + 1e-9)) {
+  if (ampacity && rated && !isAtMost(rated.si, ampacity.si)) {
     const reason = say("commissioning.rated-above-ampacity", { rated, ampacity });
     doubts.push(doubt("equipment.ratedLoadCurrent", reason));
   }

@@ -1,6 +1,7 @@
 // Is it tight? The pressure tests of a record, each for its runs: drop, hold, pressure against manual and plates.
 // Follows pressure-test, which decides; that the test keeps the marked pressure is common practice, no source.
 // Does not cover where a leak is.
+
 import {
   assessPressureLog,
   assessPressureTest,
@@ -9,6 +10,7 @@ import {
   type RefrigerantInService,
 } from "../pressure-test/index.ts";
 import { siOf } from "../quantity/check.ts";
+import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { copiedLogs } from "./copied-logs.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
@@ -119,7 +121,7 @@ function held(
   siOf("required", required, "duration", { above: 0 });
   const seconds = spread(times.flatMap((one) => (one ? [one.si] : [])));
   const values = { held: new Quantity(seconds, required.unit), required };
-  return seconds >= required.si * (1 - 1e-12)
+  return isAtLeast(seconds, required.si)
     ? ownVerdict("pass", say("commissioning.held-long-enough", values))
     : ownVerdict(
         "inconclusive",

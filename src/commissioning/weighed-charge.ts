@@ -1,9 +1,11 @@
 // Is what was weighed in what the manual asks for, within its tolerance and below the plate's maximum?
 // Follows JCGM 106:2012, 8.3, with guard bands. Does not cover the rule itself: see charge-rule.ts.
+
 import { cite, overallOutcome, verdict } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { ruleOf } from "./charge-rule.ts";
@@ -39,7 +41,7 @@ export function weighed(job: Job): OwnVerdict {
   });
   const asked = toFourDigits(unrounded);
   const whole = toFourDigits(factory.plus(unrounded));
-  const isWide = tolerance.si > largestTolerance * (factory.si + unrounded.si) * (1 + 1e-12);
+  const isWide = !isAtMost(tolerance.si, largestTolerance * (factory.si + unrounded.si));
   const doubts: CommissioningStatement[] = [];
   const actions: CommissioningStatement[] = [];
   if (isWide) {

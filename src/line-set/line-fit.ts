@@ -1,11 +1,13 @@
 // Do the insulated pair, the drain and the cable fit this cover duct or wall sleeve?
 // Follows plane geometry: circles side by side in a circle or a rectangle (pack-circles.ts).
 // Does not cover fill limits for cables in conduit (electrical codes) and foam that is squeezed: it sweats.
+
 import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { danger } from "../assessment/safety.ts";
 import { listOf, objectOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { decide, type Finding } from "./decide.ts";
@@ -203,7 +205,7 @@ export function assessLineFit(input: LineFitInput): LineFitAssessment {
   if ("diameter" in opening) {
     const radius = dimension("diameter", opening.diameter) / 2 - half;
     area = Math.PI * (radius + half) ** 2;
-    impossible = leastRadius(radii) > radius * (1 + 1e-9);
+    impossible = !isAtMost(leastRadius(radii), radius);
     places = impossible ? undefined : packCircles(radii, { radius });
   } else {
     const width = dimension("width", opening.width) - 2 * half;

@@ -1,5 +1,6 @@
 // Why is the verdict what it is? The statements of a decision, the deciding one first; nothing is decided here.
 // Follows no standard. Does not cover what to do next: actions.ts.
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import type { Evidence, Found } from "./evidence.ts";
@@ -32,7 +33,7 @@ export function reasonsFor(evidence: Evidence, found: Found): PressureTestStatem
     const values = { rise: psi(-evidence.drop), uncertainty: psi(U) };
     reasons.unshift(say("pressure-test.unexplained-rise", values));
   }
-  if (limit && limit.stated > limit.drop * (1 + 1e-9)) {
+  if (limit && !isAtMost(limit.stated, limit.drop)) {
     const pressure = psi(first.pressure - first.atmosphere);
     const values = { stated: psi(limit.stated), pressure, limit: psi(limit.drop) };
     reasons.push(say("pressure-test.limit-lowered", values));

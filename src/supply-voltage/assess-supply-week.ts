@@ -2,9 +2,11 @@
 // Follows EN 50160:2010, 4.2.2.2: 95 % of the ten-minute means of a week within ±10 %, all within +10 % and
 // −15 %; the means as IEC 61000-4-30 forms them (root of the mean square; from memory).
 // Does not cover supplies that are not linked to a network, remote ones, flicker, dips and interruptions.
+
 import { type Assessment, cite, type Outcome, verdict } from "../assessment/assessment.ts";
 import { danger } from "../assessment/safety.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { day } from "../quantity/units/time.ts";
@@ -132,7 +134,7 @@ function countsOf(week: readonly number[], nominal: number): WeekCounts {
   const own = week.filter((v) => v > 0);
   const count = own.length;
   const outside = (low: number) =>
-    own.filter((v) => v < low * nominal - 1e-9 || v > 1.1 * nominal + 1e-9).length;
+    own.filter((v) => !isAtLeast(v, low * nominal) || !isAtMost(v, 1.1 * nominal)).length;
   const [outside10, outside15] = [outside(0.9), outside(0.85)];
   const enough = week.length === perWeek && count > perWeek / 2;
   const fails = outside15 > 0 || outside10 > 0.05 * (enough ? count : perWeek);

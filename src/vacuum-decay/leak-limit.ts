@@ -1,7 +1,9 @@
 // Which leak is too large for a vacuum that passes? The policy's limit, or less where the caller states less.
 // Common practice, no source, where the policy names none. Does not cover what a leak loses: loss.ts.
+
 import { siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { micronPerMinute } from "../quantity/units/pressure.ts";
@@ -30,7 +32,7 @@ export function leakLimitOf(
   const throughput = asRate
     ? siOf("leakLimit", stated as Quantity<"pressureRate">, "pressureRate", { above: 0 }) * volume
     : siOf("leakLimit", stated as Quantity<"throughput">, "throughput", { above: 0 });
-  if (throughput > most * (1 + 1e-9)) {
+  if (!isAtMost(throughput, most)) {
     const limit = asRate ? new Quantity(most / volume, micronPerMinute) : paM3PerS(most);
     throw new InvalidInputError({
       argument: "leakLimit",

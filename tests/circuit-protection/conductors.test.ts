@@ -310,7 +310,7 @@ describe("supplies side by side", () => {
     const [short] = compareSupplies({ ...input, wiring: copper });
     expect(short).not.toHaveProperty("drop");
     expect(short).not.toHaveProperty("dropWithSameConductor");
-    expect(small?.supply).toBe(input.supplies[0]);
+    expect(small?.supply).toEqual(input.supplies[0]);
     expect(small?.connection).toMatchObject({ poles: 2, voltageRating: "120/240 V" });
     expect(small?.dropWithSameConductor).toBeUndefined();
     // 2 × 8 A × 3.14 Ω/kft × 100 ft = 5.024 V
