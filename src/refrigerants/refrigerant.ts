@@ -66,8 +66,8 @@ export interface InverseSeries {
 /**
  * A refrigerant: who it is, where its figures come from, and its saturation curves.
  *
- * Designation, composition and safety class follow ANSI/ASHRAE Standard 34 from memory of its tables;
- * check them against the current addenda where they decide something.
+ * Designation, composition and safety class follow ANSI/ASHRAE Standard 34 as the ASHRAE Handbook, Fundamentals, prints
+ * it (R-452B and R-454C from memory); check them against the current addenda where they decide something.
  *
  * Source: ANSI/ASHRAE Standard 34; the works in `sources`.
  *
@@ -87,7 +87,7 @@ export interface Refrigerant {
   readonly name: string;
   /** Components by mass; one of 100 % for a pure substance. */
   readonly composition: readonly RefrigerantComponent[];
-  /** ASHRAE 34 safety class, from memory: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability. */
+  /** ASHRAE 34 safety class: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability. */
   readonly safetyClass: "A1" | "A2L" | "A2" | "A3" | "B1" | "B2L" | "B2" | "B3";
   /** Critical point: of the paper, or of the mixture model where `model` is `mixture`. */
   readonly criticalPoint: {

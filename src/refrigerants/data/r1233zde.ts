@@ -52,7 +52,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: Typically 0.1 % in pressure and density; less sure near the critical point.
  *
- * Source: akasaka-lemmon-2022 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: akasaka-lemmon-2022 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R1233zdE: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-1233zd(E)",

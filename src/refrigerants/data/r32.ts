@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: 0.02 % in vapour pressure, 0.05 % in liquid density (paper).
  *
- * Source: tillner-roth-1997 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: tillner-roth-1997 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R32: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-32",

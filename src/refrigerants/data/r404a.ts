@@ -60,7 +60,7 @@ const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pseudo-pure model: 0.5 % in bubble and dew pressure, 0.1 % in density (paper); nothing between the two.
  *
- * Source: lemmon-2003 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: lemmon-2003 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R404A: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-404A",

@@ -66,7 +66,7 @@ const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the mixture model: About 0.5 % in pressure; less sure near the critical point.
  *
- * Source: tillner-roth-baehr-1994, thol-lemmon-2016, bell-2022 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: tillner-roth-baehr-1994, thol-lemmon-2016, bell-2022 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R450A: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-450A",

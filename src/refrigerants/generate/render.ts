@@ -4,6 +4,12 @@ import { warmingPotentials } from "../warming-potentials.ts";
 import { componentDesignation, type Definition } from "./definitions.ts";
 import type { SeriesWithRange } from "./make-series.ts";
 
+/** How composition and safety class were come by: the table of the Handbook that was read ends before two blends. */
+const standingOf = (id: string): string =>
+  ["R452B", "R454C"].includes(id)
+    ? "from memory"
+    : "as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2";
+
 /** The text of `data/<id>.ts`, before the project's formatter. */
 export function render(definition: Definition, made: SeriesWithRange): string {
   const { id, designation, name, safetyClass, model, composition, sources } = definition;
@@ -31,7 +37,7 @@ ${constants(series, model)}
  *
  * Known weakness of the ${model} model: ${definition.weakness}
  *
- * Source: ${sources.join(", ")} in the bibliography; ANSI/ASHRAE Standard 34 from memory.
+ * Source: ${sources.join(", ")} in the bibliography; ANSI/ASHRAE Standard 34 ${standingOf(id)}.
  */
 export const ${id}: Refrigerant = /* @__PURE__ */ frozen({
   designation: "${designation}",
