@@ -9,6 +9,7 @@ import {
   absoluteSi,
   atmosphereSi,
   betaOf,
+  type TestPressure,
   type TestTemperature,
   type TestVolume,
   temperaturesSi,
@@ -42,6 +43,12 @@ export interface GaugeChange extends TemperatureChange {
 export interface AbsoluteChange extends TemperatureChange {
   /** What the sensor shows first, above vacuum. */
   readonly pressure: Quantity<"absolutePressure">;
+}
+
+/** A reading of either kind, with the atmosphere for the case that it is a gauge's. */
+export interface EitherChange extends Omit<GaugeChange, "pressure"> {
+  /** What the gauge or the sensor shows first. */
+  readonly pressure: TestPressure;
 }
 
 /**
@@ -78,9 +85,8 @@ export interface AbsoluteChange extends TemperatureChange {
  */
 export function expectedTestPressure(change: GaugeChange): Quantity<"gaugePressure">;
 export function expectedTestPressure(change: AbsoluteChange): Quantity<"absolutePressure">;
-export function expectedTestPressure(
-  change: GaugeChange | AbsoluteChange,
-): Quantity<"gaugePressure"> | Quantity<"absolutePressure"> {
+export function expectedTestPressure(change: AbsoluteChange | EitherChange): TestPressure;
+export function expectedTestPressure(change: AbsoluteChange | EitherChange): TestPressure {
   const {
     pressure,
     temperature,

@@ -23,6 +23,7 @@ export type { DropLimit, LeakLimit, PressureTestCriterion } from "./criterion.ts
 
 export {
   type AbsoluteChange,
+  type EitherChange,
   expectedTestPressure,
   type GaugeChange,
   type TemperatureChange,

@@ -17,8 +17,8 @@ export type CoilReading =
       readonly atmosphere?: Quantity<"absolutePressure"> | undefined;
     }
   | {
-      /** Gauge pressure. */
-      readonly pressure: Quantity<"gaugePressure">;
+      /** Gauge pressure, or one of either kind. */
+      readonly pressure: ReadPressure;
       /** The air around the gauge: `standardAtmosphere`, `atmosphereAtAltitude(…)` or a barometer. */
       readonly atmosphere: Quantity<"absolutePressure">;
     };

@@ -29,6 +29,18 @@ it("a gauge reading needs the atmosphere, an absolute one does not", () => {
   expectedTestPressure({ ...change, pressure: psig(500) });
 });
 
+it("a pressure of either kind compiles with an atmosphere, and not without", () => {
+  const either = psig(500) as Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
+  const later = expectedTestPressure({
+    ...change,
+    pressure: either,
+    atmosphere: standardAtmosphere,
+  });
+  expectTypeOf(later).toEqualTypeOf<Quantity<"gaugePressure"> | Quantity<"absolutePressure">>();
+  // @ts-expect-error it may be a gauge's
+  expectedTestPressure({ ...change, pressure: either });
+});
+
 it("a drop is no pressure, a temperature difference no temperature", () => {
   // @ts-expect-error psi is a difference; the gauge reads psig
   expectedTestPressure({ ...change, pressure: psi(500), atmosphere: standardAtmosphere });

@@ -1,4 +1,11 @@
-import { degF, kPaa, psi, psig, standardAtmosphere } from "hvac-install-math/quantity";
+import {
+  degF,
+  kPaa,
+  psi,
+  psig,
+  type Quantity,
+  standardAtmosphere,
+} from "hvac-install-math/quantity";
 import {
   bubbleTemperature,
   dewTemperature,
@@ -36,4 +43,14 @@ test("an absolute pressure needs no atmosphere, a gauge pressure with one compil
   dewTemperature(R410A, kPaa(900)) satisfies object;
   dewTemperature(R410A, psig(118), standardAtmosphere) satisfies object;
   superheat(R410A, { pressure: kPaa(900), lineTemperature: degF(50) }) satisfies object;
+});
+
+test("a pressure of either kind compiles with an atmosphere, and not without", () => {
+  const either = psig(118) as Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
+  dewTemperature(R410A, either, standardAtmosphere) satisfies object;
+  const reading = { pressure: either, lineTemperature: degF(50) };
+  superheat(R410A, { ...reading, atmosphere: standardAtmosphere }) satisfies object;
+  subcooling(R410A, { ...reading, atmosphere: standardAtmosphere }) satisfies object;
+  // @ts-expect-error it may be a gauge's
+  superheat(R410A, reading);
 });

@@ -877,31 +877,6 @@ export const TwoReadingAssessmentShape: Shape = {
   },
 };
 
-export const GaugeChangeShape: Shape = {
-  type: "GaugeChange",
-  fields: {
-    temperature: { either: ["temperature", { list: "temperature" }] },
-    laterTemperature: { either: ["temperature", { list: "temperature" }] },
-    "volume?": { either: ["volume", { list: "volume" }] },
-    "wall?": { words: ["rigid", "copper", "aluminum"] },
-    pressure: "gaugePressure",
-    atmosphere: "absolutePressure",
-    "laterAtmosphere?": "absolutePressure",
-  },
-  says: "A gauge reading with its atmosphere.",
-  about: {
-    temperature: "Gas temperature at the first reading; one per zone where zones differ.",
-    laterTemperature: "Gas temperature at the later reading.",
-    volume:
-      "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
-    wall: "What the walls are made of, for their own expansion; rigid when left out.",
-    pressure: "What the gauge shows first.",
-    atmosphere: "Station pressure at the first reading.",
-    laterAtmosphere:
-      "Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out.",
-  },
-};
-
 export const AbsoluteChangeShape: Shape = {
   type: "AbsoluteChange",
   fields: {
@@ -919,6 +894,31 @@ export const AbsoluteChangeShape: Shape = {
       "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
     wall: "What the walls are made of, for their own expansion; rigid when left out.",
     pressure: "What the sensor shows first, above vacuum.",
+  },
+};
+
+export const EitherChangeShape: Shape = {
+  type: "EitherChange",
+  fields: {
+    temperature: { either: ["temperature", { list: "temperature" }] },
+    atmosphere: "absolutePressure",
+    "volume?": { either: ["volume", { list: "volume" }] },
+    "wall?": { words: ["rigid", "copper", "aluminum"] },
+    "laterAtmosphere?": "absolutePressure",
+    laterTemperature: { either: ["temperature", { list: "temperature" }] },
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+  },
+  says: "A reading of either kind, with the atmosphere for the case that it is a gauge's.",
+  about: {
+    temperature: "Gas temperature at the first reading; one per zone where zones differ.",
+    atmosphere: "Station pressure at the first reading.",
+    volume:
+      "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
+    wall: "What the walls are made of, for their own expansion; rigid when left out.",
+    laterAtmosphere:
+      "Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out.",
+    laterTemperature: "Gas temperature at the later reading.",
+    pressure: "What the gauge or the sensor shows first.",
   },
 };
 

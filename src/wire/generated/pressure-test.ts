@@ -19,7 +19,7 @@ import { type Codec, codecOf } from "../codec.ts";
 import {
   AbsoluteChangeShape,
   CompareTemperatureRulesInputShape,
-  GaugeChangeShape,
+  EitherChangeShape,
   HoldPlanShape,
   HoldTimeShape,
   LogAssessmentShape,
@@ -77,7 +77,7 @@ export const expectedTestPressureInput: Codec<InputOf<typeof expectedTestPressur
   /* @__PURE__ */ codecOf({
     id: "expectedTestPressureInput",
     name: "change",
-    shape: { either: [GaugeChangeShape, AbsoluteChangeShape] },
+    shape: { either: [AbsoluteChangeShape, EitherChangeShape] },
   });
 
 /** JSON of what `expectedTestPressure` gives. Source: the library's own format. */

@@ -26,9 +26,13 @@ export const MeanCoilTemperatureInputReading1Shape: Shape = {
 
 export const MeanCoilTemperatureInputReading2Shape: Shape = {
   type: "MeanCoilTemperatureInputReading2",
-  fields: { pressure: "gaugePressure", atmosphere: "absolutePressure", "dewWeight?": "number" },
+  fields: {
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    atmosphere: "absolutePressure",
+    "dewWeight?": "number",
+  },
   about: {
-    pressure: "Gauge pressure.",
+    pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
   },
@@ -55,9 +59,12 @@ export const TemperatureGlideInputReading1Shape: Shape = {
 
 export const TemperatureGlideInputReading2Shape: Shape = {
   type: "TemperatureGlideInputReading2",
-  fields: { pressure: "gaugePressure", atmosphere: "absolutePressure" },
+  fields: {
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
+    atmosphere: "absolutePressure",
+  },
   about: {
-    pressure: "Gauge pressure.",
+    pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
   },
@@ -108,7 +115,7 @@ export const AssessSubcoolingInputInput1Shape: Shape = {
 export const AssessSubcoolingInputInput2Shape: Shape = {
   type: "AssessSubcoolingInputInput2",
   fields: {
-    pressure: "gaugePressure",
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
     lineTemperature: "temperature",
     target: "temperatureDifference",
@@ -117,7 +124,7 @@ export const AssessSubcoolingInputInput2Shape: Shape = {
     "confidence?": "number",
   },
   about: {
-    pressure: "Gauge pressure.",
+    pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
     lineTemperature:
@@ -493,12 +500,12 @@ export const SubcoolingInputReading1Shape: Shape = {
 export const SubcoolingInputReading2Shape: Shape = {
   type: "SubcoolingInputReading2",
   fields: {
-    pressure: "gaugePressure",
+    pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
     lineTemperature: "temperature",
   },
   about: {
-    pressure: "Gauge pressure.",
+    pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
     lineTemperature:
