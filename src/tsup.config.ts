@@ -33,16 +33,24 @@ function builtPath(importer: string, target: string): string | undefined {
   return isFace(to) && moduleOf(from) !== moduleOf(to) ? to : undefined;
 }
 
-/** Writes the sentences of each language as JSON, for apps in other languages of programming. */
+/**
+ * Writes the sentences of each language as JSON, for apps in other languages of programming: `es.json`, and
+ * `es-ES.json` of the country that writes it otherwise.
+ */
 async function writeLanguages(): Promise<void> {
   const folder = join(src, "../dist/language");
   for (const name of foldersIn("language")) {
-    const catalogues = Object.values(
-      (await import(join(folder, name, "index.js"))) as Record<string, Catalogue>,
-    );
-    const messages = Object.assign({}, ...catalogues.map((one) => one.messages));
-    const text = JSON.stringify({ locale: catalogues[0]?.locale, messages }, undefined, 2);
-    writeFileSync(join(folder, `${name}.json`), `${text}\n`);
+    const { assessment, ...others } = (await import(join(folder, name, "index.js"))) as {
+      readonly [module: string]: Catalogue;
+    };
+    const catalogues = [assessment, ...Object.values(others)] as Catalogue[];
+    for (const locale of new Set(catalogues.map((one) => one.locale))) {
+      const own = catalogues.filter((one) => one.locale === locale);
+      const messages = Object.assign({}, ...own.map((one) => one.messages));
+      const file = locale === assessment?.locale ? name : locale;
+      const text = JSON.stringify({ locale, messages }, undefined, 2);
+      writeFileSync(join(folder, `${file}.json`), `${text}\n`);
+    }
   }
 }
 

@@ -97,6 +97,7 @@ export function limitsSection({ words, said }: Context): Section {
       said(say("report.judges-a-record")),
       said(say("report.repeats-what-was-stated")),
       said(say("report.what-a-pass-means")),
+      said(say("report.standing")),
     ]),
   };
 }

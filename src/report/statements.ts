@@ -39,6 +39,7 @@ export interface ReportStatements {
   "report.judges-a-record": None;
   "report.repeats-what-was-stated": None;
   "report.what-a-pass-means": None;
+  "report.standing": None;
   "report.signatures-not-verified": None;
   "report.no-site": None;
   "report.no-nameplate": None;

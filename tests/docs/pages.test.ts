@@ -153,7 +153,7 @@ describe("every module", () => {
   it("is an entry point of the API pages", () => {
     const { typedocOptions } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
     expect([...typedocOptions.entryPoints].sort()).toEqual(
-      [...names, "language/en", "language/es", "wire/zod"]
+      [...names, "language/en", "language/es", "language/fr", "wire/zod"]
         .map((name) => `src/${name}/index.ts`)
         .sort(),
     );

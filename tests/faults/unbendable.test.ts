@@ -3,6 +3,7 @@
 // schemas of wire/zod, which are zod's.
 import * as english from "hvac-install-math/language/en";
 import * as spanish from "hvac-install-math/language/es";
+import * as french from "hvac-install-math/language/fr";
 import * as plots from "hvac-install-math/plots";
 import * as report from "hvac-install-math/report";
 import * as wire from "hvac-install-math/wire";
@@ -80,7 +81,7 @@ describe("whoever writes into what the library hands out changes no later answer
   });
 
   it("in exports", () => {
-    const all = { ...modules, wire, plots, report, english, spanish };
+    const all = { ...modules, wire, plots, report, english, french, spanish };
     const taken = Object.entries(all).flatMap(([module, exported]) =>
       Object.entries(exported).flatMap(([name, value]) =>
         bend(value, `${module}.${name}`, new Set()),

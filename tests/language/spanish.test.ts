@@ -23,7 +23,7 @@ describe("Spanish", () => {
     for (const [code, message] of Object.entries(other.messages)) {
       expect(namesIn(message), code).toEqual(namesIn(english.messages[code]));
     }
-    expect(other.locale).toBe("es");
+    expect(other.locale).toBe("es-419");
   });
 
   it("words all that a pressure test and its plan say", () => {

@@ -33,7 +33,7 @@ describe("the packed package", () => {
         (entry) => entry.isDirectory() && entry.name !== "language" && entry.name !== "shapes",
       )
       .map(({ name }) => name)
-      .concat("language/en", "language/es", "wire/zod")
+      .concat("language/en", "language/es", "language/fr", "wire/zod")
       .map((name) => `hvac-install-math/${name}`);
     expect(subpaths.sort()).toEqual(["hvac-install-math", ...modules].sort());
   });

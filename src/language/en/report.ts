@@ -57,6 +57,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "Names, times, photos and signatures are repeated as stated. None of them was verified.",
   "report.what-a-pass-means":
     "A pass means that the recorded figures meet the limits checked, with the stated uncertainty. It is not permission to pressurize, charge or energize.",
+  "report.standing": "Where a translation of this report differs, the English governs.",
   "report.signatures-not-verified":
     "Names and times are as the record states them. Nothing here verifies who signed.",
   "report.no-site": "No site data recorded.",

@@ -4,21 +4,12 @@ import type { CautionKind } from "../../assessment/caution.ts";
 import type { SafetyStatements } from "../../assessment/safety.ts";
 import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
 
-/** What a pressure test says of them; the others follow with their modules. */
-type Dangers =
-  | "safety.others-govern"
-  | "safety.dry-nitrogen-only"
-  | "safety.regulator-and-relief"
-  | "safety.raise-in-stages"
-  | "safety.lowest-rating"
-  | "safety.nitrogen-suffocates"
-  | "safety.open-under-pressure";
-type Said = Pick<SafetyStatements, Dangers> &
+type Said = SafetyStatements &
   Words<`assessment.outcome.${Outcome}` | `assessment.caution.${CautionKind}`>;
 const catalogue: Define<Said> = define;
 
-/** What a verdict on a pressure test says besides its own sentences, in Spanish. */
-export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
+/** What every verdict may say, in Spanish. */
+export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "safety.others-govern":
     "Prevalecen la placa de datos, las instrucciones del fabricante, el código local y la práctica autorizada.",
   "safety.dry-nitrogen-only":
@@ -32,6 +23,24 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
     "El nitrógeno desplaza el aire y puede asfixiar. Libérelo al exterior.",
   "safety.open-under-pressure":
     "Nunca afloje, corte ni suelde nada bajo presión. Recupere antes el refrigerante o libere el nitrógeno.",
+  "safety.refrigerant-contact":
+    "El refrigerante líquido congela la piel y los ojos. Use guantes y gafas, también al soltar una manguera.",
+  "safety.flammable-refrigerant":
+    "Refrigerante inflamable: elimine las fuentes de ignición, ventile, use un detector de fugas (alarma al 25 % del LII o menos) y herramientas aptas, y purgue con nitrógeno antes de cualquier llama.",
+  "safety.toxic-refrigerant": "Refrigerante tóxico: use protección respiratoria.",
+  "safety.refrigerant-suffocates":
+    "El refrigerante desplaza el aire y puede asfixiar, sobre todo en lugares bajos y cerrados. Ventile.",
+  "safety.charge-tight-system": "Cargue por peso, y nunca un sistema con fugas o sin probar.",
+  "safety.refrigerant-air-mixture":
+    "Nunca pruebe a presión con refrigerante y aire. Hasta un refrigerante A1 puede arder en esa mezcla.",
+  "safety.compressor-in-vacuum": "Nunca haga funcionar un compresor en vacío.",
+  "safety.line-voltage":
+    "La tensión puede matar. Corte la energía, bloquee y compruebe la ausencia de tensión; los capacitores del inverter siguen cargados. Solo electricistas con licencia.",
+  "safety.meter-category":
+    "Mida con un multímetro y puntas de categoría III (IV en la acometida), comprobados antes y después en una fuente con tensión conocida.",
+  "safety.running-unit":
+    "La unidad está en marcha: aléjese de terminales con tensión y ventiladores.",
+  "safety.work-at-height": "Trabajo en altura: asegúrese usted, la escalera y la carga.",
 
   "assessment.outcome.pass": "CUMPLE",
   "assessment.outcome.fail": "NO CUMPLE",

@@ -6,7 +6,7 @@ type Said = PressureTestStatements & Words<PressureTestWord>;
 const catalogue: Define<Said> = define;
 
 /** What `pressure-test` says, in Spanish. */
-export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
+export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "pressure-test.within-limit":
     "La caída de presión, {drop} ± {uncertainty}, está dentro del límite de {limit}.",
   "pressure-test.above-limit":
@@ -79,7 +79,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es", {
   "pressure-test.cylinder-cools":
     "Un cilindro que se vacía rápido está frío e indica menos. Vuelva a leerlo cuando esté a temperatura ambiente.",
   "pressure-test.water-volume":
-    "El volumen de agua está grabado en el cilindro. Los cilindros se venden por el gas que contienen: 40 ft³ de gas son unos 8 L de agua.",
+    "El volumen de agua está grabado en el cilindro. Los cilindros se venden por el gas que contienen: 40 pie³ de gas son unos 8 L de agua.",
   "pressure-test.order-of-magnitude":
     "Es un orden de magnitud: la forma de la fuga decide qué ley rige.",
   "pressure-test.liquid-leaks-more":
