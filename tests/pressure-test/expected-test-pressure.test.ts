@@ -89,7 +89,7 @@ describe("bad input", () => {
   it.each([
     ["a missing atmosphere", { atmosphere: undefined }, "atmosphere"],
     ["an absolute pressure as a bare number", { pressure: 500 }, "pressure"],
-    ["an atmosphere in psi that is no site's", { atmosphere: psia(1.4) }, "barometer"],
+    ["an atmosphere in psi that is no site's", { atmosphere: psia(1.4) }, "station-pressure"],
     ["a reading below vacuum", { pressure: psig(-15) }, "-14.6959 psig"],
     ["a temperature difference", { temperature: degF(95).minus(degF(65)) }, "temperature"],
     ["no temperatures", { temperature: [] }, "at least one"],

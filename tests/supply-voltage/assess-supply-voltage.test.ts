@@ -694,7 +694,7 @@ describe("bad input", () => {
     [
       "a line-to-neutral reading among line-to-line ones",
       () => three([[480, 478, 277]]),
-      "InvalidInputError: readings[0].lineToLine[2]: 277 V is not allowed; allowed: voltages between two lines of a 480 V supply. This looks like line to neutral; measure between the lines",
+      "InvalidInputError: readings[0].lineToLine[2]: 277 V is not allowed; allowed: voltages between two lines of a 480 V supply (supply-voltage.line-to-neutral)",
     ],
     [
       "line-to-neutral readings only",

@@ -46,7 +46,7 @@ describe("voltageMonitorSettings", () => {
   it("refuses a plate that does not fit", () => {
     const supply = { voltage: volt(240), phases: 1 } as const;
     expect(() => voltageMonitorSettings({ nameplate: { rated: volt(115) }, supply })).toThrow(
-      "nameplate.rated: 104 V to 127 V is not allowed; allowed: a range that overlaps 240 V ±10 %. The plate does not fit this supply",
+      "nameplate.rated: 104 V to 127 V is not allowed; allowed: a range that overlaps 240 V ±10 % (supply-voltage.match-unit-and-supply)",
     );
   });
 });

@@ -78,7 +78,7 @@ describe("currentUnbalance", () => {
 describe("unbalanceDerating", () => {
   it("refuses to answer above 5 %, where the motor must not run", () => {
     expect(() => unbalanceDerating(percent(5.1))).toThrow(
-      "unbalance: 5.1 % is not allowed; allowed: at least 0 % and at most 5 %. Do not operate the motor above 5 %",
+      "unbalance: 5.1 % is not allowed; allowed: at least 0 % and at most 5 % (supply-voltage.do-not-run-motor)",
     );
     expect(() => unbalanceDerating(percent(-1))).toThrow("unbalance: -1 %");
     expect(() => unbalanceDerating(0.02 as never)).toThrow("unbalance: 0.02 is not allowed");
