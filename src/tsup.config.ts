@@ -1,6 +1,6 @@
 // The build: one file per module and one, core, for what all of them share, so that an import opens few
 // files. A module that imports another leaves it where it is instead of taking a copy.
-import { readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
 import type { Catalogue } from "./assessment/catalogue.ts";
@@ -54,6 +54,23 @@ async function writeLanguages(): Promise<void> {
   }
 }
 
+/** The codecs whose JSON Schemas lie in the package as files, by the name of the file. */
+const schemas = {
+  record: "recordCodec",
+  change: "changeCodec",
+  "installation-verdict": "assessInstallationResult",
+};
+
+/** Writes the schemas of what travels between programs, for the same apps. */
+async function writeSchemas(): Promise<void> {
+  const wire = await import(join(src, "../dist/wire/index.js"));
+  mkdirSync(join(src, "../dist/schemas"), { recursive: true });
+  for (const [file, codec] of Object.entries(schemas)) {
+    const text = JSON.stringify(wire[codec].jsonSchema());
+    writeFileSync(join(src, `../dist/schemas/${file}.json`), `${text}\n`);
+  }
+}
+
 const config: Options = {
   entry: { core: "src/core.ts", ...entry },
   format: ["esm", "cjs"],
@@ -62,7 +79,10 @@ const config: Options = {
   clean: true,
   target: "es2022",
   silent: true,
-  onSuccess: writeLanguages,
+  onSuccess: async () => {
+    await writeLanguages();
+    await writeSchemas();
+  },
   plugins: [
     {
       // An object of all units, made by a call that a bundler cannot see through, kept every unit in every
