@@ -3,10 +3,10 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { explain } from "hvac-install-math/assessment";
-import { english } from "hvac-install-math/language/en";
-import { assessInstallationResult } from "hvac-install-math/wire";
 import { expect, inject, it } from "vitest";
+import { explain } from "../../src/assessment/index.ts";
+import { english } from "../../src/language/en/index.ts";
+import { assessInstallationResult } from "../../src/wire/index.ts";
 
 const root = join(import.meta.dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "hvac-install-math-"));
