@@ -1,15 +1,18 @@
 // What did a check work out? Every figure of its assessment with its uncertainty and its source.
 // Follows JCGM 100:2008, 7.2, for the uncertainty beside the figure.
 // Does not cover the insides of a model: its fit and its intermediate points stay out.
+import type { Figure } from "../assessment/index.ts";
 import type { StepCheck } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Context } from "./context.ts";
+import type { LeftOut } from "./figure-path.ts";
 import { type Block, table } from "./report-document.ts";
+import { say } from "./statements.ts";
 import { capital } from "./words.ts";
 
-/** Said elsewhere in the report, or of no use to a reader. */
-const leftOut = new Set([
+const leftOut: ReadonlySet<string> = new Set([
   "outcome",
+  "cause",
   "reasons",
   "assumptions",
   "cautions",
@@ -18,38 +21,52 @@ const leftOut = new Set([
   "citation",
   "fit",
   "corrected",
-]);
+] satisfies LeftOut[]);
+
+/** Figures that are the two ends of a range. */
+const ranges = new Set(["leakInterval", "lossAtLimit"]);
+
+/** Which words of the catalogue a figure picks from, where it is a word of the module's own. */
+const wordsAt: Readonly<Record<string, string>> = {
+  "conflicts.between": "flare-joint.source",
+  "excluded.reason": "report.figure.excludedCount",
+  "expected.vaporPort": "operating-check.side",
+  "limit.basis.standing": "charge-limit.standing",
+  "limit.edition": "charge-limit.edition",
+  "parts.currentUnbalance": "assessment.outcome",
+  "parts.nameplate": "assessment.outcome",
+  "parts.sag": "assessment.outcome",
+  "parts.supply": "assessment.outcome",
+  "parts.unbalance": "assessment.outcome",
+  side: "operating-check.side",
+  uncertaintyBudget: "pressure-test.part",
+};
 
 type Found = readonly [path: string, value: string];
 
 /** The figures of a check as a table. */
 export function figureBlocks(context: Context, { name, path, assessment }: StepCheck): Block[] {
+  const { words } = context;
   const rows = Object.entries(assessment)
     .map(([key, value]) => [key, found(context, key, value)] as const)
     .filter(([, figures]) => figures.length > 0)
     .map(([key, figures]) => [capital(figureWord(context, key)), joined(context, key, figures)]);
   const works = context.refs(assessment.sources).map(({ text }) => text);
-  const { words } = context;
   const caption = `${words.of("worked-out")}: ${words.check(name, path)} (${works.join("")})`;
   return table(caption, [words.of("figure"), words.of("value")], rows);
 }
 
 /** The figures of one part in one cell, each with its name below the part. */
-function joined(context: Context, key: string, figures: readonly Found[]): string {
-  return figures
-    .map(([path, value]) =>
-      `${figureWord(context, path.slice(key.length).replace(/^\./, ""))} ${value}`.trim(),
-    )
+const joined = (context: Context, key: string, figures: readonly Found[]): string =>
+  figures
+    .map(([path, value]) => (path === key ? value : `${figureWord(context, path)} ${value}`))
     .join("; ");
-}
 
 function found(context: Context, path: string, value: unknown): Found[] {
   const key = path.slice(path.lastIndexOf(".") + 1);
   if (leftOut.has(key) || value === undefined || value === null) return [];
   if (Array.isArray(value)) return listed(context, path, value);
-  if (isQuantity(value) || typeof value !== "object") {
-    return [[path, context.figure(value as AnyQuantity | string | number)]];
-  }
+  if (isQuantity(value) || typeof value !== "object") return [[path, shown(context, path, value)]];
   const { value: best, expandedUncertainty, coverageFactor } = value as Record<string, unknown>;
   if (best && expandedUncertainty && isQuantity(best) && isQuantity(expandedUncertainty)) {
     const k = context.figure(Number((coverageFactor as number).toPrecision(3)));
@@ -59,40 +76,40 @@ function found(context: Context, path: string, value: unknown): Found[] {
   return Object.entries(value).flatMap(([own, one]) => found(context, `${path}.${own}`, one));
 }
 
+/** A figure, or a word of the module in the reader's language. */
+function shown({ figure, words }: Context, path: string, value: unknown): string {
+  const list = typeof value === "string" ? wordsAt[pathOnly(path)] : undefined;
+  return list ? words.code(`${list}.${value}`, String(value)) : figure(value as AnyQuantity);
+}
+
 function listed(context: Context, path: string, items: readonly unknown[]): Found[] {
   if (items.length === 0) return [];
-  const named = items.map((one) => nameAndFigure(context, one));
+  const named = items.map((one) => nameAndFigure(context, path, one));
   if (named.every((one) => one !== undefined)) return [[path, named.join(", ")]];
   if (items.some((one) => typeof one === "object" && !isQuantity(one))) {
-    return items.flatMap((one, i) => found(context, `${path}[${i}]`, one));
+    const at = (i: number) => (items.length > 1 ? `${path}[${i}]` : path);
+    return items.flatMap((one, i) => found(context, at(i), one));
   }
-  const shown = items.map((one) => context.figure(one as AnyQuantity));
-  const range = /interval$/i.test(path) && shown.length === 2;
-  return [[path, shown.join(range ? " to " : ", ")]];
+  const [from, to] = items as Figure[];
+  if (ranges.has(path) && from !== undefined && to !== undefined) {
+    return [[path, context.said(say("report.range", { from, to }))]];
+  }
+  return [[path, items.map((one) => shown(context, path, one)).join(", ")]];
 }
 
 /** An item that is a name and one figure, such as a part of an uncertainty budget. */
-function nameAndFigure({ figure }: Context, item: unknown): string | undefined {
+function nameAndFigure(context: Context, path: string, item: unknown): string | undefined {
   if (typeof item !== "object" || isQuantity(item)) return undefined;
   const [name, quantity, ...more] = Object.values(item as object);
   if (typeof name !== "string" || !isQuantity(quantity) || more.length > 0) return undefined;
-  return `${name} ${figure(quantity)}`;
+  return `${shown(context, path, name)} ${context.figure(quantity)}`;
 }
 
-/** The words for a figure by its path in the result: each part by the language, or as its name has it. */
+/** The words for a figure by its path in the verdict, with its places in lists. */
 function figureWord({ words }: Context, path: string): string {
-  return path
-    .split(".")
-    .map((part) => {
-      const [name = "", ...places] = part.split(/[[\]]+/).filter(Boolean);
-      return [
-        words.code(`report.figure.${name}`, apart(name)),
-        ...places.map((place) => Number(place) + 1),
-      ].join(" ");
-    })
-    .join(", ");
+  const places = [...path.matchAll(/\[(\d+)\]/g)].map(([, place]) => Number(place) + 1);
+  const word = words.code(`report.figure.${pathOnly(path)}`);
+  return places.length ? `${word} (${places.join(".")})` : word;
 }
 
-/** `correctedDrop` as `corrected drop`. */
-const apart = (name: string): string =>
-  name.replaceAll("-", " ").replace(/(?<=[a-z0-9])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const pathOnly = (path: string): string => path.replace(/\[\d+\]/g, "");

@@ -1,7 +1,14 @@
 // What does a report say itself, around what the verdict says? Every code with the values of its sentence.
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover statements of the modules: each has its own.
-import { type None, type Say, sayer, type Value, type Verbatim } from "../assessment/statement.ts";
+import {
+  type Figure,
+  type None,
+  type Say,
+  sayer,
+  type Value,
+  type Verbatim,
+} from "../assessment/statement.ts";
 import type { HoldWord, StepWord } from "../commissioning/index.ts";
 
 /**
@@ -53,6 +60,7 @@ export interface ReportStatements {
   "report.of-the-reading": { readonly limits: Verbatim };
   "report.reads-to": { readonly step: Verbatim };
   "report.serial-number": { readonly number: Verbatim };
+  "report.range": { readonly from: Figure; readonly to: Figure };
   "report.shown-of": { readonly shown: number; readonly all: number };
 }
 

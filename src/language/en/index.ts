@@ -13,6 +13,7 @@ import { commissioning } from "./commissioning.ts";
 import { condensate } from "./condensate.ts";
 import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
+import { figures } from "./figures.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
@@ -37,6 +38,7 @@ export {
   condensate,
   display,
   fieldText,
+  figures,
   flareJoint,
   lineSet,
   logs,
@@ -54,7 +56,7 @@ export {
   wire,
 };
 
-/** The whole language. */
+/** The whole language. Source: none; worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
@@ -63,6 +65,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   condensate,
   display,
   fieldText,
+  figures,
   flareJoint,
   lineSet,
   logs,
@@ -88,6 +91,7 @@ type Module =
   | typeof condensate
   | typeof display
   | typeof fieldText
+  | typeof figures
   | typeof flareJoint
   | typeof lineSet
   | typeof logs

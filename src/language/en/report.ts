@@ -72,6 +72,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.of-the-reading": "{limits} of the reading",
   "report.reads-to": "reads to {step}",
   "report.serial-number": "serial number {number}",
+  "report.range": "{from} to {to}",
   "report.shown-of": "{shown} of {all} shown",
 
   "report.label.title": "Installation report",
