@@ -62,6 +62,7 @@ const words = /* @__PURE__ */ swapping([
   ["en vue", "à portée de vue"],
   ["cadenassez", "consignez"],
   ["cadenassé", "verrouillé"],
+  ["grosseur", "section"],
   ["grosseur du conducteur", "section du conducteur"],
   ["conducteurs grossis", "conducteurs de section augmentée"],
   ["courant nominal du sectionneur", "calibre de l’interrupteur-sectionneur"],

@@ -12,6 +12,7 @@ export { commissioning } from "./commissioning.ts";
 export { condensate } from "./condensate.ts";
 export { display } from "./display.ts";
 export { fieldText } from "./field-text.ts";
+export { figures } from "./figures.ts";
 export { flareJoint } from "./flare-joint.ts";
 export { frenchOfFrance } from "./france.ts";
 export { lineSet } from "./line-set.ts";

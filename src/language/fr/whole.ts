@@ -8,6 +8,7 @@ import { commissioning } from "./commissioning.ts";
 import { condensate } from "./condensate.ts";
 import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
+import { figures } from "./figures.ts";
 import { flareJoint } from "./flare-joint.ts";
 import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
@@ -33,6 +34,7 @@ export const french: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   condensate,
   display,
   fieldText,
+  figures,
   flareJoint,
   lineSet,
   logs,
@@ -58,6 +60,7 @@ type Module =
   | typeof condensate
   | typeof display
   | typeof fieldText
+  | typeof figures
   | typeof flareJoint
   | typeof lineSet
   | typeof logs
