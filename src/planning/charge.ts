@@ -1,7 +1,7 @@
 // How much refrigerant goes in, per run and in total, and how much has to be in the van?
 // Follows commissioning, which follows the manual's rule. Does not cover a charge by superheat or subcooling.
 import { cite } from "../assessment/assessment.ts";
-import { manualCharge } from "../commissioning/index.ts";
+import { type ManualCharge, manualCharge } from "../commissioning/index.ts";
 import type { ChargeAssessment } from "../line-set/index.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
@@ -27,19 +27,23 @@ const paths = {
 
 /** The charge by the manual's rule; none where the circuit is not opened. */
 export function chargeShare(job: Job): Share {
-  const { record, refrigerant, construction } = job;
+  const { refrigerant, construction } = job;
   if (construction !== "split") return {};
-  const lacking = known(() => manualCharge(record))?.missing ?? [];
+  const lacking = known(() => ruleOf(job))?.missing ?? [];
   const needs: Needs = {
     "equipment.refrigerant": refrigerant,
     ...Object.fromEntries(lacking.map((path) => [ofPlan(path), undefined])),
   };
   const make = (): Share => {
-    const { assessment } = manualCharge(record);
+    const { assessment } = ruleOf(job);
     return assessment && refrigerant ? chargeOf(assessment, refrigerant, pathsOfLines(job)) : {};
   };
   return shareOf("charge", needs, make, paths);
 }
+
+/** The rule for the planned lengths; readings have no part in it. */
+export const ruleOf = ({ record: { equipment, runs } }: Job): ManualCharge =>
+  manualCharge({ version: 2, equipment, runs });
 
 /** Before the work the length of a run is asked for as its way. */
 const ofPlan = (path: string) => path.replace(".tubing.length", ".tubing.way");

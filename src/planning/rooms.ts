@@ -7,9 +7,10 @@ import {
   minimumFloorArea,
   type RoomUnit,
 } from "../charge-limit/index.ts";
-import { manualCharge, type Room } from "../commissioning/index.ts";
+import type { Room } from "../commissioning/index.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
+import { ruleOf } from "./charge.ts";
 import { type Job, known, type PlannedRun, servesIndoorUnit, stated } from "./job.ts";
 import type { PlanCheck } from "./plan.ts";
 import { check, item, type Share, shareOf, together } from "./share.ts";
@@ -60,11 +61,9 @@ export function roomShare(job: Job): Share {
 }
 
 /** Factory charge and what the rule adds; the factory charge alone where the rule can't be followed yet. */
-function totalOf({ record, construction }: Job, factory: Mass): Mass {
+function totalOf(job: Job, factory: Mass): Mass {
   const added =
-    construction === "split"
-      ? known(() => manualCharge(record))?.assessment?.additionalCharge.si
-      : 0;
+    job.construction === "split" ? known(() => ruleOf(job))?.assessment?.additionalCharge.si : 0;
   return new Quantity(factory.si + Math.max(0, added ?? 0), factory.unit);
 }
 
