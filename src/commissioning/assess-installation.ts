@@ -116,9 +116,7 @@ export function assessInstallation(
 ): InstallationAssessment {
   const { rules, onFile } = objectOf("options", options);
   const job = jobOf(completed(checkRecord(record), onFile), requireRules(rules));
-  const tried = triedSteps(job)
-    .map((step) => waived(job, step))
-    .map((step) => inOrder(job, step));
+  const tried = attempts.map((attempt) => waived(job, attempt)).map((step) => inOrder(job, step));
   const held = holdsOf(job, tried);
   const judged = tried.map((step) => (step.name === "valves" ? valvesHeld(step, held) : step));
   const steps = judged.map(
@@ -143,7 +141,9 @@ export function assessInstallation(
     reasons: [...deciding, ...passed],
     deciding,
     assumptions: eachOnce<Placed>([
-      ...steps.flatMap(({ waiver }) => (waiver ? [saidOnTheirWord(waiver)] : [])),
+      ...steps.flatMap(({ waiver, runWaivers = [] }) =>
+        [...(waiver ? [waiver] : []), ...runWaivers].map(saidOnTheirWord),
+      ),
       ...jointsAssumed(job),
       ...ofChecks(steps, ({ assumptions }) => assumptions),
       ...calibration.assumptions,
@@ -154,8 +154,10 @@ export function assessInstallation(
       ...testedAgain(job),
       ...ofSteps(steps, [
         // Every refrigerant takes the place of air: whoever says that no room counts is told so.
-        ...steps.flatMap(({ waiver }) =>
-          waiver?.step === "room-limit" ? [danger("safety.refrigerant-suffocates")] : [],
+        ...steps.flatMap(({ waiver, runWaivers = [] }) =>
+          [waiver, ...runWaivers].some((one) => one?.step === "room-limit")
+            ? [danger("safety.refrigerant-suffocates")]
+            : [],
         ),
         ...ofChecks(steps, ({ cautions }) => cautions).filter(({ kind }) => kind !== "governing"),
       ]),
@@ -169,18 +171,18 @@ export function assessInstallation(
 }
 
 /** The steps in the order of the work, each tried by itself. */
-const triedSteps = (job: Job): Tried[] => [
-  tryLineRun(job),
-  tryJoints(job),
-  tryPressureTest(job),
-  tryEvacuation(job),
-  tryRoomLimit(job),
-  tryCharge(job),
-  tryValves(job),
-  tryCircuit(job),
-  trySupply(job),
-  tryDrain(job),
-  tryOperation(job),
+const attempts: readonly ((job: Job) => Tried)[] = [
+  tryLineRun,
+  tryJoints,
+  tryPressureTest,
+  tryEvacuation,
+  tryRoomLimit,
+  tryCharge,
+  tryValves,
+  tryCircuit,
+  trySupply,
+  tryDrain,
+  tryOperation,
 ];
 
 /** Tests that were done again: the record shows what came of the earlier ones. */

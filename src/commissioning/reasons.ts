@@ -7,10 +7,22 @@ import type { InstallationStep } from "./step.ts";
 import type { Waiver } from "./waiver.ts";
 import { fieldWords, verbatim } from "./words.ts";
 
-/** That nothing of a step was checked, and on whose word. */
-export function saidOnTheirWord({ step, by, at, reason = "no-enclosed-room" }: Waiver): Placed {
+/** That nothing of a step was checked, or nothing of a run, and on whose word. */
+export function saidOnTheirWord({
+  step,
+  run,
+  by,
+  at,
+  reason = "no-enclosed-room",
+}: Waiver): Placed {
   const why = `commissioning.waiver.${reason}` as const;
-  return placed(say("commissioning.waived", { by: verbatim(by), at: verbatim(at), why }), step);
+  const word = { by: verbatim(by), at: verbatim(at), why };
+  return placed(
+    run === undefined
+      ? say("commissioning.waived", word)
+      : say("commissioning.waived-for-run", { ...word, run: verbatim(run) }),
+    step,
+  );
 }
 
 /** What decides, in the order fail, inconclusive, missing, not applicable; and what passed. */
@@ -28,8 +40,9 @@ export function reasonsOf(
   const missing: Placed[] = [];
   const away: Placed[] = [];
   for (const step of steps) {
-    const { name, waiver, fallsAway } = step;
+    const { name, waiver, runWaivers = [], fallsAway } = step;
     if (waiver) away.push(saidOnTheirWord(waiver));
+    away.push(...runWaivers.map(saidOnTheirWord));
     if (fallsAway) away.push(placed(fallsAway, name));
     for (const { path, assessment } of step.checks) {
       const [first] = assessment.reasons;

@@ -69,6 +69,12 @@ interface Shown {
     readonly at: Verbatim;
     readonly why: WaiverWord;
   };
+  "commissioning.waived-for-run": {
+    readonly run: Verbatim;
+    readonly by: Verbatim;
+    readonly at: Verbatim;
+    readonly why: WaiverWord;
+  };
   "commissioning.waived-by-nobody": None;
   "commissioning.waived-twice": None;
   "commissioning.waiver-contradicted": { readonly field: FieldWord };

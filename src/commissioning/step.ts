@@ -21,6 +21,8 @@ export interface InstallationStep {
   readonly outcome: Outcome;
   /** Who waived it and why; only where it is not applicable for that. */
   readonly waiver?: Waiver | undefined;
+  /** Who waived it for single runs, and why; the other runs were judged. */
+  readonly runWaivers?: readonly Waiver[] | undefined;
   /** Why it falls away; only where the construction of the unit leaves it out. */
   readonly fallsAway?: CommissioningStatement | undefined;
   /** The checks that were made. */

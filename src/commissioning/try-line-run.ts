@@ -14,7 +14,7 @@ import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfRun } from "./run-doubts.ts";
-import type { PlacedRun } from "./runs.ts";
+import { type PlacedRun, runsOf } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { type LineWord, verbatim } from "./words.ts";
@@ -107,7 +107,8 @@ export function sizeOf(diameter: Quantity<"length">): FlareTube | undefined {
 }
 
 /** The runs together against the manual, where there are several. */
-function totalLength({ record, runs }: Job): Trial[] {
+function totalLength({ record }: Job): Trial[] {
+  const runs = runsOf(record); // also those that are waived
   const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
   const [first] = lengths;
   if (runs.length < 2 || !first || lengths.length < runs.length) return [];

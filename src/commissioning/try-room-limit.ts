@@ -9,20 +9,21 @@ import { errorsOf } from "./instrument-errors.ts";
 import { type Job, refrigerantOf } from "./job.ts";
 import type { Room } from "./record-run.ts";
 import { doubtsOfRoom } from "./room-doubts.ts";
-import { servesIndoorUnit } from "./runs.ts";
+import { runsOf, servesIndoorUnit } from "./runs.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 
 /** May each room hold it? */
 export function tryRoomLimit(job: Job): Tried {
   const burns = /^A[23]/.test(job.refrigerant?.safetyClass ?? "");
-  const total = totalOnce(job);
+  const all = { ...job, runs: runsOf(job.record) }; // the whole charge counts in each room
+  const total = totalOnce(all);
   const rooms = job.runs.filter((one) => servesIndoorUnit(one) || one.run.room);
   const trials = rooms.flatMap(({ run, path }): Trial[] => {
     const { room = {} } = run;
     const place = `${path}.room`;
     const judged = burns
-      ? floorTrial(job, room, place, total)
-      : volumeTrial(job, room, place, total);
+      ? floorTrial(all, room, place, total)
+      : volumeTrial(all, room, place, total);
     return [judged, ...doubtsOfRoom(room, place, burns)];
   });
   return tryAll("room-limit", trials);

@@ -11,7 +11,7 @@ import type { Construction } from "./record-equipment.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
 import type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";
-import { fieldWord } from "./words.ts";
+import { fieldWord, verbatim } from "./words.ts";
 
 /** What falls away where the refrigerant circuit is not opened on site. */
 const fallsAway: Readonly<Record<Construction, readonly StepName[]>> = {
@@ -29,32 +29,52 @@ const fitting: Readonly<Record<OptionalStep, WaiverReason>> = {
   drain: "heats-only",
 };
 
-/** The step as construction and waivers leave it. */
-export function waived(job: Job, tried: Tried): Tried {
+/** A step as construction and waivers leave it; a waiver of single runs leaves the others to be judged. */
+export function waived(job: Job, attempt: (job: Job) => Tried): Tried {
+  const tried = attempt(job);
   if (fallsAway[job.construction].includes(tried.name)) return fallenAway(job, tried);
   const own = [...(job.record.waivers ?? []).entries()].filter(
     ([, { step }]) => step === tried.name,
   );
-  const [waiver] = own.map(([, one]) => one);
-  if (!waiver) return tried;
+  const [first] = own.map(([, one]) => one);
+  if (!first) return tried;
+  const covered = job.runs.filter(({ run }) =>
+    own.some(([, waiver]) => waiver.run === undefined || waiver.run === run.name),
+  );
+  const isWhole = covered.length === job.runs.length;
   const against = [
     ...own.flatMap(([i, one]) => flawsOf(job, one, `waivers[${i}]`)),
-    ...own.slice(1).map(([i]) => flaw(`waivers[${i}]`, say("commissioning.waived-twice"))),
-    ...contradictions(job, waiver.step),
+    ...own.filter(isSaidBefore).map(([i]) => {
+      return flaw(`waivers[${i}]`, say("commissioning.waived-twice"));
+    }),
+    ...contradictions({ ...job, runs: covered }, first.step).filter(
+      // What the manual says of runs holds for those that are not waived.
+      ({ path }) => isWhole || !path.startsWith("equipment.manual"),
+    ),
   ];
-  if (against.length === 0) {
-    return {
-      name: tried.name,
-      state: "not-applicable",
-      outcome: "inconclusive",
-      waiver,
-      checks: [],
-      problems: [],
-      missing: [],
-    };
+  if (against.length > 0) return withFlaws(tried, against);
+  if (!isWhole) {
+    const others = job.runs.filter((one) => !covered.includes(one));
+    return { ...attempt({ ...job, runs: others }), runWaivers: own.map(([, one]) => one) };
   }
-  return withFlaws(tried, against);
+  return {
+    name: tried.name,
+    state: "not-applicable",
+    outcome: "inconclusive",
+    waiver: first,
+    checks: [],
+    problems: [],
+    missing: [],
+  };
 }
+
+/** Whether an earlier waiver of the step holds for the same run already. */
+const isSaidBefore = (
+  [, { run }]: readonly [number, Waiver],
+  i: number,
+  all: readonly (readonly [number, Waiver])[],
+): boolean =>
+  all.slice(0, i).some(([, one]) => run === undefined || one.run === undefined || one.run === run);
 
 /** What was recorded is judged all the same: no word hides a failure. */
 function withFlaws(tried: Tried, against: readonly StepCheck[]): Tried {
@@ -109,6 +129,9 @@ function flawsOf(job: Job, own: Waiver, path: string): StepCheck[] {
     const fields = [fieldWord(`${path}.by`)];
     const reason = say("commissioning.waived-by-nobody");
     flaws.push(flaw(`${path}.by`, reason, say("commissioning.record-fields", { fields })));
+  }
+  if (own.run !== undefined && !job.runs.some(({ run }) => run.name === own.run)) {
+    flaws.push(flaw(`${path}.run`, say("commissioning.unknown-run", { run: verbatim(own.run) })));
   }
   const asked = `commissioning.waiver.${fitting[own.step]}` as const;
   if (own.reason !== fitting[own.step]) {

@@ -91,11 +91,13 @@ const listed = (over: string, items: readonly string[]): Block[] =>
   items.length ? [text(over), ...list(items)] : [];
 
 /** Why a step was left out, or does not count yet. */
-function headsOf(context: Context, { waiver, fallsAway, blockedBy }: InstallationStep): Block[] {
+function headsOf(
+  context: Context,
+  { waiver, runWaivers = [], fallsAway, blockedBy }: InstallationStep,
+): Block[] {
   const { said } = context;
   const heads: Block[] = [];
-  if (waiver) {
-    const { by, at, reason, note = "" } = waiver;
+  for (const { by, at, reason, note = "" } of [...(waiver ? [waiver] : []), ...runWaivers]) {
     const [who, when] = [verbatim(context.figure(by)), verbatim(context.figure(at))];
     const why = reason ? [`commissioning.waiver.${reason}`] : [];
     const own = note ? [verbatim(context.figure(note))] : [];

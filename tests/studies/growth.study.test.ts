@@ -1,8 +1,9 @@
 // No cost grows faster than its input: what one row, one value or one character takes on a long input against a
 // short one. Sorting adds a tenth or so; something quadratic would take twenty times as long per row and fail.
-import { recordRevision } from "hvac-install-math/commissioning";
+import { type InstallationRecord, recordRevision } from "hvac-install-math/commissioning";
 import { planDrain } from "hvac-install-math/condensate";
 import { chooseStockLength } from "hvac-install-math/line-set";
+import { planInstallation } from "hvac-install-math/planning";
 import { assessPressureLog } from "hvac-install-math/pressure-test";
 import { degC, deltaC, ft, m, minute, volt } from "hvac-install-math/quantity";
 import {
@@ -33,6 +34,26 @@ const recordOf = (n: number) => ({
   pressureTests: [{ ...complete.pressureTests?.[0], readings: pressureLog(n).readings }],
   evacuations: [{ ...complete.evacuations?.[0], readings: vacuumLog("outgassing", n, 1800 / n) }],
 });
+
+/** A record of many runs, each with a pressure test and an evacuation of its own. */
+const manyRuns = (runs: number, rows: number): InstallationRecord => {
+  const [run] = complete.runs ?? [];
+  const names = Array.from({ length: runs }, (_, i) => `run ${i}`);
+  return {
+    ...complete,
+    runs: names.map((name) => ({ ...run, name })),
+    pressureTests: names.map((name) => ({
+      ...complete.pressureTests?.[0],
+      covers: [name],
+      readings: pressureLog(rows).readings,
+    })),
+    evacuations: names.map((name) => ({
+      ...complete.evacuations?.[0],
+      covers: [name],
+      readings: vacuumLog("outgassing", rows, 1800 / rows),
+    })),
+  };
+};
 
 const works: Record<string, Work> = {
   ...Object.fromEntries(
@@ -98,6 +119,14 @@ const works: Record<string, Work> = {
   assessInstallation: (n) => {
     const record = recordOf(n);
     return () => assessInstallation(record);
+  },
+  "assessInstallation, 60 runs with a log each": (n) => {
+    const record = manyRuns(60, Math.ceil(n / 60));
+    return () => assessInstallation(record);
+  },
+  "planInstallation, beside the logs of 60 runs": (n) => {
+    const record = manyRuns(60, Math.ceil(n / 60));
+    return () => planInstallation(record, { rules: [] });
   },
   "recordRevision, one amendment of each reading": (n) => {
     const record = recordOf(n);

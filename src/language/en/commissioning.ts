@@ -24,6 +24,7 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "commissioning.too-many-entries":
     "Too many entries for {field}: {count}; at most {limit} allowed.",
   "commissioning.waived": "Not checked: waived by {by}, {at}: {why}.",
+  "commissioning.waived-for-run": "Run {run} not checked: waived by {by}, {at}: {why}.",
   "commissioning.waived-by-nobody": "The waiver does not count: nobody is named.",
   "commissioning.waived-twice": "The step is waived more than once.",
   "commissioning.waiver-contradicted": "The step is waived, but this is recorded: {field}.",

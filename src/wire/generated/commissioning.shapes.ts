@@ -725,6 +725,23 @@ export const CommissioningWaivedValuesShape: Shape = {
   },
 };
 
+export const CommissioningWaivedForRunValuesShape: Shape = {
+  type: "CommissioningWaivedForRunValues",
+  fields: {
+    run: VerbatimShape,
+    by: VerbatimShape,
+    at: VerbatimShape,
+    why: {
+      words: [
+        "commissioning.waiver.factory-line-set",
+        "commissioning.waiver.existing-lines",
+        "commissioning.waiver.no-enclosed-room",
+        "commissioning.waiver.heats-only",
+      ],
+    },
+  },
+};
+
 export const CommissioningWaiverContradictedValuesShape: Shape = {
   type: "CommissioningWaiverContradictedValues",
   fields: { field: CommissioningNotRecordedValuesFieldsItemShape },
@@ -1309,6 +1326,7 @@ export const OwnVerdictReasonsItemShape: Shape = {
     "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.waived": CommissioningWaivedValuesShape,
+    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
     "commissioning.waived-by-nobody": { fields: {} },
     "commissioning.waived-twice": { fields: {} },
     "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
@@ -1479,6 +1497,7 @@ export const OwnVerdictCautionsItemShape: Shape = {
     "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.waived": CommissioningWaivedValuesShape,
+    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
     "commissioning.waived-by-nobody": { fields: {} },
     "commissioning.waived-twice": { fields: {} },
     "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
@@ -2547,6 +2566,7 @@ export const CommissioningStatementShape: Shape = {
     "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
     "commissioning.waived": CommissioningWaivedValuesShape,
+    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
     "commissioning.waived-by-nobody": { fields: {} },
     "commissioning.waived-twice": { fields: {} },
     "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
@@ -2710,6 +2730,7 @@ export const InstallationStepShape: Shape = {
     state: StepStateShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "waiver?": WaiverShape,
+    "runWaivers?": { list: WaiverShape },
     "fallsAway?": {
       statements: {
         "commissioning.not-recorded": CommissioningNotRecordedValuesShape,
@@ -2722,6 +2743,7 @@ export const InstallationStepShape: Shape = {
         "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
         "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
         "commissioning.waived": CommissioningWaivedValuesShape,
+        "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
         "commissioning.waived-by-nobody": { fields: {} },
         "commissioning.waived-twice": { fields: {} },
         "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
@@ -2873,6 +2895,7 @@ export const InstallationStepShape: Shape = {
     outcome:
       "pass only when done and all of its checks pass; inconclusive when not applicable, as nothing was proven.",
     waiver: "Who waived it and why; only where it is not applicable for that.",
+    runWaivers: "Who waived it for single runs, and why; the other runs were judged.",
     fallsAway: "Why it falls away; only where the construction of the unit leaves it out.",
     checks: "The checks that were made.",
     problems: "Values that could not be used.",
