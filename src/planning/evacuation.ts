@@ -2,7 +2,7 @@
 // Follows vacuum-decay. Does not cover water: it sets the pace below about 2000 micron in a wet system.
 import { cite } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
-import { Quantity } from "../quantity/quantity.ts";
+import type { Quantity } from "../quantity/quantity.ts";
 import { minute } from "../quantity/units/time.ts";
 import {
   type AcceptancePolicy,
@@ -73,8 +73,11 @@ function iceShare({ plan, record }: Job): Share {
   if (!coldest || coldest.si >= freezing) return {};
   const pressure = known(() => waterSaturationPressure(coldest));
   if (!pressure) return {};
-  const micron = new Quantity(Number(pressure.si.toPrecision(3)), pressure.unit);
+  const { unit } = pressure;
+  const rounded = unit(Number(pressure.in(unit).toPrecision(3)));
   return {
-    cautions: [caution("finding", say("planning.ice", { temperature: coldest, pressure: micron }))],
+    cautions: [
+      caution("finding", say("planning.ice", { temperature: coldest, pressure: rounded })),
+    ],
   };
 }

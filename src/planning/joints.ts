@@ -18,7 +18,7 @@ const ends = ["indoor", "outdoor"] as const;
 /** Joints of all runs: two lines with two ends each, and an adapter where a tube has another size than its port. */
 export function jointShare(job: Job): Share {
   const { runs, equipment, construction } = job;
-  if (construction === "monobloc") return {};
+  if (construction === "monobloc" || !job.record.runs?.length) return {};
   const adapters = runs.flatMap((run) => adaptersOf(job, run));
   const counts = { flares: 0, brazed: 0, couplings: 0 };
   for (const { run } of runs) counts[kindOf(job, run.joints)] += 4;
