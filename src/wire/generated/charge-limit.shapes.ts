@@ -71,8 +71,7 @@ export const RoomRefrigerantShape: Shape = {
   says: "What this module needs to know of a refrigerant; the objects of refrigerants have it.",
   about: {
     designation: "ASHRAE 34 designation, such as R-410A.",
-    safetyClass:
-      "ASHRAE 34 safety class, from memory: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability.",
+    safetyClass: "ASHRAE 34 safety class: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability.",
   },
 };
 
