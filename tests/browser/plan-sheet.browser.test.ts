@@ -17,7 +17,9 @@ afterAll(() => browser.close());
 it.each(Object.entries(planned))("%s fits its paper", async (_, record) => {
   const rules = Object.values(circuitRules);
   const page = await browser.newPage();
-  await page.setContent(planSheet(record, { language: english, rules, format: "html" }));
+  await page.setContent(
+    planSheet(record, { language: english, system: "SI", rules, format: "html" }),
+  );
   const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
   await page.close();
   const pages = pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;

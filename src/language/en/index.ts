@@ -56,7 +56,7 @@ export {
   wire,
 };
 
-/** The whole language. Source: none; worded by this project. */
+/** The whole language. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
