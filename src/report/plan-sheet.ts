@@ -1,6 +1,5 @@
 // What does a job need before it is begun, on paper? The plan as Markdown or as one printable HTML page.
 // Follows planInstallation for the content, in its order. Does not cover a verdict: nothing is judged before the work.
-import type { Citation } from "../assessment/index.ts";
 import type { Files, InstallationRecord } from "../commissioning/index.ts";
 import { type InstallationPlan, type PlanItem, planInstallation } from "../planning/index.ts";
 import { oneOf } from "../quantity/check.ts";
@@ -92,26 +91,29 @@ function documentOf(
     contents: words.of("contents"),
     facts: facts.map(([fact, value]) => [fact, clipped(value ?? words.of("not-stated"), 120)]),
     sections: [
-      { id: "bring", title: words.of("bring"), blocks: list(plan.bring.map(line)) },
-      { id: "set", title: words.of("set"), blocks: list(plan.set.map(line)) },
+      { id: "plan-bring", title: words.of("bring"), blocks: list(plan.bring.map(line)) },
+      { id: "plan-set", title: words.of("set"), blocks: list(plan.set.map(line)) },
       {
-        id: "check",
+        id: "plan-check",
         title: words.of("check"),
         blocks: list(
           plan.check.map((one) => [words.outcome(one.outcome), { text: " " }, ...line(one)]),
         ),
       },
       {
-        id: "ask",
+        id: "plan-ask",
         title: words.of("ask"),
         blocks: asked.length > 0 ? list(asked) : [text(said(say("report.nothing-to-ask")))],
       },
       cautionsOf(plan, reader),
       {
-        id: "sources",
+        id: "plan-sources",
         title: words.of("sources"),
         blocks: [
-          ...list(works.map((id, i) => `S${i + 1} ${titleOf(id, plan.sources)}`)),
+          ...list(
+            works.map((id, i) => `S${i + 1} ${workOf(id)}`),
+            works.map((_, i) => `source-${i + 1}`),
+          ),
           text(said(say("report.plan-is-arithmetic"))),
         ],
       },
@@ -141,10 +143,8 @@ function cautionsOf({ cautions }: InstallationPlan, { words, said }: Reader): Se
   };
 }
 
-/** A work with the clauses that are used. */
-function titleOf(id: SourceId, cited: readonly Citation[]): string {
+/** A work; the clauses stand with each line of the plan itself. */
+function workOf(id: SourceId): string {
   const { title, edition } = sourceById(id);
-  const clauses = cited.filter(({ source, clause }) => source === id && clause);
-  const used = clauses.map(({ clause }) => clause).join("; ");
-  return [[title, edition].filter(Boolean).join(", "), used].filter(Boolean).join(": ");
+  return [title, edition].filter(Boolean).join(", ");
 }

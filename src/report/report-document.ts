@@ -29,7 +29,12 @@ export interface Table {
 export type Block =
   | Table
   | { readonly kind: "text"; readonly text: Words }
-  | { readonly kind: "list"; readonly items: readonly Words[] }
+  | {
+      readonly kind: "list";
+      readonly items: readonly Words[];
+      /** Where each item can be linked to. */
+      readonly ids?: readonly string[];
+    }
   | { readonly kind: "picture"; readonly title: string; readonly svg: string };
 
 /** A section with its parts. */
@@ -63,8 +68,8 @@ export function table(
 }
 
 /** A list, or nothing where it has no items. */
-export function list(items: readonly Words[]): Block[] {
-  return items.length ? [{ kind: "list", items }] : [];
+export function list(items: readonly Words[], ids?: readonly string[]): Block[] {
+  return items.length ? [{ kind: "list", items, ...(ids && { ids }) }] : [];
 }
 
 /** A paragraph. */

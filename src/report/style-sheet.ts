@@ -70,8 +70,9 @@ figure svg{max-width:105mm}
 table{font-size:8pt;line-height:1.25;margin:.35rem 0}
 caption{padding:.15rem 0}
 th,td{padding:.08rem .4rem}
-#part-cautions{columns:2;column-gap:8mm}
-#part-cautions h2{column-span:all}
+#part-cautions,[id^=part-plan-]{columns:2;column-gap:8mm}
+#part-cautions h2,[id^=part-plan-] h2{column-span:all}
+#part-plan-sources ul{font-size:7pt;line-height:1.2}
 thead th{print-color-adjust:exact}
 p,li{orphans:3;widows:3}
 }

@@ -72,13 +72,16 @@ function blockHtml(block: Block): string {
     case "text":
       return `<p>${wordsHtml(block.text)}</p>`;
     case "list":
-      return `<ul>${block.items.map((item) => `<li>${wordsHtml(item)}</li>`).join("")}</ul>`;
+      return `<ul>${block.items.map((item, i) => listItem(item, block.ids?.[i])).join("")}</ul>`;
     case "picture":
       return `<figure>${block.svg}<figcaption>${htmlText(block.title)}</figcaption></figure>`;
     case "table":
       return tableHtml(block);
   }
 }
+
+const listItem = (item: Words, id: string | undefined): string =>
+  `<li${id === undefined ? "" : ` id="part-${id}"`}>${wordsHtml(item)}</li>`;
 
 /** A table that stays one for screen readers when a narrow screen stacks its cells. */
 function tableHtml({ caption, head, rows, ids }: Table): string {
