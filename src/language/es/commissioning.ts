@@ -23,6 +23,8 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "commissioning.too-many-entries":
     "Sobran entradas ({field}): {count}; permitido: {limit} como máximo.",
   "commissioning.waived": "No comprobado: dispensado por {by}, {at}: {why}.",
+  "commissioning.waived-for-run":
+    "Recorrido {run} no comprobado: dispensado por {by}, {at}: {why}.",
   "commissioning.waived-by-nobody": "La dispensa no cuenta: no se nombra a nadie.",
   "commissioning.waived-twice": "El paso está dispensado más de una vez.",
   "commissioning.waiver-contradicted":

@@ -24,6 +24,7 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Trop peu d’entrées ({field}) : {count}; exigé : au moins {limit}.",
   "commissioning.too-many-entries": "Trop d’entrées ({field}) : {count}; permis : au plus {limit}.",
   "commissioning.waived": "Non vérifié : dispensé par {by}, {at} : {why}.",
+  "commissioning.waived-for-run": "Tracé {run} non vérifié : dispensé par {by}, {at} : {why}.",
   "commissioning.waived-by-nobody": "La dispense ne compte pas : personne n’est nommé.",
   "commissioning.waived-twice": "L’étape est dispensée plus d’une fois.",
   "commissioning.waiver-contradicted": "L’étape est dispensée, mais ceci est noté : {field}.",
