@@ -3,6 +3,7 @@
 import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
+import { slipsJson } from "../tests/studies/slips/slips-json.ts";
 import type { Catalogue } from "./assessment/catalogue.ts";
 
 const src = import.meta.dirname;
@@ -82,6 +83,7 @@ const config: Options = {
   onSuccess: async () => {
     await writeLanguages();
     await writeSchemas();
+    writeFileSync(join(src, "../dist/slips.json"), slipsJson());
   },
   plugins: [
     {

@@ -16,6 +16,7 @@ import {
 import { referencePage, referenceSummary } from "./reference-page.ts";
 import { referenceStates } from "./reference-rows.ts";
 import { sentencesPage } from "./sentences-page.ts";
+import { slipsPage } from "./slips-page.ts";
 import { summaryPage } from "./summary-page.ts";
 import { validationPage } from "./validation-page.ts";
 import { weightsPage } from "./weights-page.ts";
@@ -41,6 +42,7 @@ export async function allPages(): Promise<Page[]> {
     circuitRulesPage(),
     jurisdictionsPage(modules),
     sentencesPage(),
+    slipsPage(),
     changelogPage(),
   ];
 }

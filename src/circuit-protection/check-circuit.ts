@@ -192,8 +192,10 @@ function checkInstalled<F extends RuleFamily>(
   if (groundingMaterial !== undefined) materialOf("installed.groundingMaterial", groundingMaterial);
   if (fault !== undefined) energyOf("installed.fault", fault);
   const { residualCurrent } = installed;
-  if (residualCurrent) amperesOf("installed.residualCurrent", residualCurrent);
-  else if (residualCurrent !== undefined) flagOf("installed.residualCurrent", residualCurrent);
+  if (residualCurrent) {
+    // From the 5 mA of UL 943 to what large switchboards have, by IEC 60755 (both from memory).
+    siOf("installed.residualCurrent", residualCurrent, "current", { min: 0.004, max: 1 });
+  } else if (residualCurrent !== undefined) flagOf("installed.residualCurrent", residualCurrent);
   if (serviceReceptacle !== undefined) {
     const at = "installed.serviceReceptacle";
     siOf(`${at}.distance`, objectOf(at, serviceReceptacle).distance, "length", { min: 0 });

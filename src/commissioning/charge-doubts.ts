@@ -6,11 +6,15 @@ import { Quantity } from "../quantity/quantity.ts";
 import { hasRule, ruleOf } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
+import { oddFigure } from "./odd-figure.ts";
 import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
-/** kg of factory charge per kW of capacity; R-290 has the least, R-410A the most. */
-const [least, most] = [0.08, 0.6];
+/** kg of factory charge per kW of capacity: a hydrocarbon has the least, from memory 0.15 and more the others. */
+const [least, leastOfOthers, most] = [0.08, 0.13, 0.6];
+
+/** Largest charge per factory charge: even long lines of several heads do not hold that much. */
+const largestMaximum = 4;
 
 /** Share of the factory charge above which an addition is asked about. */
 const largestShare = 0.6;
@@ -23,9 +27,10 @@ export function doubtsOfCharge(job: Job): Trial[] {
   const doubts: Trial[] = [];
   if (!factoryCharge) return doubts;
   const perKilowatt = capacity && (1000 * factoryCharge.si) / capacity.si;
-  if (capacity && perKilowatt !== undefined && (perKilowatt < least || perKilowatt > most)) {
+  const low = /^A3/.test(job.refrigerant?.safetyClass ?? "A3") ? least : leastOfOthers;
+  if (capacity && perKilowatt !== undefined && (perKilowatt < low || perKilowatt > most)) {
     const usual = (share: number) => kilograms((share * capacity.si) / 1000, factoryCharge);
-    const values = { charge: factoryCharge, capacity, low: usual(least), high: usual(most) };
+    const values = { charge: factoryCharge, capacity, low: usual(low), high: usual(most) };
     doubts.push(doubt("equipment.factoryCharge", say("commissioning.factory-charge-odd", values)));
   }
   if (maximumCharge && isAtLeast(factoryCharge.si, maximumCharge.si)) {
@@ -33,6 +38,10 @@ export function doubtsOfCharge(job: Job): Trial[] {
     doubts.push(
       doubt("equipment.factoryCharge", say("commissioning.factory-charge-is-maximum", values)),
     );
+  }
+  const largest = new Quantity(largestMaximum * factoryCharge.si, factoryCharge.unit);
+  if (!doubts.some(({ path }) => path === "equipment.factoryCharge")) {
+    doubts.push(...oddFigure("equipment.maximumCharge", maximumCharge, [factoryCharge, largest]));
   }
   if (!added || added.si <= 0) return doubts;
   const total = hasRule(job) ? factoryCharge.si + safeRule(job) : Number.NaN;

@@ -2,8 +2,9 @@
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover the other statements of this module: see statements.ts.
 import type { None } from "../assessment/statement.ts";
+import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { ModeWord } from "./words.ts";
+import type { FieldWord, ModeWord } from "./words.ts";
 
 /** Figures that cannot be as they are recorded: “is it …?” */
 export interface Doubted {
@@ -55,6 +56,12 @@ export interface Doubted {
     readonly rated: Current;
     readonly voltage: Quantity<"voltage">;
   };
+  "commissioning.length-odd": Odd<"length">;
+  "commissioning.volume-odd": Odd<"volume">;
+  "commissioning.temperature-odd": Odd<"temperature">;
+  "commissioning.pressure-odd": Odd<"gaugePressure">;
+  "commissioning.mass-odd": Odd<"mass">;
+  "commissioning.rated-as-ampacity": { readonly rated: Current };
   "commissioning.drain-steep": {
     readonly slope: Quantity<"ratio">;
     readonly usual: Quantity<"ratio">;
@@ -91,6 +98,12 @@ interface Amperes {
   readonly current: Current;
   readonly low: Current;
   readonly rated: Current;
+}
+interface Odd<K extends Kind> {
+  readonly field: FieldWord;
+  readonly value: Quantity<K>;
+  readonly low: Quantity<K>;
+  readonly high: Quantity<K>;
 }
 interface Heights {
   readonly height: Length;

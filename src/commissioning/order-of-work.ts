@@ -38,7 +38,12 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
   const reworked = (record.history ?? []).filter(isRework).map(({ path, at }): Dated => [path, at]);
   const made = (covered: readonly PlacedRun[]) => [
     ...covered.flatMap(({ run, path }) =>
-      (run.joints ?? []).map(({ at }, i): Dated => [`${path}.joints[${i}].at`, at]),
+      (run.joints ?? []).map(
+        ({ at }, i): Dated =>
+          at === undefined
+            ? [`${path}.tubing.at`, run.tubing?.at]
+            : [`${path}.joints[${i}].at`, at],
+      ),
     ),
     ...reworked.filter(([path]) => covered.some((one) => path.startsWith(`${one.path}.`))),
   ];

@@ -26,6 +26,12 @@ export function doubtsOfPlate({ record }: Job): Trial[] {
     const reason = say("commissioning.rated-above-ampacity", { rated, ampacity });
     doubts.push(doubt("equipment.ratedLoadCurrent", reason));
   }
+  // 440.33: an ampacity has a quarter of the largest motor on top of the sum; metric plates print one current for both.
+  const byAwg = power?.circuits?.some(({ rules }) => /^(nfpa|csa)/.test(rules ?? ""));
+  if (byAwg && ampacity && rated && Math.abs(ampacity.si / rated.si - 1) < 1e-9) {
+    const reason = say("commissioning.rated-as-ampacity", { rated });
+    doubts.push(doubt("equipment.minimumCircuitAmpacity", reason));
+  }
   const most = ampacity && Math.max(smallestProtection, largestProtection * ampacity.si + 10);
   if (ampacity && protection && most !== undefined && protection.si > most) {
     const reason = say("commissioning.protection-far-above-ampacity", { protection, ampacity });

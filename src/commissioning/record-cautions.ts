@@ -23,6 +23,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...old(record),
     ...stale(record),
     ...exact(record),
+    ...coarse(record),
     ...zonesMixed(record),
   ];
   return findings.map((one) => caution("finding", one));
@@ -139,6 +140,18 @@ function exact({ instruments = {} }: InstallationRecord): Finding[] {
   });
   const fields = fieldWords(paths);
   return fields.length ? [say("commissioning.instrument-without-error", { fields })] : [];
+}
+
+/** An accuracy of more than 100 steps of the display is one of another unit; common practice, no source. */
+function coarse({ instruments = {} }: InstallationRecord): Finding[] {
+  const paths = Object.entries(instruments).flatMap(([name, instrument]) => {
+    const { accuracy, resolution } = instrument as Record<string, unknown>;
+    const [error, step] = [accuracy, resolution];
+    const comparable = isQuantity(error) && isQuantity(step) && error.kind === step.kind;
+    return comparable && step.si > 0 && error.si > 100 * step.si ? [`instruments.${name}`] : [];
+  });
+  const fields = fieldWords(paths);
+  return fields.length ? [say("commissioning.instrument-coarse", { fields })] : [];
 }
 
 /** Times with and without an offset from UTC cannot be told apart to the hour. */

@@ -190,6 +190,7 @@ interface Found {
     readonly evacuated: Verbatim;
   };
   "commissioning.instrument-without-error": Fields;
+  "commissioning.instrument-coarse": Fields;
   "commissioning.calibration-expired": {
     readonly instrument: FieldWord;
     readonly due: Verbatim;

@@ -70,7 +70,10 @@ export function tryAll(
       checks.push({ name: check, path, assessment: run() } as StepCheck);
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
-      problems.push({ check, path: nearestField(recordPath(error.argument, path, paths)), error });
+      const place = nearestField(recordPath(error.argument, path, paths));
+      // What a module lacks is asked for, not refused.
+      if (error.value === "undefined") missing.add(place);
+      else problems.push({ check, path: place, error });
     }
   }
   const outcomes = checks.map(({ assessment }) => assessment.outcome);

@@ -1,6 +1,7 @@
 // Can a pressure test be as it is recorded? Its limit against its pressure, its temperatures against the weather.
 // Follows common practice, no source; a doubt leaves the test open, it never fails it.
 // Does not cover the drop: see try-pressure-test.ts.
+import type { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
@@ -12,8 +13,10 @@ import type { Trial } from "./step.ts";
 /** Share of the test pressure above which an allowed drop is none; common practice, no source. */
 const largestDrop = 0.05;
 
-/** How far two temperatures of one job may lie apart before one is asked about; common practice, no source. */
-const farApart = 30; // K
+/** How far the evacuated system may be from every temperature of its test before one is asked about; common practice, no source. */
+const farApart = 20; // K
+
+const apart = (a: Quantity<"temperature">, b: Quantity<"temperature">) => Math.abs(a.si - b.si);
 
 /** What cannot be right of a test. */
 export function doubtsOfTest(
@@ -28,14 +31,17 @@ export function doubtsOfTest(
     const reason = say("commissioning.allowed-drop-large", { limit });
     doubts.push(doubt(`${path}.criterion.maximumDrop`, reason));
   }
-  const warmth = [first?.temperature].flat()[0];
   // Tested and evacuated within days: °F for °C, or °C for °F, lies further apart than the weather.
   const later = record.evacuations?.find(
     ({ covers }) => !covers || runs.some(({ run }) => run.name && covers.includes(run.name)),
   )?.ambient;
-  if (warmth && later && Math.abs(warmth.si - later.si) > farApart) {
+  let nearest: Quantity<"temperature"> | undefined;
+  for (const one of readings.flatMap(({ temperature }) => temperature ?? [])) {
+    if (later && (!nearest || apart(one, later) < apart(nearest, later))) nearest = one;
+  }
+  if (nearest && later && apart(nearest, later) > farApart) {
     const reason = say("commissioning.temperatures-apart", {
-      test: warmth,
+      test: nearest,
       evacuation: later,
       usual: deltaK(farApart),
     });

@@ -5,20 +5,20 @@ import {
   assessDrainSlope,
   assessIndoorUnitPitch,
   type CondensatePumpInput,
+  type CondensateStatements,
   type SlopeReading,
 } from "../condensate/index.ts";
-import { percent } from "../quantity/units/ratio.ts";
-import { whole } from "../shapes/index.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { m } from "../quantity/units/geometry.ts";
+import { type Draft, whole } from "../shapes/index.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
+import { oddFigure } from "./odd-figure.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import type { Drain } from "./record-run.ts";
 import { servesIndoorUnit } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
-
-/** A steeper slope than this is laid as a fall pipe, or typed in another unit; common practice, no source. */
-const steepest = 0.05;
 
 /** Does the water get away? */
 export function tryDrain({ runs }: Job): Tried {
@@ -43,11 +43,7 @@ function drainTrials(drain: Drain, path: string): Trial[] {
     const passes = () => ownVerdict("pass", say("commissioning.drain-falls-straight"));
     trials.push({ name: "drain-slope", path: `${path}.vertical`, needs: {}, run: passes } as Trial);
   }
-  const stated = slope && "slope" in slope ? slope.slope : undefined;
-  if (stated && stated.si > steepest) {
-    const reason = say("commissioning.drain-steep", { slope: stated, usual: percent(5) });
-    trials.push(doubt(`${path}.slope.slope`, reason));
-  }
+  trials.push(...oddSlope(slope, `${path}.slope`), ...oddSlope(unitPitch, `${path}.unitPitch`));
   if (pump) {
     const check = () => assessCondensatePump(whole<CondensatePumpInput>(pump));
     trials.push({ name: "condensate-pump", path: `${path}.pump`, needs: {}, run: check });
@@ -76,3 +72,27 @@ function drainTrials(drain: Drain, path: string): Trial[] {
   });
   return trials;
 }
+
+/** Lengths of spirit levels; common practice, no source. */
+const levels = [/* @__PURE__ */ m(0.1), /* @__PURE__ */ m(5)] as const;
+
+/** A level that is none, and a slope steeper than a drain or a unit is hung, which the module passes with a finding. */
+function oddSlope(reading: Draft<SlopeReading> | undefined, path: string): Trial[] {
+  if (!reading) return [];
+  const level = "levelLength" in reading ? reading.levelLength : undefined;
+  return [...oddFigure(`${path}.levelLength`, level, levels), ...steep(reading, path)];
+}
+
+function steep(reading: Draft<SlopeReading>, path: string): Trial[] {
+  try {
+    const { cautions } = assessDrainSlope({ reading: whole<SlopeReading>(reading) });
+    const found = cautions.find(({ code }) => code === "condensate.steep");
+    const { slope, usual } = (found?.values ?? {}) as SteepValues;
+    return found ? [doubt(path, say("commissioning.drain-steep", { slope, usual }))] : [];
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    return []; // the check of the slope names it
+  }
+}
+
+type SteepValues = CondensateStatements["condensate.steep"];

@@ -5,6 +5,7 @@ import { airSideTrials } from "./air-side.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import { gaugeTrials } from "./gauge-trials.ts";
 import type { Job } from "./job.ts";
+import { doubtsOfAir } from "./operation-doubts.ts";
 import type { OperatingReading } from "./record-operation.ts";
 import { type Covering, servesIndoorUnit } from "./runs.ts";
 import { type Tried, tryAll } from "./step.ts";
@@ -19,11 +20,15 @@ export function tryOperation(job: Job): Tried {
       : job.runs;
     return { part, path: `operation[${i}]`, runs };
   });
-  const trials = parts.flatMap(({ part, path }) =>
-    part.airSide && !part.pressure && !part.charge
-      ? airSideTrials(job, part, path)
-      : [...gaugeTrials(job, part, path), ...(part.airSide ? airSideTrials(job, part, path) : [])],
-  );
+  const trials = parts.flatMap(({ part, path }) => {
+    const air = part.airSide ? airSideTrials(job, part, path) : [];
+    const isAirAlone = part.airSide && !part.pressure && !part.charge;
+    return [
+      ...(isAirAlone ? [] : gaugeTrials(job, part, path)),
+      ...air,
+      ...doubtsOfAir(part, path),
+    ];
+  });
   return tryAll(
     "operation",
     [

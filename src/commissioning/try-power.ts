@@ -2,9 +2,11 @@
 // Follows circuit-protection and supply-voltage, which decide.
 // Does not cover what those leave out: fault levels, surges, permits.
 import { circuitFromNameplate } from "../circuit-protection/index.ts";
+import { m } from "../quantity/units/geometry.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
+import { oddFigure } from "./odd-figure.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfPlate } from "./plate-doubts.ts";
 import type { Circuit } from "./record-power.ts";
@@ -14,14 +16,26 @@ import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { standardOf, voltageStandards } from "./voltage-standards.ts";
 import { verbatim } from "./words.ts";
 
+/** Lengths of branch circuits; common practice, no source. */
+const cables = [/* @__PURE__ */ m(0.3), /* @__PURE__ */ m(300)] as const;
+
 /** Is each circuit what its plate asks for? */
 export function tryCircuit(job: Job): Tried {
   const { circuits = [] } = job.record.power ?? {};
   const own: readonly Circuit[] = circuits.length > 0 ? circuits : [{}];
-  return tryAll("circuit", [
-    ...own.flatMap((one, i) => circuitTrials(job, one, `power.circuits[${i}]`)),
-    ...doubtsOfPlate(job),
-  ]);
+  // Circuits with plates of their own feed other units: the outdoor unit has one too.
+  const isFed = own.some(({ plate }) => plate === undefined);
+  return tryAll(
+    "circuit",
+    [
+      ...own.flatMap((one, i) => [
+        ...circuitTrials(job, one, `power.circuits[${i}]`),
+        ...oddFigure(`power.circuits[${i}].wiring.length`, one.wiring?.length, cables),
+      ]),
+      ...doubtsOfPlate(job),
+    ],
+    isFed ? [] : [`power.circuits[${own.length}]`],
+  );
 }
 
 function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: string): Trial[] {

@@ -16,6 +16,7 @@ import { copiedLogs } from "./copied-logs.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import { atmosphereNeed, atmosphereOf, type Job } from "./job.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
+import { doubtsOfPressures } from "./pressure-doubts.ts";
 import type { PressureTestPart } from "./record-circuit.ts";
 import { type Covering, lastOfEachRun, volumeOf } from "./runs.ts";
 import { doubtsOfSite } from "./site-doubts.ts";
@@ -38,6 +39,7 @@ export function tryPressureTest(job: Job): Tried {
       ...pressureTrials(job, one),
       ...doubtsOfTest(job, one),
     ]),
+    ...doubtsOfPressures(job),
     ...doubtsOfSite(job),
     ...uncoveredRuns("pressure-test", job.runs, counting),
     ...unknownRuns(job, all),

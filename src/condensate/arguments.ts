@@ -4,10 +4,10 @@ import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { describe, listOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import { isAtLeast } from "../quantity/limit.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
-import { codeDrainSlope } from "./drain-slope.ts";
+import { codeDrainSlope, steepest } from "./drain-slope.ts";
 import { type CondensateCaution, type CondensateStatement, say } from "./statements.ts";
 
 export function requireList(argument: string, list: readonly unknown[], least: number): void {
@@ -28,6 +28,12 @@ export const flatterThanCode = (asked: number): readonly CondensateCaution[] =>
   isAtLeast(asked, 0.01)
     ? []
     : [caution("finding", say("condensate.flatter-than-code", { least: percent(1) }))];
+
+/** What is steeper than a drain or a unit is hung. */
+export const steeperThanUsual = ({ value }: Estimate<"ratio">): readonly CondensateCaution[] =>
+  isAtMost(value.si, steepest.si)
+    ? []
+    : [caution("finding", say("condensate.steep", { slope: value, usual: steepest }))];
 
 /** Assumptions on a slope: how exact it is and which slope is asked for. */
 export const slopeAssumptions = (exact: boolean, byCode: boolean): CondensateStatement[] => [

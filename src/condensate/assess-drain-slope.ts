@@ -11,6 +11,7 @@ import {
   slopeAssumptions,
   slopeCitations,
   slopeOutcome,
+  steeperThanUsual,
 } from "./arguments.ts";
 import { type DrainRoute, drainCautions } from "./drain-cautions.ts";
 import { codeDrainSlope, type SlopeReading, slopeOf } from "./drain-slope.ts";
@@ -95,7 +96,7 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
     ...(fails && { cause: rises ? ("rises" as const) : ("too-flat" as const) }),
     reasons: [reasonOf(outcome, slope, strict, { between, rises })],
     assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
-    cautions: [...drainCautions(route), ...flatterThanCode(asked)],
+    cautions: [...steeperThanUsual(slope), ...drainCautions(route), ...flatterThanCode(asked)],
     actions: passes
       ? []
       : [

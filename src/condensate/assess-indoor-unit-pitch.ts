@@ -5,7 +5,7 @@ import { cite, type Estimate, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
-import { slopeAssumptions, slopeOutcome } from "./arguments.ts";
+import { slopeAssumptions, slopeOutcome, steeperThanUsual } from "./arguments.ts";
 import { baseCautions } from "./drain-cautions.ts";
 import { type SlopeReading, slopeOf } from "./drain-slope.ts";
 import { type CondensateStatement, say, type Verdict } from "./statements.ts";
@@ -98,7 +98,7 @@ export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPi
       ...(input.minimum ? [] : [say("condensate.level-is-enough")]),
       ...(maximum ? [] : [say("condensate.maximum-pitch-not-checked")]),
     ],
-    cautions: baseCautions(),
+    cautions: [...steeperThanUsual(pitch), ...baseCautions()],
     actions,
     sources: [cite("common-practice"), cite("jcgm-106-2012", "8.3")],
     pitch,

@@ -104,6 +104,9 @@ export type SlopeReading =
       readonly accuracy?: Quantity<"length"> | undefined;
     };
 
+/** A steeper slope is a pipe that falls down, or figures in another unit; common practice, no source. */
+export const steepest: Quantity<"ratio"> = /* @__PURE__ */ percent(5);
+
 /**
  * The slope behind a reading, with its uncertainty.
  *

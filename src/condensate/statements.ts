@@ -56,6 +56,7 @@ export interface CondensateStatements {
   "condensate.pump-margin": { readonly margin: number };
   "condensate.pump-curve-straight": None;
   // cautions
+  "condensate.steep": { readonly slope: Slope; readonly usual: Slope };
   "condensate.flatter-than-code": { readonly least: Slope };
   "condensate.discharge": None;
   "condensate.sweating": None;

@@ -10,6 +10,7 @@ import { mm } from "../quantity/units/geometry.ts";
 import { limitsFor, manualWasReadAgain } from "./flare-limits.ts";
 import {
   borrowed,
+  diameterOf,
   type FlareTube,
   figureOf,
   isHeld,
@@ -45,7 +46,7 @@ export interface FlareWallInput {
   readonly tube: FlareTube;
   /** Refrigerant of the unit: a R410A, R32, R454B, or any other with the minimum of its manual. */
   readonly refrigerant: string;
-  /** Measured wall, above 0. */
+  /** Measured wall, above 0 and below half of the tube. */
   readonly wall: Quantity<"length">;
   /** The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in, and for any refrigerant but R410A, R32, R454B. */
   readonly manualMinimum?: Quantity<"length"> | undefined;
@@ -87,6 +88,7 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
   objectOf("input", input);
   const { tube, refrigerant, manualMinimum } = input;
   requireTube(tube);
+  siOf("wall", input.wall, "length", { above: 0, below: diameterOf(tube) / 2000 });
   const hasRule = isHeld(refrigerant) && isHighPressure(refrigerant);
   if (!hasRule && manualMinimum === undefined) {
     throw new InvalidInputError({

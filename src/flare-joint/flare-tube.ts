@@ -52,6 +52,9 @@ const outsideDiameters: Record<FlareTube, number> = {
   "18 mm": 18,
 };
 
+/** The outside diameter of a size, mm. */
+export const diameterOf = (tube: FlareTube): number => outsideDiameters[tube];
+
 const flareTubes: readonly FlareTube[] = /* @__PURE__ */ Object.keys(
   outsideDiameters,
 ) as FlareTube[];

@@ -1,6 +1,7 @@
 // What was read, and in what order are zones given? The readings of a test, checked and turned into SI.
 // Follows the model of nitrogen-gas.ts for its range. Does not cover readings in other gases.
 import { nitrogenGasRange } from "../property-model/nitrogen-gas.ts";
+import { ambientRange } from "../quantity/ambient-range.ts";
 import { describe, listOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -67,7 +68,7 @@ export function absoluteSi(argument: string, pressure: TestPressure, atmosphere:
 /** Station pressure, Pa. */
 export function atmosphereSi(argument: string, atmosphere: Quantity<"absolutePressure">): number {
   const hint = say("pressure-test.station-pressure");
-  return siOf(argument, atmosphere, "absolutePressure", { min: 20e3, max: 120e3, hint });
+  return siOf(argument, atmosphere, "absolutePressure", { ...ambientRange, hint });
 }
 
 /** A gas temperature in K within the range of the model. */

@@ -1,6 +1,7 @@
 // Is this argument one that the curves can answer? Range checks in the caller's own units. Internal.
 // Does not cover anything but refrigerant, temperature and pressure.
 
+import { ambientRange } from "../quantity/ambient-range.ts";
 import { describe, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
@@ -59,9 +60,10 @@ export function absoluteOf(
 
 function ambientOf(atmosphere: Quantity<"absolutePressure"> | undefined): number {
   const ambient = atmosphere?.kind === "absolutePressure" ? atmosphere.si : undefined;
-  if (typeof ambient === "number" && ambient > 0) return ambient;
+  const { min, max } = ambientRange;
+  if (typeof ambient === "number" && ambient >= min && ambient <= max) return ambient;
   if (atmosphere !== undefined) {
-    return siOf("atmosphere", atmosphere, "absolutePressure", { above: 0 });
+    return siOf("atmosphere", atmosphere, "absolutePressure", ambientRange);
   }
   throw new InvalidInputError({
     argument: "atmosphere",

@@ -54,7 +54,7 @@ export function assessmentOf(
     cause: found.cause,
     reasons: [...found.reasons, ...findingsOf(found, wet), ...rejected.reasons],
     assumptions: assumptionsOf(log),
-    cautions: cautionsOf(settings, segment, loss),
+    cautions: [...rejected.cautions, ...cautionsOf(settings, segment, loss)],
     actions: found.actions,
     sources: [settings.policy.source, ...sources],
     evidence: minute(segment ? segment.last / 60 : 0),
@@ -174,12 +174,15 @@ function rejectedOf(log: Collector) {
     change: new Quantity(change, micron.difference),
   }));
   return {
-    reasons: [
-      ...(excluded
-        ? [say("vacuum-decay.readings-excluded", { excluded, rows: log.rows, why })]
-        : []),
-      ...steps.map((step) => say("vacuum-decay.step", step)),
-    ],
+    reasons: steps.map((step) => say("vacuum-decay.step", step)),
+    cautions: excluded
+      ? [
+          caution(
+            "finding",
+            say("vacuum-decay.readings-excluded", { excluded, rows: log.rows, why }),
+          ),
+        ]
+      : [],
     excluded: rows.map(({ row, t, p, reason }) => ({
       row,
       reason,

@@ -112,7 +112,7 @@ export function run({ name, length, lines, room, vessel, joint = "flare", ...own
       lift: own.lift ?? m(1.8),
       outdoorUnit: own.outdoorUnit ?? "below",
       otherVolume: liter(vessel),
-      at: "2026-05-04",
+      at: "2026-04-28",
     },
     joints,
     drain: own.drain ?? slope,

@@ -108,9 +108,9 @@ describe("a pressure or a temperature", () => {
     expect(() => bubblePressure(R410A, psig(40) as never)).toThrow(/^temperature: gaugePressure/);
   });
 
-  test("needs an atmosphere that is more than nothing", () => {
+  test("needs an atmosphere that people live in", () => {
     expect(() => dewTemperature(R410A, psig(118), psia(0))).toThrow(
-      "atmosphere: 0 psia is not allowed; allowed: more than 0 psia",
+      /^atmosphere: 0 psia is not allowed; allowed: at least 2\.9/,
     );
     expect(() => dewTemperature(R410A, psig(118), null as never)).toThrow(/^atmosphere: null/);
     const text = { kind: "absolutePressure", si: "101325" } as never;

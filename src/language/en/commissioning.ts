@@ -103,6 +103,18 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "The maximum overcurrent protection, {protection}, is unusually high for an ampacity of {ampacity}. Is a decimal point missing?",
   "commissioning.capacity-odd":
     "A capacity of {capacity} does not fit {rated} at {voltage}. Is it in another unit?",
+  "commissioning.length-odd":
+    "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+  "commissioning.volume-odd":
+    "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+  "commissioning.temperature-odd":
+    "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+  "commissioning.pressure-odd":
+    "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+  "commissioning.mass-odd":
+    "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+  "commissioning.rated-as-ampacity":
+    "The minimum circuit ampacity, {rated}, is the rated-load current. Are they swapped?",
   "commissioning.drain-steep":
     "A slope of {slope} is steep for a drain; usual: up to {usual}. Is it in another unit?",
 
@@ -249,6 +261,8 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "The valves were opened {opened}, more than a week after the evacuation of {evacuated}. What leaked in between does not show.",
   "commissioning.instrument-without-error":
     "No instrument is exact, but the accuracy is recorded as 0: {fields}.",
+  "commissioning.instrument-coarse":
+    "The accuracy is above 100 times the resolution: {fields}. Is one of them in another unit?",
   "commissioning.calibration-expired":
     "The calibration of the {instrument} was due {due}, before its reading of {at}.",
   "commissioning.calibrated-afterwards":

@@ -45,6 +45,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "condensate.pump-margin": "Flow required of the pump: {margin} times the condensate.",
   "condensate.pump-curve-straight": "The pump curve is straight between its points.",
 
+  "condensate.steep":
+    "A slope of {slope} is steep; usual: up to {usual}. Is a figure in another unit?",
   "condensate.flatter-than-code":
     "Plumbing codes require at least {least}. Ask which text applies here.",
   "condensate.discharge":

@@ -1105,6 +1105,61 @@ export const CommissioningCapacityOddValuesShape: Shape = {
   fields: { capacity: "power", rated: "current", voltage: "voltage" },
 };
 
+export const CommissioningLengthOddValuesShape: Shape = {
+  type: "CommissioningLengthOddValues",
+  fields: {
+    field: CommissioningNotRecordedValuesFieldsItemShape,
+    value: "length",
+    low: "length",
+    high: "length",
+  },
+};
+
+export const CommissioningVolumeOddValuesShape: Shape = {
+  type: "CommissioningVolumeOddValues",
+  fields: {
+    field: CommissioningNotRecordedValuesFieldsItemShape,
+    value: "volume",
+    low: "volume",
+    high: "volume",
+  },
+};
+
+export const CommissioningTemperatureOddValuesShape: Shape = {
+  type: "CommissioningTemperatureOddValues",
+  fields: {
+    field: CommissioningNotRecordedValuesFieldsItemShape,
+    value: "temperature",
+    low: "temperature",
+    high: "temperature",
+  },
+};
+
+export const CommissioningPressureOddValuesShape: Shape = {
+  type: "CommissioningPressureOddValues",
+  fields: {
+    field: CommissioningNotRecordedValuesFieldsItemShape,
+    value: "gaugePressure",
+    low: "gaugePressure",
+    high: "gaugePressure",
+  },
+};
+
+export const CommissioningMassOddValuesShape: Shape = {
+  type: "CommissioningMassOddValues",
+  fields: {
+    field: CommissioningNotRecordedValuesFieldsItemShape,
+    value: "mass",
+    low: "mass",
+    high: "mass",
+  },
+};
+
+export const CommissioningRatedAsAmpacityValuesShape: Shape = {
+  type: "CommissioningRatedAsAmpacityValues",
+  fields: { rated: "current" },
+};
+
 export const CommissioningDrainSteepValuesShape: Shape = {
   type: "CommissioningDrainSteepValues",
   fields: { slope: "ratio", usual: "ratio" },
@@ -1405,6 +1460,12 @@ export const OwnVerdictReasonsItemShape: Shape = {
     "commissioning.protection-far-above-ampacity":
       CommissioningProtectionFarAboveAmpacityValuesShape,
     "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
+    "commissioning.length-odd": CommissioningLengthOddValuesShape,
+    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
+    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
+    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
+    "commissioning.mass-odd": CommissioningMassOddValuesShape,
+    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
     "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
     "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
     "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
@@ -1429,6 +1490,7 @@ export const OwnVerdictReasonsItemShape: Shape = {
     "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
     "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
     "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
+    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
     "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
     "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
     "commissioning.record-fields": CommissioningNotRecordedValuesShape,
@@ -1576,6 +1638,12 @@ export const OwnVerdictCautionsItemShape: Shape = {
     "commissioning.protection-far-above-ampacity":
       CommissioningProtectionFarAboveAmpacityValuesShape,
     "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
+    "commissioning.length-odd": CommissioningLengthOddValuesShape,
+    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
+    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
+    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
+    "commissioning.mass-odd": CommissioningMassOddValuesShape,
+    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
     "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
     "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
     "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
@@ -1600,6 +1668,7 @@ export const OwnVerdictCautionsItemShape: Shape = {
     "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
     "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
     "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
+    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
     "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
     "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
     "commissioning.record-fields": CommissioningNotRecordedValuesShape,
@@ -2645,6 +2714,12 @@ export const CommissioningStatementShape: Shape = {
     "commissioning.protection-far-above-ampacity":
       CommissioningProtectionFarAboveAmpacityValuesShape,
     "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
+    "commissioning.length-odd": CommissioningLengthOddValuesShape,
+    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
+    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
+    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
+    "commissioning.mass-odd": CommissioningMassOddValuesShape,
+    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
     "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
     "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
     "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
@@ -2669,6 +2744,7 @@ export const CommissioningStatementShape: Shape = {
     "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
     "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
     "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
+    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
     "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
     "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
     "commissioning.record-fields": CommissioningNotRecordedValuesShape,
@@ -2822,6 +2898,12 @@ export const InstallationStepShape: Shape = {
         "commissioning.protection-far-above-ampacity":
           CommissioningProtectionFarAboveAmpacityValuesShape,
         "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
+        "commissioning.length-odd": CommissioningLengthOddValuesShape,
+        "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
+        "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
+        "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
+        "commissioning.mass-odd": CommissioningMassOddValuesShape,
+        "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
         "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
         "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
         "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
@@ -2847,6 +2929,7 @@ export const InstallationStepShape: Shape = {
         "commissioning.opened-long-after-evacuation":
           CommissioningOpenedLongAfterEvacuationValuesShape,
         "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
+        "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
         "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
         "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
         "commissioning.record-fields": CommissioningNotRecordedValuesShape,

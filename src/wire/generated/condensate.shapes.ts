@@ -91,6 +91,11 @@ export const CondensatePumpMarginValuesShape: Shape = {
   fields: { margin: "number" },
 };
 
+export const CondensateSteepValuesShape: Shape = {
+  type: "CondensateSteepValues",
+  fields: { slope: "ratio", usual: "ratio" },
+};
+
 export const CondensateFlatterThanCodeValuesShape: Shape = {
   type: "CondensateFlatterThanCodeValues",
   fields: { least: "ratio" },
@@ -175,6 +180,7 @@ export const CondensateCautionShape: Shape = {
     "condensate.maximum-pitch-not-checked": { fields: {} },
     "condensate.pump-margin": CondensatePumpMarginValuesShape,
     "condensate.pump-curve-straight": { fields: {} },
+    "condensate.steep": CondensateSteepValuesShape,
     "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
     "condensate.discharge": { fields: {} },
     "condensate.sweating": { fields: {} },
@@ -316,6 +322,7 @@ export const CondensateStatementShape: Shape = {
     "condensate.maximum-pitch-not-checked": { fields: {} },
     "condensate.pump-margin": CondensatePumpMarginValuesShape,
     "condensate.pump-curve-straight": { fields: {} },
+    "condensate.steep": CondensateSteepValuesShape,
     "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
     "condensate.discharge": { fields: {} },
     "condensate.sweating": { fields: {} },
@@ -379,6 +386,7 @@ export const CondensatePumpAssessmentCautionsItemShape: Shape = {
     "condensate.maximum-pitch-not-checked": { fields: {} },
     "condensate.pump-margin": CondensatePumpMarginValuesShape,
     "condensate.pump-curve-straight": { fields: {} },
+    "condensate.steep": CondensateSteepValuesShape,
     "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
     "condensate.discharge": { fields: {} },
     "condensate.sweating": { fields: {} },

@@ -608,7 +608,7 @@ export const FlareWallInputShape: Shape = {
     tube: "Outside diameter of the tube.",
     refrigerant:
       "Refrigerant of the unit: a R410A, R32, R454B, or any other with the minimum of its manual.",
-    wall: "Measured wall, above 0.",
+    wall: "Measured wall, above 0 and below half of the tube.",
     manualMinimum:
       "The minimum in the unit's manual; from 0.5 mm it decides alone. Needed for 3/4 in, and for any refrigerant but R410A, R32, R454B.",
     manualReadAgain:

@@ -25,6 +25,7 @@ export const inputs: Partial<Inputs<typeof condensate>> = {
   ],
   assessIndoorUnitPitch: [
     [pitch(1)],
+    [pitch(6)],
     [pitch(-1)],
     [{ ...pitch(0.1), minimum: percent(0.5) }],
     [{ ...pitch(3), maximum: percent(2) }],

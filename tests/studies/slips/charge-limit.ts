@@ -1,0 +1,231 @@
+// Slips of the room: units of area and volume, where the unit hangs, which room.
+import { cuft, degC, ft, g, kg, lb, m, m2, m3, sqft } from "hvac-install-math/quantity";
+import { type Slip, slipsOf } from "./slip.ts";
+
+const bedroom = "runs[1].room";
+
+export const chargeLimitSlips: readonly Slip[] = [
+  ...slipsOf("charge-limit", "Casa Quattro", [
+    [
+      "area-ft2-as-m2",
+      "129 ft² typed as m²",
+      { [`${bedroom}.floorArea`]: m2(129) },
+      "inconclusive",
+      "no bedroom with one head has 129 m²",
+    ],
+    [
+      "living-ft2-as-m2",
+      "344 ft² typed as m²",
+      { "runs[0].room.floorArea": m2(344) },
+      "inconclusive",
+      "no living room with one head has 344 m²",
+    ],
+    [
+      "area-m2-as-ft2",
+      "12 m² typed as ft²",
+      { [`${bedroom}.floorArea`]: sqft(12) },
+      "fail",
+      "1.1 m² hold next to nothing",
+    ],
+    [
+      "area-tenth",
+      "1.2 m² for 12 m²",
+      { [`${bedroom}.floorArea`]: m2(1.2) },
+      "fail",
+      "1.2 m² hold next to nothing",
+    ],
+    [
+      "area-times-ten",
+      "120 m² for 12.0 m²",
+      { [`${bedroom}.floorArea`]: m2(120) },
+      "inconclusive",
+      "no bedroom with one head has 120 m²",
+    ],
+    [
+      "volume-in-area",
+      "30 m³ of volume typed as area",
+      { [`${bedroom}.floorArea`]: m2(30) },
+      "unknowable",
+      "30 m² is a room too; with the volume or the ceiling beside it, it shows",
+    ],
+    [
+      "volume-in-area-ceiling",
+      "29 m³ of volume typed as area, beside the volume",
+      { [`${bedroom}.floorArea`]: m2(28.8) },
+      "inconclusive",
+      "a ceiling of 1 m",
+      { [`${bedroom}.volume`]: m3(28.8) },
+    ],
+    [
+      "place-floor-for-wall",
+      "floor for wall",
+      { "runs[2].room.place": "floor" },
+      "fail",
+      "2.6 kg need 57 m² under a floor unit",
+    ],
+    [
+      "place-ceiling-for-wall",
+      "ceiling for wall",
+      { [`${bedroom}.place`]: "ceiling" },
+      "unknowable",
+      "there are heads for both; the model on the plate shows it to who knows it",
+    ],
+    [
+      "height-ft-as-m",
+      "height of 6 ft typed as 6 m",
+      { [`${bedroom}.installationHeight`]: m(6) },
+      "inconclusive",
+      "above every ceiling of a bedroom",
+      { [`${bedroom}.installationHeight`]: ft(6), [`${bedroom}.place`]: null },
+    ],
+    [
+      "ceiling-times-ten",
+      "ceiling of 24 m for 2.4 m",
+      { [`${bedroom}.ceilingHeight`]: m(24) },
+      "inconclusive",
+      "no bedroom is so high",
+      { [`${bedroom}.ceilingHeight`]: m(2.4) },
+    ],
+    [
+      "room-left-out",
+      "the smallest room not recorded",
+      { "runs[3].room": null },
+      "inconclusive",
+      "four heads, three rooms",
+    ],
+    [
+      "room-of-neighbor",
+      "the living room's area copied to the bedroom",
+      { [`${bedroom}.floorArea`]: m2(32) },
+      "unknowable",
+      "two rooms may have the same size",
+    ],
+    [
+      "edition",
+      "the edition of another year",
+      { [`${bedroom}.edition`]: "iec-60335-2-40-2022" },
+      "finding",
+      "its figures are from memory, and the answer says so",
+    ],
+    [
+      "factory-lb-for-kg",
+      "factory charge 2.2 lb for 2.2 kg",
+      { "equipment.factoryCharge": lb(2.2) },
+      "inconclusive",
+      "0.12 kg per kW of R-32; units of this kind have 0.15 to 0.35",
+    ],
+    [
+      "factory-times-ten",
+      "factory charge 22 kg for 2.2 kg",
+      { "equipment.factoryCharge": kg(22) },
+      "fail",
+      "above the largest charge, and above what any of the rooms holds",
+    ],
+    [
+      "area-as-length",
+      "12 m for 12 m²",
+      { [`${bedroom}.floorArea`]: m(12) },
+      "refused",
+      "a length is no area",
+    ],
+    [
+      "area-accuracy",
+      "area good to 10 m² for 1.0 m²",
+      { [`${bedroom}.floorArea`]: m2(12), [`${bedroom}.floorAreaAccuracy`]: m2(10) },
+      "inconclusive",
+      "between 2 and 22 m²",
+      { [`${bedroom}.floorAreaAccuracy`]: m2(1) },
+    ],
+  ]),
+  ...slipsOf("charge-limit", "workshop", [
+    [
+      "volume-ft3-as-m3",
+      "2119 ft³ typed as m³",
+      { "runs[0].room.volume": m3(2119) },
+      "inconclusive",
+      "no room with one head has 2119 m³",
+    ],
+    [
+      "volume-m3-as-ft3",
+      "60 m³ typed as ft³",
+      { "runs[0].room.volume": cuft(60) },
+      "fail",
+      "1.7 m³ hold next to nothing",
+    ],
+    [
+      "area-in-volume",
+      "24 m² of area typed as volume",
+      { "runs[0].room.volume": m3(24) },
+      "unknowable",
+      "24 m³ is a small room; it is judged on the safe side",
+    ],
+    [
+      "volume-tenth",
+      "6 m³ for 60 m³",
+      { "runs[0].room.volume": m3(6) },
+      "unknowable",
+      "6 m³ is a closet with a head in it; it is judged on the safe side, and 1.2 kg still keep the limit",
+    ],
+    [
+      "waived-enclosed",
+      "no room, though the unit hangs in one",
+      {
+        waivers: [
+          { step: "room-limit", reason: "no-enclosed-room", by: "N. N.", at: "2026-05-04" },
+        ],
+      },
+      "inconclusive",
+      "a room is recorded",
+    ],
+  ]),
+  ...slipsOf("charge-limit", "Heron Cabin", [
+    [
+      "waived-flammable",
+      "no room for a flammable refrigerant",
+      {
+        "runs[0].room": null,
+        waivers: [
+          { step: "room-limit", reason: "no-enclosed-room", by: "N. N.", at: "2026-05-04" },
+        ],
+      },
+      "inconclusive",
+      "what burns is held against its room",
+    ],
+  ]),
+  ...slipsOf("charge-limit", "assessRoomCharge", [
+    [
+      "charge-kg-for-g",
+      "2100 kg for 2100 g",
+      { charge: kg(2100) },
+      "fail",
+      "a thousand times the limit",
+    ],
+    [
+      "charge-g-for-kg",
+      "2.1 g for 2.1 kg",
+      { charge: g(2.1) },
+      "unknowable",
+      "by itself the limit does not know the unit; the record holds the charge against the capacity",
+    ],
+    ["area-ft2", "40 ft² for 40 m²", { floorArea: sqft(40) }, "fail", "3.7 m²"],
+    ["area-number", "a bare 40", { floorArea: 40 }, "refused", "a number has no unit"],
+    [
+      "temperature-for-charge",
+      "2.1 °C for 2.1 kg",
+      { charge: degC(2.1) },
+      "refused",
+      "a temperature is no mass",
+    ],
+    [
+      "not-flammable",
+      "R-410A for R-32",
+      { refrigerant: "= R410A" },
+      "refused",
+      "the rule of flammable refrigerants does not hold for it",
+    ],
+  ]),
+  ...slipsOf("charge-limit", "assessConcentration", [
+    ["volume-ft3", "30 ft³ for 30 m³", { volume: cuft(30) }, "fail", "1.5 kg in 0.85 m³"],
+    ["volume-as-area", "30 m² for 30 m³", { volume: m2(30) }, "refused", "an area is no volume"],
+  ]),
+];

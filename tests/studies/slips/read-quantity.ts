@@ -1,0 +1,137 @@
+// Slips of what a person types into one field.
+import { type Slip, slipsOf } from "./slip.ts";
+
+const text = (typed: string) => ({ text: typed });
+
+export const readQuantitySlips: readonly Slip[] = [
+  ...slipsOf("read-quantity", "field of psig and kPag", [
+    [
+      "other-kind",
+      "118 psia in a field of gauge pressure",
+      text("118 psia"),
+      "refused",
+      "absolute is another kind",
+    ],
+    [
+      "other-unit",
+      "118 bar in a field of psi and kPa",
+      text("118 bar"),
+      "refused",
+      "a unit that the field does not show",
+    ],
+    ["letter-l", "l18 with the letter l", text("l18"), "refused", "no number"],
+    ["letter-o", "1O8 with the letter O", text("1O8"), "refused", "no number"],
+    ["two-readings", "two readings in one field", text("118 120"), "refused", "which of them?"],
+    ["range", "a range", text("118-120"), "refused", "one number"],
+    ["empty", "an empty field", text(""), "refused", "nothing is not 0"],
+    ["dash", "a dash for not measured", text("-"), "refused", "nothing is not 0"],
+    [
+      "milli-for-mega",
+      "0.8 mPa for 0.8 MPa",
+      text("0.8 mPa"),
+      "refused",
+      "a thousand-millionth of it",
+    ],
+    ["comma-without-locale", "1,180 without a locale", text("1,180"), "refused", "1180 or 1.18?"],
+    ["two-commas", "1,18,0", text("1,18,0"), "refused", "no number in any notation"],
+    ["unit-twice", "118 psi psi", text("118 psi psi"), "refused", "no notation"],
+    [
+      "vacuum",
+      "29.9 inHg of vacuum",
+      text("29.9 inHg vac"),
+      "refused",
+      "a vacuum is not read in this field",
+    ],
+    ["over-range", "OL from the display", text("OL"), "refused", "no number"],
+    [
+      "no-unit",
+      "813 of a gauge in kPa, without its unit",
+      text("813"),
+      "unknowable",
+      "813 psig are a pressure too; the field shows in which unit it reads",
+    ],
+    [
+      "cleared-digit",
+      "18 for 118",
+      text("18"),
+      "unknowable",
+      "18 psig are a pressure too; the check of the reading shows it",
+    ],
+  ]),
+  ...slipsOf("read-quantity", "field of feet and inches", [
+    ["fourteen-inches", "5' 14\"", text("5' 14\""), "refused", "14 in are more than a foot"],
+    [
+      "decimal-for-inches",
+      "12.6 for 12' 6\"",
+      text("12.6"),
+      "unknowable",
+      "12.6 ft is a length too",
+    ],
+    [
+      "improper",
+      '11/4" for 1 1/4"',
+      text('11/4"'),
+      "unknowable",
+      "11/4 in is a length too, and some write 5/4 in",
+    ],
+    ["by-zero", "1/0 in", text("1/0 in"), "refused", "no number"],
+    [
+      "meters",
+      "12.5 m in a field of feet",
+      text("12.5 m"),
+      "refused",
+      "a unit that the field does not show",
+    ],
+    [
+      "minute-marks",
+      "12\" 6' the wrong way round",
+      text("12\" 6'"),
+      "refused",
+      "inches before feet",
+    ],
+    ["negative-inches", "12' -6\"", text("12' -6 in -"), "refused", "no notation"],
+    ["area", "125 ft² for a length", text("125 ft²"), "refused", "an area is no length"],
+  ]),
+  ...slipsOf("read-quantity", "field of pounds and ounces", [
+    [
+      "decimal-for-ounces",
+      "2.12 lb for 2 lb 12 oz",
+      text("2.12 lb"),
+      "unknowable",
+      "2.12 lb is a mass too; the label shows it",
+    ],
+    ["eighteen-ounces", "2 lb 18 oz", text("2 lb 18 oz"), "refused", "18 oz are more than a pound"],
+    [
+      "rate",
+      "0.16 oz/ft for a mass",
+      text("0.16 oz/ft"),
+      "refused",
+      "a mass per length is no mass",
+    ],
+    ["pound-mark", "2# 12", text("2# 12"), "refused", "12 of what?"],
+    ["fluid", "12 fl oz", text("12 fl oz"), "refused", "a volume is no mass"],
+  ]),
+  ...slipsOf("read-quantity", "German field of grams", [
+    [
+      "point-for-comma",
+      "1.25 for 1,25",
+      text("1.25"),
+      "refused",
+      "the point groups thousands here, and 25 are no thousand",
+    ],
+    [
+      "thousands",
+      "1.250 for 1.25 with three digits",
+      text("1.250"),
+      "refused",
+      "1250 in this notation",
+    ],
+    [
+      "both-marks",
+      "1,250.5 as Americans write it",
+      text("1,250.5"),
+      "refused",
+      "the marks the other way round",
+    ],
+  ]),
+];

@@ -1,0 +1,190 @@
+// Slips of the refrigerant's name and of saturation.
+import { barg, degC, degF, deltaF, kPaa, psi, psia, psig } from "hvac-install-math/quantity";
+import { type Slip, slipsOf } from "./slip.ts";
+
+const name = "equipment.refrigerant";
+
+export const refrigerantSlips: readonly Slip[] = [
+  ...slipsOf("refrigerants", "workshop", [
+    [
+      "r32-for-r410a",
+      "R-32 for R-410A",
+      { [name]: "R-32" },
+      "inconclusive",
+      "it burns: its floor area is asked for",
+    ],
+    [
+      "r454b-for-r410a",
+      "R-454B for R-410A",
+      { [name]: "R-454B" },
+      "inconclusive",
+      "it burns: its floor area is asked for",
+    ],
+    [
+      "r22-for-r410a",
+      "R-22 for R-410A, from an old form",
+      { [name]: "R-22" },
+      "fail",
+      "118 psi are 70 °F in R-22",
+    ],
+    [
+      "r407c-for-r410a",
+      "R-407C for R-410A",
+      { [name]: "R-407C" },
+      "fail",
+      "118 psi are far above its window",
+    ],
+    [
+      "r134a-for-r410a",
+      "R-134a for R-410A",
+      { [name]: "R-134a" },
+      "fail",
+      "118 psi are 96 °F in R-134a",
+    ],
+    [
+      "digits-swapped",
+      "R-401A for R-410A",
+      { [name]: "R-401A" },
+      "refused",
+      "no refrigerant that the library knows",
+    ],
+    ["letter-left-out", "R-410 for R-410A", { [name]: "R-410" }, "refused", "no designation"],
+    ["left-out", "no refrigerant", { [name]: null }, "inconclusive", "every step needs it"],
+  ]),
+  ...slipsOf("refrigerants", "Heron Cabin", [
+    [
+      "r410a-for-r32",
+      "R-410A for R-32",
+      { [name]: "R-410A" },
+      "inconclusive",
+      "its room is asked for by volume",
+    ],
+    [
+      "r23-for-r32",
+      "R-23 for R-32",
+      { [name]: "R-23" },
+      "refused",
+      "no refrigerant of air conditioners that the library knows",
+    ],
+    [
+      "r290-for-r32",
+      "R-290 for R-32",
+      { [name]: "R-290" },
+      "fail",
+      "121 psi are far above its window",
+    ],
+    [
+      "r454b-for-r32",
+      "R-454B for R-32",
+      { [name]: "R-454B" },
+      "fail",
+      "its temperature at 121 psi lies above the window of the coil",
+    ],
+  ]),
+  ...slipsOf("refrigerants", "bubblePressure", [
+    [
+      "c-for-f",
+      "100 °C for 100 °F",
+      { temperature: degC(100) },
+      "refused",
+      "above the critical temperature",
+    ],
+    [
+      "difference",
+      "a difference for the temperature",
+      { temperature: deltaF(100) },
+      "refused",
+      "a difference is no temperature",
+    ],
+    [
+      "f-for-c",
+      "40 °F for 40 °C",
+      { temperature: degF(40) },
+      "unknowable",
+      "both are temperatures of a refrigerant; the reading held against it shows it",
+    ],
+    [
+      "kelvin-as-c",
+      "311 °C for 311 K",
+      { temperature: degC(311) },
+      "refused",
+      "above the critical temperature",
+    ],
+  ]),
+  ...slipsOf("refrigerants", "refrigerantByDesignation", [
+    ["blend-number", "R-140A", { designation: "R-140A" }, "refused", "no designation"],
+    [
+      "letters-swapped",
+      "R-454 B for R-454C",
+      { designation: "R-454B" },
+      "unknowable",
+      "both exist; only the plate says which",
+    ],
+    [
+      "brand-words",
+      "a trade name",
+      { designation: "Freezolin 32" },
+      "refused",
+      "not a designation of ASHRAE 34",
+    ],
+    ["empty", "nothing", { designation: "" }, "refused", "no designation"],
+    [
+      "isomer-left-out",
+      "R-1234 without its isomer",
+      { designation: "R-1234" },
+      "refused",
+      "there are two of them",
+    ],
+  ]),
+  ...slipsOf("refrigerants", "superheat", [
+    [
+      "difference-as-gauge",
+      "118 psi without gauge or absolute",
+      { pressure: psi(118) },
+      "refused",
+      "a difference is no pressure",
+    ],
+    [
+      "atmosphere-left-out",
+      "no atmosphere with a gauge pressure",
+      { atmosphere: null },
+      "refused",
+      "none is assumed",
+    ],
+    [
+      "times-ten",
+      "1180 psi for 118.0",
+      { pressure: psig(1180) },
+      "refused",
+      "above the critical pressure",
+    ],
+    [
+      "bar-for-psi",
+      "118 bar for 118 psi",
+      { pressure: barg(118) },
+      "refused",
+      "above the critical pressure",
+    ],
+    [
+      "atmosphere-hpa",
+      "1013 kPa for 1013 hPa",
+      { atmosphere: kPaa(1013) },
+      "refused",
+      "no atmosphere",
+    ],
+    [
+      "line-as-difference",
+      "52 °F as a difference",
+      { lineTemperature: deltaF(52) },
+      "refused",
+      "a difference is no temperature",
+    ],
+    [
+      "psia-for-psig",
+      "118 psia for 118 psig",
+      { pressure: psia(118), atmosphere: null },
+      "unknowable",
+      "both are pressures of a running unit; the target shows it",
+    ],
+  ]),
+];
