@@ -106,6 +106,18 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "La protección máxima contra sobrecorriente, {protection}, es inusualmente alta para una ampacidad de {ampacity}. ¿Falta un signo decimal?",
   "commissioning.capacity-odd":
     "Una capacidad de {capacity} no corresponde a {rated} con {voltage}. ¿Está en otra unidad?",
+  "commissioning.length-odd":
+    "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+  "commissioning.volume-odd":
+    "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+  "commissioning.temperature-odd":
+    "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+  "commissioning.pressure-odd":
+    "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+  "commissioning.mass-odd":
+    "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+  "commissioning.rated-as-ampacity":
+    "La capacidad mínima del circuito, {rated}, es la corriente nominal. ¿Están intercambiadas?",
   "commissioning.drain-steep":
     "Una pendiente de {slope} es mucha para un drenaje; habitual: hasta {usual}. ¿Está en otra unidad?",
 
@@ -252,6 +264,8 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Más de un año anterior a este dato ({field}) del {at}: {fields}. ¿Es de esta instalación, y es correcto el año?",
   "commissioning.opened-long-after-evacuation":
     "Las válvulas se abrieron {opened}, más de una semana después de la evacuación del {evacuated}. Lo que se fugó entretanto no se ve.",
+  "commissioning.instrument-coarse":
+    "La exactitud supera 100 veces la resolución: {fields}. ¿Está una de las dos en otra unidad?",
   "commissioning.instrument-without-error":
     "Ningún instrumento es exacto, pero la exactitud está registrada como 0: {fields}.",
   "commissioning.calibration-expired":

@@ -47,6 +47,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "condensate.pump-margin": "Caudal exigido a la bomba: {margin} veces el condensado.",
   "condensate.pump-curve-straight": "La curva de la bomba es recta entre sus puntos.",
 
+  "condensate.steep":
+    "Una pendiente de {slope} es fuerte; lo habitual: hasta {usual}. ¿Está un dato en otra unidad?",
   "condensate.flatter-than-code":
     "Los códigos de plomería exigen al menos {least}. Pregunte qué texto rige aquí.",
   "condensate.discharge":

@@ -107,6 +107,18 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "La protection maximale contre les surintensités, {protection}, est anormalement élevée pour un courant admissible de {ampacity}. Manque-t-il un séparateur décimal?",
   "commissioning.capacity-odd":
     "Une puissance de {capacity} ne va pas avec {rated} à {voltage}. Est-elle dans une autre unité?",
+  "commissioning.length-odd":
+    "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+  "commissioning.volume-odd":
+    "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+  "commissioning.temperature-odd":
+    "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+  "commissioning.pressure-odd":
+    "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+  "commissioning.mass-odd":
+    "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+  "commissioning.rated-as-ampacity":
+    "Le courant admissible minimal du circuit, {rated}, est le courant nominal. Sont-ils inversés?",
   "commissioning.drain-steep":
     "Une pente de {slope} est forte pour une évacuation; habituel : jusqu’à {usual}. Est-elle dans une autre unité?",
 
@@ -260,6 +272,8 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Plus d’un an avant cette donnée ({field}) du {at} : {fields}. Est-ce cette installation, et l’année est-elle juste?",
   "commissioning.opened-long-after-evacuation":
     "Les robinets ont été ouverts {opened}, plus d’une semaine après l’évacuation du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
+  "commissioning.instrument-coarse":
+    "L’exactitude dépasse 100 fois la résolution : {fields}. L’une des deux est-elle dans une autre unité?",
   "commissioning.instrument-without-error":
     "Aucun instrument n’est exact, mais l’exactitude est notée 0 : {fields}.",
   "commissioning.calibration-expired":

@@ -48,6 +48,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "condensate.pump-margin": "Débit exigé de la pompe : {margin} fois le condensat.",
   "condensate.pump-curve-straight": "La courbe de la pompe est droite entre ses points.",
 
+  "condensate.steep":
+    "Une pente de {slope} est forte; habituellement jusqu’à {usual}. Une valeur est-elle dans une autre unité?",
   "condensate.flatter-than-code":
     "Les codes de plomberie exigent au moins {least}. Demandez quel texte s’applique ici.",
   "condensate.discharge":
