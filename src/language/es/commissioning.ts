@@ -117,7 +117,7 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "commissioning.mass-odd":
     "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
   "commissioning.rated-as-ampacity":
-    "La capacidad mínima del circuito, {rated}, es la corriente nominal. ¿Están intercambiadas?",
+    "La ampacidad mínima del circuito, {rated}, es la corriente de carga nominal. ¿Están intercambiadas?",
   "commissioning.drain-steep":
     "Una pendiente de {slope} es mucha para un drenaje; habitual: hasta {usual}. ¿Está en otra unidad?",
 

@@ -118,7 +118,7 @@ const sentences: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "commissioning.mass-odd":
     "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
   "commissioning.rated-as-ampacity":
-    "Le courant admissible minimal du circuit, {rated}, est le courant nominal. Sont-ils inversés?",
+    "Le courant admissible minimal du circuit, {rated}, est le courant de charge nominal. Sont-ils inversés?",
   "commissioning.drain-steep":
     "Une pente de {slope} est forte pour une évacuation; habituel : jusqu’à {usual}. Est-elle dans une autre unité?",
 
