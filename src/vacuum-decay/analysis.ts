@@ -20,6 +20,7 @@ import {
   outgassingTau,
   temper,
   usualVolume,
+  walls,
   watchedTimes,
 } from "./tuning.ts";
 import { weighModels } from "./weigh.ts";
@@ -104,11 +105,11 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   if (!best) return undefined;
   const widening = wideningOf(freedom);
   const step = resolution(log, origin);
-  // the gauge's scale and its step at both ends enter every rate
+  // the gauge's scale, its step at both ends and what walls give off enter every rate
   const reach: Reach = {
     T,
     scale: accuracy / Math.sqrt(3),
-    stepped: step / Math.sqrt(6) / T,
+    stepped: Math.hypot(step / Math.sqrt(6), walls) / T,
     discrepancy,
     blank,
     widening,

@@ -71,7 +71,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * | f = ln(1 + x); 2(√(1 + x) − 1) | desorption from metal, from polymer: vacuum handbooks §1.3.3 |
  * | AICc = n ln(RSS/n) + 2K + 2K(K + 1)/(n − K − 1) | weight of a model: e^(−ΔAICc/2); the last term at most 2K |
  * | P = Σ w Φ((s − S)/u) / Φ(s/u) | share of the evidence for a leak above S, none below 0 |
- * | u² = u²(fit) + (0.12 ΔA/Δt)² + (a s/√3)² + (r/(√6 T))² | the fit, a shape that is not in the set (ΔA: curved rise of the second half), scale, step |
+ * | u² = u²(fit) + (0.16 ΔA/Δt)² + (a s/√3)² + (r² / 6 + w²) / T² | the fit, a shape that is not in the set (ΔA: curved rise of the second half), scale, step, walls (w: 4 micron) |
  * | Q = s·V | throughput of the leak |
  *
  * Assumes that the gauge sits at the system, that the gas keeps its temperature within a few kelvin, and what

@@ -1,11 +1,12 @@
 // Which readings count? Takes them one at a time, sets aside what is not evidence with its reason, sees a
 // valve that was opened, and bins the rest. Memory does not grow with the log but for the logarithm.
-// Common practice of logging, no source. Does not cover the fit: evidence.ts.
+// Common practice of logging, no source. Does not cover the fit: weigh.ts.
 
 import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
 import type { ExclusionReason } from "./exclusion-reason.ts";
 import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
+import { readScatter, type Scatter, scatterOf } from "./scatter.ts";
 import type { Settings } from "./settings.ts";
 
 /** A reading that was set aside, in SI units. */
@@ -47,12 +48,13 @@ export interface Collector {
   readonly excludedCount: Partial<Record<ExclusionReason, number>>;
   readonly steps: { t: number; change: number }[];
   suspect: { t: number; p: number; row: number } | undefined;
-  /** How many readings in a row were over the gauge's range just now. */
+  /** Readings in a row over the gauge's range just now. */
   overRangeRun: number;
   rows: number;
   /** Running variance of one reading about the line through its two predecessors, Pa². */
   noise: number;
   noiseCount: number;
+  scatter: Scatter;
   slope: number;
   spacing: number;
   step: number;
@@ -77,6 +79,7 @@ export function createCollector(settings: Settings, keep: number): Collector {
     rows: 0,
     noise: 0,
     noiseCount: 0,
+    scatter: { variance: 0, count: 0, recent: [] },
     slope: 0,
     spacing: 0,
     step: Number.NaN,
@@ -166,6 +169,7 @@ function begin(log: Collector, t: number, p: number): void {
     rows: 0,
   };
   log.slope = 0;
+  log.scatter.recent = [];
   take(log, log.segment, t, p);
 }
 
@@ -212,6 +216,7 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
       segment.changed = at;
     }
   }
+  readScatter(log.scatter, at, p);
   const index = binIndex(at);
   if (segment.open && segment.open.index !== index) {
     closeBin(log, segment, segment.open, segment.gram);
@@ -240,7 +245,7 @@ export function resolution(log: Collector, p: number): number {
 const handTime = 8;
 
 /**
- * 1/variance of a bin: noise, averaged as far as a logger with a memory of about 10 s lets it; the
+ * 1/variance of a bin: scatter, averaged as far as a logger with a memory of about 10 s lets it; the
  * display's step²/12, which does not average out (JCGM 100:2008, F.2.2.1); and a tenth of the gauge's
  * error limits on what has risen since the start, which bends a strong rise.
  */
@@ -251,7 +256,10 @@ export function binWeight(log: Collector, segment: Segment, { n, p }: Bin): numb
   const average = memory / (memory + (n - 1) * log.spacing);
   const r = resolution(log, segment.origin + rise);
   const late = n === 1 && typedByHand(log) ? handTime * log.slope : 0;
-  return 1 / (log.noise * average + (r * r) / 12 + bend * bend + late * late + 1e-6);
+  return (
+    1 /
+    (scatterOf(log.scatter, log.noise) * average + (r * r) / 12 + bend * bend + late * late + 1e-6)
+  );
 }
 
 function closeBin(log: Collector, segment: Segment, bin: Bin, gram: Gram): void {

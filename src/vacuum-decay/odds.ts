@@ -23,7 +23,7 @@ export interface Reach {
   readonly T: number;
   /** Relative standard uncertainty of the gauge's scale. */
   readonly scale: number;
-  /** Standard uncertainty of any rate that the gauge's step leaves, Pa/s. */
+  /** Standard uncertainty of any rate that the gauge's step and the walls leave, Pa/s. */
   readonly stepped: number;
   /** Part of a curved rise's mean rate by which a wrong shape feigns a leak. */
   readonly discrepancy: number;

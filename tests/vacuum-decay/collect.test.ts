@@ -139,11 +139,11 @@ describe("the step of the display", () => {
     const log = collected(quiet, { spacing: 10, gauge: { resolution: micronDifference(0) } });
     const of = (n: number, rise = 0) =>
       1 / binWeight(log, log.segment as never, { index: 0, n, t: 0, p: n * rise }) - 1e-6;
-    expect(of(1)).toBeCloseTo(log.noise, 9);
+    expect(of(1)).toBeCloseTo(log.scatter.variance, 9);
     // a memory of 20 s at 10 s: 20/(20 + 4·10) of the variance after five
-    expect(of(5)).toBeCloseTo(log.noise / 3, 9);
+    expect(of(5)).toBeCloseTo(log.scatter.variance / 3, 9);
     // a tenth of the limits of error of what has risen, ±10 % of 100 Pa: 0.02 · 10 Pa
-    expect(of(1, 100)).toBeCloseTo(log.noise + 0.2 ** 2, 6);
+    expect(of(1, 100)).toBeCloseTo(log.scatter.variance + 0.2 ** 2, 6);
   });
 });
 
