@@ -46,8 +46,8 @@ function known<T>(figure: T | undefined): T {
   if (figure === undefined) throw new Error("the figure is absent");
   return figure;
 }
-const reason = ({ reasons }: VacuumDecayAssessment, code: string) =>
-  reasons.find((one) => one.code === code);
+const finding = ({ cautions }: VacuumDecayAssessment, code: string) =>
+  cautions.find((one) => one.kind === "finding" && one.code === code);
 
 describe("what is set aside", () => {
   const spiked = log(() => 300);
@@ -55,7 +55,7 @@ describe("what is set aside", () => {
 
   it("is counted and listed", () => {
     const result = assess([...spiked, { elapsed: second(-5), pressure: micron(300) }]);
-    expect(reason(result, "vacuum-decay.readings-excluded")?.values).toEqual({
+    expect(finding(result, "vacuum-decay.readings-excluded")?.values).toEqual({
       excluded: 2,
       rows: 182,
       why: ["vacuum-decay.exclusion.before-isolation", "vacuum-decay.exclusion.zero"],

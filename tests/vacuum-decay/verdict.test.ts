@@ -222,7 +222,6 @@ describe("a gauge that goes over its range", () => {
       "over-range",
       "too-few-readings",
       "not-determined",
-      "readings-excluded",
     ]);
   });
 });
