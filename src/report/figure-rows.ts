@@ -4,6 +4,7 @@
 import type { Figure } from "../assessment/index.ts";
 import type { StepCheck } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
+import { choiceText } from "./choices.ts";
 import type { Context } from "./context.ts";
 import type { LeftOut } from "./figure-path.ts";
 import { type Block, table } from "./report-document.ts";
@@ -25,22 +26,6 @@ const leftOut: ReadonlySet<string> = new Set([
 
 /** Figures that are the two ends of a range. */
 const ranges = new Set(["leakInterval", "lossAtLimit"]);
-
-/** Which words of the catalogue a figure picks from, where it is a word of the module's own. */
-const wordsAt: Readonly<Record<string, string>> = {
-  "conflicts.between": "flare-joint.source",
-  "excluded.reason": "report.figure.excludedCount",
-  "expected.vaporPort": "operating-check.side",
-  "limit.basis.standing": "charge-limit.standing",
-  "limit.edition": "charge-limit.edition",
-  "parts.currentUnbalance": "assessment.outcome",
-  "parts.nameplate": "assessment.outcome",
-  "parts.sag": "assessment.outcome",
-  "parts.supply": "assessment.outcome",
-  "parts.unbalance": "assessment.outcome",
-  side: "operating-check.side",
-  uncertaintyBudget: "pressure-test.part",
-};
 
 type Found = readonly [path: string, value: string];
 
@@ -77,10 +62,8 @@ function found(context: Context, path: string, value: unknown): Found[] {
 }
 
 /** A figure, or a word of the module in the reader's language. */
-function shown({ figure, words }: Context, path: string, value: unknown): string {
-  const list = typeof value === "string" ? wordsAt[pathOnly(path)] : undefined;
-  return list ? words.code(`${list}.${value}`, String(value)) : figure(value as AnyQuantity);
-}
+const shown = ({ figure, words }: Context, path: string, value: unknown): string =>
+  (typeof value === "string" && choiceText(words, path, value)) || figure(value as AnyQuantity);
 
 function listed(context: Context, path: string, items: readonly unknown[]): Found[] {
   if (items.length === 0) return [];

@@ -3,6 +3,7 @@
 // Does not cover what is missing: the steps list it.
 import type { Instruments } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
+import { choiceText } from "./choices.ts";
 import type { Context } from "./context.ts";
 import { type Block, table, text } from "./report-document.ts";
 import { say, verbatim } from "./statements.ts";
@@ -44,12 +45,16 @@ export function leavesOf(value: unknown, path: string): Leaf[] {
   return value.flatMap((one, i) => leavesOf(one, `${path}[${i}]`));
 }
 
-/** A value of the record as text. */
-export function valueText({ figure, words }: Context, value: unknown, step?: AnyQuantity): string {
-  if (isList(value)) {
-    return value.map((one) => figure(one as string, step)).join(", ") || words.of("none");
-  }
-  return figure(value as AnyQuantity, step);
+/** A value of the record as text: a word that its field picks is the reader's. */
+export function valueText(
+  { figure, words }: Context,
+  path: string,
+  value: unknown,
+  step?: AnyQuantity,
+): string {
+  const one = (own: unknown) =>
+    (typeof own === "string" && choiceText(words, path, own)) || figure(own as AnyQuantity, step);
+  return isList(value) ? value.map(one).join(", ") || words.of("none") : one(value);
 }
 
 /** The value at a path of the record. */
@@ -177,7 +182,12 @@ function partsOf(value: unknown, path: string): Parts {
 }
 
 function rowOf(context: Context, [path, value]: Leaf, isPart: boolean): Row {
-  const shown = valueText(context, value, isQuantity(value) ? stepOf(context, path) : undefined);
+  const shown = valueText(
+    context,
+    path,
+    value,
+    isQuantity(value) ? stepOf(context, path) : undefined,
+  );
   const [limits, source] = originOf(context, path);
   return [isPart ? context.words.field(path) : "", shown + limits, source];
 }
@@ -204,7 +214,9 @@ function readingsBlocks(
     return [
       String(i + 1),
       ...columns.map((key) =>
-        own.has(key) ? valueText(context, own.get(key), stepOf(context, `${path}[0].${key}`)) : "—",
+        own.has(key)
+          ? valueText(context, key, own.get(key), stepOf(context, `${path}[0].${key}`))
+          : "—",
       ),
     ];
   });

@@ -65,7 +65,7 @@ function instrumentsTable(context: Context): Block[] {
       .filter(([path]) => !identity.includes(path) && !/^(relativeA|a)ccuracy/.test(path))
       .map(
         ([path, value]) =>
-          `${words.field(`instruments.${key}.${path}`)} ${valueText(context, value)}`,
+          `${words.field(`instruments.${key}.${path}`)} ${valueText(context, path, value)}`,
       );
     return [
       capital(words.field(`instruments.${key}`)),
@@ -85,7 +85,7 @@ function instrumentsTable(context: Context): Block[] {
 export function evidenceSections(context: Context): Section[] {
   const { said, words, record } = context;
   const { photos = [], signatures = [], history = [] } = record;
-  const shown = (value: unknown) => (value === undefined ? "—" : valueText(context, value));
+  const shown = (value: unknown) => (value === undefined ? "—" : context.figure(value as string));
   const photoRows = photos.map(({ reference, of, caption, at, digest }) => [
     shown(reference),
     of === undefined ? "—" : context.figure(capital(words.field(of))),
@@ -156,8 +156,8 @@ function before(context: Context, at: string, previous: unknown): string {
   const leaves = leavesOf(previous, "");
   const shown = leaves.map(([path, value]) =>
     path
-      ? `${context.words.field(`${at}.${path}`)}: ${valueText(context, value)}`
-      : valueText(context, value),
+      ? `${context.words.field(`${at}.${path}`)}: ${valueText(context, path, value)}`
+      : valueText(context, at, value),
   );
   return context.figure(shown.join("; "));
 }

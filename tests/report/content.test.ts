@@ -127,16 +127,23 @@ describe("a report", () => {
     }
   });
 
-  it("loses no text of the record", () => {
+  it("loses no text of the record, and says its closed words in the language", () => {
     const text = told(rich).replace(/\s+/g, " ");
     const { history: _, photos = [], ...rest } = rich;
     const now = { ...rest, photos: photos.map(({ of, ...photo }) => photo) }; // the field is worded
     const lost: string[] = [];
-    const walk = (value: unknown): void => {
+    const messages: Readonly<Record<string, unknown>> = english.messages;
+    const walk = (value: unknown, field = ""): void => {
       if (typeof value === "string") {
-        if (!text.includes(value.replace(/(\d)T(\d\d:)/, "$1 $2"))) lost.push(value);
+        const lists = ["report.choice", "commissioning", "charge-limit"];
+        const codes = lists.map((list) => `${list}.${field}.${value}`);
+        const word = codes.map((code) => messages[code]).find((one) => typeof one === "string");
+        const shown = String(word ?? value.replace(/(\d)T(\d\d:)/, "$1 $2"));
+        if (!text.includes(shown)) lost.push(`${field}: ${shown}`);
+      } else if (Array.isArray(value)) {
+        if (value.length <= 11) for (const one of value) walk(one, field);
       } else if (typeof value === "object" && value !== null && !isQuantity(value)) {
-        if (!(Array.isArray(value) && value.length > 11)) Object.values(value).forEach(walk);
+        for (const [key, one] of Object.entries(value)) walk(one, key);
       }
     };
     walk(now);

@@ -8,6 +8,7 @@ import type { Catalogue } from "../../assessment/catalogue.ts";
 import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
+import { choices } from "./choices.ts";
 import { circuitProtection } from "./circuit-protection.ts";
 import { commissioning } from "./commissioning.ts";
 import { condensate } from "./condensate.ts";
@@ -33,6 +34,7 @@ import { wire } from "./wire.ts";
 export {
   assessment,
   chargeLimit,
+  choices,
   circuitProtection,
   commissioning,
   condensate,
@@ -60,6 +62,7 @@ export {
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
+  choices,
   circuitProtection,
   commissioning,
   condensate,
@@ -86,6 +89,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
 type Module =
   | typeof assessment
   | typeof chargeLimit
+  | typeof choices
   | typeof circuitProtection
   | typeof commissioning
   | typeof condensate

@@ -7,6 +7,7 @@
  */
 export { assessment } from "./assessment.ts";
 export { chargeLimit } from "./charge-limit.ts";
+export { choices } from "./choices.ts";
 export { circuitProtection } from "./circuit-protection.ts";
 export { commissioning } from "./commissioning.ts";
 export { condensate } from "./condensate.ts";

@@ -3,6 +3,7 @@ import type { Catalogue } from "../../assessment/catalogue.ts";
 import { type CodeOf, join } from "../define.ts";
 import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
+import { choices } from "./choices.ts";
 import { circuitProtection } from "./circuit-protection.ts";
 import { commissioning } from "./commissioning.ts";
 import { condensate } from "./condensate.ts";
@@ -29,6 +30,7 @@ import { wire } from "./wire.ts";
 export const french: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
+  choices,
   circuitProtection,
   commissioning,
   condensate,
@@ -55,6 +57,7 @@ export const french: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
 type Module =
   | typeof assessment
   | typeof chargeLimit
+  | typeof choices
   | typeof circuitProtection
   | typeof commissioning
   | typeof condensate
