@@ -40,6 +40,9 @@ function keyOf(name: string): string {
     .trim();
 }
 
+/** A word, which can have an s in the plural: pound, libra, livre. */
+const isWord = /^(?!=).*\p{Ll}{2}[^\P{Ll}s]$/u;
+
 /** Makes a table of names ready. */
 export function lookupOf(rows: readonly NameRow[]): NameLookup {
   const exact = new Map<string, readonly NamedUnit[]>();
@@ -50,7 +53,9 @@ export function lookupOf(rows: readonly NameRow[]): NameLookup {
     for (const name of names.split("|")) {
       const bare = name.replace("=", "");
       longest = Math.max(longest, bare.length);
-      for (const key of [keyOf(bare), keyOf(bare).replaceAll(" ", "")]) {
+      const one = keyOf(bare);
+      const both = isWord.test(name) ? [one, `${one}s`] : [one];
+      for (const key of both.flatMap((key) => [key, key.replaceAll(" ", "")])) {
         if (name.startsWith("=")) {
           exact.set(key, units);
           if (!spelling.has(key.toLowerCase())) spelling.set(key.toLowerCase(), bare);

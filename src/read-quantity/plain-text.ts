@@ -33,8 +33,14 @@ export function plainText(text: string, digits: readonly string[]): string {
   for (const char of text.split("")) {
     const digit = digits.indexOf(char);
     const code = char.charCodeAt(0);
-    const fullWidth = code >= 0xff01 && code <= 0xff5e;
-    plain += digit >= 0 ? digit : fullWidth ? String.fromCharCode(code - 0xfee0) : char;
+    plain +=
+      digit >= 0
+        ? digit
+        : code >= 0xff01 && code <= 0xff5e // of full width
+          ? String.fromCharCode(code - 0xfee0)
+          : code >= 0xc0 && code < 0x180 // accented: día and dia
+            ? char.normalize("NFD").charAt(0)
+            : char;
   }
   for (const [one, others] of lookAlikes) plain = plain.replace(others, one);
   return plain;

@@ -1,46 +1,47 @@
 // What do people type for a unit, besides its symbol? The names that a field of a form has to know.
-// Follows common practice, no source; the symbols are the unit catalogue's.
+// Follows common practice, no source; the symbols are the unit catalogue's. English, Spanish and French
+// stand side by side: no name of one is another unit in the other. A pound is a mass, whatever gauges are said to read.
 // Does not cover every way to write a unit, nor compound ones: field-text knows more names.
 
 /**
- * Names by symbol, separated by `|`. A space in a name may be left out, a name may end in a point, and case does
- * not matter unless the name begins with `=`: mPa is not MPa.
+ * Names by symbol, separated by `|`. A space or an accent may be left out, a name may end in a point, and case does
+ * not matter, nor the s of a plural, unless the name begins with `=`: mPa is not MPa.
  */
 export const commonNames = {
-  "°F": "°F|℉|F|degF|deg F|degrees F|Fahrenheit",
-  "°C": "°C|℃|C|degC|deg C|degrees C|Celsius",
+  "°F": "°F|℉|F|deg F|degrees F|Fahrenheit",
+  "°C": "°C|℃|C|deg C|degrees C|Celsius",
   "Δ°F": "Δ°F|ΔF|F°",
   "Δ°C": "Δ°C|ΔC|C°",
-  K: "=K|kelvin|kelvins",
+  K: "=K|kelvin",
   psi: "psi",
   kPa: "kPa",
   MPa: "=MPa|=MPA",
   bar: "bar|bars",
   mbar: "=mbar|=mBar|hPa|=millibar",
   inHg: 'inHg|in Hg|"Hg|inches Hg|inch Hg',
-  inH2O: 'inH2O|in H2O|"H2O|in wc|inwc|"wc|in wg|"wg',
-  micron: "micron|microns|=um|=µm|=umHg|=µmHg|=mTorr|=mtorr",
-  ft: "ft|foot|feet|'",
-  in: "in|inch|inches|\"|''",
-  m: "=m|metre|metres|meter|meters",
-  mm: "=mm|=MM|millimetre|millimetres|millimeter|millimeters",
-  L: "L|litre|litres|liter|liters",
-  lb: "lb|lbs|pound|pounds",
-  oz: "oz|ozs|ounce|ounces",
-  kg: "kg|kgs|kilo|kilos",
-  g: "=g|gram|grams",
-  s: "=s|sec|secs|second|seconds",
-  min: "min|mins|minute|minutes",
-  h: "=h|hr|hrs|hour|hours",
-  d: "=d|day|days",
-  V: "V|volt|volts|VAC|V AC|VDC|V DC",
-  A: "A|amp|amps|ampere|amperes",
-  Ω: "Ω|ohm|ohms",
-  W: "W|watt|watts",
-  kW: "kW|kilowatt|kilowatts",
+  inH2O: 'inH2O|in H2O|"H2O|in wc|"wc|in wg|"wg',
+  micron: "micron|micrones|micra|=um|=µm|=umHg|=µmHg|=mTorr|=mtorr",
+  ft: "ft|foot|feet|'|pie|pied|pi",
+  in: "in|inch|inches|\"|''|pulg|pulgada|pouce|po",
+  m: "=m|metre|meter",
+  mm: "=mm|=MM|millimetre|millimeter",
+  L: "L|litre|liter",
+  lb: "lb|lbs|pound|libra|livre",
+  oz: "oz|ozs|ounce|onza|once",
+  kg: "kg|kgs|kilo",
+  g: "=g|gram",
+  s: "=s|sec|second",
+  min: "min|minute|minuto",
+  h: "=h|hr|hrs|hour|hora|heure",
+  d: "=d|day|dia|jour",
+  V: "V|volt|V AC|V DC",
+  A: "A|amp|ampere",
+  Ω: "Ω|ohm",
+  W: "W|watt",
+  kW: "kW|kilowatt",
   N·m: "N·m|Nm|N m|N-m",
-  ft·lb: "ft·lb|ft-lb|ft lb|lb·ft|lb-ft|ft·lbf|ft-lbf|ft-lbs",
-  "°": "°|deg|degree|degrees",
+  ft·lb: "ft·lb|ft-lb|ft lb|lb·ft|lb-ft|ft·lbf|ft-lbf|ft-lbs|lb·pie|pi-lb",
+  "°": "°|deg|degree",
   "%": "%|percent|per cent|pct",
 } as const;
 

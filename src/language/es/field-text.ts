@@ -47,7 +47,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", 
   "field-text.point-two-ways": "El punto tiene dos significados. Escriba {whole} o bien {decimal}.",
   "field-text.feet-or-thousands": "El signo podría indicar pies. No escriba separadores de miles.",
   "field-text.vacuum":
-    "Escriba el vacío como presión manométrica negativa, -20 pulgHg man., o como presión absoluta, 500 micrones.",
+    "Escriba el vacío como presión manométrica negativa, -20 inHg (g), o como presión absoluta, 500 micrones.",
   "field-text.no-functions": "Aquí no se pueden usar funciones.",
   "field-text.capitals": "Aquí cuentan las mayúsculas. ¿Es {spelling}?",
   "field-text.slash-two-values":

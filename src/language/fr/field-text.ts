@@ -52,7 +52,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "field-text.feet-or-thousands":
     "Le signe pourrait indiquer des pieds. N’écrivez pas de séparateurs de milliers.",
   "field-text.vacuum":
-    "Saisissez un vide comme pression manométrique négative, -20 poHg man., ou comme pression absolue, 500 microns.",
+    "Saisissez un vide comme pression manométrique négative, -20 inHg (g), ou comme pression absolue, 500 microns.",
   "field-text.no-functions": "Les fonctions ne sont pas admises ici.",
   "field-text.capitals": "Les majuscules comptent ici. Est-ce {spelling}?",
   "field-text.slash-two-values":

@@ -34,7 +34,6 @@ const words = /* @__PURE__ */ swapping([
   ["serpentins", "échangeurs"],
   // Pressure, refrigerant, air
   ["manométrique", "relative"],
-  ["-20 poHg man.", "-20 inHg rel."],
   ["manométriques", "relatives"],
   ["débit de fuite", "taux de fuite"],
   ["frigorigène", "fluide frigorigène"],
@@ -92,10 +91,6 @@ const own: { readonly [C in Code]?: Message } = {
     "Chargez à la balance, et seulement une fois l’essai de pression et le tirage au vide conformes.",
   "planning.adapter":
     "Tracé {run}, liaison {line}, côté {end}\u00a0: un adaptateur de tube de {tube} pouce à port de {port} pouce, un raccord de plus.",
-  "display.unit.inHg": "{count} inHg",
-  "display.unit.inHg gauge": "{count} inHg rel.",
-  "display.unit.inHg abs": "{count} inHg abs",
-  "display.unit.inH2O": "{count} inH2O",
   "display.unit.in²": "{count} in²",
   "display.unit.ft²": "{count} ft²",
   "display.unit.in³": "{count} in³",
