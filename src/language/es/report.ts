@@ -74,7 +74,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.of-the-reading": "{limits} de la lectura",
   "report.reads-to": "resolución {step}",
   "report.serial-number": "número de serie {number}",
-  "report.range": "de {from} a {to}",
+  "report.range": "{from} a {to}",
   "report.shown-of": "se muestran {shown} de {all}",
 
   "report.label.title": "Informe de instalación",

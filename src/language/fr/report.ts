@@ -77,7 +77,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.of-the-reading": "{limits} du relevé",
   "report.reads-to": "résolution {step}",
   "report.serial-number": "numéro de série {number}",
-  "report.range": "de {from} à {to}",
+  "report.range": "{from} à {to}",
   "report.shown-of": "{shown} affichés sur {all}",
 
   "report.label.title": "Rapport d’installation",
