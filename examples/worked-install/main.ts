@@ -4,6 +4,7 @@
 //   npm start -- examples/failing-install  the verdict on another folder with a record.json
 //   npm start -- plan [folder]             the plan alone, by plan.json or record.json
 //   npm start -- --units SI                in SI units; inch-pound when left out
+//   npm start -- --language es             in Spanish, as a document; es-ES, fr and fr-FR too
 //   npm start -- --all                     with every source
 //   npm start -- --report report.html      writes the whole report, or the plan, too, as .html or .md
 //
@@ -18,6 +19,8 @@ import { explain } from "hvac-install-math/assessment";
 import { assessInstallation, circuitRules } from "hvac-install-math/commissioning";
 import type { UnitSystem } from "hvac-install-math/display";
 import { english } from "hvac-install-math/language/en";
+import { spanish, spanishOfSpain } from "hvac-install-math/language/es";
+import { french, frenchOfFrance } from "hvac-install-math/language/fr";
 import { planInstallation } from "hvac-install-math/planning";
 import { recordPlots } from "hvac-install-math/plots";
 import { htmlReport, markdownReport, planSheet } from "hvac-install-math/report";
@@ -37,6 +40,15 @@ export interface Run {
 
 /** An app that works under one edition passes that one alone. */
 const rules = Object.values(circuitRules);
+
+/** The languages, each by the tag that the command line takes. */
+const languages: Readonly<Record<string, typeof english>> = {
+  en: english,
+  es: spanish,
+  "es-ES": spanishOfSpain,
+  fr: french,
+  "fr-FR": frenchOfFrance,
+};
 
 /** The installation of the main job. */
 const example = join(import.meta.dirname, "../three-heads");
@@ -59,33 +71,38 @@ export function run(args: readonly string[]): Run {
 }
 
 /** What to bring, to set, to check, to ask. */
-function planned({ folder = example, system, report, overwrite }: Arguments): Run {
+function planned({ folder = example, system, report, overwrite, language }: Arguments): Run {
   const record = readPlan(folder);
-  const output = planText(record, planInstallation(record, { rules }), system);
+  const options = { language, system, printedAt: now(), rules } as const;
+  const output =
+    language === english
+      ? planText(record, planInstallation(record, { rules }), system)
+      : planSheet(record, { ...options, format: "markdown" });
   if (report === undefined) return { exitCode: 0, output, errors: "" };
   const format = report.endsWith(".md") ? "markdown" : "html";
-  const sheet = planSheet(record, { language: english, system, printedAt: now(), rules, format });
+  const sheet = planSheet(record, { ...options, format });
   const done = write(report, sheet, overwrite);
   return { exitCode: 0, output: `${output}\nPlan ${done}: ${report}`, errors: "" };
 }
 
 /** The verdict on a record. */
 function judged(given: Arguments & { readonly folder: string }): Run {
-  const { folder, system, all, report, overwrite } = given;
+  const { folder, system, all, report, overwrite, language } = given;
   const { record, placeOf } = readInstallation(folder);
   const result = assessInstallation(record, { rules });
-  const output = summary(record, result, system, all);
+  const options = { language, system, printedAt: now(), rules } as const;
+  const output =
+    language === english ? summary(record, result, system, all) : markdownReport(record, options);
   const problems = result.steps.flatMap((step) => step.problems);
   if (problems.length > 0) {
     const errors = problems.map(
       ({ path, reason, hint }) =>
-        `${placeOf(path)}: ${[reason, ...(hint ? [hint] : [])].map((one) => explain(one, english)).join(" ")}`,
+        `${placeOf(path)}: ${[reason, ...(hint ? [hint] : [])].map((one) => explain(one, language)).join(" ")}`,
     );
     return { exitCode: 2, output, errors: [...new Set(errors)].join("\n") };
   }
   const exitCode = result.outcome === "pass" ? 0 : 1;
   if (report === undefined) return { exitCode, output, errors: "" };
-  const options = { language: english, system, printedAt: now(), rules } as const;
   const text = report.endsWith(".md")
     ? markdownReport(record, options)
     : htmlReport(record, { ...options, plots: recordPlots });
@@ -116,6 +133,7 @@ interface Arguments {
   readonly planOnly: boolean;
   readonly folder: string | undefined;
   readonly system: UnitSystem;
+  readonly language: typeof english;
   readonly all: boolean;
   readonly report: string | undefined;
   readonly overwrite: boolean;
@@ -123,12 +141,13 @@ interface Arguments {
 
 function readArguments(args: readonly string[]): Arguments {
   const usage =
-    "usage: npm start -- [plan] [folder] [--units inch-pound|SI] [--all] [--report file.html|file.md] [--overwrite]";
+    "usage: npm start -- [plan] [folder] [--units inch-pound|SI] [--language en|es|es-ES|fr|fr-FR] [--all] [--report file.html|file.md] [--overwrite]";
   try {
     const { positionals, values } = parseArgs({
       args: [...args],
       options: {
         units: { type: "string" },
+        language: { type: "string" },
         all: { type: "boolean" },
         report: { type: "string" },
         overwrite: { type: "boolean" },
@@ -139,10 +158,13 @@ function readArguments(args: readonly string[]): Arguments {
     const planOnly = positionals[0] === "plan";
     const [folder, more] = planOnly ? positionals.slice(1) : positionals;
     if (more !== undefined) throw new Error(`"${more}" is one folder too many`);
+    const { language: tag = "en" } = values;
+    const language = Object.hasOwn(languages, tag) ? languages[tag] : undefined;
+    if (!language) throw new Error(`--language "${tag}"`);
     if (system !== "inch-pound" && system !== "SI") throw new Error(`--units "${system}"`);
     if (report !== undefined && !/\.(html|md)$/.test(report))
       throw new Error(`--report "${report}"`);
-    return { planOnly, folder, system, all, report, overwrite };
+    return { planOnly, folder, system, language, all, report, overwrite };
   } catch (error) {
     throw new BadInput(`${(error as Error).message}; ${usage}`);
   }
