@@ -6,19 +6,26 @@ import type { Catalogue, Message } from "../assessment/catalogue.ts";
 /** A word or a phrase, and what stands in its place; the first letter of a sentence keeps its capital. */
 type Swap = readonly [from: string, to: string];
 
-/** A language whose texts go through `write`, with `own` sentences in place of some. */
+/** A language whose texts go through `write`, with `own` sentences in place of some; written when first read. */
 export function vary<C extends string>(
   { messages }: Catalogue<C>,
   locale: string,
   write: (text: string) => string,
   own: { readonly [P in C]?: Message } = {},
 ): Catalogue<C> {
-  const written = Object.entries<Message>(messages).map(([code, message]) => [
-    code,
-    typeof message === "string" ? write(message) : variantsOf(message, write),
-  ]);
-  const varied = Object.freeze({ ...Object.fromEntries(written), ...own }) as Record<C, Message>;
-  return Object.freeze({ locale, messages: varied });
+  let varied: Catalogue<C>["messages"] | undefined;
+  const written = () =>
+    Object.entries<Message>(messages).map(([code, message]) => [
+      code,
+      typeof message === "string" ? write(message) : variantsOf(message, write),
+    ]);
+  return Object.freeze({
+    locale,
+    get messages() {
+      varied ??= Object.freeze({ ...Object.fromEntries(written()), ...own });
+      return varied as Catalogue<C>["messages"];
+    },
+  });
 }
 
 function variantsOf(message: object, write: (text: string) => string): object {
