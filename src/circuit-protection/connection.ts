@@ -8,6 +8,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
 import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/circuit-rules.ts";
+import { say } from "./statements.ts";
 
 /**
  * The supply at the panel.
@@ -103,5 +104,6 @@ export function connectionOf(rules: CircuitRules, supply: Supply, path: string):
     argument: `${path}.voltage`,
     value: `${supply.voltage}, ${phases}-phase`,
     allowed: `within 10 % of what ${supply.system ?? names.join(", ")} gives`,
+    hint: say("circuit-protection.check-service"),
   });
 }

@@ -268,6 +268,7 @@ export interface CircuitProtectionStatements {
   "circuit-protection.state-earthing": None;
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
   // hints of errors
+  "circuit-protection.check-service": None;
   "circuit-protection.maximum-below-ampacity": None;
 }
 

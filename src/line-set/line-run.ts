@@ -92,6 +92,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
       argument: "lift",
       value: String(lift),
       allowed: `at most the length ${length}`,
+      bound: { value: lift, is: "max", limit: new Quantity(run, lift.unit) },
     });
   }
   const bend = limits?.bendEquivalentLength;

@@ -161,6 +161,7 @@ export function assessVaporLine(input: VaporLineInput): VaporLineAssessment {
       argument: "minimumMassFlow",
       value: String(minimumMassFlow),
       allowed: `at most fullMassFlow ${fullMassFlow}`,
+      bound: { value: minimumMassFlow, is: "max", limit: fullMassFlow },
     });
   }
   const at = (massFlow: Quantity<"massFlow">) =>

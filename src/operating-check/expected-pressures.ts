@@ -157,5 +157,6 @@ function approachOf(argument: string, approach: ApproachRange): [low: number, hi
     argument: `${argument}.low`,
     value: String(approach.low),
     allowed: `at most ${approach.high}`,
+    bound: { value: approach.low, is: "max", limit: new Quantity(high, approach.low.unit) },
   });
 }

@@ -4,6 +4,7 @@
 import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { kPaa, kPag } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
@@ -104,9 +105,14 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const gas = gasOf(test, setup, read);
   const [first, last] = gas.states as [State, State];
   const seconds = end.elapsed === undefined ? 0 : last.elapsed - first.elapsed;
-  if (seconds < 0 || (end.elapsed !== undefined && seconds === 0)) {
-    const allowed = "a time after the start";
-    throw new InvalidInputError({ argument: "end.elapsed", value: `${end.elapsed}`, allowed });
+  if (end.elapsed !== undefined && seconds <= 0) {
+    const limit = new Quantity<"duration">(first.elapsed, end.elapsed.unit);
+    throw new InvalidInputError({
+      argument: "end.elapsed",
+      value: `${end.elapsed}`,
+      allowed: "a time after the start",
+      bound: { value: end.elapsed, is: "above", limit },
+    });
   }
   const states = statesOf(first, last, gas.volumes, beta);
   const assumptions = [...setup.assumptions, ...gas.assumptions];

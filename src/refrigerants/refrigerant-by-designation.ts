@@ -31,6 +31,7 @@ import { R1233zdE } from "./data/r1233zde.ts";
 import { R1234yf } from "./data/r1234yf.ts";
 import { R1234zeE } from "./data/r1234zee.ts";
 import type { Refrigerant } from "./refrigerant.ts";
+import { say } from "./statements.ts";
 
 /**
  * Every refrigerant of the library, by number. Using it puts the data of all of them into a bundle;
@@ -95,6 +96,7 @@ export function refrigerantByDesignation(designation: string): Refrigerant {
     argument: "designation",
     value: describe(designation),
     allowed: refrigerants.map((one) => one.designation).join(", "),
+    hint: say("refrigerants.check-designation"),
   });
 }
 

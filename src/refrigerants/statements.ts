@@ -37,6 +37,7 @@ export interface RefrigerantsStatements {
   // hints of errors
   "refrigerants.table-needs-atmosphere": None;
   "refrigerants.number-of-rows": None;
+  "refrigerants.check-designation": None;
   "refrigerants.range-of": { readonly refrigerant: Verbatim };
   "refrigerants.gauge-needs-atmosphere": None;
   // reasons

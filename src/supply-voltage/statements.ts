@@ -130,6 +130,7 @@ export interface SupplyVoltageStatements {
   "supply-voltage.log-longer": { readonly missing: Quantity<"duration"> };
   "supply-voltage.even-out-load": None;
   // hints of errors
+  "supply-voltage.times-in-order": None;
   "supply-voltage.state-connection": None;
   "supply-voltage.do-not-run-motor": None;
   "supply-voltage.line-to-neutral": None;

@@ -134,6 +134,7 @@ export function plainReadings(
         argument: `readings[${i}].elapsed`,
         value: Number.isNaN(at) ? "nothing" : `${at} s`,
         allowed: `more than the ${before} s of the reading before; on all readings or on none`,
+        hint: say("supply-voltage.times-in-order"),
       });
     }
   }

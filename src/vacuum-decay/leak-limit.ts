@@ -38,6 +38,7 @@ export function leakLimitOf(
       argument: "leakLimit",
       value: stated.toString(),
       allowed: `at most ${limit}, which the policy allows`,
+      bound: { value: stated, is: "max", limit },
     });
   }
   return { throughput, rate: throughput / volume, stated: true };

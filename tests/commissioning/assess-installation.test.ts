@@ -351,6 +351,23 @@ describe("a value that no check can use", () => {
   });
 
   it.each([
+    [{ "runs[0].tubing.lift": ft(200) }, "line-run", "commissioning.value-too-high"],
+    [
+      { "pressureTests[0].readings[1].elapsed": hour(0) },
+      "pressure-test",
+      "commissioning.value-not-above",
+    ],
+  ] as const)("says which bound a value breaks: %o", (change, name, code) => {
+    // The bounds are of geometry and of time: a line is at least as long as its rise, an end comes after the start.
+    expect(step(changed(change), name).problems[0]?.reason.code).toBe(code);
+  });
+
+  it("says what to do about a refrigerant that it does not hold", () => {
+    const { problems } = step(changed({ "equipment.refrigerant": "R-999" }), "operation");
+    expect(problems[0]?.hint?.code).toBe("refrigerants.check-designation");
+  });
+
+  it.each([
     ["pressure-test", "pressureTests[0].readings[1].temperature", degF(400)],
     ["pressure-test", "pressureTests[0].readings[0].elapsed", hour(20)],
     ["pressure-test", "site.altitude", ft(60_000)],

@@ -293,6 +293,7 @@ export const circuitProtection: CatalogueOf<Said> = /* @__PURE__ */ catalogue("e
   "circuit-protection.cause.ampacity-too-low": "marked ampacity too low",
   "circuit-protection.cause.protection-too-high": "marked protection too high",
 
+  "circuit-protection.check-service": "Check voltage, phases and system against the service.",
   "circuit-protection.maximum-below-ampacity":
     "MOP below MCA: the nameplate is misread, or the figures belong to two units.",
 });

@@ -10,6 +10,8 @@ export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "refrigerants.table-needs-atmosphere":
     "Gauge pressures need the atmosphere. Without it the table is absolute.",
   "refrigerants.number-of-rows": "This is the number of rows.",
+  "refrigerants.check-designation":
+    "Read the designation from the nameplate again. If it is right, the library has no data for it.",
   "refrigerants.range-of": "This is the saturation range of {refrigerant}.",
   "refrigerants.gauge-needs-atmosphere":
     "A gauge reads above the air around it. Give the atmosphere of the site: a barometer’s reading or the altitude.",

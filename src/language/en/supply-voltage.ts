@@ -162,6 +162,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.cause.current-unbalance": "current unbalance",
   "supply-voltage.cause.outside-standard": "supply outside its range",
 
+  "supply-voltage.times-in-order":
+    "Enter a time with every reading, in the order they were taken, or with none.",
   "supply-voltage.state-connection": "Enter the voltage of the connection that is made.",
   "supply-voltage.do-not-run-motor": "Do not run a motor above 5 % unbalance.",
   "supply-voltage.line-to-neutral": "This looks like line to neutral. Measure between the lines.",

@@ -316,6 +316,8 @@ export const circuitProtection: CatalogueOf<Said> = /* @__PURE__ */ catalogue("e
   "circuit-protection.cause.ampacity-too-low": "ampacidad indicada demasiado baja",
   "circuit-protection.cause.protection-too-high": "protección indicada demasiado alta",
 
+  "circuit-protection.check-service":
+    "Compare la tensión, las fases y el sistema con la acometida.",
   "circuit-protection.maximum-below-ampacity":
     "MOP menor que MCA: la placa de datos se leyó mal, o los valores son de dos unidades.",
 });

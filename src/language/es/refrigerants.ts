@@ -10,6 +10,8 @@ export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "refrigerants.table-needs-atmosphere":
     "Las presiones manométricas exigen la presión atmosférica. Sin ella la tabla es absoluta.",
   "refrigerants.number-of-rows": "Es la cantidad de filas.",
+  "refrigerants.check-designation":
+    "Lea otra vez la designación en la placa de datos. Si es correcta, la biblioteca no tiene datos de ella.",
   "refrigerants.range-of": "Es el intervalo de saturación de {refrigerant}.",
   "refrigerants.gauge-needs-atmosphere":
     "El manómetro mide por encima del aire que lo rodea. Indique la presión atmosférica del lugar: lectura de un barómetro o altitud.",

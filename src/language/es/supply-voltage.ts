@@ -171,6 +171,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.cause.current-unbalance": "desbalance de corriente",
   "supply-voltage.cause.outside-standard": "suministro fuera de su intervalo",
 
+  "supply-voltage.times-in-order":
+    "Indique la hora de cada lectura, en el orden en que se tomaron, o de ninguna.",
   "supply-voltage.state-connection": "Escriba el voltaje de la conexión que se hizo.",
   "supply-voltage.do-not-run-motor": "No haga funcionar un motor con más de 5 % de desbalance.",
   "supply-voltage.line-to-neutral": "Parece una medición de fase a neutro. Mida entre fases.",

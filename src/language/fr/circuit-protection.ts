@@ -314,6 +314,8 @@ export const circuitProtection: CatalogueOf<Said> = /* @__PURE__ */ catalogue("f
   "circuit-protection.cause.ampacity-too-low": "courant admissible indiqué trop bas",
   "circuit-protection.cause.protection-too-high": "protection indiquée trop élevée",
 
+  "circuit-protection.check-service":
+    "Comparez la tension, les phases et le système avec le branchement.",
   "circuit-protection.maximum-below-ampacity":
     "MOP inférieure à MCA : la plaque signalétique est mal lue, ou les valeurs viennent de deux appareils.",
 });

@@ -176,6 +176,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.cause.current-unbalance": "déséquilibre de courant",
   "supply-voltage.cause.outside-standard": "alimentation hors de sa plage",
 
+  "supply-voltage.times-in-order":
+    "Entrez l’heure de chaque lecture, dans l’ordre des mesures, ou d’aucune.",
   "supply-voltage.state-connection": "Saisissez la tension du raccordement effectué.",
   "supply-voltage.do-not-run-motor":
     "Ne faites pas tourner un moteur au-dessus de 5 % de déséquilibre.",

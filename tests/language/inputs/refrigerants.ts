@@ -44,6 +44,7 @@ export const inputs: Partial<Inputs<typeof refrigerants>> = {
     [R410A, { from: degF(0), to: degF(100), step: deltaF(0.001) }],
     [R410A, { from: degF(0), to: degF(10), step: deltaF(1), pressureUnit: psig }] as never,
   ],
+  refrigerantByDesignation: [["R-999"]],
   assessSubcooling: [
     [R410A, liquid],
     [R410A, { ...liquid, lineTemperature: degF(115) }],
