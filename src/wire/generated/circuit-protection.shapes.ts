@@ -1526,6 +1526,7 @@ export const CircuitProtectionStatementShape: Shape = {
     "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
     "circuit-protection.state-earthing": { fields: {} },
     "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
+    "circuit-protection.check-service": { fields: {} },
     "circuit-protection.maximum-below-ampacity": { fields: {} },
   },
 };
@@ -1694,6 +1695,7 @@ export const NameplateAssessmentCautionsItemShape: Shape = {
     "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
     "circuit-protection.state-earthing": { fields: {} },
     "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
+    "circuit-protection.check-service": { fields: {} },
     "circuit-protection.maximum-below-ampacity": { fields: {} },
   },
   with: { "kind?": { words: ["finding", "danger", "governing"] } },

@@ -244,6 +244,7 @@ export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
   statements: {
     "refrigerants.table-needs-atmosphere": { fields: {} },
     "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.check-designation": { fields: {} },
     "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
     "refrigerants.gauge-needs-atmosphere": { fields: {} },
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
@@ -331,6 +332,7 @@ export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
     "safety.work-at-height": { fields: {} },
     "refrigerants.table-needs-atmosphere": { fields: {} },
     "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.check-designation": { fields: {} },
     "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
     "refrigerants.gauge-needs-atmosphere": { fields: {} },
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,

@@ -248,6 +248,7 @@ export const RefrigerantsStatementShape: Shape = {
   statements: {
     "refrigerants.table-needs-atmosphere": { fields: {} },
     "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.check-designation": { fields: {} },
     "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
     "refrigerants.gauge-needs-atmosphere": { fields: {} },
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
@@ -300,6 +301,7 @@ export const LineAssessmentCautionsItemShape: Shape = {
     "safety.work-at-height": { fields: {} },
     "refrigerants.table-needs-atmosphere": { fields: {} },
     "refrigerants.number-of-rows": { fields: {} },
+    "refrigerants.check-designation": { fields: {} },
     "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
     "refrigerants.gauge-needs-atmosphere": { fields: {} },
     "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
