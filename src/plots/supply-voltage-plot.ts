@@ -4,6 +4,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { SupplyVoltageAssessment } from "../supply-voltage/index.ts";
+import { named } from "../supply-voltage/statements.ts";
 import { type Bar, barPlot } from "./bar-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";
@@ -70,7 +71,7 @@ export function supplyVoltagePlot(
     bars.push({
       role: "guide",
       label: reader.say(
-        say("plots.standard-range", { ...standard, name: { verbatim: supplyRange.name } }),
+        say("plots.standard-range", { ...standard, name: named(supplyRange.name) }),
       ),
       low: volts(standard.low.si),
       high: volts(standard.high.si),

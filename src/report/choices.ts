@@ -14,6 +14,7 @@ type Elsewhere =
   | "edition"
   | "line"
   | "mode"
+  | "name"
   | "nameplate"
   | "part"
   | "reason"
@@ -34,6 +35,7 @@ const elsewhere: Readonly<Record<Elsewhere, readonly string[]>> = {
   edition: ["charge-limit.edition"],
   line: ["commissioning.line"],
   mode: ["commissioning.mode"],
+  name: ["supply-voltage.name"],
   nameplate: ["assessment.outcome"],
   part: ["pressure-test.part"],
   reason: ["commissioning.waiver", "report.figure.excludedCount"],

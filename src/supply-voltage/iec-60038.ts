@@ -30,6 +30,6 @@ export const iec60038: VoltageStandard = /* @__PURE__ */ frozen({
   ],
   ranges: {
     service: [["±10 %", 1, 2]],
-    unit: [["utilization range", 3, 2]],
+    unit: [["utilization-range", 3, 2]],
   },
 });

@@ -17,7 +17,7 @@ import type { VoltageStandard } from "./voltage-standard.ts";
  * ```
  */
 export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozen({
-  name: "the Japanese ordinance",
+  name: "japan-article-38",
   source: "japan-electricity-rules",
   clause: "article 38",
   // biome-ignore format: 101 ± 6 V and 202 ± 20 V.
@@ -25,7 +25,7 @@ export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozen({
     [100,  95, 107],
     [200, 182, 222],
   ],
-  ranges: { service: [["its range", 1, 2]], unit: [] },
+  ranges: { service: [["only-range", 1, 2]], unit: [] },
 });
 
 /**
@@ -41,7 +41,7 @@ export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozen({
  * ```
  */
 export const britishSupply: VoltageStandard = /* @__PURE__ */ frozen({
-  name: "the British regulations",
+  name: "ESQCR 2002",
   source: "esqcr-2002",
   clause: "regulation 27",
   fromMemory: true,

@@ -24,8 +24,8 @@ interface Range {
   readonly maximum: Voltage;
 }
 interface Ranged extends Extremes, Range {
-  readonly range: Verbatim;
-  readonly standard: Verbatim;
+  readonly range: Named;
+  readonly standard: Named;
 }
 interface Unbalanced {
   readonly unbalance: Ratio;
@@ -94,9 +94,9 @@ export interface SupplyVoltageStatements {
   "supply-voltage.exact-meter": None;
   "supply-voltage.moment-only": None;
   "supply-voltage.no-sag": None;
-  "supply-voltage.standard-assumed": { readonly standard: Verbatim; readonly nominal: Voltage };
+  "supply-voltage.standard-assumed": { readonly standard: Named; readonly nominal: Voltage };
   "supply-voltage.judged-as": { readonly nominal: Voltage; readonly as: Voltage };
-  "supply-voltage.no-range-at-unit": { readonly standard: Verbatim };
+  "supply-voltage.no-range-at-unit": { readonly standard: Named };
   "supply-voltage.unbalance-limit": { readonly limit: Ratio };
   "supply-voltage.currents-not-judged": None;
   "supply-voltage.starts-found": { readonly count: number };
@@ -107,12 +107,12 @@ export interface SupplyVoltageStatements {
   "supply-voltage.rise-under-load": { readonly load: Voltage; readonly rest: Voltage };
   "supply-voltage.transformer-tap": { readonly near: Voltage };
   "supply-voltage.narrow-plate": { readonly near: Voltage; readonly nominal: Voltage };
-  "supply-voltage.limited-time": { readonly range: Verbatim };
+  "supply-voltage.limited-time": { readonly range: Named };
   "supply-voltage.drop-to-unit": { readonly drop: Voltage };
   "supply-voltage.derate": None;
   "supply-voltage.uneven-supply": None;
   "supply-voltage.line-grounded": None;
-  "supply-voltage.from-memory": { readonly standard: Verbatim };
+  "supply-voltage.from-memory": { readonly standard: Named };
   // actions
   "supply-voltage.do-not-energize": None;
   "supply-voltage.find-missing-line": None;
@@ -139,7 +139,14 @@ export interface SupplyVoltageStatements {
 /** The words of this module. */
 export type SupplyVoltageWord =
   | `supply-voltage.cause.${SupplyVoltageCause}`
-  | `supply-voltage.readings.${"one" | "several"}`;
+  | `supply-voltage.readings.${"one" | "several"}`
+  | NameWord;
+
+/** The word for a standard or a range that has no designation of its own. */
+export type NameWord = `supply-voltage.name.${(typeof names)[number]}`;
+
+/** A designation, such as ANSI C84.1, or the word for what has none. */
+export type Named = Verbatim | NameWord;
 
 /**
  * What is behind a supply that is not fit, the most dangerous first.
@@ -164,6 +171,19 @@ export type SupplyVoltageStatement = StatementOf<SupplyVoltageStatements>;
 
 /** Makes a statement of this module. */
 export const say: Say<SupplyVoltageStatements> = /* @__PURE__ */ sayer();
+
+const names: readonly ["japan-article-38", "stated-supply", "only-range", "utilization-range"] = [
+  "japan-article-38",
+  "stated-supply",
+  "only-range",
+  "utilization-range",
+];
+
+/** A standard or a range by its name. */
+export const named = (text: string): Named => {
+  const word = names.find((name) => name === text);
+  return word ? `supply-voltage.name.${word}` : { verbatim: text };
+};
 
 /** A text that no language changes. */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });

@@ -173,7 +173,7 @@ describe("the standard of the supply", () => {
       nameplate: { rated: volt(230) },
       supply: { voltage: volt(230), phases: 1, standard: iec60038 },
     });
-    expect(result.supplyRange?.name).toBe("utilization range");
+    expect(result.supplyRange?.name).toBe("utilization-range");
     expect(result.parts).toEqual({ nameplate: "fail", supply: "pass" });
   });
 

@@ -930,7 +930,7 @@ const SupplyPartShape: Shape = {
   fields: {
     "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
     "measuredAt?": { words: ["service", "unit"] },
-    "standard?": { words: ["esqcr-2002", "iec-60038", "ansi-c84.1-2020", "japan-article-38"] },
+    "standard?": { words: ["esqcr-2002", "iec-60038", "japan-article-38", "ansi-c84.1-2020"] },
     "unbalanceLimit?": "ratio",
     "at?": "time",
   },

@@ -146,6 +146,10 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.log-longer": "Log {missing} longer, with a reading every minute or more often.",
   "supply-voltage.even-out-load": "Find the uneven load, and spread the single-phase loads.",
 
+  "supply-voltage.name.japan-article-38": "the Japanese ordinance (article 38)",
+  "supply-voltage.name.stated-supply": "the stated supply",
+  "supply-voltage.name.only-range": "the range",
+  "supply-voltage.name.utilization-range": "the utilization range",
   "supply-voltage.readings.one": "one reading",
   "supply-voltage.readings.several": "several readings",
   "supply-voltage.cause.board-at-risk": "voltage dangerously high",

@@ -155,6 +155,10 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.log-longer": "Registre {missing} más, con una lectura por minuto o más seguido.",
   "supply-voltage.even-out-load": "Localice la carga desigual y reparta las cargas monofásicas.",
 
+  "supply-voltage.name.japan-article-38": "el reglamento japonés (artículo 38)",
+  "supply-voltage.name.stated-supply": "el suministro indicado",
+  "supply-voltage.name.only-range": "el rango",
+  "supply-voltage.name.utilization-range": "el rango de utilización",
   "supply-voltage.readings.one": "una lectura",
   "supply-voltage.readings.several": "varias lecturas",
   "supply-voltage.cause.board-at-risk": "voltaje peligrosamente alto",

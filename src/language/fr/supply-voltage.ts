@@ -160,6 +160,10 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.even-out-load":
     "Trouvez la charge inégale et répartissez les charges monophasées.",
 
+  "supply-voltage.name.japan-article-38": "le règlement japonais (article 38)",
+  "supply-voltage.name.stated-supply": "l’alimentation indiquée",
+  "supply-voltage.name.only-range": "la plage",
+  "supply-voltage.name.utilization-range": "la plage d’utilisation",
   "supply-voltage.readings.one": "un relevé",
   "supply-voltage.readings.several": "plusieurs relevés",
   "supply-voltage.cause.board-at-risk": "tension dangereusement élevée",

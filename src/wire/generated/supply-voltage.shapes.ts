@@ -232,8 +232,32 @@ export const SupplyVoltageDipNotMarkedValuesShape: Shape = {
 export const SupplyVoltageWithinStandardValuesShape: Shape = {
   type: "SupplyVoltageWithinStandardValues",
   fields: {
-    range: VerbatimShape,
-    standard: VerbatimShape,
+    range: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
     low: "voltage",
     high: "voltage",
     readings: { words: ["supply-voltage.readings.one", "supply-voltage.readings.several"] },
@@ -285,7 +309,22 @@ export const SupplyVoltageFullLoadImpossibleValuesShape: Shape = {
 
 export const SupplyVoltageStandardAssumedValuesShape: Shape = {
   type: "SupplyVoltageStandardAssumedValues",
-  fields: { standard: VerbatimShape, nominal: "voltage" },
+  fields: {
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    nominal: "voltage",
+  },
 };
 
 export const SupplyVoltageJudgedAsValuesShape: Shape = {
@@ -295,7 +334,21 @@ export const SupplyVoltageJudgedAsValuesShape: Shape = {
 
 export const SupplyVoltageNoRangeAtUnitValuesShape: Shape = {
   type: "SupplyVoltageNoRangeAtUnitValues",
-  fields: { standard: VerbatimShape },
+  fields: {
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
 };
 
 export const SupplyVoltageUnbalanceLimitValuesShape: Shape = {
@@ -340,7 +393,21 @@ export const SupplyVoltageNarrowPlateValuesShape: Shape = {
 
 export const SupplyVoltageLimitedTimeValuesShape: Shape = {
   type: "SupplyVoltageLimitedTimeValues",
-  fields: { range: VerbatimShape },
+  fields: {
+    range: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
 };
 
 export const SupplyVoltageDropToUnitValuesShape: Shape = {
@@ -350,7 +417,21 @@ export const SupplyVoltageDropToUnitValuesShape: Shape = {
 
 export const SupplyVoltageFromMemoryValuesShape: Shape = {
   type: "SupplyVoltageFromMemoryValues",
-  fields: { standard: VerbatimShape },
+  fields: {
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
 };
 
 export const SupplyVoltageMeasureBetterValuesShape: Shape = {
