@@ -13,7 +13,7 @@ import { capital } from "./words.ts";
 import { writeHtml } from "./write-html.ts";
 import { writeMarkdown } from "./write-markdown.ts";
 
-/** How a plan is to be written. Source: none; the library's own type. */
+/** How a plan is to be written. */
 export interface PlanSheetOptions extends ReportOptions {
   /** `markdown`, or one `html` page to print; Markdown when left out. */
   readonly format?: "markdown" | "html" | undefined;
@@ -34,8 +34,6 @@ export interface PlanSheetOptions extends ReportOptions {
  * @throws {@link InvalidInputError} when it is not a record, or an option is wrong.
  *
  * Cautions: a plan is arithmetic. Nameplate, manufacturer's instructions, local code and licensed practice govern.
- *
- * Source: none; the library's own layout.
  *
  * @example
  * ```ts

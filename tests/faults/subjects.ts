@@ -10,6 +10,7 @@ import * as flareJoint from "hvac-install-math/flare-joint";
 import * as lineSet from "hvac-install-math/line-set";
 import * as logs from "hvac-install-math/logs";
 import * as operatingCheck from "hvac-install-math/operating-check";
+import * as planning from "hvac-install-math/planning";
 import * as pressureTest from "hvac-install-math/pressure-test";
 import * as propertyModel from "hvac-install-math/property-model";
 import * as quantity from "hvac-install-math/quantity";
@@ -30,6 +31,7 @@ import * as ofFlareJoint from "./inputs/flare-joint.ts";
 import * as ofLineSet from "./inputs/line-set.ts";
 import * as ofLogs from "./inputs/logs.ts";
 import * as ofOperatingCheck from "./inputs/operating-check.ts";
+import * as ofPlanning from "./inputs/planning.ts";
 import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofPropertyModel from "./inputs/property-model.ts";
 import * as ofQuantity from "./inputs/quantity.ts";
@@ -52,6 +54,7 @@ export const modules: Readonly<Record<string, Readonly<Record<string, unknown>>>
   "line-set": lineSet,
   logs,
   "operating-check": operatingCheck,
+  planning,
   "pressure-test": pressureTest,
   "property-model": propertyModel,
   quantity,
@@ -75,6 +78,7 @@ export const subjects: readonly Subject[] = [
   ...subjectsOf("line-set", lineSet, ofLineSet.inputs),
   ...subjectsOf("logs", logs, ofLogs.inputs),
   ...subjectsOf("operating-check", operatingCheck, ofOperatingCheck.inputs),
+  ...subjectsOf("planning", planning, ofPlanning.inputs),
   ...subjectsOf("pressure-test", pressureTest, ofPressureTest.inputs),
   ...subjectsOf("property-model", propertyModel, ofPropertyModel.inputs),
   ...subjectsOf("quantity", quantity, ofQuantity.inputs),

@@ -10,17 +10,17 @@ const base = `import * as quantity from "hvac-install-math/quantity";
 import * as assessment from "hvac-install-math/assessment";
 globalThis.shared = [quantity, assessment];`;
 
-it("keeps the quantity core within 2.05 kB plus 30 bytes per unit", async () => {
+it("keeps the quantity core within 2.1 kB plus 31 bytes per unit", async () => {
   const { gzip } = await bundle(core);
-  expect(gzip).toBeLessThanOrEqual(2050 + 6 * 30); // psi, kPa, and psig, kPag, psia, kPaa, which stand on them
+  expect(gzip).toBeLessThanOrEqual(2100 + 6 * 31); // psi, kPa, and psig, kPag, psia, kPaa, which stand on them
 });
 
-it("adds at most 36 bytes per unit on average when the whole catalogue is used", async () => {
+it("adds at most 37 bytes per unit on average when the whole catalogue is used", async () => {
   const catalogue = await import("../../src/quantity/units/index.ts");
   const with_ = await bundle(`${core}
 import * as units from "hvac-install-math/quantity"; globalThis.all = units;`);
   const { gzip } = await bundle(core);
-  expect((with_.gzip - gzip) / Object.keys(catalogue).length).toBeLessThanOrEqual(36);
+  expect((with_.gzip - gzip) / Object.keys(catalogue).length).toBeLessThanOrEqual(37);
 });
 
 describe("what a use adds to quantity and assessment stays within its budget:", () => {
@@ -41,7 +41,7 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
     // These miss that aim; what they are is held so that they do not grow.
     ["pressure-test", "assessPressureTest", 7550],
     ["pressure-test", "assessPressureLog", 9750],
-    ["vacuum-decay", "assessVacuumDecay", 13_800],
+    ["vacuum-decay", "assessVacuumDecay", 13_950],
     ["circuit-protection", "circuitFromNameplate", 12_300],
     ["supply-voltage", "assessSupplyVoltage", 9100],
   ])("%s, %s", async (module, name, budget) => {
@@ -67,7 +67,7 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
   });
 });
 
-it("adds at most 11.7 kB for the record's codec to the modules that it describes", async () => {
+it("adds at most 12.7 kB for the record's codec to the modules that it describes", async () => {
   // A record is made of every module's figures: commissioning, and quantity with its whole catalogue of units.
   const described = `import * as commissioning from "hvac-install-math/commissioning";
 import * as quantity from "hvac-install-math/quantity"; globalThis.described = [commissioning, quantity];`;
@@ -75,7 +75,7 @@ import * as quantity from "hvac-install-math/quantity"; globalThis.described = [
   const { gzip } = await bundle(
     `${described}\nimport { recordCodec } from "hvac-install-math/wire"; globalThis.codec = recordCodec;`,
   );
-  expect(gzip - without.gzip).toBeLessThanOrEqual(11_700);
+  expect(gzip - without.gzip).toBeLessThanOrEqual(12_700);
 });
 
 it("adds at most 20.5 kB with all plots to the modules that they draw", async () => {
@@ -91,18 +91,19 @@ globalThis.drawn = [pressureTest, vacuumDecay, refrigerants];`;
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(20_500);
 });
 
-it("adds at most 19 kB for both reports to the modules that judge the record", async () => {
+it("adds at most 22 kB for both reports and the sheet of a plan to the modules that judge and plan", async () => {
   // 4.7 kB of it is the bibliography, 2.4 kB the display of figures; Markdown alone takes 14.5 kB.
-  const judged = `import { assessInstallation } from "hvac-install-math/commissioning"; globalThis.judge = assessInstallation;`;
+  const judged = `import { assessInstallation } from "hvac-install-math/commissioning";
+import { planInstallation } from "hvac-install-math/planning"; globalThis.judge = [assessInstallation, planInstallation];`;
   const shared = await bundle(`${base}\n${judged}`);
   const used = await bundle(
     `${base}\n${judged}\nimport * as report from "hvac-install-math/report"; globalThis.report = report;`,
   );
-  expect(used.gzip - shared.gzip).toBeLessThanOrEqual(19_000);
+  expect(used.gzip - shared.gzip).toBeLessThanOrEqual(22_000);
 });
 
-it("does not let the whole root grow beyond 127 kB", async () => {
+it("does not let the whole root grow beyond 128 kB", async () => {
   // Nine trade modules with the rules of nine editions, and 25 refrigerants.
   const { gzip } = await bundle(`export * from "hvac-install-math";`);
-  expect(gzip).toBeLessThanOrEqual(127_000);
+  expect(gzip).toBeLessThanOrEqual(128_000);
 });

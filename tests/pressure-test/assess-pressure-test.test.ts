@@ -404,7 +404,7 @@ describe("bad input", () => {
       { instruments: { ...night(0).instruments, pressure: { accuracy: psi(1), drift: psi(-1) } } },
       "instruments.pressure.drift",
     ],
-    ["a limit of nothing", { criterion: { maximumDrop: psi(0) } }, "state a limit"],
+    ["a limit of nothing", { criterion: { maximumDrop: psi(0) } }, "no-loss-not-shown"],
     ["an empty limit", { criterion: {} }, "maximumDrop or maximumLeakRate"],
     [
       "a leak limit without a volume",

@@ -16,7 +16,12 @@ export const inputs: Inputs<typeof assessment> = {
     ],
     [{ value: psi(3), standardUncertainty: psi(0.5), upperLimit: psi(5) } as never],
   ],
-  explain: [[{ code: "drop", text: "It fell by {drop}.", values: { drop: psi(2.9) } }] as never],
+  explain: [
+    [
+      { code: "drop", values: { drop: psi(2.9) } },
+      { locale: "en", messages: { drop: "It fell by {drop}." } },
+    ],
+  ],
   label: [["assessment.outcome.pass", english]],
   normalProbability: [[1.96], [-40]],
   normalQuantile: [[0.95], [0.001]],

@@ -97,6 +97,20 @@ export const inputs: Partial<Inputs<typeof vacuumDecay>> = {
       { gauge: { ...given.gauge, range: micron(780) }, policy: splitManualA },
     ),
     of(log(dry), { coldest: degC(-31) }),
+    // a slow rise beside water: one of the two is there, and the course is too short to tell which
+    [
+      {
+        ambient: degC(20),
+        volume: liter(3),
+        policy: splitManualA,
+        readings: Array.from({ length: 37 }, (_, i) => ({
+          elapsed: second(50 * i),
+          pressure: micron(
+            Math.round(water(326, 6)((50 * i) / 60) + (7.6 * 50 * i) / 60 + (i % 2 ? 3 : -3)),
+          ),
+        })),
+      },
+    ],
     of(log(() => 0.3)),
     of(log(dry).map((one) => ({ ...one, pressure: micron(300) }))),
     of(
