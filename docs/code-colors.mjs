@@ -1,9 +1,9 @@
-// A TypeDoc plugin: code in the site's own colours. The highlighter knows its themes only; each of their colours
+// A TypeDoc plugin: code in the site's own colors. The highlighter knows its themes only; each of their colors
 // is replaced by the one that its role has here. Contrast is above 4.5 : 1 on docs/style.css's backgrounds.
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
-/** Role of a token: ours on light, ours on dark, and the dark colours by which it is known. */
+/** Role of a token: ours on light, ours on dark, and the dark colors by which it is known. */
 const roles = [
   ["#5b3a7a", "#cbb4e2", ["#C586C0", "#569CD6"]], // keyword
   ["#86481c", "#e3b48d", ["#CE9178", "#D7BA7D"]], // text

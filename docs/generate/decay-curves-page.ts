@@ -56,7 +56,7 @@ export const decayCases: readonly DecayCase[] = [
     system: { water: [900, 240] },
     cause: "moisture",
     reading:
-      "Steep at first, then it levels off: the water has evaporated, or its vapour is saturated at the temperature of the coldest wet spot. Break with dry nitrogen, evacuate warm, test again.",
+      "Steep at first, then it levels off: the water has evaporated, or its vapor is saturated at the temperature of the coldest wet spot. Break with dry nitrogen, evacuate warm, test again.",
   },
   {
     title: "Leak and moisture",

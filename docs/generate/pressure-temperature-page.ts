@@ -22,7 +22,7 @@ export function pressureTemperaturePage({ refrigerant, states }: ShippedFluid): 
   const parts = composition.map((one) => `${one.massPercent} % ${one.designation}`).join(", ");
   const [inchPound, si] = chartTables(refrigerant);
   const glide = hasGlide(refrigerant)
-    ? "Bubble is where the liquid begins to boil: subcooling is measured from it. Dew is where the vapour begins to condense: superheat is measured from it."
+    ? "Bubble is where the liquid begins to boil: subcooling is measured from it. Dew is where the vapor begins to condense: superheat is measured from it."
     : "Bubble and dew are one: the table has one column for superheat and subcooling.";
   const curve = (of: "pressure" | "density" | "temperature") =>
     figure(largest(states, ({ shipped }) => shipped?.[of]) ?? 0, 1);

@@ -56,7 +56,7 @@ export function stateTable(states: readonly State[]): string {
       "bubble p, kPa",
       "dew p, kPa",
       "liquid ρ, kg/m³",
-      "vapour ρ, kg/m³",
+      "vapor ρ, kg/m³",
       "model off by",
       ...(curves ? ["curve, p", "curve, ρ", "curve, T in K"] : []),
     ],

@@ -72,7 +72,7 @@ function stateOf(
     row.p_bubble_Pa,
     row.p_dew_Pa,
     row.rho_liquid_kg_m3,
-    row.rho_vapour_kg_m3,
+    row.rho_vapor_kg_m3,
   ].map(Number) as [number, number, number, number, number];
   const T = kelvin(temperature);
   const found = saturation(fluid, T);

@@ -6,7 +6,7 @@ import type { Statement } from "./statement.ts";
 
 /**
  * What a caution is: a `finding` of this case, which a pass would hide; a `danger`, which can hurt someone in this
- * work; or what is `governing`: nameplate, manual, code and licence.
+ * work; or what is `governing`: nameplate, manual, code and license.
  */
 export type CautionKind = "finding" | "danger" | "governing";
 

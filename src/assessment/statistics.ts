@@ -14,7 +14,7 @@ const probabilities = { min: 1e-100, below: 1 };
  * @returns Φ(z), within 1e-15.
  * @throws {@link InvalidInputError} when z is not finite.
  *
- * Source: Marsaglia, J. Stat. Softw. 11(4) (2004), doi:10.18637/jss.v011.i04, for the centre;
+ * Source: Marsaglia, J. Stat. Softw. 11(4) (2004), doi:10.18637/jss.v011.i04, for the center;
  * Abramowitz & Stegun (1964), 26.2.14, for the tails.
  *
  * @example

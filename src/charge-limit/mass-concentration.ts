@@ -1,4 +1,4 @@
-// How many grams per cubic metre are so many ppm? Concentration by volume to concentration by mass.
+// How many grams per cubic meter are so many ppm? Concentration by volume to concentration by mass.
 // Follows the ideal gas law, as ANSI/ASHRAE Standard 34 does at 25 °C.
 // Does not cover real-gas effects, which are far below 1 % at these concentrations.
 import { numberOf, objectOf, siOf } from "../quantity/check.ts";

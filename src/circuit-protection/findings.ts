@@ -89,7 +89,7 @@ export function verdictOf(
   sources: readonly Citation[],
 ): Assessment<CircuitPart, CircuitProtectionStatement> {
   const of = (outcome: Outcome) =>
-    findings.flatMap((one) => (one.as === outcome ? [one as Judgement] : []));
+    findings.flatMap((one) => (one.as === outcome ? [one as Judgment] : []));
   const [failed, asked, met] = [of("fail"), of("inconclusive"), of("pass")];
   const said = (as: "assumption" | "finding") =>
     once(findings.flatMap((one) => (one.as === as ? [(one as { said: Said }).said] : [])));
@@ -119,7 +119,7 @@ export function verdictOf(
   });
 }
 
-type Judgement = Extract<Finding, { readonly as: Outcome }>;
+type Judgment = Extract<Finding, { readonly as: Outcome }>;
 
 /** Each statement once. */
 const once = (statements: readonly Said[]): Said[] => [

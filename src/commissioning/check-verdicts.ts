@@ -37,7 +37,7 @@ import type { OwnVerdict } from "./own-verdict.ts";
 export interface CheckVerdicts extends Record<CheckName, object> {
   /** Length and lift against the manual. */
   readonly "line-run": LineRunAssessment;
-  /** A liquid line that is recorded as wider than the vapour line. */
+  /** A liquid line that is recorded as wider than the vapor line. */
   readonly "line-sizes": OwnVerdict;
   /** All runs together against the manual. */
   readonly "total-length": OwnVerdict;

@@ -56,7 +56,7 @@ export function symbolsOf(kind: Kind): Verbatim[] {
  * import { typedUnits } from "hvac-install-math/field-text";
  *
  * typedUnits("gaugePressure").map(({ unit }) => unit.symbol).join(", "); // => psig, inHg gauge, kPag, MPag, barg
- * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce, ounces
+ * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce, onza, once
  * ```
  */
 export function typedUnits<K extends Kind>(kind: K): readonly TypedUnit<K>[] {

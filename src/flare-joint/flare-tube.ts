@@ -60,7 +60,7 @@ const flareTubes: readonly FlareTube[] = /* @__PURE__ */ Object.keys(
 ) as FlareTube[];
 
 /**
- * The nominal size of a tube from its outside diameter: the nearest one. Inch sizes printed in millimetres (6.35, 9.52,
+ * The nominal size of a tube from its outside diameter: the nearest one. Inch sizes printed in millimeters (6.35, 9.52,
  * 15.88 mm) and the 0.312 in of ASTM B280 for 5/16 fall in with their inch size. 8 mm and 5/16 in are 0.06 mm apart,
  * and 16 mm counts as 5/8 in: a caliper on the tube hardly tells these, the print on it does.
  *
@@ -91,7 +91,7 @@ export function flareTube(outsideDiameter: Quantity<"length">): FlareTube {
   });
 }
 
-/** Whether a tube is named in millimetres. */
+/** Whether a tube is named in millimeters. */
 export const isMetric = (tube: FlareTube): boolean => tube.endsWith("mm");
 
 /** A tube with its unit, for a sentence. */

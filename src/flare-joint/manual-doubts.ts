@@ -12,7 +12,7 @@ import { type FlareJointStatement, say } from "./statements.ts";
 
 type Window = FlareLimits<"torque">;
 
-// Newton metres in a foot-pound: the factor by which a window is off when its unit was mistaken.
+// Newton meters in a foot-pound: the factor by which a window is off when its unit was mistaken.
 const mixUp = ftLb.scale; // 1.3558
 
 /** Why the manual's torque cannot decide; nothing where it can. */

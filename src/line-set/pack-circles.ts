@@ -8,7 +8,7 @@ export type Opening =
   | { readonly radius: number }
   | { readonly width: number; readonly height: number };
 
-/** Centre of a circle. */
+/** Center of a circle. */
 export type Place = readonly [x: number, y: number];
 
 type Disc = readonly [x: number, y: number, r: number];
@@ -74,7 +74,7 @@ function lies([x, y, r]: Disc, laid: readonly Disc[], opening: Opening): boolean
 }
 
 /**
- * Centres of the circles in the order of `radii`, or undefined when no layout was found within 20 000
+ * Centers of the circles in the order of `radii`, or undefined when no layout was found within 20 000
  * tries.
  */
 export function packCircles(radii: readonly number[], opening: Opening): Place[] | undefined {

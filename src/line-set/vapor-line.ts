@@ -59,7 +59,7 @@ export interface OilRiser {
 
 /**
  * Least vapor velocity that carries an oil film up a riser: √(j*) = 0.85, so that
- * v = 0.85²·√(g·d·(ρ_oil − ρ_vapour)/ρ_vapour).
+ * v = 0.85²·√(g·d·(ρ_oil − ρ_vapor)/ρ_vapor).
  *
  * @param riser - Tube, vapor density, oil density.
  * @returns The velocity, in ft/min for a tube in inches, else in m/s.

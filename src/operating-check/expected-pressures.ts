@@ -71,7 +71,7 @@ export interface ExpectedPressures {
   readonly low: SaturationWindow;
   /** High side: bubble pressure in the condenser. */
   readonly high: SaturationWindow;
-  /** Side that the larger (vapour) port shows in this mode. */
+  /** Side that the larger (vapor) port shows in this mode. */
   readonly vaporPort: "low" | "high";
   /** What was assumed. */
   readonly assumptions: readonly OperatingCheckStatement[];

@@ -1,4 +1,4 @@
-// How does a line look? Colour, width and dashes of each role, so that none is told by color alone.
+// How does a line look? Color, width and dashes of each role, so that none is told by color alone.
 // Follows WCAG 2.2, 1.4.1, 1.4.3 and 1.4.11: text 4.5 : 1 and more, lines 3 : 1 and more, on light and dark.
 // Does not cover what a page's own custom properties do.
 import type { PlotColors } from "./plot-options.ts";

@@ -1,7 +1,7 @@
 // Molar mass and viscosity of the gases that leak, for the scaling of leaks.
-// Viscosity of the vapour at 20 °C and 1 atm; molar masses from ANSI/ASHRAE 34-2022.
+// Viscosity of the vapor at 20 °C and 1 atm; molar masses from ANSI/ASHRAE 34-2022.
 // Pressures at rest are the saturation (bubble) pressures at 20 °C of the modules' own equations of state.
-// Does not cover vapour near saturation, where viscosity is about 5 % to 10 % higher.
+// Does not cover vapor near saturation, where viscosity is about 5 % to 10 % higher.
 
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";

@@ -23,7 +23,7 @@ import type { PressureTestAssessment } from "./verdict.ts";
  * as a range between the laminar and the molecular law.
  *
  * @param leak - `nitrogenLeak` (`throughput`, 0 or more) at `testPressure` (`absolutePressure`), the
- * `refrigerant` (molar mass and viscosity of its vapour, such as `leakGas.R410A`) at its
+ * `refrigerant` (molar mass and viscosity of its vapor, such as `leakGas.R410A`) at its
  * `refrigerantPressure` in the machine (`absolutePressure`, such as the saturation pressure at rest), the
  * `outside` pressure (the atmosphere) and the `temperature` that the throughput refers to.
  * @returns Mass per year by both laws, and the range.

@@ -28,7 +28,7 @@ export interface RefrigerantEquivalent {
  * The refrigerant that will be in the machine.
  */
 export interface RefrigerantInService {
-  /** Molar mass and viscosity of its vapour, such as `leakGas.R32`. */
+  /** Molar mass and viscosity of its vapor, such as `leakGas.R32`. */
   readonly gas: LeakGas;
   /** Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere. */
   readonly pressure: Quantity<"absolutePressure">;

@@ -19,7 +19,7 @@ export interface TubeRun {
  *
  * @param parts - `tubes` (bore and length, each above 0) and `vessels` (`volume`, each above 0), at least
  * one of either.
- * @returns The `volume`, in litres.
+ * @returns The `volume`, in liters.
  * @throws {@link InvalidInputError} when nothing is given, or a value is of another kind or not above 0.
  *
  * Source: geometry.

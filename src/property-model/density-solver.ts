@@ -1,4 +1,4 @@
-// How dense is it at this temperature and pressure? The liquid or the vapour root of p(T, ρ).
+// How dense is it at this temperature and pressure? The liquid or the vapor root of p(T, ρ).
 // Follows the usual safeguarded Newton iteration on ln ρ; common practice, no source.
 // Does not cover states between the spinodals: a root must have ∂p/∂ρ > 0 or there is none.
 import { type HelmholtzModel, pressureAt } from "./helmholtz-model.ts";
@@ -10,7 +10,7 @@ export type Phase = "liquid" | "vapor";
  * The density (mol/m³) of a phase at T (K) and p (Pa), or undefined where that phase does not exist.
  *
  * The root is bracketed from the phase's own side, the liquid from a density above every liquid's, the
- * vapour from zero, and the bracket never passes the first spinodal that is met.
+ * vapor from zero, and the bracket never passes the first spinodal that is met.
  */
 export function densityAt(
   model: HelmholtzModel,
@@ -25,7 +25,7 @@ export function densityAt(
     outer = (p / (model.gasConstant * T)) * 0.5;
     while (pressureAt(model, T, outer).p > p) outer *= 0.5;
     inner = outer;
-    // Walk up until the pressure is passed; a falling pressure means there is no such vapour.
+    // Walk up until the pressure is passed; a falling pressure means there is no such vapor.
     for (;;) {
       const next = inner + Math.max(inner * 0.05, rhor * 0.002);
       const state = pressureAt(model, T, next);

@@ -5,7 +5,7 @@
  *
  * This is the reference from which the small curves of `refrigerants` are made; use those in an app and
  * this where more than saturation is wanted. Typical uncertainties: pure fluids 0.02 % to 0.1 % in
- * vapour pressure and density (R32 from its paper, the others from memory); from the papers: pseudo-pure blends 0.5 % in bubble and dew pressure, 0.1 % in
+ * vapor pressure and density (R32 from its paper, the others from memory); from the papers: pseudo-pure blends 0.5 % in bubble and dew pressure, 0.1 % in
  * density; mixtures about 0.5 % where the pair has a fitted departure function, more where it has none.
  * Not for the last ten-thousandth below a critical temperature.
  *

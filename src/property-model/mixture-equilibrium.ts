@@ -4,7 +4,7 @@
 import { solveLinear } from "./linear-solve.ts";
 import { type MixtureModel, mixtureGasConstant, mixturePhase } from "./mixture-phase.ts";
 
-/** Whether the bulk is the liquid (bubble point) or the vapour (dew point). */
+/** Whether the bulk is the liquid (bubble point) or the vapor (dew point). */
 export type SaturationSide = "bubble" | "dew";
 
 /** The bulk and the incipient phase in equilibrium; K, Pa, mol/m³, mole fractions. */
@@ -71,7 +71,7 @@ export function refineEquilibrium(
     for (let j = 0; j < n; j++) sumRow[2 + j] = w[j] as number;
     sumRow[size] = 1 - w.reduce((sum, value) => sum + value, 0);
     rows.push(sumRow);
-    const light = side === "bubble" ? other : bulk; // the vapour tells a low pressure best
+    const light = side === "bubble" ? other : bulk; // the vapor tells a low pressure best
     if (pressure !== undefined) {
       const last = new Float64Array(size + 1);
       last[side === "bubble" ? 1 : 0] = light.pressureByDensity / pressure;

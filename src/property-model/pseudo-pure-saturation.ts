@@ -21,7 +21,7 @@ export function pseudoPurePressure(
  * The density (mol/m³) of the saturated phase of one side at T (K) and its pressure (Pa), or undefined where
  * the equation of state has no such phase.
  *
- * The vapour is sought from the ideal gas, the liquid from Guggenheim (1945), eq. 6.
+ * The vapor is sought from the ideal gas, the liquid from Guggenheim (1945), eq. 6.
  */
 export function pseudoPureDensity(
   fluid: PseudoPureFluid,

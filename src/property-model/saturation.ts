@@ -25,11 +25,11 @@ export interface SaturationState {
   readonly temperature: Quantity<"temperature">;
   /** Where the liquid begins to boil. */
   readonly bubblePressure: Quantity<"absolutePressure">;
-  /** Where the vapour begins to condense; equals the bubble pressure of a pure fluid. */
+  /** Where the vapor begins to condense; equals the bubble pressure of a pure fluid. */
   readonly dewPressure: Quantity<"absolutePressure">;
   /** Density of the saturated liquid at the bubble pressure. */
   readonly liquidDensity: Quantity<"density">;
-  /** Density of the saturated vapour at the dew pressure. */
+  /** Density of the saturated vapor at the dew pressure. */
   readonly vaporDensity: Quantity<"density">;
 }
 
@@ -39,7 +39,7 @@ export interface SaturationPoint {
   readonly temperature: Quantity<"temperature">;
   /** Pressure of both phases. */
   readonly pressure: Quantity<"absolutePressure">;
-  /** Density of the saturated bulk: liquid at the bubble point, vapour at the dew point. */
+  /** Density of the saturated bulk: liquid at the bubble point, vapor at the dew point. */
   readonly density: Quantity<"density">;
   /**
    * The first bubble or the first drop: its density and its mole fractions by fluid id. A pseudo-pure
@@ -63,7 +63,7 @@ export type SaturationInput =
   | { readonly pressure: Quantity<"absolutePressure"> };
 
 /**
- * Pressure and density of the saturated liquid and vapour at a temperature.
+ * Pressure and density of the saturated liquid and vapor at a temperature.
  *
  * Pure fluids solve equal pressure and Gibbs energy; pseudo-pure blends use the published bubble and dew
  * equations; mixtures solve equal fugacities, both points at the bulk composition.
@@ -119,7 +119,7 @@ export function bubblePoint(fluid: Fluid, input: SaturationInput): SaturationPoi
 }
 
 /**
- * Where the vapour of a fluid begins to condense, at a temperature or at a pressure.
+ * Where the vapor of a fluid begins to condense, at a temperature or at a pressure.
  *
  * @param fluid - A fluid of this module, or a {@link mixture}.
  * @param input - Either `temperature` or absolute `pressure`.

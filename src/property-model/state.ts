@@ -40,7 +40,7 @@ export interface FluidState {
 /**
  * The properties of a fluid at a temperature and a density.
  *
- * The state is taken as one homogeneous phase: a density between saturated liquid and vapour gives
+ * The state is taken as one homogeneous phase: a density between saturated liquid and vapor gives
  * metastable values while the phase is mechanically stable, and an error where it is not. Enthalpy and
  * entropy of a mixture carry the zero points of its components; use differences at one composition.
  *
@@ -98,7 +98,7 @@ export function stateAt(
 }
 
 /**
- * The density of the liquid or of the vapour at a pressure and a temperature.
+ * The density of the liquid or of the vapor at a pressure and a temperature.
  *
  * Near saturation the answer may be metastable (a liquid slightly below its bubble pressure); above the
  * critical temperature both phases are the same.

@@ -28,7 +28,7 @@ export const standardAtmosphere: Quantity<"absolutePressure"> = /* @__PURE__ */ 
  * day. The weather moves it by about ±3 kPa (±0.4 psi); weather services publish the pressure reduced
  * to sea level, which is not what a gauge on site is referenced to.
  *
- * The altitude is taken as geopotential metres. A map's elevation differs from that by 0.03 % at 2 km,
+ * The altitude is taken as geopotential meters. A map's elevation differs from that by 0.03 % at 2 km,
  * which changes the pressure by less than 0.01 %.
  *
  * @param altitude - `length` above sea level, −5000 m to 11 000 m (−16 404 ft to 36 089 ft).

@@ -50,7 +50,7 @@ export function superheat(
 
 /**
  * Subcooling: how much colder the liquid line is than the bubble temperature at its pressure. Negative
- * means that the readings contradict each other or that vapour is in the line.
+ * means that the readings contradict each other or that vapor is in the line.
  *
  * @param refrigerant - Such as `R410A`.
  * @param reading - Liquid pressure, line temperature, and the atmosphere for a gauge pressure.

@@ -31,7 +31,7 @@ export interface TableRow<K extends TableKind> {
   readonly temperature: Quantity<"temperature">;
   /** Where the liquid begins to boil: for subcooling. */
   readonly bubble: Quantity<K>;
-  /** Where the vapour begins to condense: for superheat. */
+  /** Where the vapor begins to condense: for superheat. */
   readonly dew: Quantity<K>;
 }
 

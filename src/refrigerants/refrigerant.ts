@@ -47,7 +47,7 @@ export interface SaturationSeries {
   readonly dew: readonly number[];
   /** Density of the saturated liquid, kg/m³. */
   readonly liquid: readonly number[];
-  /** ln(ρ″/(kg/m³)) of the saturated vapour. */
+  /** ln(ρ″/(kg/m³)) of the saturated vapor. */
   readonly vapor: readonly number[];
   /** Bubble temperature, K, over s. */
   readonly bubbleInverse: InverseSeries;

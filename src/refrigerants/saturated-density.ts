@@ -1,6 +1,6 @@
-// How heavy is the refrigerant that fills a line? Density of saturated liquid and vapour.
+// How heavy is the refrigerant that fills a line? Density of saturated liquid and vapor.
 // Follows the equation of state of each refrigerant (its `sources`) to 1e-8 by a Chebyshev series.
-// Does not cover subcooled liquid, superheated vapour or a mixture of the two phases in a line.
+// Does not cover subcooled liquid, superheated vapor or a mixture of the two phases in a line.
 import { Quantity } from "../quantity/quantity.ts";
 import { kgPerM3, lbPerCuft } from "../quantity/units/mass.ts";
 import { temperatureOf } from "./arguments.ts";
@@ -34,7 +34,7 @@ export function saturatedLiquidDensity(
 }
 
 /**
- * The density of the vapour at its dew point.
+ * The density of the vapor at its dew point.
  *
  * @param refrigerant - Such as `R410A`.
  * @param temperature - `temperature` within `refrigerant.range`.

@@ -4,7 +4,7 @@
 import { chebyshev } from "./chebyshev.ts";
 import type { SaturationSeries } from "./refrigerant.ts";
 
-/** Bubble or dew: where the liquid begins to boil, where the vapour begins to condense. */
+/** Bubble or dew: where the liquid begins to boil, where the vapor begins to condense. */
 export type Side = "bubble" | "dew";
 
 /** Saturation pressure, Pa absolute, at T in K. */
@@ -24,7 +24,7 @@ export function liquidDensityAt(series: SaturationSeries, T: number): number {
   return chebyshev(series.liquid, series.x, Math.sqrt(1 - T / series.temperature));
 }
 
-/** Density of the saturated vapour, kg/m³, at T in K. */
+/** Density of the saturated vapor, kg/m³, at T in K. */
 export function vaporDensityAt(series: SaturationSeries, T: number): number {
   return Math.exp(chebyshev(series.vapor, series.x, Math.sqrt(1 - T / series.temperature)));
 }

@@ -37,7 +37,7 @@ export function bubblePressure(
 }
 
 /**
- * The pressure at which the vapour of nominal composition begins to condense: what belongs to a suction
+ * The pressure at which the vapor of nominal composition begins to condense: what belongs to a suction
  * line and to superheat. Of a pure substance it equals the bubble pressure; of a blend it is lower, and
  * some printed tables have the two columns the wrong way round.
  *

@@ -56,7 +56,7 @@ export function bubbleTemperature(
 }
 
 /**
- * The temperature at which the vapour begins to condense at a pressure; superheat is measured from it.
+ * The temperature at which the vapor begins to condense at a pressure; superheat is measured from it.
  *
  * A gauge pressure needs the atmosphere around the gauge, by its type; an absolute pressure does not.
  *

@@ -76,7 +76,7 @@ export function tubeConductanceSi(
 }
 
 /**
- * Conductance of a tube or hose at a mean pressure: how many litres per second of the pressure difference
+ * Conductance of a tube or hose at a mean pressure: how many liters per second of the pressure difference
  * it lets through. At 500 micron a field hose is in the transition near viscous flow, where four times the
  * bore area is much more than four times the flow.
  *

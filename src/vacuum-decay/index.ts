@@ -33,4 +33,4 @@ export type { SlowShape } from "./shapes.ts";
 export type { VacuumDecayStatement, VacuumDecayStatements, VacuumDecayWord } from "./statements.ts";
 export { vacuumRiseOfLeak } from "./vacuum-rise.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";
-export { waterVapourMass } from "./water-vapour.ts";
+export { waterVaporMass } from "./water-vapor.ts";

@@ -9,7 +9,7 @@ import { degC, kelvin } from "../quantity/units/temperature.ts";
 import type { Segment } from "./collect.ts";
 import type { Settings } from "./settings.ts";
 import { saturationKelvin, saturationPa } from "./water.ts";
-import { vapourGrams } from "./water-vapour.ts";
+import { vaporGrams } from "./water-vapor.ts";
 
 /**
  * Where water levels off, and what that says.
@@ -21,13 +21,13 @@ export interface Plateau {
   readonly pressure: Estimate<"absolutePressure">;
   /** Water or ice of this temperature is in balance with the plateau: the coldest wet spot is no colder. */
   readonly saturationTemperature: Quantity<"temperature">;
-  /** Water that has become vapour by then, `mass`; missing without the volume. More may be left as liquid, ice or in oil. */
+  /** Water that has become vapor by then, `mass`; missing without the volume. More may be left as liquid, ice or in oil. */
   readonly waterMass?: Quantity<"mass"> | undefined;
   /** Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone. */
   readonly aboveSaturation: boolean;
 }
 
-/** What the plateau means: the vapour of an ideal gas at the ambient temperature. */
+/** What the plateau means: the vapor of an ideal gas at the ambient temperature. */
 export function plateauOf(
   { mean, u }: { readonly mean: number; readonly u: number },
   segment: Segment | undefined,
@@ -40,7 +40,7 @@ export function plateauOf(
     pressure: estimate(new Quantity(p, micron), spread),
     saturationTemperature: kelvin(saturationKelvin(p)).as(degC),
     ...(volume > 0 && {
-      waterMass: g(vapourGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)).as(mg),
+      waterMass: g(vaporGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)).as(mg),
     }),
     aboveSaturation: p - 2 * spread > saturationPa(coldest),
   };

@@ -20,7 +20,7 @@ export interface PumpDownInput {
   readonly from: Quantity<"absolutePressure">;
   /** Pressure to reach. */
   readonly to: Quantity<"absolutePressure">;
-  /** Lowest pressure that the pump reaches here, what leaks and vapour included; 0 when left out. */
+  /** Lowest pressure that the pump reaches here, what leaks and vapor included; 0 when left out. */
   readonly ultimate?: Quantity<"absolutePressure"> | undefined;
   /** Gas temperature, only needed with tubes. */
   readonly temperature?: Quantity<"temperature"> | undefined;

@@ -46,7 +46,7 @@ export function saturationKelvin(p: number): number {
 }
 
 /**
- * The pressure at which water is in balance with its vapour: as long as water or ice of this
+ * The pressure at which water is in balance with its vapor: as long as water or ice of this
  * temperature is left in a closed system, the vacuum rises towards this pressure and stays there.
  *
  * Over ice below 273.16 K, over liquid water above. A cold line hides water: ice at −30 °C stops at

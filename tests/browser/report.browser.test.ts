@@ -52,7 +52,7 @@ afterAll(async () => {
   close?.();
 });
 
-describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
+describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
   it.each(["failing", "empty", "hostile"])("axe finds nothing wrong with %s", async (name) => {
     // axe has to run, and so the page's own policy, which lets no script run, is put aside.
     const context = await browser.newContext({ colorScheme, bypassCSP: true });

@@ -241,7 +241,7 @@ describe("an instrument that is recorded as exact", () => {
   });
 });
 
-// The vapour of the same flow takes far more room than its liquid: common practice, no source.
+// The vapor of the same flow takes far more room than its liquid: common practice, no source.
 describe("the two lines", () => {
   it("that were taken for each other leave the run undecided", () => {
     const { liquid, vapor } = complete.runs?.[0]?.tubing ?? {};

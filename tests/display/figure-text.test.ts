@@ -154,7 +154,7 @@ describe("a figure for a reader", () => {
   it("has a usual unit for each kind and system, and refuses others", () => {
     expect(usualUnit("gaugePressure", "inch-pound")).toBe(psig);
     expect(usualUnit("temperature", "SI")).toBe(u.degC);
-    expect(() => usualUnit("colour" as never, "SI")).toThrow(/^kind/);
+    expect(() => usualUnit("color" as never, "SI")).toThrow(/^kind/);
     expect(() => usualUnit("mass", "metric" as never)).toThrow(/^system/);
   });
 

@@ -1,4 +1,4 @@
-// What an app gets along with the package: who, under which licence, and that none runs a script at installation.
+// What an app gets along with the package: who, under which license, and that none runs a script at installation.
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 
@@ -14,14 +14,14 @@ const installed = Object.entries(packages)
   .filter(([path, { dev }]) => path !== "" && !dev)
   .map(([path, one]) => ({ ...one, name: path.replace(/^.*node_modules\//, "") }));
 
-/** The table "What it brings along" of the README: each licence stands behind the names that it covers. */
+/** The table "What it brings along" of the README: each license stands behind the names that it covers. */
 const listed = new Map<string, string>();
 for (const [, cell = ""] of readFileSync("README.md", "utf8")
   .split("What it brings along")[1]
   ?.matchAll(/^\| `.*?\| (.*) \|$/gm) ?? []) {
-  for (const [, names = "", licence = ""] of cell.matchAll(/([^()]+) \(([^)]+)\)/g)) {
+  for (const [, names = "", license = ""] of cell.matchAll(/([^()]+) \(([^)]+)\)/g)) {
     for (const name of names.match(/@?[a-z0-9-]+(?:[./][a-z0-9-]+)*/g) ?? []) {
-      listed.set(name, licence);
+      listed.set(name, license);
     }
   }
 }
@@ -33,7 +33,7 @@ describe("what the package brings along", () => {
     expect(installed.map(({ name }) => name)).toEqual(expect.arrayContaining(["mathjs", "zod"]));
   });
 
-  it.each(installed)("$name is listed in the README under its licence, $license", (one) => {
+  it.each(installed)("$name is listed in the README under its license, $license", (one) => {
     expect(listed.get(one.name)).toBe(one.license);
     expect(["MIT", "Apache-2.0", "ISC"]).toContain(one.license);
   });
@@ -43,7 +43,7 @@ describe("what the package brings along", () => {
   });
 
   it.each(["d3-array", "d3-dsv", "d3-shape", "d3-path"])(
-    "%s is built in under its licence",
+    "%s is built in under its license",
     (name) => {
       expect(listed.get(name)).toBe(packages[`node_modules/${name}`]?.license);
     },

@@ -18,7 +18,7 @@ const run = (command: string, args: string[], cwd = consumer) =>
   execFileSync(command, args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
 
 describe("the packed package", () => {
-  it("holds the build, the licence, the readme and the changelog, and nothing else", () => {
+  it("holds the build, the license, the readme and the changelog, and nothing else", () => {
     const top = readdirSync(installed).sort();
     expect(top).toEqual(["CHANGELOG.md", "LICENSE", "README.md", "dist", "package.json"]);
     const endings = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" })
@@ -75,7 +75,7 @@ describe("the packed package", () => {
     expect(cjs).toBe(esm);
   });
 
-  it("bundles the package that draws paths, with its licence and without its types", () => {
+  it("bundles the package that draws paths, with its license and without its types", () => {
     const built = (end: string) => readFileSync(join(installed, `dist/plots/index${end}`), "utf8");
     for (const ending of [".js", ".cjs"]) {
       expect(built(ending)).toMatch(

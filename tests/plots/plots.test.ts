@@ -70,7 +70,7 @@ describe("every picture", () => {
   });
 });
 
-describe("colours", () => {
+describe("colors", () => {
   const luminance = (color: string) => {
     const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
       const c = Number.parseInt(color.slice(at, at + 2), 16) / 255;

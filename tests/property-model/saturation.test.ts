@@ -45,7 +45,7 @@ function deviations(id: string): { pressure: number; density: number } {
     worst.density = Math.max(
       worst.density,
       off(found.liquidDensity.si, "rho_liquid_kg_m3"),
-      off(found.vaporDensity.si, "rho_vapour_kg_m3"),
+      off(found.vaporDensity.si, "rho_vapor_kg_m3"),
     );
   }
   return worst;
@@ -82,7 +82,7 @@ describe("saturation against the check values", () => {
       const liquid = densityAt(model, T, Number(row.p_bubble_Pa), "liquid") ?? 0;
       const vapor = densityAt(model, T, Number(row.p_dew_Pa), "vapor") ?? 0;
       expect((liquid * model.molarMass) / Number(row.rho_liquid_kg_m3)).toBeCloseTo(1, 8);
-      expect((vapor * model.molarMass) / Number(row.rho_vapour_kg_m3)).toBeCloseTo(1, 8);
+      expect((vapor * model.molarMass) / Number(row.rho_vapor_kg_m3)).toBeCloseTo(1, 8);
     }
   });
 });

@@ -127,7 +127,7 @@ export const evaluators: Evaluators = {
       start: standardAtmosphere,
     }).si;
   },
-  vapourMass: ({
+  vaporMass: ({
     micron: rise,
     liter: V,
     celsius,
@@ -137,7 +137,7 @@ export const evaluators: Evaluators = {
     celsius: number;
   }) =>
     vacuum
-      .waterVapourMass({
+      .waterVaporMass({
         rise: micronDifference(rise),
         volume: liter(V),
         temperature: degC(celsius),

@@ -37,7 +37,7 @@ it("says which units and kinds there are when it does not know one", () => {
   const lengths = "a unit of length: m, mm, cm, in, ft";
   expect(thrownBy(() => unitBySymbol("length", "furlong")).allowed).toBe(lengths);
   expect(thrownBy(() => fromJSON({ kind: "length", value: 1, unit: "yd" })).allowed).toBe(lengths);
-  expect(thrownBy(() => unitsOf("colour" as never)).allowed).toBe("a kind of quantity");
+  expect(thrownBy(() => unitsOf("color" as never)).allowed).toBe("a kind of quantity");
   expect(thrownBy(() => fromJSON({ kind: "toString", value: 1, unit: "m" })).argument).toBe(
     "json.kind",
   );

@@ -332,7 +332,7 @@ describe("verdicts keep the kinds apart", () => {
     toGauge(estimate.value, standardAtmosphere);
   });
   it("a length in place of a duration", () => {
-    // @ts-expect-error 2345: metres for minutes
+    // @ts-expect-error 2345: meters for minutes
     minute(3).plus(m(3));
   });
 });

@@ -64,7 +64,7 @@ test("the less is known, the wider the uncertainty, and it spans what was left o
   }
 });
 
-test("ten metres of altitude make about 1.2 hPa, as limits of error combine (JCGM 100:2008, 4.3.7)", () => {
+test("ten meters of altitude make about 1.2 hPa, as limits of error combine (JCGM 100:2008, 4.3.7)", () => {
   const report = { ...denver, altitude: m(0), reduction: "altimeter-setting" as const };
   const exact = stationPressure({ ...report, altitudeAccuracy: m(0) });
   const rough = stationPressure({ ...report, altitudeAccuracy: m(100) });

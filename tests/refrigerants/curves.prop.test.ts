@@ -24,7 +24,7 @@ describe.each(refrigerants.map((one): [string, Refrigerant] => [one.designation,
       vapor: saturatedVaporDensity(refrigerant, kelvin(T)).si,
     });
 
-    test("bubble is not below dew, and liquid is denser than vapour", () => {
+    test("bubble is not below dew, and liquid is denser than vapor", () => {
       fc.assert(
         fc.property(anywhere, (T) => {
           const { bubble, dew, liquid, vapor } = at(T);
@@ -34,7 +34,7 @@ describe.each(refrigerants.map((one): [string, Refrigerant] => [one.designation,
       );
     });
 
-    test("pressures and vapour density rise, liquid density falls, with temperature", () => {
+    test("pressures and vapor density rise, liquid density falls, with temperature", () => {
       fc.assert(
         fc.property(anywhere, (T) => {
           fc.pre(T + 0.001 <= max.si);

@@ -53,7 +53,7 @@ describe("the curves against the check values of the equations of state", () => 
       expect(off(bubblePressure(refrigerant, T).si, bubble)).toBeLessThan(1e-9);
       expect(off(dewPressure(refrigerant, T).si, dew)).toBeLessThan(1e-9);
       const liquid = Number(row.rho_liquid_kg_m3);
-      const vapor = Number(row.rho_vapour_kg_m3);
+      const vapor = Number(row.rho_vapor_kg_m3);
       expect(off(saturatedLiquidDensity(refrigerant, T).si, liquid)).toBeLessThan(1e-8);
       expect(off(saturatedVaporDensity(refrigerant, T).si, vapor)).toBeLessThan(1e-8);
       const boils = bubbleTemperature(refrigerant, kPaa(bubble / 1e3));

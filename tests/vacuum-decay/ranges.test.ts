@@ -30,7 +30,7 @@ import {
   vacuumRiseOfLeak,
   waterSaturationPressure,
   waterSaturationTemperature,
-  waterVapourMass,
+  waterVaporMass,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
 
@@ -63,8 +63,8 @@ const rise = (more: object) => () =>
     volume: liter(2),
     ...more,
   });
-const vapour = (more: object) => () =>
-  waterVapourMass({ rise: micronDifference(1), volume: liter(1), temperature: degC(20), ...more });
+const vapor = (more: object) => () =>
+  waterVaporMass({ rise: micronDifference(1), volume: liter(1), temperature: degC(20), ...more });
 const coefficients = {
   fast: -1,
   shape: -1,
@@ -254,10 +254,10 @@ describe("the arguments of vacuum decay", () => {
     ["testPressure", rise({}), rise({ testPressure: pascalAbsolute(1e5) })],
     ["leak", rise({}), rise({ leak: paM3PerS(0) })],
     ["volume", rise({}), rise({ volume: liter(0) })],
-    ["rise", vapour({ rise: micronDifference(0) }), vapour({ rise: micronDifference(-1) })],
-    ["volume", vapour({}), vapour({ volume: liter(0) })],
-    ["temperature", vapour({ temperature: kelvin(200) }), vapour({ temperature: kelvin(199) })],
-    ["temperature", vapour({ temperature: kelvin(400) }), vapour({ temperature: kelvin(401) })],
+    ["rise", vapor({ rise: micronDifference(0) }), vapor({ rise: micronDifference(-1) })],
+    ["volume", vapor({}), vapor({ volume: liter(0) })],
+    ["temperature", vapor({ temperature: kelvin(200) }), vapor({ temperature: kelvin(199) })],
+    ["temperature", vapor({ temperature: kelvin(400) }), vapor({ temperature: kelvin(401) })],
     [
       "temperature",
       () => waterSaturationPressure(kelvin(173.15)),

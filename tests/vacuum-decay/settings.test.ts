@@ -136,11 +136,11 @@ describe("a plateau", () => {
     expect([above(42.9, 0, rough), above(43.05, 0, rough)]).toEqual([false, true]);
   });
 
-  it("counts the vapour since the start, and none where it lies below", () => {
+  it("counts the vapor since the start, and none where it lies below", () => {
     const settings = given({ volume: liter(1) });
     const mass = (mean: number, origin: number) =>
       plateauOf({ mean, u: 0 }, { origin } as Segment, settings).waterMass?.si;
-    // 133.3 Pa (1000 micron) in a litre at 20 °C are 0.985 mg of water: p·V·M/(R·T)
+    // 133.3 Pa (1000 micron) in a liter at 20 °C are 0.985 mg of water: p·V·M/(R·T)
     expect((mass(173.3, 40) ?? 0) * 1e6).toBeCloseTo(0.985, 2);
     expect(mass(30, 40)).toBe(0);
   });

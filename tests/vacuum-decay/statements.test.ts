@@ -18,7 +18,7 @@ import {
   type VacuumDecayAssessment,
   type VacuumDecayOptions,
   waterSaturationTemperature,
-  waterVapourMass,
+  waterVaporMass,
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
 import type { Segment } from "../../src/vacuum-decay/collect.ts";
@@ -117,7 +117,7 @@ describe("the figures", () => {
     );
     expect(plateau?.saturationTemperature.si).toBeCloseTo(waterSaturationTemperature(p).si, 6);
     const rise = { rise: micronDifference(p.in(micron) - 300), volume: liter(3) };
-    const expected = waterVapourMass({ ...rise, temperature: degC(20) });
+    const expected = waterVaporMass({ ...rise, temperature: degC(20) });
     expect(plateau?.waterMass?.in(mg)).toBeCloseTo(expected.in(mg), 2);
     expect(assess(wet, { volume: undefined } as never).plateau?.waterMass).toBeUndefined();
   });

@@ -34,8 +34,8 @@ describe.each(codecs)("%s", (_, codec) => {
     const all = fc.sample(arbitraryJson(schema), 20);
     const any = all.find((one) => typeof one === "object"); // a name alone has no fields
     const [more, path] = Array.isArray(any)
-      ? [[...any, { colour: "red" }], new RegExp(`^\\[${any.length}\\]\\.`)]
-      : [{ ...(any as object), colour: "red" }, /^colour$/];
+      ? [[...any, { color: "red" }], new RegExp(`^\\[${any.length}\\]\\.`)]
+      : [{ ...(any as object), color: "red" }, /^color$/];
     expect(thrownBy(() => codec.decode(more)).argument).toMatch(path);
     expect(thrownBy(() => codec.encode(more)).argument).not.toBe("");
     expect(validate(more)).toBe(false);

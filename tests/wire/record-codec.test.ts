@@ -215,7 +215,7 @@ describe("the JSON Schema of a record", () => {
   });
 
   it.each<[what: string, change: (json: Json) => void]>([
-    ["an unknown field", (json) => Object.assign(json, { colour: 1 })],
+    ["an unknown field", (json) => Object.assign(json, { color: 1 })],
     [
       "a number in place of a quantity",
       (json) => Object.assign(json.runs?.[0]?.tubing ?? {}, { length: 36 }),

@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Nitrogen (R-728, N2).
  *
  * Source: Span R., Lemmon E.W., Jacobsen R.T, Wagner W., Yokozeki A. (2000), J. Phys. Chem. Ref. Data 29:1361-1433, doi:10.1063/1.1349047;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const nitrogen: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

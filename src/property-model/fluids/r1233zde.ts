@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Trans-1-chloro-3,3,3-trifluoroprop-1-ene (R-1233zd(E), CF3CH=CHCl).
  *
  * Source: Akasaka R., Lemmon E.W. (2022), J. Phys. Chem. Ref. Data 51:023101, doi:10.1063/5.0083026;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R1233zdE: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

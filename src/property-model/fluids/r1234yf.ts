@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * 2,3,3,3-tetrafluoroprop-1-ene (R-1234yf, CF3CF=CH2).
  *
  * Source: Lemmon E.W., Akasaka R. (2022), Int. J. Thermophys. 43:119, doi:10.1007/s10765-022-03015-y;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R1234yf: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

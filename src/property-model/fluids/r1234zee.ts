@@ -13,7 +13,7 @@ import type { PureFluid } from "../fluid.ts";
  * prints a check value at 19.95 MPa.
  *
  * Source: Thol M., Lemmon E.W. (2016), Int. J. Thermophys. 37:1-16, doi:10.1007/s10765-016-2040-6;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R1234zeE: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

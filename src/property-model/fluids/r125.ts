@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Pentafluoroethane (R-125, CHF2CF3).
  *
  * Source: Lemmon E.W., Jacobsen R.T (2005), J. Phys. Chem. Ref. Data 34:69-108, doi:10.1063/1.1797813;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R125: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

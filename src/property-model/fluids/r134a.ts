@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * 1,1,1,2-tetrafluoroethane (R-134a, CH2FCF3).
  *
  * Source: Tillner-Roth R., Baehr H.D. (1994), J. Phys. Chem. Ref. Data 23:657-729, doi:10.1063/1.555958;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R134a: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

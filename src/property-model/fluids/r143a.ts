@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * 1,1,1-trifluoroethane (R-143a, CH3CF3).
  *
  * Source: Lemmon E.W., Jacobsen R.T (2000), J. Phys. Chem. Ref. Data 29:521-552, doi:10.1063/1.1318909;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R143a: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

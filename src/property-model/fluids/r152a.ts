@@ -11,7 +11,7 @@ import type { PureFluid } from "../fluid.ts";
  * d = 0 cancel in the limit of zero density.
  *
  * Source: Outcalt S.L., McLinden M.O. (1996), J. Phys. Chem. Ref. Data 25:605-636, doi:10.1063/1.555979;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R152a: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

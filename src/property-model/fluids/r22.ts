@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Chlorodifluoromethane (R-22, CHClF2).
  *
  * Source: Kamei A., Beyerlein S.W., Jacobsen R.T (1995), Int. J. Thermophys. 16:1155-1164, doi:10.1007/BF02081283;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R22: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

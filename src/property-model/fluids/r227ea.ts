@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * 1,1,1,2,3,3,3-heptafluoropropane (R-227ea, CF3CHFCF3).
  *
  * Source: Lemmon E.W., Span R. (2015), J. Chem. Eng. Data 60:3745-3758, doi:10.1021/acs.jced.5b00684;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R227ea: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

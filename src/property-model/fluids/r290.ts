@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Propane (R-290, CH3CH2CH3).
  *
  * Source: Lemmon E.W., McLinden M.O., Wagner W. (2009), J. Chem. Eng. Data 54:3141-3180, doi:10.1021/je900217v;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R290: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

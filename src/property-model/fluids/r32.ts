@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Difluoromethane (R-32, CH2F2).
  *
  * Source: Tillner-Roth R., Yokozeki A. (1997), J. Phys. Chem. Ref. Data 26:1273-1328, doi:10.1063/1.556002;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R32: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

@@ -12,7 +12,7 @@ import type { PseudoPureFluid } from "../fluid.ts";
  * 1.3e-7 at 330 K, 4e-6 at 350 K and 1.5e-5 at 355 K (relative).
  *
  * Source: Lemmon E.W. (2003), Int. J. Thermophys. 24:991-1006, doi:10.1023/A:1025048800563;
- * coefficients transcribed in CoolProp (MIT licence).
+ * coefficients transcribed in CoolProp (MIT license).
  */
 export const R407C: PseudoPureFluid = /* @__PURE__ */ frozen({
   kind: "pseudo-pure",

@@ -8,7 +8,7 @@ import type { PseudoPureFluid } from "../fluid.ts";
  * R-410A as a pseudo-pure fluid.
  *
  * Source: Lemmon E.W. (2003), Int. J. Thermophys. 24:991-1006, doi:10.1023/A:1025048800563;
- * coefficients transcribed in CoolProp (MIT licence).
+ * coefficients transcribed in CoolProp (MIT license).
  */
 export const R410A: PseudoPureFluid = /* @__PURE__ */ frozen({
   kind: "pseudo-pure",

@@ -11,7 +11,7 @@ import type { PseudoPureFluid } from "../fluid.ts";
  * and 13 mol/dm³. Another transcription carries 4964.0297 mol/m³: densities 6 ppm higher.
  *
  * Source: Lemmon E.W. (2003), Int. J. Thermophys. 24:991-1006, doi:10.1023/A:1025048800563;
- * coefficients transcribed in CoolProp (MIT licence).
+ * coefficients transcribed in CoolProp (MIT license).
  */
 export const R507A: PseudoPureFluid = /* @__PURE__ */ frozen({
   kind: "pseudo-pure",

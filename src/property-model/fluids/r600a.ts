@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * 2-methylpropane (isobutane) (R-600a, CH(CH3)3).
  *
  * Source: Buecker D., Wagner W. (2006), J. Phys. Chem. Ref. Data 35:929-1019, doi:10.1063/1.1901687;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R600a: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

@@ -11,7 +11,7 @@ import type { PureFluid } from "../fluid.ts";
  * carries 8.3144598: pressures 0.34 ppm lower.
  *
  * Source: Gao K., Wu J., Bell I.H., Lemmon E.W. (2020), J. Phys. Chem. Ref. Data 49:013102, doi:10.1063/1.5128269;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R717: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Carbon dioxide (R-744, CO2).
  *
  * Source: Span R., Wagner W. (1996), J. Phys. Chem. Ref. Data 25:1509-1596, doi:10.1063/1.555991;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const R744: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

@@ -8,7 +8,7 @@ import type { PureFluid } from "../fluid.ts";
  * Water (R-718, H2O).
  *
  * Source: Wagner W., Pruss A. (2002), J. Phys. Chem. Ref. Data 31:387-535, doi:10.1063/1.1461829;
- * coefficients transcribed in CoolProp (MIT licence), whose density regressions are the start values.
+ * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
 export const water: PureFluid = /* @__PURE__ */ frozen({
   kind: "pure",

@@ -10,7 +10,7 @@ export const ampere: Unit<"current"> = /* @__PURE__ */ unit("current", "A", 1);
 /** One ohm. Exact: the SI unit. Source: SI Brochure, 9th ed. */
 export const ohm: Unit<"resistance"> = /* @__PURE__ */ unit("resistance", "Ω", 1);
 
-/** One ohm per kilometre. Source: SI Brochure, 9th ed. */
+/** One ohm per kilometer. Source: SI Brochure, 9th ed. */
 export const ohmPerKm: Unit<"resistancePerLength"> = /* @__PURE__ */ unit(
   "resistancePerLength",
   "Ω/km",

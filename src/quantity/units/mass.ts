@@ -16,10 +16,10 @@ export const lb: Unit<"mass"> = /* @__PURE__ */ unit("mass", "lb", 0.45359237);
 /** One avoirdupois ounce, exactly 1/16 lb. Source: NIST SP 811 (2008), B.6 (international yard and pound agreement of 1959). */
 export const oz: Unit<"mass"> = /* @__PURE__ */ unit("mass", "oz", 0.45359237, 16);
 
-/** One kilogram per metre. Source: SI Brochure, 9th ed. */
+/** One kilogram per meter. Source: SI Brochure, 9th ed. */
 export const kgPerM: Unit<"massPerLength"> = /* @__PURE__ */ unit("massPerLength", "kg/m", 1);
 
-/** One gram per metre. Source: SI Brochure, 9th ed. */
+/** One gram per meter. Source: SI Brochure, 9th ed. */
 export const gPerM: Unit<"massPerLength"> = /* @__PURE__ */ unit("massPerLength", "g/m", 1e-3);
 
 /** One pound per foot. Source: NIST SP 811 (2008), B.8. */
@@ -38,10 +38,10 @@ export const ozPerFt: Unit<"massPerLength"> = /* @__PURE__ */ unit(
   [16, 0.3048],
 );
 
-/** One kilogram per cubic metre. Source: SI Brochure, 9th ed. */
+/** One kilogram per cubic meter. Source: SI Brochure, 9th ed. */
 export const kgPerM3: Unit<"density"> = /* @__PURE__ */ unit("density", "kg/m³", 1);
 
-/** One gram per cubic metre. Source: SI Brochure, 9th ed. */
+/** One gram per cubic meter. Source: SI Brochure, 9th ed. */
 export const gPerM3: Unit<"density"> = /* @__PURE__ */ unit("density", "g/m³", 1e-3);
 
 /** One pound per cubic foot. Source: NIST SP 811 (2008), B.8. */

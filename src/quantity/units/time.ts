@@ -13,7 +13,7 @@ export const hour: Unit<"duration"> = /* @__PURE__ */ unit("duration", "h", 3600
 /** One day, exactly 86 400 s. Source: SI Brochure, 9th ed. */
 export const day: Unit<"duration"> = /* @__PURE__ */ unit("duration", "d", 86_400);
 
-/** One metre per second. Source: SI Brochure, 9th ed. */
+/** One meter per second. Source: SI Brochure, 9th ed. */
 export const mPerSecond: Unit<"speed"> = /* @__PURE__ */ unit("speed", "m/s", 1);
 
 /** One foot per minute. Source: NIST SP 811 (2008), B.8. */

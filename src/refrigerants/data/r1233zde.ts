@@ -25,7 +25,7 @@ const liquid: readonly number[] = [
   -0.0000008, 0.0000005,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.12685943, -3.656968477, -1.125581375, -0.410673479, -0.137848101, -0.048028627, -0.014298241,
   -0.004965537, -0.00112482, -0.000544088, -0.000012009, -0.000095147, 0.000026442, -0.00002346,

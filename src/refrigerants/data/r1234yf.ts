@@ -25,7 +25,7 @@ const liquid: readonly number[] = [
   -0.0000005, 0.0000004,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.81462791, -2.612296015, -0.615103161, -0.199712272, -0.045421181, -0.020042158, -0.001435137,
   -0.002373758, 0.00032024, -0.000306304, 0.000052058, 0.000005013, -0.00003887, 0.000042586,

@@ -25,7 +25,7 @@ const liquid: readonly number[] = [
   -0.0000004,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.641453711, -2.878760529, -0.748869987, -0.240459118, -0.068544596, -0.022464067, -0.005323094,
   -0.00208722, -0.000155481, -0.000286367, 0.000061065, -0.000049675, 0.000024013, -0.000017811,

@@ -22,7 +22,7 @@ const liquid: readonly number[] = [
   -0.0000047, 0.0000014, -0.0000001, -0.0000003, 0.0000004, -0.0000004, 0.0000003,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.736693795, -2.803870162, -0.699673764, -0.225218386, -0.058632357, -0.020936123, -0.003465374,
   -0.002272215, 0.000116885, -0.000326771, 0.000104858, -0.000071644, 0.000036156, -0.000020479,

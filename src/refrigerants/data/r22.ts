@@ -22,7 +22,7 @@ const liquid: readonly number[] = [
   -0.0000182, 0.0000118, -0.0000074, 0.0000041, -0.0000021, 0.000001, -0.0000006,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.98348866, -2.512548774, -0.597186752, -0.185578543, -0.046492419, -0.016497568, -0.002584166,
   -0.00175157, 0.000101636, -0.00027572, 0.000100428, -0.000067406, 0.00003456, -0.00002036,

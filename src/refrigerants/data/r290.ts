@@ -24,7 +24,7 @@ const liquid: readonly number[] = [
   -0.0000056, 0.0000031, -0.0000026, 0.0000015,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.236927781, -2.378927806, -0.547058567, -0.170181486, -0.042302065, -0.014649373, -0.002481531,
   -0.001518837, 0.000065345, -0.000210192, 0.00007781, -0.000064378, 0.000031837, -0.000013812,

@@ -22,7 +22,7 @@ const liquid: readonly number[] = [
   -0.000024, 0.0000139, -0.0000083, 0.0000051, -0.0000031, 0.0000019, -0.0000011, 0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.807716088, -2.410364628, -0.519811493, -0.151071364, -0.035224383, -0.012407328, -0.00146944,
   -0.001285419, 0.000191267, -0.000212962, 0.000086537, -0.000054355, 0.000029166, -0.000017068,
@@ -45,7 +45,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 /**
  * R-32, difluoromethane; safety class A2L. Saturation from -60 °C to 77.75 °C.
  *
- * Known weakness of the pure model: 0.02 % in vapour pressure, 0.05 % in liquid density (paper).
+ * Known weakness of the pure model: 0.02 % in vapor pressure, 0.05 % in liquid density (paper).
  *
  * Source: tillner-roth-1997 in the bibliography; ANSI/ASHRAE Standard 34 as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2.
  */
@@ -71,7 +71,7 @@ export const R32: Refrigerant = /* @__PURE__ */ frozen({
     { source: "ipcc-ar5", clause: "" },
     { source: "ipcc-ar6", clause: "" },
   ],
-  weakness: "0.02 % in vapour pressure, 0.05 % in liquid density (paper).",
+  weakness: "0.02 % in vapor pressure, 0.05 % in liquid density (paper).",
   saturation: {
     temperature: 351.255,
     pressure: 5782639,

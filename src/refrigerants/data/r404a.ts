@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   -0.0000814, 0.0000382, -0.0000173, 0.0000078, -0.0000035, 0.0000016, -0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.909111152, -2.266802401, -0.478561812, -0.130850358, -0.031448339, -0.009171059, -0.001672412,
   -0.000669851, -0.000028419, -0.000065688, 0.000012031, -0.000009511, 0.000003429, -0.000001815,

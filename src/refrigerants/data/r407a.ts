@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   -0.0000013, -0.0000005, 0.0000017,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.539517098, -2.376723289, -0.517813759, -0.132948515, -0.032349229, -0.007963914, -0.001774817,
   -0.000400012, -0.000097165, -0.00002335, -0.000001525, 0.00000093, -0.000000082, -0.000000492,

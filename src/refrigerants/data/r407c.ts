@@ -28,7 +28,7 @@ const liquid: readonly number[] = [
   0.0000107, -0.0000045, 0.0000015, -0.0000001, -0.0000004, 0.0000005, -0.0000004,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.697278415, -2.554742976, -0.597002809, -0.171349471, -0.044410561, -0.012721092, -0.002918038,
   -0.000829261, -0.00016053, -0.000048309, -0.000008079, -0.000002129, -0.000000828, 0.000000184,

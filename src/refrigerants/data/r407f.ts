@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   -0.000002, -0.0000008, 0.0000014,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.501665787, -2.375947697, -0.516502188, -0.132278145, -0.032295582, -0.007944534, -0.001796712,
   -0.000404428, -0.000094805, -0.000022612, -0.000002184, 0.000000363, -0.000000108, -0.000000351,

@@ -28,7 +28,7 @@ const liquid: readonly number[] = [
   0.0000008,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.909488453, -2.272290672, -0.473063408, -0.127445609, -0.030122316, -0.008165784, -0.001673108,
   -0.000493411, -0.000071551, -0.000031657, 0.0000004, -0.000003398, 0.000000748, -0.000000471,

@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   -0.0000019, -0.0000006, 0.0000011,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.52828511, -2.345772074, -0.506637796, -0.130073022, -0.031530549, -0.007789154, -0.001738477,
   -0.000392932, -0.000090046, -0.000022587, -0.000002863, 0.000000188, 0.000000017, -0.000000263,

@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   -0.0000014, -0.0000001, 0.0000009,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.534640842, -2.332626552, -0.504158272, -0.128652629, -0.031341728, -0.007694524, -0.001727536,
   -0.000392331, -0.00008924, -0.000022564, -0.000002992, 0.000000201, 0.000000068, -0.000000272,

@@ -31,7 +31,7 @@ const liquid: readonly number[] = [
   -0.0000232, 0.0000037, 0.0000068, 0.0000022, -0.0000005, -0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.362134448, -2.65298566, -0.631446868, -0.175239448, -0.045821388, -0.012115279, -0.002945784,
   -0.000719281, -0.000164236, -0.000037719, -0.000004774, -0.000002315, -0.000001163, 0.00000009,

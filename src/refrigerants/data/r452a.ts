@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   -0.0000016, 0.0000016, 0.0000011,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.588149281, -2.13657426, -0.42809927, -0.100041822, -0.022637597, -0.005064746, -0.000980145,
   -0.000201235, -0.000054727, -0.000013557, 0.00000035, 0.000001635, 0.000000085, -0.000000483,

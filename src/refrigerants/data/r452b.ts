@@ -29,7 +29,7 @@ const liquid: readonly number[] = [
   0.0000019, -0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.558839346, -2.190487654, -0.442067402, -0.108410473, -0.025194278, -0.006066023, -0.001294653,
   -0.000294919, -0.000056118, -0.000015559, -0.000002456, -0.00000066, -0.000000026, -0.000000064,

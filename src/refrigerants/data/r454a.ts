@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   0.0000023,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.507172158, -2.296372332, -0.489257057, -0.124940955, -0.03020278, -0.007422929, -0.00164128,
   -0.000386842, -0.000074245, -0.000017988, -0.000003254, -0.000000831, -0.000000132, -0.000000027,

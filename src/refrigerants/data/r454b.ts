@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   0.0000023, -0.0000008,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.542050748, -2.20180635, -0.445789592, -0.110163059, -0.025699423, -0.006241912, -0.001339969,
   -0.000316842, -0.000058528, -0.00001629, -0.000002712, -0.00000097, -0.000000138, -0.000000059,

@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   0.0000015,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.490837278, -2.346608592, -0.510823329, -0.132261164, -0.032472888, -0.008048999, -0.001796109,
   -0.000430838, -0.00008375, -0.000020323, -0.000003795, -0.000000946, -0.000000161, -0.000000033,

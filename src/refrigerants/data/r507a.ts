@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   -0.0001178, 0.0000577, -0.0000281, 0.0000137, -0.0000068, 0.0000034, -0.0000017, 0.0000008,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.94345476, -2.236968172, -0.463971566, -0.126966818, -0.029376824, -0.008518343, -0.001599623,
   -0.000594275, -0.00003248, -0.000052539, 0.000009562, -0.000007075, 0.000002602, -0.00000132,

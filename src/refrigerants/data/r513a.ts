@@ -27,7 +27,7 @@ const liquid: readonly number[] = [
   -0.0000015,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   3.455657628, -2.47538248, -0.564535795, -0.150758727, -0.038223454, -0.009792957, -0.002273658,
   -0.000573757, -0.000114121, -0.000029698, -0.000004891, -0.000001381, -0.000000132, -0.00000009,

@@ -24,7 +24,7 @@ const liquid: readonly number[] = [
   -0.0000139, 0.0000083, -0.0000047, 0.0000028, -0.0000017, 0.000001, -0.0000006,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   2.890974785, -2.901275887, -0.790757831, -0.265873694, -0.079287509, -0.027844745, -0.006291183,
   -0.002975382, -0.000243507, -0.000401191, 0.000098985, -0.00007928, 0.00003526, -0.000029368,

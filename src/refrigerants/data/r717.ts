@@ -24,7 +24,7 @@ const liquid: readonly number[] = [
   -0.000011, 0.000008, -0.0000054, 0.0000031, -0.0000015, 0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   2.767966992, -3.098656136, -0.824013478, -0.277998658, -0.080775219, -0.027881144, -0.006876198,
   -0.002406832, -0.000482117, -0.00015513, -0.000040303, -0.000001053, -0.000014598, 0.000004524,

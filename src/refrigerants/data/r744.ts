@@ -24,7 +24,7 @@ const liquid: readonly number[] = [
   -0.0000013, 0.0000007,
 ];
 
-// Logarithm of the density of the saturated vapour in kg/m³
+// Logarithm of the density of the saturated vapor in kg/m³
 const vapor: readonly number[] = [
   4.546522007, -1.598384456, -0.250244784, -0.06324447, -0.008804862, -0.003877566, 0.000148295,
   -0.000429727, 0.000116117, -0.000049647, 0.000007673, 0.00000188, -0.000000032, -0.000001988,

@@ -126,7 +126,7 @@ const older =
 // biome-ignore format: kept as a table
 export const definitions: readonly Definition[] = [
   pure("R22", "chlorodifluoromethane", "A1", fine),
-  pure("R32", "difluoromethane", "A2L", "0.02 % in vapour pressure, 0.05 % in liquid density (paper)."),
+  pure("R32", "difluoromethane", "A2L", "0.02 % in vapor pressure, 0.05 % in liquid density (paper)."),
   pure("R134a", "1,1,1,2-tetrafluoroethane", "A1", fine),
   pure("R290", "propane", "A3", fine),
   pure("R600a", "isobutane", "A3", fine),

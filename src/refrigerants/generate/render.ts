@@ -79,7 +79,7 @@ function constants(series: SaturationSeries, model: Refrigerant["model"]): strin
     list(pure ? "ln(p/Pa)" : "ln(p/Pa) at the bubble point", "bubble", series.bubble),
     pure ? "" : list("ln(p/Pa) at the dew point", "dew", series.dew),
     list("Density of the saturated liquid, kg/m³", "liquid", series.liquid),
-    list("Logarithm of the density of the saturated vapour in kg/m³", "vapor", series.vapor),
+    list("Logarithm of the density of the saturated vapor in kg/m³", "vapor", series.vapor),
     inverse(pure ? "T, K" : "Bubble temperature, K", "bubbleInverse", series.bubbleInverse),
     pure ? "" : inverse("Dew temperature, K", "dewInverse", series.dewInverse),
   ].join("");

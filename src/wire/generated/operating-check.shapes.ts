@@ -642,7 +642,7 @@ export const ExpectedPressuresShape: Shape = {
   about: {
     low: "Low side: dew pressure in the evaporator.",
     high: "High side: bubble pressure in the condenser.",
-    vaporPort: "Side that the larger (vapour) port shows in this mode.",
+    vaporPort: "Side that the larger (vapor) port shows in this mode.",
     assumptions: "What was assumed.",
     cautions: "What can hurt someone.",
     sources: "Where it stands.",

@@ -103,7 +103,7 @@ export const RefrigerantInServiceShape: Shape = {
   fields: { gas: LeakGasShape, pressure: "absolutePressure" },
   says: "The refrigerant that will be in the machine.",
   about: {
-    gas: "Molar mass and viscosity of its vapour, such as leakGas.R32.",
+    gas: "Molar mass and viscosity of its vapor, such as leakGas.R32.",
     pressure:
       "Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere.",
   },

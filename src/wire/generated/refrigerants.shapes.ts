@@ -579,7 +579,7 @@ export const TableRowOfGaugePressureShape: Shape = {
   about: {
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
-    dew: "Where the vapour begins to condense: for superheat.",
+    dew: "Where the vapor begins to condense: for superheat.",
   },
 };
 
@@ -607,7 +607,7 @@ export const TableRowOfAbsolutePressureShape: Shape = {
   about: {
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
-    dew: "Where the vapour begins to condense: for superheat.",
+    dew: "Where the vapor begins to condense: for superheat.",
   },
 };
 

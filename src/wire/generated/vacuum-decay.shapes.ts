@@ -559,7 +559,7 @@ export const PlateauShape: Shape = {
     saturationTemperature:
       "Water or ice of this temperature is in balance with the plateau: the coldest wet spot is no colder.",
     waterMass:
-      "Water that has become vapour by then, mass; missing without the volume. More may be left as liquid, ice or in oil.",
+      "Water that has become vapor by then, mass; missing without the volume. More may be left as liquid, ice or in oil.",
     aboveSaturation:
       "Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone.",
   },
@@ -844,8 +844,8 @@ export const VacuumRiseOfLeakInputShape: Shape = {
   },
 };
 
-export const WaterVapourMassInputShape: Shape = {
-  type: "WaterVapourMassInput",
+export const WaterVaporMassInputShape: Shape = {
+  type: "WaterVaporMassInput",
   fields: { rise: "pressureDifference", volume: "volume", temperature: "temperature" },
 };
 
@@ -879,7 +879,7 @@ export const PumpDownInputShape: Shape = {
     from: "Pressure at the start and at the end.",
     to: "Pressure to reach.",
     ultimate:
-      "Lowest pressure that the pump reaches here, what leaks and vapour included; 0 when left out.",
+      "Lowest pressure that the pump reaches here, what leaks and vapor included; 0 when left out.",
     temperature: "Gas temperature, only needed with tubes.",
   },
 };

@@ -9,7 +9,7 @@ import type {
   residualGasFraction,
   tubeConductance,
   vacuumRiseOfLeak,
-  waterVapourMass,
+  waterVaporMass,
 } from "../../vacuum-decay/index.ts";
 import type { ArgumentsOf, InputOf, ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
@@ -25,7 +25,7 @@ import {
   VacuumDecayInputShape,
   VacuumDecayOptionsShape,
   VacuumRiseOfLeakInputShape,
-  WaterVapourMassInputShape,
+  WaterVaporMassInputShape,
 } from "./vacuum-decay.shapes.ts";
 
 /** JSON of what `assessVacuumDecay` takes. Source: the library's own format. */
@@ -88,10 +88,12 @@ export const vacuumRiseOfLeakInput: Codec<InputOf<typeof vacuumRiseOfLeak>> =
     shape: VacuumRiseOfLeakInputShape,
   });
 
-/** JSON of what `waterVapourMass` takes. Source: the library's own format. */
-export const waterVapourMassInput: Codec<InputOf<typeof waterVapourMass>> = /* @__PURE__ */ codecOf(
-  { id: "waterVapourMassInput", name: "input", shape: WaterVapourMassInputShape },
-);
+/** JSON of what `waterVaporMass` takes. Source: the library's own format. */
+export const waterVaporMassInput: Codec<InputOf<typeof waterVaporMass>> = /* @__PURE__ */ codecOf({
+  id: "waterVaporMassInput",
+  name: "input",
+  shape: WaterVaporMassInputShape,
+});
 
 /** JSON of what `pumpDownTime` takes. Source: the library's own format. */
 export const pumpDownTimeInput: Codec<InputOf<typeof pumpDownTime>> = /* @__PURE__ */ codecOf({

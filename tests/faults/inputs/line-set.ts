@@ -35,7 +35,7 @@ const bounds = {
   safetyClass: "A2L",
 } as const;
 const items = [
-  { label: "vapour line", diameter: inch(1.375) },
+  { label: "vapor line", diameter: inch(1.375) },
   { label: "liquid line", diameter: inch(1.25) },
   { label: "drain", diameter: inch(0.75) },
 ];

@@ -10,7 +10,10 @@ const small = {
   equipment: { refrigerant: "R-410A", lowestMarkedPressure: psig(600) },
   runs: [{ tubing: { way: ft(21), lift: ft(9), outdoorUnit: "below" } }],
   plan: { fillTemperature: degF(78), laterTemperature: degF(64), warmest: degF(110) },
-  power: { circuits: [{ minimumCircuitAmpacity: ampere(15) }], supply: { voltage: volt(240) } },
+  power: {
+    circuits: [{ plate: { minimumCircuitAmpacity: ampere(15) } }],
+    supply: { voltage: volt(240) },
+  },
 } as const;
 
 export const inputs: Inputs<typeof planning> = {

@@ -149,7 +149,7 @@ export const inputs: Inputs<typeof vacuumDecay> = {
   ],
   waterSaturationPressure: [[degF(68)]],
   waterSaturationTemperature: [[micron(500)]],
-  waterVapourMass: [[{ rise: micronDifference(1000), volume: liter(1), temperature: degC(20) }]],
+  waterVaporMass: [[{ rise: micronDifference(1000), volume: liter(1), temperature: degC(20) }]],
 };
 
 /** The live monitor, from its options and readings to what it says. */

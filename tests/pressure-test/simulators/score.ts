@@ -1,4 +1,4 @@
-// Scores a judgement against the hidden truth, beside what common rules say of the same readings.
+// Scores a judgment against the hidden truth, beside what common rules say of the same readings.
 import {
   assessPressureLog,
   assessPressureTest,
