@@ -12,7 +12,7 @@ import {
 } from "../assessment/statement.ts";
 import type { UnitLanguage } from "../display/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { Named, NameWord } from "../supply-voltage/statements.ts";
+import type { SupplyName, SupplyNameWord } from "../supply-voltage/index.ts";
 import type { DecayCause } from "../vacuum-decay/index.ts";
 
 type Pressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;
@@ -94,7 +94,7 @@ export interface PlotStatements {
   "plots.dew": None;
   "plots.in-balance": None;
   "plots.nameplate-range": Ranged;
-  "plots.standard-range": Ranged & { readonly name: Named };
+  "plots.standard-range": Ranged & { readonly name: SupplyName };
   "plots.lowest-and-highest": None;
   "plots.charge": None;
   "plots.charge-limit": { readonly limit: Quantity<"mass"> };
@@ -125,7 +125,7 @@ export type PlotStatement = StatementOf<PlotStatements>;
  * those of the module whose verdict is drawn.
  */
 export type PlotLanguage = Catalogue<
-  (keyof PlotStatements & string) | PlotWord | NameWord | `assessment.outcome.${Outcome}`
+  (keyof PlotStatements & string) | PlotWord | SupplyNameWord | `assessment.outcome.${Outcome}`
 > &
   UnitLanguage;
 

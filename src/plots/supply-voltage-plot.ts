@@ -4,7 +4,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { SupplyVoltageAssessment } from "../supply-voltage/index.ts";
-import { named } from "../supply-voltage/statements.ts";
+import { supplyName } from "../supply-voltage/index.ts";
 import { type Bar, barPlot } from "./bar-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";
@@ -71,7 +71,7 @@ export function supplyVoltagePlot(
     bars.push({
       role: "guide",
       label: reader.say(
-        say("plots.standard-range", { ...standard, name: named(supplyRange.name) }),
+        say("plots.standard-range", { ...standard, name: supplyName(supplyRange.name) }),
       ),
       low: volts(standard.low.si),
       high: volts(standard.high.si),

@@ -15,11 +15,14 @@ export {
 } from "./nameplate-voltage-range.ts";
 export { britishSupply, japaneseSupply } from "./national-supplies.ts";
 export { resistanceHeatAt } from "./resistance-heat.ts";
-export type {
-  SupplyVoltageCause,
-  SupplyVoltageStatement,
-  SupplyVoltageStatements,
-  SupplyVoltageWord,
+export {
+  type SupplyName,
+  type SupplyNameWord,
+  type SupplyVoltageCause,
+  type SupplyVoltageStatement,
+  type SupplyVoltageStatements,
+  type SupplyVoltageWord,
+  supplyName,
 } from "./statements.ts";
 export { type NominalSupply, type SupplyRange, supplyVoltageRanges } from "./supply-ranges.ts";
 export { type SupplySag, type SupplySagInput, supplySag } from "./supply-sag.ts";

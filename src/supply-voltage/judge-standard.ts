@@ -6,7 +6,7 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { judgeWeek, type SupplyWeekAssessment, worstFirst } from "./assess-supply-week.ts";
 import { extremes, keeps } from "./judge-nameplate.ts";
-import { type Named, named, type SupplyVoltageStatement, say } from "./statements.ts";
+import { type SupplyName, type SupplyVoltageStatement, say, supplyName } from "./statements.ts";
 import {
   assumed,
   noted,
@@ -37,7 +37,7 @@ export function judgeStandard(evidence: SupplyEvidence): StandardPart {
     const actions = [say("supply-voltage.state-standard")];
     return { outcome: "inconclusive", findings: [{ as: "inconclusive", said, actions }] };
   }
-  const name = named(standard?.name ?? "stated-supply");
+  const name = supplyName(standard?.name ?? "stated-supply");
   if (ranges.length === 0) {
     return { findings: [assumed(say("supply-voltage.no-range-at-unit", { standard: name }))] };
   }
@@ -77,10 +77,10 @@ function ranging(
   outcome: Outcome,
   { name, minimum, maximum }: SupplyRange,
   inside: boolean,
-  standard: Named,
+  standard: SupplyName,
 ): SupplyFinding {
   const { input, low } = evidence;
-  const values = { ...extremes(evidence), minimum, maximum, range: named(name), standard };
+  const values = { ...extremes(evidence), minimum, maximum, range: supplyName(name), standard };
   if (inside && outcome !== "inconclusive") {
     return { as: outcome, said: say("supply-voltage.within-standard", values) };
   }
@@ -116,13 +116,13 @@ function standardNotes(
   const found: SupplyFinding[] = [];
   const { voltage } = input.supply;
   if (range && !normal) {
-    found.push(noted(say("supply-voltage.limited-time", { range: named(range.name) })));
+    found.push(noted(say("supply-voltage.limited-time", { range: supplyName(range.name) })));
   }
   if (input.measuredAt === "service") {
     found.push(noted(say("supply-voltage.drop-to-unit", { drop: volt(rounded(0.03 * low, 1)) })));
   }
   if (standard === undefined) return found;
-  const name = named(standard.name);
+  const name = supplyName(standard.name);
   if (by === "nominal") {
     found.push(
       assumed(say("supply-voltage.standard-assumed", { standard: name, nominal: voltage })),

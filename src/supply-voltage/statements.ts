@@ -8,6 +8,8 @@ import {
   sayer,
   type Verbatim,
 } from "../assessment/statement.ts";
+import { textOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 type Voltage = Quantity<"voltage">;
@@ -24,8 +26,8 @@ interface Range {
   readonly maximum: Voltage;
 }
 interface Ranged extends Extremes, Range {
-  readonly range: Named;
-  readonly standard: Named;
+  readonly range: SupplyName;
+  readonly standard: SupplyName;
 }
 interface Unbalanced {
   readonly unbalance: Ratio;
@@ -94,9 +96,9 @@ export interface SupplyVoltageStatements {
   "supply-voltage.exact-meter": None;
   "supply-voltage.moment-only": None;
   "supply-voltage.no-sag": None;
-  "supply-voltage.standard-assumed": { readonly standard: Named; readonly nominal: Voltage };
+  "supply-voltage.standard-assumed": { readonly standard: SupplyName; readonly nominal: Voltage };
   "supply-voltage.judged-as": { readonly nominal: Voltage; readonly as: Voltage };
-  "supply-voltage.no-range-at-unit": { readonly standard: Named };
+  "supply-voltage.no-range-at-unit": { readonly standard: SupplyName };
   "supply-voltage.unbalance-limit": { readonly limit: Ratio };
   "supply-voltage.currents-not-judged": None;
   "supply-voltage.starts-found": { readonly count: number };
@@ -107,12 +109,12 @@ export interface SupplyVoltageStatements {
   "supply-voltage.rise-under-load": { readonly load: Voltage; readonly rest: Voltage };
   "supply-voltage.transformer-tap": { readonly near: Voltage };
   "supply-voltage.narrow-plate": { readonly near: Voltage; readonly nominal: Voltage };
-  "supply-voltage.limited-time": { readonly range: Named };
+  "supply-voltage.limited-time": { readonly range: SupplyName };
   "supply-voltage.drop-to-unit": { readonly drop: Voltage };
   "supply-voltage.derate": None;
   "supply-voltage.uneven-supply": None;
   "supply-voltage.line-grounded": None;
-  "supply-voltage.from-memory": { readonly standard: Named };
+  "supply-voltage.from-memory": { readonly standard: SupplyName };
   // actions
   "supply-voltage.do-not-energize": None;
   "supply-voltage.find-missing-line": None;
@@ -140,13 +142,13 @@ export interface SupplyVoltageStatements {
 export type SupplyVoltageWord =
   | `supply-voltage.cause.${SupplyVoltageCause}`
   | `supply-voltage.readings.${"one" | "several"}`
-  | NameWord;
+  | SupplyNameWord;
 
 /** The word for a standard or a range that has no designation of its own. */
-export type NameWord = `supply-voltage.name.${(typeof names)[number]}`;
+export type SupplyNameWord = `supply-voltage.name.${(typeof names)[number]}`;
 
 /** A designation, such as ANSI C84.1, or the word for what has none. */
-export type Named = Verbatim | NameWord;
+export type SupplyName = Verbatim | SupplyNameWord;
 
 /**
  * What is behind a supply that is not fit, the most dangerous first.
@@ -179,11 +181,27 @@ const names: readonly ["japan-article-38", "stated-supply", "only-range", "utili
   "utilization-range",
 ];
 
-/** A standard or a range by its name. */
-export const named = (text: string): Named => {
-  const word = names.find((name) => name === text);
-  return word ? `supply-voltage.name.${word}` : { verbatim: text };
-};
+/**
+ * A standard or a range by its name, as a value of a statement: `label` words what has no designation of its own.
+ *
+ * @param text - The name of a `VoltageStandard` or of a `supplyRange`.
+ * @returns The code of its word, or the designation as it is.
+ * @throws {@link InvalidInputError} from JavaScript, when it is no text.
+ *
+ * Source: the names of the standards themselves.
+ *
+ * @example
+ * ```ts
+ * import { supplyName } from "hvac-install-math/supply-voltage";
+ *
+ * supplyName("only-range"); // => supply-voltage.name.only-range
+ * JSON.stringify(supplyName("ANSI C84.1")); // => {"verbatim":"ANSI C84.1"}
+ * ```
+ */
+export function supplyName(text: string): SupplyName {
+  const word = names.find((name) => name === textOf("text", text));
+  return word ? `supply-voltage.name.${word}` : frozen({ verbatim: text });
+}
 
 /** A text that no language changes. */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });

@@ -42,6 +42,7 @@ const needNone = [
   "refrigerantSafety",
   "roomAltitudeFactor",
   "saturationArray",
+  "supplyName",
   "tableAsCsv",
   "tableAsMarkdown",
   "unbalanceDerating",

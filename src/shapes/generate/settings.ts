@@ -55,6 +55,7 @@ export const stays: Readonly<Record<string, string>> = {
   tableAsMarkdown: "the table has a codec; the number of decimals is no data",
   amend: "the record and the change have a codec each",
   recordRevision: "the record has a codec",
+  supplyName: "a name is a text",
   checkRecord: "the record has a codec",
   completeRecord: "the record has a codec",
   manualCharge: "the record has a codec, and so has the verdict of the rule",

@@ -1,6 +1,6 @@
 import { nec2023 } from "hvac-install-math/circuit-protection";
 import type * as planning from "hvac-install-math/planning";
-import { ampere, degF, ft, psig, volt } from "hvac-install-math/quantity";
+import { ampere, degF, ft, psig } from "hvac-install-math/quantity";
 import { complete } from "../../commissioning/complete-record.ts";
 import type { Inputs } from "../catalogue.ts";
 
@@ -10,10 +10,7 @@ const small = {
   equipment: { refrigerant: "R-410A", lowestMarkedPressure: psig(600) },
   runs: [{ tubing: { way: ft(21), lift: ft(9), outdoorUnit: "below" } }],
   plan: { fillTemperature: degF(78), laterTemperature: degF(64), warmest: degF(110) },
-  power: {
-    circuits: [{ plate: { minimumCircuitAmpacity: ampere(15) } }],
-    supply: { voltage: volt(240) },
-  },
+  power: { circuits: [{ plate: { minimumCircuitAmpacity: ampere(15) } }] },
 } as const;
 
 export const inputs: Inputs<typeof planning> = {

@@ -86,6 +86,7 @@ export const inputs: Inputs<typeof supplyVoltage> = {
       },
     ],
   ],
+  supplyName: [["only-range"], ["ANSI C84.1"]],
   supplyVoltageRanges: [[supply, "service"]],
   unbalanceDerating: [[percent(3)]],
   voltageLogStatistics: [[{ readings: log, range: { minimum: volt(207), maximum: volt(253) } }]],
