@@ -17,6 +17,7 @@ export {
 } from "./assessment/statement.ts";
 export * from "./assessment/statistics.ts";
 export * from "./assessment/uncertainty.ts";
+export * from "./quantity/ambient-range.ts";
 export * from "./quantity/atmosphere.ts";
 export * from "./quantity/catalogue.ts";
 export * from "./quantity/check.ts";
