@@ -4,7 +4,7 @@ export * from "./assessment/assessment.ts";
 export { variantFor } from "./assessment/catalogue.ts";
 export { type CautionKind, caution, inOrder } from "./assessment/caution.ts";
 export * from "./assessment/conformity.ts";
-export { label } from "./assessment/explain.ts";
+export { explain, label } from "./assessment/explain.ts";
 export * from "./assessment/safety.ts";
 export {
   type None,
