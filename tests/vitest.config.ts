@@ -43,11 +43,6 @@ const config: ViteUserConfig = defineConfig({
           setupFiles: "tests/fixed-seed.ts",
           include: ["tests/**/*.test.ts"],
           exclude: [...packageTests, "tests/studies/**", "tests/browser/**", "tests/runtimes/**"],
-          typecheck: {
-            enabled: true,
-            include: ["tests/**/*.test-d.ts"],
-            tsconfig: "tsconfig.json",
-          },
           testTimeout: 60_000,
         },
       },

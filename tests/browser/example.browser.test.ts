@@ -21,7 +21,7 @@ let page: Page;
 let found: string[];
 
 beforeAll(async () => {
-  // The page stands on the built package; `npm test` leaves it behind.
+  // The page stands on the built package; `npm run packed` leaves it behind.
   if (!existsSync(join(root, "dist/index.js")))
     execFileSync("npm", ["run", "build"], { cwd: root });
   weight = await buildPage(folder);
