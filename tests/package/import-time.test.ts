@@ -31,8 +31,9 @@ const plain = 0.35;
 const wide: Readonly<Record<string, number>> = {
   "": 1,
   commissioning: 1,
+  planning: 1.2,
   plots: 0.6,
-  report: 1,
+  report: 1.25,
   wire: 1.6,
   "wire/zod": 2.6,
 };
