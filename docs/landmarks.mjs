@@ -9,6 +9,8 @@ const replacements = [
     '</main>$1<aside class="col-sidebar" aria-label="Pages">',
   ],
   [/<\/div>(\s*)<\/div>(\s*)<footer>/, "</aside>$1</div>$2<footer>"],
+  // TypeDoc takes a type that has no page of its own for an address: its name stays.
+  [/<a href="\{&quot;[^"]*"[^>]*>([\s\S]*?)<\/a>/g, "$1"],
   ["<pre>", '<pre tabindex="0">'],
   [/<th( style="[^"]*")?><\/th>/, "<td$1></td>"], // the empty corner of a table names no column
 ];

@@ -25,6 +25,7 @@ export function nitrogenHold(fields: Fields, show: Show): Answer | undefined {
     "end.elapsed": hour,
     "instruments.pressure.accuracy": psi,
     "instruments.temperature.accuracy": deltaF,
+    "instruments.temperature.followsGasWithin": deltaF,
   });
   const { volume, ...limit } = fields.readIfGiven({ volume: liter, "criterion.maximumDrop": psi });
   const maximumDrop = limit["criterion.maximumDrop"];
@@ -41,7 +42,10 @@ export function nitrogenHold(fields: Fields, show: Show): Answer | undefined {
       atmosphere: atmosphereAtAltitude(typed.altitude),
       instruments: {
         pressure: { accuracy: typed["instruments.pressure.accuracy"] },
-        temperature: { accuracy: typed["instruments.temperature.accuracy"] },
+        temperature: {
+          accuracy: typed["instruments.temperature.accuracy"],
+          followsGasWithin: typed["instruments.temperature.followsGasWithin"],
+        },
       },
       ...(volume && { volume }),
       ...(maximumDrop && { criterion: { maximumDrop } }),

@@ -86,7 +86,7 @@ export function rowOfWords(
   let end = -Infinity;
   return words.flatMap(([value, word]) => {
     const wide = widthOf(word, textSize);
-    const start = Math.min(width - wide, Math.max(0, x.at(value) - wide / 2));
+    const start = Math.min(width - wide - 4, Math.max(0, x.at(value) - wide / 2));
     if (start < end + 4) return [];
     end = start + wide;
     return [label(word, start + wide / 2, y, { "text-anchor": "middle" })];

@@ -126,7 +126,7 @@ it("fails a pasted log that leaks, draws it, and plays it to the live monitor", 
   await paste(inventedLog("leak"));
   expect(await answer("vacuum-log")).toBe("fail: leak");
   const picture = card("vacuum-log").locator("svg");
-  expect(await picture.textContent()).toContain("straight up, a leak");
+  expect(await picture.textContent()).toContain("keeps rising, a leak");
   await card("vacuum-log").getByRole("button", { name: "Replay" }).click();
   const live = card("vacuum-log").locator(".live");
   await expect.poll(() => live.textContent(), { timeout: 60_000 }).toMatch(/^1800 s: fail\. /);
@@ -157,7 +157,7 @@ it("turns a nameplate into its circuit by the edition, and refuses a plate that 
   await card("nameplate").getByLabel("Rules").selectOption("IEC 60364");
   await type("nameplate", "Fitted breaker", "");
   const problem = page.locator("#plate-wire-problem");
-  expect(await problem.textContent()).toContain("allowed: 1.5 mm²");
+  expect(await problem.textContent()).toContain("allowed: 1 mm²");
   await type("nameplate", "Fitted conductor", "");
   expect(await answer("nameplate")).toMatch(/^32\.0 A, 1 pole, \d+ mm²: inconclusive$/);
   await type("nameplate", "Maximum overcurrent", "15");

@@ -98,7 +98,7 @@ it.each([320, 360, 400])("does not scroll sideways at %d pixels", async (width) 
 it("keeps its tables for screen readers when a phone stacks their cells", async () => {
   const tab = await browser.newPage({ viewport: { width: 360, height: 700 } });
   await tab.goto(`${address}/rich.html`);
-  const table = tab.getByRole("table", { name: "Steps in the order of the work" });
+  const table = tab.getByRole("table", { name: "Steps at a glance" });
   expect(await table.getByRole("row").count()).toBe(12);
   expect(await table.getByRole("rowheader").count()).toBe(11);
   await tab.close();
