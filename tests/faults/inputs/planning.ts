@@ -1,7 +1,6 @@
 import { nec2023 } from "hvac-install-math/circuit-protection";
 import type * as planning from "hvac-install-math/planning";
 import { ampere, degF, ft, psig } from "hvac-install-math/quantity";
-import { complete } from "../../commissioning/complete-record.ts";
 import type { Inputs } from "../catalogue.ts";
 
 const small = {
@@ -14,8 +13,5 @@ const small = {
 } as const;
 
 export const inputs: Inputs<typeof planning> = {
-  planInstallation: [
-    [complete, { rules: [nec2023] }],
-    [small as never, { rules: [nec2023] }],
-  ],
+  planInstallation: [[small as never, { rules: [nec2023] }]],
 };
