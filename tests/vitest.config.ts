@@ -35,7 +35,7 @@ const config: ViteUserConfig = defineConfig({
       exclude: ["src/tsup.config.ts", "src/*/generate/**"], // tools of the house, not of the package
       reporter: ["text", "json-summary"],
       reportsDirectory: "tests/.generated/coverage",
-      thresholds: { lines: 97, branches: 97, functions: 97 },
+      thresholds: { lines: 97, branches: 95, functions: 97 },
     },
     projects: [
       {
@@ -70,6 +70,8 @@ const config: ViteUserConfig = defineConfig({
         test: {
           name: "studies",
           include: ["tests/studies/**/*.study.test.ts"],
+          // On demand: with whole rule sets among the inputs it takes hours and gigabytes.
+          exclude: process.argv.join().includes("bad-values") ? [] : ["tests/studies/bad-values*"],
           testTimeout: 1_800_000,
         },
       },
