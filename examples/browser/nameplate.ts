@@ -38,6 +38,9 @@ export function nameplate(fields: Fields, show: Show): Answer | undefined {
   if (!plate || fields.isMarked()) return undefined;
 
   const rating = fitted["installed.device.rating"];
+  const poles = ([1, 2, 3] as const).find(
+    (one) => String(one) === fields.text("installed.device.poles"),
+  );
   const conductor = fields.text("installed.conductor").trim();
   const length = fitted["wiring.length"];
   const common = {
@@ -48,7 +51,7 @@ export function nameplate(fields: Fields, show: Show): Answer | undefined {
       phases: fields.text("supply.phases") === "3" ? 3 : 1,
     },
     installed: {
-      ...(rating && { device: { kind: "breaker", rating } }),
+      ...(rating && { device: { kind: "breaker", rating, ...(poles && { poles }) } }),
       // What is no size of the rules is refused, with the list of those that are.
       ...(conductor && { conductor: conductor as never }),
     },

@@ -68,7 +68,7 @@ it("shows four answers with their cautions as it opens", async () => {
   expect(await answer("saturation")).toMatch(/^118\.0 psig: bubble .+ dew .+\n95\.0 °F: bubble/);
   expect(await answer("nitrogen-hold")).toMatch(/^pass: corrected drop 0\.\d+ psi ± 1\.\d psi$/);
   expect(await answer("vacuum-log")).toBe("pass: dry-and-tight");
-  expect(await answer("nameplate")).toBe("50.0 A, 2 poles, 10 AWG: inconclusive");
+  expect(await answer("nameplate")).toBe("50.0 A, 2 poles, 10 AWG: pass");
   for (const form of ["nitrogen-hold", "vacuum-log", "nameplate"]) {
     expect(await card(form).locator(".cautions li").count(), form).toBeGreaterThan(1);
     expect(await card(form).locator("details li").count(), form).toBeGreaterThan(2);
