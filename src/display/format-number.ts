@@ -38,6 +38,9 @@ export interface Numbers {
 export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
   const language = languageOf(worded);
   const locale = localeOf(stated === undefined ? language?.locale : stated);
+  const unit = (text: string, value: number, symbol: string) =>
+    withUnit(text, value, symbol, language);
+  if (typeof Intl === "undefined") return { ...plainNumbers, withUnit: unit };
   const made = new Map<string, Intl.NumberFormat>();
   const format = (key: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
     const one = made.get(key) ?? new Intl.NumberFormat(locale, options);
@@ -45,10 +48,10 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
     return one;
   };
   const written = (value: number, key: string, options: Intl.NumberFormatOptions) =>
-    format(key, options).format(value).replaceAll("-", "−");
+    format(key, options).format(value + 0).replaceAll("-", "−");
   return {
     fixed: (value, decimals, trim = false) =>
-      written(value + 0, `${decimals} ${trim}`, {
+      written(value, `${decimals} ${trim}`, {
         useGrouping: false,
         minimumFractionDigits: trim ? 0 : decimals,
         maximumFractionDigits: decimals,
@@ -58,6 +61,19 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
         notation: "scientific",
         maximumFractionDigits: digits - 1,
       }),
-    withUnit: (text, value, symbol) => withUnit(text, value, symbol, language),
+    withUnit: unit,
   };
 }
+
+/** English digits and marks, for a small engine without Intl. */
+const plainNumbers: Pick<Numbers, "fixed" | "scientific"> = {
+  fixed: (value, decimals, trim = false) => {
+    const text = (value + 0).toFixed(decimals).replace("-", "−");
+    return trim && text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+  },
+  scientific: (value, digits) =>
+    String(Number(value.toPrecision(digits)).toExponential())
+      .replace("e+", "E")
+      .replace("e", "E")
+      .replaceAll("-", "−"),
+};

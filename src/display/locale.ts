@@ -8,7 +8,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 export function localeOf(locale: string | undefined): string {
   if (locale === undefined) return "en";
   try {
-    const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
+    const [known] = typeof locale === "string" ? knownLocales(locale) : [];
     if (known !== undefined) return known;
   } catch {} // not a language tag at all
   throw new InvalidInputError({
@@ -17,3 +17,9 @@ export function localeOf(locale: string | undefined): string {
     allowed: 'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
   });
 }
+
+/** The locales that the engine knows; a small one without Intl knows English alone. */
+const knownLocales = (locale: string): readonly string[] =>
+  typeof Intl === "undefined"
+    ? locale.split("-", 1).filter((language) => language === "en")
+    : Intl.NumberFormat.supportedLocalesOf(locale);

@@ -193,6 +193,12 @@ export const plainClaims = {
     vacuumDecayPlot(decay, assessVacuumDecay(decay), { language: english, system: "SI" })
       .trimStart()
       .startsWith("<svg"),
+  "a figure in the reader's units": () =>
+    formatQuantity(q.psig(118), { system: "SI" }) === "814 kPag",
+  "a report names the site": () =>
+    markdownReport(record, { language: english, rules: [nec2023], system: "SI" }).startsWith(
+      "# Installation report: Invented site",
+    ),
 };
 
 /** Claims that use Intl, which a small engine may lack. */
@@ -201,12 +207,6 @@ export const intlClaims = {
     near(parseQuantity("12 ft 6 in + 9 ft", { kind: "length" }).in(q.m), 6.5532, 1e-9),
   "a decimal comma": () =>
     parseQuantity("0,5 bar", { kind: "pressureDifference", locale: "de" }).in(q.kPa) === 50,
-  "a figure in the reader's units": () =>
-    formatQuantity(q.psig(118), { system: "SI" }) === "814 kPag",
-  "a report names the site": () =>
-    markdownReport(record, { language: english, rules: [nec2023], system: "SI" }).startsWith(
-      "# Installation report: Invented site",
-    ),
 };
 
 /** Tries the claims; the answer names those that do not hold. */

@@ -8,8 +8,8 @@ const consumer = inject("consumer");
 const { exports: declared } = JSON.parse(
   readFileSync(join(consumer, "node_modules/hvac-install-math/package.json"), "utf8"),
 ) as { exports: Record<string, unknown> };
-const subpaths = Object.keys(declared)
-  .filter((name) => name !== "./package.json")
+const subpaths = Object.keys(declared) // a JSON file has no types of ours: how it is imported is the compiler's matter
+  .filter((name) => !name.endsWith(".json"))
   .map((name) => name.replace(/^\./, "hvac-install-math"));
 
 const compilers = ["5.5", "5.6", "5.7", "5.8", "5.9"];
