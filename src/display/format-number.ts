@@ -48,7 +48,9 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
     return one;
   };
   const written = (value: number, key: string, options: Intl.NumberFormatOptions) =>
-    format(key, options).format(value + 0).replaceAll("-", "−");
+    format(key, options)
+      .format(value + 0)
+      .replaceAll("-", "−");
   return {
     fixed: (value, decimals, trim = false) =>
       written(value, `${decimals} ${trim}`, {

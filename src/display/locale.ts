@@ -7,19 +7,14 @@ import { InvalidInputError } from "../quantity/errors.ts";
 /** The locale as Intl wants it; plain English digits and marks when none is stated. */
 export function localeOf(locale: string | undefined): string {
   if (locale === undefined) return "en";
+  if (typeof Intl === "undefined" && /^en\b/.test(locale)) return "en"; // a small engine knows English alone
   try {
-    const [known] = typeof locale === "string" ? knownLocales(locale) : [];
+    const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
     if (known !== undefined) return known;
-  } catch {} // not a language tag at all
+  } catch {} // not a language tag at all, or no Intl
   throw new InvalidInputError({
     argument: "options.locale",
     value: describe(locale),
     allowed: 'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
   });
 }
-
-/** The locales that the engine knows; a small one without Intl knows English alone. */
-const knownLocales = (locale: string): readonly string[] =>
-  typeof Intl === "undefined"
-    ? locale.split("-", 1).filter((language) => language === "en")
-    : Intl.NumberFormat.supportedLocalesOf(locale);
