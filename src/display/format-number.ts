@@ -40,7 +40,7 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
   const locale = localeOf(stated === undefined ? language?.locale : stated);
   const unit = (text: string, value: number, symbol: string) =>
     withUnit(text, value, symbol, language);
-  if (typeof Intl === "undefined") return { ...plainNumbers, withUnit: unit };
+  if (!globalThis.Intl) return { ...plainNumbers, withUnit: unit };
   const made = new Map<string, Intl.NumberFormat>();
   const format = (key: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
     const one = made.get(key) ?? new Intl.NumberFormat(locale, options);

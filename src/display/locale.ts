@@ -7,7 +7,7 @@ import { InvalidInputError } from "../quantity/errors.ts";
 /** The locale as Intl wants it; plain English digits and marks when none is stated. */
 export function localeOf(locale: string | undefined): string {
   if (locale === undefined) return "en";
-  if (typeof Intl === "undefined" && /^en\b/.test(locale)) return "en"; // a small engine knows English alone
+  if (!globalThis.Intl && /^en\b/.test(locale)) return "en"; // a small engine knows English alone
   try {
     const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
     if (known !== undefined) return known;
