@@ -37,10 +37,13 @@ export interface Numbers {
  */
 export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
   const language = languageOf(worded);
-  const locale = localeOf(stated === undefined ? language?.locale : stated);
+  const wanted = stated === undefined ? language?.locale : stated;
   const unit = (text: string, value: number, symbol: string) =>
     withUnit(text, value, symbol, language);
-  if (!globalThis.Intl) return { ...plainNumbers, withUnit: unit };
+  if (!globalThis.Intl && (wanted === undefined || /^en\b/.test(wanted))) {
+    return { ...plainNumbers, withUnit: unit };
+  }
+  const locale = localeOf(wanted);
   const made = new Map<string, Intl.NumberFormat>();
   const format = (key: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
     const one = made.get(key) ?? new Intl.NumberFormat(locale, options);

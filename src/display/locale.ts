@@ -7,11 +7,10 @@ import { InvalidInputError } from "../quantity/errors.ts";
 /** The locale as Intl wants it; plain English digits and marks when none is stated. */
 export function localeOf(locale: string | undefined): string {
   if (locale === undefined) return "en";
-  if (!globalThis.Intl && /^en\b/.test(locale)) return "en"; // a small engine knows English alone
   try {
     const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
     if (known !== undefined) return known;
-  } catch {} // not a language tag at all, or no Intl
+  } catch {} // not a language tag at all
   throw new InvalidInputError({
     argument: "options.locale",
     value: describe(locale),

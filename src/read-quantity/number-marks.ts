@@ -19,10 +19,10 @@ export interface NumberMarks {
 
 const ascii = [..."0123456789"];
 
-/** The marks of a locale; without one, or where the engine has no Intl, a decimal point and no thousands mark. */
+/** The marks of a locale; without one, a decimal point and no thousands mark. */
 export function numberMarks(locale: string | undefined): NumberMarks {
   const tag = localeOf(locale);
-  if (locale === undefined || !globalThis.Intl) {
+  if (locale === undefined) {
     return { decimal: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
   }
   const digitOf = new Intl.NumberFormat(tag, { useGrouping: false });
