@@ -22,6 +22,7 @@ export {
   type ListShape,
   type NamedShape,
   type Shape,
+  type Statements,
   type StatementsShape,
   type UnitShape,
   type WordsShape,

@@ -54,14 +54,15 @@ export interface FieldsShape {
   readonly type?: string | undefined;
   /** The forms of the fields; a name that ends in `?` may be missing, and others are refused. */
   readonly fields: Fields;
-  /** What the type is, for people. */
-  readonly says?: string | undefined;
-  /** What each field is, for people. */
-  readonly about?: Readonly<Record<string, string>> | undefined;
+  /** What the type is, under the empty name, and what each field is, for people; made when it is asked for. */
+  readonly docs?: (() => Readonly<Record<string, string>>) | undefined;
 }
 
 /** The forms of fields by their names. */
 export type Fields = Readonly<Record<string, Shape>>;
+
+/** The values of each code of a module. */
+export type Statements = Readonly<Record<string, Fields>>;
 
 /** An object whose writer names the fields. */
 export interface EachShape {
@@ -91,8 +92,8 @@ export interface CasesShape {
 export interface StatementsShape {
   /** Name of the type. */
   readonly type?: string | undefined;
-  /** The form of the values of each code. */
-  readonly statements: Fields;
+  /** What each module may say. */
+  readonly statements: readonly Statements[];
   /** Fields that each has besides `code` and `values`. */
   readonly with?: Fields | undefined;
 }
@@ -101,10 +102,12 @@ export interface StatementsShape {
 export const casesOf = ({ statements, with: more }: StatementsShape): CasesShape => ({
   by: "code",
   cases: Object.fromEntries(
-    Object.entries(statements).map(([code, values]) => [
-      code,
-      { fields: { code: { words: [code] }, values, ...more } },
-    ]),
+    statements
+      .flatMap(Object.entries<Fields>)
+      .map(([code, values]) => [
+        code,
+        { fields: { code: { words: [code] }, values: { fields: values }, ...more } },
+      ]),
   ),
 });
 

@@ -62,14 +62,14 @@ export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaPart
       ]);
     });
 
-  const fields = ({ type = "", fields: own, says, about }: FieldsShape): JsonObject => {
-    const texts = about ?? words[type] ?? {};
+  const fields = ({ type = "", fields: own, docs }: FieldsShape): JsonObject => {
+    const texts = docs?.() ?? words[type] ?? {};
     const names = Object.keys(own).map((name) => [name, name.replace("?", "")] as const);
     const properties = names.map(([name, plain]) => {
       return [plain, { ...made(own[name] as Shape), ...described(texts[plain]) }];
     });
     const required = names.filter(([name, plain]) => name === plain).map(([name]) => name);
-    return { ...described(says ?? texts[""]), ...object(Object.fromEntries(properties), required) };
+    return { ...described(texts[""]), ...object(Object.fromEntries(properties), required) };
   };
 
   function made(own: Shape, isRoot = false): JsonObject {

@@ -646,6 +646,8 @@ const CircuitSharedWithItemShape: Shape = {
   },
 };
 
+const TShape: Shape = { type: "T", words: ["TT", "TN"] };
+
 const CircuitWiring1Shape: Shape = {
   type: "CircuitWiring1",
   fields: {
@@ -882,7 +884,7 @@ const CircuitShape: Shape = {
     "nameplateReadAgain?": "flag",
     "feeds?": { words: ["other", "motor-compressor"] },
     "sharedWith?": { list: CircuitSharedWithItemShape },
-    "earthing?": { words: ["TT", "TN"] },
+    "earthing?": TShape,
     "rules?": {
       words: [
         "japan-interpretation",

@@ -10,6 +10,8 @@ import { forms, modules, named } from "./settings.ts";
 export interface Constant extends Declared {
   /** Name of the type. */
   readonly type: string;
+  /** Whether it is a shape, or the table of what a module says. */
+  readonly kind: "Shape" | "Statements";
   /** The source text of the shape. */
   readonly text: string;
   /** The constants that it names. */
@@ -33,6 +35,7 @@ export class Deriver {
   readonly #withDocs: boolean;
   readonly #names = new Names();
   readonly #known = new Map<ts.Type, Constant>();
+  readonly #shared = new Map<string, Constant>();
   readonly #refrigerant: ts.Type;
   readonly #trail: string[] = [];
   #home = "";
@@ -156,7 +159,7 @@ export class Deriver {
     return either([...new Set(forms)]);
   }
 
-  /** A few words: a constant where the union has a name, or is a vocabulary. */
+  /** A few words: a constant where the union has a name, is a vocabulary, or lists codes of words. */
   #words(
     type: ts.UnionType,
     parts: readonly ts.Type[],
@@ -164,17 +167,19 @@ export class Deriver {
     uses: Set<Constant>,
   ): string {
     const text = words(inDeclaredOrder(type, parts.map(literalOf)));
-    if (parts.length < (type.aliasSymbol ? 4 : 40)) return text;
-    const known = this.#known.get(type);
+    const codes = commonCode(parts.map(literalOf).map(String));
+    if (!codes && parts.length < (type.aliasSymbol ? 4 : 40)) return text;
     const constant =
-      known ??
+      this.#known.get(type) ??
+      this.#shared.get(text) ??
       this.#add(
         type,
-        context,
+        codes ? pascal(codes) : context,
         (own) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`,
         new Set(),
         {},
       );
+    if (codes) this.#shared.set(text, constant);
     uses.add(constant);
     return constant.name;
   }
@@ -196,19 +201,14 @@ export class Deriver {
     return [`{ by: ${JSON.stringify(tag)}, cases: { ${cases.join(", ")} } }`];
   }
 
-  /** What a verdict may say: each code with its values, and the fields that all of them have besides. */
+  /** What a verdict may say, module by module, and the fields that each statement has besides. */
   #statements(parts: readonly ts.Type[], uses: Set<Constant>): string {
-    const values = parts.flatMap((one) => {
-      const all = wordsIn(this.#fieldType(one, "code")).map(String);
-      const own = this.#fieldType(one, "values");
-      const isEmpty = this.#checker.getPropertiesOfType(own).length === 0;
-      const form = isEmpty
-        ? "{ fields: {} }"
-        : this.#text(own, `${pascal(all[0] as string)}Values`, uses);
-      return all.map((code) => `${JSON.stringify(code)}: ${form}`);
-    });
+    const byModule = new Map<string, ts.Type[]>();
     const more = new Map<string, string>();
     for (const one of parts) {
+      const [code = ""] = wordsIn(this.#fieldType(one, "code")).map(String);
+      const [module = ""] = code.split(".");
+      byModule.set(module, [...(byModule.get(module) ?? []), one]);
       for (const field of this.#checker.getPropertiesOfType(one)) {
         if (field.name === "code" || field.name === "values") continue;
         const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
@@ -216,9 +216,33 @@ export class Deriver {
         more.set(JSON.stringify(field.name + optional), text);
       }
     }
+    const tables = [...byModule].map(([module, own]) => this.#table(module, own, uses));
     const besides = [...more].map((entry) => entry.join(": ")).join(", ");
-    const given = `statements: { ${values.join(", ")} }`;
-    return `{ ${given}${besides ? `, with: { ${besides} }` : ""} }`;
+    return `{ statements: [${tables.join(", ")}]${besides ? `, with: { ${besides} }` : ""} }`;
+  }
+
+  /** The values of each code of a module: one constant, however many verdicts say them. */
+  #table(module: string, parts: readonly ts.Type[], uses: Set<Constant>): string {
+    const inner = new Set<Constant>();
+    const values = parts.flatMap((one) => {
+      const all = wordsIn(this.#fieldType(one, "code")).map(String);
+      const own = this.#fields(this.#fieldType(one, "values"), pascal(all[0] as string), inner);
+      return all.map((code) => `${JSON.stringify(code)}: { ${own.join(", ")} }`);
+    });
+    const text = values.sort().join(", ");
+    const constant =
+      this.#shared.get(text) ??
+      this.#add(
+        parts[0] as ts.Type,
+        `${pascal(module)}Statements`,
+        () => text,
+        inner,
+        {},
+        "Statements",
+      );
+    this.#shared.set(text, constant);
+    uses.add(constant);
+    return constant.name;
   }
 
   /** The field that has other words in each of the objects. */
@@ -248,23 +272,8 @@ export class Deriver {
     if (known) return known;
     const uses = new Set<Constant>();
     const about: Record<string, string> = {};
-    const fields: string[] = [];
     const { name } = this.#names.of(type, context, this.#home, this.#checker);
-    for (const field of fieldsOf(type, this.#checker)) {
-      const fieldType = this.#checker.getTypeOfSymbol(field);
-      const value = this.#checker.getNonNullableType(fieldType);
-      if (value.flags & ts.TypeFlags.Never || fieldType.flags & ts.TypeFlags.Undefined) continue;
-      if (fieldType.flags & ts.TypeFlags.Any) this.#refuse(fieldType, `${name}.${field.name}`);
-      const inner = name + pascal(field.name);
-      this.#trail.push(field.name);
-      const own = forms[`${name}.${field.name}`] ?? (isTime(field) ? '"time"' : undefined);
-      const text = own ?? this.#text(fieldType, inner, uses);
-      this.#trail.pop();
-      const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
-      fields.push(`${JSON.stringify(field.name + optional)}: ${text}`);
-      const doc = isNameless(type, this.#checker) ? "" : fieldDoc(field, this.#checker);
-      if (doc) about[field.name] = doc;
-    }
+    const fields = this.#fields(type, name, uses, about);
     return this.#add(
       type,
       context,
@@ -274,31 +283,56 @@ export class Deriver {
     );
   }
 
+  /** The fields of an object as source text, and what each is for people. */
+  #fields(
+    type: ts.Type,
+    name: string,
+    uses: Set<Constant>,
+    about: Record<string, string> = {},
+  ): string[] {
+    return fieldsOf(type, this.#checker).flatMap((field) => {
+      const fieldType = this.#checker.getTypeOfSymbol(field);
+      const value = this.#checker.getNonNullableType(fieldType);
+      if (value.flags & ts.TypeFlags.Never || fieldType.flags & ts.TypeFlags.Undefined) return [];
+      if (fieldType.flags & ts.TypeFlags.Any) this.#refuse(fieldType, `${name}.${field.name}`);
+      this.#trail.push(field.name);
+      const own = forms[`${name}.${field.name}`] ?? (isTime(field) ? '"time"' : undefined);
+      const text = own ?? this.#text(fieldType, name + pascal(field.name), uses);
+      this.#trail.pop();
+      const doc = isNameless(type, this.#checker) ? "" : fieldDoc(field, this.#checker);
+      if (doc) about[field.name] = doc;
+      const optional = field.flags & ts.SymbolFlags.Optional ? "?" : "";
+      return [`${JSON.stringify(field.name + optional)}: ${text}`];
+    });
+  }
+
   #add(
     type: ts.Type,
     context: string,
     text: (name: string) => string,
     uses: Set<Constant>,
     about: Record<string, string>,
+    kind: Constant["kind"] = "Shape",
   ): Constant {
     const declared = this.#names.take(type, context, this.#home, this.#checker);
     const says = typeDoc(type, this.#checker);
-    const isObject = Object.keys(about).length > 0;
-    const docs = `${says ? `, says: ${JSON.stringify(says)}` : ""}${isObject ? `, about: ${JSON.stringify(about)}` : ""}`;
-    const whole = `{ ${text(declared.name)}${this.#withDocs && isObject ? docs : ""} }`;
+    const hasDocs = this.#withDocs && Object.keys(about).length > 0;
+    const texts = JSON.stringify({ ...(says && { "": says }), ...about });
+    const whole = `{ ${text(declared.name)}${hasDocs ? `, docs: () => (${texts})` : ""} }`;
     // With the highest module that it names, so that no file of shapes needs one above it.
     const ranks = [declared, ...uses].map(({ module }) => modules.indexOf(module as never));
     const constant: Constant = {
       ...declared,
       module: modules[Math.max(...ranks)] as string,
-      name: `${declared.name}Shape`,
+      name: kind === "Shape" ? `${declared.name}Shape` : declared.name,
       type: declared.name,
+      kind,
       text: whole,
       uses,
       says,
       about,
     };
-    this.#known.set(type, constant);
+    if (kind === "Shape") this.#known.set(type, constant);
     this.constants.push(constant);
     return constant;
   }
@@ -347,6 +381,12 @@ function inDeclaredOrder(
   const place = (word: string | number) =>
     text.indexOf(typeof word === "string" ? `"${word}"` : String(word));
   return all.every((word) => place(word) >= 0) ? [...all].sort((a, b) => place(a) - place(b)) : all;
+}
+
+/** What codes of words have in common: circuit-protection.device of its breaker and its fuse. */
+function commonCode(all: readonly string[]): string | undefined {
+  const [first, ...others] = all.map((one) => one.slice(0, one.lastIndexOf(".")));
+  return first && others.every((one) => one === first) ? first : undefined;
 }
 
 const isWord = (type: ts.Type): boolean => type.isStringLiteral() || type.isNumberLiteral();

@@ -27,14 +27,18 @@ function imports(text: string, own: string, constants: readonly Constant[]): str
     .join("");
 }
 
+const declaration = ({ name, kind, text }: Constant) => `const ${name}: ${kind} = ${text};`;
+
 const tables = ["byDesignation", "byPolicy", "byRules", "byStandard"];
 
 /** The shapes of the types of one module. */
 export function shapesFile(module: string, constants: readonly Constant[]): string {
   const own = constants.filter((one) => one.module === module);
-  const bodies = own.map(({ name, text }) => `export const ${name}: Shape = ${text};`).join("\n\n");
-  return `${head(`Which shapes have the types of ${module}?`)}import type { Shape } from "../../shapes/index.ts";
-${importing(mentioned(bodies, tables), "../named.ts")}${imports(bodies, module, constants)}
+  const bodies = own
+    .map(declaration)
+    .map((one) => `export ${one}`)
+    .join("\n\n");
+  return `${head(`Which shapes have the types of ${module}?`)}${importing([...new Set(own.map(({ kind }) => kind))], "../../shapes/index.ts", "type ")}${importing(mentioned(bodies, tables), "../named.ts")}${imports(bodies, module, constants)}
 ${bodies}
 `;
 }

@@ -1,6 +1,6 @@
 // Which shapes have the types of assessment?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 
 export const InstrumentOfGaugePressureShape: Shape = {
   type: "InstrumentOfGaugePressure",
@@ -9,12 +9,12 @@ export const InstrumentOfGaugePressureShape: Shape = {
     "resolution?": "pressureDifference",
     "repeatability?": "pressureDifference",
   },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const InstrumentOfTemperatureShape: Shape = {
@@ -24,12 +24,12 @@ export const InstrumentOfTemperatureShape: Shape = {
     "resolution?": "temperatureDifference",
     "repeatability?": "temperatureDifference",
   },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const InstrumentOfAbsolutePressureShape: Shape = {
@@ -39,19 +39,42 @@ export const InstrumentOfAbsolutePressureShape: Shape = {
     "resolution?": "pressureDifference",
     "repeatability?": "pressureDifference",
   },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const VerbatimShape: Shape = {
   type: "Verbatim",
   fields: { verbatim: "text" },
-  says: "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
-  about: { verbatim: "The text, printed as it is." },
+  docs: () => ({
+    "": "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
+    verbatim: "The text, printed as it is.",
+  }),
+};
+
+export const SafetyStatements: Statements = {
+  "safety.charge-tight-system": {},
+  "safety.compressor-in-vacuum": {},
+  "safety.dry-nitrogen-only": {},
+  "safety.flammable-refrigerant": {},
+  "safety.line-voltage": {},
+  "safety.lowest-rating": {},
+  "safety.meter-category": {},
+  "safety.nitrogen-suffocates": {},
+  "safety.open-under-pressure": {},
+  "safety.others-govern": {},
+  "safety.raise-in-stages": {},
+  "safety.refrigerant-air-mixture": {},
+  "safety.refrigerant-contact": {},
+  "safety.refrigerant-suffocates": {},
+  "safety.regulator-and-relief": {},
+  "safety.running-unit": {},
+  "safety.toxic-refrigerant": {},
+  "safety.work-at-height": {},
 };
 
 export const EstimateOfTemperatureDifferenceShape: Shape = {
@@ -62,13 +85,13 @@ export const EstimateOfTemperatureDifferenceShape: Shape = {
     expandedUncertainty: "temperatureDifference",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfTemperatureShape: Shape = {
@@ -79,13 +102,13 @@ export const EstimateOfTemperatureShape: Shape = {
     expandedUncertainty: "temperatureDifference",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfPressureDifferenceShape: Shape = {
@@ -96,13 +119,13 @@ export const EstimateOfPressureDifferenceShape: Shape = {
     expandedUncertainty: "pressureDifference",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfThroughputShape: Shape = {
@@ -113,13 +136,13 @@ export const EstimateOfThroughputShape: Shape = {
     expandedUncertainty: "throughput",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfMassFlowShape: Shape = {
@@ -130,13 +153,13 @@ export const EstimateOfMassFlowShape: Shape = {
     expandedUncertainty: "massFlow",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfAbsolutePressureShape: Shape = {
@@ -147,13 +170,13 @@ export const EstimateOfAbsolutePressureShape: Shape = {
     expandedUncertainty: "pressureDifference",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfPressureRateShape: Shape = {
@@ -164,13 +187,13 @@ export const EstimateOfPressureRateShape: Shape = {
     expandedUncertainty: "pressureRate",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfVoltageShape: Shape = {
@@ -181,13 +204,13 @@ export const EstimateOfVoltageShape: Shape = {
     expandedUncertainty: "voltage",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfResistanceShape: Shape = {
@@ -198,24 +221,24 @@ export const EstimateOfResistanceShape: Shape = {
     expandedUncertainty: "resistance",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const InstrumentOfAngleShape: Shape = {
   type: "InstrumentOfAngle",
   fields: { "accuracy?": "angle", "resolution?": "angle", "repeatability?": "angle" },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const EstimateOfAngleShape: Shape = {
@@ -226,24 +249,24 @@ export const EstimateOfAngleShape: Shape = {
     expandedUncertainty: "angle",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const InstrumentOfLengthShape: Shape = {
   type: "InstrumentOfLength",
   fields: { "accuracy?": "length", "resolution?": "length", "repeatability?": "length" },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const EstimateOfLengthShape: Shape = {
@@ -254,13 +277,13 @@ export const EstimateOfLengthShape: Shape = {
     expandedUncertainty: "length",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfTorqueShape: Shape = {
@@ -271,13 +294,13 @@ export const EstimateOfTorqueShape: Shape = {
     expandedUncertainty: "torque",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const EstimateOfRatioShape: Shape = {
@@ -288,46 +311,46 @@ export const EstimateOfRatioShape: Shape = {
     expandedUncertainty: "ratio",
     coverageFactor: "number",
   },
-  says: "A value with what its instruments leave open.",
-  about: {
+  docs: () => ({
+    "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  },
+  }),
 };
 
 export const InstrumentOfMassShape: Shape = {
   type: "InstrumentOfMass",
   fields: { "accuracy?": "mass", "resolution?": "mass", "repeatability?": "mass" },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const InstrumentOfVolumeShape: Shape = {
   type: "InstrumentOfVolume",
   fields: { "accuracy?": "volume", "resolution?": "volume", "repeatability?": "volume" },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const InstrumentOfAreaShape: Shape = {
   type: "InstrumentOfArea",
   fields: { "accuracy?": "area", "resolution?": "area", "repeatability?": "area" },
-  says: "What is known of an instrument, all as differences of the kind that it reads.",
-  about: {
+  docs: () => ({
+    "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape: Shape = {
@@ -365,11 +388,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape: Shape = {
     },
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const CautionShape: Shape = {
@@ -389,10 +412,10 @@ export const CautionShape: Shape = {
     },
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  says: "Something to heed, with its kind.",
-  about: {
+  docs: () => ({
+    "": "Something to heed, with its kind.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };

@@ -1,12 +1,13 @@
 // Which shapes have the types of charge-limit?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   InstrumentOfAreaShape,
   InstrumentOfLengthShape,
   InstrumentOfMassShape,
   InstrumentOfVolumeShape,
+  SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import {
@@ -36,11 +37,11 @@ export const ChargeThresholdsInputShape: Shape = {
       ],
     },
   },
-  about: {
+  docs: () => ({
     lowerFlammabilityLimit: "LFL of the refrigerant.",
     safetyClass: "Safety class of the refrigerant.",
     edition: "Edition of the rule.",
-  },
+  }),
 };
 
 export const ChargeThresholdsShape: Shape = {
@@ -52,14 +53,14 @@ export const ChargeThresholdsShape: Shape = {
     standing: { words: ["from-memory", "published"] },
     citation: CitationShape,
   },
-  says: "The charges at which the rule changes.",
-  about: {
+  docs: () => ({
+    "": "The charges at which the rule changes.",
     m1: "Up to here the room does not matter.",
     m2: "The most by the rule of the floor area, for one indoor unit.",
     m3: "The most for a system at all: above it the edition has no rule.",
     standing: "Whether the factors were read in the source or are from memory.",
     citation: "Where they stand.",
-  },
+  }),
 };
 
 export const RoomRefrigerantShape: Shape = {
@@ -68,11 +69,11 @@ export const RoomRefrigerantShape: Shape = {
     designation: "text",
     safetyClass: { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
   },
-  says: "What this module needs to know of a refrigerant; the objects of refrigerants have it.",
-  about: {
+  docs: () => ({
+    "": "What this module needs to know of a refrigerant; the objects of refrigerants have it.",
     designation: "ASHRAE 34 designation, such as R-410A.",
     safetyClass: "ASHRAE 34 safety class: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability.",
-  },
+  }),
 };
 
 export const LimitStandingShape: Shape = {
@@ -83,13 +84,13 @@ export const LimitStandingShape: Shape = {
 export const SafetyLimitShape: Shape = {
   type: "SafetyLimit",
   fields: { value: "density", "citation?": CitationShape, standing: LimitStandingShape },
-  says: "A limit with its source: editions differ.",
-  about: {
+  docs: () => ({
+    "": "A limit with its source: editions differ.",
     value: "The limit.",
     citation: "Where it stands; nowhere for a limit that the caller stated.",
     standing:
       "Whether it was read there, in another text that names it, remembered, or stated by the caller.",
-  },
+  }),
 };
 
 export const RefrigerantSafetyShape: Shape = {
@@ -100,14 +101,14 @@ export const RefrigerantSafetyShape: Shape = {
     concentrationLimits: { list: SafetyLimitShape },
     concentrationLimitByVolume: "ratio",
   },
-  says: "The limits of a refrigerant.",
-  about: {
+  docs: () => ({
+    "": "The limits of a refrigerant.",
     safetyClass: "ASHRAE 34 safety class.",
     lowerFlammabilityLimits:
       "Lower flammability limits, first the one that is used; empty for what does not burn.",
     concentrationLimits: "Concentration limits (RCL, practical limit), first the one that is used.",
     concentrationLimitByVolume: "The RCL as a share of the volume.",
-  },
+  }),
 };
 
 export const VentilationOpeningInputShape: Shape = {
@@ -134,7 +135,7 @@ export const VentilationOpeningInputShape: Shape = {
     charge: "mass",
     "molarMass?": "number",
   },
-  about: {
+  docs: () => ({
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -151,7 +152,7 @@ export const VentilationOpeningInputShape: Shape = {
     floorArea: "Floor area of the room with the unit.",
     charge: "Total charge, factory charge and what was added.",
     molarMass: "Molar mass, g/mol.",
-  },
+  }),
 };
 
 export const VentilationOpeningShape: Shape = {
@@ -164,25 +165,25 @@ export const VentilationOpeningShape: Shape = {
     upperEdge: "length",
     withoutOpening: "mass",
   },
-  says: "The two permanent openings between a room and the next.",
-  about: {
+  docs: () => ({
+    "": "The two permanent openings between a room and the next.",
     lower: "Least area of the lower opening; nothing above 300 mm over the floor counts.",
     upper: "Least area of the upper opening: half of it.",
     lowerEdge: "Largest height of the lower opening's bottom edge above the floor.",
     lowerHeight: "Least height of the lower opening itself.",
     upperEdge: "Least height of the upper opening's bottom edge above the floor.",
     withoutOpening: "The charge that the room could hold without openings, by formula.",
-  },
+  }),
 };
 
 export const RoomInstrumentsOfVolumeShape: Shape = {
   type: "RoomInstrumentsOfVolume",
   fields: { "charge?": InstrumentOfMassShape, "size?": InstrumentOfVolumeShape },
-  says: "What is known of the instruments behind a charge and the size of its room.",
-  about: {
+  docs: () => ({
+    "": "What is known of the instruments behind a charge and the size of its room.",
     charge: "The charging scale, or the tolerance of the nameplate charge.",
     size: "How well the size of the room is known.",
-  },
+  }),
 };
 
 export const ConcentrationInputShape: Shape = {
@@ -195,8 +196,8 @@ export const ConcentrationInputShape: Shape = {
     "instruments?": RoomInstrumentsOfVolumeShape,
     "confidence?": "number",
   },
-  says: "A charge and its room.",
-  about: {
+  docs: () => ({
+    "": "A charge and its room.",
     refrigerant: "The refrigerant.",
     concentrationLimit:
       "Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition.",
@@ -204,377 +205,131 @@ export const ConcentrationInputShape: Shape = {
     volume: "Volume of the smallest room in which it can collect, above 0.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
-export const ChargeLimitNoValueByBasisValuesShape: Shape = {
-  type: "ChargeLimitNoValueByBasisValues",
-  fields: { basis: VerbatimShape },
+export const ChargeLimitMissingShape: Shape = {
+  type: "ChargeLimitMissing",
+  words: [
+    "charge-limit.missing.openings-placed",
+    "charge-limit.missing.enhanced-tightness",
+    "charge-limit.missing.detector",
+  ],
 };
 
-export const ChargeLimitWithinLimitValuesShape: Shape = {
-  type: "ChargeLimitWithinLimitValues",
-  fields: { charge: "mass", limit: "mass" },
+export const ChargeLimitEditionShape: Shape = {
+  type: "ChargeLimitEdition",
+  words: [
+    "charge-limit.edition.en-378-1",
+    "charge-limit.edition.iec-60335-2-40-2013",
+    "charge-limit.edition.iec-60335-2-40-2018",
+    "charge-limit.edition.iec-60335-2-40-2022",
+    "charge-limit.edition.ul-60335-2-40-2019",
+    "charge-limit.edition.ul-60335-2-40-2022",
+  ],
 };
 
-export const ChargeLimitTooCloseToCallValuesShape: Shape = {
-  type: "ChargeLimitTooCloseToCallValues",
-  fields: { charge: "mass", limit: "mass", uncertainty: "mass" },
+export const ChargeLimitStandingShape: Shape = {
+  type: "ChargeLimitStanding",
+  words: [
+    "charge-limit.standing.from-memory",
+    "charge-limit.standing.stated",
+    "charge-limit.standing.published",
+    "charge-limit.standing.secondary",
+  ],
 };
 
-export const ChargeLimitProtectionNotStatedValuesShape: Shape = {
-  type: "ChargeLimitProtectionNotStatedValues",
-  fields: {
-    missing: {
-      list: {
-        words: [
-          "charge-limit.missing.openings-placed",
-          "charge-limit.missing.enhanced-tightness",
-          "charge-limit.missing.detector",
-        ],
-      },
-    },
-  },
+export const ChargeLimitRuleShape: Shape = {
+  type: "ChargeLimitRule",
+  words: [
+    "charge-limit.rule.enhanced-tightness",
+    "charge-limit.rule.thresholds",
+    "charge-limit.rule.flammability-limit",
+    "charge-limit.rule.concentration-limit",
+    "charge-limit.rule.altitude-factor",
+    "charge-limit.rule.openings",
+    "charge-limit.rule.circulation",
+    "charge-limit.rule.dispersal",
+    "charge-limit.rule.ventilation-limits",
+  ],
 };
 
-export const ChargeLimitEveryRoomPassesValuesShape: Shape = {
-  type: "ChargeLimitEveryRoomPassesValues",
-  fields: { count: "number" },
-};
-
-export const ChargeLimitRoomFailsValuesShape: Shape = {
-  type: "ChargeLimitRoomFailsValues",
-  fields: { room: VerbatimShape },
-};
-
-export const ChargeLimitRoomInconclusiveValuesShape: Shape = {
-  type: "ChargeLimitRoomInconclusiveValues",
-  fields: { room: VerbatimShape },
-};
-
-export const ChargeLimitClearOfOpeningsValuesShape: Shape = {
-  type: "ChargeLimitClearOfOpeningsValues",
-  fields: { distance: "length", required: "length" },
-};
-
-export const ChargeLimitTooNearAnOpeningValuesShape: Shape = {
-  type: "ChargeLimitTooNearAnOpeningValues",
-  fields: { distance: "length", required: "length" },
-};
-
-export const ChargeLimitDistanceTooCloseToCallValuesShape: Shape = {
-  type: "ChargeLimitDistanceTooCloseToCallValues",
-  fields: { distance: "length", required: "length" },
-};
-
-export const ChargeLimitEditionUsedValuesShape: Shape = {
-  type: "ChargeLimitEditionUsedValues",
-  fields: {
-    edition: {
-      words: [
-        "charge-limit.edition.en-378-1",
-        "charge-limit.edition.iec-60335-2-40-2013",
-        "charge-limit.edition.iec-60335-2-40-2018",
-        "charge-limit.edition.iec-60335-2-40-2022",
-        "charge-limit.edition.ul-60335-2-40-2019",
-        "charge-limit.edition.ul-60335-2-40-2022",
-      ],
-    },
-  },
-};
-
-export const ChargeLimitAboveReferenceHeightValuesShape: Shape = {
-  type: "ChargeLimitAboveReferenceHeightValues",
-  fields: { height: "length" },
-};
-
-export const ChargeLimitFlammabilityLimitUsedValuesShape: Shape = {
-  type: "ChargeLimitFlammabilityLimitUsedValues",
-  fields: {
-    limit: "density",
-    standing: {
-      words: [
-        "charge-limit.standing.from-memory",
-        "charge-limit.standing.stated",
-        "charge-limit.standing.published",
-        "charge-limit.standing.secondary",
-      ],
-    },
-  },
-};
-
-export const ChargeLimitFromMemoryValuesShape: Shape = {
-  type: "ChargeLimitFromMemoryValues",
-  fields: {
-    rules: {
-      list: {
-        words: [
-          "charge-limit.rule.enhanced-tightness",
-          "charge-limit.rule.thresholds",
-          "charge-limit.rule.flammability-limit",
-          "charge-limit.rule.concentration-limit",
-          "charge-limit.rule.altitude-factor",
-          "charge-limit.rule.openings",
-          "charge-limit.rule.circulation",
-          "charge-limit.rule.dispersal",
-          "charge-limit.rule.ventilation-limits",
-        ],
-      },
-    },
-  },
-};
-
-export const ChargeLimitFindLargerRoomValuesShape: Shape = {
-  type: "ChargeLimitFindLargerRoomValues",
-  fields: { area: "area" },
-};
-
-export const ChargeLimitFindLargerVolumeValuesShape: Shape = {
-  type: "ChargeLimitFindLargerVolumeValues",
-  fields: { volume: "volume" },
-};
-
-export const ChargeLimitUseOtherClausesValuesShape: Shape = {
-  type: "ChargeLimitUseOtherClausesValues",
-  fields: { maximum: "mass" },
-};
-
-export const ChargeLimitDivideTheSystemValuesShape: Shape = {
-  type: "ChargeLimitDivideTheSystemValues",
-  fields: { maximum: "mass" },
-};
-
-export const ChargeLimitStateProtectionValuesShape: Shape = {
-  type: "ChargeLimitStateProtectionValues",
-  fields: {
-    missing: {
-      list: {
-        words: [
-          "charge-limit.missing.openings-placed",
-          "charge-limit.missing.enhanced-tightness",
-          "charge-limit.missing.detector",
-        ],
-      },
-    },
-  },
-};
-
-export const ChargeLimitActOnRoomValuesShape: Shape = {
-  type: "ChargeLimitActOnRoomValues",
-  fields: { room: VerbatimShape },
-};
-
-export const ChargeLimitMoveOutdoorUnitValuesShape: Shape = {
-  type: "ChargeLimitMoveOutdoorUnitValues",
-  fields: { required: "length" },
+export const ChargeLimitStatements: Statements = {
+  "charge-limit.above-limit": { charge: "mass", limit: "mass" },
+  "charge-limit.above-reference-height": { height: "length" },
+  "charge-limit.act-on-room": { room: VerbatimShape },
+  "charge-limit.add-no-refrigerant": {},
+  "charge-limit.beyond-m2": { charge: "mass", limit: "mass" },
+  "charge-limit.beyond-m3": { charge: "mass", limit: "mass" },
+  "charge-limit.clear-of-openings": { distance: "length", required: "length" },
+  "charge-limit.closed-in-outdoors": {},
+  "charge-limit.concentration-limit-used": { limit: "density", standing: ChargeLimitStandingShape },
+  "charge-limit.distance-too-close-to-call": { distance: "length", required: "length" },
+  "charge-limit.distances-not-stated": {},
+  "charge-limit.divide-the-system": { maximum: "mass" },
+  "charge-limit.edition-used": { edition: ChargeLimitEditionShape },
+  "charge-limit.enlarge-openings": {},
+  "charge-limit.every-room-passes": { count: "number" },
+  "charge-limit.exact-charge": {},
+  "charge-limit.exact-distance": {},
+  "charge-limit.exact-size": {},
+  "charge-limit.find-larger-room": { area: "area" },
+  "charge-limit.find-larger-volume": { volume: "volume" },
+  "charge-limit.flammability-limit-used": { limit: "density", standing: ChargeLimitStandingShape },
+  "charge-limit.flammability-too": {},
+  "charge-limit.from-memory": { rules: { list: ChargeLimitRuleShape } },
+  "charge-limit.give-its-own-limit": {},
+  "charge-limit.low-altitude": {},
+  "charge-limit.measure-distances": {},
+  "charge-limit.move-outdoor-unit": { required: "length" },
+  "charge-limit.move-to-open-air": {},
+  "charge-limit.no-value-by-basis": { basis: VerbatimShape },
+  "charge-limit.one-closed-room": {},
+  "charge-limit.other-clauses": {},
+  "charge-limit.others-by-concentration": {},
+  "charge-limit.protection-not-stated": { missing: { list: ChargeLimitMissingShape } },
+  "charge-limit.protection-zone-not-stated": {},
+  "charge-limit.raise-airflow": {},
+  "charge-limit.refrigerant-in-water": {},
+  "charge-limit.room-does-not-matter": { charge: "mass", limit: "mass" },
+  "charge-limit.room-fails": { room: VerbatimShape },
+  "charge-limit.room-inconclusive": { room: VerbatimShape },
+  "charge-limit.shares-make-100": {},
+  "charge-limit.state-protection": { missing: { list: ChargeLimitMissingShape } },
+  "charge-limit.state-protection-zone": {},
+  "charge-limit.too-close-to-call": { charge: "mass", limit: "mass", uncertainty: "mass" },
+  "charge-limit.too-near-an-opening": { distance: "length", required: "length" },
+  "charge-limit.use-other-clauses": { maximum: "mass" },
+  "charge-limit.weigh-or-measure-better": {},
+  "charge-limit.within-limit": { charge: "mass", limit: "mass" },
 };
 
 export const ChargeLimitStatementShape: Shape = {
   type: "ChargeLimitStatement",
-  statements: {
-    "charge-limit.shares-make-100": { fields: {} },
-    "charge-limit.other-clauses": { fields: {} },
-    "charge-limit.no-value-by-basis": ChargeLimitNoValueByBasisValuesShape,
-    "charge-limit.others-by-concentration": { fields: {} },
-    "charge-limit.give-its-own-limit": { fields: {} },
-    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
-    "charge-limit.room-does-not-matter": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m2": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m3": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.protection-not-stated": ChargeLimitProtectionNotStatedValuesShape,
-    "charge-limit.every-room-passes": ChargeLimitEveryRoomPassesValuesShape,
-    "charge-limit.room-fails": ChargeLimitRoomFailsValuesShape,
-    "charge-limit.room-inconclusive": ChargeLimitRoomInconclusiveValuesShape,
-    "charge-limit.clear-of-openings": ChargeLimitClearOfOpeningsValuesShape,
-    "charge-limit.too-near-an-opening": ChargeLimitTooNearAnOpeningValuesShape,
-    "charge-limit.distance-too-close-to-call": ChargeLimitDistanceTooCloseToCallValuesShape,
-    "charge-limit.protection-zone-not-stated": { fields: {} },
-    "charge-limit.distances-not-stated": { fields: {} },
-    "charge-limit.closed-in-outdoors": { fields: {} },
-    "charge-limit.one-closed-room": { fields: {} },
-    "charge-limit.edition-used": ChargeLimitEditionUsedValuesShape,
-    "charge-limit.low-altitude": { fields: {} },
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.exact-charge": { fields: {} },
-    "charge-limit.exact-size": { fields: {} },
-    "charge-limit.exact-distance": { fields: {} },
-    "charge-limit.flammability-too": { fields: {} },
-    "charge-limit.from-memory": ChargeLimitFromMemoryValuesShape,
-    "charge-limit.refrigerant-in-water": { fields: {} },
-    "charge-limit.add-no-refrigerant": { fields: {} },
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoomValuesShape,
-    "charge-limit.find-larger-volume": ChargeLimitFindLargerVolumeValuesShape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
-    "charge-limit.divide-the-system": ChargeLimitDivideTheSystemValuesShape,
-    "charge-limit.enlarge-openings": { fields: {} },
-    "charge-limit.raise-airflow": { fields: {} },
-    "charge-limit.weigh-or-measure-better": { fields: {} },
-    "charge-limit.state-protection": ChargeLimitStateProtectionValuesShape,
-    "charge-limit.act-on-room": ChargeLimitActOnRoomValuesShape,
-    "charge-limit.move-outdoor-unit": ChargeLimitMoveOutdoorUnitValuesShape,
-    "charge-limit.state-protection-zone": { fields: {} },
-    "charge-limit.measure-distances": { fields: {} },
-    "charge-limit.move-to-open-air": { fields: {} },
-  },
+  statements: [ChargeLimitStatements],
 };
 
 export const ConcentrationAssessmentCautionsItemShape: Shape = {
   type: "ConcentrationAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "charge-limit.shares-make-100": { fields: {} },
-    "charge-limit.other-clauses": { fields: {} },
-    "charge-limit.no-value-by-basis": ChargeLimitNoValueByBasisValuesShape,
-    "charge-limit.others-by-concentration": { fields: {} },
-    "charge-limit.give-its-own-limit": { fields: {} },
-    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
-    "charge-limit.room-does-not-matter": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m2": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m3": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.protection-not-stated": ChargeLimitProtectionNotStatedValuesShape,
-    "charge-limit.every-room-passes": ChargeLimitEveryRoomPassesValuesShape,
-    "charge-limit.room-fails": ChargeLimitRoomFailsValuesShape,
-    "charge-limit.room-inconclusive": ChargeLimitRoomInconclusiveValuesShape,
-    "charge-limit.clear-of-openings": ChargeLimitClearOfOpeningsValuesShape,
-    "charge-limit.too-near-an-opening": ChargeLimitTooNearAnOpeningValuesShape,
-    "charge-limit.distance-too-close-to-call": ChargeLimitDistanceTooCloseToCallValuesShape,
-    "charge-limit.protection-zone-not-stated": { fields: {} },
-    "charge-limit.distances-not-stated": { fields: {} },
-    "charge-limit.closed-in-outdoors": { fields: {} },
-    "charge-limit.one-closed-room": { fields: {} },
-    "charge-limit.edition-used": ChargeLimitEditionUsedValuesShape,
-    "charge-limit.low-altitude": { fields: {} },
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.exact-charge": { fields: {} },
-    "charge-limit.exact-size": { fields: {} },
-    "charge-limit.exact-distance": { fields: {} },
-    "charge-limit.flammability-too": { fields: {} },
-    "charge-limit.from-memory": ChargeLimitFromMemoryValuesShape,
-    "charge-limit.refrigerant-in-water": { fields: {} },
-    "charge-limit.add-no-refrigerant": { fields: {} },
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoomValuesShape,
-    "charge-limit.find-larger-volume": ChargeLimitFindLargerVolumeValuesShape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
-    "charge-limit.divide-the-system": ChargeLimitDivideTheSystemValuesShape,
-    "charge-limit.enlarge-openings": { fields: {} },
-    "charge-limit.raise-airflow": { fields: {} },
-    "charge-limit.weigh-or-measure-better": { fields: {} },
-    "charge-limit.state-protection": ChargeLimitStateProtectionValuesShape,
-    "charge-limit.act-on-room": ChargeLimitActOnRoomValuesShape,
-    "charge-limit.move-outdoor-unit": ChargeLimitMoveOutdoorUnitValuesShape,
-    "charge-limit.state-protection-zone": { fields: {} },
-    "charge-limit.measure-distances": { fields: {} },
-    "charge-limit.move-to-open-air": { fields: {} },
-  },
+  statements: [SafetyStatements, ChargeLimitStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const RoomCautionShape: Shape = {
   type: "RoomCaution",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "charge-limit.shares-make-100": { fields: {} },
-    "charge-limit.other-clauses": { fields: {} },
-    "charge-limit.no-value-by-basis": ChargeLimitNoValueByBasisValuesShape,
-    "charge-limit.others-by-concentration": { fields: {} },
-    "charge-limit.give-its-own-limit": { fields: {} },
-    "charge-limit.within-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.above-limit": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.too-close-to-call": ChargeLimitTooCloseToCallValuesShape,
-    "charge-limit.room-does-not-matter": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m2": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.beyond-m3": ChargeLimitWithinLimitValuesShape,
-    "charge-limit.protection-not-stated": ChargeLimitProtectionNotStatedValuesShape,
-    "charge-limit.every-room-passes": ChargeLimitEveryRoomPassesValuesShape,
-    "charge-limit.room-fails": ChargeLimitRoomFailsValuesShape,
-    "charge-limit.room-inconclusive": ChargeLimitRoomInconclusiveValuesShape,
-    "charge-limit.clear-of-openings": ChargeLimitClearOfOpeningsValuesShape,
-    "charge-limit.too-near-an-opening": ChargeLimitTooNearAnOpeningValuesShape,
-    "charge-limit.distance-too-close-to-call": ChargeLimitDistanceTooCloseToCallValuesShape,
-    "charge-limit.protection-zone-not-stated": { fields: {} },
-    "charge-limit.distances-not-stated": { fields: {} },
-    "charge-limit.closed-in-outdoors": { fields: {} },
-    "charge-limit.one-closed-room": { fields: {} },
-    "charge-limit.edition-used": ChargeLimitEditionUsedValuesShape,
-    "charge-limit.low-altitude": { fields: {} },
-    "charge-limit.above-reference-height": ChargeLimitAboveReferenceHeightValuesShape,
-    "charge-limit.flammability-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.concentration-limit-used": ChargeLimitFlammabilityLimitUsedValuesShape,
-    "charge-limit.exact-charge": { fields: {} },
-    "charge-limit.exact-size": { fields: {} },
-    "charge-limit.exact-distance": { fields: {} },
-    "charge-limit.flammability-too": { fields: {} },
-    "charge-limit.from-memory": ChargeLimitFromMemoryValuesShape,
-    "charge-limit.refrigerant-in-water": { fields: {} },
-    "charge-limit.add-no-refrigerant": { fields: {} },
-    "charge-limit.find-larger-room": ChargeLimitFindLargerRoomValuesShape,
-    "charge-limit.find-larger-volume": ChargeLimitFindLargerVolumeValuesShape,
-    "charge-limit.use-other-clauses": ChargeLimitUseOtherClausesValuesShape,
-    "charge-limit.divide-the-system": ChargeLimitDivideTheSystemValuesShape,
-    "charge-limit.enlarge-openings": { fields: {} },
-    "charge-limit.raise-airflow": { fields: {} },
-    "charge-limit.weigh-or-measure-better": { fields: {} },
-    "charge-limit.state-protection": ChargeLimitStateProtectionValuesShape,
-    "charge-limit.act-on-room": ChargeLimitActOnRoomValuesShape,
-    "charge-limit.move-outdoor-unit": ChargeLimitMoveOutdoorUnitValuesShape,
-    "charge-limit.state-protection-zone": { fields: {} },
-    "charge-limit.measure-distances": { fields: {} },
-    "charge-limit.move-to-open-air": { fields: {} },
-  },
+  statements: [SafetyStatements, ChargeLimitStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const ConcentrationAnswerOfMassShape: Shape = {
   type: "ConcentrationAnswerOfMass",
   fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
-  says: "A charge or a volume by concentration.",
-  about: {
+  docs: () => ({
+    "": "A charge or a volume by concentration.",
     value: "The largest charge, or the smallest volume.",
     basis: "The limit that was used, with its source.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  },
+  }),
 };
 
 export const ConcentrationAssessmentShape: Shape = {
@@ -589,8 +344,8 @@ export const ConcentrationAssessmentShape: Shape = {
     sources: { list: CitationShape },
     limit: ConcentrationAnswerOfMassShape,
   },
-  says: "The verdict on a charge by concentration.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a charge by concentration.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -600,7 +355,7 @@ export const ConcentrationAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and the limit behind it.",
-  },
+  }),
 };
 
 export const OutdoorUnitInputShape: Shape = {
@@ -613,8 +368,8 @@ export const OutdoorUnitInputShape: Shape = {
     "tape?": InstrumentOfLengthShape,
     "confidence?": "number",
   },
-  says: "A unit whose refrigerant stays outdoors, such as a monobloc heat pump: only water enters the building.",
-  about: {
+  docs: () => ({
+    "": "A unit whose refrigerant stays outdoors, such as a monobloc heat pump: only water enters the building.",
     refrigerant: "The refrigerant: flammable, or the question does not arise.",
     surroundings:
       "Where it stands: in open air, or closed in by walls on three sides or more, in a pit or below ground.",
@@ -623,7 +378,7 @@ export const OutdoorUnitInputShape: Shape = {
       "Distances from the unit to every door, window, air intake, drain, cellar opening and ignition source near it, 0 or more; an empty list where there is none.",
     tape: "What is known of the tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const OutdoorUnitAssessmentShape: Shape = {
@@ -637,8 +392,8 @@ export const OutdoorUnitAssessmentShape: Shape = {
     "actions?": { list: ChargeLimitStatementShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict on a unit outdoors.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a unit outdoors.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -647,7 +402,7 @@ export const OutdoorUnitAssessmentShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const ConnectedRoomsShape: Shape = {
@@ -660,8 +415,8 @@ export const ConnectedRoomsShape: Shape = {
     "placedAsRequired?": "flag",
     "molarMass?": "number",
   },
-  says: "Two permanent openings to the next room, for natural ventilation.",
-  about: {
+  docs: () => ({
+    "": "Two permanent openings to the next room, for natural ventilation.",
     adjoiningFloorArea: "Floor area of the adjoining room, above 0.",
     lowerOpening:
       "Area of the lower opening that counts: what lies within 300 mm of the floor, half of it below 200 mm.",
@@ -669,7 +424,7 @@ export const ConnectedRoomsShape: Shape = {
     placedAsRequired:
       "Whether both are permanent, the lower one begins at most 100 mm above the floor and is 20 mm high or more, and the upper one begins 1.5 m above the floor or higher. A pass needs true.",
     molarMass: "Molar mass in g/mol, above 29; needed where the module holds none.",
-  },
+  }),
 };
 
 export const EnhancedTightnessShape: Shape = {
@@ -681,14 +436,14 @@ export const EnhancedTightnessShape: Shape = {
     measure: { words: ["none", "alarm", "ventilation", "shut-off"] },
     "declared?": "flag",
   },
-  says: "A system that its maker declares as of enhanced tightness.",
-  about: {
+  docs: () => ({
+    "": "A system that its maker declares as of enhanced tightness.",
     countedFloorArea:
       "Floor area that counts, above 0, where it is not the room's own: by the 2022 text that of all rooms served, by the 2018 text that of the smallest; rooms that are joined by permanent openings count together.",
     ceilingHeight: "Ceiling height, above 0; what is above 2.2 m does not count.",
     measure: "Alarm, ventilation or shut-off valve on detection, or none of them.",
     declared: "Whether the maker declares it. A pass needs true.",
-  },
+  }),
 };
 
 export const CirculationShape: Shape = {
@@ -699,23 +454,23 @@ export const CirculationShape: Shape = {
     airflow: "volumeFlow",
     "detector?": "flag",
   },
-  says: "A fan that circulates the air of a larger space as soon as a detector trips.",
-  about: {
+  docs: () => ({
+    "": "A fan that circulates the air of a larger space as soon as a detector trips.",
     totalFloorArea: "Floor area of the whole space that the fan serves, above 0.",
     airflow: "Airflow while it circulates, above 0.",
     detector:
       "Whether a detector of the unit trips at 25 % of the LFL or less, acts within 30 s and keeps the fan on for 5 minutes or more. A pass needs true.",
-  },
+  }),
 };
 
 export const RoomInstrumentsOfAreaShape: Shape = {
   type: "RoomInstrumentsOfArea",
   fields: { "charge?": InstrumentOfMassShape, "size?": InstrumentOfAreaShape },
-  says: "What is known of the instruments behind a charge and the size of its room.",
-  about: {
+  docs: () => ({
+    "": "What is known of the instruments behind a charge and the size of its room.",
     charge: "The charging scale, or the tolerance of the nameplate charge.",
     size: "How well the size of the room is known.",
-  },
+  }),
 };
 
 export const RoomChargeInputShape: Shape = {
@@ -751,8 +506,8 @@ export const RoomChargeInputShape: Shape = {
     "instruments?": RoomInstrumentsOfAreaShape,
     "confidence?": "number",
   },
-  says: "A unit, its charge and its room.",
-  about: {
+  docs: () => ({
+    "": "A unit, its charge and its room.",
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -771,7 +526,7 @@ export const RoomChargeInputShape: Shape = {
     protection: "What lets the room hold more than its own floor area.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const RoomEditionShape: Shape = {
@@ -816,8 +571,8 @@ export const ProtectedRoomLimitShape: Shape = {
       ],
     },
   },
-  says: "The limit of a room with its protection.",
-  about: {
+  docs: () => ({
+    "": "The limit of a room with its protection.",
     limit: "The largest charge allowed in the room.",
     maximum: "m2: the most by the rule of the floor area.",
     assumptions: "What was assumed.",
@@ -832,7 +587,7 @@ export const ProtectedRoomLimitShape: Shape = {
     lowerFlammabilityLimit: "The lower flammability limit that was used.",
     altitudeFactor: "The factor on the floor area for altitude.",
     decidedBy: "What decides the limit.",
-  },
+  }),
 };
 
 export const RoomChargeAssessmentShape: Shape = {
@@ -855,8 +610,8 @@ export const RoomChargeAssessmentShape: Shape = {
     sources: { list: CitationShape },
     limit: ProtectedRoomLimitShape,
   },
-  says: "The verdict on a charge in a room.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a charge in a room.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -866,7 +621,7 @@ export const RoomChargeAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and what decides it.",
-  },
+  }),
 };
 
 export const ServedRoomShape: Shape = {
@@ -888,8 +643,8 @@ export const ServedRoomShape: Shape = {
     "smallRoomCap?": { words: ["none", "strictest", "release-height", "room-height"] },
     name: "text",
   },
-  says: "One room that the system serves.",
-  about: {
+  docs: () => ({
+    "": "One room that the system serves.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     floorArea: "Floor area of the room, above 0.",
     protection: "What lets the room hold more than its own floor area.",
@@ -901,7 +656,7 @@ export const ServedRoomShape: Shape = {
     smallRoomCap:
       "The cap that the unit's manual prints for small rooms; the strictest when left out.",
     name: "Its name, once in the list.",
-  },
+  }),
 };
 
 export const AssessRoomsInputShape: Shape = {
@@ -924,7 +679,7 @@ export const AssessRoomsInputShape: Shape = {
     "altitude?": "length",
     rooms: { list: ServedRoomShape },
   },
-  about: {
+  docs: () => ({
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     charge: "Total charge of the whole system, factory charge and what was added, above 0.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
@@ -934,13 +689,13 @@ export const AssessRoomsInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     rooms: "The rooms.",
-  },
+  }),
 };
 
 export const RoomsAssessmentRoomsItemShape: Shape = {
   type: "RoomsAssessmentRoomsItem",
   fields: { name: "text", assessment: RoomChargeAssessmentShape },
-  about: { name: "Its name.", assessment: "Its verdict." },
+  docs: () => ({ name: "Its name.", assessment: "Its verdict." }),
 };
 
 export const RoomsAssessmentShape: Shape = {
@@ -963,8 +718,8 @@ export const RoomsAssessmentShape: Shape = {
     sources: { list: CitationShape },
     rooms: { list: RoomsAssessmentRoomsItemShape },
   },
-  says: "The verdict on all rooms of a system.",
-  about: {
+  docs: () => ({
+    "": "The verdict on all rooms of a system.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -974,16 +729,16 @@ export const RoomsAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     rooms: "The verdict on each room, in the order given.",
-  },
+  }),
 };
 
 export const BlendWarmingPotentialInputShape: Shape = {
   type: "BlendWarmingPotentialInput",
   fields: { composition: { list: RefrigerantComponentShape }, basis: WarmingBasisShape },
-  about: {
+  docs: () => ({
     composition: "Components, shares that make up 100 % within 0.1.",
     basis: "Which potentials apply.",
-  },
+  }),
 };
 
 export const BlendWarmingPotentialShape: Shape = {
@@ -994,21 +749,23 @@ export const BlendWarmingPotentialShape: Shape = {
     unlisted: { list: "text" },
     citation: CitationShape,
   },
-  says: "A warming potential by a named basis.",
-  about: {
+  docs: () => ({
+    "": "A warming potential by a named basis.",
     value: "Over 100 years, carbon dioxide being 1; not rounded.",
     standing: "Read there for every component, or partly from memory.",
     unlisted:
       "Components that the basis lists no value for: EU law counts them as 0, United States law leaves them out.",
     citation: "The basis.",
-  },
+  }),
 };
 
 export const ComposedShape: Shape = {
   type: "Composed",
   fields: { composition: { list: RefrigerantComponentShape } },
-  says: "Components with their share of the mass; a refrigerant of refrigerants has them.",
-  about: { composition: "Components, shares that make up 100 % within 0.1." },
+  docs: () => ({
+    "": "Components with their share of the mass; a refrigerant of refrigerants has them.",
+    composition: "Components, shares that make up 100 % within 0.1.",
+  }),
 };
 
 export const CarbonDioxideEquivalentInputShape: Shape = {
@@ -1018,11 +775,11 @@ export const CarbonDioxideEquivalentInputShape: Shape = {
     charge: "mass",
     basis: WarmingBasisShape,
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     basis: "Which potentials apply.",
-  },
+  }),
 };
 
 export const ConcentrationChargeLimitInputShape: Shape = {
@@ -1032,12 +789,12 @@ export const ConcentrationChargeLimitInputShape: Shape = {
     "concentrationLimit?": "density",
     volume: "volume",
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     concentrationLimit:
       "Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition.",
     volume: "Volume of the room.",
-  },
+  }),
 };
 
 export const MinimumRoomVolumeInputShape: Shape = {
@@ -1047,23 +804,23 @@ export const MinimumRoomVolumeInputShape: Shape = {
     "concentrationLimit?": "density",
     charge: "mass",
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     concentrationLimit:
       "Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition.",
     charge: "Total charge, factory charge and what was added.",
-  },
+  }),
 };
 
 export const ConcentrationAnswerOfVolumeShape: Shape = {
   type: "ConcentrationAnswerOfVolume",
   fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
-  says: "A charge or a volume by concentration.",
-  about: {
+  docs: () => ({
+    "": "A charge or a volume by concentration.",
     value: "The largest charge, or the smallest volume.",
     basis: "The limit that was used, with its source.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  },
+  }),
 };
 
 export const DispersalChargeLimitInputShape: Shape = {
@@ -1073,11 +830,11 @@ export const DispersalChargeLimitInputShape: Shape = {
     volume: "volume",
     occupancy: { words: ["institutional", "other"] },
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     volume: "Effective dispersal volume.",
     occupancy: "Who is in the room.",
-  },
+  }),
 };
 
 export const DispersalLimitShape: Shape = {
@@ -1090,24 +847,24 @@ export const DispersalLimitShape: Shape = {
     citation: CitationShape,
     cautions: { list: RoomCautionShape },
   },
-  says: "The charge that may leave into a dispersal volume.",
-  about: {
+  docs: () => ({
+    "": "The charge that may leave into a dispersal volume.",
     limit: "EDVC: the largest releasable charge.",
     basis: "The concentration limit or LFL behind it.",
     factor: "The factors on it: occupancy, and for A2L the concentration factor of 0.5.",
     standing: "The rule itself is from memory.",
     citation: "Where the rule stands.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  },
+  }),
 };
 
 export const DwellingChargeEstimateInputShape: Shape = {
   type: "DwellingChargeEstimateInput",
   fields: { lowerFlammabilityLimit: "density", floorArea: "area" },
-  about: {
+  docs: () => ({
     lowerFlammabilityLimit: "LFL of the refrigerant.",
     floorArea: "Floor area of the space.",
-  },
+  }),
 };
 
 export const DwellingEstimateShape: Shape = {
@@ -1118,13 +875,13 @@ export const DwellingEstimateShape: Shape = {
     standing: { words: ["from-memory"] },
     citation: CitationShape,
   },
-  says: "What may be said of a dwelling without the tables of ASHRAE 15.2.",
-  about: {
+  docs: () => ({
+    "": "What may be said of a dwelling without the tables of ASHRAE 15.2.",
     withoutDetector: "Up to here no detector is asked for: 6 m³ · LFL, from memory.",
     estimate: "An estimate of M_max, 0.5 · LFL · 2.2 m · A: no limit of the standard.",
     standing: "Both are from memory.",
     citation: "The standard whose tables decide.",
-  },
+  }),
 };
 
 export const VentilationLimitsInputShape: Shape = {
@@ -1135,12 +892,12 @@ export const VentilationLimitsInputShape: Shape = {
     volume: "volume",
     lowestUndergroundFloor: "flag",
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     volume: "Volume of the room.",
     lowestUndergroundFloor: "Whether the room is in the lowest underground floor.",
-  },
+  }),
 };
 
 export const VentilationLimitsShape: Shape = {
@@ -1151,13 +908,13 @@ export const VentilationLimitsShape: Shape = {
     additionalVentilation: "density",
     standing: { words: ["from-memory"] },
   },
-  says: "Limits of EN 378-1, C.3, kg/m³.",
-  about: {
+  docs: () => ({
+    "": "Limits of EN 378-1, C.3, kg/m³.",
     underground: "RCL: the most in the lowest underground floor without a measure.",
     minimumVentilation: "QLMV: the most with minimum ventilation, without a measure.",
     additionalVentilation: "QLAV: the most with one measure; above it two are needed.",
     standing: "They are from memory.",
-  },
+  }),
 };
 
 export const VentilationLimitsResultShape: Shape = {
@@ -1167,11 +924,11 @@ export const VentilationLimitsResultShape: Shape = {
     limits: VentilationLimitsShape,
     cautions: { list: RoomCautionShape },
   },
-  about: {
+  docs: () => ({
     measures: "Measures that are needed.",
     limits: "The limits.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  },
+  }),
 };
 
 export const LeakCheckIntervalInputShape: Shape = {
@@ -1183,14 +940,14 @@ export const LeakCheckIntervalInputShape: Shape = {
     "residential?": "flag",
     "leakDetection?": "flag",
   },
-  about: {
+  docs: () => ({
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     hermeticallySealed:
       "Whether every joint was made in the factory and the label says hermetically sealed; false when left out.",
     residential: "Whether it stands in a residential building; false when left out.",
     leakDetection: "Whether a leak detection system watches it; false when left out.",
-  },
+  }),
 };
 
 export const LeakCheckAnswerShape: Shape = {
@@ -1206,8 +963,8 @@ export const LeakCheckAnswerShape: Shape = {
     carbonDioxide: "mass",
     unsaturated: "mass",
   },
-  says: "Whether a leak check is due, and how often.",
-  about: {
+  docs: () => ({
+    "": "Whether a leak check is due, and how often.",
     region: "Where it holds.",
     from: "From which day on, year-month-day.",
     readOn: "State of the text that was read, year-month-day or year-month.",
@@ -1217,7 +974,7 @@ export const LeakCheckAnswerShape: Shape = {
     months: "The interval between them; missing where none is asked for.",
     carbonDioxide: "The charge of Annex I gases as carbon dioxide.",
     unsaturated: "The charge of HFOs of Annex II, section 1.",
-  },
+  }),
 };
 
 export const RuledEquipmentShape: Shape = {
@@ -1243,7 +1000,7 @@ export const MarketRulesInputShape: Shape = {
     date: "text",
     "componentsMade?": "text",
   },
-  about: {
+  docs: () => ({
     region: "Where.",
     equipment: "What.",
     refrigerant: "The refrigerant.",
@@ -1251,7 +1008,7 @@ export const MarketRulesInputShape: Shape = {
     capacity: "Rated cooling capacity.",
     date: "Day of the event that the region counts by, year-month-day.",
     componentsMade: "Day on which the last of all components was made, year-month-day.",
-  },
+  }),
 };
 
 export const MarketRuleShape: Shape = {
@@ -1268,8 +1025,8 @@ export const MarketRuleShape: Shape = {
     barred: "flag",
     "exception?": { words: ["site-safety"] },
   },
-  says: "A rule that applies to equipment.",
-  about: {
+  docs: () => ({
+    "": "A rule that applies to equipment.",
     region: "Where it holds.",
     from: "From which day on, year-month-day.",
     readOn: "State of the text that was read, year-month-day or year-month.",
@@ -1282,7 +1039,7 @@ export const MarketRuleShape: Shape = {
     barred: "Whether the rule bars this refrigerant on the date asked about.",
     exception:
       "site-safety: not where safety requirements at the site forbid what is allowed instead.",
-  },
+  }),
 };
 
 export const MassConcentrationInputShape: Shape = {
@@ -1293,12 +1050,12 @@ export const MassConcentrationInputShape: Shape = {
     temperature: "temperature",
     atmosphere: "absolutePressure",
   },
-  about: {
+  docs: () => ({
     volumeFraction: "Share of the volume.",
     molarMass: "Molar mass, g/mol, above 0.",
     temperature: "Temperature of the air.",
     atmosphere: "Pressure of the air.",
-  },
+  }),
 };
 
 export const MinimumFloorAreaInputShape: Shape = {
@@ -1323,7 +1080,7 @@ export const MinimumFloorAreaInputShape: Shape = {
     "altitude?": "length",
     charge: "mass",
   },
-  about: {
+  docs: () => ({
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -1338,7 +1095,7 @@ export const MinimumFloorAreaInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     charge: "Total charge, factory charge and what was added.",
-  },
+  }),
 };
 
 export const MinimumFloorAreaShape: Shape = {
@@ -1357,8 +1114,8 @@ export const MinimumFloorAreaShape: Shape = {
     area: "area",
     byFormula: "area",
   },
-  says: "The smallest room for a charge.",
-  about: {
+  docs: () => ({
+    "": "The smallest room for a charge.",
     edition: "The edition that was used.",
     unrestricted: "m1: the charge up to which the room does not matter.",
     maximum: "m2: the most by the rule of the floor area.",
@@ -1372,7 +1129,7 @@ export const MinimumFloorAreaShape: Shape = {
     area: "The smallest floor area; 0 where the room does not matter.",
     byFormula:
       "A_min by the formula alone, as manuals tabulate it, also where the room does not matter.",
-  },
+  }),
 };
 
 export const RoomChargeLimitInputShape: Shape = {
@@ -1397,7 +1154,7 @@ export const RoomChargeLimitInputShape: Shape = {
     "altitude?": "length",
     floorArea: "area",
   },
-  about: {
+  docs: () => ({
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -1412,7 +1169,7 @@ export const RoomChargeLimitInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     floorArea: "Floor area of the room.",
-  },
+  }),
 };
 
 export const RoomLimitDeciderShape: Shape = {
@@ -1437,8 +1194,8 @@ export const RoomChargeLimitShape: Shape = {
     byFormula: "mass",
     decidedBy: RoomLimitDeciderShape,
   },
-  says: "The largest charge for a room, and what decides it.",
-  about: {
+  docs: () => ({
+    "": "The largest charge for a room, and what decides it.",
     edition: "The edition that was used.",
     unrestricted: "m1: the charge up to which the room does not matter.",
     maximum: "m2: the most by the rule of the floor area.",
@@ -1453,27 +1210,27 @@ export const RoomChargeLimitShape: Shape = {
     byFormula:
       "m_max by the formula alone, as manuals tabulate it, also where the room does not matter.",
     decidedBy: "What decides the limit.",
-  },
+  }),
 };
 
 export const RoomTableRowShape: Shape = {
   type: "RoomTableRow",
   fields: { area: "area", charge: "mass" },
-  says: "A row of a manual's table: a floor area and the charge that goes with it.",
-  about: {
+  docs: () => ({
+    "": "A row of a manual's table: a floor area and the charge that goes with it.",
     area: "Floor area, rising from row to row.",
     charge: "Charge, not falling from row to row.",
-  },
+  }),
 };
 
 export const ChargeFromRoomTableInputShape: Shape = {
   type: "ChargeFromRoomTableInput",
   fields: { rows: { list: RoomTableRowShape }, floorArea: "area" },
-  about: { rows: "The manual's rows.", floorArea: "Floor area of the room." },
+  docs: () => ({ rows: "The manual's rows.", floorArea: "Floor area of the room." }),
 };
 
 export const AreaFromRoomTableInputShape: Shape = {
   type: "AreaFromRoomTableInput",
   fields: { rows: { list: RoomTableRowShape }, charge: "mass" },
-  about: { rows: "The manual's rows.", charge: "Total charge." },
+  docs: () => ({ rows: "The manual's rows.", charge: "Total charge." }),
 };

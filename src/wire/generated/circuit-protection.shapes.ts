@@ -1,23 +1,23 @@
 // Which shapes have the types of circuit-protection?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
-import { VerbatimShape } from "./assessment.shapes.ts";
+import { SafetyStatements, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const ProtectiveConductorAreaInputFault1Shape: Shape = {
   type: "ProtectiveConductorAreaInputFault1",
   fields: { current: "current", clearingTime: "duration" },
-  about: {
+  docs: () => ({
     current: "Fault current, more than 0, from the impedance of the fault loop.",
     clearingTime: "Time until the device clears it, more than 0 up to 5 s.",
-  },
+  }),
 };
 
 export const ProtectiveConductorAreaInputFault2Shape: Shape = {
   type: "ProtectiveConductorAreaInputFault2",
   fields: { letThrough: "number" },
-  about: { letThrough: "Let-through energy of the device, I²t, in A²s, more than 0." },
+  docs: () => ({ letThrough: "Let-through energy of the device, I²t, in A²s, more than 0." }),
 };
 
 export const ProtectiveConductorShape: Shape = {
@@ -27,14 +27,14 @@ export const ProtectiveConductorShape: Shape = {
     insulation: { words: ["70 °C", "90 °C"] },
     "separate?": "flag",
   },
-  says: "What bears it.",
-  about: {
+  docs: () => ({
+    "": "What bears it.",
     material: "Material.",
     insulation:
       'Insulation that touches it: "70 °C" for PVC (to 160 °C), "90 °C" for XLPE (to 250 °C).',
     separate:
       "Whether it runs apart from the cable, so that it starts at 30 °C; a core of the cable is assumed.",
-  },
+  }),
 };
 
 export const ProtectiveConductorAreaInputShape: Shape = {
@@ -45,16 +45,16 @@ export const ProtectiveConductorAreaInputShape: Shape = {
     },
     conductor: ProtectiveConductorShape,
   },
-  about: { fault: "The fault.", conductor: "The conductor." },
+  docs: () => ({ fault: "The fault.", conductor: "The conductor." }),
 };
 
 export const ProtectiveConductorAreaResultShape: Shape = {
   type: "ProtectiveConductorAreaResult",
   fields: { area: "number", factor: "number" },
-  about: {
+  docs: () => ({
     area: "Least area in mm².",
     factor: "The factor k of material and temperatures, A·√s/mm².",
-  },
+  }),
 };
 
 export const ConductorResistanceInputShape: Shape = {
@@ -99,13 +99,13 @@ export const ConductorResistanceInputShape: Shape = {
     "stranding?": { words: ["solid", "stranded"] },
     "temperature?": "temperature",
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     stranding: "Solid or stranded.",
     temperature: "Temperature of the conductor.",
-  },
+  }),
 };
 
 export const ConduitImpedanceInputShape: Shape = {
@@ -149,18 +149,18 @@ export const ConduitImpedanceInputShape: Shape = {
     material: { words: ["copper", "aluminum"] },
     conduit: { words: ["aluminum", "PVC", "steel"] },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     conduit: "The conduit.",
-  },
+  }),
 };
 
 export const ConduitImpedanceResultShape: Shape = {
   type: "ConduitImpedanceResult",
   fields: { resistance: "resistancePerLength", reactance: "resistancePerLength" },
-  about: { resistance: "Resistance per length.", reactance: "Reactance per length." },
+  docs: () => ({ resistance: "Resistance per length.", reactance: "Reactance per length." }),
 };
 
 export const SupplyShape: Shape = {
@@ -185,20 +185,20 @@ export const SupplyShape: Shape = {
       ],
     },
   },
-  says: "The supply at the panel.",
-  about: {
+  docs: () => ({
+    "": "The supply at the panel.",
     voltage:
       "Nominal voltage between the conductors that feed the unit, within 10 % of one of the service's.",
     phases: "Phases that feed the unit.",
     system:
       "The service; when left out, the first that fits is assumed, the stricter one where two do.",
-  },
+  }),
 };
 
 export const BreakerConnectionInputShape: Shape = {
   type: "BreakerConnectionInput",
   fields: { rules: byRules, supply: SupplyShape },
-  about: { rules: "The rule set.", supply: "The supply." },
+  docs: () => ({ rules: "The rule set.", supply: "The supply." }),
 };
 
 export const SupplySystemNameShape: Shape = {
@@ -248,14 +248,14 @@ export const ConnectionShape: Shape = {
     voltsBetween: "number",
     voltageRating: VoltageRatingShape,
   },
-  says: "What the service asks of the breaker.",
-  about: {
+  docs: () => ({
+    "": "What the service asks of the breaker.",
     system: "The service, as given or assumed.",
     poles: "Poles that open together; a neutral is not counted.",
     voltsToGround: "Nominal volts from the worst conductor to ground.",
     voltsBetween: "Nominal volts between the conductors.",
     voltageRating: "Lowest voltage marking that will do.",
-  },
+  }),
 };
 
 export const EquipmentGroundingInputShape: Shape = {
@@ -334,7 +334,7 @@ export const EquipmentGroundingInputShape: Shape = {
       ],
     },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     material: "Material of the circuit conductors.",
     groundingMaterial:
@@ -342,7 +342,7 @@ export const EquipmentGroundingInputShape: Shape = {
     deviceRating: "Rating of the device that is fitted.",
     minimumConductor: "The smallest circuit conductor with enough ampacity as it runs.",
     conductor: "The circuit conductor that is fitted.",
-  },
+  }),
 };
 
 export const EquipmentGroundingResultShape: Shape = {
@@ -453,7 +453,7 @@ export const LongestRunByFaultLoopInputShape: Shape = {
     line: MetricSizeShape,
     protective: MetricSizeShape,
   },
-  about: {
+  docs: () => ({
     rating: "Rating of the breaker, above 0.",
     curve: "Its curve.",
     tripsAt:
@@ -461,7 +461,7 @@ export const LongestRunByFaultLoopInputShape: Shape = {
     voltageToGround: "Volts from line to ground, above 0.",
     line: "Line conductor, copper.",
     protective: "Protective conductor, copper.",
-  },
+  }),
 };
 
 export const GroundFaultInputShape: Shape = {
@@ -475,8 +475,8 @@ export const GroundFaultInputShape: Shape = {
     "powerConversion?": "flag",
     "text?": "text",
   },
-  says: "What the answer rests on.",
-  about: {
+  docs: () => ({
+    "": "What the answer rests on.",
     rules: "A rule set with the clause, such as nec2023.",
     supply: "The supply.",
     rating: "Rating of the branch circuit, more than 0.",
@@ -485,7 +485,7 @@ export const GroundFaultInputShape: Shape = {
     powerConversion:
       "Whether the unit has power conversion (an inverter); it is taken as having it.",
     text: "Name of the text that is adopted; the last of the rule set's is taken.",
-  },
+  }),
 };
 
 export const GroundFaultAnswerShape: Shape = {
@@ -495,12 +495,12 @@ export const GroundFaultAnswerShape: Shape = {
     "from?": "text",
     classC: "flag",
   },
-  says: "What the clause says to one outlet. outside: not within its reach. exempt: within it, but not yet on that day. required: asked for. by-date: the day was not stated and decides.",
-  about: {
+  docs: () => ({
+    "": "What the clause says to one outlet. outside: not within its reach. exempt: within it, but not yet on that day. required: asked for. by-date: the day was not stated and decides.",
     answer: "The answer.",
     from: "First day of the duty, where the text has one.",
     classC: "Whether a listed class C device is permitted.",
-  },
+  }),
 };
 
 export const HeaterCurrentInputShape: Shape = {
@@ -511,12 +511,12 @@ export const HeaterCurrentInputShape: Shape = {
     "supplyVoltage?": "voltage",
     "phases?": { words: [1, 3] },
   },
-  about: {
+  docs: () => ({
     power: "Marked power.",
     ratedVoltage: "Voltage for which it is marked; line to line for three phases.",
     supplyVoltage: "Voltage that it gets; the rated one when left out.",
     phases: "Phases that feed it; 1 when left out.",
-  },
+  }),
 };
 
 export const LargestDeviceOnConductorInputShape: Shape = {
@@ -561,13 +561,13 @@ export const LargestDeviceOnConductorInputShape: Shape = {
     usable: "current",
     "device?": { words: ["breaker", "fuse"] },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     usable: "What the conductor carries as it runs.",
     device: "Fuse or breaker.",
-  },
+  }),
 };
 
 export const AwgWiringShape: Shape = {
@@ -584,8 +584,8 @@ export const AwgWiringShape: Shape = {
     "aboveRoof?": "length",
     "conduit?": { words: ["aluminum", "PVC", "steel"] },
   },
-  says: "Wiring by wire gauge.",
-  about: {
+  docs: () => ({
+    "": "Wiring by wire gauge.",
     material: "Material of the conductors.",
     ambient:
       "Temperature around the cable at its hottest place; 30 °C is assumed when left out, 20 °C in the ground.",
@@ -599,7 +599,7 @@ export const AwgWiringShape: Shape = {
       "Loaded conductors in the same raceway or bundle, grounding conductors not counted; 3 or fewer are assumed.",
     aboveRoof: "Height above a roof in the sun; leave out where there is no roof.",
     conduit: "Conduit, for the alternating-current impedance; used together with a power factor.",
-  },
+  }),
 };
 
 export const InstallationMethodShape: Shape = {
@@ -621,8 +621,8 @@ export const MetricWiringShape: Shape = {
     "soilResistivity?": "number",
     "insulationLength?": "length",
   },
-  says: "Wiring by cross-section and method of installation.",
-  about: {
+  docs: () => ({
+    "": "Wiring by cross-section and method of installation.",
     material: "Material of the conductors.",
     ambient:
       "Temperature around the cable at its hottest place; 30 °C is assumed when left out, 20 °C in the ground.",
@@ -634,7 +634,7 @@ export const MetricWiringShape: Shape = {
     grouping: "How they run together; bunched or enclosed is assumed, in the ground touching.",
     soilResistivity: "Thermal resistivity of the soil in K·m/W, methods D1 and D2; 2.5 is assumed.",
     insulationLength: "Length over which the cable is surrounded by thermal insulation.",
-  },
+  }),
 };
 
 export const MinimumConductorInputShape: Shape = {
@@ -648,7 +648,7 @@ export const MinimumConductorInputShape: Shape = {
     "device?": { words: ["breaker", "fuse"] },
     "equipment?": { words: ["other", "motor-compressor"] },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     wiring: "How the cable runs.",
     phases: "Phases that feed the unit: two or three loaded conductors in metric tables.",
@@ -657,7 +657,7 @@ export const MinimumConductorInputShape: Shape = {
     ampacity: "Least ampacity, such as the marked minimum circuit ampacity; more than 0.",
     device: "Kind of the device ahead; a breaker when left out.",
     equipment: "What the circuit feeds; motor-compressor when left out.",
-  },
+  }),
 };
 
 export const MinimumConductorResultShape: Shape = {
@@ -727,8 +727,8 @@ export const LoadShape: Shape = {
     "count?": "number",
     "runsIn?": { list: OperatingModeShape },
   },
-  says: "One load of a unit, or several alike.",
-  about: {
+  docs: () => ({
+    "": "One load of a unit, or several alike.",
     kind: "Compressor, fan or other motor, electric heater, or anything else.",
     current:
       "Rated-load current of a compressor, full-load current of a motor, current of the rest; above 0. A heater may state its power and voltage instead.",
@@ -742,13 +742,13 @@ export const LoadShape: Shape = {
     count: "How many alike; 1 when left out.",
     runsIn:
       "Modes in which it runs; every mode when left out. Loads that share no mode never add up.",
-  },
+  }),
 };
 
 export const MinimumDisconnectInputShape: Shape = {
   type: "MinimumDisconnectInput",
   fields: { rules: byRules, loads: { list: LoadShape } },
-  about: { rules: "The rule set.", loads: "What it switches." },
+  docs: () => ({ rules: "The rule set.", loads: "What it switches." }),
 };
 
 export const UsableAmpacityInputShape: Shape = {
@@ -793,14 +793,14 @@ export const UsableAmpacityInputShape: Shape = {
       ],
     },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     wiring: "How the cable runs.",
     phases: "Phases that feed the unit: two or three loaded conductors in metric tables.",
     deviceRating:
       "Rating of the device ahead, more than 0; decides the termination column where it is not marked.",
     size: "The size.",
-  },
+  }),
 };
 
 export const LongestRunInputShape: Shape = {
@@ -814,7 +814,7 @@ export const LongestRunInputShape: Shape = {
     "powerFactor?": "number",
     limit: "ratio",
   },
-  about: {
+  docs: () => ({
     current:
       "Current, more than 0: the running current for the drop while running, locked-rotor current for the start.",
     voltage: "Voltage at the start of the run, more than 0; line to line for three phases.",
@@ -824,7 +824,7 @@ export const LongestRunInputShape: Shape = {
     powerFactor:
       "Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors.",
     limit: "Largest drop as a share of the voltage.",
-  },
+  }),
 };
 
 export const VoltageDropInputShape: Shape = {
@@ -838,8 +838,8 @@ export const VoltageDropInputShape: Shape = {
     "reactance?": "resistancePerLength",
     "powerFactor?": "number",
   },
-  says: "A run and the current in it.",
-  about: {
+  docs: () => ({
+    "": "A run and the current in it.",
     current:
       "Current, more than 0: the running current for the drop while running, locked-rotor current for the start.",
     voltage: "Voltage at the start of the run, more than 0; line to line for three phases.",
@@ -849,18 +849,18 @@ export const VoltageDropInputShape: Shape = {
     reactance: "Reactance of one conductor per length; 0 when left out.",
     powerFactor:
       "Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors.",
-  },
+  }),
 };
 
 export const VoltageDropShape: Shape = {
   type: "VoltageDrop",
   fields: { drop: "voltage", ratio: "ratio", atUnit: "voltage" },
-  says: "What is lost and what is left.",
-  about: {
+  docs: () => ({
+    "": "What is lost and what is left.",
     drop: "Voltage lost.",
     ratio: "Share of the voltage at the start.",
     atUnit: "Voltage at the unit.",
-  },
+  }),
 };
 
 export const AssessNameplateInputShape: Shape = {
@@ -872,832 +872,288 @@ export const AssessNameplateInputShape: Shape = {
     "printedTo?": "current",
     "standard?": { words: ["UL 1995", "UL 60335-2-40"] },
   },
-  about: {
+  docs: () => ({
     loads: "The parts of the unit.",
     minimumCircuitAmpacity: "As marked.",
     maximumOvercurrentProtection: "As marked.",
     printedTo:
       "Last digit that is printed of the ampacity; 1 A is taken for a whole number, else 0.1 A.",
     standard: "The standard of the nameplate; UL 1995 when left out.",
-  },
+  }),
 };
 
-export const CircuitProtectionDeviceRatingMetValuesShape: Shape = {
-  type: "CircuitProtectionDeviceRatingMetValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-    rating: "current",
-    limit: "current",
-  },
+export const CircuitProtectionDeviceShape: Shape = {
+  type: "CircuitProtectionDevice",
+  words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"],
 };
 
-export const CircuitProtectionDeviceTooLargeValuesShape: Shape = {
-  type: "CircuitProtectionDeviceTooLargeValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-    rating: "current",
-    limit: "current",
-  },
+export const CircuitProtectionSectionShape: Shape = {
+  type: "CircuitProtectionSection",
+  words: ["circuit-protection.section.run", "circuit-protection.section.whip"],
 };
 
-export const CircuitProtectionDeviceBelowLoadValuesShape: Shape = {
-  type: "CircuitProtectionDeviceBelowLoadValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-    rating: "current",
-    load: "current",
-  },
+export const CircuitProtectionPointShape: Shape = {
+  type: "CircuitProtectionPoint",
+  words: [
+    "circuit-protection.point.ambient",
+    "circuit-protection.point.marked-values",
+    "circuit-protection.point.device-ratings",
+    "circuit-protection.point.poles",
+    "circuit-protection.point.voltage-marking",
+    "circuit-protection.point.overload",
+    "circuit-protection.point.ampacity",
+    "circuit-protection.point.terminations",
+    "circuit-protection.point.sheathed-cable",
+    "circuit-protection.point.grouping",
+    "circuit-protection.point.rooftop",
+    "circuit-protection.point.aluminum-terminals",
+    "circuit-protection.point.grounding",
+    "circuit-protection.point.enlarged-grounding",
+    "circuit-protection.point.disconnect-rating",
+    "circuit-protection.point.disconnect-place",
+    "circuit-protection.point.working-space",
+    "circuit-protection.point.voltage-drop",
+    "circuit-protection.point.residual-current",
+    "circuit-protection.point.service-receptacle",
+    "circuit-protection.point.rooftop-raceway",
+    "circuit-protection.point.compressor",
+  ],
 };
 
-export const CircuitProtectionDeviceBelowAmpacityValuesShape: Shape = {
-  type: "CircuitProtectionDeviceBelowAmpacityValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-    rating: "current",
-    ampacity: "current",
-  },
+export const CircuitProtectionUnjudgedShape: Shape = {
+  type: "CircuitProtectionUnjudged",
+  words: [
+    "circuit-protection.unjudged.working-space",
+    "circuit-protection.unjudged.voltage-drop",
+    "circuit-protection.unjudged.service-receptacle",
+    "circuit-protection.unjudged.lockable",
+    "circuit-protection.unjudged.equipment-grounding",
+    "circuit-protection.unjudged.disconnect",
+    "circuit-protection.unjudged.in-sight",
+    "circuit-protection.unjudged.near-enough",
+    "circuit-protection.unjudged.accessible",
+    "circuit-protection.unjudged.not-in-the-way",
+    "circuit-protection.unjudged.not-on-unit",
+    "circuit-protection.unjudged.short-circuit-rating",
+    "circuit-protection.unjudged.horsepower-rating",
+    "circuit-protection.unjudged.fault-loop",
+    "circuit-protection.unjudged.breaking-capacity",
+  ],
 };
 
-export const CircuitProtectionDeviceKindMetValuesShape: Shape = {
-  type: "CircuitProtectionDeviceKindMetValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-  },
+export const CircuitProtectionAdviceShape: Shape = {
+  type: "CircuitProtectionAdvice",
+  words: [
+    "circuit-protection.advice.enclosure-tool-or-lock",
+    "circuit-protection.advice.enclosure-locked",
+    "circuit-protection.advice.surge-protection",
+    "circuit-protection.advice.buried-cable-residual-current",
+    "circuit-protection.advice.own-circuit",
+    "circuit-protection.advice.notifiable-work",
+    "circuit-protection.advice.gas-clearance",
+  ],
 };
 
-export const CircuitProtectionPolesMetValuesShape: Shape = {
-  type: "CircuitProtectionPolesMetValues",
-  fields: { poles: "number", needed: "number" },
-};
-
-export const CircuitProtectionPolesTooFewValuesShape: Shape = {
-  type: "CircuitProtectionPolesTooFewValues",
-  fields: { poles: "number", needed: "number" },
-};
-
-export const CircuitProtectionPolesNotStatedValuesShape: Shape = {
-  type: "CircuitProtectionPolesNotStatedValues",
-  fields: { needed: "number" },
-};
-
-export const CircuitProtectionVoltageMarkingMetValuesShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingMetValues",
-  fields: { marking: VerbatimShape },
-};
-
-export const CircuitProtectionVoltageMarkingTooLowValuesShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingTooLowValues",
-  fields: { marking: VerbatimShape, needed: VerbatimShape, system: VerbatimShape },
-};
-
-export const CircuitProtectionVoltageMarkingNotStatedValuesShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingNotStatedValues",
-  fields: { system: VerbatimShape },
-};
-
-export const CircuitProtectionNoStandardDeviceValuesShape: Shape = {
-  type: "CircuitProtectionNoStandardDeviceValues",
-  fields: { maximum: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionConductorMetValuesShape: Shape = {
-  type: "CircuitProtectionConductorMetValues",
-  fields: {
-    section: { words: ["circuit-protection.section.run", "circuit-protection.section.whip"] },
+export const CircuitProtectionStatements: Statements = {
+  "circuit-protection.add-receptacle": { limit: "length" },
+  "circuit-protection.advice": { clause: VerbatimShape, advice: CircuitProtectionAdviceShape },
+  "circuit-protection.aluminum-terminals-met": {},
+  "circuit-protection.aluminum-terminals-missing": {},
+  "circuit-protection.aluminum-terminals-not-stated": {},
+  "circuit-protection.ambient-assumed": { ambient: "temperature" },
+  "circuit-protection.ampacity-fits": { marked: "current", ampacity: "current" },
+  "circuit-protection.ampacity-needs-more": { rating: "current" },
+  "circuit-protection.ampacity-too-low": { marked: "current", ampacity: "current" },
+  "circuit-protection.ampacity-unexplained": { marked: "current", ampacity: "current" },
+  "circuit-protection.ask-authority": { clause: VerbatimShape, rules: VerbatimShape },
+  "circuit-protection.ask-manufacturer": {},
+  "circuit-protection.cable-assumed": {},
+  "circuit-protection.calculated-not-marked": {},
+  "circuit-protection.check-service": {},
+  "circuit-protection.circuits-assumed": {},
+  "circuit-protection.clear-space": { depth: "length", width: "length", height: "length" },
+  "circuit-protection.compressor-inferred": { maximum: "current", ampacity: "current" },
+  "circuit-protection.conductor-met": {
+    section: CircuitProtectionSectionShape,
     size: VerbatimShape,
     usable: "current",
     ampacity: "current",
     rating: "current",
   },
-};
-
-export const CircuitProtectionConductorNotJudgedValuesShape: Shape = {
-  type: "CircuitProtectionConductorNotJudgedValues",
-  fields: { size: VerbatimShape, clause: VerbatimShape },
-};
-
-export const CircuitProtectionEquipmentNotStatedValuesShape: Shape = {
-  type: "CircuitProtectionEquipmentNotStatedValues",
-  fields: { size: VerbatimShape, rating: "current" },
-};
-
-export const CircuitProtectionGroundingMetValuesShape: Shape = {
-  type: "CircuitProtectionGroundingMetValues",
-  fields: { fitted: VerbatimShape, size: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingTooSmallValuesShape: Shape = {
-  type: "CircuitProtectionGroundingTooSmallValues",
-  fields: { fitted: VerbatimShape, size: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingByEnergyMetValuesShape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyMetValues",
-  fields: { fitted: VerbatimShape, area: "number" },
-};
-
-export const CircuitProtectionGroundingByEnergyShortValuesShape: Shape = {
-  type: "CircuitProtectionGroundingByEnergyShortValues",
-  fields: { fitted: VerbatimShape, area: "number" },
-};
-
-export const CircuitProtectionGroundingNeedsEnergyValuesShape: Shape = {
-  type: "CircuitProtectionGroundingNeedsEnergyValues",
-  fields: { fitted: VerbatimShape, size: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingTwoReadingsValuesShape: Shape = {
-  type: "CircuitProtectionGroundingTwoReadingsValues",
-  fields: { size: VerbatimShape, clause: VerbatimShape },
-};
-
-export const CircuitProtectionGroundingWireMissingValuesShape: Shape = {
-  type: "CircuitProtectionGroundingWireMissingValues",
-  fields: { clause: VerbatimShape },
-};
-
-export const CircuitProtectionDisconnectRatingMetValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectRatingMetValues",
-  fields: { rating: "current", needed: "current" },
-};
-
-export const CircuitProtectionDisconnectTooSmallValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectTooSmallValues",
-  fields: { rating: "current", needed: "current" },
-};
-
-export const CircuitProtectionLargestLoadNotStatedValuesShape: Shape = {
-  type: "CircuitProtectionLargestLoadNotStatedValues",
-  fields: { rating: "current", needed: "current" },
-};
-
-export const CircuitProtectionDisconnectFuseMetValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectFuseMetValues",
-  fields: { fuse: "current", limit: "current" },
-};
-
-export const CircuitProtectionDisconnectFuseTooLargeValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectFuseTooLargeValues",
-  fields: { fuse: "current", limit: "current" },
-};
-
-export const CircuitProtectionDisconnectNearValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectNearValues",
-  fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionDisconnectTooFarValuesShape: Shape = {
-  type: "CircuitProtectionDisconnectTooFarValues",
-  fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionWorkingSpaceMetValuesShape: Shape = {
-  type: "CircuitProtectionWorkingSpaceMetValues",
-  fields: { depth: "length", width: "length", height: "length" },
-};
-
-export const CircuitProtectionReceptacleMetValuesShape: Shape = {
-  type: "CircuitProtectionReceptacleMetValues",
-  fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionReceptacleTooFarValuesShape: Shape = {
-  type: "CircuitProtectionReceptacleTooFarValues",
-  fields: { distance: "length", limit: "length" },
-};
-
-export const CircuitProtectionVoltageDropMetValuesShape: Shape = {
-  type: "CircuitProtectionVoltageDropMetValues",
-  fields: { drop: "ratio", limit: "ratio" },
-};
-
-export const CircuitProtectionResidualCurrentMetValuesShape: Shape = {
-  type: "CircuitProtectionResidualCurrentMetValues",
-  fields: { rated: "current" },
-};
-
-export const CircuitProtectionResidualCurrentTooHighValuesShape: Shape = {
-  type: "CircuitProtectionResidualCurrentTooHighValues",
-  fields: { rated: "current", limit: "current" },
-};
-
-export const CircuitProtectionNotConfirmedValuesShape: Shape = {
-  type: "CircuitProtectionNotConfirmedValues",
-  fields: {
-    point: {
-      words: [
-        "circuit-protection.point.ambient",
-        "circuit-protection.point.marked-values",
-        "circuit-protection.point.device-ratings",
-        "circuit-protection.point.poles",
-        "circuit-protection.point.voltage-marking",
-        "circuit-protection.point.overload",
-        "circuit-protection.point.ampacity",
-        "circuit-protection.point.terminations",
-        "circuit-protection.point.sheathed-cable",
-        "circuit-protection.point.grouping",
-        "circuit-protection.point.rooftop",
-        "circuit-protection.point.aluminum-terminals",
-        "circuit-protection.point.grounding",
-        "circuit-protection.point.enlarged-grounding",
-        "circuit-protection.point.disconnect-rating",
-        "circuit-protection.point.disconnect-place",
-        "circuit-protection.point.working-space",
-        "circuit-protection.point.voltage-drop",
-        "circuit-protection.point.residual-current",
-        "circuit-protection.point.service-receptacle",
-        "circuit-protection.point.rooftop-raceway",
-        "circuit-protection.point.compressor",
-      ],
-    },
+  "circuit-protection.conductor-not-judged": { size: VerbatimShape, clause: VerbatimShape },
+  "circuit-protection.conductor-not-stated": {},
+  "circuit-protection.conductor-too-small": {
+    section: CircuitProtectionSectionShape,
+    size: VerbatimShape,
+    usable: "current",
+    ampacity: "current",
+    rating: "current",
+  },
+  "circuit-protection.conductor-unprotected": {
+    section: CircuitProtectionSectionShape,
+    size: VerbatimShape,
+    usable: "current",
+    ampacity: "current",
+    rating: "current",
+  },
+  "circuit-protection.conductors-assumed": {},
+  "circuit-protection.curve": { curve: VerbatimShape },
+  "circuit-protection.device-below-ampacity": {
+    device: CircuitProtectionDeviceShape,
+    rating: "current",
+    ampacity: "current",
+  },
+  "circuit-protection.device-below-load": {
+    device: CircuitProtectionDeviceShape,
+    rating: "current",
+    load: "current",
+  },
+  "circuit-protection.device-kind-met": { device: CircuitProtectionDeviceShape },
+  "circuit-protection.device-not-standard": {
+    device: CircuitProtectionDeviceShape,
+    rating: "current",
+  },
+  "circuit-protection.device-not-stated": {},
+  "circuit-protection.device-rating-met": {
+    device: CircuitProtectionDeviceShape,
+    rating: "current",
+    limit: "current",
+  },
+  "circuit-protection.device-too-large": {
+    device: CircuitProtectionDeviceShape,
+    rating: "current",
+    limit: "current",
+  },
+  "circuit-protection.disconnect-accessible": {},
+  "circuit-protection.disconnect-clear": {},
+  "circuit-protection.disconnect-fuse-met": { fuse: "current", limit: "current" },
+  "circuit-protection.disconnect-fuse-too-large": { fuse: "current", limit: "current" },
+  "circuit-protection.disconnect-in-sight": {},
+  "circuit-protection.disconnect-in-the-way": {},
+  "circuit-protection.disconnect-lockable": {},
+  "circuit-protection.disconnect-near": { distance: "length", limit: "length" },
+  "circuit-protection.disconnect-not-accessible": {},
+  "circuit-protection.disconnect-not-lockable": {},
+  "circuit-protection.disconnect-off-unit": {},
+  "circuit-protection.disconnect-on-unit": {},
+  "circuit-protection.disconnect-out-of-sight": {},
+  "circuit-protection.disconnect-rating-met": { rating: "current", needed: "current" },
+  "circuit-protection.disconnect-too-far": { distance: "length", limit: "length" },
+  "circuit-protection.disconnect-too-small": { rating: "current", needed: "current" },
+  "circuit-protection.equipment-not-stated": { size: VerbatimShape, rating: "current" },
+  "circuit-protection.fit-aluminum-terminals": {},
+  "circuit-protection.fit-at-most": { limit: "current" },
+  "circuit-protection.fit-between": { from: "current", to: "current" },
+  "circuit-protection.fit-conductor": { size: VerbatimShape },
+  "circuit-protection.fit-conductor-for-drop": { size: VerbatimShape },
+  "circuit-protection.fit-disconnect": { needed: "current" },
+  "circuit-protection.fit-disconnect-fuses": { limit: "current" },
+  "circuit-protection.fit-fuses": {},
+  "circuit-protection.fit-grounding": { size: VerbatimShape },
+  "circuit-protection.fit-grounding-area": { area: "number" },
+  "circuit-protection.fit-grounding-wire": {},
+  "circuit-protection.fit-larger-conductor": {},
+  "circuit-protection.fit-lockable-disconnect": {},
+  "circuit-protection.fit-marking": { needed: VerbatimShape },
+  "circuit-protection.fit-poles": { needed: "number" },
+  "circuit-protection.fit-residual-current": { limit: "current" },
+  "circuit-protection.from-memory": { clauses: { list: VerbatimShape } },
+  "circuit-protection.fuse-required": {},
+  "circuit-protection.ground-fault-by-date": { clause: VerbatimShape, from: VerbatimShape },
+  "circuit-protection.ground-fault-class-c": { clause: VerbatimShape },
+  "circuit-protection.ground-fault-exempt": { clause: VerbatimShape, from: VerbatimShape },
+  "circuit-protection.ground-fault-required": { clause: VerbatimShape },
+  "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape, area: "number" },
+  "circuit-protection.grounding-by-energy-short": { fitted: VerbatimShape, area: "number" },
+  "circuit-protection.grounding-met": { fitted: VerbatimShape, size: VerbatimShape },
+  "circuit-protection.grounding-needs-energy": { fitted: VerbatimShape, size: VerbatimShape },
+  "circuit-protection.grounding-too-small": { fitted: VerbatimShape, size: VerbatimShape },
+  "circuit-protection.grounding-two-readings": { size: VerbatimShape, clause: VerbatimShape },
+  "circuit-protection.grounding-wire-missing": { clause: VerbatimShape },
+  "circuit-protection.hacr-mark": {},
+  "circuit-protection.heater-below-50-kw": {},
+  "circuit-protection.heater-needs-more": { rating: "current" },
+  "circuit-protection.largest-load-not-stated": { rating: "current", needed: "current" },
+  "circuit-protection.look-at-terminals": {},
+  "circuit-protection.marking-assumed": {},
+  "circuit-protection.maximum-below-ampacity": {},
+  "circuit-protection.maximum-confirmed": { maximum: "current", ampacity: "current" },
+  "circuit-protection.maximum-not-stated": {},
+  "circuit-protection.maximum-too-high": { maximum: "current", ampacity: "current" },
+  "circuit-protection.move-disconnect": {},
+  "circuit-protection.move-disconnect-within": { limit: "length" },
+  "circuit-protection.next-size-down": { calculated: "current" },
+  "circuit-protection.no-standard-device": { maximum: "current", ampacity: "current" },
+  "circuit-protection.no-standard-device-between": { maximum: "current", ampacity: "current" },
+  "circuit-protection.not-a-usual-size": { maximum: "current" },
+  "circuit-protection.not-confirmed": {
+    point: CircuitProtectionPointShape,
     clause: VerbatimShape,
     rules: VerbatimShape,
   },
-};
-
-export const CircuitProtectionAmpacityFitsValuesShape: Shape = {
-  type: "CircuitProtectionAmpacityFitsValues",
-  fields: { marked: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionAmpacityTooLowValuesShape: Shape = {
-  type: "CircuitProtectionAmpacityTooLowValues",
-  fields: { marked: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionAmpacityUnexplainedValuesShape: Shape = {
-  type: "CircuitProtectionAmpacityUnexplainedValues",
-  fields: { marked: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionProtectionFitsValuesShape: Shape = {
-  type: "CircuitProtectionProtectionFitsValues",
-  fields: { maximum: "current", ceiling: "current" },
-};
-
-export const CircuitProtectionProtectionTooHighValuesShape: Shape = {
-  type: "CircuitProtectionProtectionTooHighValues",
-  fields: { maximum: "current", ceiling: "current" },
-};
-
-export const CircuitProtectionNextSizeDownValuesShape: Shape = {
-  type: "CircuitProtectionNextSizeDownValues",
-  fields: { calculated: "current" },
-};
-
-export const CircuitProtectionHeaterNeedsMoreValuesShape: Shape = {
-  type: "CircuitProtectionHeaterNeedsMoreValues",
-  fields: { rating: "current" },
-};
-
-export const CircuitProtectionSmallestRatingValuesShape: Shape = {
-  type: "CircuitProtectionSmallestRatingValues",
-  fields: { rating: "current" },
-};
-
-export const CircuitProtectionAmpacityNeedsMoreValuesShape: Shape = {
-  type: "CircuitProtectionAmpacityNeedsMoreValues",
-  fields: { rating: "current" },
-};
-
-export const CircuitProtectionServiceAssumedValuesShape: Shape = {
-  type: "CircuitProtectionServiceAssumedValues",
-  fields: { system: VerbatimShape },
-};
-
-export const CircuitProtectionAmbientAssumedValuesShape: Shape = {
-  type: "CircuitProtectionAmbientAssumedValues",
-  fields: { ambient: "temperature" },
-};
-
-export const CircuitProtectionRatedLoadAssumedValuesShape: Shape = {
-  type: "CircuitProtectionRatedLoadAssumedValues",
-  fields: { ampacity: "current" },
-};
-
-export const CircuitProtectionVoltageMarkingAssumedValuesShape: Shape = {
-  type: "CircuitProtectionVoltageMarkingAssumedValues",
-  fields: { marking: VerbatimShape },
-};
-
-export const CircuitProtectionNotStatedValuesShape: Shape = {
-  type: "CircuitProtectionNotStatedValues",
-  fields: {
-    parts: {
-      list: {
-        words: [
-          "circuit-protection.unjudged.working-space",
-          "circuit-protection.unjudged.voltage-drop",
-          "circuit-protection.unjudged.service-receptacle",
-          "circuit-protection.unjudged.lockable",
-          "circuit-protection.unjudged.equipment-grounding",
-          "circuit-protection.unjudged.disconnect",
-          "circuit-protection.unjudged.in-sight",
-          "circuit-protection.unjudged.near-enough",
-          "circuit-protection.unjudged.accessible",
-          "circuit-protection.unjudged.not-in-the-way",
-          "circuit-protection.unjudged.not-on-unit",
-          "circuit-protection.unjudged.short-circuit-rating",
-          "circuit-protection.unjudged.horsepower-rating",
-          "circuit-protection.unjudged.fault-loop",
-          "circuit-protection.unjudged.breaking-capacity",
-        ],
-      },
-    },
+  "circuit-protection.not-judged": { parts: { list: CircuitProtectionUnjudgedShape } },
+  "circuit-protection.not-stated": { parts: { list: CircuitProtectionUnjudgedShape } },
+  "circuit-protection.poles-met": { poles: "number", needed: "number" },
+  "circuit-protection.poles-not-stated": { needed: "number" },
+  "circuit-protection.poles-too-few": { poles: "number", needed: "number" },
+  "circuit-protection.protection-fits": { maximum: "current", ceiling: "current" },
+  "circuit-protection.protection-too-high": { maximum: "current", ceiling: "current" },
+  "circuit-protection.rated-load-assumed": { ampacity: "current" },
+  "circuit-protection.rated-load-low": { load: "current", ampacity: "current" },
+  "circuit-protection.read-nameplate-again": {},
+  "circuit-protection.receptacle-met": { distance: "length", limit: "length" },
+  "circuit-protection.receptacle-on-load-side": {},
+  "circuit-protection.receptacle-too-far": { distance: "length", limit: "length" },
+  "circuit-protection.residual-current-met": { rated: "current" },
+  "circuit-protection.residual-current-missing": { clause: VerbatimShape },
+  "circuit-protection.residual-current-not-stated": { clause: VerbatimShape },
+  "circuit-protection.residual-current-too-high": { rated: "current", limit: "current" },
+  "circuit-protection.roof-assumed": {},
+  "circuit-protection.rules-older": { reviewed: VerbatimShape, date: VerbatimShape },
+  "circuit-protection.service-assumed": { system: VerbatimShape },
+  "circuit-protection.shared-circuit": { count: "number" },
+  "circuit-protection.shorten-run": { longest: "length" },
+  "circuit-protection.size-conductor-elsewhere": { clause: VerbatimShape },
+  "circuit-protection.smallest-rating": { rating: "current" },
+  "circuit-protection.start-may-trip": { locked: "current", from: "current" },
+  "circuit-protection.state-conductor": {},
+  "circuit-protection.state-device": {},
+  "circuit-protection.state-earthing": {},
+  "circuit-protection.state-equipment": {},
+  "circuit-protection.state-fault-energy": {},
+  "circuit-protection.state-largest-load": {},
+  "circuit-protection.state-marking": {},
+  "circuit-protection.state-maximum": {},
+  "circuit-protection.state-poles": {},
+  "circuit-protection.terminations-assumed": {},
+  "circuit-protection.voltage-drop-above-limit": { drop: "ratio", limit: "ratio" },
+  "circuit-protection.voltage-drop-met": { drop: "ratio", limit: "ratio" },
+  "circuit-protection.voltage-drop-recommended": { drop: "ratio", limit: "ratio" },
+  "circuit-protection.voltage-marking-assumed": { marking: VerbatimShape },
+  "circuit-protection.voltage-marking-met": { marking: VerbatimShape },
+  "circuit-protection.voltage-marking-not-stated": { system: VerbatimShape },
+  "circuit-protection.voltage-marking-too-low": {
+    marking: VerbatimShape,
+    needed: VerbatimShape,
+    system: VerbatimShape,
   },
-};
-
-export const CircuitProtectionNotJudgedValuesShape: Shape = {
-  type: "CircuitProtectionNotJudgedValues",
-  fields: {
-    parts: {
-      list: {
-        words: [
-          "circuit-protection.unjudged.working-space",
-          "circuit-protection.unjudged.voltage-drop",
-          "circuit-protection.unjudged.service-receptacle",
-          "circuit-protection.unjudged.lockable",
-          "circuit-protection.unjudged.equipment-grounding",
-          "circuit-protection.unjudged.disconnect",
-          "circuit-protection.unjudged.in-sight",
-          "circuit-protection.unjudged.near-enough",
-          "circuit-protection.unjudged.accessible",
-          "circuit-protection.unjudged.not-in-the-way",
-          "circuit-protection.unjudged.not-on-unit",
-          "circuit-protection.unjudged.short-circuit-rating",
-          "circuit-protection.unjudged.horsepower-rating",
-          "circuit-protection.unjudged.fault-loop",
-          "circuit-protection.unjudged.breaking-capacity",
-        ],
-      },
-    },
+  "circuit-protection.working-space-met": { depth: "length", width: "length", height: "length" },
+  "circuit-protection.working-space-recommended": {
+    depth: "length",
+    width: "length",
+    height: "length",
   },
-};
-
-export const CircuitProtectionNotAUsualSizeValuesShape: Shape = {
-  type: "CircuitProtectionNotAUsualSizeValues",
-  fields: { maximum: "current" },
-};
-
-export const CircuitProtectionRatedLoadLowValuesShape: Shape = {
-  type: "CircuitProtectionRatedLoadLowValues",
-  fields: { load: "current", ampacity: "current" },
-};
-
-export const CircuitProtectionDeviceNotStandardValuesShape: Shape = {
-  type: "CircuitProtectionDeviceNotStandardValues",
-  fields: {
-    device: { words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"] },
-    rating: "current",
-  },
-};
-
-export const CircuitProtectionCurveValuesShape: Shape = {
-  type: "CircuitProtectionCurveValues",
-  fields: { curve: VerbatimShape },
-};
-
-export const CircuitProtectionStartMayTripValuesShape: Shape = {
-  type: "CircuitProtectionStartMayTripValues",
-  fields: { locked: "current", from: "current" },
-};
-
-export const CircuitProtectionFromMemoryValuesShape: Shape = {
-  type: "CircuitProtectionFromMemoryValues",
-  fields: { clauses: { list: VerbatimShape } },
-};
-
-export const CircuitProtectionRulesOlderValuesShape: Shape = {
-  type: "CircuitProtectionRulesOlderValues",
-  fields: { reviewed: VerbatimShape, date: VerbatimShape },
-};
-
-export const CircuitProtectionGroundFaultExemptValuesShape: Shape = {
-  type: "CircuitProtectionGroundFaultExemptValues",
-  fields: { clause: VerbatimShape, from: VerbatimShape },
-};
-
-export const CircuitProtectionGroundFaultByDateValuesShape: Shape = {
-  type: "CircuitProtectionGroundFaultByDateValues",
-  fields: { clause: VerbatimShape, from: VerbatimShape },
-};
-
-export const CircuitProtectionAdviceValuesShape: Shape = {
-  type: "CircuitProtectionAdviceValues",
-  fields: {
-    clause: VerbatimShape,
-    advice: {
-      words: [
-        "circuit-protection.advice.enclosure-tool-or-lock",
-        "circuit-protection.advice.enclosure-locked",
-        "circuit-protection.advice.surge-protection",
-        "circuit-protection.advice.buried-cable-residual-current",
-        "circuit-protection.advice.own-circuit",
-        "circuit-protection.advice.notifiable-work",
-        "circuit-protection.advice.gas-clearance",
-      ],
-    },
-  },
-};
-
-export const CircuitProtectionSharedCircuitValuesShape: Shape = {
-  type: "CircuitProtectionSharedCircuitValues",
-  fields: { count: "number" },
-};
-
-export const CircuitProtectionFitAtMostValuesShape: Shape = {
-  type: "CircuitProtectionFitAtMostValues",
-  fields: { limit: "current" },
-};
-
-export const CircuitProtectionFitBetweenValuesShape: Shape = {
-  type: "CircuitProtectionFitBetweenValues",
-  fields: { from: "current", to: "current" },
-};
-
-export const CircuitProtectionFitPolesValuesShape: Shape = {
-  type: "CircuitProtectionFitPolesValues",
-  fields: { needed: "number" },
-};
-
-export const CircuitProtectionFitMarkingValuesShape: Shape = {
-  type: "CircuitProtectionFitMarkingValues",
-  fields: { needed: VerbatimShape },
-};
-
-export const CircuitProtectionFitConductorValuesShape: Shape = {
-  type: "CircuitProtectionFitConductorValues",
-  fields: { size: VerbatimShape },
-};
-
-export const CircuitProtectionFitGroundingValuesShape: Shape = {
-  type: "CircuitProtectionFitGroundingValues",
-  fields: { size: VerbatimShape },
-};
-
-export const CircuitProtectionFitGroundingAreaValuesShape: Shape = {
-  type: "CircuitProtectionFitGroundingAreaValues",
-  fields: { area: "number" },
-};
-
-export const CircuitProtectionFitDisconnectValuesShape: Shape = {
-  type: "CircuitProtectionFitDisconnectValues",
-  fields: { needed: "current" },
-};
-
-export const CircuitProtectionFitDisconnectFusesValuesShape: Shape = {
-  type: "CircuitProtectionFitDisconnectFusesValues",
-  fields: { limit: "current" },
-};
-
-export const CircuitProtectionMoveDisconnectWithinValuesShape: Shape = {
-  type: "CircuitProtectionMoveDisconnectWithinValues",
-  fields: { limit: "length" },
-};
-
-export const CircuitProtectionAddReceptacleValuesShape: Shape = {
-  type: "CircuitProtectionAddReceptacleValues",
-  fields: { limit: "length" },
-};
-
-export const CircuitProtectionFitConductorForDropValuesShape: Shape = {
-  type: "CircuitProtectionFitConductorForDropValues",
-  fields: { size: VerbatimShape },
-};
-
-export const CircuitProtectionShortenRunValuesShape: Shape = {
-  type: "CircuitProtectionShortenRunValues",
-  fields: { longest: "length" },
-};
-
-export const CircuitProtectionFitResidualCurrentValuesShape: Shape = {
-  type: "CircuitProtectionFitResidualCurrentValues",
-  fields: { limit: "current" },
-};
-
-export const CircuitProtectionAskAuthorityValuesShape: Shape = {
-  type: "CircuitProtectionAskAuthorityValues",
-  fields: { clause: VerbatimShape, rules: VerbatimShape },
+  "circuit-protection.working-space-short": { depth: "length", width: "length", height: "length" },
 };
 
 export const CircuitProtectionStatementShape: Shape = {
   type: "CircuitProtectionStatement",
-  statements: {
-    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMetValuesShape,
-    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLargeValuesShape,
-    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoadValuesShape,
-    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacityValuesShape,
-    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMetValuesShape,
-    "circuit-protection.fuse-required": { fields: {} },
-    "circuit-protection.poles-met": CircuitProtectionPolesMetValuesShape,
-    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFewValuesShape,
-    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStatedValuesShape,
-    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMetValuesShape,
-    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLowValuesShape,
-    "circuit-protection.voltage-marking-not-stated":
-      CircuitProtectionVoltageMarkingNotStatedValuesShape,
-    "circuit-protection.device-not-stated": { fields: {} },
-    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.maximum-too-high": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.maximum-not-stated": { fields: {} },
-    "circuit-protection.conductor-met": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-too-small": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-unprotected": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-not-stated": { fields: {} },
-    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudgedValuesShape,
-    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStatedValuesShape,
-    "circuit-protection.aluminum-terminals-met": { fields: {} },
-    "circuit-protection.aluminum-terminals-missing": { fields: {} },
-    "circuit-protection.aluminum-terminals-not-stated": { fields: {} },
-    "circuit-protection.grounding-met": CircuitProtectionGroundingMetValuesShape,
-    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmallValuesShape,
-    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMetValuesShape,
-    "circuit-protection.grounding-by-energy-short":
-      CircuitProtectionGroundingByEnergyShortValuesShape,
-    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergyValuesShape,
-    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadingsValuesShape,
-    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMetValuesShape,
-    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmallValuesShape,
-    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStatedValuesShape,
-    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMetValuesShape,
-    "circuit-protection.disconnect-fuse-too-large":
-      CircuitProtectionDisconnectFuseTooLargeValuesShape,
-    "circuit-protection.disconnect-in-sight": { fields: {} },
-    "circuit-protection.disconnect-out-of-sight": { fields: {} },
-    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNearValuesShape,
-    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFarValuesShape,
-    "circuit-protection.disconnect-accessible": { fields: {} },
-    "circuit-protection.disconnect-not-accessible": { fields: {} },
-    "circuit-protection.disconnect-clear": { fields: {} },
-    "circuit-protection.disconnect-in-the-way": { fields: {} },
-    "circuit-protection.disconnect-lockable": { fields: {} },
-    "circuit-protection.disconnect-not-lockable": { fields: {} },
-    "circuit-protection.disconnect-off-unit": { fields: {} },
-    "circuit-protection.disconnect-on-unit": { fields: {} },
-    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMetValuesShape,
-    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFarValuesShape,
-    "circuit-protection.receptacle-on-load-side": { fields: {} },
-    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMetValuesShape,
-    "circuit-protection.residual-current-missing": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.residual-current-too-high":
-      CircuitProtectionResidualCurrentTooHighValuesShape,
-    "circuit-protection.residual-current-not-stated":
-      CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmedValuesShape,
-    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFitsValuesShape,
-    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLowValuesShape,
-    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplainedValuesShape,
-    "circuit-protection.protection-fits": CircuitProtectionProtectionFitsValuesShape,
-    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHighValuesShape,
-    "circuit-protection.next-size-down": CircuitProtectionNextSizeDownValuesShape,
-    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMoreValuesShape,
-    "circuit-protection.smallest-rating": CircuitProtectionSmallestRatingValuesShape,
-    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMoreValuesShape,
-    "circuit-protection.marking-assumed": { fields: {} },
-    "circuit-protection.service-assumed": CircuitProtectionServiceAssumedValuesShape,
-    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumedValuesShape,
-    "circuit-protection.terminations-assumed": { fields: {} },
-    "circuit-protection.cable-assumed": { fields: {} },
-    "circuit-protection.roof-assumed": { fields: {} },
-    "circuit-protection.conductors-assumed": { fields: {} },
-    "circuit-protection.circuits-assumed": { fields: {} },
-    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumedValuesShape,
-    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumedValuesShape,
-    "circuit-protection.compressor-inferred": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.not-stated": CircuitProtectionNotStatedValuesShape,
-    "circuit-protection.not-judged": CircuitProtectionNotJudgedValuesShape,
-    "circuit-protection.heater-below-50-kw": { fields: {} },
-    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSizeValuesShape,
-    "circuit-protection.maximum-confirmed": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLowValuesShape,
-    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandardValuesShape,
-    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.hacr-mark": { fields: {} },
-    "circuit-protection.curve": CircuitProtectionCurveValuesShape,
-    "circuit-protection.start-may-trip": CircuitProtectionStartMayTripValuesShape,
-    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.from-memory": CircuitProtectionFromMemoryValuesShape,
-    "circuit-protection.rules-older": CircuitProtectionRulesOlderValuesShape,
-    "circuit-protection.ground-fault-required": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExemptValuesShape,
-    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDateValuesShape,
-    "circuit-protection.advice": CircuitProtectionAdviceValuesShape,
-    "circuit-protection.calculated-not-marked": { fields: {} },
-    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuitValuesShape,
-    "circuit-protection.fit-at-most": CircuitProtectionFitAtMostValuesShape,
-    "circuit-protection.fit-between": CircuitProtectionFitBetweenValuesShape,
-    "circuit-protection.fit-fuses": { fields: {} },
-    "circuit-protection.fit-poles": CircuitProtectionFitPolesValuesShape,
-    "circuit-protection.fit-marking": CircuitProtectionFitMarkingValuesShape,
-    "circuit-protection.ask-manufacturer": { fields: {} },
-    "circuit-protection.read-nameplate-again": { fields: {} },
-    "circuit-protection.state-maximum": { fields: {} },
-    "circuit-protection.state-device": { fields: {} },
-    "circuit-protection.state-poles": { fields: {} },
-    "circuit-protection.state-marking": { fields: {} },
-    "circuit-protection.state-conductor": { fields: {} },
-    "circuit-protection.state-equipment": { fields: {} },
-    "circuit-protection.state-largest-load": { fields: {} },
-    "circuit-protection.size-conductor-elsewhere": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.fit-conductor": CircuitProtectionFitConductorValuesShape,
-    "circuit-protection.fit-larger-conductor": { fields: {} },
-    "circuit-protection.fit-aluminum-terminals": { fields: {} },
-    "circuit-protection.look-at-terminals": { fields: {} },
-    "circuit-protection.fit-grounding": CircuitProtectionFitGroundingValuesShape,
-    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingAreaValuesShape,
-    "circuit-protection.state-fault-energy": { fields: {} },
-    "circuit-protection.fit-grounding-wire": { fields: {} },
-    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnectValuesShape,
-    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFusesValuesShape,
-    "circuit-protection.move-disconnect": { fields: {} },
-    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithinValuesShape,
-    "circuit-protection.fit-lockable-disconnect": { fields: {} },
-    "circuit-protection.clear-space": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacleValuesShape,
-    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDropValuesShape,
-    "circuit-protection.shorten-run": CircuitProtectionShortenRunValuesShape,
-    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
-    "circuit-protection.state-earthing": { fields: {} },
-    "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
-    "circuit-protection.check-service": { fields: {} },
-    "circuit-protection.maximum-below-ampacity": { fields: {} },
-  },
+  statements: [CircuitProtectionStatements],
 };
 
 export const NameplateAssessmentCautionsItemShape: Shape = {
   type: "NameplateAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "circuit-protection.device-rating-met": CircuitProtectionDeviceRatingMetValuesShape,
-    "circuit-protection.device-too-large": CircuitProtectionDeviceTooLargeValuesShape,
-    "circuit-protection.device-below-load": CircuitProtectionDeviceBelowLoadValuesShape,
-    "circuit-protection.device-below-ampacity": CircuitProtectionDeviceBelowAmpacityValuesShape,
-    "circuit-protection.device-kind-met": CircuitProtectionDeviceKindMetValuesShape,
-    "circuit-protection.fuse-required": { fields: {} },
-    "circuit-protection.poles-met": CircuitProtectionPolesMetValuesShape,
-    "circuit-protection.poles-too-few": CircuitProtectionPolesTooFewValuesShape,
-    "circuit-protection.poles-not-stated": CircuitProtectionPolesNotStatedValuesShape,
-    "circuit-protection.voltage-marking-met": CircuitProtectionVoltageMarkingMetValuesShape,
-    "circuit-protection.voltage-marking-too-low": CircuitProtectionVoltageMarkingTooLowValuesShape,
-    "circuit-protection.voltage-marking-not-stated":
-      CircuitProtectionVoltageMarkingNotStatedValuesShape,
-    "circuit-protection.device-not-stated": { fields: {} },
-    "circuit-protection.no-standard-device": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.maximum-too-high": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.maximum-not-stated": { fields: {} },
-    "circuit-protection.conductor-met": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-too-small": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-unprotected": CircuitProtectionConductorMetValuesShape,
-    "circuit-protection.conductor-not-stated": { fields: {} },
-    "circuit-protection.conductor-not-judged": CircuitProtectionConductorNotJudgedValuesShape,
-    "circuit-protection.equipment-not-stated": CircuitProtectionEquipmentNotStatedValuesShape,
-    "circuit-protection.aluminum-terminals-met": { fields: {} },
-    "circuit-protection.aluminum-terminals-missing": { fields: {} },
-    "circuit-protection.aluminum-terminals-not-stated": { fields: {} },
-    "circuit-protection.grounding-met": CircuitProtectionGroundingMetValuesShape,
-    "circuit-protection.grounding-too-small": CircuitProtectionGroundingTooSmallValuesShape,
-    "circuit-protection.grounding-by-energy-met": CircuitProtectionGroundingByEnergyMetValuesShape,
-    "circuit-protection.grounding-by-energy-short":
-      CircuitProtectionGroundingByEnergyShortValuesShape,
-    "circuit-protection.grounding-needs-energy": CircuitProtectionGroundingNeedsEnergyValuesShape,
-    "circuit-protection.grounding-two-readings": CircuitProtectionGroundingTwoReadingsValuesShape,
-    "circuit-protection.grounding-wire-missing": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.disconnect-rating-met": CircuitProtectionDisconnectRatingMetValuesShape,
-    "circuit-protection.disconnect-too-small": CircuitProtectionDisconnectTooSmallValuesShape,
-    "circuit-protection.largest-load-not-stated": CircuitProtectionLargestLoadNotStatedValuesShape,
-    "circuit-protection.disconnect-fuse-met": CircuitProtectionDisconnectFuseMetValuesShape,
-    "circuit-protection.disconnect-fuse-too-large":
-      CircuitProtectionDisconnectFuseTooLargeValuesShape,
-    "circuit-protection.disconnect-in-sight": { fields: {} },
-    "circuit-protection.disconnect-out-of-sight": { fields: {} },
-    "circuit-protection.disconnect-near": CircuitProtectionDisconnectNearValuesShape,
-    "circuit-protection.disconnect-too-far": CircuitProtectionDisconnectTooFarValuesShape,
-    "circuit-protection.disconnect-accessible": { fields: {} },
-    "circuit-protection.disconnect-not-accessible": { fields: {} },
-    "circuit-protection.disconnect-clear": { fields: {} },
-    "circuit-protection.disconnect-in-the-way": { fields: {} },
-    "circuit-protection.disconnect-lockable": { fields: {} },
-    "circuit-protection.disconnect-not-lockable": { fields: {} },
-    "circuit-protection.disconnect-off-unit": { fields: {} },
-    "circuit-protection.disconnect-on-unit": { fields: {} },
-    "circuit-protection.working-space-met": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.working-space-short": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.receptacle-met": CircuitProtectionReceptacleMetValuesShape,
-    "circuit-protection.receptacle-too-far": CircuitProtectionReceptacleTooFarValuesShape,
-    "circuit-protection.receptacle-on-load-side": { fields: {} },
-    "circuit-protection.voltage-drop-met": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.voltage-drop-above-limit": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.residual-current-met": CircuitProtectionResidualCurrentMetValuesShape,
-    "circuit-protection.residual-current-missing": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.residual-current-too-high":
-      CircuitProtectionResidualCurrentTooHighValuesShape,
-    "circuit-protection.residual-current-not-stated":
-      CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.not-confirmed": CircuitProtectionNotConfirmedValuesShape,
-    "circuit-protection.ampacity-fits": CircuitProtectionAmpacityFitsValuesShape,
-    "circuit-protection.ampacity-too-low": CircuitProtectionAmpacityTooLowValuesShape,
-    "circuit-protection.ampacity-unexplained": CircuitProtectionAmpacityUnexplainedValuesShape,
-    "circuit-protection.protection-fits": CircuitProtectionProtectionFitsValuesShape,
-    "circuit-protection.protection-too-high": CircuitProtectionProtectionTooHighValuesShape,
-    "circuit-protection.next-size-down": CircuitProtectionNextSizeDownValuesShape,
-    "circuit-protection.heater-needs-more": CircuitProtectionHeaterNeedsMoreValuesShape,
-    "circuit-protection.smallest-rating": CircuitProtectionSmallestRatingValuesShape,
-    "circuit-protection.ampacity-needs-more": CircuitProtectionAmpacityNeedsMoreValuesShape,
-    "circuit-protection.marking-assumed": { fields: {} },
-    "circuit-protection.service-assumed": CircuitProtectionServiceAssumedValuesShape,
-    "circuit-protection.ambient-assumed": CircuitProtectionAmbientAssumedValuesShape,
-    "circuit-protection.terminations-assumed": { fields: {} },
-    "circuit-protection.cable-assumed": { fields: {} },
-    "circuit-protection.roof-assumed": { fields: {} },
-    "circuit-protection.conductors-assumed": { fields: {} },
-    "circuit-protection.circuits-assumed": { fields: {} },
-    "circuit-protection.rated-load-assumed": CircuitProtectionRatedLoadAssumedValuesShape,
-    "circuit-protection.voltage-marking-assumed": CircuitProtectionVoltageMarkingAssumedValuesShape,
-    "circuit-protection.compressor-inferred": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.not-stated": CircuitProtectionNotStatedValuesShape,
-    "circuit-protection.not-judged": CircuitProtectionNotJudgedValuesShape,
-    "circuit-protection.heater-below-50-kw": { fields: {} },
-    "circuit-protection.not-a-usual-size": CircuitProtectionNotAUsualSizeValuesShape,
-    "circuit-protection.maximum-confirmed": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.rated-load-low": CircuitProtectionRatedLoadLowValuesShape,
-    "circuit-protection.device-not-standard": CircuitProtectionDeviceNotStandardValuesShape,
-    "circuit-protection.no-standard-device-between": CircuitProtectionNoStandardDeviceValuesShape,
-    "circuit-protection.hacr-mark": { fields: {} },
-    "circuit-protection.curve": CircuitProtectionCurveValuesShape,
-    "circuit-protection.start-may-trip": CircuitProtectionStartMayTripValuesShape,
-    "circuit-protection.working-space-recommended": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.voltage-drop-recommended": CircuitProtectionVoltageDropMetValuesShape,
-    "circuit-protection.from-memory": CircuitProtectionFromMemoryValuesShape,
-    "circuit-protection.rules-older": CircuitProtectionRulesOlderValuesShape,
-    "circuit-protection.ground-fault-required": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.ground-fault-class-c": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.ground-fault-exempt": CircuitProtectionGroundFaultExemptValuesShape,
-    "circuit-protection.ground-fault-by-date": CircuitProtectionGroundFaultByDateValuesShape,
-    "circuit-protection.advice": CircuitProtectionAdviceValuesShape,
-    "circuit-protection.calculated-not-marked": { fields: {} },
-    "circuit-protection.shared-circuit": CircuitProtectionSharedCircuitValuesShape,
-    "circuit-protection.fit-at-most": CircuitProtectionFitAtMostValuesShape,
-    "circuit-protection.fit-between": CircuitProtectionFitBetweenValuesShape,
-    "circuit-protection.fit-fuses": { fields: {} },
-    "circuit-protection.fit-poles": CircuitProtectionFitPolesValuesShape,
-    "circuit-protection.fit-marking": CircuitProtectionFitMarkingValuesShape,
-    "circuit-protection.ask-manufacturer": { fields: {} },
-    "circuit-protection.read-nameplate-again": { fields: {} },
-    "circuit-protection.state-maximum": { fields: {} },
-    "circuit-protection.state-device": { fields: {} },
-    "circuit-protection.state-poles": { fields: {} },
-    "circuit-protection.state-marking": { fields: {} },
-    "circuit-protection.state-conductor": { fields: {} },
-    "circuit-protection.state-equipment": { fields: {} },
-    "circuit-protection.state-largest-load": { fields: {} },
-    "circuit-protection.size-conductor-elsewhere": CircuitProtectionGroundingWireMissingValuesShape,
-    "circuit-protection.fit-conductor": CircuitProtectionFitConductorValuesShape,
-    "circuit-protection.fit-larger-conductor": { fields: {} },
-    "circuit-protection.fit-aluminum-terminals": { fields: {} },
-    "circuit-protection.look-at-terminals": { fields: {} },
-    "circuit-protection.fit-grounding": CircuitProtectionFitGroundingValuesShape,
-    "circuit-protection.fit-grounding-area": CircuitProtectionFitGroundingAreaValuesShape,
-    "circuit-protection.state-fault-energy": { fields: {} },
-    "circuit-protection.fit-grounding-wire": { fields: {} },
-    "circuit-protection.fit-disconnect": CircuitProtectionFitDisconnectValuesShape,
-    "circuit-protection.fit-disconnect-fuses": CircuitProtectionFitDisconnectFusesValuesShape,
-    "circuit-protection.move-disconnect": { fields: {} },
-    "circuit-protection.move-disconnect-within": CircuitProtectionMoveDisconnectWithinValuesShape,
-    "circuit-protection.fit-lockable-disconnect": { fields: {} },
-    "circuit-protection.clear-space": CircuitProtectionWorkingSpaceMetValuesShape,
-    "circuit-protection.add-receptacle": CircuitProtectionAddReceptacleValuesShape,
-    "circuit-protection.fit-conductor-for-drop": CircuitProtectionFitConductorForDropValuesShape,
-    "circuit-protection.shorten-run": CircuitProtectionShortenRunValuesShape,
-    "circuit-protection.fit-residual-current": CircuitProtectionFitResidualCurrentValuesShape,
-    "circuit-protection.state-earthing": { fields: {} },
-    "circuit-protection.ask-authority": CircuitProtectionAskAuthorityValuesShape,
-    "circuit-protection.check-service": { fields: {} },
-    "circuit-protection.maximum-below-ampacity": { fields: {} },
-  },
+  statements: [SafetyStatements, CircuitProtectionStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -1711,8 +1167,8 @@ export const NameplateModeShape: Shape = {
     ratedLoadCurrent: "current",
     steps: { list: CircuitProtectionStatementShape },
   },
-  says: "The nameplate figures of one operating mode.",
-  about: {
+  docs: () => ({
+    "": "The nameplate figures of one operating mode.",
     mode: "The mode; any when no load names one.",
     minimumCircuitAmpacity: "Minimum circuit ampacity, unrounded.",
     calculatedProtection:
@@ -1721,7 +1177,7 @@ export const NameplateModeShape: Shape = {
     ratedLoadCurrent:
       "Sum of the currents at rated load, without the small loads that do not count.",
     steps: "How the size was come by.",
-  },
+  }),
 };
 
 export const NameplateFromPartsShape: Shape = {
@@ -1735,8 +1191,8 @@ export const NameplateFromPartsShape: Shape = {
     disconnectRating: "current",
     modes: { list: NameplateModeShape },
   },
-  says: "Nameplate figures from the parts of a unit.",
-  about: {
+  docs: () => ({
+    "": "Nameplate figures from the parts of a unit.",
     assumptions: "What was assumed because it was not given.",
     cautions:
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
@@ -1745,7 +1201,7 @@ export const NameplateFromPartsShape: Shape = {
     maximumOvercurrentProtection: "The largest of the modes. A maker may mark less.",
     disconnectRating: "Smallest disconnect: 115 % of the largest sum of rated-load currents.",
     modes: "Each mode by itself.",
-  },
+  }),
 };
 
 export const NameplateAssessmentShape: Shape = {
@@ -1760,8 +1216,8 @@ export const NameplateAssessmentShape: Shape = {
     sources: { list: CitationShape },
     calculated: NameplateFromPartsShape,
   },
-  says: "The plate's figures against those from the parts.",
-  about: {
+  docs: () => ({
+    "": "The plate's figures against those from the parts.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -1771,7 +1227,7 @@ export const NameplateAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     calculated: "The figures from the parts.",
-  },
+  }),
 };
 
 export const SharedLoadShape: Shape = {
@@ -1782,15 +1238,17 @@ export const SharedLoadShape: Shape = {
     "maximumOvercurrentProtection?": "current",
     "continuous?": "flag",
   },
-  says: "Something else on the same circuit: another unit by its nameplate, or another load by its current.",
-  about: {
+  docs: () => ({
+    "": "Something else on the same circuit: another unit by its nameplate, or another load by its current.",
     kind: "unit: the current is its minimum circuit ampacity. other: it is the load's rated current.",
     current: "The current, more than 0.",
     maximumOvercurrentProtection: "Largest protection that its nameplate allows.",
     continuous:
       "Whether another load runs for three hours or more, so that it counts 125 %; assumed, on the safe side.",
-  },
+  }),
 };
+
+export const TShape: Shape = { type: "T", words: ["TT", "TN"] };
 
 export const FittedDeviceShape: Shape = {
   type: "FittedDevice",
@@ -1819,15 +1277,15 @@ export const FittedDeviceShape: Shape = {
     "hacr?": "flag",
     "curve?": { words: ["B", "C", "D"] },
   },
-  says: "The breaker or the fuses at the start of the circuit.",
-  about: {
+  docs: () => ({
+    "": "The breaker or the fuses at the start of the circuit.",
     kind: "Breaker or fuse.",
     rating: "Rating, more than 0.",
     poles: "Poles that open together.",
     voltageRating: "Voltage marking.",
     hacr: "Whether a breaker is marked HACR.",
     curve: "Curve of a miniature breaker.",
-  },
+  }),
 };
 
 export const CircuitFromNameplateInputInstalledWhipShape: Shape = {
@@ -1880,14 +1338,14 @@ export const FittedDisconnectWorkingSpaceShape: Shape = {
     "equipmentWidth?": "length",
     "condition?": { words: [2, 1, 3] },
   },
-  about: {
+  docs: () => ({
     depth: "Depth in front.",
     width: "Width.",
     height: "Clear height from the ground or platform.",
     equipmentWidth: "Width of the equipment, where it is wider than the least width.",
     condition:
       "Opposite the live parts: 1 nothing grounded, 2 grounded parts, 3 other live parts; 3 is assumed.",
-  },
+  }),
 };
 
 export const FittedDisconnectShape: Shape = {
@@ -1903,8 +1361,8 @@ export const FittedDisconnectShape: Shape = {
     "onUnit?": "flag",
     "workingSpace?": FittedDisconnectWorkingSpaceShape,
   },
-  says: "The disconnect at the unit.",
-  about: {
+  docs: () => ({
+    "": "The disconnect at the unit.",
     rating: "Rating, more than 0.",
     fuse: "Rating of the fuses in it; leave out for a non-fused one.",
     visible: "Whether it can be seen from the unit.",
@@ -1914,17 +1372,17 @@ export const FittedDisconnectShape: Shape = {
     lockable: "Whether it can be locked open.",
     onUnit: "Whether it is mounted on the unit itself.",
     workingSpace: "Clear space in front of it.",
-  },
+  }),
 };
 
 export const ServiceReceptacleShape: Shape = {
   type: "ServiceReceptacle",
   fields: { distance: "length", "onLoadSide?": "flag" },
-  says: "A 125 V service receptacle near the unit.",
-  about: {
+  docs: () => ({
+    "": "A 125 V service receptacle near the unit.",
     distance: "How far it is from the unit, on the same level.",
     onLoadSide: "Whether it is fed from the load side of the unit's disconnect.",
-  },
+  }),
 };
 
 export const CircuitFromNameplateInputInstalledShape: Shape = {
@@ -2035,7 +1493,7 @@ export const CircuitFromNameplateInputShape: Shape = {
     "date?": "text",
     "powerConversion?": "flag",
     "groundFaultText?": "text",
-    "earthing?": { words: ["TT", "TN"] },
+    "earthing?": TShape,
     supply: SupplyShape,
     wiring: { either: [AwgWiringShape, MetricWiringShape] },
     "installed?": CircuitFromNameplateInputInstalledShape,
@@ -2054,7 +1512,7 @@ export const CircuitFromNameplateResultDeviceShape: Shape = {
     voltsBetween: "number",
     voltageRating: VoltageRatingShape,
   },
-  about: {
+  docs: () => ({
     rating:
       "The one proposed: the largest standard size that the plate allows, or the smallest under metric rules.",
     ratings:
@@ -2065,18 +1523,18 @@ export const CircuitFromNameplateResultDeviceShape: Shape = {
     voltsToGround: "Nominal volts from the worst conductor to ground.",
     voltsBetween: "Nominal volts between the conductors.",
     voltageRating: "Lowest voltage marking that will do.",
-  },
+  }),
 };
 
 export const WorkingSpaceShape: Shape = {
   type: "WorkingSpace",
   fields: { depth: "length", width: "length", height: "length" },
-  says: "Clear space in front of the disconnect.",
-  about: {
+  docs: () => ({
+    "": "Clear space in front of the disconnect.",
     depth: "Depth in front, for the deepest condition or the one stated.",
     width: "Width; the width of the equipment where that is more.",
     height: "Height from the ground; the height of the equipment where that is more.",
-  },
+  }),
 };
 
 export const RequiredDisconnectShape: Shape = {
@@ -2088,8 +1546,8 @@ export const RequiredDisconnectShape: Shape = {
     "withinSight?": "length",
     "workingSpace?": WorkingSpaceShape,
   },
-  says: "What the disconnect has to be.",
-  about: {
+  docs: () => ({
+    "": "What the disconnect has to be.",
     minimumRating:
       "115 % of the rated-load currents, of all or of the largest (metric rules: the currents themselves).",
     madeSize: "The next made size; common practice, no source. Left out above the largest.",
@@ -2097,7 +1555,7 @@ export const RequiredDisconnectShape: Shape = {
       "Whether one without fuses will do: the device ahead already is of the marked kind.",
     withinSight: "Largest distance from the unit, where the rules have one.",
     workingSpace: "Working space in front, where the rules have one.",
-  },
+  }),
 };
 
 export const CircuitFromNameplateResultVoltageDropShape: Shape = {
@@ -2225,14 +1683,14 @@ export const CompareSuppliesInputShape: Shape = {
       ],
     },
   },
-  about: {
+  docs: () => ({
     rules: "The rule set.",
     power: "Power of the load.",
     powerFactor: "Its power factor.",
     supplies: "The supplies to compare.",
     wiring: "How the cable runs.",
     conductor: "One conductor on which all supplies are compared.",
-  },
+  }),
 };
 
 export const CompareSuppliesResultItemShape: Shape = {
@@ -2251,30 +1709,30 @@ export const CompareSuppliesResultItemShape: Shape = {
 export const CompressorProtectionInputShape: Shape = {
   type: "CompressorProtectionInput",
   fields: { rules: byRules, loads: { list: LoadShape } },
-  about: { rules: "The rule set.", loads: "What the circuit feeds." },
+  docs: () => ({ rules: "The rule set.", loads: "What the circuit feeds." }),
 };
 
 export const ProtectionCeilingShape: Shape = {
   type: "ProtectionCeiling",
   fields: { calculated: "current", rating: "current" },
-  says: "A ceiling and the standard size under it.",
-  about: {
+  docs: () => ({
+    "": "A ceiling and the standard size under it.",
     calculated: "The ceiling, unrounded.",
     rating:
       "Largest standard size that does not exceed it; not required to be below the smallest of the rules.",
-  },
+  }),
 };
 
 export const CompressorProtectionShape: Shape = {
   type: "CompressorProtection",
   fields: { normal: ProtectionCeilingShape, "ifItWillNotStart?": ProtectionCeilingShape },
-  says: "Ceilings of the protection of a compressor circuit.",
-  about: {
+  docs: () => ({
+    "": "Ceilings of the protection of a compressor circuit.",
     normal:
       "The first choice: 175 % of the rated-load current, or 50 % of the locked-rotor current.",
     ifItWillNotStart:
       "Where the compressor will not start on it: 225 %; left out where the rules have no such step.",
-  },
+  }),
 };
 
 export const NameplateFromPartsInputShape: Shape = {
@@ -2285,7 +1743,7 @@ export const NameplateFromPartsInputShape: Shape = {
 export const TripBandInputShape: Shape = {
   type: "TripBandInput",
   fields: { rules: byRules, rating: "current", curve: { words: ["B", "C", "D"] } },
-  about: { rules: "The rule set.", rating: "Rating of the breaker.", curve: "Its curve." },
+  docs: () => ({ rules: "The rule set.", rating: "Rating of the breaker.", curve: "Its curve." }),
 };
 
 export const TripBandShape: Shape = {
@@ -2296,11 +1754,11 @@ export const TripBandShape: Shape = {
     instantaneousFrom: "current",
     instantaneousTo: "current",
   },
-  says: "Currents of a breaker's characteristic.",
-  about: {
+  docs: () => ({
+    "": "Currents of a breaker's characteristic.",
     noTrip: "Does not trip within the conventional time (1 h up to 63 A).",
     trip: "Trips within the conventional time.",
     instantaneousFrom: "Does not trip at once below this.",
     instantaneousTo: "Trips at once above this.",
-  },
+  }),
 };

@@ -1,9 +1,10 @@
 // Which shapes have the types of commissioning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import {
   NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
   NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
+  SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import { ConcentrationAssessmentShape, RoomChargeAssessmentShape } from "./charge-limit.shapes.ts";
@@ -65,13 +66,13 @@ export const PlacedShape: Shape = {
     },
     "part?": "text",
   },
-  says: "A statement of a verdict on an installation, with the step and the part of the record of which it speaks.",
-  about: {
+  docs: () => ({
+    "": "A statement of a verdict on an installation, with the step and the part of the record of which it speaks.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     step: "The step; missing where it is about the whole record.",
     part: "Path of the part, such as joints[0].",
-  },
+  }),
 };
 
 export const PlacedCautionShape: Shape = {
@@ -107,14 +108,14 @@ export const PlacedCautionShape: Shape = {
     },
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  says: "A caution with its place.",
-  about: {
+  docs: () => ({
+    "": "A caution with its place.",
     step: "The step; missing where it is about the whole record.",
     part: "Path of the part, such as joints[0].",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const StepNameShape: Shape = {
@@ -154,8 +155,8 @@ export const WaiverShape: Shape = {
     by: "text",
     at: "time",
   },
-  says: "The word of a person that a step does not apply to this installation. It never makes the step pass: the assessment lists it among its first reasons and its assumptions.",
-  about: {
+  docs: () => ({
+    "": "The word of a person that a step does not apply to this installation. It never makes the step pass: the assessment lists it among its first reasons and its assumptions.",
     step: "Which step.",
     reason:
       "Why it does not apply: one of the reasons that fit the step and the equipment; without one it does not count.",
@@ -163,11 +164,11 @@ export const WaiverShape: Shape = {
     note: "More about it, in one's own words; kept, never judged.",
     by: "Name of who declares it; a letter or a digit at least.",
     at: "When.",
-  },
+  }),
 };
 
-export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
-  type: "CommissioningNotRecordedValuesFieldsItem",
+export const CommissioningNotRecordedFieldsItemShape: Shape = {
+  type: "CommissioningNotRecordedFieldsItem",
   words: [
     "commissioning.field.charge",
     "commissioning.field.power",
@@ -673,1037 +674,386 @@ export const CommissioningNotRecordedValuesFieldsItemShape: Shape = {
   ],
 };
 
-export const CommissioningNotRecordedValuesShape: Shape = {
-  type: "CommissioningNotRecordedValues",
-  fields: { fields: { list: CommissioningNotRecordedValuesFieldsItemShape } },
+export const CommissioningWaiverShape: Shape = {
+  type: "CommissioningWaiver",
+  words: [
+    "commissioning.waiver.factory-line-set",
+    "commissioning.waiver.existing-lines",
+    "commissioning.waiver.no-enclosed-room",
+    "commissioning.waiver.heats-only",
+  ],
 };
 
-export const CommissioningUnusableValueValuesShape: Shape = {
-  type: "CommissioningUnusableValueValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: { either: ["quantity", VerbatimShape, "number"] },
+export const CommissioningConstructionShape: Shape = {
+  type: "CommissioningConstruction",
+  words: [
+    "commissioning.construction.split",
+    "commissioning.construction.quick-connect",
+    "commissioning.construction.monobloc",
+  ],
+};
+
+export const CommissioningHoldShape: Shape = {
+  type: "CommissioningHold",
+  words: [
+    "commissioning.hold.open-valves",
+    "commissioning.hold.add-charge",
+    "commissioning.hold.power-on",
+  ],
+};
+
+export const CommissioningStepShape: Shape = {
+  type: "CommissioningStep",
+  words: [
+    "commissioning.step.charge",
+    "commissioning.step.supply",
+    "commissioning.step.line-run",
+    "commissioning.step.joints",
+    "commissioning.step.pressure-test",
+    "commissioning.step.evacuation",
+    "commissioning.step.room-limit",
+    "commissioning.step.valves",
+    "commissioning.step.circuit",
+    "commissioning.step.drain",
+    "commissioning.step.operation",
+  ],
+};
+
+export const CommissioningLineShape: Shape = {
+  type: "CommissioningLine",
+  words: ["commissioning.line.liquid", "commissioning.line.vapor"],
+};
+
+export const CommissioningStandingShape: Shape = {
+  type: "CommissioningStanding",
+  words: [
+    "commissioning.standing.common-practice",
+    "commissioning.standing.adopted-code",
+    "commissioning.standing.manufacturer",
+  ],
+};
+
+export const CommissioningModeShape: Shape = {
+  type: "CommissioningMode",
+  words: ["commissioning.mode.cooling", "commissioning.mode.heating"],
+};
+
+export const CommissioningStatements: Statements = {
+  "commissioning.above-marked-pressure": { pressure: "gaugePressure", limit: "gaugePressure" },
+  "commissioning.above-maximum-charge": { total: "mass", most: "mass" },
+  "commissioning.added-large": { added: "mass", charge: "mass" },
+  "commissioning.air-difference-outside": {
+    mode: CommissioningModeShape,
+    difference: "temperatureDifference",
+    low: "temperatureDifference",
+    high: "temperatureDifference",
   },
-};
-
-export const CommissioningUnusablePartValuesShape: Shape = {
-  type: "CommissioningUnusablePartValues",
-  fields: { field: CommissioningNotRecordedValuesFieldsItemShape },
-};
-
-export const CommissioningValueTooLowValuesShape: Shape = {
-  type: "CommissioningValueTooLowValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: { either: ["quantity", "number"] },
-    limit: { either: ["quantity", "number"] },
+  "commissioning.air-difference-too-close": {
+    mode: CommissioningModeShape,
+    difference: "temperatureDifference",
+    low: "temperatureDifference",
+    high: "temperatureDifference",
   },
-};
-
-export const CommissioningTooFewEntriesValuesShape: Shape = {
-  type: "CommissioningTooFewEntriesValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    count: "number",
-    limit: "number",
+  "commissioning.air-difference-within": {
+    mode: CommissioningModeShape,
+    difference: "temperatureDifference",
+    low: "temperatureDifference",
+    high: "temperatureDifference",
   },
-};
-
-export const CommissioningWaivedValuesShape: Shape = {
-  type: "CommissioningWaivedValues",
-  fields: {
-    by: VerbatimShape,
+  "commissioning.air-proves-no-charge": {},
+  "commissioning.air-the-other-way": {
+    mode: CommissioningModeShape,
+    difference: "temperatureDifference",
+  },
+  "commissioning.allowed-drop-large": { limit: "pressureDifference" },
+  "commissioning.altitude-odd": { altitude: "length" },
+  "commissioning.amended": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.barometer-odd": {
+    atmosphere: "absolutePressure",
+    altitude: "length",
+    usual: "absolutePressure",
+  },
+  "commissioning.begun-before-work": { read: VerbatimShape, at: VerbatimShape },
+  "commissioning.blend-fed-as-liquid": {},
+  "commissioning.blend-fed-as-vapor": {},
+  "commissioning.brazed-with-nitrogen": {},
+  "commissioning.brazed-without-nitrogen": {},
+  "commissioning.calibrated-afterwards": {
+    instrument: CommissioningNotRecordedFieldsItemShape,
+    on: VerbatimShape,
     at: VerbatimShape,
-    why: {
-      words: [
-        "commissioning.waiver.factory-line-set",
-        "commissioning.waiver.existing-lines",
-        "commissioning.waiver.no-enclosed-room",
-        "commissioning.waiver.heats-only",
-      ],
-    },
   },
-};
-
-export const CommissioningWaivedForRunValuesShape: Shape = {
-  type: "CommissioningWaivedForRunValues",
-  fields: {
-    run: VerbatimShape,
-    by: VerbatimShape,
+  "commissioning.calibration-expired": {
+    instrument: CommissioningNotRecordedFieldsItemShape,
+    due: VerbatimShape,
     at: VerbatimShape,
-    why: {
-      words: [
-        "commissioning.waiver.factory-line-set",
-        "commissioning.waiver.existing-lines",
-        "commissioning.waiver.no-enclosed-room",
-        "commissioning.waiver.heats-only",
-      ],
-    },
   },
-};
-
-export const CommissioningWaiverContradictedValuesShape: Shape = {
-  type: "CommissioningWaiverContradictedValues",
-  fields: { field: CommissioningNotRecordedValuesFieldsItemShape },
-};
-
-export const CommissioningWaiverWithoutReasonValuesShape: Shape = {
-  type: "CommissioningWaiverWithoutReasonValues",
-  fields: {
-    fits: {
-      words: [
-        "commissioning.waiver.factory-line-set",
-        "commissioning.waiver.existing-lines",
-        "commissioning.waiver.no-enclosed-room",
-        "commissioning.waiver.heats-only",
-      ],
-    },
+  "commissioning.calibration-taken-for-granted": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape },
   },
-};
-
-export const CommissioningWaiverDoesNotFitValuesShape: Shape = {
-  type: "CommissioningWaiverDoesNotFitValues",
-  fields: {
-    reason: {
-      words: [
-        "commissioning.waiver.factory-line-set",
-        "commissioning.waiver.existing-lines",
-        "commissioning.waiver.no-enclosed-room",
-        "commissioning.waiver.heats-only",
-      ],
-    },
-    fits: {
-      words: [
-        "commissioning.waiver.factory-line-set",
-        "commissioning.waiver.existing-lines",
-        "commissioning.waiver.no-enclosed-room",
-        "commissioning.waiver.heats-only",
-      ],
-    },
+  "commissioning.capacity-odd": { capacity: "power", rated: "current", voltage: "voltage" },
+  "commissioning.ceiling-odd": { height: "length", low: "length", high: "length" },
+  "commissioning.clear-drain": {},
+  "commissioning.construction-contradicted": {
+    construction: CommissioningConstructionShape,
+    field: CommissioningNotRecordedFieldsItemShape,
   },
-};
-
-export const CommissioningFallsAwayValuesShape: Shape = {
-  type: "CommissioningFallsAwayValues",
-  fields: {
-    construction: {
-      words: [
-        "commissioning.construction.split",
-        "commissioning.construction.quick-connect",
-        "commissioning.construction.monobloc",
-      ],
-    },
+  "commissioning.correct-charge": { asked: "mass", tolerance: "mass" },
+  "commissioning.correct-construction": {},
+  "commissioning.correct-field": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.cover-run": {
+    run: { either: ["quantity", VerbatimShape, "text", "number"] },
+    step: CommissioningStepShape,
   },
-};
-
-export const CommissioningConstructionContradictedValuesShape: Shape = {
-  type: "CommissioningConstructionContradictedValues",
-  fields: {
-    construction: {
-      words: [
-        "commissioning.construction.split",
-        "commissioning.construction.quick-connect",
-        "commissioning.construction.monobloc",
-      ],
-    },
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-  },
-};
-
-export const CommissioningRunNotCoveredValuesShape: Shape = {
-  type: "CommissioningRunNotCoveredValues",
-  fields: { run: { either: ["quantity", VerbatimShape, "text", "number"] } },
-  about: { run: "A name, or a number where there is none." },
-};
-
-export const CommissioningUnknownRunValuesShape: Shape = {
-  type: "CommissioningUnknownRunValues",
-  fields: { run: VerbatimShape },
-};
-
-export const CommissioningRulesNotPassedValuesShape: Shape = {
-  type: "CommissioningRulesNotPassedValues",
-  fields: { rules: VerbatimShape },
-};
-
-export const CommissioningDoneBeforeProofValuesShape: Shape = {
-  type: "CommissioningDoneBeforeProofValues",
-  fields: {
-    hold: {
-      words: [
-        "commissioning.hold.open-valves",
-        "commissioning.hold.add-charge",
-        "commissioning.hold.power-on",
-      ],
-    },
+  "commissioning.current-above-ampacity": { current: "current", most: "current" },
+  "commissioning.current-odd": { current: "current", low: "current", rated: "current" },
+  "commissioning.current-within": { current: "current", low: "current", rated: "current" },
+  "commissioning.done-before-proof": {
+    hold: CommissioningHoldShape,
     at: VerbatimShape,
     proof: VerbatimShape,
   },
-};
-
-export const CommissioningDoneWithoutProofValuesShape: Shape = {
-  type: "CommissioningDoneWithoutProofValues",
-  fields: {
-    hold: {
-      words: [
-        "commissioning.hold.open-valves",
-        "commissioning.hold.add-charge",
-        "commissioning.hold.power-on",
-      ],
-    },
-    steps: {
-      list: {
-        words: [
-          "commissioning.step.charge",
-          "commissioning.step.supply",
-          "commissioning.step.line-run",
-          "commissioning.step.joints",
-          "commissioning.step.pressure-test",
-          "commissioning.step.evacuation",
-          "commissioning.step.room-limit",
-          "commissioning.step.valves",
-          "commissioning.step.circuit",
-          "commissioning.step.drain",
-          "commissioning.step.operation",
-        ],
-      },
-    },
+  "commissioning.done-without-proof": {
+    hold: CommissioningHoldShape,
+    steps: { list: CommissioningStepShape },
   },
-};
-
-export const CommissioningOrderNotShownValuesShape: Shape = {
-  type: "CommissioningOrderNotShownValues",
-  fields: {
-    hold: {
-      words: [
-        "commissioning.hold.open-valves",
-        "commissioning.hold.add-charge",
-        "commissioning.hold.power-on",
-      ],
-    },
+  "commissioning.drain-falls-straight": {},
+  "commissioning.drain-steep": { slope: "ratio", usual: "ratio" },
+  "commissioning.exact-scale": {},
+  "commissioning.factory-charge-is-maximum": { charge: "mass", most: "mass" },
+  "commissioning.factory-charge-odd": {
+    charge: "mass",
+    capacity: "power",
+    low: "mass",
+    high: "mass",
   },
-};
-
-export const CommissioningOlderThanWorkValuesShape: Shape = {
-  type: "CommissioningOlderThanWorkValues",
-  fields: { read: VerbatimShape, at: VerbatimShape },
-};
-
-export const CommissioningBegunBeforeWorkValuesShape: Shape = {
-  type: "CommissioningBegunBeforeWorkValues",
-  fields: { read: VerbatimShape, at: VerbatimShape },
-};
-
-export const CommissioningLinesSwappedValuesShape: Shape = {
-  type: "CommissioningLinesSwappedValues",
-  fields: { liquid: "length", vapor: "length" },
-};
-
-export const CommissioningLineOtherThanPortValuesShape: Shape = {
-  type: "CommissioningLineOtherThanPortValues",
-  fields: {
-    line: { words: ["commissioning.line.liquid", "commissioning.line.vapor"] },
+  "commissioning.falls-away": { construction: CommissioningConstructionShape },
+  "commissioning.fewer-joints-than-ends": { count: "number" },
+  "commissioning.finish-first": {
+    hold: CommissioningHoldShape,
+    steps: { list: CommissioningStepShape },
+  },
+  "commissioning.floor-area-large": { area: "area", usual: "area" },
+  "commissioning.heed-drain": {},
+  "commissioning.heed-gauges": {},
+  "commissioning.heed-nitrogen": {},
+  "commissioning.heed-refrigerant": {},
+  "commissioning.heed-voltage": {},
+  "commissioning.held": { hold: CommissioningHoldShape, steps: { list: CommissioningStepShape } },
+  "commissioning.held-long-enough": { held: "duration", required: "duration" },
+  "commissioning.held-too-short": { held: "duration", required: "duration" },
+  "commissioning.hold-longer": { required: "duration" },
+  "commissioning.instrument-coarse": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.instrument-without-error": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape },
+  },
+  "commissioning.joint-defect": {},
+  "commissioning.joint-inspected": {},
+  "commissioning.joints-complete": { count: "number" },
+  "commissioning.joints-incomplete": { recorded: "number", count: "number" },
+  "commissioning.joints-undated": { joints: { list: { either: [VerbatimShape, "number"] } } },
+  "commissioning.length-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "length",
+    low: "length",
+    high: "length",
+  },
+  "commissioning.lift-above-length": { lift: "length", length: "length" },
+  "commissioning.line-other-than-port": {
+    line: CommissioningLineShape,
     diameter: "length",
     port: VerbatimShape,
   },
-};
-
-export const CommissioningTotalLengthWithinValuesShape: Shape = {
-  type: "CommissioningTotalLengthWithinValues",
-  fields: { total: "length", most: "length" },
-};
-
-export const CommissioningFewerJointsThanEndsValuesShape: Shape = {
-  type: "CommissioningFewerJointsThanEndsValues",
-  fields: { count: "number" },
-};
-
-export const CommissioningJointsCompleteValuesShape: Shape = {
-  type: "CommissioningJointsCompleteValues",
-  fields: { count: "number" },
-};
-
-export const CommissioningJointsIncompleteValuesShape: Shape = {
-  type: "CommissioningJointsIncompleteValues",
-  fields: { recorded: "number", count: "number" },
-};
-
-export const CommissioningNoFlareOfLineValuesShape: Shape = {
-  type: "CommissioningNoFlareOfLineValues",
-  fields: {
-    line: { words: ["commissioning.line.liquid", "commissioning.line.vapor"] },
+  "commissioning.line-with-adapter": {
+    line: CommissioningLineShape,
+    diameter: "length",
+    port: VerbatimShape,
+  },
+  "commissioning.lines-swapped": { liquid: "length", vapor: "length" },
+  "commissioning.log-copied": {},
+  "commissioning.lower-pressure": { limit: "gaugePressure" },
+  "commissioning.manual-silent": { standing: CommissioningStandingShape },
+  "commissioning.mass-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "mass",
+    low: "mass",
+    high: "mass",
+  },
+  "commissioning.measure-runs-better": {},
+  "commissioning.near-maximum-charge": { total: "mass", most: "mass" },
+  "commissioning.no-flare-of-line": {
+    line: CommissioningLineShape,
     diameter: "length",
     tubes: { list: VerbatimShape },
   },
-};
-
-export const CommissioningHeldLongEnoughValuesShape: Shape = {
-  type: "CommissioningHeldLongEnoughValues",
-  fields: { held: "duration", required: "duration" },
-};
-
-export const CommissioningWithinMarkedPressureValuesShape: Shape = {
-  type: "CommissioningWithinMarkedPressureValues",
-  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
-};
-
-export const CommissioningAboveMarkedPressureValuesShape: Shape = {
-  type: "CommissioningAboveMarkedPressureValues",
-  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
-};
-
-export const CommissioningTestPressureReachedValuesShape: Shape = {
-  type: "CommissioningTestPressureReachedValues",
-  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
-};
-
-export const CommissioningTestPressureTooLowValuesShape: Shape = {
-  type: "CommissioningTestPressureTooLowValues",
-  fields: { pressure: "gaugePressure", limit: "gaugePressure" },
-};
-
-export const CommissioningTestBelowRefrigerantValuesShape: Shape = {
-  type: "CommissioningTestBelowRefrigerantValues",
-  fields: {
+  "commissioning.not-at-full-speed": {},
+  "commissioning.not-recorded": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.not-signed": {},
+  "commissioning.older-than-a-year": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape },
+    field: CommissioningNotRecordedFieldsItemShape,
+    at: VerbatimShape,
+  },
+  "commissioning.older-than-work": { read: VerbatimShape, at: VerbatimShape },
+  "commissioning.opened-long-after-evacuation": { opened: VerbatimShape, evacuated: VerbatimShape },
+  "commissioning.order-not-shown": { hold: CommissioningHoldShape },
+  "commissioning.pass-rules": { rules: VerbatimShape },
+  "commissioning.pass-what-is-on-file": {},
+  "commissioning.pre-charged-above-longest": { preCharged: "length", longest: "length" },
+  "commissioning.pressure-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "gaugePressure",
+    low: "gaugePressure",
+    high: "gaugePressure",
+  },
+  "commissioning.protection-far-above-ampacity": { protection: "current", ampacity: "current" },
+  "commissioning.put-right": { hold: CommissioningHoldShape },
+  "commissioning.rated-above-ampacity": { rated: "current", ampacity: "current" },
+  "commissioning.rated-as-ampacity": { rated: "current" },
+  "commissioning.read-air-again": {},
+  "commissioning.read-current-again": {},
+  "commissioning.record-each-joint": { count: "number" },
+  "commissioning.record-fields": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.recover-and-charge-anew": {},
+  "commissioning.recover-down-to": { most: "mass" },
+  "commissioning.released": { hold: CommissioningHoldShape },
+  "commissioning.released-by-declaration": {
+    hold: CommissioningHoldShape,
+    steps: { list: CommissioningStepShape },
+  },
+  "commissioning.remake-joint": {},
+  "commissioning.repeat-step": { step: CommissioningStepShape },
+  "commissioning.room-height-odd": { height: "length", low: "length", high: "length" },
+  "commissioning.rules-not-passed": { rules: VerbatimShape },
+  "commissioning.run-at-full-speed": {},
+  "commissioning.run-not-covered": {
+    run: { either: ["quantity", VerbatimShape, "text", "number"] },
+  },
+  "commissioning.see-filter-and-fan": {},
+  "commissioning.see-joints-of-line": { line: CommissioningLineShape },
+  "commissioning.see-which-line": {},
+  "commissioning.shorten-runs": { most: "length" },
+  "commissioning.signed-before-change": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape },
+    name: VerbatimShape,
+    at: VerbatimShape,
+  },
+  "commissioning.state-air-difference": {},
+  "commissioning.state-times": { hold: CommissioningHoldShape },
+  "commissioning.state-tolerance": {},
+  "commissioning.stop-and-find-current": {},
+  "commissioning.temperature-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "temperature",
+    low: "temperature",
+    high: "temperature",
+  },
+  "commissioning.temperatures-apart": {
+    test: "temperature",
+    evacuation: "temperature",
+    usual: "temperatureDifference",
+  },
+  "commissioning.test-below-refrigerant": {
     pressure: "gaugePressure",
     own: "gaugePressure",
     refrigerant: VerbatimShape,
     temperature: "temperature",
   },
-};
-
-export const CommissioningManualSilentValuesShape: Shape = {
-  type: "CommissioningManualSilentValues",
-  fields: {
-    standing: {
-      words: [
-        "commissioning.standing.common-practice",
-        "commissioning.standing.adopted-code",
-        "commissioning.standing.manufacturer",
-      ],
-    },
+  "commissioning.test-higher": { limit: "gaugePressure" },
+  "commissioning.test-pressure-reached": { pressure: "gaugePressure", limit: "gaugePressure" },
+  "commissioning.test-pressure-too-low": { pressure: "gaugePressure", limit: "gaugePressure" },
+  "commissioning.tested-again": { step: CommissioningStepShape, tests: "number" },
+  "commissioning.tolerance-too-wide": { tolerance: "mass", whole: "mass" },
+  "commissioning.too-few-entries": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    count: "number",
+    limit: "number",
   },
-};
-
-export const CommissioningWeighedWithinValuesShape: Shape = {
-  type: "CommissioningWeighedWithinValues",
-  fields: { added: "mass", tolerance: "mass", asked: "mass" },
-};
-
-export const CommissioningAboveMaximumChargeValuesShape: Shape = {
-  type: "CommissioningAboveMaximumChargeValues",
-  fields: { total: "mass", most: "mass" },
-};
-
-export const CommissioningNearMaximumChargeValuesShape: Shape = {
-  type: "CommissioningNearMaximumChargeValues",
-  fields: { total: "mass", most: "mass" },
-};
-
-export const CommissioningToleranceTooWideValuesShape: Shape = {
-  type: "CommissioningToleranceTooWideValues",
-  fields: { tolerance: "mass", whole: "mass" },
-};
-
-export const CommissioningValvesOpenedValuesShape: Shape = {
-  type: "CommissioningValvesOpenedValues",
-  fields: { at: VerbatimShape },
-};
-
-export const CommissioningJointsUndatedValuesShape: Shape = {
-  type: "CommissioningJointsUndatedValues",
-  fields: { joints: { list: { either: [VerbatimShape, "number"] } } },
-};
-
-export const CommissioningUsualAirDifferenceValuesShape: Shape = {
-  type: "CommissioningUsualAirDifferenceValues",
-  fields: { low: "temperatureDifference", high: "temperatureDifference" },
-};
-
-export const CommissioningLiftAboveLengthValuesShape: Shape = {
-  type: "CommissioningLiftAboveLengthValues",
-  fields: { lift: "length", length: "length" },
-};
-
-export const CommissioningPreChargedAboveLongestValuesShape: Shape = {
-  type: "CommissioningPreChargedAboveLongestValues",
-  fields: { preCharged: "length", longest: "length" },
-};
-
-export const CommissioningAllowedDropLargeValuesShape: Shape = {
-  type: "CommissioningAllowedDropLargeValues",
-  fields: { limit: "pressureDifference" },
-};
-
-export const CommissioningTemperaturesApartValuesShape: Shape = {
-  type: "CommissioningTemperaturesApartValues",
-  fields: { test: "temperature", evacuation: "temperature", usual: "temperatureDifference" },
-};
-
-export const CommissioningAltitudeOddValuesShape: Shape = {
-  type: "CommissioningAltitudeOddValues",
-  fields: { altitude: "length" },
-};
-
-export const CommissioningBarometerOddValuesShape: Shape = {
-  type: "CommissioningBarometerOddValues",
-  fields: { atmosphere: "absolutePressure", altitude: "length", usual: "absolutePressure" },
-};
-
-export const CommissioningRoomHeightOddValuesShape: Shape = {
-  type: "CommissioningRoomHeightOddValues",
-  fields: { height: "length", low: "length", high: "length" },
-};
-
-export const CommissioningFloorAreaLargeValuesShape: Shape = {
-  type: "CommissioningFloorAreaLargeValues",
-  fields: { area: "area", usual: "area" },
-};
-
-export const CommissioningVolumeLargeValuesShape: Shape = {
-  type: "CommissioningVolumeLargeValues",
-  fields: { volume: "volume", usual: "volume" },
-};
-
-export const CommissioningUnitHighValuesShape: Shape = {
-  type: "CommissioningUnitHighValues",
-  fields: { height: "length", usual: "length" },
-};
-
-export const CommissioningFactoryChargeOddValuesShape: Shape = {
-  type: "CommissioningFactoryChargeOddValues",
-  fields: { charge: "mass", capacity: "power", low: "mass", high: "mass" },
-};
-
-export const CommissioningFactoryChargeIsMaximumValuesShape: Shape = {
-  type: "CommissioningFactoryChargeIsMaximumValues",
-  fields: { charge: "mass", most: "mass" },
-};
-
-export const CommissioningTotalAsAddedValuesShape: Shape = {
-  type: "CommissioningTotalAsAddedValues",
-  fields: { added: "mass" },
-};
-
-export const CommissioningAddedLargeValuesShape: Shape = {
-  type: "CommissioningAddedLargeValues",
-  fields: { added: "mass", charge: "mass" },
-};
-
-export const CommissioningRatedAboveAmpacityValuesShape: Shape = {
-  type: "CommissioningRatedAboveAmpacityValues",
-  fields: { rated: "current", ampacity: "current" },
-};
-
-export const CommissioningProtectionFarAboveAmpacityValuesShape: Shape = {
-  type: "CommissioningProtectionFarAboveAmpacityValues",
-  fields: { protection: "current", ampacity: "current" },
-};
-
-export const CommissioningCapacityOddValuesShape: Shape = {
-  type: "CommissioningCapacityOddValues",
-  fields: { capacity: "power", rated: "current", voltage: "voltage" },
-};
-
-export const CommissioningLengthOddValuesShape: Shape = {
-  type: "CommissioningLengthOddValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: "length",
-    low: "length",
-    high: "length",
+  "commissioning.too-many-entries": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    count: "number",
+    limit: "number",
   },
-};
-
-export const CommissioningVolumeOddValuesShape: Shape = {
-  type: "CommissioningVolumeOddValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
+  "commissioning.total-as-added": { added: "mass" },
+  "commissioning.total-length-above": { total: "length", most: "length" },
+  "commissioning.total-length-too-close": { total: "length", most: "length" },
+  "commissioning.total-length-within": { total: "length", most: "length" },
+  "commissioning.unit-high": { height: "length", usual: "length" },
+  "commissioning.unit-unknown": {},
+  "commissioning.unknown-run": { run: VerbatimShape },
+  "commissioning.unusable-part": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.unusable-value": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: { either: ["quantity", VerbatimShape, "number"] },
+  },
+  "commissioning.usual-air-difference": {
+    low: "temperatureDifference",
+    high: "temperatureDifference",
+  },
+  "commissioning.value-not-above": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: { either: ["quantity", "number"] },
+    limit: { either: ["quantity", "number"] },
+  },
+  "commissioning.value-not-below": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: { either: ["quantity", "number"] },
+    limit: { either: ["quantity", "number"] },
+  },
+  "commissioning.value-too-high": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: { either: ["quantity", "number"] },
+    limit: { either: ["quantity", "number"] },
+  },
+  "commissioning.value-too-low": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: { either: ["quantity", "number"] },
+    limit: { either: ["quantity", "number"] },
+  },
+  "commissioning.valves-opened": { at: VerbatimShape },
+  "commissioning.volume-large": { volume: "volume", usual: "volume" },
+  "commissioning.volume-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
     value: "volume",
     low: "volume",
     high: "volume",
   },
-};
-
-export const CommissioningTemperatureOddValuesShape: Shape = {
-  type: "CommissioningTemperatureOddValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: "temperature",
-    low: "temperature",
-    high: "temperature",
-  },
-};
-
-export const CommissioningPressureOddValuesShape: Shape = {
-  type: "CommissioningPressureOddValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: "gaugePressure",
-    low: "gaugePressure",
-    high: "gaugePressure",
-  },
-};
-
-export const CommissioningMassOddValuesShape: Shape = {
-  type: "CommissioningMassOddValues",
-  fields: {
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    value: "mass",
-    low: "mass",
-    high: "mass",
-  },
-};
-
-export const CommissioningRatedAsAmpacityValuesShape: Shape = {
-  type: "CommissioningRatedAsAmpacityValues",
-  fields: { rated: "current" },
-};
-
-export const CommissioningDrainSteepValuesShape: Shape = {
-  type: "CommissioningDrainSteepValues",
-  fields: { slope: "ratio", usual: "ratio" },
-};
-
-export const CommissioningAirDifferenceWithinValuesShape: Shape = {
-  type: "CommissioningAirDifferenceWithinValues",
-  fields: {
-    mode: { words: ["commissioning.mode.cooling", "commissioning.mode.heating"] },
-    difference: "temperatureDifference",
-    low: "temperatureDifference",
-    high: "temperatureDifference",
-  },
-};
-
-export const CommissioningAirTheOtherWayValuesShape: Shape = {
-  type: "CommissioningAirTheOtherWayValues",
-  fields: {
-    mode: { words: ["commissioning.mode.cooling", "commissioning.mode.heating"] },
-    difference: "temperatureDifference",
-  },
-};
-
-export const CommissioningCurrentWithinValuesShape: Shape = {
-  type: "CommissioningCurrentWithinValues",
-  fields: { current: "current", low: "current", rated: "current" },
-};
-
-export const CommissioningCurrentAboveAmpacityValuesShape: Shape = {
-  type: "CommissioningCurrentAboveAmpacityValues",
-  fields: { current: "current", most: "current" },
-};
-
-export const CommissioningTestedAgainValuesShape: Shape = {
-  type: "CommissioningTestedAgainValues",
-  fields: {
-    step: {
-      words: [
-        "commissioning.step.charge",
-        "commissioning.step.supply",
-        "commissioning.step.line-run",
-        "commissioning.step.joints",
-        "commissioning.step.pressure-test",
-        "commissioning.step.evacuation",
-        "commissioning.step.room-limit",
-        "commissioning.step.valves",
-        "commissioning.step.circuit",
-        "commissioning.step.drain",
-        "commissioning.step.operation",
-      ],
-    },
-    tests: "number",
-  },
-};
-
-export const CommissioningSignedBeforeChangeValuesShape: Shape = {
-  type: "CommissioningSignedBeforeChangeValues",
-  fields: {
-    fields: { list: CommissioningNotRecordedValuesFieldsItemShape },
-    name: VerbatimShape,
+  "commissioning.waived": { by: VerbatimShape, at: VerbatimShape, why: CommissioningWaiverShape },
+  "commissioning.waived-by-nobody": {},
+  "commissioning.waived-for-run": {
+    run: VerbatimShape,
+    by: VerbatimShape,
     at: VerbatimShape,
+    why: CommissioningWaiverShape,
   },
-};
-
-export const CommissioningOlderThanAYearValuesShape: Shape = {
-  type: "CommissioningOlderThanAYearValues",
-  fields: {
-    fields: { list: CommissioningNotRecordedValuesFieldsItemShape },
-    field: CommissioningNotRecordedValuesFieldsItemShape,
-    at: VerbatimShape,
+  "commissioning.waived-twice": {},
+  "commissioning.waiver-contradicted": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.waiver-does-not-fit": {
+    reason: CommissioningWaiverShape,
+    fits: CommissioningWaiverShape,
   },
-};
-
-export const CommissioningOpenedLongAfterEvacuationValuesShape: Shape = {
-  type: "CommissioningOpenedLongAfterEvacuationValues",
-  fields: { opened: VerbatimShape, evacuated: VerbatimShape },
-};
-
-export const CommissioningCalibrationExpiredValuesShape: Shape = {
-  type: "CommissioningCalibrationExpiredValues",
-  fields: {
-    instrument: CommissioningNotRecordedValuesFieldsItemShape,
-    due: VerbatimShape,
-    at: VerbatimShape,
-  },
-};
-
-export const CommissioningCalibratedAfterwardsValuesShape: Shape = {
-  type: "CommissioningCalibratedAfterwardsValues",
-  fields: {
-    instrument: CommissioningNotRecordedValuesFieldsItemShape,
-    on: VerbatimShape,
-    at: VerbatimShape,
-  },
-};
-
-export const CommissioningCorrectFieldValuesShape: Shape = {
-  type: "CommissioningCorrectFieldValues",
-  fields: { field: CommissioningNotRecordedValuesFieldsItemShape },
-};
-
-export const CommissioningCoverRunValuesShape: Shape = {
-  type: "CommissioningCoverRunValues",
-  fields: {
-    run: { either: ["quantity", VerbatimShape, "text", "number"] },
-    step: {
-      words: [
-        "commissioning.step.charge",
-        "commissioning.step.supply",
-        "commissioning.step.line-run",
-        "commissioning.step.joints",
-        "commissioning.step.pressure-test",
-        "commissioning.step.evacuation",
-        "commissioning.step.room-limit",
-        "commissioning.step.valves",
-        "commissioning.step.circuit",
-        "commissioning.step.drain",
-        "commissioning.step.operation",
-      ],
-    },
-  },
-  about: { run: "A name, or a number where there is none." },
-};
-
-export const CommissioningShortenRunsValuesShape: Shape = {
-  type: "CommissioningShortenRunsValues",
-  fields: { most: "length" },
-};
-
-export const CommissioningPassRulesValuesShape: Shape = {
-  type: "CommissioningPassRulesValues",
-  fields: { rules: VerbatimShape },
-};
-
-export const CommissioningRepeatStepValuesShape: Shape = {
-  type: "CommissioningRepeatStepValues",
-  fields: {
-    step: {
-      words: [
-        "commissioning.step.charge",
-        "commissioning.step.supply",
-        "commissioning.step.line-run",
-        "commissioning.step.joints",
-        "commissioning.step.pressure-test",
-        "commissioning.step.evacuation",
-        "commissioning.step.room-limit",
-        "commissioning.step.valves",
-        "commissioning.step.circuit",
-        "commissioning.step.drain",
-        "commissioning.step.operation",
-      ],
-    },
-  },
-};
-
-export const CommissioningRecordEachJointValuesShape: Shape = {
-  type: "CommissioningRecordEachJointValues",
-  fields: { count: "number" },
-};
-
-export const CommissioningSeeJointsOfLineValuesShape: Shape = {
-  type: "CommissioningSeeJointsOfLineValues",
-  fields: { line: { words: ["commissioning.line.liquid", "commissioning.line.vapor"] } },
-};
-
-export const CommissioningHoldLongerValuesShape: Shape = {
-  type: "CommissioningHoldLongerValues",
-  fields: { required: "duration" },
-};
-
-export const CommissioningLowerPressureValuesShape: Shape = {
-  type: "CommissioningLowerPressureValues",
-  fields: { limit: "gaugePressure" },
-};
-
-export const CommissioningTestHigherValuesShape: Shape = {
-  type: "CommissioningTestHigherValues",
-  fields: { limit: "gaugePressure" },
-};
-
-export const CommissioningCorrectChargeValuesShape: Shape = {
-  type: "CommissioningCorrectChargeValues",
-  fields: { asked: "mass", tolerance: "mass" },
-};
-
-export const CommissioningRecoverDownToValuesShape: Shape = {
-  type: "CommissioningRecoverDownToValues",
-  fields: { most: "mass" },
+  "commissioning.waiver-needs-a1": {},
+  "commissioning.waiver-needs-heating-only": {},
+  "commissioning.waiver-without-reason": { fits: CommissioningWaiverShape },
+  "commissioning.water-did-not-drain": {},
+  "commissioning.water-drained": {},
+  "commissioning.weigh-better": {},
+  "commissioning.weighed-outside": { added: "mass", tolerance: "mass", asked: "mass" },
+  "commissioning.weighed-too-close": { added: "mass", tolerance: "mass", asked: "mass" },
+  "commissioning.weighed-within": { added: "mass", tolerance: "mass", asked: "mass" },
+  "commissioning.withdraw-waiver": {},
+  "commissioning.within-marked-pressure": { pressure: "gaugePressure", limit: "gaugePressure" },
+  "commissioning.zones-mixed": {},
 };
 
 export const OwnVerdictReasonsItemShape: Shape = {
   type: "OwnVerdictReasonsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "commissioning.not-recorded": CommissioningNotRecordedValuesShape,
-    "commissioning.unusable-value": CommissioningUnusableValueValuesShape,
-    "commissioning.unusable-part": CommissioningUnusablePartValuesShape,
-    "commissioning.value-too-low": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-above": CommissioningValueTooLowValuesShape,
-    "commissioning.value-too-high": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-below": CommissioningValueTooLowValuesShape,
-    "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.waived": CommissioningWaivedValuesShape,
-    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
-    "commissioning.waived-by-nobody": { fields: {} },
-    "commissioning.waived-twice": { fields: {} },
-    "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
-    "commissioning.waiver-without-reason": CommissioningWaiverWithoutReasonValuesShape,
-    "commissioning.waiver-does-not-fit": CommissioningWaiverDoesNotFitValuesShape,
-    "commissioning.waiver-needs-a1": { fields: {} },
-    "commissioning.waiver-needs-heating-only": { fields: {} },
-    "commissioning.falls-away": CommissioningFallsAwayValuesShape,
-    "commissioning.construction-contradicted": CommissioningConstructionContradictedValuesShape,
-    "commissioning.run-not-covered": CommissioningRunNotCoveredValuesShape,
-    "commissioning.unknown-run": CommissioningUnknownRunValuesShape,
-    "commissioning.rules-not-passed": CommissioningRulesNotPassedValuesShape,
-    "commissioning.done-before-proof": CommissioningDoneBeforeProofValuesShape,
-    "commissioning.done-without-proof": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.order-not-shown": CommissioningOrderNotShownValuesShape,
-    "commissioning.held": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.released": CommissioningOrderNotShownValuesShape,
-    "commissioning.released-by-declaration": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.older-than-work": CommissioningOlderThanWorkValuesShape,
-    "commissioning.begun-before-work": CommissioningBegunBeforeWorkValuesShape,
-    "commissioning.lines-swapped": CommissioningLinesSwappedValuesShape,
-    "commissioning.line-other-than-port": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.line-with-adapter": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.total-length-within": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-above": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-too-close": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.fewer-joints-than-ends": CommissioningFewerJointsThanEndsValuesShape,
-    "commissioning.joints-complete": CommissioningJointsCompleteValuesShape,
-    "commissioning.joints-incomplete": CommissioningJointsIncompleteValuesShape,
-    "commissioning.joint-defect": { fields: {} },
-    "commissioning.joint-inspected": { fields: {} },
-    "commissioning.brazed-with-nitrogen": { fields: {} },
-    "commissioning.brazed-without-nitrogen": { fields: {} },
-    "commissioning.no-flare-of-line": CommissioningNoFlareOfLineValuesShape,
-    "commissioning.held-long-enough": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.held-too-short": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.within-marked-pressure": CommissioningWithinMarkedPressureValuesShape,
-    "commissioning.above-marked-pressure": CommissioningAboveMarkedPressureValuesShape,
-    "commissioning.test-pressure-reached": CommissioningTestPressureReachedValuesShape,
-    "commissioning.test-pressure-too-low": CommissioningTestPressureTooLowValuesShape,
-    "commissioning.test-below-refrigerant": CommissioningTestBelowRefrigerantValuesShape,
-    "commissioning.manual-silent": CommissioningManualSilentValuesShape,
-    "commissioning.weighed-within": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-outside": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-too-close": CommissioningWeighedWithinValuesShape,
-    "commissioning.above-maximum-charge": CommissioningAboveMaximumChargeValuesShape,
-    "commissioning.near-maximum-charge": CommissioningNearMaximumChargeValuesShape,
-    "commissioning.tolerance-too-wide": CommissioningToleranceTooWideValuesShape,
-    "commissioning.blend-fed-as-liquid": { fields: {} },
-    "commissioning.blend-fed-as-vapor": { fields: {} },
-    "commissioning.valves-opened": CommissioningValvesOpenedValuesShape,
-    "commissioning.drain-falls-straight": { fields: {} },
-    "commissioning.water-drained": { fields: {} },
-    "commissioning.water-did-not-drain": { fields: {} },
-    "commissioning.exact-scale": { fields: {} },
-    "commissioning.joints-undated": CommissioningJointsUndatedValuesShape,
-    "commissioning.calibration-taken-for-granted": CommissioningNotRecordedValuesShape,
-    "commissioning.usual-air-difference": CommissioningUsualAirDifferenceValuesShape,
-    "commissioning.lift-above-length": CommissioningLiftAboveLengthValuesShape,
-    "commissioning.pre-charged-above-longest": CommissioningPreChargedAboveLongestValuesShape,
-    "commissioning.allowed-drop-large": CommissioningAllowedDropLargeValuesShape,
-    "commissioning.temperatures-apart": CommissioningTemperaturesApartValuesShape,
-    "commissioning.log-copied": { fields: {} },
-    "commissioning.altitude-odd": CommissioningAltitudeOddValuesShape,
-    "commissioning.barometer-odd": CommissioningBarometerOddValuesShape,
-    "commissioning.room-height-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.ceiling-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.floor-area-large": CommissioningFloorAreaLargeValuesShape,
-    "commissioning.volume-large": CommissioningVolumeLargeValuesShape,
-    "commissioning.unit-high": CommissioningUnitHighValuesShape,
-    "commissioning.factory-charge-odd": CommissioningFactoryChargeOddValuesShape,
-    "commissioning.factory-charge-is-maximum": CommissioningFactoryChargeIsMaximumValuesShape,
-    "commissioning.total-as-added": CommissioningTotalAsAddedValuesShape,
-    "commissioning.added-large": CommissioningAddedLargeValuesShape,
-    "commissioning.rated-above-ampacity": CommissioningRatedAboveAmpacityValuesShape,
-    "commissioning.protection-far-above-ampacity":
-      CommissioningProtectionFarAboveAmpacityValuesShape,
-    "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
-    "commissioning.length-odd": CommissioningLengthOddValuesShape,
-    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
-    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
-    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
-    "commissioning.mass-odd": CommissioningMassOddValuesShape,
-    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
-    "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
-    "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-too-close": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-the-other-way": CommissioningAirTheOtherWayValuesShape,
-    "commissioning.not-at-full-speed": { fields: {} },
-    "commissioning.current-within": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-odd": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-above-ampacity": CommissioningCurrentAboveAmpacityValuesShape,
-    "commissioning.heed-nitrogen": { fields: {} },
-    "commissioning.heed-refrigerant": { fields: {} },
-    "commissioning.heed-voltage": { fields: {} },
-    "commissioning.heed-gauges": { fields: {} },
-    "commissioning.heed-drain": { fields: {} },
-    "commissioning.tested-again": CommissioningTestedAgainValuesShape,
-    "commissioning.zones-mixed": { fields: {} },
-    "commissioning.air-proves-no-charge": { fields: {} },
-    "commissioning.not-signed": { fields: {} },
-    "commissioning.signed-before-change": CommissioningSignedBeforeChangeValuesShape,
-    "commissioning.amended": CommissioningNotRecordedValuesShape,
-    "commissioning.unit-unknown": { fields: {} },
-    "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
-    "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
-    "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
-    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
-    "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
-    "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
-    "commissioning.record-fields": CommissioningNotRecordedValuesShape,
-    "commissioning.correct-field": CommissioningCorrectFieldValuesShape,
-    "commissioning.withdraw-waiver": { fields: {} },
-    "commissioning.correct-construction": { fields: {} },
-    "commissioning.cover-run": CommissioningCoverRunValuesShape,
-    "commissioning.state-times": CommissioningOrderNotShownValuesShape,
-    "commissioning.shorten-runs": CommissioningShortenRunsValuesShape,
-    "commissioning.measure-runs-better": { fields: {} },
-    "commissioning.recover-and-charge-anew": { fields: {} },
-    "commissioning.read-air-again": { fields: {} },
-    "commissioning.run-at-full-speed": { fields: {} },
-    "commissioning.see-filter-and-fan": { fields: {} },
-    "commissioning.state-air-difference": { fields: {} },
-    "commissioning.stop-and-find-current": { fields: {} },
-    "commissioning.read-current-again": { fields: {} },
-    "commissioning.pass-rules": CommissioningPassRulesValuesShape,
-    "commissioning.put-right": CommissioningOrderNotShownValuesShape,
-    "commissioning.finish-first": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.repeat-step": CommissioningRepeatStepValuesShape,
-    "commissioning.see-which-line": { fields: {} },
-    "commissioning.record-each-joint": CommissioningRecordEachJointValuesShape,
-    "commissioning.remake-joint": { fields: {} },
-    "commissioning.see-joints-of-line": CommissioningSeeJointsOfLineValuesShape,
-    "commissioning.hold-longer": CommissioningHoldLongerValuesShape,
-    "commissioning.lower-pressure": CommissioningLowerPressureValuesShape,
-    "commissioning.test-higher": CommissioningTestHigherValuesShape,
-    "commissioning.correct-charge": CommissioningCorrectChargeValuesShape,
-    "commissioning.weigh-better": { fields: {} },
-    "commissioning.recover-down-to": CommissioningRecoverDownToValuesShape,
-    "commissioning.state-tolerance": { fields: {} },
-    "commissioning.clear-drain": { fields: {} },
-    "commissioning.pass-what-is-on-file": { fields: {} },
-  },
+  statements: [SafetyStatements, CommissioningStatements],
 };
 
 export const OwnVerdictCautionsItemShape: Shape = {
   type: "OwnVerdictCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "commissioning.not-recorded": CommissioningNotRecordedValuesShape,
-    "commissioning.unusable-value": CommissioningUnusableValueValuesShape,
-    "commissioning.unusable-part": CommissioningUnusablePartValuesShape,
-    "commissioning.value-too-low": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-above": CommissioningValueTooLowValuesShape,
-    "commissioning.value-too-high": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-below": CommissioningValueTooLowValuesShape,
-    "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.waived": CommissioningWaivedValuesShape,
-    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
-    "commissioning.waived-by-nobody": { fields: {} },
-    "commissioning.waived-twice": { fields: {} },
-    "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
-    "commissioning.waiver-without-reason": CommissioningWaiverWithoutReasonValuesShape,
-    "commissioning.waiver-does-not-fit": CommissioningWaiverDoesNotFitValuesShape,
-    "commissioning.waiver-needs-a1": { fields: {} },
-    "commissioning.waiver-needs-heating-only": { fields: {} },
-    "commissioning.falls-away": CommissioningFallsAwayValuesShape,
-    "commissioning.construction-contradicted": CommissioningConstructionContradictedValuesShape,
-    "commissioning.run-not-covered": CommissioningRunNotCoveredValuesShape,
-    "commissioning.unknown-run": CommissioningUnknownRunValuesShape,
-    "commissioning.rules-not-passed": CommissioningRulesNotPassedValuesShape,
-    "commissioning.done-before-proof": CommissioningDoneBeforeProofValuesShape,
-    "commissioning.done-without-proof": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.order-not-shown": CommissioningOrderNotShownValuesShape,
-    "commissioning.held": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.released": CommissioningOrderNotShownValuesShape,
-    "commissioning.released-by-declaration": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.older-than-work": CommissioningOlderThanWorkValuesShape,
-    "commissioning.begun-before-work": CommissioningBegunBeforeWorkValuesShape,
-    "commissioning.lines-swapped": CommissioningLinesSwappedValuesShape,
-    "commissioning.line-other-than-port": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.line-with-adapter": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.total-length-within": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-above": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-too-close": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.fewer-joints-than-ends": CommissioningFewerJointsThanEndsValuesShape,
-    "commissioning.joints-complete": CommissioningJointsCompleteValuesShape,
-    "commissioning.joints-incomplete": CommissioningJointsIncompleteValuesShape,
-    "commissioning.joint-defect": { fields: {} },
-    "commissioning.joint-inspected": { fields: {} },
-    "commissioning.brazed-with-nitrogen": { fields: {} },
-    "commissioning.brazed-without-nitrogen": { fields: {} },
-    "commissioning.no-flare-of-line": CommissioningNoFlareOfLineValuesShape,
-    "commissioning.held-long-enough": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.held-too-short": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.within-marked-pressure": CommissioningWithinMarkedPressureValuesShape,
-    "commissioning.above-marked-pressure": CommissioningAboveMarkedPressureValuesShape,
-    "commissioning.test-pressure-reached": CommissioningTestPressureReachedValuesShape,
-    "commissioning.test-pressure-too-low": CommissioningTestPressureTooLowValuesShape,
-    "commissioning.test-below-refrigerant": CommissioningTestBelowRefrigerantValuesShape,
-    "commissioning.manual-silent": CommissioningManualSilentValuesShape,
-    "commissioning.weighed-within": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-outside": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-too-close": CommissioningWeighedWithinValuesShape,
-    "commissioning.above-maximum-charge": CommissioningAboveMaximumChargeValuesShape,
-    "commissioning.near-maximum-charge": CommissioningNearMaximumChargeValuesShape,
-    "commissioning.tolerance-too-wide": CommissioningToleranceTooWideValuesShape,
-    "commissioning.blend-fed-as-liquid": { fields: {} },
-    "commissioning.blend-fed-as-vapor": { fields: {} },
-    "commissioning.valves-opened": CommissioningValvesOpenedValuesShape,
-    "commissioning.drain-falls-straight": { fields: {} },
-    "commissioning.water-drained": { fields: {} },
-    "commissioning.water-did-not-drain": { fields: {} },
-    "commissioning.exact-scale": { fields: {} },
-    "commissioning.joints-undated": CommissioningJointsUndatedValuesShape,
-    "commissioning.calibration-taken-for-granted": CommissioningNotRecordedValuesShape,
-    "commissioning.usual-air-difference": CommissioningUsualAirDifferenceValuesShape,
-    "commissioning.lift-above-length": CommissioningLiftAboveLengthValuesShape,
-    "commissioning.pre-charged-above-longest": CommissioningPreChargedAboveLongestValuesShape,
-    "commissioning.allowed-drop-large": CommissioningAllowedDropLargeValuesShape,
-    "commissioning.temperatures-apart": CommissioningTemperaturesApartValuesShape,
-    "commissioning.log-copied": { fields: {} },
-    "commissioning.altitude-odd": CommissioningAltitudeOddValuesShape,
-    "commissioning.barometer-odd": CommissioningBarometerOddValuesShape,
-    "commissioning.room-height-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.ceiling-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.floor-area-large": CommissioningFloorAreaLargeValuesShape,
-    "commissioning.volume-large": CommissioningVolumeLargeValuesShape,
-    "commissioning.unit-high": CommissioningUnitHighValuesShape,
-    "commissioning.factory-charge-odd": CommissioningFactoryChargeOddValuesShape,
-    "commissioning.factory-charge-is-maximum": CommissioningFactoryChargeIsMaximumValuesShape,
-    "commissioning.total-as-added": CommissioningTotalAsAddedValuesShape,
-    "commissioning.added-large": CommissioningAddedLargeValuesShape,
-    "commissioning.rated-above-ampacity": CommissioningRatedAboveAmpacityValuesShape,
-    "commissioning.protection-far-above-ampacity":
-      CommissioningProtectionFarAboveAmpacityValuesShape,
-    "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
-    "commissioning.length-odd": CommissioningLengthOddValuesShape,
-    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
-    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
-    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
-    "commissioning.mass-odd": CommissioningMassOddValuesShape,
-    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
-    "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
-    "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-too-close": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-the-other-way": CommissioningAirTheOtherWayValuesShape,
-    "commissioning.not-at-full-speed": { fields: {} },
-    "commissioning.current-within": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-odd": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-above-ampacity": CommissioningCurrentAboveAmpacityValuesShape,
-    "commissioning.heed-nitrogen": { fields: {} },
-    "commissioning.heed-refrigerant": { fields: {} },
-    "commissioning.heed-voltage": { fields: {} },
-    "commissioning.heed-gauges": { fields: {} },
-    "commissioning.heed-drain": { fields: {} },
-    "commissioning.tested-again": CommissioningTestedAgainValuesShape,
-    "commissioning.zones-mixed": { fields: {} },
-    "commissioning.air-proves-no-charge": { fields: {} },
-    "commissioning.not-signed": { fields: {} },
-    "commissioning.signed-before-change": CommissioningSignedBeforeChangeValuesShape,
-    "commissioning.amended": CommissioningNotRecordedValuesShape,
-    "commissioning.unit-unknown": { fields: {} },
-    "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
-    "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
-    "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
-    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
-    "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
-    "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
-    "commissioning.record-fields": CommissioningNotRecordedValuesShape,
-    "commissioning.correct-field": CommissioningCorrectFieldValuesShape,
-    "commissioning.withdraw-waiver": { fields: {} },
-    "commissioning.correct-construction": { fields: {} },
-    "commissioning.cover-run": CommissioningCoverRunValuesShape,
-    "commissioning.state-times": CommissioningOrderNotShownValuesShape,
-    "commissioning.shorten-runs": CommissioningShortenRunsValuesShape,
-    "commissioning.measure-runs-better": { fields: {} },
-    "commissioning.recover-and-charge-anew": { fields: {} },
-    "commissioning.read-air-again": { fields: {} },
-    "commissioning.run-at-full-speed": { fields: {} },
-    "commissioning.see-filter-and-fan": { fields: {} },
-    "commissioning.state-air-difference": { fields: {} },
-    "commissioning.stop-and-find-current": { fields: {} },
-    "commissioning.read-current-again": { fields: {} },
-    "commissioning.pass-rules": CommissioningPassRulesValuesShape,
-    "commissioning.put-right": CommissioningOrderNotShownValuesShape,
-    "commissioning.finish-first": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.repeat-step": CommissioningRepeatStepValuesShape,
-    "commissioning.see-which-line": { fields: {} },
-    "commissioning.record-each-joint": CommissioningRecordEachJointValuesShape,
-    "commissioning.remake-joint": { fields: {} },
-    "commissioning.see-joints-of-line": CommissioningSeeJointsOfLineValuesShape,
-    "commissioning.hold-longer": CommissioningHoldLongerValuesShape,
-    "commissioning.lower-pressure": CommissioningLowerPressureValuesShape,
-    "commissioning.test-higher": CommissioningTestHigherValuesShape,
-    "commissioning.correct-charge": CommissioningCorrectChargeValuesShape,
-    "commissioning.weigh-better": { fields: {} },
-    "commissioning.recover-down-to": CommissioningRecoverDownToValuesShape,
-    "commissioning.state-tolerance": { fields: {} },
-    "commissioning.clear-drain": { fields: {} },
-    "commissioning.pass-what-is-on-file": { fields: {} },
-  },
+  statements: [SafetyStatements, CommissioningStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -1717,8 +1067,8 @@ export const OwnVerdictShape: Shape = {
     "actions?": { list: OwnVerdictReasonsItemShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict of a check that this module makes by itself.",
-  about: {
+  docs: () => ({
+    "": "The verdict of a check that this module makes by itself.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1726,29 +1076,29 @@ export const OwnVerdictShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const NamedCheckOfRulesShape: Shape = {
   type: "NamedCheckOfRules",
   fields: { name: { words: ["rules"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfLineRunShape: Shape = {
   type: "NamedCheckOfLineRun",
   fields: { name: { words: ["line-run"] }, path: "text", assessment: LineRunAssessmentShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfPressureTestShape: Shape = {
@@ -1758,12 +1108,12 @@ export const NamedCheckOfPressureTestShape: Shape = {
     path: "text",
     assessment: { either: [LogAssessmentShape, TwoReadingAssessmentShape] },
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfCircuitShape: Shape = {
@@ -1773,34 +1123,34 @@ export const NamedCheckOfCircuitShape: Shape = {
     path: "text",
     assessment: CircuitFromNameplateResultShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfLineSizesShape: Shape = {
   type: "NamedCheckOfLineSizes",
   fields: { name: { words: ["line-sizes"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfTotalLengthShape: Shape = {
   type: "NamedCheckOfTotalLength",
   fields: { name: { words: ["total-length"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfFlareTorqueShape: Shape = {
@@ -1810,12 +1160,12 @@ export const NamedCheckOfFlareTorqueShape: Shape = {
     path: "text",
     assessment: FlareTorqueAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfFlareTurnShape: Shape = {
@@ -1825,12 +1175,12 @@ export const NamedCheckOfFlareTurnShape: Shape = {
     path: "text",
     assessment: FlareAssessmentOfAngleFlareTorqueCauseShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfFlareDiameterShape: Shape = {
@@ -1840,12 +1190,12 @@ export const NamedCheckOfFlareDiameterShape: Shape = {
     path: "text",
     assessment: FlareAssessmentOfLengthFlareDiameterCauseShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfFlareWallShape: Shape = {
@@ -1855,111 +1205,111 @@ export const NamedCheckOfFlareWallShape: Shape = {
     path: "text",
     assessment: FlareAssessmentOfLengthWallTooThinShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfBrazedJointShape: Shape = {
   type: "NamedCheckOfBrazedJoint",
   fields: { name: { words: ["brazed-joint"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfPressedJointShape: Shape = {
   type: "NamedCheckOfPressedJoint",
   fields: { name: { words: ["pressed-joint"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfCouplingJointShape: Shape = {
   type: "NamedCheckOfCouplingJoint",
   fields: { name: { words: ["coupling-joint"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfJointInspectedShape: Shape = {
   type: "NamedCheckOfJointInspected",
   fields: { name: { words: ["joint-inspected"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfJointCountShape: Shape = {
   type: "NamedCheckOfJointCount",
   fields: { name: { words: ["joint-count"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfJointSizesShape: Shape = {
   type: "NamedCheckOfJointSizes",
   fields: { name: { words: ["joint-sizes"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfTestHoldShape: Shape = {
   type: "NamedCheckOfTestHold",
   fields: { name: { words: ["test-hold"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfMarkedPressureShape: Shape = {
   type: "NamedCheckOfMarkedPressure",
   fields: { name: { words: ["marked-pressure"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfTestPressureShape: Shape = {
   type: "NamedCheckOfTestPressure",
   fields: { name: { words: ["test-pressure"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfVacuumDecayShape: Shape = {
@@ -1969,34 +1319,34 @@ export const NamedCheckOfVacuumDecayShape: Shape = {
     path: "text",
     assessment: VacuumDecayAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfOrderShape: Shape = {
   type: "NamedCheckOfOrder",
   fields: { name: { words: ["order"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfRoomChargeShape: Shape = {
   type: "NamedCheckOfRoomCharge",
   fields: { name: { words: ["room-charge"] }, path: "text", assessment: RoomChargeAssessmentShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfRoomConcentrationShape: Shape = {
@@ -2006,12 +1356,12 @@ export const NamedCheckOfRoomConcentrationShape: Shape = {
     path: "text",
     assessment: ConcentrationAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfAdditionalChargeShape: Shape = {
@@ -2021,12 +1371,12 @@ export const NamedCheckOfAdditionalChargeShape: Shape = {
     path: "text",
     assessment: ChargeAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeRateShape: Shape = {
@@ -2036,45 +1386,45 @@ export const NamedCheckOfChargeRateShape: Shape = {
     path: "text",
     assessment: LiquidChargePlausibilityShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfWeighedChargeShape: Shape = {
   type: "NamedCheckOfWeighedCharge",
   fields: { name: { words: ["weighed-charge"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfFedAsLiquidShape: Shape = {
   type: "NamedCheckOfFedAsLiquid",
   fields: { name: { words: ["fed-as-liquid"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfValvesOpenedShape: Shape = {
   type: "NamedCheckOfValvesOpened",
   fields: { name: { words: ["valves-opened"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfSupplyVoltageShape: Shape = {
@@ -2084,12 +1434,12 @@ export const NamedCheckOfSupplyVoltageShape: Shape = {
     path: "text",
     assessment: SupplyVoltageAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfDrainSlopeShape: Shape = {
@@ -2099,12 +1449,12 @@ export const NamedCheckOfDrainSlopeShape: Shape = {
     path: "text",
     assessment: { either: [DrainSlopeAssessmentShape, OwnVerdictShape] },
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfCondensatePumpShape: Shape = {
@@ -2114,12 +1464,12 @@ export const NamedCheckOfCondensatePumpShape: Shape = {
     path: "text",
     assessment: CondensatePumpAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfUnitPitchShape: Shape = {
@@ -2129,23 +1479,23 @@ export const NamedCheckOfUnitPitchShape: Shape = {
     path: "text",
     assessment: IndoorUnitPitchAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfWaterDrainedShape: Shape = {
   type: "NamedCheckOfWaterDrained",
   fields: { name: { words: ["water-drained"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfServiceReadingShape: Shape = {
@@ -2155,12 +1505,12 @@ export const NamedCheckOfServiceReadingShape: Shape = {
     path: "text",
     assessment: ServiceReadingAssessmentShape,
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape: Shape = {
@@ -2175,11 +1525,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape: Shape = {
@@ -2189,11 +1539,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape: Shape = {
@@ -2203,11 +1553,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape: Shape = {
@@ -2217,11 +1567,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape: Shape = {
@@ -2231,11 +1581,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape: Shape = {
@@ -2245,11 +1595,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape: Shape = {
@@ -2259,11 +1609,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape: Shape = {
@@ -2273,11 +1623,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape: Shape = {
@@ -2287,11 +1637,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape: Shape = {
@@ -2301,11 +1651,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape: Shape = {
@@ -2315,11 +1665,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape: Shape = {
@@ -2329,11 +1679,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape: Shape = {
@@ -2343,11 +1693,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape: Shape = {
@@ -2357,11 +1707,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape: Shape = {
@@ -2371,11 +1721,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape: Shape = {
@@ -2385,11 +1735,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape: Shape = {
@@ -2399,11 +1749,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape: Shape = {
@@ -2413,11 +1763,11 @@ export const NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape: Shape = {
     values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  about: {
+  docs: () => ({
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  },
+  }),
 };
 
 export const NamedCheckOfChargeByGaugeAssessment2CautionsItemShape: Shape = {
@@ -2466,67 +1816,67 @@ export const NamedCheckOfChargeByGaugeShape: Shape = {
       either: [ChargeByGaugeAssessmentShape, NamedCheckOfChargeByGaugeAssessment2Shape],
     },
   },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfAirDifferenceShape: Shape = {
   type: "NamedCheckOfAirDifference",
   fields: { name: { words: ["air-difference"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfRunningCurrentShape: Shape = {
   type: "NamedCheckOfRunningCurrent",
   fields: { name: { words: ["running-current"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfCoverageShape: Shape = {
   type: "NamedCheckOfCoverage",
   fields: { name: { words: ["coverage"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfPlausibilityShape: Shape = {
   type: "NamedCheckOfPlausibility",
   fields: { name: { words: ["plausibility"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const NamedCheckOfWaiverShape: Shape = {
   type: "NamedCheckOfWaiver",
   fields: { name: { words: ["waiver"] }, path: "text", assessment: OwnVerdictShape },
-  says: "The check of one name.",
-  about: {
+  docs: () => ({
+    "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  },
+  }),
 };
 
 export const StepCheckShape: Shape = {
@@ -2624,162 +1974,7 @@ export const CheckNameShape: Shape = {
 
 export const CommissioningStatementShape: Shape = {
   type: "CommissioningStatement",
-  statements: {
-    "commissioning.not-recorded": CommissioningNotRecordedValuesShape,
-    "commissioning.unusable-value": CommissioningUnusableValueValuesShape,
-    "commissioning.unusable-part": CommissioningUnusablePartValuesShape,
-    "commissioning.value-too-low": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-above": CommissioningValueTooLowValuesShape,
-    "commissioning.value-too-high": CommissioningValueTooLowValuesShape,
-    "commissioning.value-not-below": CommissioningValueTooLowValuesShape,
-    "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
-    "commissioning.waived": CommissioningWaivedValuesShape,
-    "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
-    "commissioning.waived-by-nobody": { fields: {} },
-    "commissioning.waived-twice": { fields: {} },
-    "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
-    "commissioning.waiver-without-reason": CommissioningWaiverWithoutReasonValuesShape,
-    "commissioning.waiver-does-not-fit": CommissioningWaiverDoesNotFitValuesShape,
-    "commissioning.waiver-needs-a1": { fields: {} },
-    "commissioning.waiver-needs-heating-only": { fields: {} },
-    "commissioning.falls-away": CommissioningFallsAwayValuesShape,
-    "commissioning.construction-contradicted": CommissioningConstructionContradictedValuesShape,
-    "commissioning.run-not-covered": CommissioningRunNotCoveredValuesShape,
-    "commissioning.unknown-run": CommissioningUnknownRunValuesShape,
-    "commissioning.rules-not-passed": CommissioningRulesNotPassedValuesShape,
-    "commissioning.done-before-proof": CommissioningDoneBeforeProofValuesShape,
-    "commissioning.done-without-proof": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.order-not-shown": CommissioningOrderNotShownValuesShape,
-    "commissioning.held": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.released": CommissioningOrderNotShownValuesShape,
-    "commissioning.released-by-declaration": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.older-than-work": CommissioningOlderThanWorkValuesShape,
-    "commissioning.begun-before-work": CommissioningBegunBeforeWorkValuesShape,
-    "commissioning.lines-swapped": CommissioningLinesSwappedValuesShape,
-    "commissioning.line-other-than-port": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.line-with-adapter": CommissioningLineOtherThanPortValuesShape,
-    "commissioning.total-length-within": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-above": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.total-length-too-close": CommissioningTotalLengthWithinValuesShape,
-    "commissioning.fewer-joints-than-ends": CommissioningFewerJointsThanEndsValuesShape,
-    "commissioning.joints-complete": CommissioningJointsCompleteValuesShape,
-    "commissioning.joints-incomplete": CommissioningJointsIncompleteValuesShape,
-    "commissioning.joint-defect": { fields: {} },
-    "commissioning.joint-inspected": { fields: {} },
-    "commissioning.brazed-with-nitrogen": { fields: {} },
-    "commissioning.brazed-without-nitrogen": { fields: {} },
-    "commissioning.no-flare-of-line": CommissioningNoFlareOfLineValuesShape,
-    "commissioning.held-long-enough": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.held-too-short": CommissioningHeldLongEnoughValuesShape,
-    "commissioning.within-marked-pressure": CommissioningWithinMarkedPressureValuesShape,
-    "commissioning.above-marked-pressure": CommissioningAboveMarkedPressureValuesShape,
-    "commissioning.test-pressure-reached": CommissioningTestPressureReachedValuesShape,
-    "commissioning.test-pressure-too-low": CommissioningTestPressureTooLowValuesShape,
-    "commissioning.test-below-refrigerant": CommissioningTestBelowRefrigerantValuesShape,
-    "commissioning.manual-silent": CommissioningManualSilentValuesShape,
-    "commissioning.weighed-within": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-outside": CommissioningWeighedWithinValuesShape,
-    "commissioning.weighed-too-close": CommissioningWeighedWithinValuesShape,
-    "commissioning.above-maximum-charge": CommissioningAboveMaximumChargeValuesShape,
-    "commissioning.near-maximum-charge": CommissioningNearMaximumChargeValuesShape,
-    "commissioning.tolerance-too-wide": CommissioningToleranceTooWideValuesShape,
-    "commissioning.blend-fed-as-liquid": { fields: {} },
-    "commissioning.blend-fed-as-vapor": { fields: {} },
-    "commissioning.valves-opened": CommissioningValvesOpenedValuesShape,
-    "commissioning.drain-falls-straight": { fields: {} },
-    "commissioning.water-drained": { fields: {} },
-    "commissioning.water-did-not-drain": { fields: {} },
-    "commissioning.exact-scale": { fields: {} },
-    "commissioning.joints-undated": CommissioningJointsUndatedValuesShape,
-    "commissioning.calibration-taken-for-granted": CommissioningNotRecordedValuesShape,
-    "commissioning.usual-air-difference": CommissioningUsualAirDifferenceValuesShape,
-    "commissioning.lift-above-length": CommissioningLiftAboveLengthValuesShape,
-    "commissioning.pre-charged-above-longest": CommissioningPreChargedAboveLongestValuesShape,
-    "commissioning.allowed-drop-large": CommissioningAllowedDropLargeValuesShape,
-    "commissioning.temperatures-apart": CommissioningTemperaturesApartValuesShape,
-    "commissioning.log-copied": { fields: {} },
-    "commissioning.altitude-odd": CommissioningAltitudeOddValuesShape,
-    "commissioning.barometer-odd": CommissioningBarometerOddValuesShape,
-    "commissioning.room-height-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.ceiling-odd": CommissioningRoomHeightOddValuesShape,
-    "commissioning.floor-area-large": CommissioningFloorAreaLargeValuesShape,
-    "commissioning.volume-large": CommissioningVolumeLargeValuesShape,
-    "commissioning.unit-high": CommissioningUnitHighValuesShape,
-    "commissioning.factory-charge-odd": CommissioningFactoryChargeOddValuesShape,
-    "commissioning.factory-charge-is-maximum": CommissioningFactoryChargeIsMaximumValuesShape,
-    "commissioning.total-as-added": CommissioningTotalAsAddedValuesShape,
-    "commissioning.added-large": CommissioningAddedLargeValuesShape,
-    "commissioning.rated-above-ampacity": CommissioningRatedAboveAmpacityValuesShape,
-    "commissioning.protection-far-above-ampacity":
-      CommissioningProtectionFarAboveAmpacityValuesShape,
-    "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
-    "commissioning.length-odd": CommissioningLengthOddValuesShape,
-    "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
-    "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
-    "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
-    "commissioning.mass-odd": CommissioningMassOddValuesShape,
-    "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
-    "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
-    "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-difference-too-close": CommissioningAirDifferenceWithinValuesShape,
-    "commissioning.air-the-other-way": CommissioningAirTheOtherWayValuesShape,
-    "commissioning.not-at-full-speed": { fields: {} },
-    "commissioning.current-within": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-odd": CommissioningCurrentWithinValuesShape,
-    "commissioning.current-above-ampacity": CommissioningCurrentAboveAmpacityValuesShape,
-    "commissioning.heed-nitrogen": { fields: {} },
-    "commissioning.heed-refrigerant": { fields: {} },
-    "commissioning.heed-voltage": { fields: {} },
-    "commissioning.heed-gauges": { fields: {} },
-    "commissioning.heed-drain": { fields: {} },
-    "commissioning.tested-again": CommissioningTestedAgainValuesShape,
-    "commissioning.zones-mixed": { fields: {} },
-    "commissioning.air-proves-no-charge": { fields: {} },
-    "commissioning.not-signed": { fields: {} },
-    "commissioning.signed-before-change": CommissioningSignedBeforeChangeValuesShape,
-    "commissioning.amended": CommissioningNotRecordedValuesShape,
-    "commissioning.unit-unknown": { fields: {} },
-    "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
-    "commissioning.opened-long-after-evacuation": CommissioningOpenedLongAfterEvacuationValuesShape,
-    "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
-    "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
-    "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
-    "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
-    "commissioning.record-fields": CommissioningNotRecordedValuesShape,
-    "commissioning.correct-field": CommissioningCorrectFieldValuesShape,
-    "commissioning.withdraw-waiver": { fields: {} },
-    "commissioning.correct-construction": { fields: {} },
-    "commissioning.cover-run": CommissioningCoverRunValuesShape,
-    "commissioning.state-times": CommissioningOrderNotShownValuesShape,
-    "commissioning.shorten-runs": CommissioningShortenRunsValuesShape,
-    "commissioning.measure-runs-better": { fields: {} },
-    "commissioning.recover-and-charge-anew": { fields: {} },
-    "commissioning.read-air-again": { fields: {} },
-    "commissioning.run-at-full-speed": { fields: {} },
-    "commissioning.see-filter-and-fan": { fields: {} },
-    "commissioning.state-air-difference": { fields: {} },
-    "commissioning.stop-and-find-current": { fields: {} },
-    "commissioning.read-current-again": { fields: {} },
-    "commissioning.pass-rules": CommissioningPassRulesValuesShape,
-    "commissioning.put-right": CommissioningOrderNotShownValuesShape,
-    "commissioning.finish-first": CommissioningDoneWithoutProofValuesShape,
-    "commissioning.repeat-step": CommissioningRepeatStepValuesShape,
-    "commissioning.see-which-line": { fields: {} },
-    "commissioning.record-each-joint": CommissioningRecordEachJointValuesShape,
-    "commissioning.remake-joint": { fields: {} },
-    "commissioning.see-joints-of-line": CommissioningSeeJointsOfLineValuesShape,
-    "commissioning.hold-longer": CommissioningHoldLongerValuesShape,
-    "commissioning.lower-pressure": CommissioningLowerPressureValuesShape,
-    "commissioning.test-higher": CommissioningTestHigherValuesShape,
-    "commissioning.correct-charge": CommissioningCorrectChargeValuesShape,
-    "commissioning.weigh-better": { fields: {} },
-    "commissioning.recover-down-to": CommissioningRecoverDownToValuesShape,
-    "commissioning.state-tolerance": { fields: {} },
-    "commissioning.clear-drain": { fields: {} },
-    "commissioning.pass-what-is-on-file": { fields: {} },
-  },
+  statements: [CommissioningStatements],
 };
 
 export const StepProblemShape: Shape = {
@@ -2790,13 +1985,13 @@ export const StepProblemShape: Shape = {
     reason: CommissioningStatementShape,
     "hint?": NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
   },
-  says: "A value that no check could use.",
-  about: {
+  docs: () => ({
+    "": "A value that no check could use.",
     check: "The check that could not be made.",
     path: "Path of the field of the record.",
     reason: "What is wrong with what stands there.",
     hint: "What to do about it, where there is something to say.",
-  },
+  }),
 };
 
 export const InstallationStepShape: Shape = {
@@ -2807,172 +2002,14 @@ export const InstallationStepShape: Shape = {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "waiver?": WaiverShape,
     "runWaivers?": { list: WaiverShape },
-    "fallsAway?": {
-      statements: {
-        "commissioning.not-recorded": CommissioningNotRecordedValuesShape,
-        "commissioning.unusable-value": CommissioningUnusableValueValuesShape,
-        "commissioning.unusable-part": CommissioningUnusablePartValuesShape,
-        "commissioning.value-too-low": CommissioningValueTooLowValuesShape,
-        "commissioning.value-not-above": CommissioningValueTooLowValuesShape,
-        "commissioning.value-too-high": CommissioningValueTooLowValuesShape,
-        "commissioning.value-not-below": CommissioningValueTooLowValuesShape,
-        "commissioning.too-few-entries": CommissioningTooFewEntriesValuesShape,
-        "commissioning.too-many-entries": CommissioningTooFewEntriesValuesShape,
-        "commissioning.waived": CommissioningWaivedValuesShape,
-        "commissioning.waived-for-run": CommissioningWaivedForRunValuesShape,
-        "commissioning.waived-by-nobody": { fields: {} },
-        "commissioning.waived-twice": { fields: {} },
-        "commissioning.waiver-contradicted": CommissioningWaiverContradictedValuesShape,
-        "commissioning.waiver-without-reason": CommissioningWaiverWithoutReasonValuesShape,
-        "commissioning.waiver-does-not-fit": CommissioningWaiverDoesNotFitValuesShape,
-        "commissioning.waiver-needs-a1": { fields: {} },
-        "commissioning.waiver-needs-heating-only": { fields: {} },
-        "commissioning.falls-away": CommissioningFallsAwayValuesShape,
-        "commissioning.construction-contradicted": CommissioningConstructionContradictedValuesShape,
-        "commissioning.run-not-covered": CommissioningRunNotCoveredValuesShape,
-        "commissioning.unknown-run": CommissioningUnknownRunValuesShape,
-        "commissioning.rules-not-passed": CommissioningRulesNotPassedValuesShape,
-        "commissioning.done-before-proof": CommissioningDoneBeforeProofValuesShape,
-        "commissioning.done-without-proof": CommissioningDoneWithoutProofValuesShape,
-        "commissioning.order-not-shown": CommissioningOrderNotShownValuesShape,
-        "commissioning.held": CommissioningDoneWithoutProofValuesShape,
-        "commissioning.released": CommissioningOrderNotShownValuesShape,
-        "commissioning.released-by-declaration": CommissioningDoneWithoutProofValuesShape,
-        "commissioning.older-than-work": CommissioningOlderThanWorkValuesShape,
-        "commissioning.begun-before-work": CommissioningBegunBeforeWorkValuesShape,
-        "commissioning.lines-swapped": CommissioningLinesSwappedValuesShape,
-        "commissioning.line-other-than-port": CommissioningLineOtherThanPortValuesShape,
-        "commissioning.line-with-adapter": CommissioningLineOtherThanPortValuesShape,
-        "commissioning.total-length-within": CommissioningTotalLengthWithinValuesShape,
-        "commissioning.total-length-above": CommissioningTotalLengthWithinValuesShape,
-        "commissioning.total-length-too-close": CommissioningTotalLengthWithinValuesShape,
-        "commissioning.fewer-joints-than-ends": CommissioningFewerJointsThanEndsValuesShape,
-        "commissioning.joints-complete": CommissioningJointsCompleteValuesShape,
-        "commissioning.joints-incomplete": CommissioningJointsIncompleteValuesShape,
-        "commissioning.joint-defect": { fields: {} },
-        "commissioning.joint-inspected": { fields: {} },
-        "commissioning.brazed-with-nitrogen": { fields: {} },
-        "commissioning.brazed-without-nitrogen": { fields: {} },
-        "commissioning.no-flare-of-line": CommissioningNoFlareOfLineValuesShape,
-        "commissioning.held-long-enough": CommissioningHeldLongEnoughValuesShape,
-        "commissioning.held-too-short": CommissioningHeldLongEnoughValuesShape,
-        "commissioning.within-marked-pressure": CommissioningWithinMarkedPressureValuesShape,
-        "commissioning.above-marked-pressure": CommissioningAboveMarkedPressureValuesShape,
-        "commissioning.test-pressure-reached": CommissioningTestPressureReachedValuesShape,
-        "commissioning.test-pressure-too-low": CommissioningTestPressureTooLowValuesShape,
-        "commissioning.test-below-refrigerant": CommissioningTestBelowRefrigerantValuesShape,
-        "commissioning.manual-silent": CommissioningManualSilentValuesShape,
-        "commissioning.weighed-within": CommissioningWeighedWithinValuesShape,
-        "commissioning.weighed-outside": CommissioningWeighedWithinValuesShape,
-        "commissioning.weighed-too-close": CommissioningWeighedWithinValuesShape,
-        "commissioning.above-maximum-charge": CommissioningAboveMaximumChargeValuesShape,
-        "commissioning.near-maximum-charge": CommissioningNearMaximumChargeValuesShape,
-        "commissioning.tolerance-too-wide": CommissioningToleranceTooWideValuesShape,
-        "commissioning.blend-fed-as-liquid": { fields: {} },
-        "commissioning.blend-fed-as-vapor": { fields: {} },
-        "commissioning.valves-opened": CommissioningValvesOpenedValuesShape,
-        "commissioning.drain-falls-straight": { fields: {} },
-        "commissioning.water-drained": { fields: {} },
-        "commissioning.water-did-not-drain": { fields: {} },
-        "commissioning.exact-scale": { fields: {} },
-        "commissioning.joints-undated": CommissioningJointsUndatedValuesShape,
-        "commissioning.calibration-taken-for-granted": CommissioningNotRecordedValuesShape,
-        "commissioning.usual-air-difference": CommissioningUsualAirDifferenceValuesShape,
-        "commissioning.lift-above-length": CommissioningLiftAboveLengthValuesShape,
-        "commissioning.pre-charged-above-longest": CommissioningPreChargedAboveLongestValuesShape,
-        "commissioning.allowed-drop-large": CommissioningAllowedDropLargeValuesShape,
-        "commissioning.temperatures-apart": CommissioningTemperaturesApartValuesShape,
-        "commissioning.log-copied": { fields: {} },
-        "commissioning.altitude-odd": CommissioningAltitudeOddValuesShape,
-        "commissioning.barometer-odd": CommissioningBarometerOddValuesShape,
-        "commissioning.room-height-odd": CommissioningRoomHeightOddValuesShape,
-        "commissioning.ceiling-odd": CommissioningRoomHeightOddValuesShape,
-        "commissioning.floor-area-large": CommissioningFloorAreaLargeValuesShape,
-        "commissioning.volume-large": CommissioningVolumeLargeValuesShape,
-        "commissioning.unit-high": CommissioningUnitHighValuesShape,
-        "commissioning.factory-charge-odd": CommissioningFactoryChargeOddValuesShape,
-        "commissioning.factory-charge-is-maximum": CommissioningFactoryChargeIsMaximumValuesShape,
-        "commissioning.total-as-added": CommissioningTotalAsAddedValuesShape,
-        "commissioning.added-large": CommissioningAddedLargeValuesShape,
-        "commissioning.rated-above-ampacity": CommissioningRatedAboveAmpacityValuesShape,
-        "commissioning.protection-far-above-ampacity":
-          CommissioningProtectionFarAboveAmpacityValuesShape,
-        "commissioning.capacity-odd": CommissioningCapacityOddValuesShape,
-        "commissioning.length-odd": CommissioningLengthOddValuesShape,
-        "commissioning.volume-odd": CommissioningVolumeOddValuesShape,
-        "commissioning.temperature-odd": CommissioningTemperatureOddValuesShape,
-        "commissioning.pressure-odd": CommissioningPressureOddValuesShape,
-        "commissioning.mass-odd": CommissioningMassOddValuesShape,
-        "commissioning.rated-as-ampacity": CommissioningRatedAsAmpacityValuesShape,
-        "commissioning.drain-steep": CommissioningDrainSteepValuesShape,
-        "commissioning.air-difference-within": CommissioningAirDifferenceWithinValuesShape,
-        "commissioning.air-difference-outside": CommissioningAirDifferenceWithinValuesShape,
-        "commissioning.air-difference-too-close": CommissioningAirDifferenceWithinValuesShape,
-        "commissioning.air-the-other-way": CommissioningAirTheOtherWayValuesShape,
-        "commissioning.not-at-full-speed": { fields: {} },
-        "commissioning.current-within": CommissioningCurrentWithinValuesShape,
-        "commissioning.current-odd": CommissioningCurrentWithinValuesShape,
-        "commissioning.current-above-ampacity": CommissioningCurrentAboveAmpacityValuesShape,
-        "commissioning.heed-nitrogen": { fields: {} },
-        "commissioning.heed-refrigerant": { fields: {} },
-        "commissioning.heed-voltage": { fields: {} },
-        "commissioning.heed-gauges": { fields: {} },
-        "commissioning.heed-drain": { fields: {} },
-        "commissioning.tested-again": CommissioningTestedAgainValuesShape,
-        "commissioning.zones-mixed": { fields: {} },
-        "commissioning.air-proves-no-charge": { fields: {} },
-        "commissioning.not-signed": { fields: {} },
-        "commissioning.signed-before-change": CommissioningSignedBeforeChangeValuesShape,
-        "commissioning.amended": CommissioningNotRecordedValuesShape,
-        "commissioning.unit-unknown": { fields: {} },
-        "commissioning.older-than-a-year": CommissioningOlderThanAYearValuesShape,
-        "commissioning.opened-long-after-evacuation":
-          CommissioningOpenedLongAfterEvacuationValuesShape,
-        "commissioning.instrument-without-error": CommissioningNotRecordedValuesShape,
-        "commissioning.instrument-coarse": CommissioningNotRecordedValuesShape,
-        "commissioning.calibration-expired": CommissioningCalibrationExpiredValuesShape,
-        "commissioning.calibrated-afterwards": CommissioningCalibratedAfterwardsValuesShape,
-        "commissioning.record-fields": CommissioningNotRecordedValuesShape,
-        "commissioning.correct-field": CommissioningCorrectFieldValuesShape,
-        "commissioning.withdraw-waiver": { fields: {} },
-        "commissioning.correct-construction": { fields: {} },
-        "commissioning.cover-run": CommissioningCoverRunValuesShape,
-        "commissioning.state-times": CommissioningOrderNotShownValuesShape,
-        "commissioning.shorten-runs": CommissioningShortenRunsValuesShape,
-        "commissioning.measure-runs-better": { fields: {} },
-        "commissioning.recover-and-charge-anew": { fields: {} },
-        "commissioning.read-air-again": { fields: {} },
-        "commissioning.run-at-full-speed": { fields: {} },
-        "commissioning.see-filter-and-fan": { fields: {} },
-        "commissioning.state-air-difference": { fields: {} },
-        "commissioning.stop-and-find-current": { fields: {} },
-        "commissioning.read-current-again": { fields: {} },
-        "commissioning.pass-rules": CommissioningPassRulesValuesShape,
-        "commissioning.put-right": CommissioningOrderNotShownValuesShape,
-        "commissioning.finish-first": CommissioningDoneWithoutProofValuesShape,
-        "commissioning.repeat-step": CommissioningRepeatStepValuesShape,
-        "commissioning.see-which-line": { fields: {} },
-        "commissioning.record-each-joint": CommissioningRecordEachJointValuesShape,
-        "commissioning.remake-joint": { fields: {} },
-        "commissioning.see-joints-of-line": CommissioningSeeJointsOfLineValuesShape,
-        "commissioning.hold-longer": CommissioningHoldLongerValuesShape,
-        "commissioning.lower-pressure": CommissioningLowerPressureValuesShape,
-        "commissioning.test-higher": CommissioningTestHigherValuesShape,
-        "commissioning.correct-charge": CommissioningCorrectChargeValuesShape,
-        "commissioning.weigh-better": { fields: {} },
-        "commissioning.recover-down-to": CommissioningRecoverDownToValuesShape,
-        "commissioning.state-tolerance": { fields: {} },
-        "commissioning.clear-drain": { fields: {} },
-        "commissioning.pass-what-is-on-file": { fields: {} },
-      },
-    },
+    "fallsAway?": { statements: [CommissioningStatements] },
     checks: { list: StepCheckShape },
     problems: { list: StepProblemShape },
     missing: { list: "text" },
     blockedBy: { list: StepNameShape },
   },
-  says: "A step and what came of it.",
-  about: {
+  docs: () => ({
+    "": "A step and what came of it.",
     name: "Which step.",
     state: "How far it is recorded.",
     outcome:
@@ -2984,7 +2021,7 @@ export const InstallationStepShape: Shape = {
     problems: "Values that could not be used.",
     missing: "Paths of the fields that are missing.",
     blockedBy: "Earlier steps that have to pass before this one may be done, and have not.",
-  },
+  }),
 };
 
 export const HoldPointShape: Shape = {
@@ -2996,15 +2033,15 @@ export const HoldPointShape: Shape = {
     reason: CommissioningStatementShape,
     actions: { list: CommissioningStatementShape },
   },
-  says: "A point at which the work waits until steps have passed.",
-  about: {
+  docs: () => ({
+    "": "A point at which the work waits until steps have passed.",
     name: "What waits.",
     state: "Whether it still waits.",
     waitsFor:
       "The steps that have not passed: those that have to, and joints where one of them fails.",
     reason: "Why.",
     actions: "What to do next where it was breached; empty otherwise.",
-  },
+  }),
 };
 
 export const InstallationAssessmentShape: Shape = {
@@ -3036,8 +2073,8 @@ export const InstallationAssessmentShape: Shape = {
     holds: { list: HoldPointShape },
     missing: { list: "text" },
   },
-  says: "The verdict on an installation. cause is the first step that fails; a statement has the step and the part of the record of which it speaks beside it.",
-  about: {
+  docs: () => ({
+    "": "The verdict on an installation. cause is the first step that fails; a statement has the step and the part of the record of which it speaks beside it.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -3049,7 +2086,7 @@ export const InstallationAssessmentShape: Shape = {
     steps: "The steps in the order of the work.",
     holds: "What may not be done yet.",
     missing: "Paths of all fields that are missing.",
-  },
+  }),
 };
 
 export const ChangeShape: Shape = {
@@ -3062,13 +2099,13 @@ export const ChangeShape: Shape = {
     at: "time",
     reason: "text",
   },
-  says: "A change to a record.",
-  about: {
+  docs: () => ({
+    "": "A change to a record.",
     path: "The field, part or item, such as runs[0].tubing.length or runs[0].joints[2]. The position after the last item adds one.",
     value: "What it becomes; nothing takes it out.",
     kind: "Whether only the record was wrong, or the work was done anew: then what was tested before proves nothing of it.",
     by: "Who changes it; a letter or a digit at least.",
     at: "When, by ISO 8601; not before the change before it.",
     reason: "Why; a letter or a digit at least.",
-  },
+  }),
 };

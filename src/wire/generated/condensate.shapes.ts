@@ -1,7 +1,7 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
-import { EstimateOfRatioShape } from "./assessment.shapes.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
+import { EstimateOfRatioShape, SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const DrainRouteShape: Shape = {
@@ -12,235 +12,117 @@ export const DrainRouteShape: Shape = {
     "aboveFinishedSpace?": "flag",
     "pumped?": "flag",
   },
-  says: "Where a drain runs. What is left out counts as possible.",
-  about: {
+  docs: () => ({
+    "": "Where a drain runs. What is left out counts as possible.",
     outdoors: "Whether part of it is outdoors.",
     lowestOutdoorTemperature: "Coldest outdoor temperature to be expected.",
     aboveFinishedSpace: "Whether the unit hangs above finished space.",
     pumped: "Whether a pump lifts the water.",
+  }),
+};
+
+export const CondensateStatements: Statements = {
+  "condensate.ask-code": { required: "ratio" },
+  "condensate.code-slope": { slope: "ratio" },
+  "condensate.codes-differ": {
+    slope: "ratio",
+    uncertainty: "ratio",
+    required: "ratio",
+    least: "ratio",
   },
-};
-
-export const CondensateFallsEnoughValuesShape: Shape = {
-  type: "CondensateFallsEnoughValues",
-  fields: { slope: "ratio", uncertainty: "ratio", required: "ratio" },
-};
-
-export const CondensateCodesDifferValuesShape: Shape = {
-  type: "CondensateCodesDifferValues",
-  fields: { slope: "ratio", uncertainty: "ratio", required: "ratio", least: "ratio" },
-};
-
-export const CondensatePitchEnoughValuesShape: Shape = {
-  type: "CondensatePitchEnoughValues",
-  fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
-};
-
-export const CondensatePitchWithinValuesShape: Shape = {
-  type: "CondensatePitchWithinValues",
-  fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio", maximum: "ratio" },
-};
-
-export const CondensatePitchAwayValuesShape: Shape = {
-  type: "CondensatePitchAwayValues",
-  fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
-};
-
-export const CondensatePitchTooLittleValuesShape: Shape = {
-  type: "CondensatePitchTooLittleValues",
-  fields: { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
-};
-
-export const CondensatePitchTooMuchValuesShape: Shape = {
-  type: "CondensatePitchTooMuchValues",
-  fields: { pitch: "ratio", uncertainty: "ratio", maximum: "ratio" },
-};
-
-export const CondensatePitchNearValuesShape: Shape = {
-  type: "CondensatePitchNearValues",
-  fields: { pitch: "ratio", uncertainty: "ratio" },
-};
-
-export const CondensatePumpKeepsUpValuesShape: Shape = {
-  type: "CondensatePumpKeepsUpValues",
-  fields: { lift: "length", flow: "volumeFlow", required: "volumeFlow" },
-};
-
-export const CondensatePumpLiftTooHighValuesShape: Shape = {
-  type: "CondensatePumpLiftTooHighValues",
-  fields: { lift: "length", highest: "length" },
-};
-
-export const CondensateGravityValuesShape: Shape = {
-  type: "CondensateGravityValues",
-  fields: { available: "length", needed: "length" },
-};
-
-export const CondensateFallShortValuesShape: Shape = {
-  type: "CondensateFallShortValues",
-  fields: { shortfall: "length", point: "number" },
-};
-
-export const CondensateCodeSlopeValuesShape: Shape = {
-  type: "CondensateCodeSlopeValues",
-  fields: { slope: "ratio" },
-};
-
-export const CondensatePumpMarginValuesShape: Shape = {
-  type: "CondensatePumpMarginValues",
-  fields: { margin: "number" },
-};
-
-export const CondensateSteepValuesShape: Shape = {
-  type: "CondensateSteepValues",
-  fields: { slope: "ratio", usual: "ratio" },
-};
-
-export const CondensateFlatterThanCodeValuesShape: Shape = {
-  type: "CondensateFlatterThanCodeValues",
-  fields: { least: "ratio" },
-};
-
-export const CondensateIncreaseSlopeValuesShape: Shape = {
-  type: "CondensateIncreaseSlopeValues",
-  fields: { required: "ratio" },
-};
-
-export const CondensateIncreaseFallValuesShape: Shape = {
-  type: "CondensateIncreaseFallValues",
-  fields: { fall: "length", run: "length" },
-};
-
-export const CondensateAskCodeValuesShape: Shape = {
-  type: "CondensateAskCodeValues",
-  fields: { required: "ratio" },
-};
-
-export const CondensateRaisePitchValuesShape: Shape = {
-  type: "CondensateRaisePitchValues",
-  fields: { minimum: "ratio" },
-};
-
-export const CondensateLowerPitchValuesShape: Shape = {
-  type: "CondensateLowerPitchValues",
-  fields: { maximum: "ratio" },
-};
-
-export const CondensateOtherPumpValuesShape: Shape = {
-  type: "CondensateOtherPumpValues",
-  fields: { lift: "length", required: "volumeFlow" },
-};
-
-export const CondensateLowerPointValuesShape: Shape = {
-  type: "CondensateLowerPointValues",
-  fields: { shortfall: "length", point: "number", lift: "length" },
+  "condensate.discharge": {},
+  "condensate.dry-trap": {},
+  "condensate.exact-instrument": {},
+  "condensate.fall-short": { shortfall: "length", point: "number" },
+  "condensate.falls-enough": { slope: "ratio", uncertainty: "ratio", required: "ratio" },
+  "condensate.falls-too-little": { slope: "ratio", uncertainty: "ratio", required: "ratio" },
+  "condensate.flatter-than-code": { least: "ratio" },
+  "condensate.freezing": {},
+  "condensate.gravity": { available: "length", needed: "length" },
+  "condensate.increase-fall": { fall: "length", run: "length" },
+  "condensate.increase-slope": { required: "ratio" },
+  "condensate.level-is-enough": {},
+  "condensate.lower-pitch": { maximum: "ratio" },
+  "condensate.lower-point": { shortfall: "length", point: "number", lift: "length" },
+  "condensate.maximum-pitch-not-checked": {},
+  "condensate.measure-better": {},
+  "condensate.other-pump": { lift: "length", required: "volumeFlow" },
+  "condensate.overflow": {},
+  "condensate.pitch-away": { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
+  "condensate.pitch-enough": { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
+  "condensate.pitch-near": { pitch: "ratio", uncertainty: "ratio" },
+  "condensate.pitch-too-little": { pitch: "ratio", uncertainty: "ratio", minimum: "ratio" },
+  "condensate.pitch-too-much": { pitch: "ratio", uncertainty: "ratio", maximum: "ratio" },
+  "condensate.pitch-within": {
+    pitch: "ratio",
+    uncertainty: "ratio",
+    minimum: "ratio",
+    maximum: "ratio",
+  },
+  "condensate.pump-curve-straight": {},
+  "condensate.pump-failure": {},
+  "condensate.pump-keeps-up": { lift: "length", flow: "volumeFlow", required: "volumeFlow" },
+  "condensate.pump-lift-too-high": { lift: "length", highest: "length" },
+  "condensate.pump-margin": { margin: "number" },
+  "condensate.pump-too-slow": { lift: "length", flow: "volumeFlow", required: "volumeFlow" },
+  "condensate.raise-pitch": { minimum: "ratio" },
+  "condensate.rises": { slope: "ratio", uncertainty: "ratio", required: "ratio" },
+  "condensate.slope-near": { slope: "ratio", uncertainty: "ratio", required: "ratio" },
+  "condensate.steep": { slope: "ratio", usual: "ratio" },
+  "condensate.straight": {},
+  "condensate.sunlight": {},
+  "condensate.sweating": {},
 };
 
 export const CondensateCautionShape: Shape = {
   type: "CondensateCaution",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
-    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
-    "condensate.rises": CondensateFallsEnoughValuesShape,
-    "condensate.codes-differ": CondensateCodesDifferValuesShape,
-    "condensate.slope-near": CondensateFallsEnoughValuesShape,
-    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
-    "condensate.pitch-within": CondensatePitchWithinValuesShape,
-    "condensate.pitch-away": CondensatePitchAwayValuesShape,
-    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
-    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
-    "condensate.pitch-near": CondensatePitchNearValuesShape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
-    "condensate.gravity": CondensateGravityValuesShape,
-    "condensate.fall-short": CondensateFallShortValuesShape,
-    "condensate.straight": { fields: {} },
-    "condensate.exact-instrument": { fields: {} },
-    "condensate.code-slope": CondensateCodeSlopeValuesShape,
-    "condensate.level-is-enough": { fields: {} },
-    "condensate.maximum-pitch-not-checked": { fields: {} },
-    "condensate.pump-margin": CondensatePumpMarginValuesShape,
-    "condensate.pump-curve-straight": { fields: {} },
-    "condensate.steep": CondensateSteepValuesShape,
-    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
-    "condensate.discharge": { fields: {} },
-    "condensate.sweating": { fields: {} },
-    "condensate.sunlight": { fields: {} },
-    "condensate.freezing": { fields: {} },
-    "condensate.overflow": { fields: {} },
-    "condensate.pump-failure": { fields: {} },
-    "condensate.dry-trap": { fields: {} },
-    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
-    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
-    "condensate.ask-code": CondensateAskCodeValuesShape,
-    "condensate.measure-better": { fields: {} },
-    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
-    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
-    "condensate.other-pump": CondensateOtherPumpValuesShape,
-    "condensate.lower-point": CondensateLowerPointValuesShape,
-  },
+  statements: [SafetyStatements, CondensateStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
 export const MinimumFallInputShape: Shape = {
   type: "MinimumFallInput",
   fields: { run: "length", "slope?": "ratio" },
-  about: { run: "Horizontal length of the drain.", slope: "Slope asked for." },
+  docs: () => ({ run: "Horizontal length of the drain.", slope: "Slope asked for." }),
 };
 
 export const SlopeOfInput1Shape: Shape = {
   type: "SlopeOfInput1",
   fields: { slope: "ratio", "accuracy?": "ratio" },
-  about: {
+  docs: () => ({
     slope: "From a digital level that shows per cent or mm/m.",
     accuracy: "Limits of error, ±.",
-  },
+  }),
 };
 
 export const SlopeOfInput2Shape: Shape = {
   type: "SlopeOfInput2",
   fields: { angle: "angle", "accuracy?": "angle" },
-  about: { angle: "From a digital level that shows degrees.", accuracy: "Limits of error, ±." },
+  docs: () => ({
+    angle: "From a digital level that shows degrees.",
+    accuracy: "Limits of error, ±.",
+  }),
 };
 
 export const SlopeOfInput3Shape: Shape = {
   type: "SlopeOfInput3",
   fields: { gap: "length", levelLength: "length", "accuracy?": "length" },
-  about: {
+  docs: () => ({
     gap: "Gap below a spirit level when its bubble is centerd.",
     levelLength: "Length of that level.",
     accuracy: "Limits of error of the gap, ±.",
-  },
+  }),
 };
 
 export const SlopeOfInput4Shape: Shape = {
   type: "SlopeOfInput4",
   fields: { heightAtStart: "length", heightAtEnd: "length", run: "length", "accuracy?": "length" },
-  about: {
+  docs: () => ({
     heightAtStart: "Height where the water starts, from a datum such as a laser line.",
     heightAtEnd: "Height where it leaves, from the same datum.",
     run: "Horizontal distance between the two.",
     accuracy: "Limits of error of each height, ±.",
-  },
+  }),
 };
 
 export const SlopeOfInputShape: Shape = {
@@ -256,13 +138,13 @@ export const AirStateShape: Shape = {
     "wetBulb?": "temperature",
     "dewPoint?": "temperature",
   },
-  says: "The state of air: its dry-bulb temperature, 0 to 60 °C, and one measure of its moisture. Name one.",
-  about: {
+  docs: () => ({
+    "": "The state of air: its dry-bulb temperature, 0 to 60 °C, and one measure of its moisture. Name one.",
     dryBulb: "Temperature of the air, 0 to 60 °C.",
     relativeHumidity: "Relative humidity, above 0 to 100 %.",
     wetBulb: "Thermodynamic wet-bulb temperature, 0 °C to the dry bulb.",
     dewPoint: "Dew point, 0 °C to the dry bulb.",
-  },
+  }),
 };
 
 export const HumidityRatioInputShape: Shape = {
@@ -273,8 +155,11 @@ export const HumidityRatioInputShape: Shape = {
 export const PumpPointShape: Shape = {
   type: "PumpPoint",
   fields: { lift: "length", flow: "volumeFlow" },
-  says: "A point of a pump's curve.",
-  about: { lift: "Lift, 0 or more.", flow: "Flow at that lift, 0 or more." },
+  docs: () => ({
+    "": "A point of a pump's curve.",
+    lift: "Lift, 0 or more.",
+    flow: "Flow at that lift, 0 or more.",
+  }),
 };
 
 export const CondensatePumpInputShape: Shape = {
@@ -286,124 +171,24 @@ export const CondensatePumpInputShape: Shape = {
     "reservoir?": "volume",
     "margin?": "number",
   },
-  says: "A condensate pump and what it has to do.",
-  about: {
+  docs: () => ({
+    "": "A condensate pump and what it has to do.",
     condensate: "Water that comes, above 0: from condensateRate, at the wettest conditions.",
     lift: "Height from the water to the highest point of the hose, 0 or more.",
     curve: "At least two points, by rising lift, the flow not rising.",
     reservoir: "Volume between the switch points of its float, above 0.",
     margin: "How many times the condensate the pump has to move, 1 or more; 2 when left out.",
-  },
+  }),
 };
 
 export const CondensateStatementShape: Shape = {
   type: "CondensateStatement",
-  statements: {
-    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
-    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
-    "condensate.rises": CondensateFallsEnoughValuesShape,
-    "condensate.codes-differ": CondensateCodesDifferValuesShape,
-    "condensate.slope-near": CondensateFallsEnoughValuesShape,
-    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
-    "condensate.pitch-within": CondensatePitchWithinValuesShape,
-    "condensate.pitch-away": CondensatePitchAwayValuesShape,
-    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
-    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
-    "condensate.pitch-near": CondensatePitchNearValuesShape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
-    "condensate.gravity": CondensateGravityValuesShape,
-    "condensate.fall-short": CondensateFallShortValuesShape,
-    "condensate.straight": { fields: {} },
-    "condensate.exact-instrument": { fields: {} },
-    "condensate.code-slope": CondensateCodeSlopeValuesShape,
-    "condensate.level-is-enough": { fields: {} },
-    "condensate.maximum-pitch-not-checked": { fields: {} },
-    "condensate.pump-margin": CondensatePumpMarginValuesShape,
-    "condensate.pump-curve-straight": { fields: {} },
-    "condensate.steep": CondensateSteepValuesShape,
-    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
-    "condensate.discharge": { fields: {} },
-    "condensate.sweating": { fields: {} },
-    "condensate.sunlight": { fields: {} },
-    "condensate.freezing": { fields: {} },
-    "condensate.overflow": { fields: {} },
-    "condensate.pump-failure": { fields: {} },
-    "condensate.dry-trap": { fields: {} },
-    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
-    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
-    "condensate.ask-code": CondensateAskCodeValuesShape,
-    "condensate.measure-better": { fields: {} },
-    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
-    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
-    "condensate.other-pump": CondensateOtherPumpValuesShape,
-    "condensate.lower-point": CondensateLowerPointValuesShape,
-  },
+  statements: [CondensateStatements],
 };
 
 export const CondensatePumpAssessmentCautionsItemShape: Shape = {
   type: "CondensatePumpAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "condensate.falls-enough": CondensateFallsEnoughValuesShape,
-    "condensate.falls-too-little": CondensateFallsEnoughValuesShape,
-    "condensate.rises": CondensateFallsEnoughValuesShape,
-    "condensate.codes-differ": CondensateCodesDifferValuesShape,
-    "condensate.slope-near": CondensateFallsEnoughValuesShape,
-    "condensate.pitch-enough": CondensatePitchEnoughValuesShape,
-    "condensate.pitch-within": CondensatePitchWithinValuesShape,
-    "condensate.pitch-away": CondensatePitchAwayValuesShape,
-    "condensate.pitch-too-little": CondensatePitchTooLittleValuesShape,
-    "condensate.pitch-too-much": CondensatePitchTooMuchValuesShape,
-    "condensate.pitch-near": CondensatePitchNearValuesShape,
-    "condensate.pump-keeps-up": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-too-slow": CondensatePumpKeepsUpValuesShape,
-    "condensate.pump-lift-too-high": CondensatePumpLiftTooHighValuesShape,
-    "condensate.gravity": CondensateGravityValuesShape,
-    "condensate.fall-short": CondensateFallShortValuesShape,
-    "condensate.straight": { fields: {} },
-    "condensate.exact-instrument": { fields: {} },
-    "condensate.code-slope": CondensateCodeSlopeValuesShape,
-    "condensate.level-is-enough": { fields: {} },
-    "condensate.maximum-pitch-not-checked": { fields: {} },
-    "condensate.pump-margin": CondensatePumpMarginValuesShape,
-    "condensate.pump-curve-straight": { fields: {} },
-    "condensate.steep": CondensateSteepValuesShape,
-    "condensate.flatter-than-code": CondensateFlatterThanCodeValuesShape,
-    "condensate.discharge": { fields: {} },
-    "condensate.sweating": { fields: {} },
-    "condensate.sunlight": { fields: {} },
-    "condensate.freezing": { fields: {} },
-    "condensate.overflow": { fields: {} },
-    "condensate.pump-failure": { fields: {} },
-    "condensate.dry-trap": { fields: {} },
-    "condensate.increase-slope": CondensateIncreaseSlopeValuesShape,
-    "condensate.increase-fall": CondensateIncreaseFallValuesShape,
-    "condensate.ask-code": CondensateAskCodeValuesShape,
-    "condensate.measure-better": { fields: {} },
-    "condensate.raise-pitch": CondensateRaisePitchValuesShape,
-    "condensate.lower-pitch": CondensateLowerPitchValuesShape,
-    "condensate.other-pump": CondensateOtherPumpValuesShape,
-    "condensate.lower-point": CondensateLowerPointValuesShape,
-  },
+  statements: [SafetyStatements, CondensateStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -422,8 +207,8 @@ export const CondensatePumpAssessmentShape: Shape = {
     "dutyCycle?": "ratio",
     "startInterval?": "duration",
   },
-  says: "The verdict on a condensate pump.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a condensate pump.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -437,7 +222,7 @@ export const CondensatePumpAssessmentShape: Shape = {
     dutyCycle: "Share of the time that the pump runs; only where it keeps up.",
     startInterval:
       "Time from start to start; only where a reservoir was given and the pump keeps up.",
-  },
+  }),
 };
 
 export const SlopeReadingShape: Shape = {
@@ -454,15 +239,15 @@ export const DrainSlopeInputShape: Shape = {
     "route?": DrainRouteShape,
     "confidence?": "number",
   },
-  says: "A drain and its measured slope.",
-  about: {
+  docs: () => ({
+    "": "A drain and its measured slope.",
     reading: "The measured slope, positive where it falls in the direction of flow.",
     required:
       "The slope asked for, 0.5 % to 100 %. When left out: 1/8 in per foot passes, less than 1 % fails.",
     run: "Horizontal length of the drain; with it the verdict says how much fall is missing.",
     route: "Where it runs, for the cautions.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const DrainSlopeAssessmentShape: Shape = {
@@ -479,8 +264,8 @@ export const DrainSlopeAssessmentShape: Shape = {
     required: "ratio",
     "missingFall?": "length",
   },
-  says: "The verdict on the slope of a drain.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the slope of a drain.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -492,7 +277,7 @@ export const DrainSlopeAssessmentShape: Shape = {
     slope: "The slope found; positive falls.",
     required: "The slope asked for.",
     missingFall: "How much more the drain has to fall over the run; only where a run was given.",
-  },
+  }),
 };
 
 export const IndoorUnitPitchInputShape: Shape = {
@@ -503,14 +288,14 @@ export const IndoorUnitPitchInputShape: Shape = {
     "maximum?": "ratio",
     "confidence?": "number",
   },
-  says: "An indoor unit and its measured pitch.",
-  about: {
+  docs: () => ({
+    "": "An indoor unit and its measured pitch.",
     reading:
       "The measured slope along the case: positive falls toward the drain; start is the far side.",
     minimum: "Least pitch toward the drain in the manual; 0 (level) when left out.",
     maximum: "Largest pitch in the manual; none when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const IndoorUnitPitchAssessmentShape: Shape = {
@@ -525,8 +310,8 @@ export const IndoorUnitPitchAssessmentShape: Shape = {
     sources: { list: CitationShape },
     pitch: EstimateOfRatioShape,
   },
-  says: "The verdict on the pitch of an indoor unit.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the pitch of an indoor unit.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -536,7 +321,7 @@ export const IndoorUnitPitchAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     pitch: "The pitch found; positive falls toward the drain.",
-  },
+  }),
 };
 
 export const CoilAirShape: Shape = {
@@ -547,13 +332,13 @@ export const CoilAirShape: Shape = {
     airFlow: "volumeFlow",
     atmosphere: "absolutePressure",
   },
-  says: "Air through a cooling coil.",
-  about: {
+  docs: () => ({
+    "": "Air through a cooling coil.",
     entering: "Air that enters the coil.",
     leaving: "Air that leaves the coil, not warmer and not wetter.",
     airFlow: "Volume flow of the air as it enters, above 0.",
     atmosphere: "Atmospheric pressure on site, 30 to 120 kPa.",
-  },
+  }),
 };
 
 export const CondensateRateShape: Shape = {
@@ -568,8 +353,8 @@ export const CondensateRateShape: Shape = {
     sensibleHeatRatio: "ratio",
     isDry: "flag",
   },
-  says: "What a cooling coil takes from the air.",
-  about: {
+  docs: () => ({
+    "": "What a cooling coil takes from the air.",
     massFlow: "By mass.",
     volumeFlow: "By volume, at 20 °C.",
     dryAirFlow: "Dry air through the coil.",
@@ -579,39 +364,38 @@ export const CondensateRateShape: Shape = {
     sensibleHeatRatio: "Share of it that only cools.",
     isDry:
       "Whether the coil is dry: the leaving air is as wet as the entering, as far as hygrometers tell.",
-  },
+  }),
 };
 
 export const CondensateFromLoadInputShape: Shape = {
   type: "CondensateFromLoadInput",
   fields: { totalCooling: "power", sensibleHeatRatio: "ratio" },
-  about: {
+  docs: () => ({
     totalCooling: "Total cooling, sensible and latent.",
     sensibleHeatRatio: "Share of it that only cools.",
-  },
+  }),
 };
 
 export const CondensateFlowShape: Shape = {
   type: "CondensateFlow",
   fields: { massFlow: "massFlow", volumeFlow: "volumeFlow" },
-  says: "Water per time.",
-  about: { massFlow: "By mass.", volumeFlow: "By volume, at 20 °C." },
+  docs: () => ({ "": "Water per time.", massFlow: "By mass.", volumeFlow: "By volume, at 20 °C." }),
 };
 
 export const CondensateRuleOfThumbResultShape: Shape = {
   type: "CondensateRuleOfThumbResult",
   fields: { low: "volumeFlow", high: "volumeFlow" },
-  about: { low: "0.3 gal/h per ton.", high: "0.8 gal/h per ton." },
+  docs: () => ({ low: "0.3 gal/h per ton.", high: "0.8 gal/h per ton." }),
 };
 
 export const CondensateTrapInputShape: Shape = {
   type: "CondensateTrapInput",
   fields: { staticPressure: "pressureDifference", "margin?": "length" },
-  about: {
+  docs: () => ({
     staticPressure: "Static pressure at the pan less that of the room.",
     margin:
       "Seal beyond the static pressure of a blow-through coil, 0 or more; 1 in when left out.",
-  },
+  }),
 };
 
 export const CondensateTrapShape: Shape = {
@@ -624,8 +408,8 @@ export const CondensateTrapShape: Shape = {
     cautions: { list: CondensateCautionShape },
     citations: { list: CitationShape },
   },
-  says: "The trap that a pan needs.",
-  about: {
+  docs: () => ({
+    "": "The trap that a pan needs.",
     kind: "Whether the fan sucks at the pan, blows into it, or neither.",
     outletDrop:
       "From the pan's outlet down to the trap's outlet, at least; 0 where the manual gives no figure.",
@@ -634,16 +418,16 @@ export const CondensateTrapShape: Shape = {
       "From the pan's outlet down to the bottom of the trap, about, without the pipe's own diameter.",
     cautions: "What to heed.",
     citations: "Where it stands.",
-  },
+  }),
 };
 
 export const DrainSizeInputShape: Shape = {
   type: "DrainSizeInput",
   fields: { capacity: "power", "outletDiameter?": "length" },
-  about: {
+  docs: () => ({
     capacity: "Cooling capacity of all units on the drain.",
     outletDiameter: "Diameter of the pan's outlet, nominal.",
-  },
+  }),
 };
 
 export const DrainSizeShape: Shape = {
@@ -654,24 +438,24 @@ export const DrainSizeShape: Shape = {
     cautions: { list: CondensateCautionShape },
     citation: CitationShape,
   },
-  says: "The size of a condensate drain.",
-  about: {
+  docs: () => ({
+    "": "The size of a condensate drain.",
     nominal: "Nominal size, in.",
     decidedBy: "Whether the capacity or the pan's outlet decides.",
     cautions: "What overrides it.",
     citation: "Where it stands.",
-  },
+  }),
 };
 
 export const DrainPointShape: Shape = {
   type: "DrainPoint",
   fields: { distance: "length", height: "length" },
-  says: "A point that a drain goes through.",
-  about: {
+  docs: () => ({
+    "": "A point that a drain goes through.",
     distance:
       "Horizontal distance from the outlet along the drain, 0 or more, not less than the point before.",
     height: "Height of the pipe above the same datum as the outlet.",
-  },
+  }),
 };
 
 export const DrainPlanInputShape: Shape = {
@@ -682,14 +466,14 @@ export const DrainPlanInputShape: Shape = {
     "slope?": "ratio",
     "route?": DrainRouteShape,
   },
-  says: "A drain to be run.",
-  about: {
+  docs: () => ({
+    "": "A drain to be run.",
     outletHeight: "Height of the pan outlet, or of the trap's outlet where there is a trap.",
     points:
       "The points that the drain has to go through, in the direction of flow; the last is the discharge.",
     slope: "Slope asked for, 0.5 % to 100 %; 1/8 in per foot when left out.",
     route: "Where it runs, for the cautions.",
-  },
+  }),
 };
 
 export const DrainPlanShape: Shape = {
@@ -709,8 +493,8 @@ export const DrainPlanShape: Shape = {
     "worstPoint?": "number",
     lift: "length",
   },
-  says: "How the water gets away.",
-  about: {
+  docs: () => ({
+    "": "How the water gets away.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -725,5 +509,5 @@ export const DrainPlanShape: Shape = {
     shortfall: "How much fall the worst stretch lacks; 0 for gravity.",
     worstPoint: "Position in points of the end of the worst stretch; only where a pump is needed.",
     lift: "How high a pump has to lift: from the outlet to the highest point, 0 or more.",
-  },
+  }),
 };

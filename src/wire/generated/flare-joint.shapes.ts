@@ -1,12 +1,13 @@
 // Which shapes have the types of flare-joint?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import {
   EstimateOfAngleShape,
   EstimateOfLengthShape,
   EstimateOfTorqueShape,
   InstrumentOfAngleShape,
   InstrumentOfLengthShape,
+  SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
@@ -32,317 +33,170 @@ export const FlareTubeShape: Shape = {
 export const FlareConeInputShape: Shape = {
   type: "FlareConeInput",
   fields: { seatAngle: "angle", "protractor?": InstrumentOfAngleShape, "confidence?": "number" },
-  says: "A measured flare cone.",
-  about: {
+  docs: () => ({
+    "": "A measured flare cone.",
     seatAngle:
       "Angle between the flare's face and the tube's axis, above 0: half of the total angle.",
     protractor: "What is known of the protractor; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseWindowShape: Shape = {
   type: "FlareAssessmentOfAngleFlareConeCauseWindow",
   fields: { "low?": "angle", "high?": "angle" },
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
 };
 
-export const FlareJointWithinRangeValuesShape: Shape = {
-  type: "FlareJointWithinRangeValues",
-  fields: {
-    figure: {
-      words: [
-        "flare-joint.figure.wall",
-        "flare-joint.figure.torque",
-        "flare-joint.figure.turn",
-        "flare-joint.figure.diameter",
-        "flare-joint.figure.seat-angle",
-      ],
-    },
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-  },
+export const FlareJointFigureShape: Shape = {
+  type: "FlareJointFigure",
+  words: [
+    "flare-joint.figure.wall",
+    "flare-joint.figure.torque",
+    "flare-joint.figure.turn",
+    "flare-joint.figure.diameter",
+    "flare-joint.figure.seat-angle",
+  ],
 };
 
-export const FlareJointAboveMinimumValuesShape: Shape = {
-  type: "FlareJointAboveMinimumValues",
-  fields: {
-    figure: {
-      words: [
-        "flare-joint.figure.wall",
-        "flare-joint.figure.torque",
-        "flare-joint.figure.turn",
-        "flare-joint.figure.diameter",
-        "flare-joint.figure.seat-angle",
-      ],
-    },
+export const FlareJointSourceShape: Shape = {
+  type: "FlareJointSource",
+  words: [
+    "flare-joint.source.en-378-2",
+    "flare-joint.source.jis-type-manuals",
+    "flare-joint.source.manual-range",
+  ],
+};
+
+export const FlareJointStatements: Statements = {
+  "flare-joint.above-minimum": {
+    figure: FlareJointFigureShape,
     measured: { either: ["length", "angle", "torque"] },
     low: { either: ["length", "angle", "torque"] },
   },
-};
-
-export const FlareJointBelowMinimumValuesShape: Shape = {
-  type: "FlareJointBelowMinimumValues",
-  fields: {
-    figure: {
-      words: [
-        "flare-joint.figure.wall",
-        "flare-joint.figure.torque",
-        "flare-joint.figure.turn",
-        "flare-joint.figure.diameter",
-        "flare-joint.figure.seat-angle",
-      ],
-    },
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointWouldHaveFailedValuesShape: Shape = {
-  type: "FlareJointWouldHaveFailedValues",
-  fields: { beyond: { either: ["length", "angle", "torque"] } },
-};
-
-export const FlareJointMinimumsDisagreeValuesShape: Shape = {
-  type: "FlareJointMinimumsDisagreeValues",
-  fields: {
-    figure: {
-      words: [
-        "flare-joint.figure.wall",
-        "flare-joint.figure.torque",
-        "flare-joint.figure.turn",
-        "flare-joint.figure.diameter",
-        "flare-joint.figure.seat-angle",
-      ],
-    },
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointInstrumentCannotTellValuesShape: Shape = {
-  type: "FlareJointInstrumentCannotTellValues",
-  fields: {
-    figure: {
-      words: [
-        "flare-joint.figure.wall",
-        "flare-joint.figure.torque",
-        "flare-joint.figure.turn",
-        "flare-joint.figure.diameter",
-        "flare-joint.figure.seat-angle",
-      ],
-    },
-    measured: { either: ["length", "angle", "torque"] },
-    guard: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointManualRangeWideValuesShape: Shape = {
-  type: "FlareJointManualRangeWideValues",
-  fields: {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    from: { either: ["length", "angle", "torque"] },
-    to: { either: ["length", "angle", "torque"] },
-    tube: VerbatimShape,
-  },
-};
-
-export const FlareJointManualRangeApartValuesShape: Shape = {
-  type: "FlareJointManualRangeApartValues",
-  fields: {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    from: { either: ["length", "angle", "torque"] },
-    to: { either: ["length", "angle", "torque"] },
-    tube: VerbatimShape,
-  },
-};
-
-export const FlareJointManualDiametersWideValuesShape: Shape = {
-  type: "FlareJointManualDiametersWideValues",
-  fields: {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    widest: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointManualMinimumThinValuesShape: Shape = {
-  type: "FlareJointManualMinimumThinValues",
-  fields: {
-    least: { either: ["length", "angle", "torque"] },
-    usual: { either: ["length", "angle", "torque"] },
-  },
-};
-
-export const FlareJointAdapterNeededValuesShape: Shape = {
-  type: "FlareJointAdapterNeededValues",
-  fields: {
+  "flare-joint.adapter-needed": {
     port: VerbatimShape,
     portThread: VerbatimShape,
     hose: VerbatimShape,
     hoseThread: VerbatimShape,
   },
-};
-
-export const FlareJointHoseFitsValuesShape: Shape = {
-  type: "FlareJointHoseFitsValues",
-  fields: { hose: VerbatimShape, hoseThread: VerbatimShape },
-};
-
-export const FlareJointPublishedRangesValuesShape: Shape = {
-  type: "FlareJointPublishedRangesValues",
-  fields: {
-    sources: {
-      list: {
-        words: [
-          "flare-joint.source.en-378-2",
-          "flare-joint.source.jis-type-manuals",
-          "flare-joint.source.manual-range",
-        ],
-      },
-    },
+  "flare-joint.aim-above": { low: { either: ["length", "angle", "torque"] } },
+  "flare-joint.aim-inside": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
   },
-};
-
-export const FlareJointBeyondSourcesValuesShape: Shape = {
-  type: "FlareJointBeyondSourcesValues",
-  fields: {
+  "flare-joint.below-minimum": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.beyond-sources": {
     low: { either: ["length", "angle", "torque"] },
     high: { either: ["length", "angle", "torque"] },
     torque: { either: ["length", "angle", "torque"] },
   },
-};
-
-export const FlareJointTightenValuesShape: Shape = {
-  type: "FlareJointTightenValues",
-  fields: {
+  "flare-joint.exact-instrument": {},
+  "flare-joint.figure-from-manual": {},
+  "flare-joint.foot-pound-as-newton-meter": {},
+  "flare-joint.hose-fits": { hose: VerbatimShape, hoseThread: VerbatimShape },
+  "flare-joint.hydraulic-flare": {},
+  "flare-joint.instrument-cannot-tell": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
+    guard: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.manual-diameters-wide": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    widest: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.manual-minimum-thin": {
+    least: { either: ["length", "angle", "torque"] },
+    usual: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.manual-range-apart": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    from: { either: ["length", "angle", "torque"] },
+    to: { either: ["length", "angle", "torque"] },
+    tube: VerbatimShape,
+  },
+  "flare-joint.manual-range-wide": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+    from: { either: ["length", "angle", "torque"] },
+    to: { either: ["length", "angle", "torque"] },
+    tube: VerbatimShape,
+  },
+  "flare-joint.manual-read-again": {},
+  "flare-joint.measure-better": { needed: { either: ["length", "angle", "torque"] } },
+  "flare-joint.minimums-disagree": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.newton-meter-as-foot-pound": {},
+  "flare-joint.not-a-leak-test": {},
+  "flare-joint.one-source": {},
+  "flare-joint.outside-range": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
     low: { either: ["length", "angle", "torque"] },
     high: { either: ["length", "angle", "torque"] },
   },
-};
-
-export const FlareJointReplaceTubeValuesShape: Shape = {
-  type: "FlareJointReplaceTubeValues",
-  fields: { low: { either: ["length", "angle", "torque"] } },
-};
-
-export const FlareJointMeasureBetterValuesShape: Shape = {
-  type: "FlareJointMeasureBetterValues",
-  fields: { needed: { either: ["length", "angle", "torque"] } },
-};
-
-export const FlareJointAimAboveValuesShape: Shape = {
-  type: "FlareJointAimAboveValues",
-  fields: { low: { either: ["length", "angle", "torque"] } },
+  "flare-joint.published-ranges": { sources: { list: FlareJointSourceShape } },
+  "flare-joint.read-manual-again": {},
+  "flare-joint.remake-and-tighten": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.remake-and-turn": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.remake-cone": {},
+  "flare-joint.remake-larger": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.remake-smaller": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.replace-tube": { low: { either: ["length", "angle", "torque"] } },
+  "flare-joint.sources-disagree": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.state-manual-range": {},
+  "flare-joint.tighten": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.tighten-by-turn": {
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.wider-flare-assumed": {},
+  "flare-joint.within-range": {
+    figure: FlareJointFigureShape,
+    measured: { either: ["length", "angle", "torque"] },
+    low: { either: ["length", "angle", "torque"] },
+    high: { either: ["length", "angle", "torque"] },
+  },
+  "flare-joint.would-have-failed": { beyond: { either: ["length", "angle", "torque"] } },
 };
 
 export const FlareJointStatementShape: Shape = {
   type: "FlareJointStatement",
-  statements: {
-    "flare-joint.within-range": FlareJointWithinRangeValuesShape,
-    "flare-joint.outside-range": FlareJointWithinRangeValuesShape,
-    "flare-joint.above-minimum": FlareJointAboveMinimumValuesShape,
-    "flare-joint.below-minimum": FlareJointBelowMinimumValuesShape,
-    "flare-joint.would-have-failed": FlareJointWouldHaveFailedValuesShape,
-    "flare-joint.sources-disagree": FlareJointWithinRangeValuesShape,
-    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeValuesShape,
-    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellValuesShape,
-    "flare-joint.hydraulic-flare": { fields: {} },
-    "flare-joint.manual-range-wide": FlareJointManualRangeWideValuesShape,
-    "flare-joint.manual-range-apart": FlareJointManualRangeApartValuesShape,
-    "flare-joint.newton-meter-as-foot-pound": { fields: {} },
-    "flare-joint.foot-pound-as-newton-meter": { fields: {} },
-    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideValuesShape,
-    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinValuesShape,
-    "flare-joint.adapter-needed": FlareJointAdapterNeededValuesShape,
-    "flare-joint.hose-fits": FlareJointHoseFitsValuesShape,
-    "flare-joint.exact-instrument": { fields: {} },
-    "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
-    "flare-joint.one-source": { fields: {} },
-    "flare-joint.wider-flare-assumed": { fields: {} },
-    "flare-joint.manual-read-again": { fields: {} },
-    "flare-joint.not-a-leak-test": { fields: {} },
-    "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
-    "flare-joint.tighten": FlareJointTightenValuesShape,
-    "flare-joint.tighten-by-turn": FlareJointTightenValuesShape,
-    "flare-joint.remake-and-tighten": FlareJointTightenValuesShape,
-    "flare-joint.remake-and-turn": FlareJointTightenValuesShape,
-    "flare-joint.remake-larger": FlareJointTightenValuesShape,
-    "flare-joint.remake-smaller": FlareJointTightenValuesShape,
-    "flare-joint.remake-cone": { fields: {} },
-    "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
-    "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
-    "flare-joint.aim-inside": FlareJointTightenValuesShape,
-    "flare-joint.aim-above": FlareJointAimAboveValuesShape,
-    "flare-joint.state-manual-range": { fields: {} },
-    "flare-joint.read-manual-again": { fields: {} },
-    "flare-joint.figure-from-manual": { fields: {} },
-  },
+  statements: [FlareJointStatements],
 };
 
 export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
   type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "flare-joint.within-range": FlareJointWithinRangeValuesShape,
-    "flare-joint.outside-range": FlareJointWithinRangeValuesShape,
-    "flare-joint.above-minimum": FlareJointAboveMinimumValuesShape,
-    "flare-joint.below-minimum": FlareJointBelowMinimumValuesShape,
-    "flare-joint.would-have-failed": FlareJointWouldHaveFailedValuesShape,
-    "flare-joint.sources-disagree": FlareJointWithinRangeValuesShape,
-    "flare-joint.minimums-disagree": FlareJointMinimumsDisagreeValuesShape,
-    "flare-joint.instrument-cannot-tell": FlareJointInstrumentCannotTellValuesShape,
-    "flare-joint.hydraulic-flare": { fields: {} },
-    "flare-joint.manual-range-wide": FlareJointManualRangeWideValuesShape,
-    "flare-joint.manual-range-apart": FlareJointManualRangeApartValuesShape,
-    "flare-joint.newton-meter-as-foot-pound": { fields: {} },
-    "flare-joint.foot-pound-as-newton-meter": { fields: {} },
-    "flare-joint.manual-diameters-wide": FlareJointManualDiametersWideValuesShape,
-    "flare-joint.manual-minimum-thin": FlareJointManualMinimumThinValuesShape,
-    "flare-joint.adapter-needed": FlareJointAdapterNeededValuesShape,
-    "flare-joint.hose-fits": FlareJointHoseFitsValuesShape,
-    "flare-joint.exact-instrument": { fields: {} },
-    "flare-joint.published-ranges": FlareJointPublishedRangesValuesShape,
-    "flare-joint.one-source": { fields: {} },
-    "flare-joint.wider-flare-assumed": { fields: {} },
-    "flare-joint.manual-read-again": { fields: {} },
-    "flare-joint.not-a-leak-test": { fields: {} },
-    "flare-joint.beyond-sources": FlareJointBeyondSourcesValuesShape,
-    "flare-joint.tighten": FlareJointTightenValuesShape,
-    "flare-joint.tighten-by-turn": FlareJointTightenValuesShape,
-    "flare-joint.remake-and-tighten": FlareJointTightenValuesShape,
-    "flare-joint.remake-and-turn": FlareJointTightenValuesShape,
-    "flare-joint.remake-larger": FlareJointTightenValuesShape,
-    "flare-joint.remake-smaller": FlareJointTightenValuesShape,
-    "flare-joint.remake-cone": { fields: {} },
-    "flare-joint.replace-tube": FlareJointReplaceTubeValuesShape,
-    "flare-joint.measure-better": FlareJointMeasureBetterValuesShape,
-    "flare-joint.aim-inside": FlareJointTightenValuesShape,
-    "flare-joint.aim-above": FlareJointAimAboveValuesShape,
-    "flare-joint.state-manual-range": { fields: {} },
-    "flare-joint.read-manual-again": { fields: {} },
-    "flare-joint.figure-from-manual": { fields: {} },
-  },
+  statements: [SafetyStatements, FlareJointStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -359,8 +213,8 @@ export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
     "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict on one measured figure of a flare joint.",
-  about: {
+  docs: () => ({
+    "": "The verdict on one measured figure of a flare joint.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
     outcome: "Proven good, proven bad, or inconclusive.",
@@ -371,7 +225,7 @@ export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const FlareRefrigerantShape: Shape = {
@@ -382,14 +236,17 @@ export const FlareRefrigerantShape: Shape = {
 export const FlareDiameterLimitsInputShape: Shape = {
   type: "FlareDiameterLimitsInput",
   fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
-  about: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
+  docs: () => ({ tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." }),
 };
 
 export const FlareLimitsOfLengthShape: Shape = {
   type: "FlareLimitsOfLength",
   fields: { low: "length", high: "length" },
-  says: "The smallest and the largest figure that a source allows.",
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({
+    "": "The smallest and the largest figure that a source allows.",
+    low: "Smallest figure allowed.",
+    high: "Largest figure allowed.",
+  }),
 };
 
 export const FlareDiameterInputShape: Shape = {
@@ -403,8 +260,8 @@ export const FlareDiameterInputShape: Shape = {
     "caliper?": InstrumentOfLengthShape,
     "confidence?": "number",
   },
-  says: "A measured flare.",
-  about: {
+  docs: () => ({
+    "": "A measured flare.",
     tube: "Outside diameter of the tube.",
     refrigerant:
       "Refrigerant of the unit: a FlareRefrigerant, or any other with the limits of its manual.",
@@ -414,13 +271,13 @@ export const FlareDiameterInputShape: Shape = {
       "Whether the manual was read again and says so: then its limits decide, whatever else is published.",
     caliper: "What is known of the caliper; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const FlareAssessmentOfLengthFlareDiameterCauseWindowShape: Shape = {
   type: "FlareAssessmentOfLengthFlareDiameterCauseWindow",
   fields: { "low?": "length", "high?": "length" },
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
 };
 
 export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
@@ -436,8 +293,8 @@ export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
     "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict on one measured figure of a flare joint.",
-  about: {
+  docs: () => ({
+    "": "The verdict on one measured figure of a flare joint.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
     outcome: "Proven good, proven bad, or inconclusive.",
@@ -448,25 +305,28 @@ export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const FlareLimitsOfTorqueShape: Shape = {
   type: "FlareLimitsOfTorque",
   fields: { low: "torque", high: "torque" },
-  says: "The smallest and the largest figure that a source allows.",
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({
+    "": "The smallest and the largest figure that a source allows.",
+    low: "Smallest figure allowed.",
+    high: "Largest figure allowed.",
+  }),
 };
 
 export const TorqueWrenchShape: Shape = {
   type: "TorqueWrench",
   fields: { "relativeAccuracy?": "ratio", "accuracy?": "torque", "resolution?": "torque" },
-  says: "What is known of a torque wrench.",
-  about: {
+  docs: () => ({
+    "": "What is known of a torque wrench.",
     relativeAccuracy: "Limits of error as a fraction of the reading: percent(4).",
     accuracy: "Limits of error as a torque, ±.",
     resolution: "Smallest step of the scale.",
-  },
+  }),
 };
 
 export const FlareTorqueInputShape: Shape = {
@@ -479,8 +339,8 @@ export const FlareTorqueInputShape: Shape = {
     "wrench?": TorqueWrenchShape,
     "confidence?": "number",
   },
-  says: "A tightened flare nut.",
-  about: {
+  docs: () => ({
+    "": "A tightened flare nut.",
     tube: "Outside diameter of the tube.",
     torque: "The torque at which the wrench clicked or which it shows, above 0.",
     manual:
@@ -489,13 +349,13 @@ export const FlareTorqueInputShape: Shape = {
       "Whether the manual was read again and says so: then its window decides, whatever else is published.",
     wrench: "What is known of the wrench; counted as exact when left out, and the verdict says so.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const FlareTorqueAssessmentWindowShape: Shape = {
   type: "FlareTorqueAssessmentWindow",
   fields: { "low?": "torque", "high?": "torque" },
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
 };
 
 export const FlareTorqueConflictShape: Shape = {
@@ -509,11 +369,11 @@ export const FlareTorqueConflictShape: Shape = {
     },
     sharedFraction: "number",
   },
-  says: "Two sources whose windows share less than three quarters of the narrower one.",
-  about: {
+  docs: () => ({
+    "": "Two sources whose windows share less than three quarters of the narrower one.",
     between: "The two sources.",
     sharedFraction: "How much of the narrower window both allow, 0 to 1.",
-  },
+  }),
 };
 
 export const FlareTorqueAssessmentShape: Shape = {
@@ -530,8 +390,8 @@ export const FlareTorqueAssessmentShape: Shape = {
     sources: { list: CitationShape },
     conflicts: { list: FlareTorqueConflictShape },
   },
-  says: "The verdict on the torque of a flare nut.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the torque of a flare nut.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
     outcome: "Proven good, proven bad, or inconclusive.",
@@ -544,7 +404,7 @@ export const FlareTorqueAssessmentShape: Shape = {
     sources: "Where the rules and figures come from.",
     conflicts:
       "The published sources that conflict for this size; empty when the manual could decide.",
-  },
+  }),
 };
 
 export const FlareTurnInputShape: Shape = {
@@ -555,13 +415,13 @@ export const FlareTurnInputShape: Shape = {
     "protractor?": InstrumentOfAngleShape,
     "confidence?": "number",
   },
-  says: "A flare nut tightened by angle.",
-  about: {
+  docs: () => ({
+    "": "A flare nut tightened by angle.",
     tube: "Outside diameter of the tube in inches.",
     turn: "Turn from the point where the torque rises, above 0.",
     protractor: "How well the angle is known; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
@@ -577,8 +437,8 @@ export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
     "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict on one measured figure of a flare joint.",
-  about: {
+  docs: () => ({
+    "": "The verdict on one measured figure of a flare joint.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
     outcome: "Proven good, proven bad, or inconclusive.",
@@ -589,7 +449,7 @@ export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const FlareWallInputShape: Shape = {
@@ -603,8 +463,8 @@ export const FlareWallInputShape: Shape = {
     "micrometer?": InstrumentOfLengthShape,
     "confidence?": "number",
   },
-  says: "A tube before it is flared.",
-  about: {
+  docs: () => ({
+    "": "A tube before it is flared.",
     tube: "Outside diameter of the tube.",
     refrigerant:
       "Refrigerant of the unit: a R410A, R32, R454B, or any other with the minimum of its manual.",
@@ -615,7 +475,7 @@ export const FlareWallInputShape: Shape = {
       "Whether the manual was read again and says so: then its minimum decides, however thin.",
     micrometer: "What is known of the micrometer; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  },
+  }),
 };
 
 export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
@@ -631,8 +491,8 @@ export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
     "actions?": { list: FlareJointStatementShape },
     sources: { list: CitationShape },
   },
-  says: "The verdict on one measured figure of a flare joint.",
-  about: {
+  docs: () => ({
+    "": "The verdict on one measured figure of a flare joint.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
     outcome: "Proven good, proven bad, or inconclusive.",
@@ -643,13 +503,13 @@ export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  },
+  }),
 };
 
 export const FlareNutSizeInputShape: Shape = {
   type: "FlareNutSizeInput",
   fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
-  about: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
+  docs: () => ({ tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." }),
 };
 
 export const FlareThreadInputShape: Shape = {
@@ -678,13 +538,13 @@ export const FlareThreadShape: Shape = {
     threadsPerInch: "number",
     citation: CitationShape,
   },
-  says: "The thread of a flare fitting.",
-  about: {
+  docs: () => ({
+    "": "The thread of a flare fitting.",
     name: "As the trade writes it: 7/16-20.",
     majorDiameter: "Major diameter.",
     threadsPerInch: "Threads per inch.",
     citation: "Where it stands.",
-  },
+  }),
 };
 
 export const FlareTorqueInput2Shape: Shape = {
@@ -713,13 +573,13 @@ export const FlareTorqueWindowShape: Shape = {
     source: { words: ["jis-type-manuals", "en-378-2", "manual-range"] },
     citation: CitationShape,
   },
-  says: "The torque window of one source.",
-  about: {
+  docs: () => ({
+    "": "The torque window of one source.",
     low: "Smallest figure allowed.",
     high: "Largest figure allowed.",
     source: "Who prints it.",
     citation: "Where it stands.",
-  },
+  }),
 };
 
 export const FlareTorqueShape: Shape = {
@@ -730,13 +590,13 @@ export const FlareTorqueShape: Shape = {
     conflicts: { list: FlareTorqueConflictShape },
     cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
   },
-  says: "What the published sources say on the torque of one flare nut.",
-  about: {
+  docs: () => ({
+    "": "What the published sources say on the torque of one flare nut.",
     windows: "The window of each source.",
     overlap: "What every source allows.",
     conflicts: "Pairs of sources that conflict; empty where they agree well.",
     cautions: "What overrides the figures and what can hurt someone.",
-  },
+  }),
 };
 
 export const FlareTurnInput2Shape: Shape = {
@@ -760,14 +620,20 @@ export const FlareTurnInput2Shape: Shape = {
 export const FlareLimitsOfAngleShape: Shape = {
   type: "FlareLimitsOfAngle",
   fields: { low: "angle", high: "angle" },
-  says: "The smallest and the largest figure that a source allows.",
-  about: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  docs: () => ({
+    "": "The smallest and the largest figure that a source allows.",
+    low: "Smallest figure allowed.",
+    high: "Largest figure allowed.",
+  }),
 };
 
 export const ServicePortAdapterInputShape: Shape = {
   type: "ServicePortAdapterInput",
   fields: { port: { words: ["1/4", "5/16"] }, hose: { words: ["1/4", "5/16"] } },
-  about: { port: "Size of the port on the unit, male.", hose: "Size of the hose's end, female." },
+  docs: () => ({
+    port: "Size of the port on the unit, male.",
+    hose: "Size of the hose's end, female.",
+  }),
 };
 
 export const ServicePortAdapterShape: Shape = {
@@ -779,14 +645,14 @@ export const ServicePortAdapterShape: Shape = {
     advice: FlareJointStatementShape,
     cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
   },
-  says: "Whether an adapter is needed between a service port and a hose.",
-  about: {
+  docs: () => ({
+    "": "Whether an adapter is needed between a service port and a hose.",
     needed: "Whether one is needed.",
     port: "Thread of the port on the unit.",
     hose: "Thread of the hose's nut.",
     advice: "What to bring.",
     cautions: "What can hurt someone.",
-  },
+  }),
 };
 
 export const UsualServicePortInputShape: Shape = {
@@ -795,8 +661,8 @@ export const UsualServicePortInputShape: Shape = {
     refrigerant: { words: ["R410A", "R32", "R22", "R134a"] },
     equipment: { words: ["mini-split", "ducted"] },
   },
-  about: {
+  docs: () => ({
     refrigerant: "Refrigerant of the unit.",
     equipment: "A ductless split, or a ducted unit as sold in North America.",
-  },
+  }),
 };

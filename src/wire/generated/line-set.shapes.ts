@@ -1,14 +1,18 @@
 // Which shapes have the types of line-set?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
+import { SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const MassPerStepShape: Shape = {
   type: "MassPerStep",
   fields: { mass: "mass", per: "length" },
-  says: "A rate as some manuals print it: 3 oz for every 5 ft.",
-  about: { mass: "Mass, 0 or more.", per: "For this much length, more than 0." },
+  docs: () => ({
+    "": "A rate as some manuals print it: 3 oz for every 5 ft.",
+    mass: "Mass, 0 or more.",
+    per: "For this much length, more than 0.",
+  }),
 };
 
 export const ShortLineRuleShape: Shape = {
@@ -31,8 +35,8 @@ export const AdditionalChargeInputShape: Shape = {
     rate: { either: ["massPerLength", MassPerStepShape] },
     shortLineRule: ShortLineRuleShape,
   },
-  says: "One liquid line and the rule for it.",
-  about: {
+  docs: () => ({
+    "": "One liquid line and the rule for it.",
     factoryCharge: "Charge that the unit came with, for the total on the label.",
     maximumLength: "Longest run (all lines together) that the manual allows.",
     minimumLength: "Shortest run that the manual allows.",
@@ -45,529 +49,208 @@ export const AdditionalChargeInputShape: Shape = {
     preChargedLength: "Length that the factory charge covers, from nameplate or manual.",
     rate: "Mass per length for this size of liquid line, from nameplate or manual.",
     shortLineRule: "What happens below preChargedLength, from the manual.",
-  },
+  }),
 };
 
-export const LineSetWithinMaximumValuesShape: Shape = {
-  type: "LineSetWithinMaximumValues",
-  fields: {
-    figure: {
-      words: [
-        "line-set.figure.length",
-        "line-set.figure.subcooling",
-        "line-set.figure.equivalent-length",
-        "line-set.figure.height-difference",
-        "line-set.figure.height-difference-outdoor-above",
-        "line-set.figure.total-charge",
-        "line-set.figure.added-charge",
-        "line-set.figure.pressure-loss",
-      ],
-    },
+export const LineSetFigureShape: Shape = {
+  type: "LineSetFigure",
+  words: [
+    "line-set.figure.length",
+    "line-set.figure.subcooling",
+    "line-set.figure.equivalent-length",
+    "line-set.figure.height-difference",
+    "line-set.figure.height-difference-outdoor-above",
+    "line-set.figure.total-charge",
+    "line-set.figure.added-charge",
+    "line-set.figure.pressure-loss",
+  ],
+};
+
+export const LineSetStatements: Statements = {
+  "line-set.above-maximum": {
+    figure: LineSetFigureShape,
     value: { either: ["mass", "pressureDifference", "length"] },
     limit: { either: ["mass", "pressureDifference", "length"] },
   },
-};
-
-export const LineSetNearMaximumValuesShape: Shape = {
-  type: "LineSetNearMaximumValues",
-  fields: {
-    uncertainty: { either: ["mass", "pressureDifference", "length"] },
-    figure: {
-      words: [
-        "line-set.figure.length",
-        "line-set.figure.subcooling",
-        "line-set.figure.equivalent-length",
-        "line-set.figure.height-difference",
-        "line-set.figure.height-difference-outdoor-above",
-        "line-set.figure.total-charge",
-        "line-set.figure.added-charge",
-        "line-set.figure.pressure-loss",
-      ],
-    },
+  "line-set.above-minimum": {
+    figure: LineSetFigureShape,
     value: { either: ["mass", "pressureDifference", "length"] },
     limit: { either: ["mass", "pressureDifference", "length"] },
   },
-};
-
-export const LineSetBendsWithinMaximumValuesShape: Shape = {
-  type: "LineSetBendsWithinMaximumValues",
-  fields: { count: "number", most: "number" },
-};
-
-export const LineSetBendsAboveMaximumValuesShape: Shape = {
-  type: "LineSetBendsAboveMaximumValues",
-  fields: { count: "number", most: "number" },
-};
-
-export const LineSetBendsNotCountedValuesShape: Shape = {
-  type: "LineSetBendsNotCountedValues",
-  fields: { most: "number" },
-};
-
-export const LineSetBendLengthNotCountedValuesShape: Shape = {
-  type: "LineSetBendLengthNotCountedValues",
-  fields: { bend: "length" },
-};
-
-export const LineSetAddValuesShape: Shape = {
-  type: "LineSetAddValues",
-  fields: {
+  "line-set.add": {
     charge: "mass",
     length: "length",
     difference: "length",
     preCharged: "length",
     rate: "massPerLength",
   },
-};
-
-export const LineSetNothingToAddValuesShape: Shape = {
-  type: "LineSetNothingToAddValues",
-  fields: { length: "length", preCharged: "length" },
-};
-
-export const LineSetShortLineRuleNotKnownValuesShape: Shape = {
-  type: "LineSetShortLineRuleNotKnownValues",
-  fields: { length: "length", difference: "length", preCharged: "length" },
-};
-
-export const LineSetAllowancesValuesShape: Shape = {
-  type: "LineSetAllowancesValues",
-  fields: { mass: "mass" },
-};
-
-export const LineSetNothingToAddInAllValuesShape: Shape = {
-  type: "LineSetNothingToAddInAllValues",
-  fields: { total: "mass" },
-};
-
-export const LineSetTotalNotKnownValuesShape: Shape = {
-  type: "LineSetTotalNotKnownValues",
-  fields: { limit: "mass" },
-};
-
-export const LineSetRatePlausibleValuesShape: Shape = {
-  type: "LineSetRatePlausibleValues",
-  fields: {
+  "line-set.allowances": { mass: "mass" },
+  "line-set.ask-line-size": {},
+  "line-set.ask-oil-return": {},
+  "line-set.below-minimum": {
+    figure: LineSetFigureShape,
+    value: { either: ["mass", "pressureDifference", "length"] },
+    limit: { either: ["mass", "pressureDifference", "length"] },
+  },
+  "line-set.bend-length-not-counted": { bend: "length" },
+  "line-set.bends-above-maximum": { count: "number", most: "number" },
+  "line-set.bends-not-counted": { most: "number" },
+  "line-set.bends-within-maximum": { count: "number", most: "number" },
+  "line-set.charge-after-tests": {},
+  "line-set.charge-as-labeled": {},
+  "line-set.charge-by-weight": { keep: "mass" },
+  "line-set.charge-not-known": {},
+  "line-set.coil-surplus": { coiled: "length", installed: "length" },
+  "line-set.coil-to-minimum": { coiled: "length", installed: "length" },
+  "line-set.count-bends": {},
+  "line-set.cylinder-not-checked": {},
+  "line-set.cylinder-too-small": { room: "mass", mass: "mass" },
+  "line-set.drain-falls-outward": {},
+  "line-set.drilling": {},
+  "line-set.enter-expansion-device": {},
+  "line-set.enter-factory-charge": {},
+  "line-set.enter-loss": {},
+  "line-set.enter-short-line-rule": {},
+  "line-set.expansion-indoors": {},
+  "line-set.fewer-bends": { most: "number" },
+  "line-set.guide-maximum-velocity": { most: "speed" },
+  "line-set.guide-minimum-velocity": { least: "speed" },
+  "line-set.items-fit": { fill: "ratio" },
+  "line-set.larger-opening": { sleeve: "length" },
+  "line-set.lengthen-line": { limit: "length" },
+  "line-set.limits-of-the-manual": {},
+  "line-set.liquid-only": {},
+  "line-set.liquid-velocity-high": { velocity: "speed", most: "speed" },
+  "line-set.liquid-velocity-low": { velocity: "speed", least: "speed" },
+  "line-set.liquid-velocity-within": { velocity: "speed", least: "speed", most: "speed" },
+  "line-set.loss-not-checked": {},
+  "line-set.loss-not-known": { limit: "pressureDifference" },
+  "line-set.maximum-length-not-checked": {},
+  "line-set.measure-better": { figure: LineSetFigureShape },
+  "line-set.measure-subcooling": {},
+  "line-set.minimum-length-not-checked": {},
+  "line-set.mixed-refrigerants": {},
+  "line-set.near-maximum": {
+    uncertainty: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape,
+    value: { either: ["mass", "pressureDifference", "length"] },
+    limit: { either: ["mass", "pressureDifference", "length"] },
+  },
+  "line-set.near-minimum": {
+    uncertainty: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape,
+    value: { either: ["mass", "pressureDifference", "length"] },
+    limit: { either: ["mass", "pressureDifference", "length"] },
+  },
+  "line-set.never-vent": {},
+  "line-set.no-clearance": {},
+  "line-set.no-extra-charge": {},
+  "line-set.no-heat-gain": {},
+  "line-set.no-kinks": {},
+  "line-set.no-layout-found": { sleeve: "length" },
+  "line-set.no-service-loop": {},
+  "line-set.no-slack": {},
+  "line-set.no-stock-length": { needed: "length", longest: "length" },
+  "line-set.nothing-to-add": { length: "length", preCharged: "length" },
+  "line-set.nothing-to-add-in-all": { total: "mass" },
+  "line-set.oil-return-open-level": { velocity: "speed", least: "speed" },
+  "line-set.oil-return-open-riser": { velocity: "speed", least: "speed", oil: "speed" },
+  "line-set.oil-returns": { velocity: "speed", least: "speed" },
+  "line-set.oil-stays": { velocity: "speed", oil: "speed" },
+  "line-set.opening-too-small": { sleeve: "length" },
+  "line-set.other-cylinder": { mass: "mass" },
+  "line-set.other-stock": { needed: "length", limit: "length" },
+  "line-set.overfilled-cylinder": {},
+  "line-set.rate-fits-other-device": {
     rate: "massPerLength",
     full: "massPerLength",
     ratio: "number",
     low: "number",
     high: "number",
   },
-};
-
-export const LineSetSubcoolingEnoughValuesShape: Shape = {
-  type: "LineSetSubcoolingEnoughValues",
-  fields: {
+  "line-set.rate-implausible": {
+    rate: "massPerLength",
+    full: "massPerLength",
+    ratio: "number",
+    low: "number",
+    high: "number",
+  },
+  "line-set.rate-per-foot": {},
+  "line-set.rate-per-meter": {},
+  "line-set.rate-plausible": {
+    rate: "massPerLength",
+    full: "massPerLength",
+    ratio: "number",
+    low: "number",
+    high: "number",
+  },
+  "line-set.rate-unit": {},
+  "line-set.read-rate-again": {},
+  "line-set.recover-all": {},
+  "line-set.reduce-charge": { limit: "mass" },
+  "line-set.reduce-height": { limit: "length" },
+  "line-set.reduce-loss": {},
+  "line-set.room-limit-not-checked": {},
+  "line-set.round-and-stiff": {},
+  "line-set.same-density": {},
+  "line-set.saturated-liquid": {},
+  "line-set.short-line-rule-not-known": {
+    length: "length",
+    difference: "length",
+    preCharged: "length",
+  },
+  "line-set.shorten-line": { limit: "length" },
+  "line-set.smaller-riser": {},
+  "line-set.stock-length": { stock: "length", needed: "length" },
+  "line-set.subcooling-enough": {
     available: "temperatureDifference",
     needed: "temperatureDifference",
     loss: "pressureDifference",
   },
-};
-
-export const LineSetSubcoolingNearValuesShape: Shape = {
-  type: "LineSetSubcoolingNearValues",
-  fields: {
+  "line-set.subcooling-near": {
     available: "temperatureDifference",
     needed: "temperatureDifference",
     loss: "pressureDifference",
     uncertainty: "temperatureDifference",
   },
-};
-
-export const LineSetSubcoolingNotKnownValuesShape: Shape = {
-  type: "LineSetSubcoolingNotKnownValues",
-  fields: { needed: "temperatureDifference", loss: "pressureDifference" },
-};
-
-export const LineSetLiquidVelocityWithinValuesShape: Shape = {
-  type: "LineSetLiquidVelocityWithinValues",
-  fields: { velocity: "speed", least: "speed", most: "speed" },
-};
-
-export const LineSetLiquidVelocityHighValuesShape: Shape = {
-  type: "LineSetLiquidVelocityHighValues",
-  fields: { velocity: "speed", most: "speed" },
-};
-
-export const LineSetLiquidVelocityLowValuesShape: Shape = {
-  type: "LineSetLiquidVelocityLowValues",
-  fields: { velocity: "speed", least: "speed" },
-};
-
-export const LineSetLossNotKnownValuesShape: Shape = {
-  type: "LineSetLossNotKnownValues",
-  fields: { limit: "pressureDifference" },
-};
-
-export const LineSetOilReturnsValuesShape: Shape = {
-  type: "LineSetOilReturnsValues",
-  fields: { velocity: "speed", least: "speed" },
-};
-
-export const LineSetOilStaysValuesShape: Shape = {
-  type: "LineSetOilStaysValues",
-  fields: { velocity: "speed", oil: "speed" },
-};
-
-export const LineSetOilReturnOpenRiserValuesShape: Shape = {
-  type: "LineSetOilReturnOpenRiserValues",
-  fields: { velocity: "speed", least: "speed", oil: "speed" },
-};
-
-export const LineSetOilReturnOpenLevelValuesShape: Shape = {
-  type: "LineSetOilReturnOpenLevelValues",
-  fields: { velocity: "speed", least: "speed" },
-};
-
-export const LineSetVaporNoiseValuesShape: Shape = {
-  type: "LineSetVaporNoiseValues",
-  fields: { velocity: "speed", most: "speed" },
-};
-
-export const LineSetStockLengthValuesShape: Shape = {
-  type: "LineSetStockLengthValues",
-  fields: { stock: "length", needed: "length" },
-};
-
-export const LineSetSurplusToCutValuesShape: Shape = {
-  type: "LineSetSurplusToCutValues",
-  fields: { surplus: "length" },
-};
-
-export const LineSetCoilToMinimumValuesShape: Shape = {
-  type: "LineSetCoilToMinimumValues",
-  fields: { coiled: "length", installed: "length" },
-};
-
-export const LineSetCoilSurplusValuesShape: Shape = {
-  type: "LineSetCoilSurplusValues",
-  fields: { coiled: "length", installed: "length" },
-};
-
-export const LineSetNoStockLengthValuesShape: Shape = {
-  type: "LineSetNoStockLengthValues",
-  fields: { needed: "length", longest: "length" },
-};
-
-export const LineSetItemsFitValuesShape: Shape = {
-  type: "LineSetItemsFitValues",
-  fields: { fill: "ratio" },
-};
-
-export const LineSetOpeningTooSmallValuesShape: Shape = {
-  type: "LineSetOpeningTooSmallValues",
-  fields: { sleeve: "length" },
-};
-
-export const LineSetNoLayoutFoundValuesShape: Shape = {
-  type: "LineSetNoLayoutFoundValues",
-  fields: { sleeve: "length" },
-};
-
-export const LineSetToRecoverValuesShape: Shape = {
-  type: "LineSetToRecoverValues",
-  fields: { mass: "mass", keep: "mass" },
-};
-
-export const LineSetToAddValuesShape: Shape = {
-  type: "LineSetToAddValues",
-  fields: { mass: "mass", keep: "mass" },
-};
-
-export const LineSetCylinderTooSmallValuesShape: Shape = {
-  type: "LineSetCylinderTooSmallValues",
-  fields: { room: "mass", mass: "mass" },
-};
-
-export const LineSetGuideMinimumVelocityValuesShape: Shape = {
-  type: "LineSetGuideMinimumVelocityValues",
-  fields: { least: "speed" },
-};
-
-export const LineSetGuideMaximumVelocityValuesShape: Shape = {
-  type: "LineSetGuideMaximumVelocityValues",
-  fields: { most: "speed" },
-};
-
-export const LineSetMeasureBetterValuesShape: Shape = {
-  type: "LineSetMeasureBetterValues",
-  fields: {
-    figure: {
-      words: [
-        "line-set.figure.length",
-        "line-set.figure.subcooling",
-        "line-set.figure.equivalent-length",
-        "line-set.figure.height-difference",
-        "line-set.figure.height-difference-outdoor-above",
-        "line-set.figure.total-charge",
-        "line-set.figure.added-charge",
-        "line-set.figure.pressure-loss",
-      ],
-    },
+  "line-set.subcooling-not-known": { needed: "temperatureDifference", loss: "pressureDifference" },
+  "line-set.subcooling-too-low": {
+    available: "temperatureDifference",
+    needed: "temperatureDifference",
+    loss: "pressureDifference",
   },
-};
-
-export const LineSetShortenLineValuesShape: Shape = {
-  type: "LineSetShortenLineValues",
-  fields: { limit: "length" },
-};
-
-export const LineSetFewerBendsValuesShape: Shape = {
-  type: "LineSetFewerBendsValues",
-  fields: { most: "number" },
-};
-
-export const LineSetOtherStockValuesShape: Shape = {
-  type: "LineSetOtherStockValues",
-  fields: { needed: "length", limit: "length" },
-};
-
-export const LineSetLargerOpeningValuesShape: Shape = {
-  type: "LineSetLargerOpeningValues",
-  fields: { sleeve: "length" },
-};
-
-export const LineSetChargeByWeightValuesShape: Shape = {
-  type: "LineSetChargeByWeightValues",
-  fields: { keep: "mass" },
-};
-
-export const LineSetOtherCylinderValuesShape: Shape = {
-  type: "LineSetOtherCylinderValues",
-  fields: { mass: "mass" },
+  "line-set.surplus-to-cut": { surplus: "length" },
+  "line-set.take-from-roll": {},
+  "line-set.take-out": {
+    charge: "mass",
+    length: "length",
+    difference: "length",
+    preCharged: "length",
+    rate: "massPerLength",
+  },
+  "line-set.to-add": { mass: "mass", keep: "mass" },
+  "line-set.to-recover": { mass: "mass", keep: "mass" },
+  "line-set.total-not-known": { limit: "mass" },
+  "line-set.two-phase-liquid-line": {},
+  "line-set.vapor-noise": { velocity: "speed", most: "speed" },
+  "line-set.viscosity-unit": {},
+  "line-set.wider-liquid-line": {},
+  "line-set.wider-vapor-line": {},
+  "line-set.within-maximum": {
+    figure: LineSetFigureShape,
+    value: { either: ["mass", "pressureDifference", "length"] },
+    limit: { either: ["mass", "pressureDifference", "length"] },
+  },
 };
 
 export const LineSetStatementShape: Shape = {
   type: "LineSetStatement",
-  statements: {
-    "line-set.rate-unit": { fields: {} },
-    "line-set.viscosity-unit": { fields: {} },
-    "line-set.within-maximum": LineSetWithinMaximumValuesShape,
-    "line-set.above-maximum": LineSetWithinMaximumValuesShape,
-    "line-set.near-maximum": LineSetNearMaximumValuesShape,
-    "line-set.above-minimum": LineSetWithinMaximumValuesShape,
-    "line-set.below-minimum": LineSetWithinMaximumValuesShape,
-    "line-set.near-minimum": LineSetNearMaximumValuesShape,
-    "line-set.bends-within-maximum": LineSetBendsWithinMaximumValuesShape,
-    "line-set.bends-above-maximum": LineSetBendsAboveMaximumValuesShape,
-    "line-set.bends-not-counted": LineSetBendsNotCountedValuesShape,
-    "line-set.bend-length-not-counted": LineSetBendLengthNotCountedValuesShape,
-    "line-set.add": LineSetAddValuesShape,
-    "line-set.take-out": LineSetAddValuesShape,
-    "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
-    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
-    "line-set.allowances": LineSetAllowancesValuesShape,
-    "line-set.nothing-to-add-in-all": LineSetNothingToAddInAllValuesShape,
-    "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
-    "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
-    "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
-    "line-set.rate-fits-other-device": LineSetRatePlausibleValuesShape,
-    "line-set.two-phase-liquid-line": { fields: {} },
-    "line-set.rate-per-foot": { fields: {} },
-    "line-set.rate-per-meter": { fields: {} },
-    "line-set.subcooling-enough": LineSetSubcoolingEnoughValuesShape,
-    "line-set.subcooling-too-low": LineSetSubcoolingEnoughValuesShape,
-    "line-set.subcooling-near": LineSetSubcoolingNearValuesShape,
-    "line-set.subcooling-not-known": LineSetSubcoolingNotKnownValuesShape,
-    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithinValuesShape,
-    "line-set.liquid-velocity-high": LineSetLiquidVelocityHighValuesShape,
-    "line-set.liquid-velocity-low": LineSetLiquidVelocityLowValuesShape,
-    "line-set.loss-not-known": LineSetLossNotKnownValuesShape,
-    "line-set.oil-returns": LineSetOilReturnsValuesShape,
-    "line-set.oil-stays": LineSetOilStaysValuesShape,
-    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiserValuesShape,
-    "line-set.oil-return-open-level": LineSetOilReturnOpenLevelValuesShape,
-    "line-set.vapor-noise": LineSetVaporNoiseValuesShape,
-    "line-set.stock-length": LineSetStockLengthValuesShape,
-    "line-set.surplus-to-cut": LineSetSurplusToCutValuesShape,
-    "line-set.coil-to-minimum": LineSetCoilToMinimumValuesShape,
-    "line-set.coil-surplus": LineSetCoilSurplusValuesShape,
-    "line-set.no-stock-length": LineSetNoStockLengthValuesShape,
-    "line-set.items-fit": LineSetItemsFitValuesShape,
-    "line-set.opening-too-small": LineSetOpeningTooSmallValuesShape,
-    "line-set.no-layout-found": LineSetNoLayoutFoundValuesShape,
-    "line-set.to-recover": LineSetToRecoverValuesShape,
-    "line-set.to-add": LineSetToAddValuesShape,
-    "line-set.charge-not-known": { fields: {} },
-    "line-set.cylinder-too-small": LineSetCylinderTooSmallValuesShape,
-    "line-set.limits-of-the-manual": { fields: {} },
-    "line-set.maximum-length-not-checked": { fields: {} },
-    "line-set.minimum-length-not-checked": { fields: {} },
-    "line-set.room-limit-not-checked": { fields: {} },
-    "line-set.saturated-liquid": { fields: {} },
-    "line-set.no-heat-gain": { fields: {} },
-    "line-set.expansion-indoors": { fields: {} },
-    "line-set.liquid-only": { fields: {} },
-    "line-set.loss-not-checked": { fields: {} },
-    "line-set.same-density": { fields: {} },
-    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocityValuesShape,
-    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocityValuesShape,
-    "line-set.no-slack": { fields: {} },
-    "line-set.no-service-loop": { fields: {} },
-    "line-set.round-and-stiff": { fields: {} },
-    "line-set.no-clearance": { fields: {} },
-    "line-set.charge-as-labeled": { fields: {} },
-    "line-set.cylinder-not-checked": { fields: {} },
-    "line-set.charge-after-tests": { fields: {} },
-    "line-set.no-kinks": { fields: {} },
-    "line-set.drain-falls-outward": { fields: {} },
-    "line-set.drilling": { fields: {} },
-    "line-set.overfilled-cylinder": { fields: {} },
-    "line-set.mixed-refrigerants": { fields: {} },
-    "line-set.never-vent": { fields: {} },
-    "line-set.measure-better": LineSetMeasureBetterValuesShape,
-    "line-set.shorten-line": LineSetShortenLineValuesShape,
-    "line-set.lengthen-line": LineSetShortenLineValuesShape,
-    "line-set.reduce-height": LineSetShortenLineValuesShape,
-    "line-set.fewer-bends": LineSetFewerBendsValuesShape,
-    "line-set.count-bends": { fields: {} },
-    "line-set.enter-short-line-rule": { fields: {} },
-    "line-set.reduce-charge": LineSetTotalNotKnownValuesShape,
-    "line-set.enter-factory-charge": { fields: {} },
-    "line-set.read-rate-again": { fields: {} },
-    "line-set.enter-expansion-device": { fields: {} },
-    "line-set.measure-subcooling": { fields: {} },
-    "line-set.reduce-loss": { fields: {} },
-    "line-set.no-extra-charge": { fields: {} },
-    "line-set.wider-liquid-line": { fields: {} },
-    "line-set.ask-line-size": { fields: {} },
-    "line-set.enter-loss": { fields: {} },
-    "line-set.smaller-riser": { fields: {} },
-    "line-set.ask-oil-return": { fields: {} },
-    "line-set.wider-vapor-line": { fields: {} },
-    "line-set.other-stock": LineSetOtherStockValuesShape,
-    "line-set.take-from-roll": { fields: {} },
-    "line-set.larger-opening": LineSetLargerOpeningValuesShape,
-    "line-set.recover-all": { fields: {} },
-    "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
-    "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
-  },
+  statements: [LineSetStatements],
 };
 
 export const ChargeAssessmentCautionsItemShape: Shape = {
   type: "ChargeAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "line-set.rate-unit": { fields: {} },
-    "line-set.viscosity-unit": { fields: {} },
-    "line-set.within-maximum": LineSetWithinMaximumValuesShape,
-    "line-set.above-maximum": LineSetWithinMaximumValuesShape,
-    "line-set.near-maximum": LineSetNearMaximumValuesShape,
-    "line-set.above-minimum": LineSetWithinMaximumValuesShape,
-    "line-set.below-minimum": LineSetWithinMaximumValuesShape,
-    "line-set.near-minimum": LineSetNearMaximumValuesShape,
-    "line-set.bends-within-maximum": LineSetBendsWithinMaximumValuesShape,
-    "line-set.bends-above-maximum": LineSetBendsAboveMaximumValuesShape,
-    "line-set.bends-not-counted": LineSetBendsNotCountedValuesShape,
-    "line-set.bend-length-not-counted": LineSetBendLengthNotCountedValuesShape,
-    "line-set.add": LineSetAddValuesShape,
-    "line-set.take-out": LineSetAddValuesShape,
-    "line-set.nothing-to-add": LineSetNothingToAddValuesShape,
-    "line-set.short-line-rule-not-known": LineSetShortLineRuleNotKnownValuesShape,
-    "line-set.allowances": LineSetAllowancesValuesShape,
-    "line-set.nothing-to-add-in-all": LineSetNothingToAddInAllValuesShape,
-    "line-set.total-not-known": LineSetTotalNotKnownValuesShape,
-    "line-set.rate-plausible": LineSetRatePlausibleValuesShape,
-    "line-set.rate-implausible": LineSetRatePlausibleValuesShape,
-    "line-set.rate-fits-other-device": LineSetRatePlausibleValuesShape,
-    "line-set.two-phase-liquid-line": { fields: {} },
-    "line-set.rate-per-foot": { fields: {} },
-    "line-set.rate-per-meter": { fields: {} },
-    "line-set.subcooling-enough": LineSetSubcoolingEnoughValuesShape,
-    "line-set.subcooling-too-low": LineSetSubcoolingEnoughValuesShape,
-    "line-set.subcooling-near": LineSetSubcoolingNearValuesShape,
-    "line-set.subcooling-not-known": LineSetSubcoolingNotKnownValuesShape,
-    "line-set.liquid-velocity-within": LineSetLiquidVelocityWithinValuesShape,
-    "line-set.liquid-velocity-high": LineSetLiquidVelocityHighValuesShape,
-    "line-set.liquid-velocity-low": LineSetLiquidVelocityLowValuesShape,
-    "line-set.loss-not-known": LineSetLossNotKnownValuesShape,
-    "line-set.oil-returns": LineSetOilReturnsValuesShape,
-    "line-set.oil-stays": LineSetOilStaysValuesShape,
-    "line-set.oil-return-open-riser": LineSetOilReturnOpenRiserValuesShape,
-    "line-set.oil-return-open-level": LineSetOilReturnOpenLevelValuesShape,
-    "line-set.vapor-noise": LineSetVaporNoiseValuesShape,
-    "line-set.stock-length": LineSetStockLengthValuesShape,
-    "line-set.surplus-to-cut": LineSetSurplusToCutValuesShape,
-    "line-set.coil-to-minimum": LineSetCoilToMinimumValuesShape,
-    "line-set.coil-surplus": LineSetCoilSurplusValuesShape,
-    "line-set.no-stock-length": LineSetNoStockLengthValuesShape,
-    "line-set.items-fit": LineSetItemsFitValuesShape,
-    "line-set.opening-too-small": LineSetOpeningTooSmallValuesShape,
-    "line-set.no-layout-found": LineSetNoLayoutFoundValuesShape,
-    "line-set.to-recover": LineSetToRecoverValuesShape,
-    "line-set.to-add": LineSetToAddValuesShape,
-    "line-set.charge-not-known": { fields: {} },
-    "line-set.cylinder-too-small": LineSetCylinderTooSmallValuesShape,
-    "line-set.limits-of-the-manual": { fields: {} },
-    "line-set.maximum-length-not-checked": { fields: {} },
-    "line-set.minimum-length-not-checked": { fields: {} },
-    "line-set.room-limit-not-checked": { fields: {} },
-    "line-set.saturated-liquid": { fields: {} },
-    "line-set.no-heat-gain": { fields: {} },
-    "line-set.expansion-indoors": { fields: {} },
-    "line-set.liquid-only": { fields: {} },
-    "line-set.loss-not-checked": { fields: {} },
-    "line-set.same-density": { fields: {} },
-    "line-set.guide-minimum-velocity": LineSetGuideMinimumVelocityValuesShape,
-    "line-set.guide-maximum-velocity": LineSetGuideMaximumVelocityValuesShape,
-    "line-set.no-slack": { fields: {} },
-    "line-set.no-service-loop": { fields: {} },
-    "line-set.round-and-stiff": { fields: {} },
-    "line-set.no-clearance": { fields: {} },
-    "line-set.charge-as-labeled": { fields: {} },
-    "line-set.cylinder-not-checked": { fields: {} },
-    "line-set.charge-after-tests": { fields: {} },
-    "line-set.no-kinks": { fields: {} },
-    "line-set.drain-falls-outward": { fields: {} },
-    "line-set.drilling": { fields: {} },
-    "line-set.overfilled-cylinder": { fields: {} },
-    "line-set.mixed-refrigerants": { fields: {} },
-    "line-set.never-vent": { fields: {} },
-    "line-set.measure-better": LineSetMeasureBetterValuesShape,
-    "line-set.shorten-line": LineSetShortenLineValuesShape,
-    "line-set.lengthen-line": LineSetShortenLineValuesShape,
-    "line-set.reduce-height": LineSetShortenLineValuesShape,
-    "line-set.fewer-bends": LineSetFewerBendsValuesShape,
-    "line-set.count-bends": { fields: {} },
-    "line-set.enter-short-line-rule": { fields: {} },
-    "line-set.reduce-charge": LineSetTotalNotKnownValuesShape,
-    "line-set.enter-factory-charge": { fields: {} },
-    "line-set.read-rate-again": { fields: {} },
-    "line-set.enter-expansion-device": { fields: {} },
-    "line-set.measure-subcooling": { fields: {} },
-    "line-set.reduce-loss": { fields: {} },
-    "line-set.no-extra-charge": { fields: {} },
-    "line-set.wider-liquid-line": { fields: {} },
-    "line-set.ask-line-size": { fields: {} },
-    "line-set.enter-loss": { fields: {} },
-    "line-set.smaller-riser": { fields: {} },
-    "line-set.ask-oil-return": { fields: {} },
-    "line-set.wider-vapor-line": { fields: {} },
-    "line-set.other-stock": LineSetOtherStockValuesShape,
-    "line-set.take-from-roll": { fields: {} },
-    "line-set.larger-opening": LineSetLargerOpeningValuesShape,
-    "line-set.recover-all": { fields: {} },
-    "line-set.charge-by-weight": LineSetChargeByWeightValuesShape,
-    "line-set.other-cylinder": LineSetOtherCylinderValuesShape,
-  },
+  statements: [SafetyStatements, LineSetStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -585,8 +268,8 @@ export const ChargeAssessmentShape: Shape = {
     "totalCharge?": "mass",
     "expandedUncertainty?": "mass",
   },
-  says: "The verdict on the added charge: pass when it follows from the rule and breaks no stated limit.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the added charge: pass when it follows from the rule and breaks no stated limit.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -601,17 +284,17 @@ export const ChargeAssessmentShape: Shape = {
       "Factory charge plus additionalCharge, for the label; only where the factory charge was given.",
     expandedUncertainty:
       "Expanded uncertainty (k = 2) of the charge from the lengths and the scale's step (JCGM 100:2008, 5.1.2 and F.2.2.1); only where one of them was given.",
-  },
+  }),
 };
 
 export const TubeSizeShape: Shape = {
   type: "TubeSize",
   fields: { outsideDiameter: "length", wall: "length" },
-  says: "Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is not marked; tube sold in line sets is often thinner than the standard.",
-  about: {
+  docs: () => ({
+    "": "Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is not marked; tube sold in line sets is often thinner than the standard.",
     outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
     wall: "Wall thickness, more than 0 and less than half the outside diameter.",
-  },
+  }),
 };
 
 export const FrictionLossInputShape: Shape = {
@@ -624,8 +307,8 @@ export const FrictionLossInputShape: Shape = {
     viscosityMicropascalSecond: "number",
     "roughness?": "length",
   },
-  says: "Single-phase flow with what friction depends on.",
-  about: {
+  docs: () => ({
+    "": "Single-phase flow with what friction depends on.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
     density: "Density in the line, up to 3000 kg/m³.",
@@ -633,7 +316,7 @@ export const FrictionLossInputShape: Shape = {
     viscosityMicropascalSecond:
       "Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapor at 5 °C about 12.5 (from memory).",
     roughness: "Roughness of the bore; drawn copper, 1.5 µm, when left out.",
-  },
+  }),
 };
 
 export const FrictionLossShape: Shape = {
@@ -644,34 +327,34 @@ export const FrictionLossShape: Shape = {
     reynolds: "number",
     frictionFactor: "number",
   },
-  says: "What the flow is like and what it loses.",
-  about: {
+  docs: () => ({
+    "": "What the flow is like and what it loses.",
     pressureLoss: "Pressure lost to friction.",
     velocity: "Mean velocity.",
     reynolds: "Reynolds number.",
     frictionFactor: "Darcy friction factor.",
-  },
+  }),
 };
 
 export const TubeFlowShape: Shape = {
   type: "TubeFlow",
   fields: { tube: TubeSizeShape, massFlow: "massFlow", density: "density" },
-  says: "Single-phase flow in a tube.",
-  about: {
+  docs: () => ({
+    "": "Single-phase flow in a tube.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
     density: "Density in the line, up to 3000 kg/m³.",
-  },
+  }),
 };
 
 export const FullLineMassInput1Shape: Shape = {
   type: "FullLineMassInput1",
   fields: { tube: TubeSizeShape, density: "density", length: "length" },
-  about: {
+  docs: () => ({
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
     length: "Length of tube.",
-  },
+  }),
 };
 
 export const FullLineMassInput2Shape: Shape = {
@@ -682,33 +365,33 @@ export const FullLineMassInput2Shape: Shape = {
     temperature: "temperature",
     length: "length",
   },
-  about: {
+  docs: () => ({
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
     length: "Length of tube.",
-  },
+  }),
 };
 
 export const FilledTubeShape: Shape = {
   type: "FilledTube",
   fields: { tube: TubeSizeShape, density: "density" },
-  says: "A tube full of a fluid of one density.",
-  about: {
+  docs: () => ({
+    "": "A tube full of a fluid of one density.",
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
-  },
+  }),
 };
 
 export const LiquidFilledTubeShape: Shape = {
   type: "LiquidFilledTube",
   fields: { tube: TubeSizeShape, refrigerant: byDesignation, temperature: "temperature" },
-  says: "A tube full of a refrigerant's saturated liquid.",
-  about: {
+  docs: () => ({
+    "": "A tube full of a refrigerant's saturated liquid.",
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
-  },
+  }),
 };
 
 export const TubeVolumeInputShape: Shape = {
@@ -724,12 +407,12 @@ export const AstmB280SizeShape: Shape = {
 export const AstmB280ChoiceShape: Shape = {
   type: "AstmB280Choice",
   fields: { size: AstmB280SizeShape, temper: { words: ["annealed", "drawn"] }, "wall?": "length" },
-  says: "Which tube of ASTM B280.",
-  about: {
+  docs: () => ({
+    "": "Which tube of ASTM B280.",
     size: "Nominal size in inches.",
     temper: "Soft coil or hard straight length.",
     wall: "Wall, where the standard has two, or where the tube at hand is thinner or thicker.",
-  },
+  }),
 };
 
 export const TubeShape: Shape = {
@@ -740,23 +423,23 @@ export const TubeShape: Shape = {
     designation: "text",
     sources: { list: CitationShape },
   },
-  says: "A tube of a standard.",
-  about: {
+  docs: () => ({
+    "": "A tube of a standard.",
     outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
     wall: "Wall thickness, more than 0 and less than half the outside diameter.",
     designation: "Nominal size as the trade says it: 3/8 in, 9.52 mm.",
     sources: "The standard it follows.",
-  },
+  }),
 };
 
 export const FlowConditionShape: Shape = {
   type: "FlowCondition",
   fields: { reynolds: "number", relativeRoughness: "number" },
-  says: "Reynolds number and roughness of a flow.",
-  about: {
+  docs: () => ({
+    "": "Reynolds number and roughness of a flow.",
     reynolds: "Reynolds number, ρ·v·d/μ, more than 0, up to 1e9.",
     relativeRoughness: "Roughness over inside diameter, 0 (smooth) to 0.05.",
-  },
+  }),
 };
 
 export const IdentifyLinesInputShape: Shape = {
@@ -770,7 +453,7 @@ export const IdentifyLinesResultShape: Shape = {
     liquid: { either: [TubeSizeShape, TubeShape] },
     vapor: { either: [TubeSizeShape, TubeShape] },
   },
-  about: { liquid: "The smaller tube.", vapor: "The larger tube." },
+  docs: () => ({ liquid: "The smaller tube.", vapor: "The larger tube." }),
 };
 
 export const InsulatedDiameterInputShape: Shape = {
@@ -781,11 +464,11 @@ export const InsulatedDiameterInputShape: Shape = {
 export const RoundItemShape: Shape = {
   type: "RoundItem",
   fields: { label: "text", diameter: "length" },
-  says: "Something round that goes through. Take the larger dimension of a flat cable.",
-  about: {
+  docs: () => ({
+    "": "Something round that goes through. Take the larger dimension of a flat cable.",
     label: "Name for messages and for the layout.",
     diameter: "Outside diameter with insulation.",
-  },
+  }),
 };
 
 export const SmallestSleeveInputShape: Shape = {
@@ -801,7 +484,7 @@ export const LineFitInputOpening1Shape: Shape = {
 export const LineFitInputOpening2Shape: Shape = {
   type: "LineFitInputOpening2",
   fields: { width: "length", height: "length" },
-  about: { width: "Inside width of a duct.", height: "Inside height of a duct." },
+  docs: () => ({ width: "Inside width of a duct.", height: "Inside height of a duct." }),
 };
 
 export const LineFitInputShape: Shape = {
@@ -811,18 +494,18 @@ export const LineFitInputShape: Shape = {
     opening: { either: [LineFitInputOpening1Shape, LineFitInputOpening2Shape] },
     "clearance?": "length",
   },
-  says: "What has to go through which opening.",
-  about: {
+  docs: () => ({
+    "": "What has to go through which opening.",
     items: "Up to eight items.",
     opening: "Inside dimensions.",
     clearance: "Room to keep between items and to the wall; none when left out.",
-  },
+  }),
 };
 
 export const LineFitAssessmentLayoutItemShape: Shape = {
   type: "LineFitAssessmentLayoutItem",
   fields: { label: "text", x: "length", y: "length" },
-  about: { label: "The item's label.", x: "To the right.", y: "Upwards." },
+  docs: () => ({ label: "The item's label.", x: "To the right.", y: "Upwards." }),
 };
 
 export const LineFitAssessmentShape: Shape = {
@@ -837,8 +520,8 @@ export const LineFitAssessmentShape: Shape = {
     layout: { list: LineFitAssessmentLayoutItemShape },
     fill: "number",
   },
-  says: "The verdict on the opening.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the opening.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -849,23 +532,23 @@ export const LineFitAssessmentShape: Shape = {
     layout:
       "Where each item lies, from the center of a sleeve or from the corner of a duct; empty when none was found.",
     fill: "Share of the opening that the items fill, 0 to 1 and more.",
-  },
+  }),
 };
 
 export const RunLimitsOilTrapsShape: Shape = {
   type: "RunLimitsOilTraps",
   fields: { above: "length", spacing: "length" },
-  about: { above: "Lift that still needs none.", spacing: "Height between traps." },
+  docs: () => ({ above: "Lift that still needs none.", spacing: "Height between traps." }),
 };
 
 export const RunLimitsExtraOilShape: Shape = {
   type: "RunLimitsExtraOil",
   fields: { beyond: "length", per: "length", volume: "volume" },
-  about: {
+  docs: () => ({
     beyond: "Length that the factory's oil covers.",
     per: "Step of length.",
     volume: "Oil for a step.",
-  },
+  }),
 };
 
 export const RunLimitsShape: Shape = {
@@ -880,8 +563,8 @@ export const RunLimitsShape: Shape = {
     "oilTraps?": RunLimitsOilTrapsShape,
     "extraOil?": RunLimitsExtraOilShape,
   },
-  says: "What the manual allows. Only what is given is checked.",
-  about: {
+  docs: () => ({
+    "": "What the manual allows. Only what is given is checked.",
     maximumLength: "Longest run, one way.",
     minimumLength: "Shortest run: below it come noise, vibration and liquid return.",
     maximumLift: "Largest height difference of the two units.",
@@ -893,7 +576,7 @@ export const RunLimitsShape: Shape = {
     oilTraps:
       "Oil traps in the vapor riser: one for every spacing where the lift is more than above.",
     extraOil: "Oil to add: volume for every started per beyond beyond.",
-  },
+  }),
 };
 
 export const LineRunInputShape: Shape = {
@@ -906,15 +589,15 @@ export const LineRunInputShape: Shape = {
     "standardUncertainty?": "length",
     limits: RunLimitsShape,
   },
-  says: "The run as it is or will be.",
-  about: {
+  docs: () => ({
+    "": "The run as it is or will be.",
     length: "Length of tube one way, coils included, 0 to 1000 m.",
     lift: "Height difference of the units, 0 or more.",
     outdoorUnit: "Where the outdoor unit stands.",
     bends: "Number of bends, a whole number from 0 to 1000.",
     standardUncertainty: "Standard uncertainty (k = 1) of length and lift, 0 when left out.",
     limits: "What the manual allows.",
-  },
+  }),
 };
 
 export const LineRunAssessmentShape: Shape = {
@@ -930,8 +613,8 @@ export const LineRunAssessmentShape: Shape = {
     oilTraps: "number",
     extraOil: "volume",
   },
-  says: "The verdict on a run.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a run.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -942,7 +625,7 @@ export const LineRunAssessmentShape: Shape = {
     equivalentLength: "Length plus what the bends count for.",
     oilTraps: "Oil traps in the vapor riser by the manual's rule, without the one at its foot.",
     extraOil: "Oil to add by the manual's rule.",
-  },
+  }),
 };
 
 export const LiquidChargePlausibilityInput1Shape: Shape = {
@@ -953,12 +636,12 @@ export const LiquidChargePlausibilityInput1Shape: Shape = {
     rate: { either: ["massPerLength", MassPerStepShape] },
     expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
   },
-  about: {
+  docs: () => ({
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
     rate: "The nameplate's rate for this size of liquid line.",
     expansionDevice: "Where the unit expands the liquid in cooling.",
-  },
+  }),
 };
 
 export const LiquidChargePlausibilityInput2Shape: Shape = {
@@ -970,13 +653,13 @@ export const LiquidChargePlausibilityInput2Shape: Shape = {
     rate: { either: ["massPerLength", MassPerStepShape] },
     expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
   },
-  about: {
+  docs: () => ({
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
     rate: "The nameplate's rate for this size of liquid line.",
     expansionDevice: "Where the unit expands the liquid in cooling.",
-  },
+  }),
 };
 
 export const LiquidChargePlausibilityShape: Shape = {
@@ -992,8 +675,8 @@ export const LiquidChargePlausibilityShape: Shape = {
     fullLineRate: "massPerLength",
     ratio: "number",
   },
-  says: "The verdict on a rate: pass plausible, inconclusive plausible only with the device elsewhere, fail read the nameplate again.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a rate: pass plausible, inconclusive plausible only with the device elsewhere, fail read the nameplate again.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -1004,7 +687,7 @@ export const LiquidChargePlausibilityShape: Shape = {
     sources: "Where the rules and figures come from.",
     fullLineRate: "What the line holds when full of liquid, in the unit of the rate.",
     ratio: "The nameplate's rate over the full line's.",
-  },
+  }),
 };
 
 export const LiquidLineSubcoolingInputShape: Shape = {
@@ -1017,14 +700,14 @@ export const LiquidLineSubcoolingInputShape: Shape = {
     "standardUncertainty?": "temperatureDifference",
     refrigerant: byDesignation,
   },
-  about: {
+  docs: () => ({
     available: "Subcooling found or promised at the outdoor unit.",
     liquidPressure: "Absolute pressure where the liquid leaves the outdoor unit.",
     losses:
       "Every loss on the way: static head (negative where the liquid falls), friction, drier, valve.",
     margin: "Subcooling that shall be left at the expansion device, 0 or more.",
     standardUncertainty: "Standard uncertainty (k = 1) of available, 0 when left out.",
-  },
+  }),
 };
 
 export const LiquidSubcoolingAssessmentShape: Shape = {
@@ -1040,8 +723,8 @@ export const LiquidSubcoolingAssessmentShape: Shape = {
     temperatureLoss: "temperatureDifference",
     neededSubcooling: "temperatureDifference",
   },
-  says: "The verdict on the subcooling.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the subcooling.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1052,7 +735,7 @@ export const LiquidSubcoolingAssessmentShape: Shape = {
     pressureLoss: "Sum of the losses.",
     temperatureLoss: "What the losses cost in bubble temperature; negative for a gain.",
     neededSubcooling: "Loss, where it is one, plus margin.",
-  },
+  }),
 };
 
 export const LiquidVelocityInputShape: Shape = {
@@ -1065,8 +748,8 @@ export const LiquidVelocityInputShape: Shape = {
     "pressureLoss?": "pressureDifference",
     "maximumLoss?": "pressureDifference",
   },
-  says: "The liquid line at full capacity.",
-  about: {
+  docs: () => ({
+    "": "The liquid line at full capacity.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
     density: "Density in the line, up to 3000 kg/m³.",
@@ -1074,7 +757,7 @@ export const LiquidVelocityInputShape: Shape = {
       "Whether a solenoid valve closes the line: then 300 ft/min is the most, against liquid hammer.",
     pressureLoss: "Loss of friction, head and fittings together.",
     maximumLoss: "Most that the manual or guideLosses allows.",
-  },
+  }),
 };
 
 export const LiquidVelocityAssessmentShape: Shape = {
@@ -1088,8 +771,8 @@ export const LiquidVelocityAssessmentShape: Shape = {
     sources: { list: CitationShape },
     velocity: "speed",
   },
-  says: "The verdict on the liquid line.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the liquid line.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1098,7 +781,7 @@ export const LiquidVelocityAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     velocity: "Mean velocity.",
-  },
+  }),
 };
 
 export const En12735SizeShape: Shape = {
@@ -1129,15 +812,15 @@ export const IndoorUnitLineShape: Shape = {
     "preChargedLength?": "length",
     "allowance?": "mass",
   },
-  says: "The liquid line of one indoor unit.",
-  about: {
+  docs: () => ({
+    "": "The liquid line of one indoor unit.",
     length: "Length of liquid line as installed, one way.",
     rate: "Mass per length for this size of liquid line.",
     preChargedLength:
       "Length that the factory charge covers on this line; leave out when one covers the sum.",
     allowance:
       "Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length.",
-  },
+  }),
 };
 
 export const MultiSplitChargeInputShape: Shape = {
@@ -1155,8 +838,8 @@ export const MultiSplitChargeInputShape: Shape = {
     "allowance?": "mass",
     shortLineRule: ShortLineRuleShape,
   },
-  says: "Several indoor units on one outdoor unit.",
-  about: {
+  docs: () => ({
+    "": "Several indoor units on one outdoor unit.",
     factoryCharge: "Charge that the unit came with, for the total on the label.",
     maximumLength: "Longest run (all lines together) that the manual allows.",
     minimumLength: "Shortest run that the manual allows.",
@@ -1171,17 +854,17 @@ export const MultiSplitChargeInputShape: Shape = {
     allowance:
       "Mass that the manual adds for the system as a whole, or takes off (negative): for ports that stay unused, or what the factory put in for a line of its own where rate counts for the whole length.",
     shortLineRule: "What happens below the pre-charged length, from the manual.",
-  },
+  }),
 };
 
 export const RateRowShape: Shape = {
   type: "RateRow",
   fields: { outsideDiameter: "length", rate: { either: ["massPerLength", MassPerStepShape] } },
-  says: "A row of the nameplate's table of rates.",
-  about: {
+  docs: () => ({
+    "": "A row of the nameplate's table of rates.",
     outsideDiameter: "Outside diameter of the liquid line, metric or in inches.",
     rate: "Rate for this size.",
-  },
+  }),
 };
 
 export const RateForLiquidLineInputShape: Shape = {
@@ -1196,23 +879,31 @@ export const LineContentsInputShape: Shape = {
     vapor: FilledTubeShape,
     length: "length",
   },
-  about: { liquid: "Liquid line.", vapor: "Vapor line.", length: "Length of both, one way." },
+  docs: () => ({
+    liquid: "Liquid line.",
+    vapor: "Vapor line.",
+    length: "Length of both, one way.",
+  }),
 };
 
 export const LineContentsShape: Shape = {
   type: "LineContents",
   fields: { liquid: "mass", vapor: "mass", total: "mass" },
-  says: "What the two lines hold.",
-  about: { liquid: "Mass in the liquid line.", vapor: "Mass in the vapor line.", total: "Both." },
+  docs: () => ({
+    "": "What the two lines hold.",
+    liquid: "Mass in the liquid line.",
+    vapor: "Mass in the vapor line.",
+    total: "Both.",
+  }),
 };
 
 export const RecoveryInputCylinderShape: Shape = {
   type: "RecoveryInputCylinder",
   fields: { maximumFill: "mass", contents: "mass" },
-  about: {
+  docs: () => ({
     maximumFill: "Most refrigerant that may be in it, as marked for this refrigerant.",
     contents: "What is in it already.",
-  },
+  }),
 };
 
 export const RecoveryInputShape: Shape = {
@@ -1223,14 +914,14 @@ export const RecoveryInputShape: Shape = {
     "cylinder?": RecoveryInputCylinderShape,
     "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
   },
-  says: "A system that is opened, moved or taken away.",
-  about: {
+  docs: () => ({
+    "": "A system that is opened, moved or taken away.",
     chargeInSystem: "Total charge by the label; leave out when it is not known or some has leaked.",
     chargeToKeep:
       "Charge that the system shall have afterwards: 0 to take it away, the new total for another line length.",
     cylinder: "Recovery cylinder.",
     safetyClass: "Safety class of the refrigerant, for the cautions.",
-  },
+  }),
 };
 
 export const RecoveryAssessmentShape: Shape = {
@@ -1246,8 +937,8 @@ export const RecoveryAssessmentShape: Shape = {
     "toAdd?": "mass",
     "cylinderRoom?": "mass",
   },
-  says: "The verdict on a recovery.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a recovery.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1258,17 +949,17 @@ export const RecoveryAssessmentShape: Shape = {
     toRecover: "Mass to take out; absent when the charge is not known.",
     toAdd: "Mass to add where the system shall hold more; absent when the charge is not known.",
     cylinderRoom: "What the cylinder still takes, where one was given.",
-  },
+  }),
 };
 
 export const LiquidColumnShape: Shape = {
   type: "LiquidColumn",
   fields: { density: "density", lift: "length" },
-  says: "A column of liquid.",
-  about: {
+  docs: () => ({
+    "": "A column of liquid.",
     density: "Density of the liquid, up to 3000 kg/m³.",
     lift: "How far the liquid rises to the indoor unit, −300 m to 300 m; negative where it falls.",
-  },
+  }),
 };
 
 export const StockLengthInputShape: Shape = {
@@ -1282,8 +973,8 @@ export const StockLengthInputShape: Shape = {
     "minimumLength?": "length",
     "maximumLength?": "length",
   },
-  says: "The run and the line sets at hand.",
-  about: {
+  docs: () => ({
+    "": "The run and the line sets at hand.",
     run: "Length of the way along the wall, bends followed.",
     slack:
       "Extra for measuring and making ends, for instance 3 % of the run or a foot; none when left out.",
@@ -1293,7 +984,7 @@ export const StockLengthInputShape: Shape = {
     cuttable: "Whether the set can be cut: false for sets that come charged or with fixed ends.",
     minimumLength: "Shortest length that the unit's manual allows.",
     maximumLength: "Longest length that the unit's manual allows.",
-  },
+  }),
 };
 
 export const StockLengthAssessmentShape: Shape = {
@@ -1311,8 +1002,8 @@ export const StockLengthAssessmentShape: Shape = {
     "surplusUse?": { words: ["none", "cut", "coil"] },
     "installedLength?": "length",
   },
-  says: "The verdict on the stock.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the stock.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1327,28 +1018,28 @@ export const StockLengthAssessmentShape: Shape = {
     surplusUse: "cut it off, coil it, or nothing is left.",
     installedLength:
       "Length of tube that ends up installed: the one to reckon the added charge with.",
-  },
+  }),
 };
 
 export const RefrigerantMassFlowInputShape: Shape = {
   type: "RefrigerantMassFlowInput",
   fields: { capacity: "power", enthalpyDifference: "specificEnergy" },
-  about: {
+  docs: () => ({
     capacity: "Cooling capacity.",
     enthalpyDifference:
       "Enthalpy of the vapor leaving less that of the liquid entering the evaporator.",
-  },
+  }),
 };
 
 export const OilRiserShape: Shape = {
   type: "OilRiser",
   fields: { tube: TubeSizeShape, vaporDensity: "density", oilDensity: "density" },
-  says: "What decides whether oil climbs a riser.",
-  about: {
+  docs: () => ({
+    "": "What decides whether oil climbs a riser.",
     tube: "Outside diameter and wall.",
     vaporDensity: "Density of the vapor, up to 500 kg/m³.",
     oilDensity: "Density of the oil with refrigerant in it, about 900 to 1050 kg/m³.",
-  },
+  }),
 };
 
 export const VaporLineInputShape: Shape = {
@@ -1363,8 +1054,8 @@ export const VaporLineInputShape: Shape = {
     "minimumVelocity?": "speed",
     "maximumVelocity?": "speed",
   },
-  says: "The vapor line at full and at least capacity.",
-  about: {
+  docs: () => ({
+    "": "The vapor line at full and at least capacity.",
     tube: "Outside diameter and wall.",
     vaporDensity: "Density of the vapor, up to 500 kg/m³.",
     oilDensity: "Density of the oil with refrigerant in it, about 900 to 1050 kg/m³.",
@@ -1375,7 +1066,7 @@ export const VaporLineInputShape: Shape = {
     minimumVelocity:
       "Least velocity by the manual; 800 ft/min horizontal and 1000 ft/min in a riser when left out.",
     maximumVelocity: "Largest velocity for noise by the manual; 3000 ft/min when left out.",
-  },
+  }),
 };
 
 export const VaporLineAssessmentShape: Shape = {
@@ -1391,8 +1082,8 @@ export const VaporLineAssessmentShape: Shape = {
     minimumCapacityVelocity: "speed",
     entrainmentVelocity: "speed",
   },
-  says: "The verdict on the vapor line.",
-  about: {
+  docs: () => ({
+    "": "The verdict on the vapor line.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -1403,5 +1094,5 @@ export const VaporLineAssessmentShape: Shape = {
     fullVelocity: "Velocity at full capacity.",
     minimumCapacityVelocity: "Velocity at least capacity.",
     entrainmentVelocity: "Least velocity that carries oil up a riser.",
-  },
+  }),
 };

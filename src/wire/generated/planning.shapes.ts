@@ -40,14 +40,14 @@ export const PlanItemShape: Shape = {
     "path?": "text",
     sources: { list: CitationShape },
   },
-  says: "One line of a plan: a statement with its figures, what it is about and where it comes from.",
-  about: {
+  docs: () => ({
+    "": "One line of a plan: a statement with its figures, what it is about and where it comes from.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     part: "What it is about.",
     path: "Path of the part of the record that it is about, such as runs[0].",
     sources: "Where its figures come from.",
-  },
+  }),
 };
 
 export const PlanCheckShape: Shape = {
@@ -70,15 +70,15 @@ export const PlanCheckShape: Shape = {
     sources: { list: CitationShape },
     outcome: { words: ["pass", "fail", "inconclusive"] },
   },
-  says: "A line of a plan that holds something against a limit.",
-  about: {
+  docs: () => ({
+    "": "A line of a plan that holds something against a limit.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     part: "What it is about.",
     path: "Path of the part of the record that it is about, such as runs[0].",
     sources: "Where its figures come from.",
     outcome: "Whether the plan keeps the limit; inconclusive where it can't be told yet.",
-  },
+  }),
 };
 
 export const PlanQuestionShape: Shape = {
@@ -99,13 +99,13 @@ export const PlanQuestionShape: Shape = {
     path: "text",
     changes: { list: PlanPartShape },
   },
-  says: "What the plan can't say yet.",
-  about: {
+  docs: () => ({
+    "": "What the plan can't say yet.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     path: "Path of the field of the record, such as equipment.manual.testPressure.",
     changes: "The parts of the plan that wait for it.",
-  },
+  }),
 };
 
 export const InstallationPlanShape: Shape = {
@@ -118,13 +118,13 @@ export const InstallationPlanShape: Shape = {
     cautions: { list: CautionShape },
     sources: { list: CitationShape },
   },
-  says: "The plan of an installation, each list in the order of the work. Deeply frozen.",
-  about: {
+  docs: () => ({
+    "": "The plan of an installation, each list in the order of the work. Deeply frozen.",
     bring: "What to put into the van.",
     set: "What to set, fill, hold and expect.",
     check: "What was held against manual, plates and rules.",
     ask: "What plates, manual or site must still say.",
     cautions: "What this job hides, what can hurt someone, who governs.",
     sources: "Where all of it comes from, each place once.",
-  },
+  }),
 };

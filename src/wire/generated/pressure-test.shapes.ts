@@ -1,10 +1,11 @@
 // Which shapes have the types of pressure-test?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import {
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
   EstimateOfThroughputShape,
+  SafetyStatements,
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
@@ -17,8 +18,8 @@ export const TestGaugeShape: Shape = {
     "drift?": "pressureDifference",
     "separateInstruments?": "flag",
   },
-  says: "The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution, its repeatability and what its zero wanders in between remain.",
-  about: {
+  docs: () => ({
+    "": "The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution, its repeatability and what its zero wanders in between remain.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
@@ -26,7 +27,7 @@ export const TestGaugeShape: Shape = {
       "How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed.",
     separateInstruments:
       "Two different gauges read start and end, so that their errors do not cancel.",
-  },
+  }),
 };
 
 export const GasThermometerShape: Shape = {
@@ -38,8 +39,8 @@ export const GasThermometerShape: Shape = {
     "followsGasWithin?": "temperatureDifference",
     "separateInstruments?": "flag",
   },
-  says: "The thermometer that stands for the gas temperature.",
-  about: {
+  docs: () => ({
+    "": "The thermometer that stands for the gas temperature.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
@@ -47,7 +48,7 @@ export const GasThermometerShape: Shape = {
       "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed.",
     separateInstruments:
       "Two different thermometers read start and end, so that their errors do not cancel.",
-  },
+  }),
 };
 
 export const TestInstrumentsShape: Shape = {
@@ -57,67 +58,67 @@ export const TestInstrumentsShape: Shape = {
     temperature: GasThermometerShape,
     "volumeUncertainty?": "ratio",
   },
-  says: "What the test was read with.",
-  about: {
+  docs: () => ({
+    "": "What the test was read with.",
     pressure: "The gauge or pressure sensor.",
     temperature: "The thermometer.",
     volumeUncertainty:
       "Standard uncertainty of each volume as a fraction of it; taken as exact when left out.",
-  },
+  }),
 };
 
 export const DropLimitShape: Shape = {
   type: "DropLimit",
   fields: { maximumDrop: "pressureDifference", "per?": "duration" },
-  says: "The largest corrected drop that still passes.",
-  about: {
+  docs: () => ({
+    "": "The largest corrected drop that still passes.",
     maximumDrop: "Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %.",
     per: "The time for which the drop is allowed, so that the limit is a rate; the whole test when left out.",
-  },
+  }),
 };
 
 export const LeakLimitShape: Shape = {
   type: "LeakLimit",
   fields: { maximumLeakRate: "throughput" },
-  says: "The largest leak that still passes; needs the volume and the time of the test.",
-  about: {
+  docs: () => ({
+    "": "The largest leak that still passes; needs the volume and the time of the test.",
     maximumLeakRate:
       "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %.",
-  },
+  }),
 };
 
 export const LeakGasShape: Shape = {
   type: "LeakGas",
   fields: { gramsPerMole: "number", viscosity: "number", "pressureAtRest?": "absolutePressure" },
-  says: "What the scaling needs of a gas.",
-  about: {
+  docs: () => ({
+    "": "What the scaling needs of a gas.",
     gramsPerMole: "Molar mass, g/mol.",
     viscosity: "Viscosity, µPa·s.",
     pressureAtRest:
       "Saturation pressure at 20 °C, where it is a refrigerant: the least that a test has to exceed.",
-  },
+  }),
 };
 
 export const RefrigerantInServiceShape: Shape = {
   type: "RefrigerantInService",
   fields: { gas: LeakGasShape, pressure: "absolutePressure" },
-  says: "The refrigerant that will be in the machine.",
-  about: {
+  docs: () => ({
+    "": "The refrigerant that will be in the machine.",
     gas: "Molar mass and viscosity of its vapor, such as leakGas.R32.",
     pressure:
       "Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere.",
-  },
+  }),
 };
 
 export const GasElsewhereShape: Shape = {
   type: "GasElsewhere",
   fields: { share: "ratio", "change?": "temperatureDifference" },
-  says: "The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.",
-  about: {
+  docs: () => ({
+    "": "The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.",
     share: "Its share of the volume, 0 to below 1; 0 says that every part has its thermometer.",
     change:
       "How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed.",
-  },
+  }),
 };
 
 export const MarkedLimitShape: Shape = {
@@ -126,11 +127,11 @@ export const MarkedLimitShape: Shape = {
     part: { words: ["low side", "high side", "component", "relief device"] },
     pressure: "gaugePressure",
   },
-  says: "A limit that is marked on something under test.",
-  about: {
+  docs: () => ({
+    "": "A limit that is marked on something under test.",
     part: "What bears it: low side, high side, a component, a relief device.",
     pressure: "The marked pressure: highest allowed, or the setting of a relief device.",
-  },
+  }),
 };
 
 export const TestRequirementShape: Shape = {
@@ -140,12 +141,12 @@ export const TestRequirementShape: Shape = {
     "hold?": "duration",
     "marked?": { list: MarkedLimitShape },
   },
-  says: "What manual and nameplate require of the test.",
-  about: {
+  docs: () => ({
+    "": "What manual and nameplate require of the test.",
     testPressure: "Lowest test pressure of the manual.",
     hold: "Shortest hold of the manual.",
     marked: "Pressures marked on the parts under test; none may be exceeded.",
-  },
+  }),
 };
 
 export const LogReadingShape: Shape = {
@@ -156,14 +157,14 @@ export const LogReadingShape: Shape = {
     elapsed: "duration",
     "atmosphere?": "absolutePressure",
   },
-  says: "A row of a log: a reading with its time.",
-  about: {
+  docs: () => ({
+    "": "A row of a log: a reading with its time.",
     pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
     temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
     elapsed: "Time since the test began.",
     atmosphere:
       "Station pressure at this reading, where it differs from the one given for the whole test.",
-  },
+  }),
 };
 
 export const PressureTestLogShape: Shape = {
@@ -181,8 +182,8 @@ export const PressureTestLogShape: Shape = {
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     readings: { list: LogReadingShape },
   },
-  says: "A test judged by a log.",
-  about: {
+  docs: () => ({
+    "": "A test judged by a log.",
     instruments: "What the test was read with.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
@@ -199,378 +200,155 @@ export const PressureTestLogShape: Shape = {
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     readings:
       "Two or more readings at different times, in any order, from the time on when the gas is at rest.",
-  },
+  }),
 };
 
-export const PressureTestWithinLimitValuesShape: Shape = {
-  type: "PressureTestWithinLimitValues",
-  fields: {
+export const PressureTestMarkedShape: Shape = {
+  type: "PressureTestMarked",
+  words: [
+    "pressure-test.marked.low side",
+    "pressure-test.marked.high side",
+    "pressure-test.marked.component",
+    "pressure-test.marked.relief device",
+  ],
+};
+
+export const PressureTestPartShape: Shape = {
+  type: "PressureTestPart",
+  words: [
+    "pressure-test.part.barometer",
+    "pressure-test.part.gauge-reading",
+    "pressure-test.part.gauge-drift",
+    "pressure-test.part.gauge-error",
+    "pressure-test.part.thermometer-reading",
+    "pressure-test.part.thermometer-error",
+    "pressure-test.part.gas-temperature",
+    "pressure-test.part.settling",
+    "pressure-test.part.wall-expansion",
+    "pressure-test.part.zone-volumes",
+    "pressure-test.part.scatter",
+  ],
+};
+
+export const PressureTestStatements: Statements = {
+  "pressure-test.above-limit": {
     limit: "pressureDifference",
     drop: "pressureDifference",
     uncertainty: "pressureDifference",
   },
-};
-
-export const PressureTestLimitLoweredValuesShape: Shape = {
-  type: "PressureTestLimitLoweredValues",
-  fields: {
-    stated: "pressureDifference",
-    pressure: "pressureDifference",
+  "pressure-test.above-marked": { pressure: "gaugePressure", marked: "gaugePressure" },
+  "pressure-test.across-limit": {
     limit: "pressureDifference",
+    drop: "pressureDifference",
+    uncertainty: "pressureDifference",
   },
-};
-
-export const PressureTestLeakProvenValuesShape: Shape = {
-  type: "PressureTestLeakProvenValues",
-  fields: { drop: "pressureDifference", uncertainty: "pressureDifference" },
-};
-
-export const PressureTestNoLeakAboveValuesShape: Shape = {
-  type: "PressureTestNoLeakAboveValues",
-  fields: { above: "pressureDifference" },
-};
-
-export const PressureTestUnexplainedRiseValuesShape: Shape = {
-  type: "PressureTestUnexplainedRiseValues",
-  fields: { rise: "pressureDifference", uncertainty: "pressureDifference" },
-};
-
-export const PressureTestWeatherAloneValuesShape: Shape = {
-  type: "PressureTestWeatherAloneValues",
-  fields: { temperature: "pressureDifference", change: "pressureDifference" },
-};
-
-export const PressureTestWeatherAndBarometerAloneValuesShape: Shape = {
-  type: "PressureTestWeatherAndBarometerAloneValues",
-  fields: {
-    temperature: "pressureDifference",
-    barometer: "pressureDifference",
-    change: "pressureDifference",
-  },
-};
-
-export const PressureTestShortHoldValuesShape: Shape = {
-  type: "PressureTestShortHoldValues",
-  fields: { hold: "duration", shortest: "duration" },
-};
-
-export const PressureTestHoldBelowManualValuesShape: Shape = {
-  type: "PressureTestHoldBelowManualValues",
-  fields: { hold: "duration", required: "duration" },
-};
-
-export const PressureTestHoldBelowStepValuesShape: Shape = {
-  type: "PressureTestHoldBelowStepValues",
-  fields: { hold: "duration", step: "pressureDifference" },
-};
-
-export const PressureTestFillBelowManualValuesShape: Shape = {
-  type: "PressureTestFillBelowManualValues",
-  fields: { pressure: "gaugePressure", required: "gaugePressure" },
-};
-
-export const PressureTestFillBelowServiceValuesShape: Shape = {
-  type: "PressureTestFillBelowServiceValues",
-  fields: { pressure: "gaugePressure", service: "gaugePressure" },
-};
-
-export const PressureTestAboveMarkedValuesShape: Shape = {
-  type: "PressureTestAboveMarkedValues",
-  fields: { pressure: "gaugePressure", marked: "gaugePressure" },
-};
-
-export const PressureTestPressureStillValuesShape: Shape = {
-  type: "PressureTestPressureStillValues",
-  fields: { moved: "pressureDifference" },
-};
-
-export const PressureTestLogMisfitValuesShape: Shape = {
-  type: "PressureTestLogMisfitValues",
-  fields: { misfit: "number" },
-};
-
-export const PressureTestLastReadingAboveLimitValuesShape: Shape = {
-  type: "PressureTestLastReadingAboveLimitValues",
-  fields: { drop: "pressureDifference", limit: "pressureDifference" },
-};
-
-export const PressureTestBelowLimitValuesShape: Shape = {
-  type: "PressureTestBelowLimitValues",
-  fields: {
-    part: {
-      words: [
-        "pressure-test.marked.low side",
-        "pressure-test.marked.high side",
-        "pressure-test.marked.component",
-        "pressure-test.marked.relief device",
-      ],
-    },
+  "pressure-test.all-limits-given": {},
+  "pressure-test.barometer-unchanged": { change: "pressureDifference" },
+  "pressure-test.below-limit": {
+    part: PressureTestMarkedShape,
     limit: "gaugePressure",
     fill: "gaugePressure",
     warm: "gaugePressure",
   },
-};
-
-export const PressureTestGaugeDriftValuesShape: Shape = {
-  type: "PressureTestGaugeDriftValues",
-  fields: { drift: "pressureDifference" },
-};
-
-export const PressureTestBarometerUnchangedValuesShape: Shape = {
-  type: "PressureTestBarometerUnchangedValues",
-  fields: { change: "pressureDifference" },
-};
-
-export const PressureTestFollowsGasValuesShape: Shape = {
-  type: "PressureTestFollowsGasValues",
-  fields: { within: "temperatureDifference", missed: "ratio" },
-};
-
-export const PressureTestGasElsewhereUnknownValuesShape: Shape = {
-  type: "PressureTestGasElsewhereUnknownValues",
-  fields: { within: "temperatureDifference", missed: "ratio" },
-};
-
-export const PressureTestSmallestLeakValuesShape: Shape = {
-  type: "PressureTestSmallestLeakValues",
-  fields: { smallest: "throughput", hold: "duration" },
-};
-
-export const PressureTestSmallestDropValuesShape: Shape = {
-  type: "PressureTestSmallestDropValues",
-  fields: { smallest: "pressureDifference" },
-};
-
-export const PressureTestStateLimitValuesShape: Shape = {
-  type: "PressureTestStateLimitValues",
-  fields: { largest: "pressureDifference" },
-};
-
-export const PressureTestFindByBubblesValuesShape: Shape = {
-  type: "PressureTestFindByBubblesValues",
-  fields: { leak: "throughput", watch: "duration" },
-};
-
-export const PressureTestFindByFoamValuesShape: Shape = {
-  type: "PressureTestFindByFoamValues",
-  fields: { leak: "throughput", watch: "duration" },
-};
-
-export const PressureTestFindByTracerValuesShape: Shape = {
-  type: "PressureTestFindByTracerValues",
-  fields: { leak: "throughput" },
-};
-
-export const PressureTestFindOfUnknownSizeValuesShape: Shape = {
-  type: "PressureTestFindOfUnknownSizeValues",
-  fields: { watch: "duration" },
-};
-
-export const PressureTestHoldLongerValuesShape: Shape = {
-  type: "PressureTestHoldLongerValues",
-  fields: { further: "duration" },
-};
-
-export const PressureTestHoldAtLeastValuesShape: Shape = {
-  type: "PressureTestHoldAtLeastValues",
-  fields: { hold: "duration" },
-};
-
-export const PressureTestFillHigherValuesShape: Shape = {
-  type: "PressureTestFillHigherValues",
-  fields: { required: "gaugePressure" },
-};
-
-export const PressureTestLowerPressureValuesShape: Shape = {
-  type: "PressureTestLowerPressureValues",
-  fields: { marked: "gaugePressure" },
-};
-
-export const PressureTestSettleFirstValuesShape: Shape = {
-  type: "PressureTestSettleFirstValues",
-  fields: { settle: "duration" },
-};
-
-export const PressureTestReduceUncertaintyValuesShape: Shape = {
-  type: "PressureTestReduceUncertaintyValues",
-  fields: {
-    part: {
-      words: [
-        "pressure-test.part.barometer",
-        "pressure-test.part.gauge-reading",
-        "pressure-test.part.gauge-drift",
-        "pressure-test.part.gauge-error",
-        "pressure-test.part.thermometer-reading",
-        "pressure-test.part.thermometer-error",
-        "pressure-test.part.gas-temperature",
-        "pressure-test.part.settling",
-        "pressure-test.part.wall-expansion",
-        "pressure-test.part.zone-volumes",
-        "pressure-test.part.scatter",
-      ],
-    },
-    share: "pressureDifference",
+  "pressure-test.close-supply": {},
+  "pressure-test.cylinder-cools": {},
+  "pressure-test.fill-below-manual": { pressure: "gaugePressure", required: "gaugePressure" },
+  "pressure-test.fill-below-service": { pressure: "gaugePressure", service: "gaugePressure" },
+  "pressure-test.fill-higher": { required: "gaugePressure" },
+  "pressure-test.find-by-bubbles": { leak: "throughput", watch: "duration" },
+  "pressure-test.find-by-foam": { leak: "throughput", watch: "duration" },
+  "pressure-test.find-by-tracer": { leak: "throughput" },
+  "pressure-test.find-of-unknown-size": { watch: "duration" },
+  "pressure-test.follows-gas": { within: "temperatureDifference", missed: "ratio" },
+  "pressure-test.gas-elsewhere-unknown": { within: "temperatureDifference", missed: "ratio" },
+  "pressure-test.gas-leaks-outward": {},
+  "pressure-test.gas-settled": {},
+  "pressure-test.gauge-drift": { drift: "pressureDifference" },
+  "pressure-test.gauge-without-error": {},
+  "pressure-test.hold-at-least": { hold: "duration" },
+  "pressure-test.hold-below-manual": { hold: "duration", required: "duration" },
+  "pressure-test.hold-below-step": { hold: "duration", step: "pressureDifference" },
+  "pressure-test.hold-longer": { further: "duration" },
+  "pressure-test.hold-time-unknown": {},
+  "pressure-test.last-reading-above-limit": {
+    drop: "pressureDifference",
+    limit: "pressureDifference",
   },
+  "pressure-test.leak-proven": { drop: "pressureDifference", uncertainty: "pressureDifference" },
+  "pressure-test.leak-within-limit": {
+    limit: "pressureDifference",
+    drop: "pressureDifference",
+    uncertainty: "pressureDifference",
+  },
+  "pressure-test.limit-lowered": {
+    stated: "pressureDifference",
+    pressure: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "pressure-test.liquid-leaks-more": {},
+  "pressure-test.log-misfit": { misfit: "number" },
+  "pressure-test.look-at-plot": {},
+  "pressure-test.lower-pressure": { marked: "gaugePressure" },
+  "pressure-test.lowered-to-limit": {
+    part: PressureTestMarkedShape,
+    limit: "gaugePressure",
+    fill: "gaugePressure",
+    warm: "gaugePressure",
+  },
+  "pressure-test.no-leak-above": { above: "pressureDifference" },
+  "pressure-test.no-limit-stated": {},
+  "pressure-test.no-loss-not-shown": {},
+  "pressure-test.no-margin": {},
+  "pressure-test.open-to-system": {},
+  "pressure-test.order-of-magnitude": {},
+  "pressure-test.pressure-still": { moved: "pressureDifference" },
+  "pressure-test.rate-needs-it": {},
+  "pressure-test.read-again": {},
+  "pressure-test.reduce-uncertainty": { part: PressureTestPartShape, share: "pressureDifference" },
+  "pressure-test.repair-and-retest": {},
+  "pressure-test.rigid-walls": {},
+  "pressure-test.settle-first": { settle: "duration" },
+  "pressure-test.short-hold": { hold: "duration", shortest: "duration" },
+  "pressure-test.smallest-drop": { smallest: "pressureDifference" },
+  "pressure-test.smallest-leak": { smallest: "throughput", hold: "duration" },
+  "pressure-test.state-elsewhere": {},
+  "pressure-test.state-gauge": {},
+  "pressure-test.state-limit": { largest: "pressureDifference" },
+  "pressure-test.state-thermometer": {},
+  "pressure-test.station-pressure": {},
+  "pressure-test.thermometer-without-error": {},
+  "pressure-test.unexplained-rise": {
+    rise: "pressureDifference",
+    uncertainty: "pressureDifference",
+  },
+  "pressure-test.volume-exact": {},
+  "pressure-test.warm-from-fill": {},
+  "pressure-test.water-volume": {},
+  "pressure-test.weather-alone": {
+    temperature: "pressureDifference",
+    change: "pressureDifference",
+  },
+  "pressure-test.weather-and-barometer-alone": {
+    temperature: "pressureDifference",
+    barometer: "pressureDifference",
+    change: "pressureDifference",
+  },
+  "pressure-test.within-limit": {
+    limit: "pressureDifference",
+    drop: "pressureDifference",
+    uncertainty: "pressureDifference",
+  },
+  "pressure-test.zones-need-volumes": {},
 };
 
 export const PressureTestStatementShape: Shape = {
   type: "PressureTestStatement",
-  statements: {
-    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
-    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
-    "pressure-test.no-limit-stated": { fields: {} },
-    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
-    "pressure-test.hold-time-unknown": { fields: {} },
-    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
-    "pressure-test.gauge-without-error": { fields: {} },
-    "pressure-test.thermometer-without-error": { fields: {} },
-    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
-    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
-    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
-    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
-    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
-    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
-    "pressure-test.rigid-walls": { fields: {} },
-    "pressure-test.volume-exact": { fields: {} },
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
-    "pressure-test.gas-settled": { fields: {} },
-    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
-    "pressure-test.warm-from-fill": { fields: {} },
-    "pressure-test.all-limits-given": { fields: {} },
-    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
-    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
-    "pressure-test.no-margin": { fields: {} },
-    "pressure-test.cylinder-cools": { fields: {} },
-    "pressure-test.order-of-magnitude": { fields: {} },
-    "pressure-test.liquid-leaks-more": { fields: {} },
-    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
-    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
-    "pressure-test.repair-and-retest": { fields: {} },
-    "pressure-test.close-supply": { fields: {} },
-    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
-    "pressure-test.state-gauge": { fields: {} },
-    "pressure-test.state-thermometer": { fields: {} },
-    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
-    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
-    "pressure-test.open-to-system": { fields: {} },
-    "pressure-test.look-at-plot": { fields: {} },
-    "pressure-test.read-again": { fields: {} },
-    "pressure-test.state-elsewhere": { fields: {} },
-    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
-    "pressure-test.no-loss-not-shown": { fields: {} },
-    "pressure-test.rate-needs-it": { fields: {} },
-    "pressure-test.station-pressure": { fields: {} },
-    "pressure-test.zones-need-volumes": { fields: {} },
-    "pressure-test.gas-leaks-outward": { fields: {} },
-    "pressure-test.water-volume": { fields: {} },
-  },
+  statements: [PressureTestStatements],
 };
 
 export const LogAssessmentCautionsItemShape: Shape = {
   type: "LogAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
-    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
-    "pressure-test.no-limit-stated": { fields: {} },
-    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
-    "pressure-test.hold-time-unknown": { fields: {} },
-    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
-    "pressure-test.gauge-without-error": { fields: {} },
-    "pressure-test.thermometer-without-error": { fields: {} },
-    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
-    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
-    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
-    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
-    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
-    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
-    "pressure-test.rigid-walls": { fields: {} },
-    "pressure-test.volume-exact": { fields: {} },
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
-    "pressure-test.gas-settled": { fields: {} },
-    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
-    "pressure-test.warm-from-fill": { fields: {} },
-    "pressure-test.all-limits-given": { fields: {} },
-    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
-    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
-    "pressure-test.no-margin": { fields: {} },
-    "pressure-test.cylinder-cools": { fields: {} },
-    "pressure-test.order-of-magnitude": { fields: {} },
-    "pressure-test.liquid-leaks-more": { fields: {} },
-    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
-    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
-    "pressure-test.repair-and-retest": { fields: {} },
-    "pressure-test.close-supply": { fields: {} },
-    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
-    "pressure-test.state-gauge": { fields: {} },
-    "pressure-test.state-thermometer": { fields: {} },
-    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
-    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
-    "pressure-test.open-to-system": { fields: {} },
-    "pressure-test.look-at-plot": { fields: {} },
-    "pressure-test.read-again": { fields: {} },
-    "pressure-test.state-elsewhere": { fields: {} },
-    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
-    "pressure-test.no-loss-not-shown": { fields: {} },
-    "pressure-test.rate-needs-it": { fields: {} },
-    "pressure-test.station-pressure": { fields: {} },
-    "pressure-test.zones-need-volumes": { fields: {} },
-    "pressure-test.gas-leaks-outward": { fields: {} },
-    "pressure-test.water-volume": { fields: {} },
-  },
+  statements: [SafetyStatements, PressureTestStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -594,82 +372,16 @@ export const UncertaintyPartShape: Shape = {
 export const UncertaintyShareShape: Shape = {
   type: "UncertaintyShare",
   fields: { part: UncertaintyPartShape, standardUncertainty: "pressureDifference" },
-  says: "One part of the uncertainty of the drop.",
-  about: {
+  docs: () => ({
+    "": "One part of the uncertainty of the drop.",
     part: "Where it comes from.",
     standardUncertainty: "Standard uncertainty that it gives the drop.",
-  },
+  }),
 };
 
 export const CautionOfPressureTestStatementShape: Shape = {
   type: "CautionOfPressureTestStatement",
-  statements: {
-    "pressure-test.within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.above-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.across-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.leak-within-limit": PressureTestWithinLimitValuesShape,
-    "pressure-test.limit-lowered": PressureTestLimitLoweredValuesShape,
-    "pressure-test.leak-proven": PressureTestLeakProvenValuesShape,
-    "pressure-test.no-leak-above": PressureTestNoLeakAboveValuesShape,
-    "pressure-test.unexplained-rise": PressureTestUnexplainedRiseValuesShape,
-    "pressure-test.no-limit-stated": { fields: {} },
-    "pressure-test.weather-alone": PressureTestWeatherAloneValuesShape,
-    "pressure-test.weather-and-barometer-alone": PressureTestWeatherAndBarometerAloneValuesShape,
-    "pressure-test.hold-time-unknown": { fields: {} },
-    "pressure-test.short-hold": PressureTestShortHoldValuesShape,
-    "pressure-test.hold-below-manual": PressureTestHoldBelowManualValuesShape,
-    "pressure-test.hold-below-step": PressureTestHoldBelowStepValuesShape,
-    "pressure-test.gauge-without-error": { fields: {} },
-    "pressure-test.thermometer-without-error": { fields: {} },
-    "pressure-test.fill-below-manual": PressureTestFillBelowManualValuesShape,
-    "pressure-test.fill-below-service": PressureTestFillBelowServiceValuesShape,
-    "pressure-test.above-marked": PressureTestAboveMarkedValuesShape,
-    "pressure-test.pressure-still": PressureTestPressureStillValuesShape,
-    "pressure-test.log-misfit": PressureTestLogMisfitValuesShape,
-    "pressure-test.last-reading-above-limit": PressureTestLastReadingAboveLimitValuesShape,
-    "pressure-test.below-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.lowered-to-limit": PressureTestBelowLimitValuesShape,
-    "pressure-test.gauge-drift": PressureTestGaugeDriftValuesShape,
-    "pressure-test.rigid-walls": { fields: {} },
-    "pressure-test.volume-exact": { fields: {} },
-    "pressure-test.barometer-unchanged": PressureTestBarometerUnchangedValuesShape,
-    "pressure-test.gas-settled": { fields: {} },
-    "pressure-test.follows-gas": PressureTestFollowsGasValuesShape,
-    "pressure-test.gas-elsewhere-unknown": PressureTestGasElsewhereUnknownValuesShape,
-    "pressure-test.warm-from-fill": { fields: {} },
-    "pressure-test.all-limits-given": { fields: {} },
-    "pressure-test.smallest-leak": PressureTestSmallestLeakValuesShape,
-    "pressure-test.smallest-drop": PressureTestSmallestDropValuesShape,
-    "pressure-test.no-margin": { fields: {} },
-    "pressure-test.cylinder-cools": { fields: {} },
-    "pressure-test.order-of-magnitude": { fields: {} },
-    "pressure-test.liquid-leaks-more": { fields: {} },
-    "pressure-test.state-limit": PressureTestStateLimitValuesShape,
-    "pressure-test.find-by-bubbles": PressureTestFindByBubblesValuesShape,
-    "pressure-test.find-by-foam": PressureTestFindByFoamValuesShape,
-    "pressure-test.find-by-tracer": PressureTestFindByTracerValuesShape,
-    "pressure-test.find-of-unknown-size": PressureTestFindOfUnknownSizeValuesShape,
-    "pressure-test.repair-and-retest": { fields: {} },
-    "pressure-test.close-supply": { fields: {} },
-    "pressure-test.hold-longer": PressureTestHoldLongerValuesShape,
-    "pressure-test.hold-at-least": PressureTestHoldAtLeastValuesShape,
-    "pressure-test.state-gauge": { fields: {} },
-    "pressure-test.state-thermometer": { fields: {} },
-    "pressure-test.fill-higher": PressureTestFillHigherValuesShape,
-    "pressure-test.lower-pressure": PressureTestLowerPressureValuesShape,
-    "pressure-test.open-to-system": { fields: {} },
-    "pressure-test.look-at-plot": { fields: {} },
-    "pressure-test.read-again": { fields: {} },
-    "pressure-test.state-elsewhere": { fields: {} },
-    "pressure-test.settle-first": PressureTestSettleFirstValuesShape,
-    "pressure-test.reduce-uncertainty": PressureTestReduceUncertaintyValuesShape,
-    "pressure-test.no-loss-not-shown": { fields: {} },
-    "pressure-test.rate-needs-it": { fields: {} },
-    "pressure-test.station-pressure": { fields: {} },
-    "pressure-test.zones-need-volumes": { fields: {} },
-    "pressure-test.gas-leaks-outward": { fields: {} },
-    "pressure-test.water-volume": { fields: {} },
-  },
+  statements: [PressureTestStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -683,25 +395,25 @@ export const RefrigerantEquivalentShape: Shape = {
     referenceTemperature: "temperature",
     cautions: { list: CautionOfPressureTestStatementShape },
   },
-  says: "The same leak as a loss of refrigerant: a range, order of magnitude.",
-  about: {
+  docs: () => ({
+    "": "The same leak as a loss of refrigerant: a range, order of magnitude.",
     viscous: "By the laminar law: the likelier of the two for what a pressure test can show.",
     molecular: "By the molecular law.",
     low: "The smaller of the two.",
     high: "The larger of the two.",
     referenceTemperature: "Temperature to which the throughput refers.",
     cautions: "How far the figures can be trusted.",
-  },
+  }),
 };
 
 export const CorrectedPointShape: Shape = {
   type: "CorrectedPoint",
   fields: { elapsed: "duration", pressure: { either: ["absolutePressure", "gaugePressure"] } },
-  says: "A point of the corrected course, for a plot.",
-  about: {
+  docs: () => ({
+    "": "A point of the corrected course, for a plot.",
     elapsed: "Time since the test began; the mean of the readings that the point stands for.",
     pressure: "What the instrument would have shown at the temperature of the last reading.",
-  },
+  }),
 };
 
 export const LogAssessmentShape: Shape = {
@@ -729,8 +441,8 @@ export const LogAssessmentShape: Shape = {
     corrected: { list: CorrectedPointShape },
     misfit: "number",
   },
-  says: "The verdict on a log.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a log.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -761,7 +473,7 @@ export const LogAssessmentShape: Shape = {
     corrected: "The course corrected to the last temperature, at most 100 points.",
     misfit:
       "Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain.",
-  },
+  }),
 };
 
 export const TestReadingShape: Shape = {
@@ -772,14 +484,14 @@ export const TestReadingShape: Shape = {
     "elapsed?": "duration",
     "atmosphere?": "absolutePressure",
   },
-  says: "One reading of a pressure test.",
-  about: {
+  docs: () => ({
+    "": "One reading of a pressure test.",
     pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
     temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
     elapsed: "Time since the test began; needed for a leak rate.",
     atmosphere:
       "Station pressure at this reading, where it differs from the one given for the whole test.",
-  },
+  }),
 };
 
 export const PressureTestShape: Shape = {
@@ -798,8 +510,8 @@ export const PressureTestShape: Shape = {
     start: TestReadingShape,
     end: TestReadingShape,
   },
-  says: "A test judged by two readings.",
-  about: {
+  docs: () => ({
+    "": "A test judged by two readings.",
     instruments: "What the test was read with.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
@@ -816,7 +528,7 @@ export const PressureTestShape: Shape = {
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     start: "First reading, some time after the fill: the gas has to have come to rest.",
     end: "Last reading.",
-  },
+  }),
 };
 
 export const TwoReadingAssessmentShape: Shape = {
@@ -843,8 +555,8 @@ export const TwoReadingAssessmentShape: Shape = {
     "furtherHold?": "duration",
     expectedPressure: { either: ["absolutePressure", "gaugePressure"] },
   },
-  says: "The verdict on two readings, with the pressure that the second should have shown.",
-  about: {
+  docs: () => ({
+    "": "The verdict on two readings, with the pressure that the second should have shown.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -874,7 +586,7 @@ export const TwoReadingAssessmentShape: Shape = {
       "How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help.",
     expectedPressure:
       "What the last reading would have been without a leak, of its kind and in its unit.",
-  },
+  }),
 };
 
 export const AbsoluteChangeShape: Shape = {
@@ -886,15 +598,15 @@ export const AbsoluteChangeShape: Shape = {
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     pressure: "absolutePressure",
   },
-  says: "A reading of an absolute sensor.",
-  about: {
+  docs: () => ({
+    "": "A reading of an absolute sensor.",
     temperature: "Gas temperature at the first reading; one per zone where zones differ.",
     laterTemperature: "Gas temperature at the later reading.",
     volume:
       "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
     wall: "What the walls are made of, for their own expansion; rigid when left out.",
     pressure: "What the sensor shows first, above vacuum.",
-  },
+  }),
 };
 
 export const EitherChangeShape: Shape = {
@@ -908,8 +620,8 @@ export const EitherChangeShape: Shape = {
     laterTemperature: { either: ["temperature", { list: "temperature" }] },
     pressure: { either: ["absolutePressure", "gaugePressure"] },
   },
-  says: "A reading of either kind, with the atmosphere for the case that it is a gauge's.",
-  about: {
+  docs: () => ({
+    "": "A reading of either kind, with the atmosphere for the case that it is a gauge's.",
     temperature: "Gas temperature at the first reading; one per zone where zones differ.",
     atmosphere: "Station pressure at the first reading.",
     volume:
@@ -919,7 +631,7 @@ export const EitherChangeShape: Shape = {
       "Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out.",
     laterTemperature: "Gas temperature at the later reading.",
     pressure: "What the gauge or the sensor shows first.",
-  },
+  }),
 };
 
 export const HoldPlanShape: Shape = {
@@ -937,8 +649,8 @@ export const HoldPlanShape: Shape = {
     temperature: { either: ["temperature", { list: "temperature" }] },
     laterTemperature: { either: ["temperature", { list: "temperature" }] },
   },
-  says: "What the hold is planned for.",
-  about: {
+  docs: () => ({
+    "": "What the hold is planned for.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
       "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
@@ -955,7 +667,7 @@ export const HoldPlanShape: Shape = {
     temperature: "Gas temperature at the start.",
     laterTemperature:
       "Gas temperature to expect at the end; common errors of gauge, thermometer and walls count by how far it is from the first.",
-  },
+  }),
 };
 
 export const HoldTimeShape: Shape = {
@@ -966,26 +678,26 @@ export const HoldTimeShape: Shape = {
     provableDrop: "pressureDifference",
     uncertaintyBudget: { list: UncertaintyShareShape },
   },
-  says: "The hold.",
-  about: {
+  docs: () => ({
+    "": "The hold.",
     shortest:
       "A leak of this size then loses as much as the expanded uncertainty: half of such leaks show, and a tight system has an even chance to pass this limit.",
     recommended: "Twice that: nearly every such leak shows and nearly every tight system passes.",
     provableDrop: "The drop that can be proven.",
     uncertaintyBudget: "What makes it up, the largest first.",
-  },
+  }),
 };
 
 export const NitrogenCylinderShape: Shape = {
   type: "NitrogenCylinder",
   fields: { waterVolume: "volume", pressure: "gaugePressure", "temperature?": "temperature" },
-  says: "A nitrogen cylinder.",
-  about: {
+  docs: () => ({
+    "": "A nitrogen cylinder.",
     waterVolume:
       "Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³ cylinder holds about 8 L of water.",
     pressure: "What its gauge shows now, up to 31 MPa absolute.",
     temperature: "Temperature of the cylinder; that of the system when left out.",
-  },
+  }),
 };
 
 export const NitrogenNeededInputShape: Shape = {
@@ -1010,15 +722,15 @@ export const NitrogenNeedShape: Shape = {
     "cylinderPressureAfter?": "gaugePressure",
     cautions: { list: LogAssessmentCautionsItemShape },
   },
-  says: "What a fill takes.",
-  about: {
+  docs: () => ({
+    "": "What a fill takes.",
     mass: "Nitrogen for all fills, purges not counted.",
     enough: "Whether the cylinder can give it while it stays above the test pressure.",
     fills: "How many fills it can give in all.",
     cylinderPressureAfter:
       "What the cylinder shows afterwards; absent when it does not hold enough.",
     cautions: "What can hurt someone.",
-  },
+  }),
 };
 
 export const PressurizationPlanInputShape: Shape = {
@@ -1040,12 +752,12 @@ export const StageShape: Shape = {
     "hold?": "duration",
     check: { words: ["bubble solution on every joint", "watch and listen", "test"] },
   },
-  says: "One stage.",
-  about: {
+  docs: () => ({
+    "": "One stage.",
     pressure: "Pressure to raise to.",
     hold: "How long to hold before the next; the last stage is the test itself and has none.",
     check: "What to do there.",
-  },
+  }),
 };
 
 export const PressurizationPlanShape: Shape = {
@@ -1061,8 +773,8 @@ export const PressurizationPlanShape: Shape = {
     cautions: { list: LogAssessmentCautionsItemShape },
     sources: { list: CitationShape },
   },
-  says: "The plan.",
-  about: {
+  docs: () => ({
+    "": "The plan.",
     stages: "The stages in order; the last is the test pressure.",
     fillPressure: "Where to stop filling at the present temperature.",
     pressureWhenWarm: "What that becomes at the warmest.",
@@ -1072,7 +784,7 @@ export const PressurizationPlanShape: Shape = {
     assumptions: "What was assumed.",
     cautions: "What can hurt someone.",
     sources: "Where the rules come from.",
-  },
+  }),
 };
 
 export const RefrigerantEquivalentInputShape: Shape = {
@@ -1095,13 +807,13 @@ export const LeakingGasShape: Shape = {
     gramsPerMole: "number",
     viscosity: "number",
   },
-  says: "A gas on its way through a leak.",
-  about: {
+  docs: () => ({
+    "": "A gas on its way through a leak.",
     pressure: "Pressure inside, absolute.",
     outside: "Pressure outside, absolute; below the one inside.",
     gramsPerMole: "Molar mass in g/mol, above 0.",
     viscosity: "Viscosity in µPa·s, above 0.",
-  },
+  }),
 };
 
 export const ScaleLeakInputShape: Shape = {
@@ -1112,11 +824,11 @@ export const ScaleLeakInputShape: Shape = {
 export const ScaledLeakShape: Shape = {
   type: "ScaledLeak",
   fields: { viscous: "throughput", molecular: "throughput" },
-  says: "The same leak under both laws; the truth of a small leak lies between them or near one of them.",
-  about: {
+  docs: () => ({
+    "": "The same leak under both laws; the truth of a small leak lies between them or near one of them.",
     viscous: "Laminar: prefer it for what a pressure test can show, above about 1e-7 Pa·m³/s.",
     molecular: "Molecular: for leaks below about 1e-8 Pa·m³/s, and often for real ones up to 1e-5.",
-  },
+  }),
 };
 
 export const CompareTemperatureRulesInputShape: Shape = {
@@ -1149,25 +861,25 @@ export const RuleComparisonShape: Shape = {
     error: "pressureDifference",
     source: CitationShape,
   },
-  says: "What a rule says beside the truth.",
-  about: {
+  docs: () => ({
+    "": "What a rule says beside the truth.",
     rule: "The rule.",
     expected: "What it expects at the later temperature.",
     error:
       "Its expectation less that of real nitrogen: positive makes a tight system look leaking, negative hides a leak.",
     source: "Where it is printed.",
-  },
+  }),
 };
 
 export const TubeRunShape: Shape = {
   type: "TubeRun",
   fields: { insideDiameter: "length", length: "length" },
-  says: "A run of tube.",
-  about: {
+  docs: () => ({
+    "": "A run of tube.",
     insideDiameter:
       "Bore, not the nominal outside diameter: wall taken off twice. A tolerance of 0.003 in on the wall of 1/4 in tube is 6 % of its volume.",
     length: "Developed length, above 0.",
-  },
+  }),
 };
 
 export const TestVolumeInputShape: Shape = {

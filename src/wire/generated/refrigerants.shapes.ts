@@ -1,6 +1,6 @@
 // Which shapes have the types of refrigerants?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   EstimateOfTemperatureDifferenceShape,
@@ -8,6 +8,7 @@ import {
   InstrumentOfAbsolutePressureShape,
   InstrumentOfGaugePressureShape,
   InstrumentOfTemperatureShape,
+  SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 
@@ -18,10 +19,10 @@ export const MeanCoilTemperatureInputReading1Shape: Shape = {
     "atmosphere?": "absolutePressure",
     "dewWeight?": "number",
   },
-  about: {
+  docs: () => ({
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
-  },
+  }),
 };
 
 export const MeanCoilTemperatureInputReading2Shape: Shape = {
@@ -31,11 +32,11 @@ export const MeanCoilTemperatureInputReading2Shape: Shape = {
     atmosphere: "absolutePressure",
     "dewWeight?": "number",
   },
-  about: {
+  docs: () => ({
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
-  },
+  }),
 };
 
 export const MeanCoilTemperatureInputShape: Shape = {
@@ -51,10 +52,10 @@ export const MeanCoilTemperatureInputShape: Shape = {
 export const TemperatureGlideInputReading1Shape: Shape = {
   type: "TemperatureGlideInputReading1",
   fields: { pressure: "absolutePressure", "atmosphere?": "absolutePressure" },
-  about: {
+  docs: () => ({
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
-  },
+  }),
 };
 
 export const TemperatureGlideInputReading2Shape: Shape = {
@@ -63,11 +64,11 @@ export const TemperatureGlideInputReading2Shape: Shape = {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
   },
-  about: {
+  docs: () => ({
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
-  },
+  }),
 };
 
 export const TemperatureGlideInputShape: Shape = {
@@ -98,7 +99,7 @@ export const AssessSubcoolingInputInput1Shape: Shape = {
     instruments: AssessSubcoolingInputInput1InstrumentsShape,
     "confidence?": "number",
   },
-  about: {
+  docs: () => ({
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
     lineTemperature:
@@ -109,7 +110,7 @@ export const AssessSubcoolingInputInput1Shape: Shape = {
       "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
     instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
     confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
-  },
+  }),
 };
 
 export const AssessSubcoolingInputInput2Shape: Shape = {
@@ -123,7 +124,7 @@ export const AssessSubcoolingInputInput2Shape: Shape = {
     instruments: AssessSubcoolingInputInput1InstrumentsShape,
     "confidence?": "number",
   },
-  about: {
+  docs: () => ({
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
@@ -135,7 +136,7 @@ export const AssessSubcoolingInputInput2Shape: Shape = {
       "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
     instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
     confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
-  },
+  }),
 };
 
 export const AssessSubcoolingInputShape: Shape = {
@@ -146,189 +147,106 @@ export const AssessSubcoolingInputShape: Shape = {
   },
 };
 
-export const RefrigerantsRangeOfValuesShape: Shape = {
-  type: "RefrigerantsRangeOfValues",
-  fields: { refrigerant: VerbatimShape },
+export const RefrigerantsFigureShape: Shape = {
+  type: "RefrigerantsFigure",
+  words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"],
 };
 
-export const RefrigerantsWithinToleranceValuesShape: Shape = {
-  type: "RefrigerantsWithinToleranceValues",
-  fields: {
+export const RefrigerantsProbeShape: Shape = {
+  type: "RefrigerantsProbe",
+  words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"],
+};
+
+export const RefrigerantsStatements: Statements = {
+  "refrigerants.above-tolerance": {
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+    figure: RefrigerantsFigureShape,
   },
-};
-
-export const RefrigerantsBelowSaturationValuesShape: Shape = {
-  type: "RefrigerantsBelowSaturationValues",
-  fields: {
+  "refrigerants.adjust-to-target": { target: "temperatureDifference" },
+  "refrigerants.below-saturation": {
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+    figure: RefrigerantsFigureShape,
   },
-};
-
-export const RefrigerantsLargestUncertaintyValuesShape: Shape = {
-  type: "RefrigerantsLargestUncertaintyValues",
-  fields: {
-    probe: { words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"] },
+  "refrigerants.below-tolerance": {
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    value: "temperatureDifference",
+    uncertainty: "temperatureDifference",
+    figure: RefrigerantsFigureShape,
+  },
+  "refrigerants.check-airflow-first": {},
+  "refrigerants.check-both-readings": {},
+  "refrigerants.check-designation": {},
+  "refrigerants.closer-than-the-model": {},
+  "refrigerants.correct-the-charge": {
+    figure: RefrigerantsFigureShape,
+    target: "temperatureDifference",
+  },
+  "refrigerants.exact-atmosphere": {},
+  "refrigerants.gauge-needs-atmosphere": {},
+  "refrigerants.largest-uncertainty": {
+    probe: RefrigerantsProbeShape,
     now: "temperatureDifference",
   },
-};
-
-export const RefrigerantsTargetOutOfReachValuesShape: Shape = {
-  type: "RefrigerantsTargetOutOfReachValues",
-  fields: {
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+  "refrigerants.looks-like-other-side": {
+    figure: RefrigerantsFigureShape,
+    saturation: "temperature",
+  },
+  "refrigerants.nominal-composition": {},
+  "refrigerants.number-of-rows": {},
+  "refrigerants.only-where-the-manual-charges-by-it": { figure: RefrigerantsFigureShape },
+  "refrigerants.range-of": { refrigerant: VerbatimShape },
+  "refrigerants.saturation-uncertainty": { share: "ratio" },
+  "refrigerants.state-target": { figure: RefrigerantsFigureShape },
+  "refrigerants.state-tolerance": { figure: RefrigerantsFigureShape },
+  "refrigerants.steady": {},
+  "refrigerants.table-needs-atmosphere": {},
+  "refrigerants.target-out-of-reach": {
+    figure: RefrigerantsFigureShape,
     target: "temperatureDifference",
     most: "temperatureDifference",
   },
-};
-
-export const RefrigerantsToleranceWideValuesShape: Shape = {
-  type: "RefrigerantsToleranceWideValues",
-  fields: {
+  "refrigerants.tolerance-reaches-saturation": {
+    tolerance: "temperatureDifference",
+    target: "temperatureDifference",
+  },
+  "refrigerants.tolerance-wide": {
     tolerance: "temperatureDifference",
     target: "temperatureDifference",
     largest: "temperatureDifference",
   },
-};
-
-export const RefrigerantsToleranceReachesSaturationValuesShape: Shape = {
-  type: "RefrigerantsToleranceReachesSaturationValues",
-  fields: { tolerance: "temperatureDifference", target: "temperatureDifference" },
-};
-
-export const RefrigerantsSaturationUncertaintyValuesShape: Shape = {
-  type: "RefrigerantsSaturationUncertaintyValues",
-  fields: { share: "ratio" },
-};
-
-export const RefrigerantsLooksLikeOtherSideValuesShape: Shape = {
-  type: "RefrigerantsLooksLikeOtherSideValues",
-  fields: {
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
-    saturation: "temperature",
-  },
-};
-
-export const RefrigerantsOnlyWhereTheManualChargesByItValuesShape: Shape = {
-  type: "RefrigerantsOnlyWhereTheManualChargesByItValues",
-  fields: {
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
-  },
-};
-
-export const RefrigerantsCorrectTheChargeValuesShape: Shape = {
-  type: "RefrigerantsCorrectTheChargeValues",
-  fields: {
-    figure: { words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"] },
+  "refrigerants.too-close-to-call": {
     target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    value: "temperatureDifference",
+    uncertainty: "temperatureDifference",
+    figure: RefrigerantsFigureShape,
   },
-};
-
-export const RefrigerantsUseBetterProbeValuesShape: Shape = {
-  type: "RefrigerantsUseBetterProbeValues",
-  fields: {
-    probe: { words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"] },
+  "refrigerants.use-better-probe": {
+    probe: RefrigerantsProbeShape,
     needed: "temperatureDifference",
   },
-};
-
-export const RefrigerantsAdjustToTargetValuesShape: Shape = {
-  type: "RefrigerantsAdjustToTargetValues",
-  fields: { target: "temperatureDifference" },
+  "refrigerants.within-tolerance": {
+    target: "temperatureDifference",
+    tolerance: "temperatureDifference",
+    value: "temperatureDifference",
+    uncertainty: "temperatureDifference",
+    figure: RefrigerantsFigureShape,
+  },
 };
 
 export const RefrigerantsStatementShape: Shape = {
   type: "RefrigerantsStatement",
-  statements: {
-    "refrigerants.table-needs-atmosphere": { fields: {} },
-    "refrigerants.number-of-rows": { fields: {} },
-    "refrigerants.check-designation": { fields: {} },
-    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
-    "refrigerants.gauge-needs-atmosphere": { fields: {} },
-    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
-    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
-    "refrigerants.closer-than-the-model": { fields: {} },
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
-    "refrigerants.steady": { fields: {} },
-    "refrigerants.nominal-composition": { fields: {} },
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
-    "refrigerants.exact-atmosphere": { fields: {} },
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
-    "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "refrigerants.check-airflow-first": { fields: {} },
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
-    "refrigerants.check-both-readings": { fields: {} },
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
-    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-  },
+  statements: [RefrigerantsStatements],
 };
 
 export const LineAssessmentCautionsItemShape: Shape = {
   type: "LineAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "refrigerants.table-needs-atmosphere": { fields: {} },
-    "refrigerants.number-of-rows": { fields: {} },
-    "refrigerants.check-designation": { fields: {} },
-    "refrigerants.range-of": RefrigerantsRangeOfValuesShape,
-    "refrigerants.gauge-needs-atmosphere": { fields: {} },
-    "refrigerants.within-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.above-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.below-tolerance": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.below-saturation": RefrigerantsBelowSaturationValuesShape,
-    "refrigerants.too-close-to-call": RefrigerantsWithinToleranceValuesShape,
-    "refrigerants.largest-uncertainty": RefrigerantsLargestUncertaintyValuesShape,
-    "refrigerants.closer-than-the-model": { fields: {} },
-    "refrigerants.target-out-of-reach": RefrigerantsTargetOutOfReachValuesShape,
-    "refrigerants.tolerance-wide": RefrigerantsToleranceWideValuesShape,
-    "refrigerants.tolerance-reaches-saturation": RefrigerantsToleranceReachesSaturationValuesShape,
-    "refrigerants.steady": { fields: {} },
-    "refrigerants.nominal-composition": { fields: {} },
-    "refrigerants.saturation-uncertainty": RefrigerantsSaturationUncertaintyValuesShape,
-    "refrigerants.exact-atmosphere": { fields: {} },
-    "refrigerants.looks-like-other-side": RefrigerantsLooksLikeOtherSideValuesShape,
-    "refrigerants.only-where-the-manual-charges-by-it":
-      RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "refrigerants.check-airflow-first": { fields: {} },
-    "refrigerants.correct-the-charge": RefrigerantsCorrectTheChargeValuesShape,
-    "refrigerants.check-both-readings": { fields: {} },
-    "refrigerants.use-better-probe": RefrigerantsUseBetterProbeValuesShape,
-    "refrigerants.adjust-to-target": RefrigerantsAdjustToTargetValuesShape,
-    "refrigerants.state-target": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-    "refrigerants.state-tolerance": RefrigerantsOnlyWhereTheManualChargesByItValuesShape,
-  },
+  statements: [SafetyStatements, RefrigerantsStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -437,11 +355,11 @@ export const CitationSourceShape: Shape = {
 export const CitationShape: Shape = {
   type: "Citation",
   fields: { source: CitationSourceShape, clause: "text" },
-  says: "A place in a source of the bibliography.",
-  about: {
+  docs: () => ({
+    "": "A place in a source of the bibliography.",
     source: "Key of the source in the bibliography.",
     clause: "Clause, table, equation or section; empty when the whole is meant.",
-  },
+  }),
 };
 
 export const LineAssessmentShape: Shape = {
@@ -458,8 +376,8 @@ export const LineAssessmentShape: Shape = {
     saturationTemperature: EstimateOfTemperatureShape,
     conformanceProbability: "number",
   },
-  says: "The verdict on superheat or subcooling. cause says on which side of the target it is when it fails.",
-  about: {
+  docs: () => ({
+    "": "The verdict on superheat or subcooling. cause says on which side of the target it is when it fails.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -473,7 +391,7 @@ export const LineAssessmentShape: Shape = {
       "Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty.",
     conformanceProbability:
       "Probability that the true value lies within the tolerance of the target, 0 to 1.",
-  },
+  }),
 };
 
 export const AssessSuperheatInputShape: Shape = {
@@ -491,12 +409,12 @@ export const SubcoolingInputReading1Shape: Shape = {
     "atmosphere?": "absolutePressure",
     lineTemperature: "temperature",
   },
-  about: {
+  docs: () => ({
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
     lineTemperature:
       "temperature of the line, measured on clean, insulated metal beside the gauge port.",
-  },
+  }),
 };
 
 export const SubcoolingInputReading2Shape: Shape = {
@@ -506,13 +424,13 @@ export const SubcoolingInputReading2Shape: Shape = {
     atmosphere: "absolutePressure",
     lineTemperature: "temperature",
   },
-  about: {
+  docs: () => ({
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
     lineTemperature:
       "temperature of the line, measured on clean, insulated metal beside the gauge port.",
-  },
+  }),
 };
 
 export const SubcoolingInputShape: Shape = {
@@ -540,11 +458,11 @@ export const PressureTemperatureTableInput1OptionsShape: Shape = {
     atmosphere: "absolutePressure",
     "pressureUnit?": { unit: "gaugePressure" },
   },
-  about: {
+  docs: () => ({
     from: "Temperature of the first row; its unit is the table's.",
     to: "Temperature that the last row does not pass.",
     step: "Step between rows, above 0.",
-  },
+  }),
 };
 
 export const PressureTemperatureTableInput1Shape: Shape = {
@@ -560,11 +478,11 @@ export const PressureTemperatureTableInput2OptionsShape: Shape = {
     step: "temperatureDifference",
     "pressureUnit?": { unit: "absolutePressure" },
   },
-  about: {
+  docs: () => ({
     from: "Temperature of the first row; its unit is the table's.",
     to: "Temperature that the last row does not pass.",
     step: "Step between rows, above 0.",
-  },
+  }),
 };
 
 export const PressureTemperatureTableInput2Shape: Shape = {
@@ -575,12 +493,12 @@ export const PressureTemperatureTableInput2Shape: Shape = {
 export const TableRowOfGaugePressureShape: Shape = {
   type: "TableRowOfGaugePressure",
   fields: { temperature: "temperature", bubble: "gaugePressure", dew: "gaugePressure" },
-  says: "One row of a table.",
-  about: {
+  docs: () => ({
+    "": "One row of a table.",
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
     dew: "Where the vapor begins to condense: for superheat.",
-  },
+  }),
 };
 
 export const PressureTemperatureTableOfGaugePressureShape: Shape = {
@@ -591,24 +509,24 @@ export const PressureTemperatureTableOfGaugePressureShape: Shape = {
     pressureUnit: { unit: "gaugePressure" },
     rows: { list: TableRowOfGaugePressureShape },
   },
-  says: "A pressure-temperature table.",
-  about: {
+  docs: () => ({
+    "": "A pressure-temperature table.",
     designation: "Designation of the refrigerant.",
     temperatureUnit: "Unit of the temperatures.",
     pressureUnit: "Unit of the pressures.",
     rows: "The rows from from to to.",
-  },
+  }),
 };
 
 export const TableRowOfAbsolutePressureShape: Shape = {
   type: "TableRowOfAbsolutePressure",
   fields: { temperature: "temperature", bubble: "absolutePressure", dew: "absolutePressure" },
-  says: "One row of a table.",
-  about: {
+  docs: () => ({
+    "": "One row of a table.",
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
     dew: "Where the vapor begins to condense: for superheat.",
-  },
+  }),
 };
 
 export const PressureTemperatureTableOfAbsolutePressureShape: Shape = {
@@ -619,13 +537,13 @@ export const PressureTemperatureTableOfAbsolutePressureShape: Shape = {
     pressureUnit: { unit: "absolutePressure" },
     rows: { list: TableRowOfAbsolutePressureShape },
   },
-  says: "A pressure-temperature table.",
-  about: {
+  docs: () => ({
+    "": "A pressure-temperature table.",
     designation: "Designation of the refrigerant.",
     temperatureUnit: "Unit of the temperatures.",
     pressureUnit: "Unit of the pressures.",
     rows: "The rows from from to to.",
-  },
+  }),
 };
 
 export const SaturatedLiquidDensityInputShape: Shape = {
@@ -679,11 +597,11 @@ export const DewTemperatureInput2Shape: Shape = {
 export const RefrigerantComponentShape: Shape = {
   type: "RefrigerantComponent",
   fields: { designation: "text", massPercent: "number" },
-  says: "One component of a blend.",
-  about: {
+  docs: () => ({
+    "": "One component of a blend.",
     designation: "ASHRAE 34 designation, such as R-32.",
     massPercent: "Nominal share of the mass, per cent.",
-  },
+  }),
 };
 
 export const WarmingBasisShape: Shape = {

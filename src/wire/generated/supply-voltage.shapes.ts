@@ -1,10 +1,11 @@
 // Which shapes have the types of supply-voltage?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byStandard } from "../named.ts";
 import {
   EstimateOfResistanceShape,
   EstimateOfVoltageShape,
+  SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 import { CitationShape, CitationSourceShape } from "./refrigerants.shapes.ts";
@@ -12,8 +13,11 @@ import { CitationShape, CitationSourceShape } from "./refrigerants.shapes.ts";
 export const VoltageRangeShape: Shape = {
   type: "VoltageRange",
   fields: { minimum: "voltage", maximum: "voltage" },
-  says: "Lowest and highest voltage.",
-  about: { minimum: "Lowest voltage allowed.", maximum: "Highest voltage allowed." },
+  docs: () => ({
+    "": "Lowest and highest voltage.",
+    minimum: "Lowest voltage allowed.",
+    maximum: "Highest voltage allowed.",
+  }),
 };
 
 export const VoltageNameplateShape: Shape = {
@@ -24,14 +28,14 @@ export const VoltageNameplateShape: Shape = {
     "phases?": { words: [1, 3] },
     "ratedCurrent?": "current",
   },
-  says: "What the nameplate says about the voltage.",
-  about: {
+  docs: () => ({
+    "": "What the nameplate says about the voltage.",
     rated: 'Rated voltage, or both of a dual plate: [volt(208), volt(230)] for "208/230".',
     range: "The range that the maker prints; it wins over any rule.",
     phases: "Phases that the plate asks for.",
     ratedCurrent:
       "Current at which the unit runs at full load: rated-load or full-load amperes, not MCA.",
-  },
+  }),
 };
 
 export const VoltageStandardRangesShape: Shape = {
@@ -53,8 +57,8 @@ export const VoltageStandardShape: Shape = {
     "fromMemory?": "flag",
     ranges: VoltageStandardRangesShape,
   },
-  says: "A standard of supply voltages. Make one of your own for a jurisdiction that the library lacks.",
-  about: {
+  docs: () => ({
+    "": "A standard of supply voltages. Make one of your own for a jurisdiction that the library lacks.",
     name: "Name as a report prints it.",
     source: "Its work in the bibliography.",
     clause: "Clause or table.",
@@ -64,7 +68,7 @@ export const VoltageStandardShape: Shape = {
     fromMemory: "Whether its figures are remembered, not read.",
     ranges:
       "The ranges, from the normal one to the widest, by where the voltage is measured. Empty: none for that place.",
-  },
+  }),
 };
 
 export const NominalSupplyShape: Shape = {
@@ -75,15 +79,15 @@ export const NominalSupplyShape: Shape = {
     "standard?": { either: [byStandard, VoltageStandardShape] },
     "range?": VoltageRangeShape,
   },
-  says: "The supply that feeds the unit.",
-  about: {
+  docs: () => ({
+    "": "The supply that feeds the unit.",
     voltage:
       "Nominal voltage between the conductors that feed the unit; line to line for three phases.",
     phases: "Phases that feed the unit.",
     standard:
       "The standard. Where it is left out, one is taken only for a nominal voltage that no other standard here knows (120, 208, 240, 277, 480 and 600 V: ANSI C84.1; 400 V: IEC 60038; 100 V: Japan); for any other it is asked for.",
     range: "The range that the utility promises; it goes before any standard.",
-  },
+  }),
 };
 
 export const SinglePhaseReadingShape: Shape = {
@@ -95,14 +99,14 @@ export const SinglePhaseReadingShape: Shape = {
     "current?": "current",
     "lineToGround?": { list: "voltage" },
   },
-  says: "One reading of a supply that feeds the unit by two conductors.",
-  about: {
+  docs: () => ({
+    "": "One reading of a supply that feeds the unit by two conductors.",
     state: "What the unit did.",
     elapsed: "Time since the first reading of a log; on all readings or on none, and growing.",
     voltage: "Voltage between the two conductors that feed the unit.",
     current: "Current of the unit at that moment.",
     lineToGround: "Voltages from each of the two conductors to ground, where they were read too.",
-  },
+  }),
 };
 
 export const ThreePhaseReadingShape: Shape = {
@@ -113,13 +117,13 @@ export const ThreePhaseReadingShape: Shape = {
     lineToLine: { list: "voltage" },
     "currents?": { list: "current" },
   },
-  says: "One set of readings of a three-phase supply.",
-  about: {
+  docs: () => ({
+    "": "One set of readings of a three-phase supply.",
     state: "What the unit did.",
     elapsed: "Time since the first reading of a log; on all readings or on none, and growing.",
     lineToLine: "Voltages between lines 1 and 2, 2 and 3, 3 and 1.",
     currents: "Currents of lines 1, 2 and 3 at that moment.",
-  },
+  }),
 };
 
 export const VoltmeterShape: Shape = {
@@ -130,13 +134,13 @@ export const VoltmeterShape: Shape = {
     "repeatability?": "voltage",
     "accuracyOfReading?": "ratio",
   },
-  says: 'The voltmeter. The limits of a digital one, "±(0.7 % + 2 counts)", are { accuracyOfReading: percent(0.7), accuracy: volt(0.2), resolution: volt(0.1) } on a 0.1 V display.',
-  about: {
+  docs: () => ({
+    "": 'The voltmeter. The limits of a digital one, "±(0.7 % + 2 counts)", are { accuracyOfReading: percent(0.7), accuracy: volt(0.2), resolution: volt(0.1) } on a 0.1 V display.',
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
     accuracyOfReading: "Limits of error that grow with the reading, ±; added to accuracy.",
-  },
+  }),
 };
 
 export const SupplyVoltageInputShape: Shape = {
@@ -150,8 +154,8 @@ export const SupplyVoltageInputShape: Shape = {
     "unbalanceLimit?": "ratio",
     "confidence?": "number",
   },
-  says: "Nameplate, supply and what was read.",
-  about: {
+  docs: () => ({
+    "": "Nameplate, supply and what was read.",
     nameplate: "What the unit allows.",
     supply: "What feeds it.",
     readings: "One reading or a log, at rest and under load.",
@@ -159,79 +163,111 @@ export const SupplyVoltageInputShape: Shape = {
     meter: "The voltmeter; readings count as exact when left out.",
     unbalanceLimit: "Largest voltage unbalance that the maker allows; 2 % when left out.",
     confidence: "How sure the verdict has to be, one-sided, 0.5 to below 1; 0.95 when left out.",
-  },
+  }),
 };
 
-export const SupplyVoltageWithinNameplateValuesShape: Shape = {
-  type: "SupplyVoltageWithinNameplateValues",
-  fields: {
+export const SupplyVoltageReadingsShape: Shape = {
+  type: "SupplyVoltageReadings",
+  words: ["supply-voltage.readings.one", "supply-voltage.readings.several"],
+};
+
+export const SupplyVoltageStatements: Statements = {
+  "supply-voltage.board-at-risk": { high: "voltage", ceiling: "voltage" },
+  "supply-voltage.call-utility": {},
+  "supply-voltage.check-neutral": {},
+  "supply-voltage.check-wiring": {},
+  "supply-voltage.current-unbalance-above": { unbalance: "ratio", limit: "ratio" },
+  "supply-voltage.current-unbalance-within": { unbalance: "ratio", limit: "ratio" },
+  "supply-voltage.currents-not-judged": {},
+  "supply-voltage.derate": {},
+  "supply-voltage.dip-not-marked": { low: "voltage", minimum: "voltage" },
+  "supply-voltage.do-not-energize": {},
+  "supply-voltage.do-not-run-motor": {},
+  "supply-voltage.drop-to-unit": { drop: "voltage" },
+  "supply-voltage.even-out-load": {},
+  "supply-voltage.exact-meter": {},
+  "supply-voltage.find-missing-line": {},
+  "supply-voltage.from-memory": {
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
+  "supply-voltage.full-load-enough": { there: "voltage", minimum: "voltage", current: "current" },
+  "supply-voltage.full-load-far-off": { there: "voltage", minimum: "voltage", current: "current" },
+  "supply-voltage.full-load-impossible": { current: "current", minimum: "voltage" },
+  "supply-voltage.full-load-too-close": {
+    there: "voltage",
+    minimum: "voltage",
+    current: "current",
+  },
+  "supply-voltage.full-load-too-low": { there: "voltage", minimum: "voltage", current: "current" },
+  "supply-voltage.high-supply": { high: "voltage", maximum: "voltage" },
+  "supply-voltage.judged-as": { nominal: "voltage", as: "voltage" },
+  "supply-voltage.large-sag": { share: "ratio" },
+  "supply-voltage.leg-missing": { low: "voltage", nominal: "voltage" },
+  "supply-voltage.limited-time": {
+    range: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
+  "supply-voltage.line-grounded": {},
+  "supply-voltage.line-to-neutral": {},
+  "supply-voltage.line-without-current": {},
+  "supply-voltage.log-longer": { missing: "duration" },
+  "supply-voltage.log-near-limit": {},
+  "supply-voltage.low-supply": { low: "voltage", minimum: "voltage" },
+  "supply-voltage.mark-starts": {},
+  "supply-voltage.match-unit-and-supply": {},
+  "supply-voltage.measure-at-full-load": {},
+  "supply-voltage.measure-better": { needed: "voltage" },
+  "supply-voltage.measure-finer": {},
+  "supply-voltage.meter-cannot-tell": {
     low: "voltage",
     high: "voltage",
-    readings: { words: ["supply-voltage.readings.one", "supply-voltage.readings.several"] },
+    readings: SupplyVoltageReadingsShape,
     minimum: "voltage",
     maximum: "voltage",
   },
-  about: { readings: "Whether low and high are one figure as they are shown." },
-};
-
-export const SupplyVoltageWouldHaveFailedValuesShape: Shape = {
-  type: "SupplyVoltageWouldHaveFailedValues",
-  fields: { beyond: "voltage" },
-};
-
-export const SupplyVoltageBoardAtRiskValuesShape: Shape = {
-  type: "SupplyVoltageBoardAtRiskValues",
-  fields: { high: "voltage", ceiling: "voltage" },
-};
-
-export const SupplyVoltageNoVoltageValuesShape: Shape = {
-  type: "SupplyVoltageNoVoltageValues",
-  fields: { low: "voltage" },
-};
-
-export const SupplyVoltagePhaseMissingValuesShape: Shape = {
-  type: "SupplyVoltagePhaseMissingValues",
-  fields: { lines: { list: "voltage" } },
-};
-
-export const SupplyVoltageLegMissingValuesShape: Shape = {
-  type: "SupplyVoltageLegMissingValues",
-  fields: { low: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltageUnevenToGroundValuesShape: Shape = {
-  type: "SupplyVoltageUnevenToGroundValues",
-  fields: { lines: { list: "voltage" } },
-};
-
-export const SupplyVoltagePlateDoesNotFitValuesShape: Shape = {
-  type: "SupplyVoltagePlateDoesNotFitValues",
-  fields: { minimum: "voltage", maximum: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltageHighSupplyValuesShape: Shape = {
-  type: "SupplyVoltageHighSupplyValues",
-  fields: { high: "voltage", maximum: "voltage" },
-};
-
-export const SupplyVoltageLowSupplyValuesShape: Shape = {
-  type: "SupplyVoltageLowSupplyValues",
-  fields: { low: "voltage", minimum: "voltage" },
-};
-
-export const SupplyVoltageSagUnderLoadValuesShape: Shape = {
-  type: "SupplyVoltageSagUnderLoadValues",
-  fields: { low: "voltage", minimum: "voltage" },
-};
-
-export const SupplyVoltageDipNotMarkedValuesShape: Shape = {
-  type: "SupplyVoltageDipNotMarkedValues",
-  fields: { low: "voltage", minimum: "voltage" },
-};
-
-export const SupplyVoltageWithinStandardValuesShape: Shape = {
-  type: "SupplyVoltageWithinStandardValues",
-  fields: {
+  "supply-voltage.moment-only": {},
+  "supply-voltage.narrow-plate": { near: "voltage", nominal: "voltage" },
+  "supply-voltage.no-range-at-unit": {
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+  },
+  "supply-voltage.no-sag": {},
+  "supply-voltage.no-voltage": { low: "voltage" },
+  "supply-voltage.outside-at-times": {
     range: {
       either: [
         VerbatimShape,
@@ -260,56 +296,53 @@ export const SupplyVoltageWithinStandardValuesShape: Shape = {
     },
     low: "voltage",
     high: "voltage",
-    readings: { words: ["supply-voltage.readings.one", "supply-voltage.readings.several"] },
+    readings: SupplyVoltageReadingsShape,
     minimum: "voltage",
     maximum: "voltage",
   },
-  about: { readings: "Whether low and high are one figure as they are shown." },
-};
-
-export const SupplyVoltageStandardNotStatedValuesShape: Shape = {
-  type: "SupplyVoltageStandardNotStatedValues",
-  fields: { nominal: "voltage" },
-};
-
-export const SupplyVoltageWeekWithinValuesShape: Shape = {
-  type: "SupplyVoltageWeekWithinValues",
-  fields: { within: "ratio", means: "number", outside10: "number", outside15: "number" },
-};
-
-export const SupplyVoltageWeekIncompleteValuesShape: Shape = {
-  type: "SupplyVoltageWeekIncompleteValues",
-  fields: { missing: "duration" },
-};
-
-export const SupplyVoltageUnbalanceWithinValuesShape: Shape = {
-  type: "SupplyVoltageUnbalanceWithinValues",
-  fields: { unbalance: "ratio", limit: "ratio", factor: "number", rise: "ratio" },
-};
-
-export const SupplyVoltageUnbalanceAboveValuesShape: Shape = {
-  type: "SupplyVoltageUnbalanceAboveValues",
-  fields: { unbalance: "ratio", limit: "ratio" },
-};
-
-export const SupplyVoltageUnbalanceAbove5PercentValuesShape: Shape = {
-  type: "SupplyVoltageUnbalanceAbove5PercentValues",
-  fields: { unbalance: "ratio" },
-};
-
-export const SupplyVoltageFullLoadEnoughValuesShape: Shape = {
-  type: "SupplyVoltageFullLoadEnoughValues",
-  fields: { there: "voltage", minimum: "voltage", current: "current" },
-};
-
-export const SupplyVoltageFullLoadImpossibleValuesShape: Shape = {
-  type: "SupplyVoltageFullLoadImpossibleValues",
-  fields: { current: "current", minimum: "voltage" },
-};
-
-export const SupplyVoltageStandardAssumedValuesShape: Shape = {
-  type: "SupplyVoltageStandardAssumedValues",
-  fields: {
+  "supply-voltage.outside-standard": {
+    range: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    low: "voltage",
+    high: "voltage",
+    readings: SupplyVoltageReadingsShape,
+    minimum: "voltage",
+    maximum: "voltage",
+  },
+  "supply-voltage.phase-missing": { lines: { list: "voltage" } },
+  "supply-voltage.plate-does-not-fit": {
+    minimum: "voltage",
+    maximum: "voltage",
+    nominal: "voltage",
+  },
+  "supply-voltage.read-at-service": {},
+  "supply-voltage.rise-under-load": { load: "voltage", rest: "voltage" },
+  "supply-voltage.sag-under-load": { low: "voltage", minimum: "voltage" },
+  "supply-voltage.standard-assumed": {
     standard: {
       either: [
         VerbatimShape,
@@ -325,75 +358,15 @@ export const SupplyVoltageStandardAssumedValuesShape: Shape = {
     },
     nominal: "voltage",
   },
-};
-
-export const SupplyVoltageJudgedAsValuesShape: Shape = {
-  type: "SupplyVoltageJudgedAsValues",
-  fields: { nominal: "voltage", as: "voltage" },
-};
-
-export const SupplyVoltageNoRangeAtUnitValuesShape: Shape = {
-  type: "SupplyVoltageNoRangeAtUnitValues",
-  fields: {
-    standard: {
-      either: [
-        VerbatimShape,
-        {
-          words: [
-            "supply-voltage.name.japan-article-38",
-            "supply-voltage.name.stated-supply",
-            "supply-voltage.name.only-range",
-            "supply-voltage.name.utilization-range",
-          ],
-        },
-      ],
-    },
-  },
-};
-
-export const SupplyVoltageUnbalanceLimitValuesShape: Shape = {
-  type: "SupplyVoltageUnbalanceLimitValues",
-  fields: { limit: "ratio" },
-};
-
-export const SupplyVoltageStartsFoundValuesShape: Shape = {
-  type: "SupplyVoltageStartsFoundValues",
-  fields: { count: "number" },
-};
-
-export const SupplyVoltageStartsUnseenValuesShape: Shape = {
-  type: "SupplyVoltageStartsUnseenValues",
-  fields: { interval: "duration" },
-};
-
-export const SupplyVoltageStartDipValuesShape: Shape = {
-  type: "SupplyVoltageStartDipValues",
-  fields: { dip: "voltage" },
-};
-
-export const SupplyVoltageLargeSagValuesShape: Shape = {
-  type: "SupplyVoltageLargeSagValues",
-  fields: { share: "ratio" },
-};
-
-export const SupplyVoltageRiseUnderLoadValuesShape: Shape = {
-  type: "SupplyVoltageRiseUnderLoadValues",
-  fields: { load: "voltage", rest: "voltage" },
-};
-
-export const SupplyVoltageTransformerTapValuesShape: Shape = {
-  type: "SupplyVoltageTransformerTapValues",
-  fields: { near: "voltage" },
-};
-
-export const SupplyVoltageNarrowPlateValuesShape: Shape = {
-  type: "SupplyVoltageNarrowPlateValues",
-  fields: { near: "voltage", nominal: "voltage" },
-};
-
-export const SupplyVoltageLimitedTimeValuesShape: Shape = {
-  type: "SupplyVoltageLimitedTimeValues",
-  fields: {
+  "supply-voltage.standard-not-stated": { nominal: "voltage" },
+  "supply-voltage.start-dip": { dip: "voltage" },
+  "supply-voltage.starts-found": { count: "number" },
+  "supply-voltage.starts-unseen": { interval: "duration" },
+  "supply-voltage.state-connection": {},
+  "supply-voltage.state-standard": {},
+  "supply-voltage.ten-percent": {},
+  "supply-voltage.times-in-order": {},
+  "supply-voltage.too-close-to-standard": {
     range: {
       either: [
         VerbatimShape,
@@ -407,17 +380,6 @@ export const SupplyVoltageLimitedTimeValuesShape: Shape = {
         },
       ],
     },
-  },
-};
-
-export const SupplyVoltageDropToUnitValuesShape: Shape = {
-  type: "SupplyVoltageDropToUnitValues",
-  fields: { drop: "voltage" },
-};
-
-export const SupplyVoltageFromMemoryValuesShape: Shape = {
-  type: "SupplyVoltageFromMemoryValues",
-  fields: {
     standard: {
       either: [
         VerbatimShape,
@@ -431,199 +393,96 @@ export const SupplyVoltageFromMemoryValuesShape: Shape = {
         },
       ],
     },
+    low: "voltage",
+    high: "voltage",
+    readings: SupplyVoltageReadingsShape,
+    minimum: "voltage",
+    maximum: "voltage",
   },
-};
-
-export const SupplyVoltageMeasureBetterValuesShape: Shape = {
-  type: "SupplyVoltageMeasureBetterValues",
-  fields: { needed: "voltage" },
-};
-
-export const SupplyVoltageLogLongerValuesShape: Shape = {
-  type: "SupplyVoltageLogLongerValues",
-  fields: { missing: "duration" },
+  "supply-voltage.transformer-tap": { near: "voltage" },
+  "supply-voltage.unbalance-above": { unbalance: "ratio", limit: "ratio" },
+  "supply-voltage.unbalance-above-5-percent": { unbalance: "ratio" },
+  "supply-voltage.unbalance-limit": { limit: "ratio" },
+  "supply-voltage.unbalance-too-close": { unbalance: "ratio", limit: "ratio" },
+  "supply-voltage.unbalance-within": {
+    unbalance: "ratio",
+    limit: "ratio",
+    factor: "number",
+    rise: "ratio",
+  },
+  "supply-voltage.uneven-supply": {},
+  "supply-voltage.uneven-to-ground": { lines: { list: "voltage" } },
+  "supply-voltage.week-incomplete": { missing: "duration" },
+  "supply-voltage.week-meter-cannot-tell": {},
+  "supply-voltage.week-outside": {
+    within: "ratio",
+    means: "number",
+    outside10: "number",
+    outside15: "number",
+  },
+  "supply-voltage.week-so-far": {
+    within: "ratio",
+    means: "number",
+    outside10: "number",
+    outside15: "number",
+  },
+  "supply-voltage.week-within": {
+    within: "ratio",
+    means: "number",
+    outside10: "number",
+    outside15: "number",
+  },
+  "supply-voltage.within-nameplate": {
+    low: "voltage",
+    high: "voltage",
+    readings: SupplyVoltageReadingsShape,
+    minimum: "voltage",
+    maximum: "voltage",
+  },
+  "supply-voltage.within-standard": {
+    range: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    standard: {
+      either: [
+        VerbatimShape,
+        {
+          words: [
+            "supply-voltage.name.japan-article-38",
+            "supply-voltage.name.stated-supply",
+            "supply-voltage.name.only-range",
+            "supply-voltage.name.utilization-range",
+          ],
+        },
+      ],
+    },
+    low: "voltage",
+    high: "voltage",
+    readings: SupplyVoltageReadingsShape,
+    minimum: "voltage",
+    maximum: "voltage",
+  },
+  "supply-voltage.would-have-failed": { beyond: "voltage" },
 };
 
 export const SupplyVoltageStatementShape: Shape = {
   type: "SupplyVoltageStatement",
-  statements: {
-    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplateValuesShape,
-    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailedValuesShape,
-    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRiskValuesShape,
-    "supply-voltage.no-voltage": SupplyVoltageNoVoltageValuesShape,
-    "supply-voltage.phase-missing": SupplyVoltagePhaseMissingValuesShape,
-    "supply-voltage.leg-missing": SupplyVoltageLegMissingValuesShape,
-    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGroundValuesShape,
-    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFitValuesShape,
-    "supply-voltage.high-supply": SupplyVoltageHighSupplyValuesShape,
-    "supply-voltage.low-supply": SupplyVoltageLowSupplyValuesShape,
-    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoadValuesShape,
-    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarkedValuesShape,
-    "supply-voltage.meter-cannot-tell": SupplyVoltageWithinNameplateValuesShape,
-    "supply-voltage.within-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.too-close-to-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.outside-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.outside-at-times": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStatedValuesShape,
-    "supply-voltage.week-within": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-outside": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-so-far": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-incomplete": SupplyVoltageWeekIncompleteValuesShape,
-    "supply-voltage.week-meter-cannot-tell": { fields: {} },
-    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithinValuesShape,
-    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5PercentValuesShape,
-    "supply-voltage.line-without-current": { fields: {} },
-    "supply-voltage.current-unbalance-within": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.current-unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossibleValuesShape,
-    "supply-voltage.ten-percent": { fields: {} },
-    "supply-voltage.exact-meter": { fields: {} },
-    "supply-voltage.moment-only": { fields: {} },
-    "supply-voltage.no-sag": { fields: {} },
-    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumedValuesShape,
-    "supply-voltage.judged-as": SupplyVoltageJudgedAsValuesShape,
-    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnitValuesShape,
-    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimitValuesShape,
-    "supply-voltage.currents-not-judged": { fields: {} },
-    "supply-voltage.starts-found": SupplyVoltageStartsFoundValuesShape,
-    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseenValuesShape,
-    "supply-voltage.start-dip": SupplyVoltageStartDipValuesShape,
-    "supply-voltage.large-sag": SupplyVoltageLargeSagValuesShape,
-    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoadValuesShape,
-    "supply-voltage.transformer-tap": SupplyVoltageTransformerTapValuesShape,
-    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlateValuesShape,
-    "supply-voltage.limited-time": SupplyVoltageLimitedTimeValuesShape,
-    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnitValuesShape,
-    "supply-voltage.derate": { fields: {} },
-    "supply-voltage.uneven-supply": { fields: {} },
-    "supply-voltage.line-grounded": { fields: {} },
-    "supply-voltage.from-memory": SupplyVoltageFromMemoryValuesShape,
-    "supply-voltage.do-not-energize": { fields: {} },
-    "supply-voltage.find-missing-line": { fields: {} },
-    "supply-voltage.check-neutral": { fields: {} },
-    "supply-voltage.match-unit-and-supply": { fields: {} },
-    "supply-voltage.check-wiring": { fields: {} },
-    "supply-voltage.read-at-service": { fields: {} },
-    "supply-voltage.call-utility": { fields: {} },
-    "supply-voltage.mark-starts": { fields: {} },
-    "supply-voltage.measure-better": SupplyVoltageMeasureBetterValuesShape,
-    "supply-voltage.log-near-limit": { fields: {} },
-    "supply-voltage.measure-finer": { fields: {} },
-    "supply-voltage.measure-at-full-load": { fields: {} },
-    "supply-voltage.state-standard": { fields: {} },
-    "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
-    "supply-voltage.even-out-load": { fields: {} },
-    "supply-voltage.times-in-order": { fields: {} },
-    "supply-voltage.state-connection": { fields: {} },
-    "supply-voltage.do-not-run-motor": { fields: {} },
-    "supply-voltage.line-to-neutral": { fields: {} },
-  },
+  statements: [SupplyVoltageStatements],
 };
 
 export const SupplyVoltageAssessmentCautionsItemShape: Shape = {
   type: "SupplyVoltageAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "supply-voltage.within-nameplate": SupplyVoltageWithinNameplateValuesShape,
-    "supply-voltage.would-have-failed": SupplyVoltageWouldHaveFailedValuesShape,
-    "supply-voltage.board-at-risk": SupplyVoltageBoardAtRiskValuesShape,
-    "supply-voltage.no-voltage": SupplyVoltageNoVoltageValuesShape,
-    "supply-voltage.phase-missing": SupplyVoltagePhaseMissingValuesShape,
-    "supply-voltage.leg-missing": SupplyVoltageLegMissingValuesShape,
-    "supply-voltage.uneven-to-ground": SupplyVoltageUnevenToGroundValuesShape,
-    "supply-voltage.plate-does-not-fit": SupplyVoltagePlateDoesNotFitValuesShape,
-    "supply-voltage.high-supply": SupplyVoltageHighSupplyValuesShape,
-    "supply-voltage.low-supply": SupplyVoltageLowSupplyValuesShape,
-    "supply-voltage.sag-under-load": SupplyVoltageSagUnderLoadValuesShape,
-    "supply-voltage.dip-not-marked": SupplyVoltageDipNotMarkedValuesShape,
-    "supply-voltage.meter-cannot-tell": SupplyVoltageWithinNameplateValuesShape,
-    "supply-voltage.within-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.too-close-to-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.outside-standard": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.outside-at-times": SupplyVoltageWithinStandardValuesShape,
-    "supply-voltage.standard-not-stated": SupplyVoltageStandardNotStatedValuesShape,
-    "supply-voltage.week-within": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-outside": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-so-far": SupplyVoltageWeekWithinValuesShape,
-    "supply-voltage.week-incomplete": SupplyVoltageWeekIncompleteValuesShape,
-    "supply-voltage.week-meter-cannot-tell": { fields: {} },
-    "supply-voltage.unbalance-within": SupplyVoltageUnbalanceWithinValuesShape,
-    "supply-voltage.unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.unbalance-too-close": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.unbalance-above-5-percent": SupplyVoltageUnbalanceAbove5PercentValuesShape,
-    "supply-voltage.line-without-current": { fields: {} },
-    "supply-voltage.current-unbalance-within": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.current-unbalance-above": SupplyVoltageUnbalanceAboveValuesShape,
-    "supply-voltage.full-load-enough": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-too-low": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-too-close": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-far-off": SupplyVoltageFullLoadEnoughValuesShape,
-    "supply-voltage.full-load-impossible": SupplyVoltageFullLoadImpossibleValuesShape,
-    "supply-voltage.ten-percent": { fields: {} },
-    "supply-voltage.exact-meter": { fields: {} },
-    "supply-voltage.moment-only": { fields: {} },
-    "supply-voltage.no-sag": { fields: {} },
-    "supply-voltage.standard-assumed": SupplyVoltageStandardAssumedValuesShape,
-    "supply-voltage.judged-as": SupplyVoltageJudgedAsValuesShape,
-    "supply-voltage.no-range-at-unit": SupplyVoltageNoRangeAtUnitValuesShape,
-    "supply-voltage.unbalance-limit": SupplyVoltageUnbalanceLimitValuesShape,
-    "supply-voltage.currents-not-judged": { fields: {} },
-    "supply-voltage.starts-found": SupplyVoltageStartsFoundValuesShape,
-    "supply-voltage.starts-unseen": SupplyVoltageStartsUnseenValuesShape,
-    "supply-voltage.start-dip": SupplyVoltageStartDipValuesShape,
-    "supply-voltage.large-sag": SupplyVoltageLargeSagValuesShape,
-    "supply-voltage.rise-under-load": SupplyVoltageRiseUnderLoadValuesShape,
-    "supply-voltage.transformer-tap": SupplyVoltageTransformerTapValuesShape,
-    "supply-voltage.narrow-plate": SupplyVoltageNarrowPlateValuesShape,
-    "supply-voltage.limited-time": SupplyVoltageLimitedTimeValuesShape,
-    "supply-voltage.drop-to-unit": SupplyVoltageDropToUnitValuesShape,
-    "supply-voltage.derate": { fields: {} },
-    "supply-voltage.uneven-supply": { fields: {} },
-    "supply-voltage.line-grounded": { fields: {} },
-    "supply-voltage.from-memory": SupplyVoltageFromMemoryValuesShape,
-    "supply-voltage.do-not-energize": { fields: {} },
-    "supply-voltage.find-missing-line": { fields: {} },
-    "supply-voltage.check-neutral": { fields: {} },
-    "supply-voltage.match-unit-and-supply": { fields: {} },
-    "supply-voltage.check-wiring": { fields: {} },
-    "supply-voltage.read-at-service": { fields: {} },
-    "supply-voltage.call-utility": { fields: {} },
-    "supply-voltage.mark-starts": { fields: {} },
-    "supply-voltage.measure-better": SupplyVoltageMeasureBetterValuesShape,
-    "supply-voltage.log-near-limit": { fields: {} },
-    "supply-voltage.measure-finer": { fields: {} },
-    "supply-voltage.measure-at-full-load": { fields: {} },
-    "supply-voltage.state-standard": { fields: {} },
-    "supply-voltage.log-longer": SupplyVoltageLogLongerValuesShape,
-    "supply-voltage.even-out-load": { fields: {} },
-    "supply-voltage.times-in-order": { fields: {} },
-    "supply-voltage.state-connection": { fields: {} },
-    "supply-voltage.do-not-run-motor": { fields: {} },
-    "supply-voltage.line-to-neutral": { fields: {} },
-  },
+  statements: [SafetyStatements, SupplyVoltageStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -636,13 +495,13 @@ export const SupplyVoltageAssessmentPartsShape: Shape = {
     "unbalance?": { words: ["pass", "fail", "inconclusive"] },
     "currentUnbalance?": { words: ["pass", "fail", "inconclusive"] },
   },
-  about: {
+  docs: () => ({
     nameplate: "Against the nameplate.",
     supply: "Against the standard of the supply; missing where it has no range at that place.",
     sag: "The voltage to expect at full load, where it can be predicted.",
     unbalance: "Voltage unbalance; three phases only.",
     currentUnbalance: "Current unbalance; three phases with currents only.",
-  },
+  }),
 };
 
 export const NameplateVoltageRangeShape: Shape = {
@@ -654,26 +513,26 @@ export const NameplateVoltageRangeShape: Shape = {
     ceiling: "voltage",
     rated: { list: "voltage" },
   },
-  says: "The voltages that a nameplate allows.",
-  about: {
+  docs: () => ({
+    "": "The voltages that a nameplate allows.",
     minimum: "Lowest voltage allowed.",
     maximum: "Highest voltage allowed.",
     printed: "Whether the maker printed the range.",
     ceiling:
       "Voltage above which the electronics are at risk: 260 V on a 230 V unit, in proportion on others.",
     rated: "The rated voltages, the lowest first.",
-  },
+  }),
 };
 
 export const SupplyRangeShape: Shape = {
   type: "SupplyRange",
   fields: { minimum: "voltage", maximum: "voltage", name: "text" },
-  says: "A named range of a standard for one nominal voltage.",
-  about: {
+  docs: () => ({
+    "": "A named range of a standard for one nominal voltage.",
     minimum: "Lowest voltage allowed.",
     maximum: "Highest voltage allowed.",
     name: 'As the standard names it, such as "Range A".',
-  },
+  }),
 };
 
 export const VoltageUnbalanceShape: Shape = {
@@ -687,8 +546,8 @@ export const VoltageUnbalanceShape: Shape = {
     "deratingFactor?": "number",
     addedTemperatureRise: "ratio",
   },
-  says: "How uneven three voltages are, and what that does to a motor.",
-  about: {
+  docs: () => ({
+    "": "How uneven three voltages are, and what that does to a motor.",
     unbalance: "Largest deviation from the average, in per cent of the average.",
     average: "Average of the three.",
     deviation: "The reading farthest from the average less the average: negative for a low leg.",
@@ -699,19 +558,19 @@ export const VoltageUnbalanceShape: Shape = {
       "Share of its rated power that a motor may give; missing above 5 %, where it must not run.",
     addedTemperatureRise:
       "How much more the windings heat up, in per cent of their temperature rise: about 2u².",
-  },
+  }),
 };
 
 export const PhaseUnbalanceOfCurrentShape: Shape = {
   type: "PhaseUnbalanceOfCurrent",
   fields: { unbalance: "ratio", average: "current", deviation: "current", farthest: "number" },
-  says: "How uneven three readings are.",
-  about: {
+  docs: () => ({
+    "": "How uneven three readings are.",
     unbalance: "Largest deviation from the average, in per cent of the average.",
     average: "Average of the three.",
     deviation: "The reading farthest from the average less the average: negative for a low leg.",
     farthest: "Position of that reading, 0 to 2.",
-  },
+  }),
 };
 
 export const SupplySagShape: Shape = {
@@ -722,14 +581,14 @@ export const SupplySagShape: Shape = {
     "sourceResistance?": EstimateOfResistanceShape,
     "voltageAtCurrent?": "voltage",
   },
-  says: "How far the supply sags.",
-  about: {
+  docs: () => ({
+    "": "How far the supply sags.",
     sag: "Voltage at rest less voltage under load; negative when something else on the supply went off.",
     share: "The sag as a share of the voltage at rest.",
     sourceResistance:
       "Resistance of everything upstream of the meter: both conductors for one phase, one line for three. Missing without a current, or when the voltage rose.",
     voltageAtCurrent: "Voltage to expect at atCurrent.",
-  },
+  }),
 };
 
 export const VoltageLogStatisticsShape: Shape = {
@@ -747,8 +606,8 @@ export const VoltageLogStatisticsShape: Shape = {
     timeAbove: "duration",
     shareOutside: "ratio",
   },
-  says: "What a log of one voltage saw.",
-  about: {
+  docs: () => ({
+    "": "What a log of one voltage saw.",
     count: "Readings in the log.",
     duration: "From the first reading to the last.",
     minimum: "Lowest reading.",
@@ -760,16 +619,16 @@ export const VoltageLogStatisticsShape: Shape = {
     timeBelow: "Time below the range.",
     timeAbove: "Time above the range.",
     shareOutside: "Share of the time outside the range.",
-  },
+  }),
 };
 
 export const SupplyVoltageAssessmentLogShape: Shape = {
   type: "SupplyVoltageAssessmentLog",
   fields: { low: VoltageLogStatisticsShape, high: VoltageLogStatisticsShape },
-  about: {
+  docs: () => ({
     low: "Of the only voltage, or of the lowest of three at each moment.",
     high: "Of the only voltage, or of the highest of three at each moment.",
-  },
+  }),
 };
 
 export const SupplyWeekAssessmentShape: Shape = {
@@ -786,8 +645,8 @@ export const SupplyWeekAssessmentShape: Shape = {
     outside15: "number",
     shareWithin10: "ratio",
   },
-  says: "The verdict on a week of a public supply.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a week of a public supply.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
     assumptions: "What was assumed because it was not given.",
@@ -800,7 +659,7 @@ export const SupplyWeekAssessmentShape: Shape = {
     outside10: "Of these, outside ±10 %.",
     outside15: "Of these, outside +10 % and −15 %.",
     shareWithin10: "Share of the means within ±10 %, in the worst week.",
-  },
+  }),
 };
 
 export const VoltageMonitorSettingsShape: Shape = {
@@ -812,8 +671,8 @@ export const VoltageMonitorSettingsShape: Shape = {
     reconnectDelay: "duration",
     "unbalanceCutOut?": "ratio",
   },
-  says: "Settings to suggest for a voltage monitor.",
-  about: {
+  docs: () => ({
+    "": "Settings to suggest for a voltage monitor.",
     lowCutOut: "Cut out below.",
     highCutOut: "Cut out above.",
     tripDelay:
@@ -822,7 +681,7 @@ export const VoltageMonitorSettingsShape: Shape = {
       "Wait before reconnecting, so that pressures equalise; 3 min at least, 5 min is common.",
     unbalanceCutOut:
       "Cut out above this voltage unbalance, between the 2 % that makers allow and the 5 % at which a motor must not run; three phases only. Phase loss and reversal cut out at once.",
-  },
+  }),
 };
 
 export const SupplyVoltageAssessmentShape: Shape = {
@@ -865,8 +724,8 @@ export const SupplyVoltageAssessmentShape: Shape = {
     "week?": SupplyWeekAssessmentShape,
     "monitor?": VoltageMonitorSettingsShape,
   },
-  says: "The verdict on a supply, with the figures behind it.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a supply, with the figures behind it.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
     reasons: "Why, the deciding reason first.",
@@ -891,32 +750,38 @@ export const SupplyVoltageAssessmentShape: Shape = {
     log: "What a log saw against the nameplate: of the only voltage, or of the lowest and highest of three lines.",
     week: "EN 50160 on a log of a 230 V or 400 V service, the worst line.",
     monitor: "Voltage monitor settings to suggest; missing when the plate does not fit the supply.",
-  },
+  }),
 };
 
 export const LoggedVoltageShape: Shape = {
   type: "LoggedVoltage",
   fields: { elapsed: "duration", voltage: "voltage" },
-  says: "A reading of a log.",
-  about: { elapsed: "Time since the start of the log.", voltage: "The voltage, 0 or more." },
+  docs: () => ({
+    "": "A reading of a log.",
+    elapsed: "Time since the start of the log.",
+    voltage: "The voltage, 0 or more.",
+  }),
 };
 
 export const AssessSupplyWeekInputShape: Shape = {
   type: "AssessSupplyWeekInput",
   fields: { nominal: "voltage", readings: { list: LoggedVoltageShape } },
-  about: { nominal: "Nominal voltage of what was logged.", readings: "The log." },
+  docs: () => ({ nominal: "Nominal voltage of what was logged.", readings: "The log." }),
 };
 
 export const ResistanceHeatAtInputShape: Shape = {
   type: "ResistanceHeatAtInput",
   fields: { rated: "voltage", actual: "voltage" },
-  about: { rated: "Rated voltage of the heater.", actual: "Voltage that it gets." },
+  docs: () => ({ rated: "Rated voltage of the heater.", actual: "Voltage that it gets." }),
 };
 
 export const ResistanceHeatAtResultShape: Shape = {
   type: "ResistanceHeatAtResult",
   fields: { powerShare: "number", currentShare: "number" },
-  about: { powerShare: "Power over rated power.", currentShare: "Current over rated current." },
+  docs: () => ({
+    powerShare: "Power over rated power.",
+    currentShare: "Current over rated current.",
+  }),
 };
 
 export const SupplyVoltageRangesInputShape: Shape = {
@@ -935,8 +800,8 @@ export const SupplySagInputShape: Shape = {
     "meter?": VoltmeterShape,
     "atCurrent?": "current",
   },
-  says: "Voltage at rest and under load.",
-  about: {
+  docs: () => ({
+    "": "Voltage at rest and under load.",
     rest: "Voltage while the unit is off, above 0; the average of the lines for three phases.",
     load: "Voltage while it runs, above 0, read at the same place.",
     loadCurrent: "Current while it runs; the average of the lines for three phases.",
@@ -945,17 +810,17 @@ export const SupplySagInputShape: Shape = {
     meter: "The voltmeter; its common error cancels in the difference.",
     atCurrent:
       "Current at which the voltage is wanted, such as the rated-load amperes of an inverter that now runs slowly.",
-  },
+  }),
 };
 
 export const VoltageLogStatisticsInputShape: Shape = {
   type: "VoltageLogStatisticsInput",
   fields: { readings: { list: LoggedVoltageShape }, range: VoltageRangeShape },
-  about: { readings: "The log.", range: "The range that the voltage should keep." },
+  docs: () => ({ readings: "The log.", range: "The range that the voltage should keep." }),
 };
 
 export const VoltageMonitorSettingsInputShape: Shape = {
   type: "VoltageMonitorSettingsInput",
   fields: { nameplate: VoltageNameplateShape, supply: NominalSupplyShape },
-  about: { nameplate: "What the unit allows.", supply: "What feeds it." },
+  docs: () => ({ nameplate: "What the unit allows.", supply: "What feeds it." }),
 };

@@ -1,22 +1,23 @@
 // Which shapes have the types of vacuum-decay?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import type { Shape, Statements } from "../../shapes/index.ts";
 import { byPolicy } from "../named.ts";
 import {
   EstimateOfAbsolutePressureShape,
   EstimateOfPressureRateShape,
   EstimateOfThroughputShape,
+  SafetyStatements,
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
 export const GaugeRangeShape: Shape = {
   type: "GaugeRange",
   fields: { upTo: "absolutePressure", resolution: "pressureDifference" },
-  says: "One range of a gauge.",
-  about: {
+  docs: () => ({
+    "": "One range of a gauge.",
     upTo: "Largest reading of the range.",
     resolution: "Smallest step of the display in it.",
-  },
+  }),
 };
 
 export const VacuumGaugeShape: Shape = {
@@ -26,13 +27,13 @@ export const VacuumGaugeShape: Shape = {
     "accuracy?": "ratio",
     "range?": "absolutePressure",
   },
-  says: "A vacuum gauge as its data sheet describes it.",
-  about: {
+  docs: () => ({
+    "": "A vacuum gauge as its data sheet describes it.",
     resolution:
       "Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out; a display that stands still is believed only with it.",
     accuracy: "Stated limits of error as a part of the reading; ±10 % is assumed when left out.",
     range: "Largest reading; readings at or above it are over range.",
-  },
+  }),
 };
 
 export const CheckpointShape: Shape = {
@@ -43,14 +44,14 @@ export const CheckpointShape: Shape = {
     "rise?": "pressureDifference",
     "failAbove?": "absolutePressure",
   },
-  says: "What has to hold at a time after isolation: a ceiling, or a rise above the pressure at isolation.",
-  about: {
+  docs: () => ({
+    "": "What has to hold at a time after isolation: a ceiling, or a rise above the pressure at isolation.",
     at: "Time after isolation.",
     limit: "Largest pressure that is accepted then.",
     rise: "Largest rise since isolation that is accepted then; zero means none that the gauge could show.",
     failAbove:
       "From here on the source calls it wet or leaking; between the limit and here it is doubtful.",
-  },
+  }),
 };
 
 export const AcceptancePolicyShape: Shape = {
@@ -64,8 +65,8 @@ export const AcceptancePolicyShape: Shape = {
     standing: { words: ["published", "memory", "practice"] },
     source: CitationShape,
   },
-  says: "An acceptance policy: evacuate to the target, isolate, watch for the hold.",
-  about: {
+  docs: () => ({
+    "": "An acceptance policy: evacuate to the target, isolate, watch for the hold.",
     name: "Name in kebab case.",
     target: "Pressure to reach before isolation.",
     checkpoints: "What has to hold, in order of time; the last one ends the hold.",
@@ -74,37 +75,37 @@ export const AcceptancePolicyShape: Shape = {
     earlyPass: "Whether a pass may be given before the hold is over, once the readings prove it.",
     standing: "How sure the figures are.",
     source: "Where it comes from.",
-  },
+  }),
 };
 
 export const VacuumHosesShape: Shape = {
   type: "VacuumHoses",
   fields: { material: { words: ["rubber", "low-permeation", "metal"] }, length: "length" },
-  says: "Hoses within the isolated part.",
-  about: {
+  docs: () => ({
+    "": "Hoses within the isolated part.",
     material: "rubber lets air through, low-permeation has a barrier, metal lets none through.",
     length: "Length of all of them together, 0 to 30 m.",
-  },
+  }),
 };
 
 export const BlankTestShape: Shape = {
   type: "BlankTest",
   fields: { rate: "pressureRate", volume: "volume" },
-  says: "What hoses and gauge do by themselves: shut off from the system and watched.",
-  about: {
+  docs: () => ({
+    "": "What hoses and gauge do by themselves: shut off from the system and watched.",
     rate: "Rise of the pressure by the end of the blank test, 0 or more.",
     volume: "Inner volume of hoses and gauge.",
-  },
+  }),
 };
 
 export const DecayReadingShape: Shape = {
   type: "DecayReading",
   fields: { elapsed: "duration", pressure: "absolutePressure" },
-  says: "One reading of the gauge.",
-  about: {
+  docs: () => ({
+    "": "One reading of the gauge.",
     elapsed: "Time since the system was isolated from the pump.",
     pressure: "What the gauge shows.",
-  },
+  }),
 };
 
 export const VacuumDecayInputShape: Shape = {
@@ -122,8 +123,8 @@ export const VacuumDecayInputShape: Shape = {
     "confidence?": "number",
     readings: { list: DecayReadingShape },
   },
-  says: "Options of assessVacuumDecay.",
-  about: {
+  docs: () => ({
+    "": "Options of assessVacuumDecay.",
     ambient:
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
     coldest: "temperature of the coldest part, where water would sit; the ambient when left out.",
@@ -139,7 +140,7 @@ export const VacuumDecayInputShape: Shape = {
     blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
     readings: "The log, at least one reading; rows out of order are sorted.",
-  },
+  }),
 };
 
 export const DecayCauseShape: Shape = {
@@ -155,393 +156,155 @@ export const DecayCauseShape: Shape = {
   ],
 };
 
-export const VacuumDecayDryAndTightValuesShape: Shape = {
-  type: "VacuumDecayDryAndTightValues",
-  fields: { smallest: "pressureRate" },
+export const VacuumDecayExclusionShape: Shape = {
+  type: "VacuumDecayExclusion",
+  words: [
+    "vacuum-decay.exclusion.zero",
+    "vacuum-decay.exclusion.over-range",
+    "vacuum-decay.exclusion.before-isolation",
+    "vacuum-decay.exclusion.repeated-time",
+    "vacuum-decay.exclusion.out-of-order",
+    "vacuum-decay.exclusion.spike",
+    "vacuum-decay.exclusion.unconfirmed-jump",
+  ],
 };
 
-export const VacuumDecayLeakValuesShape: Shape = {
-  type: "VacuumDecayLeakValues",
-  fields: { low: "pressureRate", high: "pressureRate", leak: "pressureRate" },
-};
-
-export const VacuumDecayMoistureValuesShape: Shape = {
-  type: "VacuumDecayMoistureValues",
-  fields: { water: "pressureDifference", high: "pressureRate" },
-};
-
-export const VacuumDecayLeakAndMoistureValuesShape: Shape = {
-  type: "VacuumDecayLeakAndMoistureValues",
-  fields: {
+export const VacuumDecayStatements: Statements = {
+  "vacuum-decay.above-saturation": { plateau: "absolutePressure" },
+  "vacuum-decay.below-gauge": { lowest: "absolutePressure", believed: "absolutePressure" },
+  "vacuum-decay.better-gauge": {},
+  "vacuum-decay.blank-test": {},
+  "vacuum-decay.check-the-gauge": {},
+  "vacuum-decay.course-unexplained": { off: "pressureDifference" },
+  "vacuum-decay.display-steps": { step: "pressureDifference" },
+  "vacuum-decay.display-still": { since: "duration", pressure: "absolutePressure" },
+  "vacuum-decay.dry-and-repeat": {},
+  "vacuum-decay.dry-and-tight": { smallest: "pressureRate" },
+  "vacuum-decay.evacuate-deeper": { target: "absolutePressure" },
+  "vacuum-decay.find-with-bubbles": { least: "duration", most: "duration" },
+  "vacuum-decay.find-with-tracer": {},
+  "vacuum-decay.found-before-step": { low: "pressureRate", high: "pressureRate" },
+  "vacuum-decay.gauge-accuracy": { accuracy: "ratio" },
+  "vacuum-decay.gauge-at-the-system": {},
+  "vacuum-decay.hold-again": { hold: "duration" },
+  "vacuum-decay.hoses-unknown": { allowance: "throughput" },
+  "vacuum-decay.ice-not-excluded": { coldest: "temperature", saturation: "absolutePressure" },
+  "vacuum-decay.isolate-at-the-system": {},
+  "vacuum-decay.isolated": {},
+  "vacuum-decay.last-reading-above-limit": {
+    pressure: "absolutePressure",
+    limit: "absolutePressure",
+  },
+  "vacuum-decay.leak": { low: "pressureRate", high: "pressureRate", leak: "pressureRate" },
+  "vacuum-decay.leak-and-moisture": {
     low: "pressureRate",
     high: "pressureRate",
     leak: "pressureRate",
     water: "pressureDifference",
   },
-};
-
-export const VacuumDecayMoistureLeakNotExcludedValuesShape: Shape = {
-  type: "VacuumDecayMoistureLeakNotExcludedValues",
-  fields: { water: "pressureDifference", high: "pressureRate" },
-};
-
-export const VacuumDecayOutgassingValuesShape: Shape = {
-  type: "VacuumDecayOutgassingValues",
-  fields: { water: "pressureDifference", high: "pressureRate" },
-};
-
-export const VacuumDecayLeakProvenValuesShape: Shape = {
-  type: "VacuumDecayLeakProvenValues",
-  fields: { low: "pressureRate", high: "pressureRate", limit: "pressureRate" },
-};
-
-export const VacuumDecayLeakWithinLimitValuesShape: Shape = {
-  type: "VacuumDecayLeakWithinLimitValues",
-  fields: { low: "pressureRate", high: "pressureRate", limit: "pressureRate" },
-};
-
-export const VacuumDecayLeakNotExcludedValuesShape: Shape = {
-  type: "VacuumDecayLeakNotExcludedValues",
-  fields: { high: "pressureRate", limit: "pressureRate" },
-};
-
-export const VacuumDecayMoistureProvenValuesShape: Shape = {
-  type: "VacuumDecayMoistureProvenValues",
-  fields: { water: "pressureDifference" },
-};
-
-export const VacuumDecayMoistureNotExcludedValuesShape: Shape = {
-  type: "VacuumDecayMoistureNotExcludedValues",
-  fields: { water: "pressureDifference" },
-};
-
-export const VacuumDecayStillRisingValuesShape: Shape = {
-  type: "VacuumDecayStillRisingValues",
-  fields: { rate: "pressureRate" },
-};
-
-export const VacuumDecayPressureWithinLimitValuesShape: Shape = {
-  type: "VacuumDecayPressureWithinLimitValues",
-  fields: {
+  "vacuum-decay.leak-not-excluded": { high: "pressureRate", limit: "pressureRate" },
+  "vacuum-decay.leak-or-moisture": {},
+  "vacuum-decay.leak-proven": { low: "pressureRate", high: "pressureRate", limit: "pressureRate" },
+  "vacuum-decay.leak-within-limit": {
+    low: "pressureRate",
+    high: "pressureRate",
+    limit: "pressureRate",
+  },
+  "vacuum-decay.moisture": { water: "pressureDifference", high: "pressureRate" },
+  "vacuum-decay.moisture-leak-not-excluded": { water: "pressureDifference", high: "pressureRate" },
+  "vacuum-decay.moisture-not-excluded": { water: "pressureDifference" },
+  "vacuum-decay.moisture-proven": { water: "pressureDifference" },
+  "vacuum-decay.no-cold-spot": { ambient: "temperature" },
+  "vacuum-decay.not-a-pressure-test": { limit: "throughput", least: "massFlow", most: "massFlow" },
+  "vacuum-decay.not-determined": {},
+  "vacuum-decay.outgassing": { water: "pressureDifference", high: "pressureRate" },
+  "vacuum-decay.over-range": { range: "absolutePressure" },
+  "vacuum-decay.over-range-failed": { range: "absolutePressure" },
+  "vacuum-decay.pressure-above-limit": {
     at: "duration",
     value: "pressureDifference",
     low: "pressureDifference",
     high: "pressureDifference",
     limit: "pressureDifference",
   },
-};
-
-export const VacuumDecayLastReadingAboveLimitValuesShape: Shape = {
-  type: "VacuumDecayLastReadingAboveLimitValues",
-  fields: { pressure: "absolutePressure", limit: "absolutePressure" },
-};
-
-export const VacuumDecayTooFewReadingsValuesShape: Shape = {
-  type: "VacuumDecayTooFewReadingsValues",
-  fields: { rows: "number", needed: "number" },
-};
-
-export const VacuumDecayTargetMissedValuesShape: Shape = {
-  type: "VacuumDecayTargetMissedValues",
-  fields: { start: "absolutePressure", target: "absolutePressure" },
-};
-
-export const VacuumDecayOverRangeFailedValuesShape: Shape = {
-  type: "VacuumDecayOverRangeFailedValues",
-  fields: { range: "absolutePressure" },
-};
-
-export const VacuumDecayOverRangeValuesShape: Shape = {
-  type: "VacuumDecayOverRangeValues",
-  fields: { range: "absolutePressure" },
-};
-
-export const VacuumDecayIceNotExcludedValuesShape: Shape = {
-  type: "VacuumDecayIceNotExcludedValues",
-  fields: { coldest: "temperature", saturation: "absolutePressure" },
-};
-
-export const VacuumDecayBelowGaugeValuesShape: Shape = {
-  type: "VacuumDecayBelowGaugeValues",
-  fields: { lowest: "absolutePressure", believed: "absolutePressure" },
-};
-
-export const VacuumDecayDisplayStillValuesShape: Shape = {
-  type: "VacuumDecayDisplayStillValues",
-  fields: { since: "duration", pressure: "absolutePressure" },
-};
-
-export const VacuumDecayPressureFallsValuesShape: Shape = {
-  type: "VacuumDecayPressureFallsValues",
-  fields: { fall: "pressureDifference" },
-};
-
-export const VacuumDecayTooFlatValuesShape: Shape = {
-  type: "VacuumDecayTooFlatValues",
-  fields: { change: "pressureDifference" },
-};
-
-export const VacuumDecayRiseQuickensValuesShape: Shape = {
-  type: "VacuumDecayRiseQuickensValues",
-  fields: { late: "pressureDifference" },
-};
-
-export const VacuumDecayCourseUnexplainedValuesShape: Shape = {
-  type: "VacuumDecayCourseUnexplainedValues",
-  fields: { off: "pressureDifference" },
-};
-
-export const VacuumDecayStepBeforeValuesShape: Shape = {
-  type: "VacuumDecayStepBeforeValues",
-  fields: { elapsed: "duration" },
-};
-
-export const VacuumDecayFoundBeforeStepValuesShape: Shape = {
-  type: "VacuumDecayFoundBeforeStepValues",
-  fields: { low: "pressureRate", high: "pressureRate" },
-};
-
-export const VacuumDecayAboveSaturationValuesShape: Shape = {
-  type: "VacuumDecayAboveSaturationValues",
-  fields: { plateau: "absolutePressure" },
-};
-
-export const VacuumDecayReadingsExcludedValuesShape: Shape = {
-  type: "VacuumDecayReadingsExcludedValues",
-  fields: {
+  "vacuum-decay.pressure-falls": { fall: "pressureDifference" },
+  "vacuum-decay.pressure-forecast": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.pressure-too-close": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.pressure-within-limit": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.readings-excluded": {
     excluded: "number",
     rows: "number",
-    why: {
-      list: {
-        words: [
-          "vacuum-decay.exclusion.zero",
-          "vacuum-decay.exclusion.over-range",
-          "vacuum-decay.exclusion.before-isolation",
-          "vacuum-decay.exclusion.repeated-time",
-          "vacuum-decay.exclusion.out-of-order",
-          "vacuum-decay.exclusion.spike",
-          "vacuum-decay.exclusion.unconfirmed-jump",
-        ],
-      },
-    },
+    why: { list: VacuumDecayExclusionShape },
   },
-};
-
-export const VacuumDecayStepValuesShape: Shape = {
-  type: "VacuumDecayStepValues",
-  fields: { elapsed: "duration", change: "pressureDifference" },
-};
-
-export const VacuumDecayNoColdSpotValuesShape: Shape = {
-  type: "VacuumDecayNoColdSpotValues",
-  fields: { ambient: "temperature" },
-};
-
-export const VacuumDecayUsualVolumeValuesShape: Shape = {
-  type: "VacuumDecayUsualVolumeValues",
-  fields: { volume: "volume" },
-};
-
-export const VacuumDecayGaugeAccuracyValuesShape: Shape = {
-  type: "VacuumDecayGaugeAccuracyValues",
-  fields: { accuracy: "ratio" },
-};
-
-export const VacuumDecayHosesUnknownValuesShape: Shape = {
-  type: "VacuumDecayHosesUnknownValues",
-  fields: { allowance: "throughput" },
-};
-
-export const VacuumDecayTypedByHandValuesShape: Shape = {
-  type: "VacuumDecayTypedByHandValues",
-  fields: { rows: "number", step: "pressureDifference" },
-};
-
-export const VacuumDecayNotAPressureTestValuesShape: Shape = {
-  type: "VacuumDecayNotAPressureTestValues",
-  fields: { limit: "throughput", least: "massFlow", most: "massFlow" },
-};
-
-export const VacuumDecayDisplayStepsValuesShape: Shape = {
-  type: "VacuumDecayDisplayStepsValues",
-  fields: { step: "pressureDifference" },
-};
-
-export const VacuumDecayWatchLongerValuesShape: Shape = {
-  type: "VacuumDecayWatchLongerValues",
-  fields: { duration: "duration", rows: "number" },
-};
-
-export const VacuumDecayHoldAgainValuesShape: Shape = {
-  type: "VacuumDecayHoldAgainValues",
-  fields: { hold: "duration" },
-};
-
-export const VacuumDecayFindWithBubblesValuesShape: Shape = {
-  type: "VacuumDecayFindWithBubblesValues",
-  fields: { least: "duration", most: "duration" },
-};
-
-export const VacuumDecayWarmAndRepeatValuesShape: Shape = {
-  type: "VacuumDecayWarmAndRepeatValues",
-  fields: { coldest: "temperature" },
-};
-
-export const VacuumDecayEvacuateDeeperValuesShape: Shape = {
-  type: "VacuumDecayEvacuateDeeperValues",
-  fields: { target: "absolutePressure" },
+  "vacuum-decay.repair-leak": {},
+  "vacuum-decay.rise-above-limit": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.rise-forecast": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.rise-quickens": { late: "pressureDifference" },
+  "vacuum-decay.rise-too-close": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.rise-within-limit": {
+    at: "duration",
+    value: "pressureDifference",
+    low: "pressureDifference",
+    high: "pressureDifference",
+    limit: "pressureDifference",
+  },
+  "vacuum-decay.state-isolation": {},
+  "vacuum-decay.step": { elapsed: "duration", change: "pressureDifference" },
+  "vacuum-decay.step-before": { elapsed: "duration" },
+  "vacuum-decay.still-rising": { rate: "pressureRate" },
+  "vacuum-decay.target-missed": { start: "absolutePressure", target: "absolutePressure" },
+  "vacuum-decay.too-few-readings": { rows: "number", needed: "number" },
+  "vacuum-decay.too-flat": { change: "pressureDifference" },
+  "vacuum-decay.typed-by-hand": { rows: "number", step: "pressureDifference" },
+  "vacuum-decay.usual-volume": { volume: "volume" },
+  "vacuum-decay.warm-and-repeat": { coldest: "temperature" },
+  "vacuum-decay.watch-longer": { duration: "duration", rows: "number" },
 };
 
 export const VacuumDecayStatementShape: Shape = {
   type: "VacuumDecayStatement",
-  statements: {
-    "vacuum-decay.dry-and-tight": VacuumDecayDryAndTightValuesShape,
-    "vacuum-decay.leak": VacuumDecayLeakValuesShape,
-    "vacuum-decay.moisture": VacuumDecayMoistureValuesShape,
-    "vacuum-decay.leak-and-moisture": VacuumDecayLeakAndMoistureValuesShape,
-    "vacuum-decay.moisture-leak-not-excluded": VacuumDecayMoistureLeakNotExcludedValuesShape,
-    "vacuum-decay.outgassing": VacuumDecayOutgassingValuesShape,
-    "vacuum-decay.not-determined": { fields: {} },
-    "vacuum-decay.leak-proven": VacuumDecayLeakProvenValuesShape,
-    "vacuum-decay.leak-within-limit": VacuumDecayLeakWithinLimitValuesShape,
-    "vacuum-decay.leak-not-excluded": VacuumDecayLeakNotExcludedValuesShape,
-    "vacuum-decay.moisture-proven": VacuumDecayMoistureProvenValuesShape,
-    "vacuum-decay.leak-or-moisture": { fields: {} },
-    "vacuum-decay.moisture-not-excluded": VacuumDecayMoistureNotExcludedValuesShape,
-    "vacuum-decay.still-rising": VacuumDecayStillRisingValuesShape,
-    "vacuum-decay.pressure-within-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-above-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-too-close": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-forecast": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-within-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-above-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-too-close": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-forecast": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.last-reading-above-limit": VacuumDecayLastReadingAboveLimitValuesShape,
-    "vacuum-decay.too-few-readings": VacuumDecayTooFewReadingsValuesShape,
-    "vacuum-decay.target-missed": VacuumDecayTargetMissedValuesShape,
-    "vacuum-decay.over-range-failed": VacuumDecayOverRangeFailedValuesShape,
-    "vacuum-decay.over-range": VacuumDecayOverRangeValuesShape,
-    "vacuum-decay.ice-not-excluded": VacuumDecayIceNotExcludedValuesShape,
-    "vacuum-decay.below-gauge": VacuumDecayBelowGaugeValuesShape,
-    "vacuum-decay.display-still": VacuumDecayDisplayStillValuesShape,
-    "vacuum-decay.pressure-falls": VacuumDecayPressureFallsValuesShape,
-    "vacuum-decay.too-flat": VacuumDecayTooFlatValuesShape,
-    "vacuum-decay.rise-quickens": VacuumDecayRiseQuickensValuesShape,
-    "vacuum-decay.course-unexplained": VacuumDecayCourseUnexplainedValuesShape,
-    "vacuum-decay.step-before": VacuumDecayStepBeforeValuesShape,
-    "vacuum-decay.found-before-step": VacuumDecayFoundBeforeStepValuesShape,
-    "vacuum-decay.above-saturation": VacuumDecayAboveSaturationValuesShape,
-    "vacuum-decay.readings-excluded": VacuumDecayReadingsExcludedValuesShape,
-    "vacuum-decay.step": VacuumDecayStepValuesShape,
-    "vacuum-decay.isolated": { fields: {} },
-    "vacuum-decay.gauge-at-the-system": { fields: {} },
-    "vacuum-decay.no-cold-spot": VacuumDecayNoColdSpotValuesShape,
-    "vacuum-decay.usual-volume": VacuumDecayUsualVolumeValuesShape,
-    "vacuum-decay.gauge-accuracy": VacuumDecayGaugeAccuracyValuesShape,
-    "vacuum-decay.hoses-unknown": VacuumDecayHosesUnknownValuesShape,
-    "vacuum-decay.typed-by-hand": VacuumDecayTypedByHandValuesShape,
-    "vacuum-decay.not-a-pressure-test": VacuumDecayNotAPressureTestValuesShape,
-    "vacuum-decay.display-steps": VacuumDecayDisplayStepsValuesShape,
-    "vacuum-decay.watch-longer": VacuumDecayWatchLongerValuesShape,
-    "vacuum-decay.hold-again": VacuumDecayHoldAgainValuesShape,
-    "vacuum-decay.state-isolation": { fields: {} },
-    "vacuum-decay.isolate-at-the-system": { fields: {} },
-    "vacuum-decay.blank-test": { fields: {} },
-    "vacuum-decay.find-with-bubbles": VacuumDecayFindWithBubblesValuesShape,
-    "vacuum-decay.find-with-tracer": { fields: {} },
-    "vacuum-decay.repair-leak": { fields: {} },
-    "vacuum-decay.dry-and-repeat": { fields: {} },
-    "vacuum-decay.warm-and-repeat": VacuumDecayWarmAndRepeatValuesShape,
-    "vacuum-decay.evacuate-deeper": VacuumDecayEvacuateDeeperValuesShape,
-    "vacuum-decay.check-the-gauge": { fields: {} },
-    "vacuum-decay.better-gauge": { fields: {} },
-  },
+  statements: [VacuumDecayStatements],
 };
 
 export const VacuumDecayAssessmentCautionsItemShape: Shape = {
   type: "VacuumDecayAssessmentCautionsItem",
-  statements: {
-    "safety.others-govern": { fields: {} },
-    "safety.dry-nitrogen-only": { fields: {} },
-    "safety.regulator-and-relief": { fields: {} },
-    "safety.raise-in-stages": { fields: {} },
-    "safety.lowest-rating": { fields: {} },
-    "safety.nitrogen-suffocates": { fields: {} },
-    "safety.open-under-pressure": { fields: {} },
-    "safety.refrigerant-contact": { fields: {} },
-    "safety.flammable-refrigerant": { fields: {} },
-    "safety.toxic-refrigerant": { fields: {} },
-    "safety.refrigerant-suffocates": { fields: {} },
-    "safety.charge-tight-system": { fields: {} },
-    "safety.refrigerant-air-mixture": { fields: {} },
-    "safety.compressor-in-vacuum": { fields: {} },
-    "safety.line-voltage": { fields: {} },
-    "safety.meter-category": { fields: {} },
-    "safety.running-unit": { fields: {} },
-    "safety.work-at-height": { fields: {} },
-    "vacuum-decay.dry-and-tight": VacuumDecayDryAndTightValuesShape,
-    "vacuum-decay.leak": VacuumDecayLeakValuesShape,
-    "vacuum-decay.moisture": VacuumDecayMoistureValuesShape,
-    "vacuum-decay.leak-and-moisture": VacuumDecayLeakAndMoistureValuesShape,
-    "vacuum-decay.moisture-leak-not-excluded": VacuumDecayMoistureLeakNotExcludedValuesShape,
-    "vacuum-decay.outgassing": VacuumDecayOutgassingValuesShape,
-    "vacuum-decay.not-determined": { fields: {} },
-    "vacuum-decay.leak-proven": VacuumDecayLeakProvenValuesShape,
-    "vacuum-decay.leak-within-limit": VacuumDecayLeakWithinLimitValuesShape,
-    "vacuum-decay.leak-not-excluded": VacuumDecayLeakNotExcludedValuesShape,
-    "vacuum-decay.moisture-proven": VacuumDecayMoistureProvenValuesShape,
-    "vacuum-decay.leak-or-moisture": { fields: {} },
-    "vacuum-decay.moisture-not-excluded": VacuumDecayMoistureNotExcludedValuesShape,
-    "vacuum-decay.still-rising": VacuumDecayStillRisingValuesShape,
-    "vacuum-decay.pressure-within-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-above-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-too-close": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.pressure-forecast": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-within-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-above-limit": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-too-close": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.rise-forecast": VacuumDecayPressureWithinLimitValuesShape,
-    "vacuum-decay.last-reading-above-limit": VacuumDecayLastReadingAboveLimitValuesShape,
-    "vacuum-decay.too-few-readings": VacuumDecayTooFewReadingsValuesShape,
-    "vacuum-decay.target-missed": VacuumDecayTargetMissedValuesShape,
-    "vacuum-decay.over-range-failed": VacuumDecayOverRangeFailedValuesShape,
-    "vacuum-decay.over-range": VacuumDecayOverRangeValuesShape,
-    "vacuum-decay.ice-not-excluded": VacuumDecayIceNotExcludedValuesShape,
-    "vacuum-decay.below-gauge": VacuumDecayBelowGaugeValuesShape,
-    "vacuum-decay.display-still": VacuumDecayDisplayStillValuesShape,
-    "vacuum-decay.pressure-falls": VacuumDecayPressureFallsValuesShape,
-    "vacuum-decay.too-flat": VacuumDecayTooFlatValuesShape,
-    "vacuum-decay.rise-quickens": VacuumDecayRiseQuickensValuesShape,
-    "vacuum-decay.course-unexplained": VacuumDecayCourseUnexplainedValuesShape,
-    "vacuum-decay.step-before": VacuumDecayStepBeforeValuesShape,
-    "vacuum-decay.found-before-step": VacuumDecayFoundBeforeStepValuesShape,
-    "vacuum-decay.above-saturation": VacuumDecayAboveSaturationValuesShape,
-    "vacuum-decay.readings-excluded": VacuumDecayReadingsExcludedValuesShape,
-    "vacuum-decay.step": VacuumDecayStepValuesShape,
-    "vacuum-decay.isolated": { fields: {} },
-    "vacuum-decay.gauge-at-the-system": { fields: {} },
-    "vacuum-decay.no-cold-spot": VacuumDecayNoColdSpotValuesShape,
-    "vacuum-decay.usual-volume": VacuumDecayUsualVolumeValuesShape,
-    "vacuum-decay.gauge-accuracy": VacuumDecayGaugeAccuracyValuesShape,
-    "vacuum-decay.hoses-unknown": VacuumDecayHosesUnknownValuesShape,
-    "vacuum-decay.typed-by-hand": VacuumDecayTypedByHandValuesShape,
-    "vacuum-decay.not-a-pressure-test": VacuumDecayNotAPressureTestValuesShape,
-    "vacuum-decay.display-steps": VacuumDecayDisplayStepsValuesShape,
-    "vacuum-decay.watch-longer": VacuumDecayWatchLongerValuesShape,
-    "vacuum-decay.hold-again": VacuumDecayHoldAgainValuesShape,
-    "vacuum-decay.state-isolation": { fields: {} },
-    "vacuum-decay.isolate-at-the-system": { fields: {} },
-    "vacuum-decay.blank-test": { fields: {} },
-    "vacuum-decay.find-with-bubbles": VacuumDecayFindWithBubblesValuesShape,
-    "vacuum-decay.find-with-tracer": { fields: {} },
-    "vacuum-decay.repair-leak": { fields: {} },
-    "vacuum-decay.dry-and-repeat": { fields: {} },
-    "vacuum-decay.warm-and-repeat": VacuumDecayWarmAndRepeatValuesShape,
-    "vacuum-decay.evacuate-deeper": VacuumDecayEvacuateDeeperValuesShape,
-    "vacuum-decay.check-the-gauge": { fields: {} },
-    "vacuum-decay.better-gauge": { fields: {} },
-  },
+  statements: [SafetyStatements, VacuumDecayStatements],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
 };
 
@@ -553,8 +316,8 @@ export const PlateauShape: Shape = {
     "waterMass?": "mass",
     aboveSaturation: "flag",
   },
-  says: "Where water levels off, and what that says.",
-  about: {
+  docs: () => ({
+    "": "Where water levels off, and what that says.",
     pressure: "Pressure at which the rise ends, without the leak.",
     saturationTemperature:
       "Water or ice of this temperature is in balance with the plateau: the coldest wet spot is no colder.",
@@ -562,18 +325,18 @@ export const PlateauShape: Shape = {
       "Water that has become vapor by then, mass; missing without the volume. More may be left as liquid, ice or in oil.",
     aboveSaturation:
       "Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone.",
-  },
+  }),
 };
 
 export const EvidenceSharesShape: Shape = {
   type: "EvidenceShares",
   fields: { leak: "number", moisture: "number", either: "number" },
-  says: "The share of the evidence for what matters to a system, each from 0 to 1.",
-  about: {
+  docs: () => ({
+    "": "The share of the evidence for what matters to a system, each from 0 to 1.",
     leak: "A leak above what hoses may let in and 5 micron/min.",
     moisture: "Water above 300 micron and 5 % of the rise.",
     either: "Either, or a rise that goes on: a pass needs this below 0.1.",
-  },
+  }),
 };
 
 export const DecayFitCoefficientsShape: Shape = {
@@ -595,14 +358,14 @@ export const DecayFitCoefficientsShape: Shape = {
     aicc: "number",
     origin: "number",
   },
-  about: {
+  docs: () => ({
     fast: "Index of the first of two fast exponentials, −1 for none.",
     shape: "Index into slowShapes, −1 for none.",
     tau: "Slow time constant in s.",
     constant: "c, fast 1, fast 2, A; 0 where the model has none.",
     slope: "Slope of the line in Pa/s and its standard uncertainty.",
     ahead: "Value and standard uncertainty at the time asked for.",
-  },
+  }),
 };
 
 export const DecayFitShape: Shape = {
@@ -627,8 +390,8 @@ export const DecayFitShape: Shape = {
     to: "duration",
     coefficients: DecayFitCoefficientsShape,
   },
-  says: "A fitted model as plain data: constant + equalisation + line + slow shape.",
-  about: {
+  docs: () => ({
+    "": "A fitted model as plain data: constant + equalisation + line + slow shape.",
     shape: "Slow shape; missing for a constant or a line.",
     timeConstant: "Time constant of the slow shape.",
     line: "Whether it has a line: a leak.",
@@ -637,7 +400,7 @@ export const DecayFitShape: Shape = {
     from: "Start of the stretch that was fitted.",
     to: "End of the stretch that was fitted.",
     coefficients: "Coefficients in SI units for decayCurve; not for reading.",
-  },
+  }),
 };
 
 export const ExclusionReasonShape: Shape = {
@@ -661,13 +424,13 @@ export const ExclusionShape: Shape = {
     row: "number",
     reason: ExclusionReasonShape,
   },
-  says: "A reading that is not part of the evidence, and why.",
-  about: {
+  docs: () => ({
+    "": "A reading that is not part of the evidence, and why.",
     elapsed: "Time since the system was isolated from the pump.",
     pressure: "What the gauge shows.",
     row: "Position in the caller's log, from 0.",
     reason: "Why.",
-  },
+  }),
 };
 
 export const VacuumDecayAssessmentExcludedCountShape: Shape = {
@@ -686,8 +449,11 @@ export const VacuumDecayAssessmentExcludedCountShape: Shape = {
 export const DecayStepShape: Shape = {
   type: "DecayStep",
   fields: { elapsed: "duration", change: "pressureDifference" },
-  says: "A sudden change that no leak makes: a valve was opened or a hose moved.",
-  about: { elapsed: "When.", change: "How far the pressure left its course." },
+  docs: () => ({
+    "": "A sudden change that no leak makes: a valve was opened or a hose moved.",
+    elapsed: "When.",
+    change: "How far the pressure left its course.",
+  }),
 };
 
 export const VacuumDecayAssessmentShape: Shape = {
@@ -716,8 +482,8 @@ export const VacuumDecayAssessmentShape: Shape = {
     excludedCount: VacuumDecayAssessmentExcludedCountShape,
     steps: { list: DecayStepShape },
   },
-  says: "The verdict on a vacuum decay. What the readings can't tell is absent.",
-  about: {
+  docs: () => ({
+    "": "The verdict on a vacuum decay. What the readings can't tell is absent.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind the decay.",
     reasons: "Why, the deciding reason first.",
@@ -745,7 +511,7 @@ export const VacuumDecayAssessmentShape: Shape = {
     excluded: "Readings that were set aside; the monitor keeps the first 100.",
     excludedCount: "How many were set aside for which reason.",
     steps: "Steps in the log.",
-  },
+  }),
 };
 
 export const EffectivePumpingSpeedInputShape: Shape = {
@@ -762,14 +528,14 @@ export const ConductanceInputShape: Shape = {
     temperature: "temperature",
     "gas?": { words: ["air", "nitrogen"] },
   },
-  says: "Options of tubeConductance.",
-  about: {
+  docs: () => ({
+    "": "Options of tubeConductance.",
     bore: "Inner diameter, 0.1 mm to 1 m. Real hose bores are smaller than the nominal size.",
     length: "Length, 0.1 mm to 1 km.",
     meanPressure: "Mean of the pressures at both ends.",
     temperature: "Gas temperature.",
     gas: "air when left out.",
-  },
+  }),
 };
 
 export const ConductanceShape: Shape = {
@@ -781,14 +547,14 @@ export const ConductanceShape: Shape = {
     knudsenNumber: "number",
     regime: { words: ["viscous", "transition", "molecular"] },
   },
-  says: "Conductance of a tube and the kind of flow in it.",
-  about: {
+  docs: () => ({
+    "": "Conductance of a tube and the kind of flow in it.",
     conductance: "By the transition formula, which holds in all regimes.",
     viscous: "Viscous part alone, Hagen-Poiseuille.",
     molecular: "Molecular part alone, long tube.",
     knudsenNumber: "Mean free path over bore.",
     regime: "viscous below Kn 0.01, molecular above 0.5, transition between.",
-  },
+  }),
 };
 
 export const DecayCurveInputOptionsShape: Shape = {
@@ -815,8 +581,8 @@ export const VacuumDecayOptionsShape: Shape = {
     "blankTest?": BlankTestShape,
     "confidence?": "number",
   },
-  says: "What the analysis of a vacuum decay needs besides the readings.",
-  about: {
+  docs: () => ({
+    "": "What the analysis of a vacuum decay needs besides the readings.",
     ambient:
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
     coldest: "temperature of the coldest part, where water would sit; the ambient when left out.",
@@ -831,7 +597,7 @@ export const VacuumDecayOptionsShape: Shape = {
     hoses: "Hoses within the isolated part: what they let in is no leak of the system.",
     blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
-  },
+  }),
 };
 
 export const VacuumRiseOfLeakInputShape: Shape = {
@@ -852,11 +618,11 @@ export const WaterVaporMassInputShape: Shape = {
 export const VacuumTubeShape: Shape = {
   type: "VacuumTube",
   fields: { bore: "length", length: "length" },
-  says: "A round tube, hose or bore through which the system is evacuated.",
-  about: {
+  docs: () => ({
+    "": "A round tube, hose or bore through which the system is evacuated.",
     bore: "Inner diameter, 0.1 mm to 1 m. Real hose bores are smaller than the nominal size.",
     length: "Length, 0.1 mm to 1 km.",
-  },
+  }),
 };
 
 export const PumpDownInputShape: Shape = {
@@ -870,8 +636,8 @@ export const PumpDownInputShape: Shape = {
     "ultimate?": "absolutePressure",
     "temperature?": "temperature",
   },
-  says: "Options of pumpDownTime.",
-  about: {
+  docs: () => ({
+    "": "Options of pumpDownTime.",
     volume: "Volume of the system.",
     pump: "Speed of the pump at its inlet, free air displacement for a mechanical pump.",
     tubes:
@@ -881,14 +647,17 @@ export const PumpDownInputShape: Shape = {
     ultimate:
       "Lowest pressure that the pump reaches here, what leaks and vapor included; 0 when left out.",
     temperature: "Gas temperature, only needed with tubes.",
-  },
+  }),
 };
 
 export const EvacuationCycleShape: Shape = {
   type: "EvacuationCycle",
   fields: { vacuum: "absolutePressure", brokenTo: "absolutePressure" },
-  says: "One evacuation and the break with dry nitrogen after it.",
-  about: { vacuum: "Pressure that was reached.", brokenTo: "Pressure to which it was broken." },
+  docs: () => ({
+    "": "One evacuation and the break with dry nitrogen after it.",
+    vacuum: "Pressure that was reached.",
+    brokenTo: "Pressure to which it was broken.",
+  }),
 };
 
 export const ResidualGasFractionInputShape: Shape = {
