@@ -1,8 +1,10 @@
 // Does the nameplate fit the parts? A cross-check of a plate that can be read.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B).
 // Does not cover which of two figures is wrong.
+
 import { type Assessment, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf } from "./checks.ts";
 import type { Load } from "./loads.ts";
@@ -89,10 +91,10 @@ export function assessNameplate(input: {
         ? 1
         : 0.1
       : siOf("printedTo", printedTo, "current", { above: 0 });
-  const rounding = digit / 2 + 1e-9;
-  const tooLow = marked < ampacity.si - rounding;
-  const tooHigh = maximum > ceiling.si;
-  const unexplained = marked > ampacity.si + rounding;
+  const rounding = digit / 2;
+  const tooLow = !isAtLeast(marked, ampacity.si - rounding);
+  const tooHigh = !isAtMost(maximum, ceiling.si);
+  const unexplained = !isAtMost(marked, ampacity.si + rounding);
   const { assumptions, cautions, sources } = calculated;
   const outcome = tooLow || tooHigh ? "fail" : unexplained ? "inconclusive" : "pass";
   const marks = unexplained

@@ -4,6 +4,7 @@
 
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
@@ -144,7 +145,7 @@ function loadOf({ rules, plate }: CheckedCircuit): CircuitSizes["load"] {
   if (stated === undefined) return { amperes: with_(own), by: "ampacity" };
   // UL 1995, 37.14: MCA ≤ 1.25 × the sum, so that less than MCA/1.25 is not all of it.
   const believed =
-    rules.ampacityFactor === 1 || stated >= (own - rounding) / rules.ampacityFactor - 1e-9;
+    rules.ampacityFactor === 1 || isAtLeast(stated, (own - rounding) / rules.ampacityFactor);
   return believed
     ? { amperes: with_(stated), by: "input" }
     : { amperes: with_(own), by: "disbelieved" };

@@ -1,7 +1,7 @@
 // Can a plate be as it is recorded? Its currents against each other, its power against its capacity.
 // Follows the arithmetic of NFPA 70, 440.32 and 440.22, for currents; efficiencies are common practice, no source.
 // Does not cover the circuit: circuit-protection decides it.
-import { isAtMost } from "../quantity/limit.ts";
+import { isAtMost, isEqual } from "../quantity/limit.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { say } from "./statements.ts";
@@ -28,12 +28,12 @@ export function doubtsOfPlate({ record }: Job): Trial[] {
   }
   // 440.33: an ampacity has a quarter of the largest motor on top of the sum; metric plates print one current for both.
   const byAwg = power?.circuits?.some(({ rules }) => /^(nfpa|csa)/.test(rules ?? ""));
-  if (byAwg && ampacity && rated && Math.abs(ampacity.si / rated.si - 1) < 1e-9) {
+  if (byAwg && ampacity && rated && isEqual(ampacity.si, rated.si)) {
     const reason = say("commissioning.rated-as-ampacity", { rated });
     doubts.push(doubt("equipment.minimumCircuitAmpacity", reason));
   }
   const most = ampacity && Math.max(smallestProtection, largestProtection * ampacity.si + 10);
-  if (ampacity && protection && most !== undefined && protection.si > most) {
+  if (ampacity && protection && most !== undefined && !isAtMost(protection.si, most)) {
     const reason = say("commissioning.protection-far-above-ampacity", { protection, ampacity });
     doubts.push(doubt("equipment.maximumOvercurrentProtection", reason));
   }

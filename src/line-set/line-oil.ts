@@ -1,7 +1,9 @@
 // How many oil traps and how much extra oil does the manual ask for? Internal.
 // Follows manufacturers' published manuals, brands withheld.
 // Does not cover whether the oil comes back: vapor-line.ts.
+
 import { objectOf, siOf } from "../quantity/check.ts";
+import { isAtMost, stepsUpTo } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { mL } from "../quantity/units/geometry.ts";
 import type { RunLimits } from "./run-limits.ts";
@@ -13,7 +15,7 @@ export function trapsOf(limits: RunLimits, height: number): number {
   const { above, spacing } = objectOf("limits.oilTraps", limits.oilTraps);
   const from = lengthOf("limits.oilTraps.above", above);
   const every = siOf("limits.oilTraps.spacing", spacing, "length", { above: 0 });
-  return height > from ? Math.ceil(height / every - 1e-9) - 1 : 0;
+  return !isAtMost(height, from) ? stepsUpTo(height, every) - 1 : 0;
 }
 
 /** Oil to add for so many meters of run, by the manual's rule. */
@@ -23,5 +25,5 @@ export function oilOf(limits: RunLimits, run: number): Quantity<"volume"> {
   const step = siOf("limits.extraOil.per", per, "length", { above: 0 });
   const excess = run - lengthOf("limits.extraOil.beyond", beyond);
   const oil = siOf("limits.extraOil.volume", volume, "volume", { min: 0 });
-  return new Quantity(oil * Math.max(0, Math.ceil(excess / step - 1e-9)), volume.unit);
+  return new Quantity(oil * Math.max(0, stepsUpTo(excess, step)), volume.unit);
 }

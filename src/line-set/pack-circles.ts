@@ -2,6 +2,7 @@
 // Follows the corner-placing method: each circle is laid where it touches two of wall and circles already
 // laid, all orders and places tried; after Huang et al., J. Oper. Res. Soc. 56, 539 (2005),
 // from memory. Does not cover proofs that none exists for four and more circles: see leastRadius.
+import { isAtMost } from "../quantity/limit.ts";
 
 /** A circle or a rectangle from (0, 0) to (width, height); the circle's center is (0, 0). */
 export type Opening =
@@ -125,10 +126,11 @@ export function tooLargeForRectangle(
   height: number,
 ): boolean {
   const [a = 0, b = 0] = [...radii].sort((x, y) => y - x);
-  const hair = 1 + 1e-9;
   const across = Math.hypot(Math.max(0, width - a - b), Math.max(0, height - a - b));
   const area = radii.reduce((sum, r) => sum + Math.PI * r * r, 0);
   return (
-    2 * a > Math.min(width, height) * hair || a + b > across * hair || area > width * height * hair
+    !isAtMost(2 * a, Math.min(width, height)) ||
+    !isAtMost(a + b, across) ||
+    !isAtMost(area, width * height)
   );
 }

@@ -1,9 +1,11 @@
 // Which superheat does an orifice unit want now? The chart of its manual, and the cells that were found.
 // Follows manufacturers' manuals: indoor wet bulb by outdoor dry bulb, ± 5 °F, a dash forbids charging.
 // Does not cover the rest of that chart: only four of its cells were read, none is made up.
+
 import { describe, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtMost, isEqual } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
 
@@ -92,10 +94,11 @@ export function targetSuperheat(conditions: {
   const wetBulb = siOf("indoorWetBulb", indoorWetBulb, "temperature");
   if (chart !== undefined)
     return fromChart(objectOf("chart", chart), outdoorDryBulb, indoorWetBulb);
-  const half = 5 / 18 + 1e-9; // half a degree Fahrenheit
+  const half = 5 / 18; // half a degree Fahrenheit
   const cell = cells.find(
     ([db, wb]) =>
-      Math.abs(outdoor - kelvinOf(db)) <= half && Math.abs(wetBulb - kelvinOf(wb)) <= half,
+      isAtMost(Math.abs(outdoor - kelvinOf(db)), half, 1) &&
+      isAtMost(Math.abs(wetBulb - kelvinOf(wb)), half, 1),
   );
   if (cell) return frozen({ instruction: "charge-to-target", target: deltaF(cell[2]), tolerance });
   throw new OutOfRangeError({
@@ -145,9 +148,9 @@ function sharesOf(
     const above = { above: scale.at(-1) ?? 0 };
     scale.push(siOf(`${name}[${i}]`, mark, "temperature", above));
   });
-  const range = { min: (scale[0] ?? 0) - 1e-9, max: (scale.at(-1) ?? 0) + 1e-9 };
+  const range = { min: scale[0] ?? 0, max: scale.at(-1) ?? 0 };
   const T = siOf(argument, value, "temperature", range, OutOfRangeError);
-  const on = scale.findIndex((mark) => Math.abs(mark - T) <= 1e-9);
+  const on = scale.findIndex((mark) => isEqual(mark, T));
   if (on >= 0) return [[on, 1]];
   const above = scale.findIndex((mark) => mark > T);
   const [low = 0, high = 1] = scale.slice(above - 1, above + 1);

@@ -1,5 +1,6 @@
 // Which sleeve and which cover take the insulated pair, the drain and the cable?
 // Follows line-set: circles side by side. Does not cover fill limits of conduit, and foam that is squeezed.
+
 import { cite } from "../assessment/assessment.ts";
 import type { Single } from "../assessment/statement.ts";
 import {
@@ -9,6 +10,7 @@ import {
   smallestSleeve,
   type TubeSize,
 } from "../line-set/index.ts";
+import { stepsUpTo } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
@@ -71,7 +73,7 @@ export function bundleShare(job: Job): Share {
 /** The smallest square cover in steps in which the items lie; a circle of the sleeve's size always fits. */
 function squareCover(items: readonly RoundItem[], sleeve: Length): Length {
   const step = ["in", "ft"].includes(sleeve.unit.symbol) ? steps.imperial : steps.metric;
-  const most = Math.ceil(sleeve.si / step.si - 1e-9);
+  const most = stepsUpTo(sleeve.si, step.si);
   for (let n = Math.ceil((0.7 * sleeve.si) / step.si); n < most; n++) {
     const side = step.unit(n * step.in(step.unit));
     if (assessLineFit({ items, opening: { width: side, height: side } }).outcome === "pass")

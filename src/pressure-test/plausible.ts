@@ -1,7 +1,9 @@
 // Was it a test at all? What keeps readings from passing, whatever the drop: hold, fill, instruments.
 // Follows UMC's checklist (10 min) for the shortest hold and ANSI/ASHRAE 15 for the fill: at least what the
 // system reaches, at most what is marked. Does not cover the drop: decide.ts.
+
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { asTime, shown } from "./figures.ts";
@@ -29,9 +31,6 @@ export interface Course {
 
 /** The shortest hold in print: mechanical code checklist. */
 const SHORTEST = 600;
-
-/** A tenth of a millionth: what converting units leaves. */
-const HAIR = 1e-7;
 
 /** Share of the fill pressure an hour that has to move the gauge by a step; common practice, no source. */
 const RATE = 0.01 / 3600;
@@ -82,11 +81,11 @@ function holdDoubts(
   });
   const hold = asTime(seconds);
   if (seconds === 0) return [{ reason: say("pressure-test.hold-time-unknown"), action }];
-  if (seconds < SHORTEST * (1 - HAIR))
+  if (!isAtLeast(seconds, SHORTEST))
     return [
       { reason: say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) }), action },
     ];
-  if (seconds < asked * (1 - HAIR))
+  if (!isAtLeast(seconds, asked))
     return [
       {
         reason: say("pressure-test.hold-below-manual", {
@@ -96,7 +95,7 @@ function holdDoubts(
         action,
       },
     ];
-  if (seconds < needed * (1 - HAIR))
+  if (!isAtLeast(seconds, needed))
     return [
       {
         reason: say("pressure-test.hold-below-step", {
@@ -119,7 +118,7 @@ function fillDoubts(
   const doubts: Doubt[] = [];
   if (testPressure !== undefined) {
     const asked = siOf("required.testPressure", testPressure, "gaugePressure", { above: 0 });
-    if (fill < asked * (1 - HAIR)) {
+    if (!isAtLeast(fill, asked, testPressure.unit.scale)) {
       const values = { pressure: gaugeOf(fill, testPressure.unit), required: testPressure };
       doubts.push({
         reason: say("pressure-test.fill-below-manual", values),
@@ -132,7 +131,7 @@ function fillDoubts(
     test.refrigerant?.pressure?.si ?? 0,
     test.refrigerant?.gas?.pressureAtRest?.si ?? 0,
   );
-  if (first.pressure < service * (1 - HAIR)) {
+  if (!isAtLeast(first.pressure, service)) {
     const reached = gaugeOf(service - first.atmosphere, psig);
     doubts.push({
       reason: say("pressure-test.fill-below-service", {
@@ -149,7 +148,7 @@ function fillDoubts(
     },
   );
   const lowest = limits.reduce((a, b) => Math.min(a, b), Infinity);
-  if (highest > lowest * (1 + HAIR)) {
+  if (!isAtMost(highest, lowest, psig.scale)) {
     const of = marked?.[limits.indexOf(lowest)]?.pressure as Quantity<"gaugePressure">;
     const values = { pressure: gaugeOf(highest, of.unit), marked: of };
     doubts.push({

@@ -22,3 +22,20 @@ export function isAtMost(value: number, limit: number, scale = 0): boolean {
 export function isAtLeast(value: number, limit: number, scale = 0): boolean {
   return limit === -Infinity || value >= limit - noiseAt(value, limit, scale);
 }
+
+/** Whether two values are the same, both in SI. */
+export function isEqual(a: number, b: number, scale = 0): boolean {
+  return Math.abs(a - b) <= noiseAt(a, b, scale);
+}
+
+/** How many steps it takes to get as far as a size; a multiple of the step needs no further one. */
+export function stepsUpTo(size: number, step: number): number {
+  const near = Math.round(size / step);
+  return isAtMost(size, near * step) ? near : Math.ceil(size / step);
+}
+
+/** How many whole steps a size holds. */
+export function stepsWithin(size: number, step: number): number {
+  const near = Math.round(size / step);
+  return isAtMost(near * step, size) ? near : Math.floor(size / step);
+}

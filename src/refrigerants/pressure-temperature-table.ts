@@ -15,6 +15,7 @@ import {
 } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { stepsWithin } from "../quantity/limit.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
 import { temperatureOf } from "./arguments.ts";
@@ -136,7 +137,7 @@ export function pressureTemperatureTable(
       hint: say("refrigerants.table-needs-atmosphere"),
     });
   }
-  const count = Math.floor((last - first) / width + 1e-9) + 1;
+  const count = stepsWithin(last - first, width) + 1;
   numberOf("step", count, { min: 1, max: mostRows, hint: say("refrigerants.number-of-rows") });
   const rows = Array.from({ length: count }, (_, i): TableRow<"gaugePressure"> => {
     const T = Math.min(first + i * width, last);

@@ -7,6 +7,7 @@
 export { type Draft, whole } from "./draft.ts";
 export { isRecord } from "./is-record.ts";
 export { type Dated, type IsoTime, momentOf, surelyBefore } from "./iso-time.ts";
+export { oneOfWords } from "./leaf-visits.ts";
 export { checkOf } from "./live.ts";
 export { pathText, shown } from "./path-text.ts";
 export { reading } from "./read-json.ts";
@@ -28,5 +29,5 @@ export {
   type WordsShape,
 } from "./shape.ts";
 export { segmentsOf, shapeAt } from "./shape-at.ts";
-export { type Leaves, oneOfWords, visitOf } from "./visit.ts";
+export { type Leaves, visitOf } from "./visit.ts";
 export { errorOf, type Finding, refuse, startWalk, tried, type Visit, type Walk } from "./walk.ts";

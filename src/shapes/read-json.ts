@@ -4,7 +4,8 @@ import { unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { QuantityJson, Unit } from "../quantity/quantity.ts";
 import { isRecord } from "./is-record.ts";
-import { type Leaves, oneOfWords } from "./visit.ts";
+import { oneOfWords } from "./leaf-visits.ts";
+import type { Leaves } from "./visit.ts";
 import { refuse, tried, type Visit, type Walk } from "./walk.ts";
 
 /** JSON becomes live, frozen values. */

@@ -4,7 +4,7 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { alternatives } from "./alternatives.ts";
 import { isRecord } from "./is-record.ts";
-import { momentOf } from "./iso-time.ts";
+import { oneOfWords, primitives, text, tooLong, words } from "./leaf-visits.ts";
 import {
   type CasesShape,
   casesOf,
@@ -13,7 +13,7 @@ import {
   type Shape,
 } from "./shape.ts";
 import { shapeAt } from "./shape-at.ts";
-import { counts, isOver, refuse, tried, type Visit, type Walk } from "./walk.ts";
+import { counts, isOver, refuse, tried, type Visit } from "./walk.ts";
 
 /** What differs between JSON and live values. */
 export interface Leaves {
@@ -24,53 +24,6 @@ export interface Leaves {
   /** What becomes of a list or of an object, when it is whole. */
   readonly done: <T extends object>(made: T) => T;
 }
-
-/** Words, or a few of them where they are many. */
-export const oneOfWords = (words: readonly (string | number)[]): string =>
-  words.length <= 60
-    ? words.join(", ")
-    : `one of ${words.length} words, such as ${words.slice(0, 5).join(", ")}`;
-
-const text: Visit = {
-  allowed: "a text",
-  fits: (value) => typeof value === "string",
-  of(value, walk) {
-    if (typeof value !== "string") return refuse(walk, value, "a text");
-    const { stringLength } = walk.limits;
-    if (value.length <= stringLength) return value;
-    return tooLong(walk, `a text of ${value.length} characters`, stringLength);
-  },
-};
-
-function tooLong(walk: Walk, value: string, most: number): undefined {
-  if (!isOver(walk)) {
-    walk.findings.push({ path: [...walk.path], value, allowed: `at most ${most}` });
-  }
-  return undefined;
-}
-
-const primitives: Readonly<Record<string, Visit>> = {
-  text,
-  number: {
-    allowed: "a finite number",
-    fits: (value) => typeof value === "number",
-    of: (value, walk) =>
-      Number.isFinite(value) ? (value as number) + 0 : refuse(walk, value, "a finite number"), // no −0
-  },
-  flag: {
-    allowed: "true, false",
-    fits: (value) => typeof value === "boolean",
-    of: (value, walk) => (typeof value === "boolean" ? value : refuse(walk, value, "true, false")),
-  },
-  time: {
-    ...text,
-    allowed: "a date or a moment by ISO 8601",
-    of(value, walk) {
-      tried(walk, () => momentOf("", value as string));
-      return value;
-    },
-  },
-};
 
 /** Any data: quantities as such, everything else part by part. */
 function any(leaves: Leaves): Visit {
@@ -92,17 +45,6 @@ function any(leaves: Leaves): Visit {
   const items = list(() => visit, leaves);
   const fields = each(visit, leaves);
   return visit;
-}
-
-function words(all: readonly (string | number)[]): Visit {
-  const known = new Set<unknown>(all);
-  const allowed = oneOfWords(all);
-  const fits = (value: unknown) => known.has(value);
-  return {
-    allowed,
-    fits,
-    of: (value, walk) => (fits(value) ? value : refuse(walk, value, allowed)),
-  };
 }
 
 /** A list; `count` items where it has just so many. */

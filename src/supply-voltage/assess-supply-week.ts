@@ -152,17 +152,17 @@ function tenMinuteMeans(
   const end = times.at(-1) as number;
   const means: number[] = [];
   let next = 0;
-  for (let from = start; from + tenMinutes <= end + 1e-6; from += tenMinutes) {
+  for (let from = start; isAtMost(from + tenMinutes, end, 1); from += tenMinutes) {
     let [squares, n, last, whole] = [0, 0, from, true];
-    for (; (times[next] ?? Number.POSITIVE_INFINITY) < from + tenMinutes - 1e-6; next++) {
+    for (; !isAtLeast(times[next] ?? Number.POSITIVE_INFINITY, from + tenMinutes, 1); next++) {
       const v = volts[next] as number;
       const at = times[next] as number;
-      whole &&= at - last <= 60 + 1e-6 && v >= 0.05 * nominal; // below 5 %: an interruption
+      whole &&= isAtMost(at - last, 60, 1) && v >= 0.05 * nominal; // below 5 %: an interruption
       squares += v * v;
       n++;
       last = at;
     }
-    whole &&= from + tenMinutes - last <= 60 + 1e-6;
+    whole &&= isAtMost(from + tenMinutes - last, 60, 1);
     means.push(whole && n ? Math.sqrt(squares / n) : -1);
   }
   return means;

@@ -5,6 +5,18 @@ import ts from "typescript";
 import { fieldDoc, typeDoc } from "./doc-text.ts";
 import { type Declared, isNameless, Names, pascal } from "./names.ts";
 import { forms, modules, named } from "./settings.ts";
+import {
+  commonCode,
+  either,
+  fieldsOf,
+  inDeclaredOrder,
+  isFields,
+  isTime,
+  isWord,
+  literalOf,
+  words,
+  wordsIn,
+} from "./type-facts.ts";
 
 /** A shape with a name of its own, as a constant of a generated file. */
 export interface Constant extends Declared {
@@ -337,64 +349,3 @@ export class Deriver {
     return constant;
   }
 }
-
-/** Whether an object has fields of its own, as against a list, a quantity or an object that goes by a name. */
-function isFields(type: ts.Type, checker: ts.TypeChecker): boolean {
-  const isObject = type.isIntersection() || (type.flags & ts.TypeFlags.Object) !== 0;
-  const special = ["Quantity", "Unit"].includes(type.symbol?.name ?? "");
-  return (
-    isObject &&
-    !special &&
-    !checker.isArrayLikeType(type) &&
-    !type.getStringIndexType() &&
-    type.getCallSignatures().length === 0
-  );
-}
-
-/** The fields of a type: those of the types that it extends first, as a reader meets them. */
-function fieldsOf(type: ts.Type, checker: ts.TypeChecker): readonly ts.Symbol[] {
-  const bases = type.isClassOrInterface() ? checker.getBaseTypes(type) : [];
-  const all = checker.getPropertiesOfType(type);
-  const inherited = bases.flatMap((base) => fieldsOf(base, checker).map(({ name }) => name));
-  const rank = ({ name }: ts.Symbol) => inherited.indexOf(name) + 1 || all.length + 1;
-  return [...all].sort((a, b) => rank(a) - rank(b));
-}
-
-/** Whether a field was declared as a date or a moment; to the compiler it is a text like any other. */
-function isTime(field: ts.Symbol): boolean {
-  const [declaration] = field.declarations ?? [];
-  if (!declaration || !ts.isPropertySignature(declaration)) return false;
-  const type = declaration.type;
-  const parts = type && ts.isUnionTypeNode(type) ? type.types : [type];
-  return parts.some(
-    (one) => one && ts.isTypeReferenceNode(one) && one.typeName.getText() === "IsoTime",
-  );
-}
-
-/** Words as their alias lists them: the compiler's own order hangs on what it met first. */
-function inDeclaredOrder(
-  type: ts.UnionType,
-  all: readonly (string | number)[],
-): readonly (string | number)[] {
-  const [declaration] = type.aliasSymbol?.declarations ?? [];
-  const text = declaration?.getText() ?? "";
-  const place = (word: string | number) =>
-    text.indexOf(typeof word === "string" ? `"${word}"` : String(word));
-  return all.every((word) => place(word) >= 0) ? [...all].sort((a, b) => place(a) - place(b)) : all;
-}
-
-/** What codes of words have in common: circuit-protection.device of its breaker and its fuse. */
-function commonCode(all: readonly string[]): string | undefined {
-  const [first, ...others] = all.map((one) => one.slice(0, one.lastIndexOf(".")));
-  return first && others.every((one) => one === first) ? first : undefined;
-}
-
-const isWord = (type: ts.Type): boolean => type.isStringLiteral() || type.isNumberLiteral();
-const literalOf = (type: ts.Type) => (type as ts.LiteralType).value as string | number;
-const wordsIn = (type: ts.Type): (string | number)[] => {
-  const parts = type.isUnion() ? type.types : [type];
-  return parts.every(isWord) ? parts.map(literalOf) : [];
-};
-const words = (all: readonly (string | number)[]) => `{ words: ${JSON.stringify(all)} }`;
-const either = (forms: readonly string[]) =>
-  forms.length === 1 ? (forms[0] as string) : `{ either: [${forms.join(", ")}] }`;
