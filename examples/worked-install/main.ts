@@ -1,12 +1,14 @@
 // Plans an installation, judges its record and prints a commissioning summary.
 //
 //   npm start                              plan and verdict of the three heads in examples/three-heads
-//   npm start -- examples/failing-install  the verdict on another folder with a record.json
-//   npm start -- plan [folder]             the plan alone, by plan.json or record.json
+//   npm start -- plan [folder]             the plan, by plan.json or record.json
+//   npm start -- judge [folder]            the verdict on a folder with a record.json; the word may be left out
+//   npm start -- report [folder]           the report as Markdown
 //   npm start -- --units SI                in SI units; inch-pound when left out
 //   npm start -- --language es             in Spanish, as a document; es-ES, fr and fr-FR too
 //   npm start -- --all                     with every source
-//   npm start -- --report report.html      writes the whole report, or the plan, too, as .html or .md
+//   npm start -- --report report.html      writes the report, or the plan, too, as .html or .md
+//   npm start -- --no-appendix             leaves the appendix out of the report
 //
 // Exit code 0: every step passed or was declared not applicable. 1: a step failed or is undecided. 2: bad
 // input. Nothing is written unless --report asks for it, and a file that exists only with --overwrite.
@@ -57,9 +59,11 @@ const example = join(import.meta.dirname, "../three-heads");
 export function run(args: readonly string[]): Run {
   try {
     const given = readArguments(args);
-    if (given.planOnly) return planned(given);
-    const { folder, system, report } = given;
-    if (folder !== undefined) return judged({ ...given, folder });
+    const { command, folder, system, report } = given;
+    if (command === "plan") return planned(given);
+    if (command !== undefined || folder !== undefined) {
+      return judged({ ...given, folder: folder ?? example });
+    }
     // The main job: the plan, the record, and the report where it is asked for.
     const plan = planned({ ...given, folder: example, report: undefined });
     const { output, ...verdict } = judged({ ...given, folder: example, system, report });
@@ -87,12 +91,14 @@ function planned({ folder = example, system, report, overwrite, language }: Argu
 
 /** The verdict on a record. */
 function judged(given: Arguments & { readonly folder: string }): Run {
-  const { folder, system, all, report, overwrite, language } = given;
+  const { command, folder, system, all, report, overwrite, language, appendix } = given;
   const { record, placeOf } = readInstallation(folder);
   const result = assessInstallation(record, { rules });
-  const options = { language, system, printedAt: now(), rules } as const;
-  const output =
-    language === english ? summary(record, result, system, all) : markdownReport(record, options);
+  const options = { language, system, printedAt: now(), rules, appendix } as const;
+  const isSummary = command !== "report" && language === english;
+  const output = isSummary
+    ? summary(record, result, system, all)
+    : markdownReport(record, { ...options, appendix: appendix && command === "report" });
   const problems = result.steps.flatMap((step) => step.problems);
   if (problems.length > 0) {
     const errors = problems.map(
@@ -128,20 +134,24 @@ function write(path: string, text: string, overwrite: boolean): "written" | "rep
   }
 }
 
+/** What the program can be told to do. */
+const commands = ["plan", "judge", "report"] as const;
+
 interface Arguments {
-  /** Whether the plan alone is asked for. */
-  readonly planOnly: boolean;
+  /** What is asked for; plan and verdict of the main job when left out. */
+  readonly command: (typeof commands)[number] | undefined;
   readonly folder: string | undefined;
   readonly system: UnitSystem;
   readonly language: typeof english;
   readonly all: boolean;
+  readonly appendix: boolean;
   readonly report: string | undefined;
   readonly overwrite: boolean;
 }
 
 function readArguments(args: readonly string[]): Arguments {
   const usage =
-    "usage: npm start -- [plan] [folder] [--units inch-pound|SI] [--language en|es|es-ES|fr|fr-FR] [--all] [--report file.html|file.md] [--overwrite]";
+    "usage: npm start -- [plan|judge|report] [folder] [--units inch-pound|SI] [--language en|es|es-ES|fr|fr-FR] [--all] [--no-appendix] [--report file.html|file.md] [--overwrite]";
   try {
     const { positionals, values } = parseArgs({
       args: [...args],
@@ -149,14 +159,15 @@ function readArguments(args: readonly string[]): Arguments {
         units: { type: "string" },
         language: { type: "string" },
         all: { type: "boolean" },
+        "no-appendix": { type: "boolean" },
         report: { type: "string" },
         overwrite: { type: "boolean" },
       },
       allowPositionals: true,
     });
     const { units: system = "inch-pound", all = false, report, overwrite = false } = values;
-    const planOnly = positionals[0] === "plan";
-    const [folder, more] = planOnly ? positionals.slice(1) : positionals;
+    const command = commands.find((one) => one === positionals[0]);
+    const [folder, more] = command ? positionals.slice(1) : positionals;
     if (more !== undefined) throw new Error(`"${more}" is one folder too many`);
     const { language: tag = "en" } = values;
     const language = Object.hasOwn(languages, tag) ? languages[tag] : undefined;
@@ -164,7 +175,8 @@ function readArguments(args: readonly string[]): Arguments {
     if (system !== "inch-pound" && system !== "SI") throw new Error(`--units "${system}"`);
     if (report !== undefined && !/\.(html|md)$/.test(report))
       throw new Error(`--report "${report}"`);
-    return { planOnly, folder, system, language, all, report, overwrite };
+    const appendix = !values["no-appendix"];
+    return { command, folder, system, language, all, appendix, report, overwrite };
   } catch (error) {
     throw new BadInput(`${(error as Error).message}; ${usage}`);
   }

@@ -1,5 +1,6 @@
-// The commissioning summary as text for a terminal of 80 columns: first what decides and what may not be
-// done yet, then every step with its reasons and figures, then cautions and sources.
+// The commissioning summary as text for a terminal of 80 columns, in the order of the report: what decides, what to do
+// next, what may not be done yet, every step in a line; then the steps with their figures, what fails first; then cautions
+// and sources.
 import {
   type Assessment,
   explain,
@@ -48,10 +49,6 @@ export function summary(
     "",
     verdict,
     "",
-    ...result.steps.map((step, i) =>
-      row(`${String(i + 1).padStart(2)}. ${nameOf(step)}`, wordOf(step)),
-    ),
-    "",
     ...(deciding.length
       ? [...title("What decides", "-"), ...bullets(deciding.map(sayPlaced)), ""]
       : []),
@@ -66,7 +63,14 @@ export function summary(
       ),
     ),
     "",
-    ...result.steps.flatMap((step, i) => [...stepLines(record, step, i + 1, show), ""]),
+    ...result.steps.map((step, i) =>
+      row(`${String(i + 1).padStart(2)}. ${nameOf(step)}`, wordOf(step)),
+    ),
+    "",
+    ...failingFirst(result.steps).flatMap((step) => [
+      ...stepLines(record, step, result.steps.indexOf(step) + 1, show),
+      "",
+    ]),
     ...title("Assumed", "-"),
     ...bullets(result.assumptions.map(say)),
     "",
@@ -78,6 +82,13 @@ export function summary(
     "",
     verdict,
   ].join("\n");
+}
+
+/** What fails, then what is open, then what passed, each in the order of the work. */
+function failingFirst(steps: readonly InstallationStep[]): InstallationStep[] {
+  const place = ({ outcome, state }: InstallationStep) =>
+    state === "not-applicable" ? 3 : ["fail", "inconclusive", "pass"].indexOf(outcome);
+  return [...steps].sort((a, b) => place(a) - place(b));
 }
 
 /** Unit, refrigerant and place in a line. */
@@ -121,9 +132,9 @@ function stepLines(
       ];
     }),
     ...problems.flatMap(({ path, reason }) =>
-      wrapped("  cannot be used: ", `${path}: ${explain(reason, english, show)}`),
+      wrapped("  cannot be used: ", `${fieldWord(path)}: ${explain(reason, english, show)}`),
     ),
-    ...(missing.length ? wrapped("  not recorded: ", `${missing.join(", ")}.`) : []),
+    ...(missing.length ? wrapped("  not recorded: ", `${missing.map(fieldWord).join(", ")}.`) : []),
     ...(blockedBy.length ? wrapped("  waits for: ", `${blockedBy.map(stepWord).join(", ")}.`) : []),
   ];
 }
@@ -144,7 +155,7 @@ function gaugeLines({ pressureTests = [] }: InstallationRecord, show: Show): str
 /** The figures of a verdict, with their uncertainty where they have one, by name. */
 function figuresOf(assessment: Assessment<string>, show: Show): [name: string, figure: string][] {
   return Object.entries(assessment).flatMap(([key, one]) => {
-    const name = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+    const name = wordOr(`report.figure.${key}`, key);
     if (isQuantity(one)) return one.si === 0 ? [] : [[name, show(one)]];
     if (!isQuantity(one?.value) || !isQuantity(one?.expandedUncertainty)) return [];
     const k = Number(one.coverageFactor.toPrecision(3));
@@ -164,17 +175,26 @@ function jointOf({ runs = [] }: InstallationRecord, path = ""): string | undefin
   return joint === undefined ? undefined : runs[Number(run)]?.joints?.[Number(joint)]?.name;
 }
 
+/** A word of the language; what it has none for stays as it is. */
+const wordOr = (code: string, otherwise: string) =>
+  Object.hasOwn(english.messages, code) ? label(code, english) : otherwise;
+
+/** A field of the record in words. */
+const fieldWord = (path: string) =>
+  wordOr(`commissioning.field.${path.replace(/\[\d+\]/g, "")}`, path);
+
 const stepWord = (name: StepName) => label(`commissioning.step.${name}`, english);
 const nameOf = ({ name }: InstallationStep) => capital(stepWord(name));
 
-function wordOf({ state, outcome, missing }: InstallationStep): string {
+/** The outcome of a step; beside it what keeps it from counting. */
+function wordOf({ state, outcome, missing, blockedBy }: InstallationStep): string {
   const stateWord = label(`commissioning.step-state.${state}`, english);
   if (state === "not-applicable") return stateWord.toUpperCase();
-  if (state === "missing") return `${wordFor(outcome)} (${stateWord})`;
-  const incomplete = outcome === "inconclusive" && missing.length > 0;
-  return incomplete
-    ? `${wordFor(outcome)} (${label("commissioning.step-state.partial", english)})`
-    : wordFor(outcome);
+  if (outcome === "pass" && blockedBy.length > 0) {
+    return `${wordFor(outcome)} (${label("report.label.not-yet", english)})`;
+  }
+  const isIncomplete = outcome === "inconclusive" && (state === "missing" || missing.length > 0);
+  return isIncomplete ? `${wordFor(outcome)} (${stateWord})` : wordFor(outcome);
 }
 
 /** With a capital letter. */

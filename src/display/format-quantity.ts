@@ -43,7 +43,7 @@ export interface FormatQuantityOptions<K extends Kind> {
  * A quantity as text for people. `parseQuantity` of field-text reads it back within the step that is shown
  * (with the same locale).
  *
- * - Inch-pound lengths from 3 in are feet, inches and sixteenths; from 1/8 in a
+ * - Inch-pound lengths from 100 ft are feet and whole inches; from 3 in feet, inches and sixteenths; from 1/8 in a
  *   fraction where they lie within 0.0006 in of a 64th (tube sizes: 0.312 in is 5/16); thousandths
  *   otherwise (walls).
  * - Inch-pound masses are pounds and ounces to 0.1 oz; durations hours, minutes and seconds.
@@ -155,6 +155,7 @@ function denominatorFor(inches: number, step: number | undefined): number | unde
   const size = Math.abs(inches);
   if (step !== undefined)
     return [1, 2, 4, 8, 16, 32, 64].find((d) => Math.abs(d * step - 1) < 1e-9);
+  if (size >= 1200) return 1; // nobody reads sixteenths on 100 ft
   if (size >= 3) return 16;
   const sixtyFourths = Math.round(size * 64);
   // 5/16 in tube is 0.312 in (ASTM B280-20), 0.0005 in off the fraction

@@ -4,7 +4,7 @@
 import type { Frame, PlotColors } from "./plot-options.ts";
 import type { Level, Line, Panel } from "./shapes.ts";
 import { paintOf, strokeOf } from "./styles.ts";
-import { element, label, short, textSize, widthOf } from "./svg-text.ts";
+import { element, label, short, textSize, widthOf, wrapped } from "./svg-text.ts";
 
 const sample = 26;
 
@@ -41,10 +41,15 @@ export function legendOf(
   const parts: string[] = [];
   let [x, y] = [0, top + 10];
   const entry = (name: string, draw: (x: number, y: number) => string) => {
-    const room = sample + 6 + widthOf(name, textSize);
+    const rows = wrapped(name, textSize, width - sample - 6);
+    const room = sample + 6 + Math.max(...rows.map((row) => widthOf(row, textSize)));
     if (x > 0 && x + room > width) [x, y] = [0, y + 18];
-    parts.push(draw(x, y - 4.5), label(name, x + sample + 6, y));
-    x += room + 16;
+    parts.push(draw(x, y - 4.5));
+    rows.forEach((row, i) => {
+      parts.push(label(row, x + sample + 6, y + 16 * i));
+    });
+    // A name of two rows has its row to itself.
+    [x, y] = rows.length > 1 ? [width, y + 16 * (rows.length - 1)] : [x + room + 16, y];
   };
   for (const { bands, lines } of panels) {
     for (const one of lines) {

@@ -81,18 +81,23 @@ export function recordPlots(
       | CheckVerdicts[Name]
       | undefined;
   const number = (all: readonly unknown[], i: number) => (all.length > 1 ? ` ${i + 1}` : "");
+  const own = (id: string, i: number): PlotOptions => ({
+    ...reader,
+    id: i === 0 ? id : `${id}-${i + 1}`,
+  });
   const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
     const test = holdOf(record, part);
     const hold = of("pressure-test", `pressureTests[${i}]`);
     if (!test || !hold) return [];
     const title = `${word("plots.pressure-test")}${number(pressureTests, i)}`;
-    return [{ step: "pressure-test", title, svg: pressureTestPlot(test, hold, reader) }];
+    const svg = pressureTestPlot(test, hold, own("pressure-test-plot", i));
+    return [{ step: "pressure-test", title, svg }];
   });
   const decays = evacuations.flatMap(({ readings, policy, ambient }, i): RecordPlot[] => {
     const decay = of("vacuum-decay", `evacuations[${i}]`);
     if (!readings || !policy || !ambient || !decay) return [];
     const log = { readings, ambient, policy: acceptancePolicies[policy] };
-    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, reader);
+    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, own("vacuum-decay-plot", i));
     const title = `${word("plots.vacuum-decay")}${number(evacuations, i)}`;
     return [{ step: "evacuation", title, svg }];
   });

@@ -34,9 +34,12 @@ export function element(name: string, attributes: Attributes, ...inside: string[
   return inside.length > 0 ? `<${name}${text}>${inside.join("")}</${name}>` : `<${name}${text}/>`;
 }
 
-/** About how wide a text is, in units: 0.65 of the size for a digit, 0.56 for another character. */
+/** About how wide a text is, in units: 0.65 of the size for a digit, 0.7 for a capital, 0.56 for another character. */
 export const widthOf = (text: string, size: number): number =>
-  size * (0.56 * text.length + 0.09 * text.replace(/\D/g, "").length);
+  size *
+  (0.56 * text.length +
+    0.09 * text.replace(/\D/g, "").length +
+    0.14 * text.replace(/\P{Lu}/gu, "").length);
 
 /** A text in lines that are about as wide as there is room. */
 export function wrapped(text: string, size: number, room: number): string[] {

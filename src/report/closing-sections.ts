@@ -1,52 +1,18 @@
-// What is missing, assumed, dangerous, cited, and outside this report? The last sections.
+// What is dangerous, cited, and outside this report? The last sections.
 // Follows the assessment and the bibliography. Does not cover advice beyond the cautions of the checks.
 import { type Source, sourceById } from "../sources/index.ts";
 import type { Context } from "./context.ts";
 import { list, type Section, table, text } from "./report-document.ts";
 import { say } from "./statements.ts";
-import { fieldLine } from "./step-section.ts";
-import { capital } from "./words.ts";
-
-/** Every missing field and every assumption. */
-export function openSections(context: Context): Section[] {
-  const { assessment, said, words } = context;
-  const { missing, assumptions, steps } = assessment;
-  const ofSteps = steps.flatMap(({ checks }) =>
-    checks.flatMap((one) => one.assessment.assumptions.map(said)),
-  );
-  const told = new Set(ofSteps);
-  const others = assumptions.map(said).filter((sentence) => !told.has(sentence));
-  return [
-    {
-      id: "missing",
-      title: words.of("missing"),
-      blocks: missing.length
-        ? [
-            text(said(say("report.fields-needed", { count: missing.length }))),
-            ...list(missing.map((path) => fieldLine(context, path))),
-          ]
-        : [text(said(say("report.all-recorded")))],
-    },
-    {
-      id: "assumptions",
-      title: words.of("assumptions"),
-      blocks: others.length
-        ? [text(said(say("report.beyond-the-steps"))), ...list(others)]
-        : [text(said(say("report.nothing-beyond")))],
-    },
-  ];
-}
+import { placedText } from "./verdict-section.ts";
 
 /** Cautions: findings, dangers, then what governs, each with the step of which it speaks. */
-export function cautionsSection({ assessment, said, words }: Context): Section {
+export function cautionsSection(context: Context): Section {
+  const { assessment, said, words } = context;
   const kinds = ["finding", "danger", "governing"] as const;
   const parts = kinds.flatMap((kind, i): Section[] => {
     const own = assessment.cautions.filter((one) => (one.kind ?? "finding") === kind);
-    const lines = own.map((one) =>
-      kind === "finding" && one.step
-        ? `${capital(words.code(`commissioning.step.${one.step}`))}: ${said(one)}`
-        : said(one),
-    );
+    const lines = own.map((one) => (kind === "finding" ? placedText(context, one) : said(one)));
     const title = words.code(`assessment.caution.${kind}`);
     return lines.length ? [{ id: `cautions-${i + 1}`, title, blocks: list(lines) }] : [];
   });
@@ -84,12 +50,12 @@ export function sourcesSection({ assessment, works, words, said }: Context): Sec
           text(ways.map((way) => said(say(way))).join(" ")),
           ...table(words.of("sources"), head, rows, ids),
         ]
-      : [text(said(say("report.nothing-cited")))],
+      : [],
   };
 }
 
-/** What the report cannot say. */
-export function limitsSection({ words, said }: Context): Section {
+/** What the report cannot say, and what was left out of it. */
+export function limitsSection({ words, said }: Context, hasAppendix: boolean): Section {
   return {
     id: "limits",
     title: words.of("limits"),
@@ -97,6 +63,8 @@ export function limitsSection({ words, said }: Context): Section {
       said(say("report.judges-a-record")),
       said(say("report.repeats-what-was-stated")),
       said(say("report.what-a-pass-means")),
+      said(say("report.what-plus-minus-means")),
+      ...(hasAppendix ? [] : [said(say("report.appendix-left-out"))]),
       said(say("report.standing")),
     ]),
   };

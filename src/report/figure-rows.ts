@@ -4,9 +4,11 @@
 import type { Figure } from "../assessment/index.ts";
 import type { StepCheck } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
+import { percent } from "../quantity/units/index.ts";
 import { choiceText } from "./choices.ts";
 import type { Context } from "./context.ts";
 import type { LeftOut } from "./figure-path.ts";
+import { placeText } from "./places.ts";
 import { type Block, table } from "./report-document.ts";
 import { say } from "./statements.ts";
 import { capital } from "./words.ts";
@@ -29,17 +31,47 @@ const ranges = new Set(["leakInterval", "lossAtLimit"]);
 
 type Found = readonly [path: string, value: string];
 
-/** The figures of a check as a table. */
-export function figureBlocks(context: Context, { name, path, assessment }: StepCheck): Block[] {
-  const { words } = context;
-  const rows = Object.entries(assessment)
-    .map(([key, value]) => [key, found(context, key, value)] as const)
-    .filter(([, figures]) => figures.length > 0)
-    .map(([key, figures]) => [capital(figureWord(context, key)), joined(context, key, figures)]);
-  const works = context.refs(assessment.sources).map(({ text }) => text);
-  const caption = `${words.of("worked-out")}: ${words.check(name, path)} (${works.join("")})`;
-  return table(caption, [words.of("figure"), words.of("value")], rows);
+/** The figures of the checks of a step: checks of one name side by side. */
+export function figureBlocks(context: Context, checks: readonly StepCheck[]): Block[] {
+  const names = [...new Set(checks.map(({ name }) => name))];
+  return names.flatMap((name) =>
+    tableOf(
+      context,
+      name,
+      checks.filter((one) => one.name === name),
+    ),
+  );
 }
+
+/** Columns of figures that a page bears. */
+const mostColumns = 5;
+
+function tableOf(context: Context, name: string, checks: readonly StepCheck[]): Block[] {
+  const { words } = context;
+  const rows = new Map<string, string[]>();
+  checks.forEach(({ assessment }, i) => {
+    for (const [key, value] of Object.entries(assessment)) {
+      const figures = found(context, key, value);
+      if (figures.length === 0) continue;
+      const cells = rows.get(key) ?? checks.map(() => "—");
+      cells[i] = joined(context, key, figures);
+      rows.set(key, cells);
+    }
+  });
+  const caption = `${words.of("worked-out")}: ${words.code(`commissioning.check.${name}`)}`;
+  const named = [...rows].map(([key, cells]) => [capital(figureWord(context, key)), ...cells]);
+  if (checks.length === 1) return table(caption, ["figure", "value"].map(labelOf(words)), named);
+  const places = checks.map(({ path }) => capital(placeText(context, path)));
+  if (checks.length <= mostColumns) {
+    return table(caption, [words.of("figure"), ...places], named);
+  }
+  const turned = places.map((place, i) => [place, ...named.map((row) => row[i + 1] as string)]);
+  const head = [words.of("figure"), ...named.map(([figure]) => figure as string)];
+  return named.length === 0 ? [] : table(caption, head, turned);
+}
+
+const labelOf = (words: Context["words"]) => (name: string) =>
+  words.of(name as Parameters<Context["words"]["of"]>[0]);
 
 /** The figures of one part in one cell, each with its name below the part. */
 const joined = (context: Context, key: string, figures: readonly Found[]): string =>
@@ -55,15 +87,30 @@ function found(context: Context, path: string, value: unknown): Found[] {
   const { value: best, expandedUncertainty, coverageFactor } = value as Record<string, unknown>;
   if (best && expandedUncertainty && isQuantity(best) && isQuantity(expandedUncertainty)) {
     const k = context.figure(Number((coverageFactor as number).toPrecision(3)));
-    const limits = context.figure(expandedUncertainty);
-    return [[path, `${context.figure(best)} ± ${limits} (k = ${k})`]];
+    return [[path, `${context.estimate(best, expandedUncertainty)} (k = ${k})`]];
   }
   return Object.entries(value).flatMap(([own, one]) => found(context, `${path}.${own}`, one));
 }
 
 /** A figure, or a word of the module in the reader's language. */
-const shown = ({ figure, words }: Context, path: string, value: unknown): string =>
-  (typeof value === "string" && choiceText(words, path, value)) || figure(value as AnyQuantity);
+function shown(context: Context, path: string, value: unknown): string {
+  const { figure, words } = context;
+  if (typeof value === "number" && probabilities.test(path)) return chanceText(context, value);
+  return (
+    (typeof value === "string" && choiceText(words, path, value)) || figure(value as AnyQuantity)
+  );
+}
+
+/** Figures that are a probability. */
+const probabilities = /^shares\.|robability$/;
+
+/** A probability with the digits that a model deserves. */
+function chanceText({ figure, said }: Context, value: number): string {
+  const limit = percent(0.1);
+  if (value < 0.001) return said(say("report.less-than", { limit }));
+  if (value > 0.999) return said(say("report.more-than", { limit: percent(99.9) }));
+  return figure(percent(Number((100 * value).toPrecision(2))) as AnyQuantity);
+}
 
 function listed(context: Context, path: string, items: readonly unknown[]): Found[] {
   if (items.length === 0) return [];

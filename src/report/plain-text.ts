@@ -2,15 +2,12 @@
 // Follows Unicode 15, general categories Cc, Cf and Cs; UAX #9 for the marks that turn text around.
 // Does not cover escaping for HTML or Markdown: the writers do that.
 
-/** Most characters of one text of a record that a report repeats. */
-const most = 500;
-
-/** A text of the record, cut where it is longer than anyone reads; says how much is left out. */
-export function clipped(text: string, length: number = most): string {
-  if (text.length <= length) return text;
+/** A text of the record, cut where it is longer than anyone reads, and how many characters are left out. */
+export function cutAt(text: string, most: number): readonly [shown: string, left: number] {
+  if (text.length <= most) return [text, 0];
   const characters = [...text];
-  if (characters.length <= length) return text;
-  return `${characters.slice(0, length).join("")} … (${characters.length - length} more characters)`;
+  const left = Math.max(0, characters.length - most);
+  return [left > 0 ? characters.slice(0, most).join("") : text, left];
 }
 
 /**

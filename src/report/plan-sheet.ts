@@ -5,7 +5,8 @@ import { type InstallationPlan, type PlanItem, planInstallation } from "../plann
 import { oneOf } from "../quantity/check.ts";
 import { type SourceId, sourceById } from "../sources/index.ts";
 import { type Reader, readerOf, refsTo } from "./context.ts";
-import { clipped } from "./plain-text.ts";
+import { headOf } from "./head.ts";
+import { runOf, runText } from "./places.ts";
 import { list, type ReportDocument, type Run, type Section, text } from "./report-document.ts";
 import { checkOptions, type ReportOptions } from "./report-options.ts";
 import { say } from "./statements.ts";
@@ -64,7 +65,7 @@ export function planSheet(record: InstallationRecord, options: PlanSheetOptions)
 }
 
 function documentOf(
-  { name = "", site, equipment, runs = [] }: InstallationRecord,
+  record: InstallationRecord,
   plan: InstallationPlan,
   reader: Reader,
   printedAt: string | undefined,
@@ -73,21 +74,13 @@ function documentOf(
   const works = [...new Set(plan.sources.map(({ source }) => source))];
   const refs = refsTo(works);
   const line = (one: PlanItem): Run[] => [
-    { text: [ofRun(one, words, runs), said(one)].filter(Boolean).join(": ") },
+    { text: [ofRun(one, reader, record), said(one)].filter(Boolean).join(": ") },
     ...(one.sources.length > 0 ? [{ text: " [" }, ...refs(one.sources), { text: "]" }] : []),
   ];
-  const facts = [
-    [words.of("site"), site?.name],
-    [words.of("refrigerant"), equipment?.refrigerant],
-    [words.of("outdoor-unit"), equipment?.outdoorUnit?.model],
-    ...(printedAt === undefined ? [] : [[words.of("created"), printedAt] as const]),
-  ] as const;
   const asked = plan.ask.map((one) => said(one));
   return {
+    ...headOf(record, reader, printedAt),
     title: words.of("plan-title"),
-    name: name.trim() === "" ? words.of("unnamed") : clipped(name, 120),
-    contents: words.of("contents"),
-    facts: facts.map(([fact, value]) => [fact, clipped(value ?? words.of("not-stated"), 120)]),
     sections: [
       { id: "plan-bring", title: words.of("bring"), blocks: list(plan.bring.map(line)) },
       { id: "plan-set", title: words.of("set"), blocks: list(plan.set.map(line)) },
@@ -122,12 +115,12 @@ function documentOf(
 /** The run of which a statement of another module speaks; those of the plan name it themselves. */
 function ofRun(
   { code, path = "" }: PlanItem,
-  words: Reader["words"],
-  runs: NonNullable<InstallationRecord["runs"]>,
+  reader: Reader,
+  record: InstallationRecord,
 ): string | undefined {
-  const [, place] = /^runs\[(\d+)\]/.exec(path) ?? [];
-  if (place === undefined || runs.length < 2 || code.startsWith("planning.")) return undefined;
-  return `${words.of("run")} ${clipped(runs[Number(place)]?.name ?? String(Number(place) + 1), 60)}`;
+  const run = runOf({ record }, path);
+  if (run === undefined || code.startsWith("planning.")) return undefined;
+  return reader.cut(runText({ record, ...reader }, run), 60);
 }
 
 function cautionsOf({ cautions }: InstallationPlan, { words, said }: Reader): Section {

@@ -5,6 +5,7 @@ import type { Instruments } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import { choiceText } from "./choices.ts";
 import type { Context } from "./context.ts";
+import { fieldText, runOf, runText } from "./places.ts";
 import { type Block, table, text } from "./report-document.ts";
 import { say, verbatim } from "./statements.ts";
 import { capital } from "./words.ts";
@@ -115,38 +116,69 @@ function originOf(context: Context, path: string): [limits: string, source: stri
   return ["", `${instrument}, ${limits}`];
 }
 
-/** Parts of the record that belong together: their fields in a table, and their lists of readings. */
+/** Parts of the record that belong together: their fields in a table, runs side by side, and their lists of readings. */
 export function recordBlocks(context: Context, paths: readonly string[], caption: string): Block[] {
-  const parts = paths.map((path) => partsOf(valueAt(context, path), path));
-  const rows = new Map<string, Row[]>();
-  for (const { base, facts } of parts) {
-    for (const leaf of facts) {
-      const relative = leaf[0].slice(base.length);
-      const group = relative.split(".", 1)[0] as string;
-      const at = `${base}${group}`;
-      rows.set(at, [...(rows.get(at) ?? []), rowOf(context, leaf, relative.length > group.length)]);
-    }
-  }
+  const parts = paths.map((path) => ({ path, ...partsOf(valueAt(context, path), path) }));
+  const beside = parts.length > 1 && parts.every(({ path }) => runOf(context, path) !== undefined);
   return [
-    ...table(
-      caption,
-      (["recorded", "value", "source"] as const).map(context.words.of),
-      [...rows].map((one) => grouped(context, one)),
-    ),
+    ...(beside
+      ? besideEachOther(context, parts, caption)
+      : table(
+          caption,
+          (["recorded", "value", "source"] as const).map(context.words.of),
+          parts.flatMap((part) => [...rowsOf(context, part)].map((one) => grouped(context, one))),
+        )),
     ...parts.flatMap(({ lists }) =>
       lists.flatMap(([path, items]) => {
-        const name = context.words.field(path);
+        const name = fieldText(context, path);
         return readingsBlocks(context, path, items, `${caption}: ${name}`);
       }),
     ),
   ];
 }
 
+/** The fields of a part by the path of their group. */
+function rowsOf(context: Context, { base, facts }: Parts): Map<string, Row[]> {
+  const rows = new Map<string, Row[]>();
+  for (const leaf of facts) {
+    const relative = leaf[0].slice(base.length);
+    const group = relative.split(".", 1)[0] as string;
+    const at = `${base}${group}`;
+    rows.set(at, [...(rows.get(at) ?? []), rowOf(context, leaf, relative.length > group.length)]);
+  }
+  return rows;
+}
+
+/** The same fields of several runs: a row for each field, a column for each run. */
+function besideEachOther(
+  context: Context,
+  parts: readonly (Parts & { readonly path: string })[],
+  caption: string,
+): Block[] {
+  const lines = new Map<string, string[]>();
+  const alone: Context = { ...context, record: {} as Context["record"] }; // a column is a run: no number
+  parts.forEach((part, i) => {
+    for (const [at, rows] of rowsOf(context, part)) {
+      const field = at.replace(/\[\d+\]/g, "");
+      const cells = lines.get(field) ?? parts.map(() => "—");
+      const own = rows.map(([name, value]) => [name.replace(/ [\d.]+$/, ""), value]);
+      cells[i] = own.map((one) => one.filter(Boolean).join(" ")).join("; ");
+      lines.set(field, cells);
+    }
+  });
+  const runs = parts.map(({ path }) => runText(context, runOf(context, path) as number));
+  return table(
+    caption,
+    [context.words.of("recorded"), ...runs],
+    [...lines].map(([field, cells]) => [capital(fieldText(alone, field)), ...cells]),
+  );
+}
+
 /** Fields of one part as one row. */
-function grouped({ words }: Context, [at, rows]: readonly [string, readonly Row[]]): string[] {
+function grouped(context: Context, [at, rows]: readonly [string, readonly Row[]]): string[] {
   const values = rows.map(([field, value]) => (field ? `${field} ${value}` : value));
   const sources = [...new Set(rows.map(([, , source]) => source))];
-  return [capital(words.field(at)), values.join("; "), sources.join("; ")];
+  return [capital(fieldText(context, at)), values.join("; "), sources.join("; ")];
 }
 
 interface Parts {
@@ -189,7 +221,7 @@ function rowOf(context: Context, [path, value]: Leaf, isPart: boolean): Row {
     isQuantity(value) ? stepOf(context, path) : undefined,
   );
   const [limits, source] = originOf(context, path);
-  return [isPart ? context.words.field(path) : "", shown + limits, source];
+  return [isPart ? fieldText(context, path) : "", shown + limits, source];
 }
 
 function columnsOf(items: readonly object[]): string[] {

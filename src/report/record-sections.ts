@@ -2,18 +2,11 @@
 // Follows the record. Does not cover what the steps show.
 import type { Instruments } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
+import { fieldText, runText } from "./places.ts";
 import { errorsText, leavesOf, recordBlocks, valueText } from "./record-rows.ts";
 import { type Block, type Section, table, text } from "./report-document.ts";
-import { type ReportStatements, say, verbatim } from "./statements.ts";
+import { say, verbatim } from "./statements.ts";
 import { capital } from "./words.ts";
-
-/** Codes of sentences without values. */
-type Nothing = {
-  [C in keyof ReportStatements]: keyof ReportStatements[C] extends never ? C : never;
-}[keyof ReportStatements];
-
-const orNone = ({ said }: Context, blocks: Block[], none: Nothing): Block[] =>
-  blocks.length ? blocks : [text(said(say(none as "report.no-site")))];
 
 /** Site, plates, manual, instruments. */
 export function installationSection(context: Context): Section {
@@ -24,25 +17,17 @@ export function installationSection(context: Context): Section {
     id: "installation",
     title: words.of("installation"),
     blocks: [
-      ...orNone(context, recordBlocks(context, ["site"], words.of("site")), "report.no-site"),
-      ...orNone(
-        context,
-        Object.keys(plates).length ? recordBlocks(own, ["equipment"], words.of("nameplate")) : [],
-        "report.no-nameplate",
-      ),
-      ...orNone(
-        context,
-        recordBlocks(context, ["equipment.manual"], words.of("manual")),
-        "report.no-manual",
-      ),
-      ...(context.record.runs ?? []).flatMap(({ name }, i) =>
+      ...recordBlocks(context, ["site"], words.of("site")),
+      ...recordBlocks(own, ["equipment"], words.of("nameplate")),
+      ...recordBlocks(context, ["equipment.manual"], words.of("manual")),
+      ...(context.record.runs ?? []).flatMap((_, i) =>
         recordBlocks(
           context,
           ["name", "port", "serves", "indoorUnits", "manual"].map((own) => `runs[${i}].${own}`),
-          `${words.of("run")} ${i + 1}${name === undefined ? "" : `, ${context.figure(name)}`}`,
+          runText(context, i),
         ),
       ),
-      ...orNone(context, instrumentsTable(context), "report.no-instrument"),
+      ...instrumentsTable(context),
     ],
   };
 }
@@ -88,7 +73,7 @@ export function evidenceSections(context: Context): Section[] {
   const shown = (value: unknown) => (value === undefined ? "—" : context.figure(value as string));
   const photoRows = photos.map(({ reference, of, caption, at, digest }) => [
     shown(reference),
-    of === undefined ? "—" : context.figure(capital(words.field(of))),
+    of === undefined ? "—" : context.figure(capital(fieldText(context, of))),
     shown(caption),
     shown(at),
     digest === undefined ? said(say("report.no-digest")) : shown(digest),
@@ -100,7 +85,7 @@ export function evidenceSections(context: Context): Section[] {
   ]);
   const historyRows = history.map(({ path, previous, by, at, reason }, i) => [
     String(i + 1),
-    capital(words.field(path)),
+    capital(fieldText(context, path)),
     previous === undefined ? words.of("none") : before(context, path, previous),
     shown(by),
     shown(at),
@@ -110,43 +95,31 @@ export function evidenceSections(context: Context): Section[] {
     {
       id: "photos",
       title: words.of("photos"),
-      blocks: orNone(
-        context,
-        table(
-          words.of("photos"),
-          (["reference", "shows", "caption", "taken", "digest"] as const).map(words.of),
-          photoRows,
-        ),
-        "report.no-photo",
+      blocks: table(
+        words.of("photos"),
+        (["reference", "shows", "caption", "taken", "digest"] as const).map(words.of),
+        photoRows,
       ),
     },
     {
       id: "signatures",
       title: words.of("signatures"),
       blocks: [
-        ...orNone(
-          context,
-          table(
-            words.of("signatures"),
-            (["name", "as", "when"] as const).map(words.of),
-            signatureRows,
-          ),
-          "report.no-signature",
+        ...table(
+          words.of("signatures"),
+          (["name", "as", "when"] as const).map(words.of),
+          signatureRows,
         ),
-        text(said(say("report.signatures-not-verified"))),
+        ...(signatures.length ? [text(said(say("report.signatures-not-verified")))] : []),
       ],
     },
     {
       id: "history",
       title: words.of("amendments"),
-      blocks: orNone(
-        context,
-        table(
-          words.of("amendments"),
-          (["number", "field", "before", "by", "when", "why"] as const).map(words.of),
-          historyRows,
-        ),
-        "report.no-amendment",
+      blocks: table(
+        words.of("amendments"),
+        (["number", "field", "before", "by", "when", "why"] as const).map(words.of),
+        historyRows,
       ),
     },
   ];
@@ -156,7 +129,7 @@ function before(context: Context, at: string, previous: unknown): string {
   const leaves = leavesOf(previous, "");
   const shown = leaves.map(([path, value]) =>
     path
-      ? `${context.words.field(`${at}.${path}`)}: ${valueText(context, path, value)}`
+      ? `${fieldText(context, `${at}.${path}`)}: ${valueText(context, path, value)}`
       : valueText(context, at, value),
   );
   return context.figure(shown.join("; "));

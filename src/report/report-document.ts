@@ -28,10 +28,12 @@ export interface Table {
 /** What a section is made of. */
 export type Block =
   | Table
-  | { readonly kind: "text"; readonly text: Words }
+  | { readonly kind: "text" | "note"; readonly text: Words }
   | {
       readonly kind: "list";
       readonly items: readonly Words[];
+      /** Whether the order of the items counts. */
+      readonly isOrdered?: boolean;
       /** Where each item can be linked to. */
       readonly ids?: readonly string[];
     }
@@ -51,9 +53,8 @@ export interface ReportDocument {
   readonly title: string;
   /** Name of the record, for the foot of the pages. */
   readonly name: string;
-  /** What the list of contents is called. */
-  readonly contents: string;
-  readonly facts: readonly (readonly [name: string, value: string])[];
+  /** What it is about, in a line: site, refrigerant, unit. */
+  readonly about: readonly string[];
   readonly sections: readonly Section[];
 }
 
@@ -70,6 +71,11 @@ export function table(
 /** A list, or nothing where it has no items. */
 export function list(items: readonly Words[], ids?: readonly string[]): Block[] {
   return items.length ? [{ kind: "list", items, ...(ids && { ids }) }] : [];
+}
+
+/** A list of what is done one after the other. */
+export function steps(items: readonly Words[]): Block[] {
+  return items.length ? [{ kind: "list", items, isOrdered: true }] : [];
 }
 
 /** A paragraph. */

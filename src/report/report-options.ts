@@ -20,6 +20,11 @@ export interface ReportOptions extends FigureTextOptions {
   readonly language: PlotLanguage;
   /** The rule sets for circuits that the record may name; see `assessInstallation`. */
   readonly rules?: readonly CircuitRules[] | undefined;
+  /**
+   * Whether the appendix stands at the end: every reason with its source, the figures worked out, what was
+   * recorded, equipment, instruments and evidence. It does when left out.
+   */
+  readonly appendix?: boolean | undefined;
   /** When the report is made, as it is to be printed; left out, the report says nothing of it. The library has no clock. */
   readonly printedAt?: string | undefined;
 }
@@ -50,7 +55,7 @@ export interface HtmlReportOptions extends ReportOptions {
 
 /** Checks what both reports share. */
 export function checkOptions(options: ReportOptions): ReturnType<typeof figureText> {
-  const { printedAt, language } = objectOf("options", options);
+  const { printedAt, language, appendix } = objectOf("options", options);
   if (typeof language?.messages !== "object" || typeof language.locale !== "string") {
     throw new InvalidInputError({
       argument: "options.language",
@@ -65,6 +70,10 @@ export function checkOptions(options: ReportOptions): ReturnType<typeof figureTe
       value,
       allowed: "a text that is not empty, such as 2026-05-06 09:30",
     });
+  }
+  if (appendix !== undefined && typeof appendix !== "boolean") {
+    const value = describe(appendix);
+    throw new InvalidInputError({ argument: "options.appendix", value, allowed: "true or false" });
   }
   return figureText(options);
 }

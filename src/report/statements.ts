@@ -9,7 +9,7 @@ import {
   type Value,
   type Verbatim,
 } from "../assessment/statement.ts";
-import type { HoldWord, StepWord } from "../commissioning/index.ts";
+import type { StepWord } from "../commissioning/index.ts";
 
 /**
  * The sentences of a report: values by code.
@@ -18,13 +18,8 @@ export interface ReportStatements {
   "report.lead-pass": None;
   "report.lead-fail": None;
   "report.lead-inconclusive": None;
-  "report.known-with-it": None;
-  "report.what-decides": None;
-  "report.nothing-to-do": None;
   "report.nothing-to-ask": None;
   "report.plan-is-arithmetic": None;
-  "report.on-hold": { readonly holds: readonly HoldWord[] };
-  "report.nothing-held": None;
   "report.fields-missing": { readonly count: number };
   "report.values-unusable": { readonly count: number };
   "report.waits-for": { readonly steps: readonly StepWord[] };
@@ -35,26 +30,18 @@ export interface ReportStatements {
   "report.could-not-be-used": None;
   "report.assumed": None;
   "report.cause": { readonly cause: Value };
-  "report.fields-needed": { readonly count: number };
-  "report.all-recorded": None;
-  "report.beyond-the-steps": None;
-  "report.nothing-beyond": None;
-  "report.nothing-cited": None;
   "report.read-in-reproduction": None;
   "report.read-from-memory": None;
   "report.no-text": None;
   "report.judges-a-record": None;
   "report.repeats-what-was-stated": None;
+  "report.what-plus-minus-means": None;
+  "report.appendix-left-out": None;
+  "report.less-than": { readonly limit: Figure };
+  "report.more-than": { readonly limit: Figure };
   "report.what-a-pass-means": None;
   "report.standing": None;
   "report.signatures-not-verified": None;
-  "report.no-site": None;
-  "report.no-nameplate": None;
-  "report.no-manual": None;
-  "report.no-instrument": None;
-  "report.no-photo": None;
-  "report.no-signature": None;
-  "report.no-amendment": None;
   "report.no-digest": None;
   "report.more-characters": { readonly text: Verbatim; readonly count: number };
   "report.of-the-reading": { readonly limits: Verbatim };
@@ -73,11 +60,8 @@ export type ReportWord = `report.label.${
   | "ask"
   | "unnamed"
   | "site"
-  | "refrigerant"
-  | "outdoor-unit"
   | "signed"
   | "amendments"
-  | "created"
   | "nobody"
   | "none"
   | "not-stated"
@@ -87,11 +71,11 @@ export type ReportWord = `report.label.${
   | "actions"
   | "hold-points"
   | "overview"
+  | "not-yet"
+  | "appendix"
   | "steps"
-  | "missing"
   | "assumptions"
   | "cautions"
-  | "this-record"
   | "installation"
   | "nameplate"
   | "manual"
@@ -101,14 +85,10 @@ export type ReportWord = `report.label.${
   | "signatures"
   | "sources"
   | "limits"
-  | "contents"
   | "what"
-  | "state"
-  | "waits-for"
   | "why"
   | "step"
   | "outcome"
-  | "open"
   | "check"
   | "by"
   | "checks"

@@ -1,50 +1,21 @@
-// What came of one step? Its checks, figures, assumptions, and what it lacks.
-// Follows the assessment of the step, and shows beside it what was recorded.
-// Does not cover cautions: they stand together in a section of their own.
-import type { InstallationStep, StepCheck, StepName, StepProblem } from "../commissioning/index.ts";
+// What came of one step? Its checks in a few lines with their deciding reasons, its picture, and what it lacks.
+// Follows the assessment of the step. Runs stand side by side.
+// Does not cover sources, figures and what was recorded: the appendix has them.
+import type { InstallationStep, StepCheck, StepProblem } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
-import { figureBlocks } from "./figure-rows.ts";
-import { recordBlocks } from "./record-rows.ts";
-import { type Block, list, type Section, table, text, type Words } from "./report-document.ts";
+import { fieldText, placeText, runOf, runText } from "./places.ts";
+import { type Block, list, type Run, type Section, table, text } from "./report-document.ts";
 import type { ReportPlot } from "./report-options.ts";
 import { say, verbatim } from "./statements.ts";
 import { capital } from "./words.ts";
 
-/** The parts of the record that belong to a step. */
-const partsOfStep = ({ record }: Context, step: StepName): readonly string[] => {
-  const each = (list: readonly unknown[] = [], path: string, field = "") =>
-    list.map((_, i) => `${path}[${i}]${field}`);
-  const { runs, pressureTests, evacuations, power } = record;
-  const parts: Readonly<Record<StepName, readonly string[]>> = {
-    "line-run": each(runs, "runs", ".tubing"),
-    joints: each(runs, "runs", ".joints"),
-    "pressure-test": each(pressureTests, "pressureTests"),
-    evacuation: each(evacuations, "evacuations"),
-    "room-limit": each(runs, "runs", ".room"),
-    charge: ["charge"],
-    valves: ["valves"],
-    circuit: [
-      "power.voltage",
-      "power.phases",
-      "power.system",
-      ...each(power?.circuits, "power.circuits"),
-    ],
-    supply: ["power.supply", "power.energizedAt"],
-    drain: each(runs, "runs", ".drain"),
-    operation: ["operation"],
-  };
-  return parts[step];
-};
+/** Reasons of a check that its step tells, the deciding one first; of one that passed like others beside it, one. */
+const told = 4;
 
 /** All steps in the order of the work. */
 export function stepsSection(context: Context, plots: readonly ReportPlot[]): Section {
   const parts = context.assessment.steps.map((step, i) => stepSection(context, step, i + 1, plots));
-  return {
-    id: "steps",
-    title: context.words.of("steps"),
-    blocks: [text(context.said(say("report.uncertainty-note")))],
-    parts,
-  };
+  return { id: "steps", title: context.words.of("steps"), blocks: [], parts };
 }
 
 function stepSection(
@@ -54,20 +25,17 @@ function stepSection(
   plots: readonly ReportPlot[],
 ): Section {
   const { said, words } = context;
-  const { name, checks, problems, missing } = step;
-  const title = capital(words.code(`commissioning.step.${name}`));
-  const rows = checks.map((check) => checkRow(context, check));
-  const assumed = [
-    ...new Set(checks.flatMap(({ assessment }) => assessment.assumptions.map(said))),
-  ];
-  const head = (["check", "outcome", "why", "by"] as const).map(words.of);
+  const { name, problems, missing } = step;
   return {
     id: name,
-    title: `${number}. ${title}`,
+    title: `${number}. ${capital(words.code(`commissioning.step.${name}`))}`,
     mark: words.step(step),
     blocks: [
+      ...plots
+        .filter((plot) => plot.step === name)
+        .map(({ title, svg }): Block => ({ kind: "picture", title, svg })),
       ...headsOf(context, step),
-      ...table(`${title}: ${words.of("checks")}`, head, rows),
+      ...checksOf(context, step),
       ...listed(
         said(say("report.not-recorded")),
         missing.map((path) => fieldLine(context, path)),
@@ -76,12 +44,7 @@ function stepSection(
         said(say("report.could-not-be-used")),
         problems.map((one) => problemLine(context, one)),
       ),
-      ...checks.flatMap((check) => figureBlocks(context, check)),
-      ...plots
-        .filter((plot) => plot.step === name)
-        .map(({ title: shown, svg }): Block => ({ kind: "picture", title: shown, svg })),
-      ...recordBlocks(context, partsOfStep(context, name), `${title}: ${words.of("recorded")}`),
-      ...listed(said(say("report.assumed")), assumed),
+      ...assumedOf(context, step),
     ],
   };
 }
@@ -90,10 +53,70 @@ function stepSection(
 const listed = (over: string, items: readonly string[]): Block[] =>
   items.length ? [text(over), ...list(items)] : [];
 
+/** Checks of the runs of a job as columns, the others as lines. */
+function checksOf(context: Context, { name: step, checks }: InstallationStep): Block[] {
+  const byRun = checks.filter(({ path }) => runOf(context, path) !== undefined);
+  const others = checks.filter((one) => !byRun.includes(one));
+  const { words } = context;
+  const runs = [...new Set(byRun.map(({ path }) => runOf(context, path) as number))];
+  const rows = new Map<string, Map<number, StepCheck>>();
+  for (const check of byRun) {
+    const place = placeText(context, check.path).replace(/^[^,]*(, )?/, "");
+    const row = [capital(words.code(`commissioning.check.${check.name}`)), place]
+      .filter(Boolean)
+      .join(", ");
+    rows.set(row, (rows.get(row) ?? new Map()).set(runOf(context, check.path) as number, check));
+  }
+  const cells = [...rows].map(([row, of]) => [
+    row,
+    ...runs.map((run) => reasonsOf(context, of.get(run), 1)),
+  ]);
+  const head = [words.of("check"), ...runs.map((run) => runText(context, run))];
+  const title = capital(words.code(`commissioning.step.${step}`));
+  const lines = others.map((check) => {
+    const isAlone = others.filter(({ name }) => name === check.name).length === 1;
+    const reasons = reasonsOf(context, check, isAlone ? told : 1);
+    const name = nameOf(context, check);
+    return name === title ? reasons : [{ text: `${name}: ` }, ...reasons];
+  });
+  return [...table("", head, cells), ...list(lines)];
+}
+
+/** A check by its name, and by its place where there are several. */
+export function nameOf(context: Context, { name, path }: StepCheck): string {
+  const word = capital(context.words.code(`commissioning.check.${name}`));
+  return [word, placeText(context, path)].filter(Boolean).join(", ");
+}
+
+/** What a check found: its outcome where it is no pass, and its first reasons. */
+function reasonsOf(
+  { said, words }: Context,
+  check: StepCheck | undefined,
+  most: number,
+): readonly Run[] {
+  if (!check) return [{ text: "—" }];
+  const { outcome, reasons } = check.assessment;
+  const sentences = {
+    text: reasons
+      .slice(0, outcome === "pass" ? most : told)
+      .map(said)
+      .join(" "),
+  };
+  return outcome === "pass" ? [sentences] : [words.outcome(outcome), { text: " " }, sentences];
+}
+
+/** What the checks of a step assumed, in a paragraph. */
+function assumedOf({ said }: Context, { checks }: InstallationStep): Block[] {
+  const all = checks.flatMap(({ assessment }) => assessment.assumptions.map(said));
+  if (all.length === 0) return [];
+  const sentences = [...new Set(all)].join(" ");
+  return [{ kind: "note", text: `${said(say("report.assumed"))} ${sentences}` }];
+}
+
 /** Why a step was left out, or does not count yet. */
 function headsOf(
   context: Context,
-  { waiver, runWaivers = [], fallsAway, blockedBy }: InstallationStep,
+  { waiver, runWaivers = [], fallsAway, blockedBy, outcome }: InstallationStep,
 ): Block[] {
   const { said } = context;
   const heads: Block[] = [];
@@ -104,7 +127,7 @@ function headsOf(
     heads.push(text(said(say("report.waived-by", { by: who, at: when, why: [...why, ...own] }))));
   }
   if (fallsAway) heads.push(text(said(fallsAway)));
-  if (blockedBy.length > 0) {
+  if (blockedBy.length > 0 && outcome === "pass") {
     const steps = blockedBy.map((step) => `commissioning.step.${step}` as const);
     heads.push(text(said(say("report.counts-when-passed", { steps }))));
   }
@@ -112,32 +135,8 @@ function headsOf(
 }
 
 /** A missing field as words. */
-export const fieldLine = ({ words }: Context, path: string): string => capital(words.field(path));
+const fieldLine = (context: Context, path: string): string => capital(fieldText(context, path));
 
 /** What is wrong with a value, and what to do about it. */
 const problemLine = ({ said }: Context, { reason, hint }: StepProblem): string =>
   [reason, ...(hint ? [hint] : [])].map(said).join(" ");
-
-function checkRow(context: Context, { name, path, assessment }: StepCheck): Words[] {
-  const { said, words } = context;
-  const cause = assessment.cause && causeCode(context, assessment);
-  return [
-    capital(words.check(name, path)),
-    [words.outcome(assessment.outcome)],
-    [
-      ...assessment.reasons.map(said),
-      ...(cause ? [said(say("report.cause", { cause }))] : []),
-    ].join(" "),
-    context.refs(assessment.sources, true),
-  ];
-}
-
-/** The code of the word for a cause: a module that gives a reason found it, though not always the first one's. */
-function causeCode(
-  { words }: Context,
-  { cause, reasons }: StepCheck["assessment"],
-): string | undefined {
-  return reasons
-    .map(({ code }) => `${code.slice(0, code.indexOf("."))}.cause.${cause}`)
-    .find((code) => words.code(code, "") !== "");
-}

@@ -16,17 +16,20 @@ h1{font-size:1.7rem;line-height:1.2;margin:0}
 h2{font-size:1.3rem;margin:2.2rem 0 .6rem;padding-bottom:.2rem;border-bottom:2px solid var(--ink)}
 h3{font-size:1.1rem;margin:1.6rem 0 .4rem}
 h1,h2,h3,p,li,th,td,dd,caption{unicode-bidi:plaintext}
-p,ul{margin:.5rem 0}
-ul{padding-left:1.3rem}
-.over{color:var(--soft);margin:0}
-dl{display:grid;grid-template-columns:repeat(auto-fit,minmax(9rem,1fr));gap:.4rem 1rem;margin:1rem 0}
-dt{color:var(--soft);font-size:.85rem}
-dd{margin:0}
-nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;list-style:none;padding:0;font-size:.9rem}
+p,ul,ol{margin:.5rem 0}
+ul,ol{padding-left:1.3rem}
+li{margin:.15rem 0}
+.over,.about{color:var(--soft);margin:0}
+.note{color:var(--soft);font-size:.88rem}
+#part-verdict h2{margin-top:1rem;border:0;padding:0}
+#part-verdict h2 .mark{font-size:1.2em}
+#part-actions ol{font-weight:600}
+#part-holds ul{list-style:none;padding:0}
+#part-cautions,#part-limits{font-size:.92rem}
+.part{clear:both}
 .mark{display:inline-block;padding:0 .5em;border:2px solid;border-radius:.2em;font-size:.8em;line-height:1.5;white-space:nowrap}
 .pass{color:var(--pass)}.fail{color:var(--fail)}.open{color:var(--open);border-style:dashed}.none{color:var(--soft);border-style:dotted}
 .pass::before{content:"\\2713\\a0"/""}.fail::before{content:"\\2715\\a0"/""}.open::before{content:"?\\a0"/""}
-#part-verdict h2 .mark{font-size:1.2em}
 table{border-collapse:collapse;width:100%;margin:1rem 0;font-size:.92rem;font-variant-numeric:tabular-nums}
 caption{text-align:start;font-weight:600;padding:.3rem 0}
 th,td{text-align:start;vertical-align:top;padding:.3rem .5rem;border-top:1px solid var(--line)}
@@ -34,11 +37,19 @@ thead th{background:var(--bed);border-top:0;font-weight:600;overflow-wrap:normal
 tbody th{font-weight:400;min-width:6.5rem}
 table:not(.wide) thead th:first-child{width:24%}
 .mark,td:has(>.mark){min-width:max-content}
-figure{margin:1rem 0;overflow:hidden}
-figure svg{display:block;width:100%;max-width:36rem;height:auto}
+#part-overview table{width:auto;margin:.5rem 0}
+#part-overview tbody th{white-space:nowrap}
+#part-overview thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+figure{margin:.7rem 0;overflow:hidden}
+figure svg{display:block;width:100%;max-width:26rem;height:auto}
+figcaption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.part::after{content:"";display:block;clear:both}
 #part-sources td:last-child{white-space:nowrap}
-figcaption{color:var(--soft);font-size:.9rem}
+@media (min-width:48rem){figure{float:right;width:24rem;margin:.3rem 0 .5rem 1.5rem}}
 @media (max-width:40rem){
+body{padding:.8rem}
+h2{margin:1.4rem 0 .4rem}
+h3{margin:1rem 0 .2rem}
 tbody th{min-width:4.5rem}
 th,td{padding:.3rem .25rem}
 .wide,.wide tbody,.wide tr,.wide caption,.wide tbody th,.wide td{display:block}
@@ -56,17 +67,17 @@ body{max-width:none;padding:0;font-size:9pt;line-height:1.3}
 h1{font-size:16pt}
 h2{font-size:12pt;margin:.9rem 0 .3rem;border-bottom-width:1px}
 h3{font-size:10.5pt;margin:.7rem 0 .1rem}
-nav{display:none}
 a{text-decoration:none}
 h2,h3,caption{break-after:avoid}
 p:has(+ul),p:has(+table){break-after:avoid}
 tr,figure,li{break-inside:avoid}
 thead{display:table-header-group;break-after:avoid}
 tbody tr:first-child{break-before:avoid}
-dl{margin:.4rem 0;gap:.2rem 1rem}
-p,ul{margin:.25rem 0}
-figure{margin:.5rem 0}
-figure svg{max-width:105mm}
+p,ul,ol{margin:.2rem 0}
+figure{float:right;width:78mm;margin:0 0 2mm 5mm}
+#part-overview tbody{display:block;columns:2}
+#part-overview tr{display:block}
+#part-appendix{break-before:page}
 table{font-size:8pt;line-height:1.25;margin:.35rem 0}
 caption{padding:.15rem 0}
 th,td{padding:.08rem .4rem}

@@ -3,90 +3,81 @@
 // Does not cover a verdict of its own: nothing is judged here.
 import type { InstallationStep, Placed } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
-import { list, type Section, table, text } from "./report-document.ts";
+import { placeText } from "./places.ts";
+import { list, type Run, type Section, steps, table, text, type Words } from "./report-document.ts";
 import { say } from "./statements.ts";
 import { capital } from "./words.ts";
 
-/** Verdict and the reasons that decide it. */
+/** Verdict and the reasons that decide it. What is only not recorded, the actions ask for. */
 export function verdictSection(context: Context): Section {
   const { assessment, said, words } = context;
-  const { outcome, deciding } = assessment;
+  const { outcome, actions } = assessment;
+  const deciding = assessment.deciding.filter(
+    ({ code }) => actions.length === 0 || code !== "commissioning.not-recorded",
+  );
   return {
     id: "verdict",
     title: words.of("verdict"),
     mark: words.outcome(outcome),
     blocks: [
       text(said(say(`report.lead-${outcome}`))),
-      ...(deciding.length
-        ? [text(said(say(outcome === "pass" ? "report.known-with-it" : "report.what-decides")))]
-        : []),
       ...list(deciding.map((reason) => placedText(context, reason))),
     ],
   };
 }
 
-/** What to do next, in order; not there on a clean pass. */
-export function actionsSection(context: Context): Section {
-  const { assessment, said, words } = context;
-  const { actions } = assessment;
-  return {
-    id: "actions",
-    title: words.of("actions"),
-    blocks: actions.length
-      ? list(actions.map((action) => placedText(context, action)))
-      : [text(said(say("report.nothing-to-do")))],
-  };
+/** What to do next, in order; not there where nothing is left to do. */
+export function actionsSection(context: Context): Section[] {
+  const { actions } = context.assessment;
+  const blocks = steps(actions.map((action) => placedText(context, action)));
+  return blocks.length ? [{ id: "actions", title: context.words.of("actions"), blocks }] : [];
 }
 
 /** A statement behind the step and the part of which it speaks. */
-function placedText({ said, words }: Context, one: Placed): string {
-  const place = [
-    one.step && words.code(`commissioning.step.${one.step}`),
-    one.part && words.field(one.part),
-  ];
-  return [...place.filter(Boolean).map((word) => capital(word as string)), said(one)].join(": ");
+export function placedText(context: Context, one: Placed): string {
+  const step = one.step && context.words.code(`commissioning.step.${one.step}`);
+  const part = one.part && placeText(context, one.part);
+  const place = [step, part].filter(Boolean).join(", ");
+  return [...(place ? [capital(place)] : []), context.said(one)].join(": ");
 }
 
-/** Hold points. */
+/** Hold points: each with its state and why. */
 export function holdsSection({ assessment, said, words }: Context): Section {
-  const rows = assessment.holds.map((hold) => [
-    capital(words.code(`commissioning.hold.${hold.name}`)),
-    [words.hold(hold)],
-    hold.waitsFor.map((step) => words.code(`commissioning.step.${step}`)).join(", ") || "—",
-    said(hold.reason),
-  ]);
-  const held = assessment.holds.filter(({ state }) => state !== "released");
-  const holds = held.map(({ name }) => `commissioning.hold.${name}` as const);
-  const head = (["what", "state", "waits-for", "why"] as const).map(words.of);
-  return {
-    id: "holds",
-    title: words.of("hold-points"),
-    blocks: [
-      text(said(holds.length ? say("report.on-hold", { holds }) : say("report.nothing-held"))),
-      ...table(words.of("hold-points"), head, rows),
-    ],
-  };
+  const lines = assessment.holds.map((hold): Words => {
+    const name = capital(words.code(`commissioning.hold.${hold.name}`));
+    return [words.hold(hold), { text: ` ${name}. ${said(hold.reason)}` }];
+  });
+  return { id: "holds", title: words.of("hold-points"), blocks: list(lines) };
 }
 
-/** Every step in a line. */
+/** Every step in a line, and how the record stands. */
 export function overviewSection(context: Context): Section {
   const { assessment, words } = context;
-  const rows = assessment.steps.map((step, i) => [
-    [
-      {
-        text: `${i + 1}. ${capital(words.code(`commissioning.step.${step.name}`))}`,
-        to: step.name,
-      },
-    ],
-    [words.step(step)],
-    openOf(context, step),
-  ]);
-  const head = (["step", "outcome", "open"] as const).map(words.of);
+  const rows = assessment.steps.map((step, i): Words[] => {
+    const title = `${i + 1}. ${capital(words.code(`commissioning.step.${step.name}`))}`;
+    const open = openOf(context, step);
+    return [
+      [{ text: title, to: step.name }],
+      [words.step(step), ...(open ? [{ text: ` ${open}` }] : [])],
+    ];
+  });
+  const head = (["step", "outcome"] as const).map(words.of);
   return {
     id: "overview",
     title: words.of("overview"),
-    blocks: table(words.of("overview"), head, rows),
+    blocks: [...table("", head, rows), text(standing(context))],
   };
+}
+
+/** Who signed, and whether something was amended. */
+function standing({ record, words, figure }: Context): Run[] {
+  const { history = [], signatures = [] } = record;
+  const signed = signatures.map(({ name, role, at }) => `${name}, ${role}, ${figure(at)}`);
+  const facts = [
+    [words.of("signed"), figure(signed.join("; ")) || words.of("nobody")],
+    [words.of("amendments"), history.length ? String(history.length) : words.of("none")],
+  ];
+  return [{ text: facts.map((fact) => `${fact.join(": ")}.`).join(" ") }];
 }
 
 /** What a step still lacks, counted. */
@@ -97,5 +88,5 @@ function openOf({ said }: Context, { missing, problems, blockedBy }: Installatio
     problems.length && said(say("report.values-unusable", { count: problems.length })),
     steps.length && said(say("report.waits-for", { steps })),
   ];
-  return open.filter(Boolean).join("; ") || "—";
+  return open.filter(Boolean).join("; ");
 }

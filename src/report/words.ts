@@ -17,10 +17,8 @@ export interface Words {
   readonly of: (name: LabelName) => string;
   /** A step, a check, a cause, an instrument: by the whole code. */
   readonly code: (code: string, otherwise?: string) => string;
-  /** A field of the record by its path, with the places in lists. */
+  /** A field of the record by its path without places in lists. */
   readonly field: (path: string) => string;
-  /** A check by its name, and by its place where there are several. */
-  readonly check: (name: string, path: string) => string;
   /** The word for an outcome. */
   readonly outcome: (outcome: Outcome) => Run;
   /** The word for a step: nothing but a pass looks like one. */
@@ -40,27 +38,22 @@ export function wordsOf(language: Catalogue): Words {
     text: label(`assessment.outcome.${one}`, language),
     tone: tones[one],
   });
-  const field: Words["field"] = (path) => {
-    const places = [...path.matchAll(/\[(\d+)\]/g)].map(([, place]) => Number(place) + 1);
-    const word = code(`commissioning.field.${path.replace(/\[\d+\]/g, "")}`, path);
-    return word === path || places.length === 0 ? word : `${word} ${places.join(".")}`;
-  };
+  const field: Words["field"] = (path) => code(`commissioning.field.${path}`, path);
   return {
     of: (name) => label(`report.label.${name}`, language),
     code,
     field,
-    check: (name, path) => {
-      const word = code(`commissioning.check.${name}`);
-      return /\[\d+\]/.test(path) ? `${word} (${field(path)})` : word;
-    },
     outcome,
-    step: (step) => {
-      const { state } = step;
-      if (state !== "not-applicable" && (step.outcome === "fail" || state === "done")) {
-        return outcome(step.outcome);
+    step: ({ state, outcome: judged, blockedBy }) => {
+      if (state === "not-applicable") {
+        return { text: code(`commissioning.step-state.${state}`).toUpperCase(), tone: "none" };
       }
-      const text = code(`commissioning.step-state.${state}`).toUpperCase();
-      return { text, tone: state === "not-applicable" ? "none" : "open" };
+      // What passed but rests on a step that did not is no pass yet, and does not look like one.
+      const waits = judged === "pass" && blockedBy.length > 0;
+      const word = outcome(judged);
+      return waits
+        ? { text: `${word.text}, ${label("report.label.not-yet", language)}`, tone: "open" }
+        : word;
     },
     hold: ({ state }) => ({
       text: code(`commissioning.hold-state.${state}`).toUpperCase(),

@@ -22,18 +22,9 @@ export function htmlText(text: string): string {
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /** The report as an HTML page. */
-export function writeHtml(
-  { title, name, contents, facts, sections }: ReportDocument,
-  lang: string,
-): string {
+export function writeHtml({ title, name, about, sections }: ReportDocument, lang: string): string {
   const verdict = sections.find(({ mark }) => mark)?.mark?.text;
   const head = [verdict, `${name}. ${title}`].filter(Boolean).join(": ");
-  const links = sections.map(
-    (one) => `<li><a href="#part-${one.id}">${htmlText(one.title)}</a></li>`,
-  );
-  const known = facts.map(
-    ([fact, value]) => `<div><dt>${htmlText(fact)}</dt><dd>${htmlText(value)}</dd></div>`,
-  );
   return `<!doctype html>
 <html lang="${htmlText(lang)}">
 <head>
@@ -48,9 +39,7 @@ export function writeHtml(
 <header>
 <p class="over">${htmlText(title)}</p>
 <h1>${htmlText(name)}</h1>
-<dl>${known.join("")}</dl>
-</header>
-<nav aria-label="${htmlText(contents)}"><ul>${links.join("")}</ul></nav>
+${about.length ? `<p class="about">${about.map(htmlText).join(" · ")}</p>\n` : ""}</header>
 <main>
 ${sections.map((section) => sectionHtml(section, 2)).join("\n")}
 </main>
@@ -71,13 +60,20 @@ function blockHtml(block: Block): string {
   switch (block.kind) {
     case "text":
       return `<p>${wordsHtml(block.text)}</p>`;
+    case "note":
+      return `<p class="note">${wordsHtml(block.text)}</p>`;
     case "list":
-      return `<ul>${block.items.map((item, i) => listItem(item, block.ids?.[i])).join("")}</ul>`;
+      return listHtml(block);
     case "picture":
       return `<figure>${block.svg}<figcaption>${htmlText(block.title)}</figcaption></figure>`;
     case "table":
       return tableHtml(block);
   }
+}
+
+function listHtml({ items, ids, isOrdered }: Extract<Block, { kind: "list" }>): string {
+  const name = isOrdered ? "ol" : "ul";
+  return `<${name}>${items.map((item, i) => listItem(item, ids?.[i])).join("")}</${name}>`;
 }
 
 const listItem = (item: Words, id: string | undefined): string =>
@@ -95,7 +91,7 @@ function tableHtml({ caption, head, rows, ids }: Table): string {
     );
     return `<tr role="row"${id}><th scope="row" role="rowheader">${wordsHtml(first)}</th>${rest.join("")}</tr>`;
   });
-  return `<table role="table"${head.length > 3 ? ' class="wide"' : ""}><caption>${htmlText(caption)}</caption>
+  return `<table role="table"${head.length > 3 ? ' class="wide"' : ""}>${caption && `<caption>${htmlText(caption)}</caption>`}
 <thead role="rowgroup"><tr role="row">${heads.join("")}</tr></thead>
 <tbody role="rowgroup">${lines.join("\n")}</tbody></table>`;
 }

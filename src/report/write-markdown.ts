@@ -23,15 +23,10 @@ export function markdownText(text: string): string {
 }
 
 /** The report as Markdown. */
-export function writeMarkdown({ title, name, facts, sections }: ReportDocument): string {
+export function writeMarkdown({ title, name, about, sections }: ReportDocument): string {
   const lines = [
     `# ${markdownText(title)}: ${markdownText(name)}`,
-    tableText({
-      kind: "table",
-      caption: "",
-      head: facts.map(([fact]) => fact),
-      rows: [facts.map(([, value]) => value)],
-    }),
+    ...(about.length ? [about.map(markdownText).join(" · ")] : []),
     ...sections.flatMap((section) => sectionText(section, 2)),
   ];
   return `${lines.join("\n\n")}\n`;
@@ -47,9 +42,19 @@ function sectionText({ title, mark, blocks, parts = [] }: Section, level: number
 }
 
 function blockText(block: Block): string[] {
-  if (block.kind === "text") return [wordsText(block.text)];
-  if (block.kind === "list") return [block.items.map((item) => `- ${wordsText(item)}`).join("\n")];
-  return block.kind === "table" ? [`*${markdownText(block.caption)}*`, tableText(block)] : [];
+  switch (block.kind) {
+    case "text":
+    case "note":
+      return [wordsText(block.text)];
+    case "list": {
+      const mark = (i: number) => (block.isOrdered ? `${i + 1}.` : "-");
+      return [block.items.map((item, i) => `${mark(i)} ${wordsText(item)}`).join("\n")];
+    }
+    case "picture":
+      return [];
+    case "table":
+      return [...(block.caption ? [`*${markdownText(block.caption)}*`] : []), tableText(block)];
+  }
 }
 
 function tableText({ head, rows }: Table): string {

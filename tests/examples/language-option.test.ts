@@ -13,7 +13,7 @@ describe("npm start -- --language", () => {
     ["fr", "**CONFORME**", "La version anglaise prévaut"],
     ["fr-FR", "liaison liquide", "La version anglaise prévaut"],
   ])("%s prints the report in it, with the standing of its words", (tag, ...texts) => {
-    const { exitCode, output } = run([folder, "--language", tag]);
+    const { exitCode, output } = run(["report", folder, "--language", tag]);
     expect(exitCode).toBe(0);
     for (const text of texts) expect(output.toLowerCase()).toContain(text.toLowerCase());
     expect(output).not.toMatch(/\b(PASS|Overall|Hold points|What to do next|Cautions)\b/);

@@ -102,11 +102,18 @@ describe("the half-finished installation", () => {
   });
 
   it("lists the steps that are missing", () => {
-    const missing = ["evacuations[0].readings", "charge.added", "valves.openedAt", "operation[0]"];
-    for (const path of [...missing, "power.circuits[0].rules", "power.supply.readings"]) {
+    for (const [path, words] of [
+      ["evacuations[0].readings", "vacuum readings"],
+      ["charge.added", "added charge"],
+      ["valves.openedAt", "date the valves were opened"],
+      ["operation[0]", "operating readings"],
+      ["power.circuits[0].rules", "electrical rules"],
+      ["power.supply.readings", "supply readings"],
+    ] as const) {
       expect(result.missing).toContain(path);
-      expect(text).toContain(path);
+      expect(text).toContain(words);
     }
+    expect(text).not.toMatch(/\[0\]|\b[a-z]{2,}[A-Z][a-z]+\b/);
     expect(result.missing.some((path) => path.startsWith("drain"))).toBe(false);
   });
 

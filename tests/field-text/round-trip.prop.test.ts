@@ -49,6 +49,7 @@ function printedHalfStep(text: string, kind: Kind, si: number): number {
     kind === "length" &&
     (/[/]| ft /.test(text) || /^−?\d+ (in|ft)$/.test(text))
   ) {
+    if (Math.abs(si) >= 1200 * 0.0254) return 0.5 * 0.0254; // whole inches from 100 ft
     return (Math.abs(si) >= 2.99 * 0.0254 ? 1 / 32 : 0.0006) * 0.0254;
   }
   if (/^−?\d+ lb( |$)/.test(text)) return 0.05 * (0.45359237 / 16);

@@ -19,7 +19,7 @@ const options = {
   printedAt: "2026-05-08 09:30",
 } as const;
 const known =
-  "html head meta title style body header p h1 dl div dt dd nav ul li a main section h2 h3 strong table caption thead tbody tr th td figure figcaption".split(
+  "html head meta title style body header p h1 ul ol li a main section h2 h3 strong table caption thead tbody tr th td figure figcaption".split(
     " ",
   );
 const empty: InstallationRecord = { version: 2 };

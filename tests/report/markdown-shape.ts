@@ -8,6 +8,7 @@ export function kindsOf(markdown: string): string[] {
     if (/^\|( --- \|)+$/.test(line)) return "rule";
     if (line.startsWith("| ")) return `row ${line.split(/(?<!\\)\|/).length - 2}`;
     if (line.startsWith("- ")) return "item";
+    if (/^\d+\. /.test(line)) return `ordered ${line.split(".", 1)}`;
     return /^\*[^*].*[^*]\*$/.test(line) ? "caption" : "text";
   });
 }
