@@ -45,6 +45,7 @@ function judgeSection<F extends RuleFamily>(
     ampacity: ampere(demand.ampacity),
     rating: ampere(demand.rating),
   };
+  const { ampacity: _, ...unprotected } = values;
   const larger = remedyOf(smallest);
   const met = say("circuit-protection.conductor-met", values);
   const found = judged(
@@ -71,7 +72,7 @@ function judgeSection<F extends RuleFamily>(
   }
   return judged(rules, ["overload"], "conductor", false, {
     met,
-    broken: say("circuit-protection.conductor-unprotected", values),
+    broken: say("circuit-protection.conductor-unprotected", unprotected),
     actions: [larger],
   });
 }

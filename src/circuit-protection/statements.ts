@@ -71,10 +71,8 @@ interface Plate {
   readonly ampacity: Current;
 }
 
-/**
- * The statements of this module: values by code.
- */
-export interface CircuitProtectionStatements {
+/** Reasons, and the steps by which a figure was come by. */
+export interface CircuitProtectionReasons {
   // device
   "circuit-protection.device-rating-met": DeviceRated & { readonly limit: Current };
   "circuit-protection.device-too-large": DeviceRated & { readonly limit: Current };
@@ -100,7 +98,7 @@ export interface CircuitProtectionStatements {
   // conductors
   "circuit-protection.conductor-met": Conductor;
   "circuit-protection.conductor-too-small": Conductor;
-  "circuit-protection.conductor-unprotected": Conductor;
+  "circuit-protection.conductor-unprotected": Omit<Conductor, "ampacity">;
   "circuit-protection.conductor-not-stated": None;
   "circuit-protection.conductor-not-judged": { readonly size: Verbatim; readonly clause: Verbatim };
   "circuit-protection.equipment-not-stated": {
@@ -190,6 +188,10 @@ export interface CircuitProtectionStatements {
   "circuit-protection.heater-needs-more": { readonly rating: Current };
   "circuit-protection.smallest-rating": { readonly rating: Current };
   "circuit-protection.ampacity-needs-more": { readonly rating: Current };
+}
+
+/** What was assumed, and what a pass would hide. */
+export interface CircuitProtectionFindings {
   // assumptions
   "circuit-protection.marking-assumed": None;
   "circuit-protection.service-assumed": { readonly system: Verbatim };
@@ -231,7 +233,10 @@ export interface CircuitProtectionStatements {
   };
   "circuit-protection.calculated-not-marked": None;
   "circuit-protection.shared-circuit": { readonly count: number };
-  // actions
+}
+
+/** What to do next. */
+export interface CircuitProtectionActions {
   "circuit-protection.fit-at-most": { readonly limit: Current };
   "circuit-protection.fit-between": { readonly from: Current; readonly to: Current };
   "circuit-protection.fit-fuses": None;
@@ -271,6 +276,14 @@ export interface CircuitProtectionStatements {
   "circuit-protection.check-service": None;
   "circuit-protection.maximum-below-ampacity": None;
 }
+
+/**
+ * The statements of this module: values by code.
+ */
+export interface CircuitProtectionStatements
+  extends CircuitProtectionReasons,
+    CircuitProtectionFindings,
+    CircuitProtectionActions {}
 
 /** The words of this module. */
 export type CircuitProtectionWord =

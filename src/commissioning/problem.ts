@@ -45,7 +45,8 @@ function reasonOf(
   { argument, bound }: InvalidInputError,
 ): CommissioningStatement {
   const field = fieldWord(path);
-  if (bound && argument.endsWith(".length")) {
+  // A list is told by its length, which is a number; a length of line is a quantity.
+  if (bound && typeof bound.value === "number" && argument.endsWith(".length")) {
     const { value: count, limit } = bound as { value: number; limit: number };
     return say(`commissioning.${count < limit ? "too-few-entries" : "too-many-entries"}`, {
       field,

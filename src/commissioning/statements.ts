@@ -204,7 +204,7 @@ interface Found {
 }
 
 /** Actions: what to do next. */
-interface Next {
+export interface CommissioningActions {
   "commissioning.record-fields": Fields;
   "commissioning.correct-field": { readonly field: FieldWord };
   "commissioning.withdraw-waiver": None;
@@ -240,10 +240,19 @@ interface Next {
   "commissioning.pass-what-is-on-file": None;
 }
 
+/** Reasons and assumptions. */
+export interface CommissioningReasons extends Shown, Aired {}
+
+/** Findings, dangers, and figures that cannot be as they are recorded. */
+export interface CommissioningFindings extends Found, Doubted {}
+
 /**
  * The statements of this module: values by code.
  */
-export interface CommissioningStatements extends Shown, Doubted, Aired, Found, Next {}
+export interface CommissioningStatements
+  extends CommissioningReasons,
+    CommissioningFindings,
+    CommissioningActions {}
 
 /** One statement of this module. */
 export type CommissioningStatement = StatementOf<CommissioningStatements>;

@@ -13,9 +13,11 @@ import type { Tried } from "./step.ts";
 import type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";
 import { fieldWord, verbatim } from "./words.ts";
 
+/** Lines that are joined on site need every step. */
+type Sealed = Exclude<Construction, "split">;
+
 /** What falls away where the refrigerant circuit is not opened on site. */
-const fallsAway: Readonly<Record<Construction, readonly StepName[]>> = {
-  split: [],
+const fallsAway: Readonly<Record<Sealed, readonly StepName[]>> = {
   // Pre-charged lines hold refrigerant: no nitrogen goes in, no vacuum is pulled, nothing is added.
   "quick-connect": ["pressure-test", "evacuation", "charge"],
   monobloc: ["line-run", "joints", "pressure-test", "evacuation", "charge", "valves", "room-limit"],
@@ -32,7 +34,10 @@ const fitting: Readonly<Record<OptionalStep, WaiverReason>> = {
 /** A step as construction and waivers leave it; a waiver of single runs leaves the others to be judged. */
 export function waived(job: Job, attempt: (job: Job) => Tried): Tried {
   const tried = attempt(job);
-  if (fallsAway[job.construction].includes(tried.name)) return fallenAway(job, tried);
+  const { construction } = job;
+  if (construction !== "split" && fallsAway[construction].includes(tried.name)) {
+    return fallenAway(job, tried, construction);
+  }
   const own = [...(job.record.waivers ?? []).entries()].filter(
     ([, { step }]) => step === tried.name,
   );
@@ -87,8 +92,8 @@ function withFlaws(tried: Tried, against: readonly StepCheck[]): Tried {
 }
 
 /** A step that the construction of the unit leaves out, unless it was recorded. */
-function fallenAway(job: Job, tried: Tried): Tried {
-  const construction = `commissioning.construction.${job.construction}` as const;
+function fallenAway(job: Job, tried: Tried, sealed: Sealed): Tried {
+  const construction = `commissioning.construction.${sealed}` as const;
   // What the manual says of runs is no run.
   const recorded = (recordedOf(job)[tried.name] ?? []).filter(
     (path) => !path.startsWith("equipment.manual"),

@@ -18,14 +18,26 @@ export type HoldWord = `commissioning.hold.${HoldName}`;
 /** The word for a field of the record: its path without positions. */
 export type FieldWord = `commissioning.field.${FieldPath<InstallationRecord>}`;
 
+/** The word for a field of equipment or instruments. */
+export type PlateField = Extract<
+  FieldWord,
+  `commissioning.field.${"equipment" | "instruments"}${string}`
+>;
+
+/** The word for a field of circuits and supply. */
+export type PowerField = Extract<FieldWord, `commissioning.field.power${string}`>;
+
+/** The word for a field of the job, its runs and tests. */
+export type WorkField = Exclude<FieldWord, PlateField | PowerField>;
+
 /** One of the two lines. */
 export type LineWord = `commissioning.line.${"liquid" | "vapor"}`;
 
 /** The word for a reason to waive a step. */
 export type WaiverWord = `commissioning.waiver.${WaiverReason}`;
 
-/** The word for a construction. */
-export type ConstructionWord = `commissioning.construction.${Construction}`;
+/** The word for a construction that needs fewer steps. */
+export type ConstructionWord = `commissioning.construction.${Exclude<Construction, "split">}`;
 
 /** The word for where a requirement comes from. */
 export type StandingWord = `commissioning.standing.${NonNullable<TestRequirement["standing"]>}`;

@@ -64,7 +64,7 @@ export interface PlotStatements {
   "plots.outcome": { readonly outcome: `assessment.outcome.${Outcome}` };
   "plots.drop-with-limit": Dropped & { readonly limit: Loss };
   "plots.drop-without-limit": Dropped;
-  "plots.course": { readonly course: `plots.course.${DecayCause}` };
+  "plots.course": { readonly course: PlotWord };
   "plots.leak-course": { readonly rate: Quantity<"pressureRate"> };
   "plots.absolute-pressure": None;
   "plots.gauge-pressure": { readonly atmosphere: Quantity<"absolutePressure"> };
@@ -114,8 +114,8 @@ export interface PlotStatements {
   };
 }
 
-/** The words of this module. */
-export type PlotWord = `plots.course.${DecayCause}`;
+/** The words of this module: how a pressure goes on, but for a leak, which has a rate. */
+export type PlotWord = `plots.course.${Exclude<DecayCause, "leak">}`;
 
 /** One thing that a picture says. */
 export type PlotStatement = StatementOf<PlotStatements>;

@@ -37,7 +37,7 @@ export function judgeStandard(evidence: SupplyEvidence): StandardPart {
     const actions = [say("supply-voltage.state-standard")];
     return { outcome: "inconclusive", findings: [{ as: "inconclusive", said, actions }] };
   }
-  const name = supplyName(standard?.name ?? "stated-supply");
+  const name = supplyName(standard && !supply.range ? standard.name : "stated-supply");
   if (ranges.length === 0) {
     return { findings: [assumed(say("supply-voltage.no-range-at-unit", { standard: name }))] };
   }

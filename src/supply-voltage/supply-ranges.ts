@@ -57,6 +57,7 @@ export function resolveStandard(supply: NominalSupply): {
     const row = rowIn(own, volts);
     return { standard: own, by: "input", ...(row && { row, nominal: row[0] ?? volts }) };
   }
+  if (supply.range !== undefined) return { by: "nothing" };
   const candidates = known().flatMap((standard) => {
     const row = rowIn(standard, volts);
     return row ? [{ standard, row }] : [];
@@ -79,7 +80,7 @@ export function rangesOf(
     objectOf("supply.range", range);
     const low = siOf("supply.range.minimum", range.minimum, "voltage", { above: 0 });
     siOf("supply.range.maximum", range.maximum, "voltage", { min: low });
-    return [{ name: "stated range", minimum: range.minimum, maximum: range.maximum }];
+    return [{ name: "only-range", minimum: range.minimum, maximum: range.maximum }];
   }
   const { standard, row } = resolveStandard(supply);
   if (!standard || !row) return undefined;

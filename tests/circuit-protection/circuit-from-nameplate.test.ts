@@ -500,7 +500,7 @@ describe("Canada", () => {
     const circuit = withChanges({ rules: cec2024 });
     expect(circuit.outcome).toBe("inconclusive");
     expect(sentences(circuit.reasons)[0]).toBe(
-      "Not confirmed for CEC 2024: working space (2-308). It decides nothing.",
+      "Not confirmed for CEC 2024: working space (2-308). It does not count.",
     );
     expect(codes(circuit.cautions).join()).not.toContain("ground-fault");
     expect(circuit.sources.every(({ source }) => source === "cec-part-1")).toBe(true);

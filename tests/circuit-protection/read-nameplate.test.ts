@@ -58,7 +58,7 @@ describe("the marked maximum", () => {
     // The floors: 15 A, and the size that reaches the ampacity
     expect([high(2, 15), high(2, 20)]).toEqual([false, true]);
     const open = plate(24.4, 45);
-    expect(sentences(open.reasons)).toContain("A maximum of 45 A is more than belongs to 24.4 A.");
+    expect(sentences(open.reasons)).toContain("A maximum of 45 A is too high for an ampacity of 24.4 A.");
     expect(sentences(open.actions ?? [])).toContain("Read the nameplate again.");
     // Canada: a nameplate by CSA C22.2 No. 236 has the same formula as UL 1995
     expect([high(25, 45, cec2024, tenths), high(24.9, 45, cec2024)]).toEqual([false, true]);
@@ -116,10 +116,10 @@ describe("what is assumed", () => {
   it("of a metric cable is the ambient and that no other circuit runs beside it", () => {
     const said = (wiring: Partial<MetricWiring>) =>
       sentences(circuitFromNameplate(metric(14, wiring)).assumptions).filter((one) =>
-        /Ambient|beside/.test(one),
+        /Ambient|run alone/.test(one),
       );
     const air = "Ambient temperature along the run: 30 °C assumed.";
-    expect(said({})).toEqual([air, "No other circuit beside the cable is assumed."]);
+    expect(said({})).toEqual([air, "The cable is taken as run alone."]);
     expect(said({ groupedCircuits: 2 })).toEqual([air]);
     expect(said({ method: "D1" })[0]).toBe("Ambient temperature along the run: 20 °C assumed.");
     expect(said({ ambient: degC(30), groupedCircuits: 2 })).toEqual([]);
@@ -146,7 +146,7 @@ describe("the rated-load current", () => {
     expect(() => needed(23.6)).toThrow("ratedLoadCurrent: ");
     const said = plate(23, 40, { ratedLoadCurrent: ampere(17.9) }).cautions;
     expect(sentences(said)).toContain(
-      "A rated load of 17.9 A is less than belongs to 23 A. 23 A was used instead.",
+      "A rated load of 17.9 A is too low for 23 A, which was used instead.",
     );
   });
 
@@ -188,7 +188,7 @@ describe("the sentences", () => {
     });
     const said = sentences(cautions);
     expect(said).toContain("Curve B may trip when a compressor starts.");
-    expect(said).toContain("The start of 70 A is above 48 A, where the breaker may trip at once.");
+    expect(said).toContain("The starting current, 70 A, is above 48 A, where the breaker may trip at once.");
   });
 
   it("name a device and a disconnect that are no objects", () => {

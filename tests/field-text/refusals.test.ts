@@ -37,7 +37,7 @@ describe("a pressure names its zero", () => {
     ["118 psia", "gaugePressure", "psia", /absolute pressure\. Enter the gauge reading/],
     ["118 psig", "absolutePressure", "psig", /gauge pressure\. Enter the absolute pressure/],
     ["500 micron", "gaugePressure", "micron", /absolute pressure\. Enter the gauge reading/],
-    ["118 psig", "pressureDifference", "psig", /another kind: gauge pressure/],
+    ["118 psig", "pressureDifference", "psig", /kind: gauge pressure/],
     ["118 psig + 2 psig", "gaugePressure", "2 psig", /a difference, such as 5 psi/],
     ["118 psig + 2 psia", "gaugePressure", "2 psia", /cannot be added/],
     [
@@ -69,7 +69,7 @@ describe("a temperature is not a difference", () => {
     ["70 °F + 5 °F", "temperature", "5 °F", /such as 5 Δ°F or 5 F°/],
     ["70 °F − 5 °F", "temperature", "5 °F", /such as 5 Δ°F or 5 F°/],
     ["22 °C + 5 K", "temperature", "5 K", /such as 5 ΔK/],
-    ["5 Δ°F", "temperature", "Δ°F", /another kind: temperature difference/],
+    ["5 Δ°F", "temperature", "Δ°F", /kind: temperature difference/],
     ["72°", "temperature", "°", /°F or °C\?/],
     ["72", "temperature", "", /a unit: °F, °C, or K/],
     ["-500 °F", "temperature", "-500 °F", /-459\.7 °F or more/],
@@ -119,7 +119,7 @@ describe("what reads two ways", () => {
     ["1 234 mm", "length", "234", /Leave spaces out of a number/],
     ["1,234 mm", "length", "1,234", /decimal mark or a thousands mark\?/],
     ["0,5 mm", "length", "0,5", /decimal mark or a thousands mark\?/],
-    ["12 × 14 ft", "area", "ft", /another kind: length/],
+    ["12 × 14 ft", "area", "ft", /kind: length/],
   ])("%s as a %s", (text, kind, part, says) => expectRefused(text, kind, part, says));
 
   it("a bare 3-1/2 outside lengths", () => {
@@ -188,7 +188,7 @@ describe("what is no quantity", () => {
     ["5 Mm", "Mm", /Capitals matter here\. Is it mm\?/],
     ["5 ft 3 lb", "3 lb", /an operator between/],
     ["5 ft + 3 lb", "3 lb", /added to a value of this kind: length/],
-    ["5 ft × 3 ft", "ft", /another kind: area/],
+    ["5 ft × 3 ft", "ft", /kind: area/],
     ["5 ft × 3 s", "3 s", /does not use length × time/],
     ["5 ft / 3 lb", "3 lb", /does not use length ÷ mass/],
     ["3 / (5 ft)", "3", /a number with its unit/],

@@ -35,7 +35,9 @@ export function wordsOf({ values }: Statement): string[] {
 /** The names of the values that a message needs: of all its variants, and the one that chooses. */
 export function namesIn(message: Message | undefined): string[] {
   const texts = typeof message === "string" ? [message] : Object.values(message ?? {});
-  const placed = texts.flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name));
+  const placed = texts.flatMap((text) =>
+    [...text.matchAll(/\{(\w+)(?::or)?\}/g)].map(([, name]) => name),
+  );
   const chooser = typeof message === "object" ? [message.by] : [];
   return [...new Set([...placed, ...chooser])].filter((name) => name !== undefined).sort();
 }

@@ -67,7 +67,7 @@ describe("a supply", () => {
     const low = single([215], { nameplate: { rated: volt(200) } });
     expect(low).toMatchObject({ outcome: "fail", cause: "plate-does-not-fit" });
     expect(sentences(low.reasons, "plate-does-not-fit")).toEqual([
-      "A unit for 180 V to 220 V does not fit a supply of 240 V.",
+      "A 180 V to 220 V unit does not match a 240 V supply.",
     ]);
   });
 

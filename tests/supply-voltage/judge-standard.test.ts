@@ -12,7 +12,7 @@ describe("a range of the standard", () => {
 
   it("B asks for correction in a sentence that names it", () => {
     expect(sentences(single([215]).cautions, "limited-time")).toEqual([
-      "Range B is for a limited time only. Have it corrected.",
+      "Allowed for a limited time only: Range B. Have it corrected.",
     ]);
   });
 
@@ -20,14 +20,14 @@ describe("a range of the standard", () => {
     const result = single([240]);
     expect(result.sources).toContainEqual({ source: "ansi-c84-1-2020", clause: "table 1" });
     expect(sentences(result.assumptions, "standard-assumed")).toEqual([
-      "ANSI C84.1 was used for 240 V.",
+      "Standard used for 240 V: ANSI C84.1.",
     ]);
   });
 
   it("leaves 3 % for the wiring to the unit (NFPA 70, informational note to 210.19)", () => {
     const { cautions } = single([240], { measuredAt: "service" });
     expect(sentences(cautions, "drop-to-unit")).toEqual([
-      "The wiring to the unit takes its share; 3 % is 7.2 V.",
+      "Allow for the voltage drop to the unit: 3 % is 7.2 V.",
     ]);
   });
 });

@@ -23,7 +23,7 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "safety.open-under-pressure":
     "Never loosen, cut or braze anything under pressure. Recover the refrigerant or vent the nitrogen first.",
   "safety.refrigerant-contact":
-    "Liquid refrigerant causes frostbite. Wear gloves and goggles, also when a hose comes off.",
+    "Liquid refrigerant causes frostbite. Wear gloves and goggles, also to remove a hose.",
   "safety.flammable-refrigerant":
     "Flammable refrigerant: remove ignition sources, ventilate, run a leak detector (alarm at 25 % of the LFL or less), use rated tools, purge with nitrogen before any flame.",
   "safety.toxic-refrigerant": "Toxic refrigerant: wear breathing protection.",

@@ -7,12 +7,12 @@ const catalogue: Define<Said> = define;
 
 /** What `charge-limit` says, in American English. */
 export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
-  "charge-limit.shares-make-100": "The shares have to make up 100 %.",
+  "charge-limit.shares-make-100": "The shares must add up to 100 %.",
   "charge-limit.other-clauses":
     "Above it other clauses apply: enhanced tightness, ventilation, sensors.",
-  "charge-limit.no-value-by-basis": "No value for another one in {basis}.",
+  "charge-limit.no-value-by-basis": "No value for another refrigerant in {basis}.",
   "charge-limit.others-by-concentration":
-    "A refrigerant of another class goes by its concentration limit.",
+    "A refrigerant of another class is held to its concentration limit.",
   "charge-limit.give-its-own-limit":
     "For another refrigerant, enter the limit from its safety data.",
 
@@ -43,15 +43,14 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "charge-limit.protection-zone-not-stated": "The protection zone around the unit was not entered.",
   "charge-limit.distances-not-stated":
     "The distances to openings and ignition sources were not entered.",
-  "charge-limit.closed-in-outdoors":
-    "The unit is closed in. Refrigerant that leaks collects there.",
+  "charge-limit.closed-in-outdoors": "The unit is enclosed. Leaking refrigerant collects there.",
 
   "charge-limit.one-closed-room":
     "One closed, unventilated room and a fixed unit, without fan or sensor.",
   "charge-limit.edition-used": "Judged by {edition}.",
   "charge-limit.low-altitude": "No altitude was given: at most 600 m (2000 ft) is assumed.",
   "charge-limit.above-reference-height":
-    "{height} is above the reference heights. Only where the manual allows it.",
+    "{height} is above the reference heights. It counts only where the manual allows it.",
   "charge-limit.flammability-limit-used": "Lower flammability limit used: {limit} ({standing}).",
   "charge-limit.concentration-limit-used": "Concentration limit used: {limit} ({standing}).",
   "charge-limit.exact-charge": "No accuracy was given for the charge, so it is taken as exact.",
@@ -60,11 +59,10 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
     "No accuracy was given for the distances, so they are taken as exact.",
 
   "charge-limit.flammability-too":
-    "This limit is for breathing alone. A flammable refrigerant has to meet the flammability rule as well.",
-  "charge-limit.from-memory":
-    "From memory, not checked against the text: {rules}. Check before it decides.",
+    "This limit is for breathing alone. A flammable refrigerant must also meet the flammability rule.",
+  "charge-limit.from-memory": "Quoted from memory: {rules}. Check them against the text.",
   "charge-limit.refrigerant-in-water":
-    "A leak in the water heat exchanger carries refrigerant into the heating water. Fit the air separator and safety valve that the manual requires.",
+    "A leak in the water heat exchanger carries refrigerant into the heating water. Install the air separator and safety valve that the manual requires.",
 
   "charge-limit.add-no-refrigerant": "Do not add refrigerant.",
   "charge-limit.find-larger-room":
@@ -115,5 +113,5 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "charge-limit.cause.beyond-m2": "too much for any floor area",
   "charge-limit.cause.beyond-m3": "too much for the rule",
   "charge-limit.cause.too-near-an-opening": "too near an opening or ignition source",
-  "charge-limit.cause.closed-in": "closed in",
+  "charge-limit.cause.closed-in": "enclosed",
 });

@@ -61,7 +61,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "field-text.which-scale": "°F or °C?",
   "field-text.is-absolute": "This is an absolute pressure. Enter the gauge reading.",
   "field-text.is-gauge": "This is a gauge pressure. Enter the absolute pressure.",
-  "field-text.given-kind": "The text gives another kind: {kind}.",
+  "field-text.given-kind": "This is a value of another kind: {kind}.",
   "field-text.points-do-not-add": "Two values of this kind cannot be added: {kind}.",
   "field-text.added-to": "It is added to a value of this kind: {kind}.",
   "field-text.taken-from": "It is subtracted from a value of this kind: {kind}.",

@@ -23,7 +23,7 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.manual-range-wide":
     "The manual’s range, {low} to {high}, is too wide to tell N·m from ft·lb. Published: {from} to {to} for {tube}.",
   "flare-joint.manual-range-apart":
-    "The manual’s range, {low} to {high}, shares nothing with the published {from} to {to} for {tube}.",
+    "The manual’s range, {low} to {high}, does not overlap the published {from} to {to} for {tube}.",
   "flare-joint.newton-meter-as-foot-pound":
     "The stated range is about 1.36 times as high. Is it in N·m instead of ft·lb?",
   "flare-joint.foot-pound-as-newton-meter":
@@ -47,7 +47,7 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
 
   "flare-joint.not-a-leak-test": "This does not prove the joint tight. Only a pressure test does.",
   "flare-joint.beyond-sources":
-    "Torque {torque} is right by the manual alone. Published: {low} to {high}. Check the size and the unit.",
+    "Torque {torque} is right only by the manual. Published: {low} to {high}. Check the size and the unit.",
 
   "flare-joint.tighten":
     "Tighten the nut to {low} to {high}, holding the body with a second wrench.",

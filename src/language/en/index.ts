@@ -10,7 +10,15 @@ import { assessment } from "./assessment.ts";
 import { chargeLimit } from "./charge-limit.ts";
 import { choices } from "./choices.ts";
 import { circuitProtection } from "./circuit-protection.ts";
+import { circuitProtectionActions } from "./circuit-protection-actions.ts";
+import { circuitProtectionFindings } from "./circuit-protection-findings.ts";
+import { circuitProtectionReasons } from "./circuit-protection-reasons.ts";
+import { circuitProtectionWords } from "./circuit-protection-words.ts";
 import { commissioning } from "./commissioning.ts";
+import { commissioningActions } from "./commissioning-actions.ts";
+import { commissioningFindings } from "./commissioning-findings.ts";
+import { commissioningReasons } from "./commissioning-reasons.ts";
+import { commissioningWords } from "./commissioning-words.ts";
 import { condensate } from "./condensate.ts";
 import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
@@ -20,7 +28,9 @@ import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
 import { operatingCheck } from "./operating-check.ts";
 import { planning } from "./planning.ts";
+import { plateFields } from "./plate-fields.ts";
 import { plots } from "./plots.ts";
+import { powerFields } from "./power-fields.ts";
 import { pressureTest } from "./pressure-test.ts";
 import { propertyModel } from "./property-model.ts";
 import { quantity } from "./quantity.ts";
@@ -30,13 +40,22 @@ import { report } from "./report.ts";
 import { supplyVoltage } from "./supply-voltage.ts";
 import { vacuumDecay } from "./vacuum-decay.ts";
 import { wire } from "./wire.ts";
+import { workFields } from "./work-fields.ts";
 
 export {
   assessment,
   chargeLimit,
   choices,
   circuitProtection,
+  circuitProtectionActions,
+  circuitProtectionFindings,
+  circuitProtectionReasons,
+  circuitProtectionWords,
   commissioning,
+  commissioningActions,
+  commissioningFindings,
+  commissioningReasons,
+  commissioningWords,
   condensate,
   display,
   fieldText,
@@ -46,7 +65,9 @@ export {
   logs,
   operatingCheck,
   planning,
+  plateFields,
   plots,
+  powerFields,
   pressureTest,
   propertyModel,
   quantity,
@@ -56,15 +77,24 @@ export {
   supplyVoltage,
   vacuumDecay,
   wire,
+  workFields,
 };
 
-/** The whole language. */
+/** The whole language. Source: none; worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
   choices,
   circuitProtection,
+  circuitProtectionActions,
+  circuitProtectionFindings,
+  circuitProtectionReasons,
+  circuitProtectionWords,
   commissioning,
+  commissioningActions,
+  commissioningFindings,
+  commissioningReasons,
+  commissioningWords,
   condensate,
   display,
   fieldText,
@@ -74,7 +104,9 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   logs,
   operatingCheck,
   planning,
+  plateFields,
   plots,
+  powerFields,
   pressureTest,
   propertyModel,
   quantity,
@@ -84,6 +116,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   supplyVoltage,
   vacuumDecay,
   wire,
+  workFields,
 ]);
 
 type Module =
@@ -91,7 +124,15 @@ type Module =
   | typeof chargeLimit
   | typeof choices
   | typeof circuitProtection
+  | typeof circuitProtectionActions
+  | typeof circuitProtectionFindings
+  | typeof circuitProtectionReasons
+  | typeof circuitProtectionWords
   | typeof commissioning
+  | typeof commissioningActions
+  | typeof commissioningFindings
+  | typeof commissioningReasons
+  | typeof commissioningWords
   | typeof condensate
   | typeof display
   | typeof fieldText
@@ -101,7 +142,9 @@ type Module =
   | typeof logs
   | typeof operatingCheck
   | typeof planning
+  | typeof plateFields
   | typeof plots
+  | typeof powerFields
   | typeof pressureTest
   | typeof propertyModel
   | typeof quantity
@@ -110,4 +153,5 @@ type Module =
   | typeof report
   | typeof supplyVoltage
   | typeof vacuumDecay
-  | typeof wire;
+  | typeof wire
+  | typeof workFields;

@@ -40,7 +40,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "By the rule, add nothing: the factory charge covers {length} of line ({preCharged} pre-charged).",
   "line-set.short-line-rule-not-known":
     "The line, {length}, is {difference} shorter than the pre-charged {preCharged}. The short-line rule is not known.",
-  "line-set.allowances": "Besides, {mass}.",
+  "line-set.allowances": "Allowances: {mass}.",
   "line-set.nothing-to-add-in-all": "By the rule, add nothing: the total is {total}.",
   "line-set.total-not-known":
     "The factory charge was not given, so the total was not checked against {limit}.",
@@ -98,7 +98,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.cylinder-too-small": "The cylinder has room for {room}; {mass} has to come out.",
 
   "line-set.limits-of-the-manual":
-    "The limits are those of this unit’s manual. Limits that were not given were not checked.",
+    "The limits are those of this unit’s manual. Others were not checked.",
   "line-set.maximum-length-not-checked":
     "The manual’s maximum length was not given and not checked.",
   "line-set.minimum-length-not-checked":

@@ -23,7 +23,7 @@ export const operatingCheck: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-U
 
   "operating-check.gauge-set-suits": "Gauge and hose suit {pressure}.",
   "operating-check.above-hose-rating": "{pressure} is above the hose’s working pressure, {limit}.",
-  "operating-check.destroys-gauge": "{pressure} destroys a gauge that ends at {limit}.",
+  "operating-check.destroys-gauge": "{pressure} destroys a gauge whose scale ends at {limit}.",
   "operating-check.beyond-scale": "{pressure} cannot be read: the scale ends at {limit}.",
 
   "operating-check.within-window": "Pressure {pressure}: within {from} to {to}.",
@@ -52,7 +52,7 @@ export const operatingCheck: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-U
 
   "operating-check.weigh-the-charge": "Weigh the charge in, by the nameplate and the manual.",
   "operating-check.stop-liquid":
-    "Do not let the unit run on like this. Check airflow and filters, then the charge.",
+    "Do not let the unit run like this. Check airflow and filters, then the charge.",
   "operating-check.read-near-floor-again":
     "Raise the superheat until it is clearly above {least}, or read again with better probes.",
   "operating-check.use-rated-hose": "Use a hose with a working pressure of {pressure} or more.",

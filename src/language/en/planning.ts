@@ -51,7 +51,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     other: "{count} cables between the units, labeled at both ends: {cable}.",
   },
   "planning.lines-swapped":
-    "Run {run}: the liquid line is not the smaller one. Are the two exchanged?",
+    "Run {run}: the liquid line is not the smaller one. Are the two swapped?",
   "planning.total-length-within": "All runs together are {total}: within the limit of {limit}.",
   "planning.total-length-above": "All runs together are {total}: above the limit of {limit}.",
   "planning.connected-within":
@@ -75,7 +75,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.drop-within": "Circuit {circuit}: voltage drop {drop}, within {limit}.",
   "planning.drop-above": "Circuit {circuit}: voltage drop {drop}, above {limit}.",
   "planning.drop-at-start": "Circuit {circuit}: voltage drop {drop} when the compressor starts.",
-  "planning.rules-not-passed": "Circuit {circuit}: the rules {rules} were not passed.",
+  "planning.rules-not-passed": "Circuit {circuit}: rule set {rules} was not supplied.",
   "planning.voltage-window": "Supply at the unit: {low} to {high}.",
   "planning.monitor":
     "Voltage monitor: cut out below {low} and above {high} after {trip}, reconnect after {reconnect}.",
@@ -92,10 +92,9 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.cylinder-too-small":
     "The cylinder does not hold enough: bring a larger or a fuller one.",
   "planning.regulator": "A nitrogen regulator whose outlet reaches {pressure}, with relief.",
-  "planning.most-fill": "Fill to {most} at most: it becomes the marked {limit} at {warmest}.",
+  "planning.most-fill": "Fill to at most {most}: at {warmest} it reaches the marked {limit}.",
   "planning.fill": "Fill to {pressure} at {temperature}.",
-  "planning.fill-lowered":
-    "{wanted} would exceed the marked pressure in the warmth: fill to {most}.",
+  "planning.fill-lowered": "{wanted} would exceed the marked pressure when warm: fill to {most}.",
   "planning.stages": "Raise it in stages: {stages}. Check every joint at each.",
   "planning.when-warm": "At {temperature} it becomes {pressure}.",
   "planning.later": "At {temperature} the gauge shows {pressure} if nothing leaks.",
@@ -116,7 +115,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.vacuum-target": "Evacuate below {target}.",
   "planning.vacuum-limit": "Isolate: at most {limit} after {hold}.",
   "planning.vacuum-rise": "Isolate: a rise of at most {rise} in {hold}.",
-  "planning.vacuum-leak": "Largest leak with which the vacuum may pass: {leak}.",
+  "planning.vacuum-leak": "Largest leak that the vacuum test may pass: {leak}.",
   "planning.pump-down":
     "Run {runs}: the pump alone takes {time} to {target}; hoses and water take longer.",
   "planning.ice":
@@ -132,7 +131,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.label": "Total for the label: {mass}.",
   "planning.room-needs": "Run {run}: {charge} needs a room of {area}.",
   "planning.outdoor-zone":
-    "The {charge} stay outdoors: keep the manual’s zone free of openings, drains and ignition sources.",
+    "{charge} stays outdoors: keep the manual’s zone free of openings, drains and ignition sources.",
   "planning.expect-pressures-low":
     "{mode}, {indoor} indoors, {outdoor} outdoors: low side {lowFrom} to {lowTo} (vapor port), high side {highFrom} to {highTo}.",
   "planning.expect-pressures-high":
@@ -142,7 +141,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.expect-current": "Current at full speed: about {rated}, never above {most}.",
   "planning.ask": "Enter: {field}. It decides {changes}.",
   "planning.ask-of-runs": "Run {runs}, enter: {field}. It decides {changes}.",
-  "planning.unusable": "Check: {field}. {value} can’t be used.",
+  "planning.unusable": "Check: {field}. {value} cannot be used.",
 
   "planning.part.lines": "line sets",
   "planning.part.joints": "joints",

@@ -72,7 +72,6 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "plots.blend-point": "At {temperature}: bubble {bubble}, dew {dew}.",
 
   "plots.course.dry-and-tight": "flat, dry and tight",
-  "plots.course.leak": "keeps rising, a leak",
   "plots.course.moisture": "levels off, moisture",
   "plots.course.leak-and-moisture": "bends, then keeps rising: leak and moisture",
   "plots.course.moisture-leak-not-excluded": "levels off, moisture; a leak is not excluded",

@@ -14,14 +14,14 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.across-limit":
     "Too close to call: the drop is {drop} ± {uncertainty}, the limit {limit}.",
   "pressure-test.leak-within-limit":
-    "The {limit} limit allows it, but a leak is proven: {drop} ± {uncertainty}.",
+    "There is a leak, although it is within the {limit} limit: {drop} ± {uncertainty}.",
   "pressure-test.limit-lowered":
     "The stated limit, {stated}, is above 1 % of the fill pressure, {pressure}. Judged by {limit}.",
   "pressure-test.leak-proven":
     "Leak proven: the drop, {drop}, is larger than its uncertainty, {uncertainty}.",
   "pressure-test.no-leak-above": "Any pressure drop is at most {above}.",
   "pressure-test.unexplained-rise":
-    "The pressure is {rise} ± {uncertainty} above what the temperature explains. Gas came in, or the thermometer misleads.",
+    "The pressure is {rise} ± {uncertainty} above what the temperature explains. Gas was fed in, or the thermometer does not follow the gas.",
   "pressure-test.no-limit-stated": "No limit was given, so the test cannot pass.",
   "pressure-test.weather-alone":
     "Temperature alone changes the pressure by {temperature}. It changed by {change}.",
@@ -29,20 +29,20 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "Temperature alone changes the pressure by {temperature}, the barometer by {barometer}. It changed by {change}.",
 
   "pressure-test.hold-time-unknown": "No time was given between the readings.",
-  "pressure-test.short-hold": "Held for {hold}; the shortest hold in print is {shortest}.",
+  "pressure-test.short-hold": "Held for {hold}; the shortest published hold is {shortest}.",
   "pressure-test.hold-below-manual": "Held for {hold}; the manual requires {required}.",
   "pressure-test.hold-below-step":
-    "In {hold} a leak of 1 % of the fill pressure per hour does not move the gauge by one step, {step}.",
-  "pressure-test.gauge-without-error": "The gauge was given as exact. No gauge is.",
+    "Held too short: in {hold}, a leak of 1 % of the fill pressure per hour moves the gauge less than one step, {step}.",
+  "pressure-test.gauge-without-error": "The gauge was entered as exact. No gauge is.",
   "pressure-test.thermometer-without-error":
-    "The thermometer was given as exact. No thermometer is.",
+    "The thermometer was entered as exact. No thermometer is.",
   "pressure-test.fill-below-manual": "Tested at {pressure}; the manual requires {required}.",
   "pressure-test.fill-below-service":
     "Tested at {pressure}: below the {service} that the refrigerant itself reaches.",
   "pressure-test.above-marked":
     "The pressure reached {pressure}: above the lowest marked pressure, {marked}.",
   "pressure-test.pressure-still":
-    "The gauge stood still, although temperature and barometer alone move the pressure by {moved}.",
+    "The gauge did not move, although temperature and barometer alone change the pressure by {moved}.",
   "pressure-test.log-misfit":
     "The readings scatter {misfit} times as much as the stated errors explain.",
   "pressure-test.last-reading-above-limit":
@@ -56,14 +56,14 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.gauge-drift": "The zero of the gauge moved by at most ±{drift}.",
   "pressure-test.rigid-walls":
     "The tubing kept its volume; the expansion of copper is counted as uncertainty.",
-  "pressure-test.volume-exact": "The stated volume is exact.",
+  "pressure-test.volume-exact": "The volume is taken as exact.",
   "pressure-test.barometer-unchanged": "The barometer changed by at most about ±{change}.",
   "pressure-test.gas-settled":
     "The gas had settled after the fill before the first reading was taken.",
   "pressure-test.follows-gas":
     "The thermometer followed the gas within ±{within} and {missed} of the temperature change.",
   "pressure-test.gas-elsewhere-unknown":
-    "Some of the gas may lie elsewhere: ±{within} and {missed} of the temperature change are counted as uncertainty.",
+    "Some of the gas may be away from the thermometer: ±{within} and {missed} of the temperature change are counted as uncertainty.",
   "pressure-test.warm-from-fill":
     "The first reading was taken right after the fill, while the gas was still warm.",
   "pressure-test.all-limits-given": "Every marked limit of what stays connected was given.",
@@ -72,7 +72,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "The smallest leak this test could prove is {smallest}. A hold of {hold} would prove about half of that.",
   "pressure-test.smallest-drop": "The smallest drop this test could prove is {smallest}.",
   "pressure-test.no-margin":
-    "The plan leaves no margin for the error of the gauge or a relief device that opens early. Stop lower by both.",
+    "The plan leaves no margin for gauge error or a relief device that opens early. Stop lower by both.",
   "pressure-test.water-volume":
     "The water volume is stamped on the cylinder. Cylinders are sold by the gas in them: 40 ft³ of gas is about 8 L of water.",
   "pressure-test.cylinder-cools":
@@ -88,7 +88,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.find-by-foam":
     "Find the leak, {leak} in all: watch the bubble solution on each joint for {watch}, or use a tracer gas and its detector.",
   "pressure-test.find-by-tracer":
-    "Find the leak, {leak} in all. It is too small for bubbles: use a tracer gas that does not burn, and its detector.",
+    "Find the leak, {leak} in all. It is too small for bubbles: use a nonflammable tracer gas and its detector.",
   "pressure-test.find-of-unknown-size":
     "Find the leak: put bubble solution on every joint and watch each for {watch}. If none shows, use a tracer gas and its detector.",
   "pressure-test.repair-and-retest": "Vent the nitrogen, repair the leak and retest.",
@@ -96,8 +96,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "Disconnect the nitrogen supply, let the temperatures settle and retest.",
   "pressure-test.hold-longer": "Hold about {further} longer.",
   "pressure-test.hold-at-least": "Hold for at least {hold} and record both times.",
-  "pressure-test.state-gauge": "Enter the accuracy and the step of the gauge.",
-  "pressure-test.state-thermometer": "Enter the accuracy and the step of the thermometer.",
+  "pressure-test.state-gauge": "Enter the accuracy and the resolution of the gauge.",
+  "pressure-test.state-thermometer": "Enter the accuracy and the resolution of the thermometer.",
   "pressure-test.fill-higher": "Retest at {required} or more, if every marked pressure allows it.",
   "pressure-test.lower-pressure":
     "Lower the pressure below {marked}. Ask the manufacturer before the unit is used.",
@@ -133,7 +133,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
 
   "pressure-test.no-loss-not-shown":
     "No instrument can show that nothing was lost. Enter a limit that it can show.",
-  "pressure-test.rate-needs-it": "The limit is a rate, which needs this.",
+  "pressure-test.rate-needs-it": "The limit is a rate, so this is required.",
   "pressure-test.station-pressure":
     "This is the station pressure of the site, from a barometer or from the altitude.",
   "pressure-test.zones-need-volumes":

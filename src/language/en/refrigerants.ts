@@ -9,7 +9,7 @@ const catalogue: Define<Said> = define;
 export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "refrigerants.table-needs-atmosphere":
     "Gauge pressures need the atmosphere. Without it the table is absolute.",
-  "refrigerants.number-of-rows": "This is the number of rows.",
+  "refrigerants.number-of-rows": "That is how many rows the table would have. Change the step.",
   "refrigerants.check-designation":
     "Read the designation from the nameplate again. If it is right, the library has no data for it.",
   "refrigerants.range-of": "This is the saturation range of {refrigerant}.",

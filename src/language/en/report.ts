@@ -38,7 +38,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.read-from-memory": "memory: from memory; check against the text.",
   "report.no-text": "—: no text to check against.",
   "report.judges-a-record":
-    "It judges a record, not the work. It cannot see what was not recorded, or not recorded truly.",
+    "It judges a record, not the work. It cannot see what was left out or recorded wrong.",
   "report.repeats-what-was-stated":
     "Names, times, photos and signatures are repeated as stated. None of them was verified.",
   "report.what-plus-minus-means": "“±” is the expanded uncertainty, at about 95 %.",
@@ -51,7 +51,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.standing": "Where a translation of this report differs, the English governs.",
   "report.signatures-not-verified":
     "Names and times are as the record states them. Nothing here verifies who signed.",
-  "report.no-digest": "none: an exchanged picture would not show",
+  "report.no-digest": "none: a swapped picture would not show",
   "report.more-characters": "{text} … ({count} more characters)",
   "report.of-the-reading": "{limits} of the reading",
   "report.reads-to": "reads to {step}",

@@ -25,7 +25,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.uneven-to-ground":
     "The lines are uneven to ground, {lines}: the neutral or the ground may be open.",
   "supply-voltage.plate-does-not-fit":
-    "A unit for {minimum} to {maximum} does not fit a supply of {nominal}.",
+    "A {minimum} to {maximum} unit does not match a {nominal} supply.",
   "supply-voltage.high-supply": "Voltage too high: {high}; unit maximum {maximum}.",
   "supply-voltage.low-supply": "Voltage too low: {low}; unit minimum {minimum}.",
   "supply-voltage.sag-under-load":
@@ -97,11 +97,11 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.exact-meter": "No meter accuracy was given, so the readings are taken as exact.",
   "supply-voltage.moment-only": "The readings stand for their moment only.",
   "supply-voltage.no-sag": "Not read both at rest and under load, so the sag is not known.",
-  "supply-voltage.standard-assumed": "{standard} was used for {nominal}.",
+  "supply-voltage.standard-assumed": "Standard used for {nominal}: {standard}.",
   "supply-voltage.judged-as":
     "{nominal} is a nameplate voltage here; the service was taken as {as}.",
   "supply-voltage.no-range-at-unit":
-    "{standard} has no range at the unit, so only the nameplate was used.",
+    "No range at the unit in {standard}, so only the nameplate was used.",
   "supply-voltage.unbalance-limit": "Limit of voltage unbalance: {limit}.",
   "supply-voltage.currents-not-judged":
     "Currents without a state are not judged. Mark them as rest or load.",
@@ -119,12 +119,12 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
     "{load} under load is more than 5 % above the {rest} at rest. Check which reading is which, and the neutral.",
   "supply-voltage.transformer-tap": "If the unit has a control transformer, set its tap to {near}.",
   "supply-voltage.narrow-plate": "A {near} unit has little margin on {nominal}.",
-  "supply-voltage.limited-time": "{range} is for a limited time only. Have it corrected.",
-  "supply-voltage.drop-to-unit": "The wiring to the unit takes its share; 3 % is {drop}.",
+  "supply-voltage.limited-time": "Allowed for a limited time only: {range}. Have it corrected.",
+  "supply-voltage.drop-to-unit": "Allow for the voltage drop to the unit: 3 % is {drop}.",
   "supply-voltage.derate": "Above 1 % of unbalance a motor must be derated.",
   "supply-voltage.uneven-supply": "Above 3 % of unbalance at no load, tell the utility.",
   "supply-voltage.line-grounded": "One line is at ground, as in a corner-grounded delta.",
-  "supply-voltage.from-memory": "{standard} is quoted from memory. Check its range.",
+  "supply-voltage.from-memory": "Quoted from memory: {standard}. Check its range.",
 
   "supply-voltage.do-not-energize": "Do not energize the unit.",
   "supply-voltage.find-missing-line": "Find the missing line and have it repaired.",
@@ -144,10 +144,10 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.state-standard":
     "Enter the standard of the supply, or the range that the utility promises.",
   "supply-voltage.log-longer": "Log {missing} longer, with a reading every minute or more often.",
-  "supply-voltage.even-out-load": "Find the uneven load, and spread the single-phase loads.",
+  "supply-voltage.even-out-load": "Find the uneven load and spread the single-phase loads.",
 
   "supply-voltage.name.japan-article-38": "the Japanese ordinance (article 38)",
-  "supply-voltage.name.stated-supply": "the stated supply",
+  "supply-voltage.name.stated-supply": "the utility",
   "supply-voltage.name.only-range": "the range",
   "supply-voltage.name.utilization-range": "the utilization range",
   "supply-voltage.readings.one": "one reading",
@@ -157,7 +157,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.cause.leg-missing": "leg missing",
   "supply-voltage.cause.phase-missing": "phase missing",
   "supply-voltage.cause.uneven-to-ground": "lines uneven to ground",
-  "supply-voltage.cause.plate-does-not-fit": "unit does not fit the supply",
+  "supply-voltage.cause.plate-does-not-fit": "unit does not match the supply",
   "supply-voltage.cause.high-supply": "voltage too high",
   "supply-voltage.cause.low-supply": "voltage too low",
   "supply-voltage.cause.sag-under-load": "sag under load",

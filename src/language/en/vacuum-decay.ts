@@ -63,7 +63,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "vacuum-decay.below-gauge":
     "{lowest} is not believed: a field gauge and pump reach {believed} at best. Is the unit right?",
   "vacuum-decay.display-still":
-    "The display stood at {pressure} from {since} on: stiller than any hold.",
+    "The display stood at {pressure} from {since} on: steadier than any real hold.",
   "vacuum-decay.pressure-falls":
     "The pressure fell by {fall}. Something still pulls: the pump, or its valve.",
   "vacuum-decay.too-flat":
@@ -71,7 +71,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "vacuum-decay.rise-quickens":
     "The rise gets faster: the last readings lie {late} above every curve.",
   "vacuum-decay.course-unexplained":
-    "No leak and no moisture makes this curve: it is {off} off on average.",
+    "Neither a leak nor moisture explains this curve: it is off by {off} on average.",
   "vacuum-decay.step-before":
     "The pressure jumped at {elapsed}. The hold starts again there and is not over.",
   "vacuum-decay.found-before-step":

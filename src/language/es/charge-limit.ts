@@ -10,7 +10,7 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "charge-limit.shares-make-100": "Las proporciones deben sumar 100 %.",
   "charge-limit.other-clauses":
     "Por encima rigen otros apartados: hermeticidad reforzada, ventilación, sensores.",
-  "charge-limit.no-value-by-basis": "No hay valor para otro en {basis}.",
+  "charge-limit.no-value-by-basis": "No hay valor para otro refrigerante en {basis}.",
   "charge-limit.others-by-concentration":
     "Un refrigerante de otra clase se rige por su límite de concentración.",
   "charge-limit.give-its-own-limit":

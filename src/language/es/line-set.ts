@@ -40,7 +40,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Según la regla, no agregue nada: la carga de fábrica alcanza para {length} de línea (longitud precargada: {preCharged}).",
   "line-set.short-line-rule-not-known":
     "La longitud, {length}, es {difference} menor que la precargada, {preCharged}. No se conoce la regla para líneas cortas.",
-  "line-set.allowances": "Además, {mass}.",
+  "line-set.allowances": "Otros ajustes: {mass}.",
   "line-set.nothing-to-add-in-all": "Según la regla, no agregue nada: el total es de {total}.",
   "line-set.total-not-known":
     "No se indicó la carga de fábrica; el total no se comparó con {limit}.",

@@ -72,7 +72,6 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "plots.blend-point": "A {temperature}: burbuja {bubble}, rocío {dew}.",
 
   "plots.course.dry-and-tight": "plana, seco y sin fugas",
-  "plots.course.leak": "sigue subiendo, una fuga",
   "plots.course.moisture": "se estabiliza, humedad",
   "plots.course.leak-and-moisture": "se dobla y sigue subiendo: fuga y humedad",
   "plots.course.moisture-leak-not-excluded": "se estabiliza, humedad; no se descarta una fuga",

@@ -9,7 +9,7 @@ const catalogue: Define<Said> = define;
 export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "refrigerants.table-needs-atmosphere":
     "Las presiones manométricas exigen la presión atmosférica. Sin ella la tabla es absoluta.",
-  "refrigerants.number-of-rows": "Es la cantidad de filas.",
+  "refrigerants.number-of-rows": "Es la cantidad de filas que tendría la tabla. Cambie el paso.",
   "refrigerants.check-designation":
     "Lea otra vez la designación en la placa de datos. Si es correcta, la biblioteca no tiene datos de ella.",
   "refrigerants.range-of": "Es el intervalo de saturación de {refrigerant}.",

@@ -103,11 +103,11 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
     "No se indicó la exactitud del voltímetro; las lecturas se suponen exactas.",
   "supply-voltage.moment-only": "Las lecturas valen solo para su momento.",
   "supply-voltage.no-sag": "No se leyó en reposo y con carga; no se conoce la baja de tensión.",
-  "supply-voltage.standard-assumed": "Se usó {standard} para {nominal}.",
+  "supply-voltage.standard-assumed": "Norma usada para {nominal}: {standard}.",
   "supply-voltage.judged-as":
     "{nominal} es aquí un valor de placa de datos; el suministro se tomó como {as}.",
   "supply-voltage.no-range-at-unit":
-    "{standard} no tiene intervalo en la unidad; solo se usó la placa de datos.",
+    "Sin intervalo para la unidad en {standard}; solo se usó la placa de datos.",
   "supply-voltage.unbalance-limit": "Límite del desbalance de voltaje: {limit}.",
   "supply-voltage.currents-not-judged":
     "Las corrientes sin estado no se evalúan. Márquelas en reposo o con carga.",
@@ -127,13 +127,13 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.transformer-tap":
     "Si la unidad tiene transformador de control, ponga su derivación en {near}.",
   "supply-voltage.narrow-plate": "Una unidad de {near} tiene poco margen con {nominal}.",
-  "supply-voltage.limited-time": "{range} es solo por tiempo limitado. Haga que se corrija.",
-  "supply-voltage.drop-to-unit": "El cableado hasta la unidad toma su parte; 3 % son {drop}.",
+  "supply-voltage.limited-time": "Solo por tiempo limitado: {range}. Haga que se corrija.",
+  "supply-voltage.drop-to-unit": "Cuente con la caída de voltaje hasta la unidad: 3 % son {drop}.",
   "supply-voltage.derate": "Por encima de 1 % de desbalance hay que reducir la carga de un motor.",
   "supply-voltage.uneven-supply":
     "Con más de 3 % de desbalance en vacío, avise a la compañía eléctrica.",
   "supply-voltage.line-grounded": "Una fase está a tierra, como en una delta con vértice a tierra.",
-  "supply-voltage.from-memory": "{standard} se cita de memoria. Compruebe su intervalo.",
+  "supply-voltage.from-memory": "Citado de memoria: {standard}. Compruebe su intervalo.",
 
   "supply-voltage.do-not-energize": "No energice la unidad.",
   "supply-voltage.find-missing-line": "Localice la fase que falta y haga que la reparen.",
@@ -156,7 +156,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.even-out-load": "Localice la carga desigual y reparta las cargas monofásicas.",
 
   "supply-voltage.name.japan-article-38": "el reglamento japonés (artículo 38)",
-  "supply-voltage.name.stated-supply": "el suministro indicado",
+  "supply-voltage.name.stated-supply": "la compañía eléctrica",
   "supply-voltage.name.only-range": "el rango",
   "supply-voltage.name.utilization-range": "el rango de utilización",
   "supply-voltage.readings.one": "una lectura",

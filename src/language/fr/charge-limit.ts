@@ -11,7 +11,7 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "charge-limit.shares-make-100": "Les parts doivent totaliser 100 %.",
   "charge-limit.other-clauses":
     "Au-dessus, d’autres articles s’appliquent : étanchéité renforcée, ventilation, capteurs.",
-  "charge-limit.no-value-by-basis": "Aucune valeur pour un autre dans {basis}.",
+  "charge-limit.no-value-by-basis": "Aucune valeur pour un autre frigorigène dans {basis}.",
   "charge-limit.others-by-concentration":
     "Un frigorigène d’une autre classe suit sa limite de concentration.",
   "charge-limit.give-its-own-limit":

@@ -41,7 +41,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Selon la règle, n’ajoutez rien : la charge d’usine suffit pour {length} de conduite (longueur préchargée : {preCharged}).",
   "line-set.short-line-rule-not-known":
     "La longueur, {length}, est de {difference} inférieure à la longueur préchargée, {preCharged}. La règle pour les conduites courtes n’est pas connue.",
-  "line-set.allowances": "En plus, {mass}.",
+  "line-set.allowances": "Autres ajustements : {mass}.",
   "line-set.nothing-to-add-in-all": "Selon la règle, n’ajoutez rien : le total est de {total}.",
   "line-set.total-not-known":
     "La charge d’usine n’est pas donnée; le total n’a pas été comparé à {limit}.",

@@ -73,7 +73,6 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "plots.blend-point": "À {temperature} : bulle {bubble}, rosée {dew}.",
 
   "plots.course.dry-and-tight": "plate, sec et étanche",
-  "plots.course.leak": "continue de monter, une fuite",
   "plots.course.moisture": "se stabilise, humidité",
   "plots.course.leak-and-moisture": "s’infléchit puis continue de monter : fuite et humidité",
   "plots.course.moisture-leak-not-excluded": "se stabilise, humidité; une fuite n’est pas exclue",

@@ -10,7 +10,7 @@ const catalogue: Define<Said> = defineFrench;
 export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "refrigerants.table-needs-atmosphere":
     "Les pressions manométriques exigent la pression atmosphérique. Sans elle, le tableau est en absolu.",
-  "refrigerants.number-of-rows": "C’est le nombre de lignes.",
+  "refrigerants.number-of-rows": "C’est le nombre de lignes qu’aurait la table. Changez le pas.",
   "refrigerants.check-designation":
     "Relisez la désignation sur la plaque signalétique. Si elle est juste, la bibliothèque n’a pas de données pour elle.",
   "refrigerants.range-of": "C’est la plage de saturation : {refrigerant}.",

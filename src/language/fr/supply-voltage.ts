@@ -105,11 +105,11 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.moment-only": "Les relevés ne valent que pour leur moment.",
   "supply-voltage.no-sag":
     "Pas de relevé à la fois au repos et en charge; la baisse de tension n’est pas connue.",
-  "supply-voltage.standard-assumed": "{standard} a servi pour {nominal}.",
+  "supply-voltage.standard-assumed": "Norme utilisée pour {nominal} : {standard}.",
   "supply-voltage.judged-as":
     "{nominal} est ici une tension de plaque signalétique; l’alimentation est prise comme {as}.",
   "supply-voltage.no-range-at-unit":
-    "{standard} n’a pas de plage à l’appareil; seule la plaque signalétique a servi.",
+    "Aucune plage à l’appareil dans {standard}; seule la plaque signalétique a servi.",
   "supply-voltage.unbalance-limit": "Limite du déséquilibre de tension : {limit}.",
   "supply-voltage.currents-not-judged":
     "Les courants sans état ne sont pas évalués. Marquez-les au repos ou en charge.",
@@ -129,14 +129,15 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.transformer-tap":
     "Si l’appareil a un transformateur de commande, réglez sa prise sur {near}.",
   "supply-voltage.narrow-plate": "Un appareil de {near} a peu de marge sur {nominal}.",
-  "supply-voltage.limited-time": "{range} ne vaut que pour un temps limité. Faites corriger.",
-  "supply-voltage.drop-to-unit": "Le câblage jusqu’à l’appareil prend sa part; 3 % font {drop}.",
+  "supply-voltage.limited-time": "Pour un temps limité seulement : {range}. Faites corriger.",
+  "supply-voltage.drop-to-unit":
+    "Comptez la chute de tension jusqu’à l’appareil : 3 % font {drop}.",
   "supply-voltage.derate": "Au-dessus de 1 % de déséquilibre, un moteur doit être déclassé.",
   "supply-voltage.uneven-supply":
     "Au-dessus de 3 % de déséquilibre à vide, avisez le distributeur d’électricité.",
   "supply-voltage.line-grounded":
     "Une phase est à la terre, comme dans un triangle mis à la terre par un sommet.",
-  "supply-voltage.from-memory": "{standard} est cité de mémoire. Vérifiez sa plage.",
+  "supply-voltage.from-memory": "Cité de mémoire : {standard}. Vérifiez sa plage.",
 
   "supply-voltage.do-not-energize": "Ne mettez pas l’appareil sous tension.",
   "supply-voltage.find-missing-line": "Trouvez la phase manquante et faites-la réparer.",
@@ -161,7 +162,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
     "Trouvez la charge inégale et répartissez les charges monophasées.",
 
   "supply-voltage.name.japan-article-38": "le règlement japonais (article 38)",
-  "supply-voltage.name.stated-supply": "l’alimentation indiquée",
+  "supply-voltage.name.stated-supply": "la compagnie d’électricité",
   "supply-voltage.name.only-range": "la plage",
   "supply-voltage.name.utilization-range": "la plage d’utilisation",
   "supply-voltage.readings.one": "un relevé",

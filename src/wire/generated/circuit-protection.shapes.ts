@@ -990,10 +990,9 @@ export const CircuitProtectionStatements: Statements = {
     rating: "current",
   },
   "circuit-protection.conductor-unprotected": {
-    section: CircuitProtectionSectionShape,
     size: VerbatimShape,
+    section: CircuitProtectionSectionShape,
     usable: "current",
-    ampacity: "current",
     rating: "current",
   },
   "circuit-protection.conductors-assumed": {},

@@ -686,11 +686,7 @@ export const CommissioningWaiverShape: Shape = {
 
 export const CommissioningConstructionShape: Shape = {
   type: "CommissioningConstruction",
-  words: [
-    "commissioning.construction.split",
-    "commissioning.construction.quick-connect",
-    "commissioning.construction.monobloc",
-  ],
+  words: ["commissioning.construction.quick-connect", "commissioning.construction.monobloc"],
 };
 
 export const CommissioningHoldShape: Shape = {
