@@ -85,7 +85,6 @@ export type ReportWord = `report.label.${
   | "signatures"
   | "sources"
   | "limits"
-  | "what"
   | "why"
   | "step"
   | "outcome"

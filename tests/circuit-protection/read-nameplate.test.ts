@@ -58,7 +58,9 @@ describe("the marked maximum", () => {
     // The floors: 15 A, and the size that reaches the ampacity
     expect([high(2, 15), high(2, 20)]).toEqual([false, true]);
     const open = plate(24.4, 45);
-    expect(sentences(open.reasons)).toContain("A maximum of 45 A is too high for an ampacity of 24.4 A.");
+    expect(sentences(open.reasons)).toContain(
+      "A maximum of 45 A is too high for an ampacity of 24.4 A.",
+    );
     expect(sentences(open.actions ?? [])).toContain("Read the nameplate again.");
     // Canada: a nameplate by CSA C22.2 No. 236 has the same formula as UL 1995
     expect([high(25, 45, cec2024, tenths), high(24.9, 45, cec2024)]).toEqual([false, true]);
@@ -188,7 +190,9 @@ describe("the sentences", () => {
     });
     const said = sentences(cautions);
     expect(said).toContain("Curve B may trip when a compressor starts.");
-    expect(said).toContain("The starting current, 70 A, is above 48 A, where the breaker may trip at once.");
+    expect(said).toContain(
+      "The starting current, 70 A, is above 48 A, where the breaker may trip at once.",
+    );
   });
 
   it("name a device and a disconnect that are no objects", () => {

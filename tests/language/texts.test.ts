@@ -48,6 +48,7 @@ const records = [
 const writeReports = (language: Language) => {
   for (const record of records) markdownReport(record, reader(language));
   htmlReport(rich, { ...reader(language), printedAt: "2026-05-06" });
+  htmlReport({ ...rich, name: "x".repeat(1000) }, { ...reader(language), appendix: false });
   for (const plan of plans) planSheet(plan, reader(language));
 };
 

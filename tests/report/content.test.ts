@@ -122,7 +122,7 @@ describe("a report", () => {
       "X-0002",
       "G-17",
       "photos/plate-outdoor.jpg",
-      "none: an swapped picture would not show",
+      "none: a swapped picture would not show",
       "2026-05-05 16:10",
       "one bend behind the unit was overlooked",
     ]) {

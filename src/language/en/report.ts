@@ -91,7 +91,6 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.label.signatures": "Signatures",
   "report.label.sources": "Sources",
   "report.label.limits": "Limits of this report",
-  "report.label.what": "What",
   "report.label.why": "Why",
   "report.label.step": "Step",
   "report.label.outcome": "Outcome",

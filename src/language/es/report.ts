@@ -93,7 +93,6 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.label.signatures": "Firmas",
   "report.label.sources": "Fuentes",
   "report.label.limits": "Alcance de este informe",
-  "report.label.what": "Qué",
   "report.label.why": "Motivo",
   "report.label.step": "Paso",
   "report.label.outcome": "Resultado",

@@ -95,7 +95,6 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.label.signatures": "Signatures",
   "report.label.sources": "Sources",
   "report.label.limits": "Portée de ce rapport",
-  "report.label.what": "Quoi",
   "report.label.why": "Motif",
   "report.label.step": "Étape",
   "report.label.outcome": "Résultat",
