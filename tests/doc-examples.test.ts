@@ -1,5 +1,5 @@
 // Every ```ts and ```tsx block in a doc comment under src, in README.md and in docs/*.md compiles and runs,
-// and every line that ends in `// => text` gives that text. React is the stand-in of tests/docs/react.
+// and every line that ends in `// => text` gives that text.
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import ts from "typescript";
@@ -28,14 +28,9 @@ function examplesIn(path: string): Example[] {
   const source = path.endsWith(".ts") ? text.replace(/^[ \t]*\* ?/gm, "") : text;
   return [...source.matchAll(/^```(tsx?)\n([\s\S]*?)^```/gm)].map(([, kind, code = ""], i) => ({
     from: `${relative(root, path)} #${i + 1}`,
-    code: kind === "tsx" ? withStandIn(code) : code,
+    code,
     file: join(folder, `${relative(root, path).replaceAll(/[^\w]+/g, "-")}-${i + 1}.${kind}`),
   }));
-}
-
-/** The same component, importing the stand-in in place of React. */
-function withStandIn(code: string): string {
-  return `/** @jsxImportSource ../../docs/react */\n${code.replace('"react"', '"../../docs/react/index.ts"')}`;
 }
 
 /** `expression; // => text` becomes a call that records the text beside what was expected. */
@@ -49,8 +44,7 @@ function instrument(code: string): string {
       ? `${indent}${keyword} ${name} = ${expression}; results.push([String(${name}), ${text}]);`
       : `${indent}results.push([String(${expression}), ${text}]);`;
   });
-  const pragma = code.startsWith("/** @jsx") ? `${lines.shift()}\n` : "";
-  return `${pragma}export const results: [string, string][] = [];\n${lines.join("\n")}\n`;
+  return `export const results: [string, string][] = [];\n${lines.join("\n")}\n`;
 }
 
 const examples = [
@@ -73,7 +67,6 @@ describe("every example in the docs", () => {
       {
         ...options,
         lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
-        jsx: ts.JsxEmit.ReactJSX,
         noUnusedLocals: false,
         isolatedDeclarations: false,
         declaration: false,
