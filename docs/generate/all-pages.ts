@@ -1,11 +1,12 @@
 // Which pages are generated? All of them, from the library, its tests' data and its own records.
-// Does not cover the pages that are written by hand: docs/front-page.md, docs/app-developers.md, docs/guides.
+// Does not cover the pages that are written by hand: docs/front-page.md, docs/app-developers.md, docs/guides, docs/methods.
+import { askPages } from "./ask-pages.ts";
 import { bibliographyPage } from "./bibliography-page.ts";
 import { changelogPage } from "./changelog-page.ts";
 import { circuitRulesPage } from "./circuit-rules-page.ts";
 import { decayCurvesPage } from "./decay-curves-page.ts";
 import { evaluateAll } from "./evaluate-checks.ts";
-import { guidesPage } from "./guides-page.ts";
+import { guidesPage, methodsPage } from "./guides-page.ts";
 import { jurisdictionsPage } from "./jurisdictions-page.ts";
 import type { Page } from "./page.ts";
 import {
@@ -27,7 +28,9 @@ export async function allPages(): Promise<Page[]> {
   const fluids = referenceStates();
   const shipped = fluids.filter((fluid): fluid is ShippedFluid => fluid.refrigerant !== undefined);
   return [
+    ...askPages(),
     guidesPage(),
+    methodsPage(),
     weightsPage(),
     decayCurvesPage(),
     pressureTemperatureIndex(shipped),

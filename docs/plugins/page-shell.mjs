@@ -1,0 +1,81 @@
+// A TypeDoc plugin: what stands around the content of a page. Its own description, its Markdown beside it, the links to
+// license and repository, no data that a page doesn't use; and the page for an address that leads nowhere.
+// Where the site and the code live is read from `homepage` and `repository` of package.json, nowhere else.
+import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { firstParagraph } from "./both-ways.mjs";
+
+const root = new URL("../../", import.meta.url);
+const { homepage, repository, license, version } = JSON.parse(
+  readFileSync(new URL("package.json", root), "utf8"),
+);
+const code = (repository?.url ?? repository)?.replace(/^git\+|\.git$/g, "").replace(/\.git$/, "");
+
+const escaped = (words) =>
+  words.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
+
+/** Markdown as words, on one line, cut at a word. */
+function inWords(markdown) {
+  const words = markdown
+    .replaceAll(/<[^>]*>|!?\[([^\]]*)\]\([^)]*\)/g, "$1")
+    .replaceAll(/[`*_]|&#\d+;/g, "")
+    .replaceAll(/\s+/g, " ")
+    .trim();
+  return words.length <= 160 ? words : `${words.slice(0, 157).replace(/\s\S*$/, "")} …`;
+}
+
+const textOf = (parts) => parts.map((part) => part.text).join("");
+
+/** What a page is about, in at most 160 characters. */
+export function descriptionOf(model) {
+  if (model.isProject?.()) return "The arithmetic of installing a small split air conditioner or heat pump: unit-safe, sourced, with a verdict and its uncertainty.";
+  if (model.isDocument?.()) {
+    const body = textOf(model.content).replace(/^[\s\S]*?^# .*$/m, "");
+    const paragraph = body.split(/\n\s*\n/).find((one) => /^\s*[\w*“"]/.test(one) && one.trim() !== "") ?? "";
+    return inWords(`${model.name}. ${paragraph.replace("**Question.** ", "")}`);
+  }
+  const comment = model.comment ?? model.signatures?.[0]?.comment;
+  const place = model.parent?.isProject?.() ? "" : ` (${model.parent?.name})`;
+  const words = inWords(textOf(firstParagraph(comment)));
+  return inWords(`${model.name}${place}: ${words || "part of hvac-install-math"}`);
+}
+
+const footer = (base) =>
+  [
+    `hvac-install-math ${version}`,
+    `<a href="${base}LICENSE.txt">${license} license</a>`,
+    `<a href="${base}llms.txt">For language models</a>`,
+    ...(code ? [`<a href="${code}">Code</a>`] : []),
+    ...(homepage ? [`<a href="${new URL(`v${version}/`, homepage)}">This release's own address</a>`] : []),
+  ].join(" · ");
+
+const notFound = (base) => `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"/><title>Not found | hvac-install-math</title>
+<meta name="viewport" content="width=device-width, initial-scale=1"/><meta name="description" content="No page of the hvac-install-math docs has this address."/>
+<base href="${base}"/><style>:root{color-scheme:light dark}body{font:1rem/1.5 system-ui,sans-serif;max-width:40rem;margin:15vh auto;padding:0 1rem;color:#23261f;background:#fcfcfa}a{color:#1d5f4a}@media(prefers-color-scheme:dark){body{color:#e4e6de;background:#1b1d1a}a{color:#8fcfb4}}</style></head>
+<body><main><h1>No page has this address</h1><p>Names change between versions. From here you get to everything:</p>
+<ul><li><a href="index.html">The front page, with the search</a></li><li><a href="documents/Ask.html">Ask: by what comes up on site</a></li>
+<li><a href="documents/Guides.html">Guides</a></li><li><a href="documents/Changelog.html">Changelog</a></li></ul></main></body></html>
+`;
+
+/** @param {import("typedoc").Application} app */
+export function load(app) {
+  if (homepage) app.on("bootstrapEnd", () => app.options.setValue("hostedBaseUrl", homepage));
+  app.renderer.on("endPage", (page) => {
+    if (!page.contents || !page.url.endsWith(".html")) return;
+    const base = "../".repeat(page.url.split("/").length - 1);
+    page.contents = page.contents
+      .replace(/<meta name="description" content="[^"]*"\/>/, () =>
+        `<meta name="description" content="${escaped(descriptionOf(page.model))}"/><link rel="alternate" type="text/markdown" href="${escaped(encodeURI(page.url.split("/").at(-1).replace(/html$/, "md")))}"/>`,
+      )
+      // The search and its words come when somebody searches: docs/page.js.
+      .replace(/<script async src="[^"]*search\.js" id="tsd-search-script"><\/script>/, '<script type="text/plain" id="tsd-search-script"></script>')
+      .replace(/<script async src="[^"]*hierarchy\.js"[^>]*><\/script>/, "")
+      .replace("Preparing search index...", "")
+      .replace(/<footer>/, () => `<footer><p>${footer(base)}</p>`);
+  });
+  app.renderer.on("endRender", ({ outputDirectory }) => {
+    copyFileSync(new URL("LICENSE", root), join(outputDirectory, "LICENSE.txt"));
+    const base = homepage ? new URL(homepage).pathname.replace(/\/?$/, "/") : "/";
+    writeFileSync(join(outputDirectory, "404.html"), notFound(base));
+  });
+}

@@ -1,0 +1,42 @@
+// What the search dialog shows: TypeDoc's own dialog with its keys, filled from our index. Bundled with MiniSearch into
+// assets/find.js and loaded by docs/page.js when somebody searches.
+import { find, indexFrom } from "./find.mjs";
+
+const kinds = { main: "function", record: "figures", method: "method", ask: "question" };
+const index = indexFrom(window.docsIndex);
+const field = document.getElementById("tsd-search-input");
+const list = document.getElementById("tsd-search-results");
+const status = document.getElementById("tsd-search-status");
+const base = document.documentElement.dataset.base;
+
+function item({ url, title, kind, module, about }, place) {
+  const one = document.createElement("li");
+  one.id = `found-${place}`;
+  one.role = "option";
+  one.ariaSelected = "false";
+  const link = document.createElement("a");
+  link.tabIndex = -1;
+  link.href = `${base.replace(/\/?$/, "/")}${url}`;
+  const name = document.createElement("strong");
+  name.textContent = title;
+  const where = document.createElement("small");
+  where.textContent = [kinds[kind] ?? kind, module].filter(Boolean).join(", ");
+  const what = document.createElement("span");
+  what.className = "about";
+  what.textContent = about;
+  link.append(name, " ", where, what);
+  one.append(link);
+  return one;
+}
+
+function show() {
+  const typed = field.value.trim();
+  const found = typed === "" ? [] : find(index, typed);
+  list.replaceChildren(...found.map(item));
+  field.setAttribute("aria-activedescendant", "");
+  status.textContent =
+    typed !== "" && found.length === 0 ? `Nothing found for “${typed}”. Try one word, or the Ask page.` : "";
+}
+
+field.addEventListener("input", show);
+show();
