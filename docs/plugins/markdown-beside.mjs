@@ -45,7 +45,7 @@ service.addRule("links between pages", {
 export function markdownOf(html) {
   const content = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? "";
   return `${service
-    .turndown(content.replaceAll(/<svg class="tsd-kind-icon"[\s\S]*?<\/svg>|<svg [^>]*viewBox="0 0 24 24"[\s\S]*?<\/svg>/g, ""))
+    .turndown(content.replaceAll(/<ul class="tsd-signatures[^"]*">\s*<li[^>]*>|<svg class="tsd-kind-icon"[\s\S]*?<\/svg>|<svg [^>]*viewBox="0 0 24 24"[\s\S]*?<\/svg>/g, ""))
     .replaceAll(/[ \t]+$/gm, "")
     .replaceAll(/\n{3,}/g, "\n\n")}\n`;
 }

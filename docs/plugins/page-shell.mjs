@@ -30,6 +30,8 @@ const textOf = (parts) => parts.map((part) => part.text).join("");
 export function descriptionOf(model) {
   if (model.isProject?.()) return "The arithmetic of installing a small split air conditioner or heat pump: unit-safe, sourced, with a verdict and its uncertainty.";
   if (model.isDocument?.()) {
+    const questions = [...textOf(model.content).matchAll(/^## (.*\?)$/gm)].map(([, asked]) => asked);
+    if (model.parent?.name === "Ask") return inWords(`${model.name}. ${questions.join(" ")}`);
     const body = textOf(model.content).replace(/^[\s\S]*?^# .*$/m, "");
     const paragraph = body.split(/\n\s*\n/).find((one) => /^\s*[\w*“"]/.test(one) && one.trim() !== "") ?? "";
     return inWords(`${model.name}. ${paragraph.replace("**Question.** ", "")}`);

@@ -51,7 +51,11 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
 /**
  * The branch circuit of an air conditioner or heat pump from its nameplate, and whether what is fitted passes.
  *
- * Breaker or fuses: the largest standard size up to the marked maximum, never above it. Conductors: usable
+ * **What to pass in.** The rules of the place, the two figures of the plate, the supply and the wiring; what is fitted,
+ * for a verdict. **What comes back.** Sizes of breaker or fuses, conductor, grounding and disconnect, the drop, and the
+ * verdict with its actions.
+ *
+ * **How.** Breaker or fuses: the largest standard size up to the marked maximum, never above it. Conductors: usable
  * ampacity at least the marked minimum circuit ampacity, which already holds the 125 %. Under metric rules the
  * device also has to protect the cable, so the smallest standard size is proposed.
  *

@@ -71,7 +71,11 @@ export interface AssessInstallationOptions {
  * Runs every check that a record allows, in the order of the work: run, joints, pressure test, evacuation,
  * room limit, charge, valves, circuit, supply, drain, operation.
  *
- * One step that fails fails the whole, and so does a record that shows by its own dates that valves, charge
+ * **What to pass in.** The record, however much of it is filled in, and the sets of electrical rules that it may name.
+ * **What comes back.** The verdict on the whole, each step with its state and checks, the hold points, the missing
+ * fields and the actions in the order of the work.
+ *
+ * **How.** One step that fails fails the whole, and so does a record that shows by its own dates that valves, charge
  * or power came before their proof. A step that is missing, incomplete, inconclusive or unusable leaves the
  * whole `inconclusive`. It passes only when every step is done and passes, but for steps that were declared
  * not applicable: those are no pass, and come first among the reasons and the assumptions. A test that is

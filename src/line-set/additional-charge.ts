@@ -87,6 +87,9 @@ export function chargeOfLine(
  * The refrigerant to add to a split system for the length of its liquid line, by the nameplate's rule,
  * with the total for the label.
  *
+ * **What to pass in.** The installed length, and from the plate or manual the pre-charged length, the rate and the rule for
+ * short lines; the factory charge for a total. **What comes back.** What to add, the total, and whether it keeps the limits.
+ *
  * Assumes that rate, pre-charged length and rule are those of the unit at hand: they differ from model
  * to model. The length is that of the tube installed, coils included, not the distance.
  *

@@ -46,7 +46,11 @@ export interface TwoReadingAssessment extends PressureTestAssessment {
  * Judges a nitrogen test by its first and last reading. A pass is proof: a drop of the limit is excluded, no
  * leak is proven, and the readings were a test at all. Everything else says what to do next.
  *
- * The corrected drop is what is missing from the pressure of real nitrogen at the last temperature. The limit
+ * **What to pass in.** Pressure and gas temperature of both readings with the time between them, the atmosphere, the
+ * errors of gauge and thermometer, and the drop that is allowed (`criterion`). **What comes back.** The outcome, the
+ * drop that the temperature does not explain with its uncertainty, and the actions.
+ *
+ * **How.** The corrected drop is what is missing from the pressure of real nitrogen at the last temperature. The limit
  * is the `criterion`, at most 1 % of the fill pressure (common practice, no source). Drop plus expanded
  * uncertainty within it: `pass`, unless a leak is proven (drop larger than its expanded uncertainty); a leak
  * that the limit allows is `inconclusive`. Drop less expanded uncertainty above it: `fail`; so is a leak

@@ -55,6 +55,8 @@ export interface EitherChange extends Omit<GaugeChange, "pressure"> {
  * The pressure of tightly enclosed dry nitrogen after its temperature changed. At 500 psig and 30 °F of
  * cooling it is 2 psi below the ideal-gas answer, so that the ideal gas law fails a tight system.
  *
+ * Pass in the pressure, the temperature then and the temperature now; the pressure to expect now comes back.
+ *
  * Assumes that nothing leaked, that the temperatures are those of the gas, and a constant volume
  * unless `wall` is given: copper shrinks by 0.08 % on 30 °F, which is 0.4 psi at 500 psig.
  *

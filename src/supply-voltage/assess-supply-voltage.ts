@@ -32,10 +32,13 @@ import {
 /**
  * Judges whether a supply is fit for a unit: every reading at rest and under load against the nameplate,
  * against the standard's range for the place of measurement, and against the ceiling above which boards
- * die; for three phases the unbalance too. Sag, source resistance, log statistics and monitor settings
- * come with it.
+ * die; for three phases the unbalance too.
  *
- * Starts that nobody marked are found in a log by their current; a dip that may be one and has no current leaves the
+ * **What to pass in.** The nameplate, the supply's standard and nominal voltage, the readings with their state (at rest,
+ * under load), where they were taken, and the meter. **What comes back.** The verdict, with sag, source resistance, log
+ * statistics and monitor settings.
+ *
+ * **How.** Starts that nobody marked are found in a log by their current; a dip that may be one and has no current leaves the
  * outcome open. Where readings at rest and under load let the voltage at full load be predicted, that decides too.
  *
  * The worst reading decides. Near a limit, within the meter's uncertainty, the outcome is `inconclusive`
