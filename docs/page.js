@@ -43,7 +43,8 @@ field?.addEventListener(
       await load("search-index.js");
       await load("find.js");
     } catch {
-      status.textContent = "The search could not be loaded. The Ask page and the navigation work without it.";
+      status.textContent =
+        "The search could not be loaded. The Ask page and the navigation work without it.";
     }
   },
   { once: true },

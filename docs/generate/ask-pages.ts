@@ -1,7 +1,7 @@
 // What does a person on site ask, and which function answers? One page for each step of the day.
 // Reads docs/ask/day.json. Does not cover the way back, from a function to its questions: docs/plugins/both-ways.mjs.
 import { readFileSync } from "node:fs";
-import { type Page, page, table } from "./page.ts";
+import { type Page, page } from "./page.ts";
 
 /** One question with its answer. */
 interface Question {
@@ -29,10 +29,16 @@ const caution =
 const guideLink = (name: string, up: string) =>
   `[${name.replaceAll("-", " ")}](${up}../guides/${name}.md)`;
 
+/** The anchor that TypeDoc gives a heading. */
+const anchorOf = (heading: string) =>
+  heading
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}\s-]/gu, "")
+    .replaceAll(/\s/g, "-");
+
 function stepPage({ step, title, guides, questions }: Step): Page {
   return page(`ask/${step}.md`, title, [
     `# ${title}`,
-    `Guides of this step: ${guides.map((name) => guideLink(name, "../")).join(", ")}.`,
     ...questions.map(({ ask, answer, functions }) =>
       [
         `## ${ask}`,
@@ -40,6 +46,7 @@ function stepPage({ step, title, guides, questions }: Step): Page {
         `Functions: ${functions.map((name) => `{@link ${name}}`).join(", ")}`,
       ].join("\n\n"),
     ),
+    `Guides of this step: ${guides.map((name) => guideLink(name, "../")).join(", ")}.`,
     `> **Caution.** ${caution}`,
   ]);
 }
@@ -52,12 +59,11 @@ export function askPages(): Page[] {
     [
       "# Ask",
       "What comes up on site, in the order of the day. Each question leads to the function that answers it.",
-      table(
-        ["step", "questions"],
-        day.map(({ step, title, questions }) => [
-          `[${title}](ask/${step}.md)`,
-          questions.map(({ ask }) => ask).join("<br>"),
-        ]),
+      ...day.map(({ step, title, questions }) =>
+        [
+          `## [${title}](ask/${step}.md)`,
+          questions.map(({ ask }) => `- [${ask}](ask/${step}.md#${anchorOf(ask)})`).join("\n"),
+        ].join("\n\n"),
       ),
     ],
     { children: Object.fromEntries(day.map(({ step, title }) => [title, `ask/${step}.md`])) },

@@ -20,9 +20,12 @@ const order = [
 ];
 
 /** The page that the pages of a folder hang below. */
-function listPage(
-  { folder, title, about, column }: Record<"folder" | "title" | "about" | "column", string>,
-): Page {
+function listPage({
+  folder,
+  title,
+  about,
+  column,
+}: Record<"folder" | "title" | "about" | "column", string>): Page {
   const place = (name: string) => order.indexOf(name) + (order.includes(name) ? 0 : order.length);
   const there = new URL(`../${folder}/`, import.meta.url);
   const names = readdirSync(there)

@@ -3,9 +3,15 @@
 {
   const place = document.querySelector(".playground");
   const limit = 10_000; // ms, the first run fetches the package
+  const linesOf = (code) => {
+    const copy = code.cloneNode(true);
+    for (const end of copy.querySelectorAll("br")) end.replaceWith("\n");
+    return copy.textContent.trim();
+  };
   const examples = [...document.querySelectorAll(".first-screen pre code")].map((code) => ({
-    code: code.innerText.trim(),
-    name: code.closest("pre").previousElementSibling?.querySelector("strong")?.textContent ?? "Example",
+    code: linesOf(code),
+    name:
+      code.closest("pre").previousElementSibling?.querySelector("strong")?.textContent ?? "Example",
   }));
 
   const make = (tag, properties = {}, ...inside) => {
@@ -13,7 +19,12 @@
     one.append(...inside);
     return one;
   };
-  const code = make("textarea", { id: "playground-code", spellcheck: false, rows: 20, value: examples[0]?.code ?? "" });
+  const code = make("textarea", {
+    id: "playground-code",
+    spellcheck: false,
+    rows: 20,
+    value: examples[0]?.code ?? "",
+  });
   const output = make("output", { htmlFor: "playground-code", tabIndex: 0, ariaLabel: "Results" });
   const run = make("button", { type: "button", textContent: "Run" });
   const choices = examples.map(({ name, code: text }) =>
@@ -41,9 +52,17 @@
       end(
         ...results.map(({ what, value }) => line(`${what} → ${value}`, "result")),
         ...(error ? [line(error, "error")] : []),
-        ...(results.length === 0 && !error ? [line("Nothing to show: end a line with // => to see its value.", "note")] : []),
+        ...(results.length === 0 && !error
+          ? [line("Nothing to show: end a line with // => to see its value.", "note")]
+          : []),
       );
-    worker.onerror = () => end(line("The package could not be loaded. Opened from a folder, this page can't run code: serve it.", "error"));
+    worker.onerror = () =>
+      end(
+        line(
+          "The package could not be loaded. Opened from a folder, this page can't run code: serve it.",
+          "error",
+        ),
+      );
     worker.postMessage(code.value);
   }
   run.onclick = start;
@@ -53,9 +72,17 @@
 
   place.replaceChildren(
     make("p", { className: "choices" }, "Start from: ", ...choices),
-    make("label", { htmlFor: "playground-code", textContent: "Code (JavaScript; // => at the end of a line shows its value)" }),
+    make("label", {
+      htmlFor: "playground-code",
+      textContent: "Code (JavaScript; // => at the end of a line shows its value)",
+    }),
     code,
-    make("p", {}, run, make("small", { textContent: " or Ctrl + Enter. It runs in this browser and goes nowhere." })),
+    make(
+      "p",
+      {},
+      run,
+      make("small", { textContent: " or Ctrl + Enter. It runs in this browser and goes nowhere." }),
+    ),
     output,
   );
 }

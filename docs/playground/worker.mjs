@@ -51,11 +51,16 @@ async function run(code) {
     const modules = {};
     for (const name of needed) {
       const open = packageModules[name];
-      if (!open) throw new Error(`${name} is not here. There are: ${Object.keys(packageModules).join(", ")}`);
+      if (!open)
+        throw new Error(
+          `${name} is not here. There are: ${Object.keys(packageModules).join(", ")}`,
+        );
       modules[name] = await open();
     }
     const log = (...values) => report("console.log", values.map(shown).join(" "));
-    await new AsyncFunction("modules", "report", "console", withReports(text))(modules, report, { log });
+    await new AsyncFunction("modules", "report", "console", withReports(text))(modules, report, {
+      log,
+    });
     return { results };
   } catch (error) {
     return { results, error: `${error?.name ?? "Error"}: ${error?.message ?? error}` };

@@ -16,7 +16,8 @@ const link = (target, words = target.name, tag = "@link") => ({
   target,
 });
 /** `parts` with `between` between them. */
-const joined = (parts, between) => parts.flatMap((part, i) => (i === 0 ? [part] : [text(between), part]));
+const joined = (parts, between) =>
+  parts.flatMap((part, i) => (i === 0 ? [part] : [text(between), part]));
 
 /** The comment of a function is that of its first signature. */
 const commentOf = (one) => one.comment ?? one.signatures?.[0]?.comment;
@@ -49,7 +50,10 @@ function openModule(module, functions, guide) {
     ...(asked ? [text(`*${asked.replaceAll(/\s+/g, " ")}*\n\n`)] : []),
     ...module.comment.summary,
     text("\n\n**Main functions:** "),
-    ...joined(functions.map((one) => link(one)), ", "),
+    ...joined(
+      functions.map((one) => link(one)),
+      ", ",
+    ),
     ...(example ? [text("\n\n"), ...example] : []),
     ...(guide ? [text("\n\n**Guide:** "), link(guide)] : []),
   ];
@@ -59,7 +63,9 @@ function openModule(module, functions, guide) {
 function leadBack(one, guide, pages) {
   const comment = commentOf(one);
   if (!comment) return;
-  const steps = day.filter(({ questions }) => questions.some(({ functions }) => functions.includes(one.name)));
+  const steps = day.filter(({ questions }) =>
+    questions.some(({ functions }) => functions.includes(one.name)),
+  );
   const lines = steps.flatMap(({ title, questions }) =>
     questions
       .filter(({ functions }) => functions.includes(one.name))
@@ -88,7 +94,12 @@ function endGuide(guide, module, main) {
   );
   guide.content.push(
     text("\n\n## Functions\n"),
-    ...[...main, ...others].flatMap((one) => [text("\n- "), link(one), text(": "), ...firstParagraph(commentOf(one))]),
+    ...[...main, ...others].flatMap((one) => [
+      text("\n- "),
+      link(one),
+      text(": "),
+      ...firstParagraph(commentOf(one)),
+    ]),
     text("\n\nAll of it, with its types: "),
     link(module, `module ${module.name}`),
     text(".\n"),

@@ -6,7 +6,11 @@ import TurndownService from "turndown";
 import { gfm } from "turndown-plugin-gfm";
 import { descriptionOf } from "./page-shell.mjs";
 
-const service = new TurndownService({ headingStyle: "atx", codeBlockStyle: "fenced", bulletListMarker: "-" });
+const service = new TurndownService({
+  headingStyle: "atx",
+  codeBlockStyle: "fenced",
+  bulletListMarker: "-",
+});
 service.use(gfm);
 service.addRule("nothing to read", {
   filter: (node) =>
@@ -17,7 +21,10 @@ service.addRule("nothing to read", {
 service.addRule("code", {
   filter: "pre",
   replacement: (_, node) => {
-    const language = /\b(tsx?|sh|json|html|js)\b/.exec(node.querySelector("code")?.getAttribute("class") ?? "")?.[1] ?? "";
+    const language =
+      /\b(tsx?|sh|json|html|js)\b/.exec(
+        node.querySelector("code")?.getAttribute("class") ?? "",
+      )?.[1] ?? "";
     const button = node.querySelector("button");
     button?.parentNode.removeChild(button);
     const lines = (node.querySelector("code") ?? node).innerHTML
@@ -45,7 +52,12 @@ service.addRule("links between pages", {
 export function markdownOf(html) {
   const content = /<main[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1] ?? "";
   return `${service
-    .turndown(content.replaceAll(/<ul class="tsd-signatures[^"]*">\s*<li[^>]*>|<svg class="tsd-kind-icon"[\s\S]*?<\/svg>|<svg [^>]*viewBox="0 0 24 24"[\s\S]*?<\/svg>/g, ""))
+    .turndown(
+      content.replaceAll(
+        /<ul class="tsd-signatures[^"]*">\s*<li[^>]*>|<svg class="tsd-kind-icon"[\s\S]*?<\/svg>|<svg [^>]*viewBox="0 0 24 24"[\s\S]*?<\/svg>/g,
+        "",
+      ),
+    )
     .replaceAll(/[ \t]+$/gm, "")
     .replaceAll(/\n{3,}/g, "\n\n")}\n`;
 }

@@ -28,12 +28,16 @@ const textOf = (parts) => parts.map((part) => part.text).join("");
 
 /** What a page is about, in at most 160 characters. */
 export function descriptionOf(model) {
-  if (model.isProject?.()) return "The arithmetic of installing a small split air conditioner or heat pump: unit-safe, sourced, with a verdict and its uncertainty.";
+  if (model.isProject?.())
+    return "The arithmetic of installing a small split air conditioner or heat pump: unit-safe, sourced, with a verdict and its uncertainty.";
   if (model.isDocument?.()) {
-    const questions = [...textOf(model.content).matchAll(/^## (.*\?)$/gm)].map(([, asked]) => asked);
+    const questions = [...textOf(model.content).matchAll(/^## (.*\?)$/gm)].map(
+      ([, asked]) => asked,
+    );
     if (model.parent?.name === "Ask") return inWords(`${model.name}. ${questions.join(" ")}`);
     const body = textOf(model.content).replace(/^[\s\S]*?^# .*$/m, "");
-    const paragraph = body.split(/\n\s*\n/).find((one) => /^\s*[\w*“"]/.test(one) && one.trim() !== "") ?? "";
+    const paragraph =
+      body.split(/\n\s*\n/).find((one) => /^\s*[\w*“"]/.test(one) && one.trim() !== "") ?? "";
     return inWords(`${model.name}. ${paragraph.replace("**Question.** ", "")}`);
   }
   const comment = model.comment ?? model.signatures?.[0]?.comment;
@@ -48,10 +52,14 @@ const footer = (base) =>
     `<a href="${base}LICENSE.txt">${license} license</a>`,
     `<a href="${base}llms.txt">For language models</a>`,
     ...(code ? [`<a href="${code}">Code</a>`] : []),
-    ...(homepage ? [`<a href="${new URL(`v${version}/`, homepage)}">This release's own address</a>`] : []),
+    ...(homepage
+      ? [`<a href="${new URL(`v${version}/`, homepage)}">This release's own address</a>`]
+      : []),
   ].join(" · ");
 
-const notFound = (base) => `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"/><title>Not found | hvac-install-math</title>
+const notFound = (
+  base,
+) => `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"/><title>Not found | hvac-install-math</title>
 <meta name="viewport" content="width=device-width, initial-scale=1"/><meta name="description" content="No page of the hvac-install-math docs has this address."/>
 <base href="${base}"/><style>:root{color-scheme:light dark}body{font:1rem/1.5 system-ui,sans-serif;max-width:40rem;margin:15vh auto;padding:0 1rem;color:#23261f;background:#fcfcfa}a{color:#1d5f4a}@media(prefers-color-scheme:dark){body{color:#e4e6de;background:#1b1d1a}a{color:#8fcfb4}}</style></head>
 <body><main><h1>No page has this address</h1><p>Names change between versions. From here you get to everything:</p>
@@ -66,11 +74,21 @@ export function load(app) {
     if (!page.contents || !page.url.endsWith(".html")) return;
     const base = "../".repeat(page.url.split("/").length - 1);
     page.contents = page.contents
-      .replace(/<meta name="description" content="[^"]*"\/>/, () =>
-        `<meta name="description" content="${escaped(descriptionOf(page.model))}"/><link rel="alternate" type="text/markdown" href="${escaped(encodeURI(page.url.split("/").at(-1).replace(/html$/, "md")))}"/>`,
+      .replace(
+        /<meta name="description" content="[^"]*"\/>/,
+        () =>
+          `<meta name="description" content="${escaped(descriptionOf(page.model))}"/><link rel="alternate" type="text/markdown" href="${escaped(encodeURI(page.url.split("/").at(-1).replace(/html$/, "md")))}"/>`,
+      )
+      // A long name may break where its words do.
+      .replace(
+        /<h1>([A-Z]\w+ )(\w+)/,
+        (_, kind, name) => `<h1>${kind}${name.replaceAll(/([a-z])([A-Z])/g, "$1<wbr/>$2")}`,
       )
       // The search and its words come when somebody searches: docs/page.js.
-      .replace(/<script async src="[^"]*search\.js" id="tsd-search-script"><\/script>/, '<script type="text/plain" id="tsd-search-script"></script>')
+      .replace(
+        /<script async src="[^"]*search\.js" id="tsd-search-script"><\/script>/,
+        '<script type="text/plain" id="tsd-search-script"></script>',
+      )
       .replace(/<script async src="[^"]*hierarchy\.js"[^>]*><\/script>/, "")
       .replace("Preparing search index...", "")
       .replace(/<footer>/, () => `<footer><p>${footer(base)}</p>`);

@@ -20,7 +20,10 @@ const packageModules = {
           const file = JSON.stringify(join(root, there.import.default));
           return `${JSON.stringify(join(name, subpath))}: () => import(${file}),`;
         });
-      return { contents: `export const packageModules = {\n${lines.join("\n")}\n};`, resolveDir: root };
+      return {
+        contents: `export const packageModules = {\n${lines.join("\n")}\n};`,
+        resolveDir: root,
+      };
     });
   },
 };

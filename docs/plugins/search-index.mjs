@@ -15,7 +15,8 @@ const day = read("../ask/day.json");
 
 /** Pages of mere figures are found by their title, so that the index stays small enough for a phone. */
 const onlyTitle = (model) =>
-  model.frontmatter?.search === "title" || /^(Changelog|How do we know|Bibliography|Every sentence)/.test(model.name);
+  model.frontmatter?.search === "title" ||
+  /^(Changelog|How do we know|Bibliography|Every sentence)/.test(model.name);
 
 function kindOf(model) {
   if (model.isDocument?.()) {
@@ -34,7 +35,10 @@ function kindOf(model) {
 
 /** The name by which docs/search/words.json and the tests know a page. */
 export function idOf(model) {
-  if (!model.isDocument?.()) return model.parent?.isProject?.() ? `module ${model.name}` : `${model.parent.name}.${model.name}`;
+  if (!model.isDocument?.())
+    return model.parent?.isProject?.()
+      ? `module ${model.name}`
+      : `${model.parent.name}.${model.name}`;
   const above = model.parent?.name;
   const slug = model.name.toLowerCase().replaceAll(" ", "-");
   if (above === "Guides") return `guide ${slug}`;
@@ -56,7 +60,10 @@ function entryOf({ url, model, contents }) {
   const content = /<main[^>]*>([\s\S]*)<\/main>/.exec(contents)?.[1] ?? "";
   const asked = day
     .flatMap(({ questions }) => questions)
-    .filter(({ functions }) => ["main", "function", "variable"].includes(kind) && functions.includes(model.name));
+    .filter(
+      ({ functions }) =>
+        ["main", "function", "variable"].includes(kind) && functions.includes(model.name),
+    );
   const isText = ["guide", "method", "ask", "page"].includes(kind) && !onlyTitle(model);
   return {
     id,
@@ -68,9 +75,19 @@ function entryOf({ url, model, contents }) {
     words: tradeWords[id] ?? "",
     asks: asked.map(({ ask }) => ask).join(" "),
     summary: descriptionOf(model),
-    headings: isText ? [...content.matchAll(/<h[1-4][^>]*>([\s\S]*?)<\/h/g)].map(([, h]) => plain(h)).join(" ") : "",
+    headings: isText
+      ? [...content.matchAll(/<h[1-4][^>]*>([\s\S]*?)<\/h/g)].map(([, h]) => plain(h)).join(" ")
+      : "",
     // A word counts once: how often it stands in a page decides nothing, and the file stays small.
-    text: isText ? [...new Set(plain(content.replaceAll(/<pre[\s\S]*?<\/pre>/g, "")).toLowerCase().match(/\p{L}{3,}/gu) ?? [])].join(" ") : "",
+    text: isText
+      ? [
+          ...new Set(
+            plain(content.replaceAll(/<pre[\s\S]*?<\/pre>/g, ""))
+              .toLowerCase()
+              .match(/\p{L}{3,}/gu) ?? [],
+          ),
+        ].join(" ")
+      : "",
   };
 }
 
@@ -78,17 +95,22 @@ function entryOf({ url, model, contents }) {
 export function load(app) {
   const entries = [];
   app.renderer.on("endPage", (page) => {
-    if (page.contents && page.url.endsWith(".html") && !page.model.isProject()) entries.push(entryOf(page));
+    if (page.contents && page.url.endsWith(".html") && !page.model.isProject())
+      entries.push(entryOf(page));
   });
   app.renderer.postRenderAsyncJobs.push(async ({ outputDirectory }) => {
     const known = new Set(entries.map(({ id }) => id));
-    for (const id of Object.keys(tradeWords)) if (!known.has(id)) app.logger.warn(`docs/search/words.json names ${id}, which is no page`);
+    for (const id of Object.keys(tradeWords))
+      if (!known.has(id)) app.logger.warn(`docs/search/words.json names ${id}, which is no page`);
     const index = new MiniSearch(options);
     index.addAll(entries);
     const assets = join(outputDirectory, "assets");
     rmSync(join(assets, "search.js"), { force: true });
     rmSync(join(assets, "hierarchy.js"), { force: true });
-    writeFileSync(join(assets, "search-index.js"), `window.docsIndex=${JSON.stringify(JSON.stringify(index))}`);
+    writeFileSync(
+      join(assets, "search-index.js"),
+      `window.docsIndex=${JSON.stringify(JSON.stringify(index))}`,
+    );
     await build({
       entryPoints: [new URL("../search/dialog.mjs", import.meta.url).pathname],
       outfile: join(assets, "find.js"),

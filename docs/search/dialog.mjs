@@ -35,7 +35,9 @@ function show() {
   list.replaceChildren(...found.map(item));
   field.setAttribute("aria-activedescendant", "");
   status.textContent =
-    typed !== "" && found.length === 0 ? `Nothing found for “${typed}”. Try one word, or the Ask page.` : "";
+    typed !== "" && found.length === 0
+      ? `Nothing found for “${typed}”. Try one word, or the Ask page.`
+      : "";
 }
 
 field.addEventListener("input", show);

@@ -5,7 +5,9 @@ import MiniSearch from "minisearch";
 
 /** Words that say nothing of the subject, in the three languages. */
 const stopWords = new Set(
-  "a an and are as at be by do does can for from has have how i if in is it me much my no not of on or so system systems that the there this to was what when where which who why will with you your el la los las un una de del que en es y o por para con se le les des du et un une est dans pour que qui au aux sur".split(" "),
+  "a an and are as at be by do does can for from has have how i if in is it me much my no not of on or so system systems that the there this to was what when where which who why will with you your el la los las un una de del que en es y o por para con se le les des du et un une est dans pour que qui au aux sur".split(
+    " ",
+  ),
 );
 
 /** Letters without their accents; a name in camel case as its words and as a whole; no plural s. */

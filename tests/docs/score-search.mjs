@@ -18,13 +18,16 @@ export function searchOfSite() {
 export function score(file, search = searchOfSite()) {
   const { queries } = JSON.parse(readFileSync(join(here, file), "utf8"));
   return queries.map(([query, ...right]) => {
-    const first = search(query).slice(0, 3).map(({ id }) => id);
+    const first = search(query)
+      .slice(0, 3)
+      .map(({ id }) => id);
     return { query, right, first, found: first.some((id) => right.includes(id)) };
   });
 }
 
 if (process.argv[1] === import.meta.filename) {
   const results = score(process.argv[2] ?? "queries.json");
-  for (const { query, right, first, found } of results) if (!found) console.log(`${query}: ${first.join(", ")} instead of ${right.join(" or ")}`);
+  for (const { query, right, first, found } of results)
+    if (!found) console.log(`${query}: ${first.join(", ")} instead of ${right.join(" or ")}`);
   console.log(`${results.filter(({ found }) => found).length} of ${results.length}`);
 }
