@@ -65,7 +65,7 @@ export function summaryPage(
       "## Refrigerants against reference values",
       referenceSummary,
       "## What else holds it",
-      "Property tests draw random cases for every module; type tests hold what must not compile; two simulators of different physics judge the vacuum and pressure verdicts ([vacuum decay](../guides/vacuum-decay.md#how-well-it-does)). What none of this shows: that a figure in a standard is right for your installation. The nameplate, the manufacturer's instructions and the adopted code come first.",
+      "Property tests draw random cases for every module; type tests hold what must not compile; two simulators of different physics judge the vacuum and pressure verdicts ([vacuum decay](../methods/vacuum-decay.md#how-well-it-does)). What none of this shows: that a figure in a standard is right for your installation. The nameplate, the manufacturer's instructions and the adopted code come first.",
     ],
     { children: below },
   );

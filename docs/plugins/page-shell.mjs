@@ -52,9 +52,6 @@ const footer = (base) =>
     `<a href="${base}LICENSE.txt">${license} license</a>`,
     `<a href="${base}llms.txt">For language models</a>`,
     ...(code ? [`<a href="${code}">Code</a>`] : []),
-    ...(homepage
-      ? [`<a href="${new URL(`v${version}/`, homepage)}">This release's own address</a>`]
-      : []),
   ].join(" · ");
 
 const notFound = (

@@ -133,6 +133,29 @@ it("the decay curves get the verdict that the page was written for", () => {
   }
 });
 
+describe("the Ask pages", () => {
+  const day: { step: string; questions: { ask: string }[] }[] = JSON.parse(
+    readFileSync(join(root, "docs/ask/day.json"), "utf8"),
+  );
+
+  it("are one per step of the day, each question once and with an anchor", () => {
+    const asks = day.flatMap(({ questions }) => questions.map(({ ask }) => ask));
+    expect(new Set(asks).size).toBe(asks.length);
+    for (const { step, questions } of day) {
+      const text = textOf(`ask/${step}.md`);
+      for (const { ask } of questions) expect(text).toContain(`## ${ask}`);
+      expect(textOf("ask.md")).toContain(`(ask/${step}.md#`);
+    }
+  });
+
+  it("and every method page hangs below Methods, with a guide that leads to it", () => {
+    for (const file of readdirSync(join(root, "docs/methods"))) {
+      expect(textOf("methods.md")).toContain(`../methods/${file}`);
+      expect(readFileSync(join(root, "docs/guides", file), "utf8")).toContain(`../methods/${file}`);
+    }
+  });
+});
+
 describe("every module", () => {
   const names = readdirSync(join(root, "src"), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
@@ -148,6 +171,12 @@ describe("every module", () => {
     expect(guide).toMatch(/caution/i);
     expect(guide).toMatch(/source/i);
     expect(textOf("guides.md")).toContain(`../guides/${name}.md`);
+    expect(guide.split(/\s+/).length, "words of the guide").toBeLessThanOrEqual(900);
+  });
+
+  it.each(names)("%s has a main function that its module page opens with", (name) => {
+    const main = JSON.parse(readFileSync(join(root, "docs/ask/main-functions.json"), "utf8"));
+    expect(main[name]?.length).toBeGreaterThan(0);
   });
 
   it("is an entry point of the API pages", () => {
@@ -160,4 +189,12 @@ describe("every module", () => {
     expect(typedocOptions.treatWarningsAsErrors).toBe(true);
     expect(typedocOptions.validation.notDocumented).toBe(true);
   });
+});
+
+it("the README stands alone on a registry: no relative link, install and a result on its first screen", () => {
+  const readme = readFileSync(join(root, "README.md"), "utf8");
+  expect(readme.match(/\]\((?!https?:)[^)]*\)/g)).toBeNull();
+  const screen = readme.split("\n").slice(0, 26).join("\n");
+  expect(screen).toContain("npm install hvac-install-math");
+  expect(screen).toContain("test.outcome; // => pass");
 });

@@ -77,7 +77,7 @@ it.each(makes)("%s, plain tests", { timeout: 3_600_000 }, (name, make, seed) => 
   expect(share(tally.undecided, tally.logs)).toBeLessThanOrEqual(0.06);
   expect(share(tally.dryHeld, tally.dryIntervals)).toBeGreaterThanOrEqual(0.9);
   expect(share(tally.wetHeld, tally.wetIntervals)).toBeGreaterThanOrEqual(0.8);
-  // the goals of 88 % right and 10 % open are missed: see docs/guides/vacuum-decay.md
+  // the goals of 88 % right and 10 % open are missed: see docs/methods/vacuum-decay.md
   expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.78);
   expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.02);
   expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.21);
