@@ -88,6 +88,10 @@ export function load(app) {
       )
       .replace(/<script async src="[^"]*hierarchy\.js"[^>]*><\/script>/, "")
       .replace("Preparing search index...", "")
+      .replace(
+        '<ul role="listbox" id="tsd-search-results"></ul>',
+        '<div role="listbox" id="tsd-search-results" aria-label="Found"></div>',
+      )
       .replace(/<footer>/, () => `<footer><p>${footer(base)}</p>`);
   });
   app.renderer.on("endRender", ({ outputDirectory }) => {

@@ -10,11 +10,11 @@ const status = document.getElementById("tsd-search-status");
 const base = document.documentElement.dataset.base;
 
 function item({ url, title, kind, module, about }, place) {
-  const one = document.createElement("li");
-  one.id = `found-${place}`;
-  one.role = "option";
-  one.ariaSelected = "false";
+  // The link is the option itself: one control, not a control within a control.
   const link = document.createElement("a");
+  link.id = `found-${place}`;
+  link.role = "option";
+  link.ariaSelected = "false";
   link.tabIndex = -1;
   link.href = `${base.replace(/\/?$/, "/")}${url}`;
   const name = document.createElement("strong");
@@ -25,8 +25,7 @@ function item({ url, title, kind, module, about }, place) {
   what.className = "about";
   what.textContent = about;
   link.append(name, " ", where, what);
-  one.append(link);
-  return one;
+  return link;
 }
 
 function show() {
@@ -41,4 +40,7 @@ function show() {
 }
 
 field.addEventListener("input", show);
+field.addEventListener("keydown", ({ key }) => {
+  if (key === "Enter") list.querySelector('[aria-selected="true"]')?.click();
+});
 show();

@@ -2,7 +2,7 @@
 // the dialog as a reader uses it. Does not cover how the index is made: docs/plugins/search-index.mjs.
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { score, searchOfSite } from "../docs/score-search.mjs";
+import { score, searchOfSite } from "../docs/score-search.ts";
 import { violations } from "./accessibility.ts";
 import { launch, serve, troubles } from "./chromium.ts";
 import { site } from "./docs-site.ts";
