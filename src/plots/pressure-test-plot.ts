@@ -2,8 +2,6 @@
 // Follows JCGM 106:2012, 8.3, for the guarded decision; the expected pressure is that of the pressure-test module.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
 import type {
-  DropLimit,
-  LeakLimit,
   LogAssessment,
   PressureTest,
   PressureTestLog,
@@ -15,12 +13,11 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
-import { explainedBy, foundOf, temperaturePanel } from "./pressure-test-course.ts";
-import { testRowsOf } from "./pressure-test-rows.ts";
+import { foundOf, pressureLines, temperaturePanel } from "./pressure-test-course.ts";
+import { type TestRows, testRowsOf } from "./pressure-test-rows.ts";
 import { inUnit } from "./reader.ts";
-import type { Line, Panel, Point } from "./shapes.ts";
-import { say } from "./statements.ts";
-import { thinned } from "./thin.ts";
+import type { Panel } from "./shapes.ts";
+import { type PlotStatement, say } from "./statements.ts";
 
 /** Language, units and looks of {@link pressureTestPlot}. */
 export interface PressureTestPlotOptions extends PlotOptions {
@@ -84,58 +81,17 @@ export function pressureTestPlot(
   }
   const rows = testRowsOf(test);
   const { readings, elapsed, isTimed, kind } = rows;
-  const [first, last] = [readings[0] as TestReading, readings.at(-1) as TestReading];
+  const [first] = readings as [TestReading];
   const [from, to] = [elapsed[0] as number, elapsed.at(-1) as number];
   const found = foundOf(assessment);
-  const { drop, uncertainty, limit } = found;
-
-  // The readings, and what the temperature explains at those that are drawn.
-  const pressures = readings.map(({ pressure }) => pressure.si);
-  const drawn = thinned(elapsed, pressures);
-  const explained = explainedBy(test, rows, assessment, drop);
   const pressureUnit = reader.unitFor(first.pressure as Quantity<typeof kind>);
   const timeUnit = reader.timeUnitFor(to - from);
   const time = (seconds: number) => (isTimed ? inUnit(seconds, timeUnit) : seconds);
-  const course = (value: (i: number) => number): Point[] =>
-    drawn.map((i) => [time(elapsed[i] as number), inUnit(value(i), pressureUnit)]);
-  const expected = new Map(drawn.map((i) => [i, explained(readings[i] as TestReading)]));
-  const expectedAt = (i: number) => expected.get(i) as number;
-  const { per, maximumLeakRate } = (test.criterion ?? {}) as Partial<DropLimit & LeakLimit>;
-  const isRate = per !== undefined || maximumLeakRate !== undefined;
-  const allowed = (i: number) =>
-    (limit ?? 0) * (isRate ? ((elapsed[i] as number) - from) / (to - from) : 1);
-
   const difference = (si: number): Quantity<"pressureDifference"> =>
     new Quantity(si, pressureUnit.difference);
+  const { drop, uncertainty, limit } = found;
   const figures = { drop: difference(drop), uncertainty: difference(uncertainty) };
   const atLimit = limit === undefined ? undefined : { limit: difference(limit) };
-  const lines: Line[] = [
-    {
-      role: "measured",
-      label: reader.word("plots.readings"),
-      points: course((i) => pressures[i] as number),
-      ...(drawn.length <= 40 && { marks: "dotted line" as const }),
-    },
-    {
-      role: "model",
-      label: reader.word("plots.explained-by-temperature"),
-      points: course(expectedAt),
-    },
-    {
-      role: "measured",
-      label: reader.say(say("plots.found-at-end", { uncertainty: figures.uncertainty })),
-      marks: "rings",
-      whisker: uncertainty / pressureUnit.scale,
-      points: [[time(to), inUnit(expectedAt(readings.length - 1) - drop, pressureUnit)]],
-    },
-  ];
-  if (atLimit) {
-    lines.splice(2, 0, {
-      role: "limit",
-      label: reader.say(say("plots.limit", atLimit)),
-      points: course((i) => expectedAt(i) - allowed(i)),
-    });
-  }
   const unit = reader.unitName(pressureUnit as never);
   const panels: Panel[] = [
     {
@@ -143,23 +99,12 @@ export function pressureTestPlot(
       height: 190,
       bands: [],
       levels: [],
-      lines,
+      lines: pressureLines(test, assessment, { rows, found, time, pressureUnit, reader }),
       reach: [],
     },
   ];
   if (temperature) panels.push(temperaturePanel(rows, time, reader));
-
   const { outcome, sentences } = reader.verdict(assessment);
-  const seen = {
-    count: readings.length,
-    first: first.pressure as Quantity<"gaugePressure">,
-    firstTemperature: [first.temperature].flat(),
-    last: last.pressure as Quantity<"gaugePressure">,
-    lastTemperature: [last.temperature].flat(),
-  };
-  const shown = isTimed
-    ? say("plots.test-shown", { ...seen, span: new Quantity(to - from, timeUnit) })
-    : say("plots.untimed-test-shown", seen);
   return linePlot({
     frame,
     outcome,
@@ -168,7 +113,7 @@ export function pressureTestPlot(
         ? say("plots.drop-with-limit", { ...figures, ...atLimit })
         : say("plots.drop-without-limit", figures),
     ),
-    description: `${sentences} ${reader.say(shown)}`,
+    description: `${sentences} ${reader.say(shownOf(rows, new Quantity(to - from, timeUnit)))}`,
     xName: isTimed
       ? reader.say(say("plots.time-axis", { unit: reader.unitName(timeUnit as never) }))
       : reader.word("plots.time-not-recorded"),
@@ -178,4 +123,19 @@ export function pressureTestPlot(
     }),
     panels,
   });
+}
+
+/** Which readings are drawn, in a sentence. */
+function shownOf({ readings, isTimed }: TestRows, span: Quantity<"duration">): PlotStatement {
+  const [first, last] = [readings[0] as TestReading, readings.at(-1) as TestReading];
+  const seen = {
+    count: readings.length,
+    first: first.pressure as Quantity<"gaugePressure">,
+    firstTemperature: [first.temperature].flat(),
+    last: last.pressure as Quantity<"gaugePressure">,
+    lastTemperature: [last.temperature].flat(),
+  };
+  return isTimed
+    ? say("plots.test-shown", { ...seen, span })
+    : say("plots.untimed-test-shown", seen);
 }

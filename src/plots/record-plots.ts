@@ -1,5 +1,5 @@
-// Which pictures has the record of an installation? Its nitrogen hold, its vacuum decay and its supply, as far as
-// they were judged.
+// Which pictures has the record of an installation? Its nitrogen holds, its vacuum decays, its tightest room and its supply,
+// as far as they were judged.
 // Follows the verdict of commissioning: what was not judged is not drawn.
 // Does not cover other pictures: draw those with the functions of this module.
 import type {
@@ -11,19 +11,21 @@ import type {
 } from "../commissioning/index.ts";
 import type { PressureTest, PressureTestLog } from "../pressure-test/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { listOf, objectOf } from "../quantity/check.ts";
+import { isOfKind, listOf, objectOf } from "../quantity/check.ts";
+import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
 import { acceptancePolicies, type VacuumDecayInput } from "../vacuum-decay/index.ts";
 import type { PlotOptions } from "./plot-options.ts";
 import { pressureTestPlot } from "./pressure-test-plot.ts";
 import { readerOf } from "./reader.ts";
+import { roomChargePlot } from "./room-charge-plot.ts";
 import { supplyVoltagePlot } from "./supply-voltage-plot.ts";
 import { vacuumDecayPlot } from "./vacuum-decay-plot.ts";
 
 /** A picture of a record. */
 export interface RecordPlot {
   /** The step under which it stands. */
-  readonly step: "pressure-test" | "evacuation" | "supply";
+  readonly step: "pressure-test" | "evacuation" | "room-limit" | "supply";
   /** What it shows, in a line. */
   readonly title: string;
   /** One `<svg>` element as text. */
@@ -31,12 +33,14 @@ export interface RecordPlot {
 }
 
 /**
- * Draws the pictures of a record: the nitrogen hold by {@link pressureTestPlot}, the vacuum decay by
- * {@link vacuumDecayPlot} and the supply by {@link supplyVoltagePlot}, each where its check was made. `htmlReport` takes this function as its option `plots`.
+ * Draws the pictures of a record: each nitrogen hold by {@link pressureTestPlot}, each vacuum decay by
+ * {@link vacuumDecayPlot}, the room with the least room to spare by {@link roomChargePlot}, and the supply by
+ * {@link supplyVoltagePlot}, each where its check was made. `htmlReport` takes this function as its option `plots`.
  *
  * @param record - The record that was judged.
  * @param assessment - What `assessInstallation` answered.
- * @param options - Language and units of the reader; `form` and `colors` as for each plot.
+ * @param options - Language and units of the reader; `form`, `width` and `colors` as for each plot. 360 units wide when
+ * left out, so that a phone shows the words in the size of its own.
  * @returns The pictures in the order of the work; none where nothing was judged.
  * @throws {@link InvalidInputError} when an option is wrong, or the verdict is that of another record.
  *
@@ -66,10 +70,21 @@ export interface RecordPlot {
 export function recordPlots(
   record: InstallationRecord,
   assessment: InstallationAssessment,
-  options: Pick<PlotOptions, "language" | "system" | "units" | "locale" | "form" | "colors">,
+  options: Pick<
+    PlotOptions,
+    "language" | "system" | "units" | "locale" | "form" | "width" | "colors"
+  >,
 ): readonly RecordPlot[] {
-  const { language, system, units, locale, form, colors } = objectOf("options", options);
-  const reader = whole<PlotOptions>({ language, system, units, locale, form, colors });
+  const {
+    language,
+    system,
+    units,
+    locale,
+    form,
+    width = 360,
+    colors,
+  } = objectOf("options", options);
+  const reader = whole<PlotOptions>({ language, system, units, locale, form, width, colors });
   const { word } = readerOf(reader);
   const { steps } = objectOf("assessment", assessment);
   const checks = listOf("assessment.steps", steps).flatMap((step, i) =>
@@ -101,10 +116,39 @@ export function recordPlots(
     const title = `${word("plots.vacuum-decay")}${number(evacuations, i)}`;
     return [{ step: "evacuation", title, svg }];
   });
+  const rooms = checks.flatMap((one) =>
+    one?.name === "room-charge" || one?.name === "room-concentration" ? roomOf(one.assessment) : [],
+  );
+  const [room] = rooms.sort((one, other) => other.share - one.share);
   const supply = checks.find((one) => one?.name === "supply-voltage")?.assessment;
-  if (!supply) return [...holds, ...decays];
-  const svg = supplyVoltagePlot(supply as CheckVerdicts["supply-voltage"], reader);
-  return [...holds, ...decays, { step: "supply", title: word("plots.supply-voltage"), svg }];
+  const bars: RecordPlot[] = [];
+  if (room) {
+    const svg = roomChargePlot(room, room.assessment, reader);
+    bars.push({ step: "room-limit", title: word("plots.room-limit"), svg });
+  }
+  if (supply) {
+    const svg = supplyVoltagePlot(supply as CheckVerdicts["supply-voltage"], reader);
+    bars.push({ step: "supply", title: word("plots.supply-voltage"), svg });
+  }
+  return [...holds, ...decays, ...bars];
+}
+
+interface Room {
+  readonly charge: Quantity<"mass">;
+  readonly assessment: CheckVerdicts["room-charge" | "room-concentration"];
+  /** The charge as a part of what is allowed. */
+  readonly share: number;
+}
+
+/** A room with the charge by which it was judged, which its reasons state; none where the rule has no limit. */
+function roomOf(assessment: Room["assessment"]): Room[] {
+  const { limit: answer, reasons } = assessment;
+  const limit = "value" in answer ? answer.value : answer.limit;
+  const charge = reasons
+    .map(({ values }) => (values as { readonly charge?: Quantity<"mass"> }).charge)
+    .find((one) => isOfKind(one, "mass"));
+  if (charge === undefined || !(limit?.si > 0)) return [];
+  return [{ charge, assessment, share: charge.si / limit.si }];
 }
 
 /** The test as its check takes it: two readings need no times, in a log each has its own. */

@@ -1,22 +1,16 @@
 // What did the vacuum do? Readings, fitted curve, what the policy accepts, and what the course means.
 // Follows the decay picture of installation manuals: straight up leaks, leveling off is wet, flat is tight.
 // Does not cover the verdict: the assessment brings it, and the picture shows it.
-import { listOf, objectOf, oneOf, requireUnit, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, requireUnit, siOf } from "../quantity/check.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { micronPerMinute, pascalPerSecond } from "../quantity/units/pressure.ts";
-import {
-  type DecayCause,
-  decayCurve,
-  type VacuumDecayAssessment,
-  type VacuumDecayInput,
-} from "../vacuum-decay/index.ts";
+import type { DecayCause, VacuumDecayAssessment, VacuumDecayInput } from "../vacuum-decay/index.ts";
 import { acceptedOf } from "./accepted-vacuum.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";
-import type { Level, Line, Point } from "./shapes.ts";
-import { type PlotStatement, say } from "./statements.ts";
-import { thinned } from "./thin.ts";
+import { type PlotStatements, say } from "./statements.ts";
+import { acceptedBand, type DecayView, levelsOf, linesOf } from "./vacuum-decay-course.ts";
 import { rowsOf } from "./vacuum-rows.ts";
 
 /** Language, units and looks of {@link vacuumDecayPlot}. */
@@ -35,9 +29,6 @@ const causes: readonly DecayCause[] = [
   "outgassing",
   "not-determined",
 ];
-
-/** Points of the fitted curve. */
-const curvePoints = 160;
 
 /**
  * Draws a vacuum decay: the readings since isolation, the fitted curve where there is one, continued to
@@ -87,114 +78,33 @@ export function vacuumDecayPlot(
   const frame = frameOf(options, "vacuum-decay-plot", say("plots.vacuum-decay"));
   const { reader } = frame;
   const { readings, policy } = objectOf("test", test);
-  const { cause, fit, plateau, steps } = objectOf("assessment", assessment);
+  const { cause } = objectOf("assessment", assessment);
   oneOf("assessment.cause", cause, causes);
-  const { outcome, sentences } = reader.verdict(assessment);
-  const { t, p, aside } = rowsOf(readings, assessment);
-  const last = t.at(-1) as number;
+  const rows = rowsOf(readings, assessment);
+  const { t, p } = rows;
   const accepted = acceptedOf(policy, p[0] as number);
   const hold = (accepted.at(-1) as (typeof accepted)[number]).at;
-  const end = Math.max(last, hold);
+  const end = Math.max(t.at(-1) as number, hold);
   const timeUnit = reader.timeUnitFor(end);
-  const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
   const unit = reader.unitFor(policy.target);
   const { secondPressureUnit: second } = options;
   if (second !== undefined) requireUnit("secondPressureUnit", second, "absolutePressure");
-  const point = (seconds: number, pascals: number): Point => [
-    inUnit(seconds, timeUnit),
-    inUnit(pascals, unit),
-  ];
-  const pressure = (pascals: number) => new Quantity(pascals, unit);
-
-  const drawn = thinned(t, p);
-  const levels: Level[] = [];
-  const level = (said: PlotStatement, at: Pick<Level, "from" | "to" | "y" | "role" | "stop">) =>
-    levels.push({
-      ...at,
-      label: reader.say(said),
-      from: inUnit(at.from, timeUnit),
-      to: inUnit(at.to, timeUnit),
-      y: inUnit(at.y, unit),
-    });
-  for (const { since, at, limit, isRise, failAbove } of accepted) {
-    const values = { limit: pressure(limit), at: new Quantity(at, timeUnit) };
-    const said = isRise ? say("plots.rise-limit-at", values) : say("plots.limit-at", values);
-    level(said, { from: since, to: at, y: limit, role: "limit", stop: true });
-    if (failAbove > 0) {
-      const fails = say("plots.fails-from", { limit: pressure(failAbove) });
-      level(fails, { from: since, to: end, y: failAbove, role: "second" });
-    }
-  }
-  const aim = say("plots.target", { target: pressure(target) });
-  level(aim, { from: 0, to: end, y: target, role: "guide" });
-  if (plateau) {
-    const y = siOf("assessment.plateau.pressure.value", plateau.pressure.value, "absolutePressure");
-    const said = say("plots.levels-off", { plateau: pressure(y) });
-    level(said, { from: 0, to: end, y, role: "second" });
-  }
-  const highest = Math.max(
-    ...drawn.map((i) => p[i] as number),
-    ...levels.map(({ y }) => y * unit.scale),
-  );
-  const lines: Line[] = [
-    {
-      role: "measured",
-      label: reader.word("plots.readings"),
-      points: drawn.map((i) => point(t[i] as number, p[i] as number)),
-      ...(drawn.length <= 160 && { marks: fit ? ("dots" as const) : ("dotted line" as const) }),
-    },
-  ];
-  if (fit) {
-    const until =
-      last < hold ? { until: policy.checkpoints.at(-1)?.at as Quantity<"duration"> } : {};
-    const curve = decayCurve(fit, { points: curvePoints, ...until });
-    const leaves = curve.findIndex(({ pressure }) => pressure.si > 1.2 * highest);
-    lines.push({
-      role: "model",
-      label: reader.word(last < hold ? "plots.fitted-curve-and-forecast" : "plots.fitted-curve"),
-      points: curve
-        .slice(0, leaves < 0 ? curvePoints : Math.max(2, leaves))
-        .map(({ elapsed, pressure }) => point(elapsed.si, pressure.si)),
-    });
-  }
-  const crosses = aside.filter(([at, value]) => at >= 0 && at <= end && value <= 1.2 * highest);
-  if (crosses.length > 0) {
-    const points = thinned(
-      crosses.map(([at]) => at),
-      crosses.map(([, value]) => value),
-      100,
-    ).map((i) => point(...(crosses[i] as [number, number])));
-    lines.push({ role: "limit", label: reader.word("plots.set-aside"), marks: "crosses", points });
-  }
-  listOf("assessment.steps", steps).forEach(({ elapsed }, i) => {
-    const at = siOf(`assessment.steps[${i}].elapsed`, elapsed, "duration");
-    const words = i === 0 ? { label: reader.word("plots.valve-moved") } : {};
-    lines.push({ role: "second", ...words, points: [point(at, 0), point(at, highest)] });
-  });
-  const atEnd = assessment.atHoldEnd?.value;
-  // After a step the figure is that of the evidence since, which may end elsewhere than this hold.
-  if (atEnd !== undefined && steps.length === 0) {
-    const y = siOf("assessment.atHoldEnd.value", atEnd, "absolutePressure");
-    const label = reader.word("plots.at-hold-end");
-    if (y <= 1.2 * highest) {
-      lines.unshift({ role: "measured", label, marks: "rings", points: [point(hold, y)] });
-    }
-  }
+  const view: DecayView = { reader, unit, timeUnit, accepted, hold, end, rows };
+  const levels = levelsOf(policy, assessment, view);
+  const lines = linesOf(policy, assessment, levels, view);
+  const named = (one: Unit<"absolutePressure">) => reader.unitName(one as never);
+  const { outcome, sentences } = reader.verdict(assessment);
   const course =
     cause === "leak"
       ? say("plots.leak-course", { rate: rateOf(assessment, unit) })
       : say("plots.course", { course: `plots.course.${cause}` });
-  const seen = say("plots.decay-shown", {
-    count: t.length,
-    first: pressure(p[0] as number),
-    last: pressure(p.at(-1) as number),
-  });
-  const named = (one: Unit<"absolutePressure">) => reader.unitName(one as never);
+  const [first, last] = [p[0] as number, p.at(-1) as number].map((si) => new Quantity(si, unit));
+  const seen = { count: t.length, first, last } as PlotStatements["plots.decay-shown"];
   return linePlot({
     frame,
     outcome,
     result: reader.say(course),
-    description: `${sentences} ${reader.say(seen)}`,
+    description: `${sentences} ${reader.say(say("plots.decay-shown", seen))}`,
     xName: reader.say(
       say("plots.time-since-isolation-axis", { unit: reader.unitName(timeUnit as never) }),
     ),
@@ -203,15 +113,7 @@ export function vacuumDecayPlot(
       {
         name: reader.say(say("plots.pressure-axis", { unit: named(unit) })),
         height: 230,
-        bands: [
-          {
-            role: "guide",
-            label: reader.word("plots.accepted"),
-            points: accepted.flatMap(({ since, at, limit }) =>
-              [since, at].map((one) => [inUnit(one, timeUnit), 0, inUnit(limit, unit)] as const),
-            ),
-          },
-        ],
+        bands: [acceptedBand(view)],
         levels,
         lines,
         reach: [0],

@@ -48,6 +48,8 @@ figcaption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inse
 @media (min-width:48rem){figure{float:right;width:24rem;margin:.3rem 0 .5rem 1.5rem}}
 @media (max-width:40rem){
 body{padding:.8rem}
+.mark{white-space:normal}
+.mark,td:has(>.mark){min-width:0}
 h2{margin:1.4rem 0 .4rem}
 h3{margin:1rem 0 .2rem}
 tbody th{min-width:4.5rem}

@@ -5,7 +5,7 @@ import { run } from "../../examples/worked-install/main.ts";
 import { change, copyOf } from "./run-copy.ts";
 
 describe("--report", () => {
-  it("writes one page with both curves, and says so", () => {
+  it("writes one page with its curves and bars, and says so", () => {
     const folder = copyOf("worked-install");
     const path = join(folder, "report.html");
     const { exitCode, output } = run([folder, "--report", path]);
@@ -13,7 +13,7 @@ describe("--report", () => {
     expect(output.split("\n").at(-1)).toBe(`Report written: ${path}`);
     const page = readFileSync(path, "utf8");
     expect(page).toMatch(/^<!doctype html>/i);
-    expect(page.match(/<svg /g)).toHaveLength(3);
+    expect(page.match(/<svg /g)).toHaveLength(4);
     expect(page).toContain("Cedar Flat workshop");
     expect(page).not.toMatch(/<script|src="http/);
   });
@@ -33,7 +33,7 @@ describe("--report", () => {
     const folder = copyOf("failing-install");
     const path = join(folder, "report.html");
     expect(run([folder, "--report", path]).exitCode).toBe(1);
-    expect(readFileSync(path, "utf8").match(/<svg /g)).toHaveLength(3);
+    expect(readFileSync(path, "utf8").match(/<svg /g)).toHaveLength(4);
   });
 
   it("leaves a file that exists as it is, until it is told to overwrite it", () => {

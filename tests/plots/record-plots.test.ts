@@ -23,6 +23,7 @@ import { assessInstallation } from "../commissioning/assess.ts";
 import { type Change, changed } from "../commissioning/changed.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { pathsOf, put } from "../commissioning/mutated-record.ts";
+import { threeHeads } from "../commissioning/three-heads.ts";
 import { metric, reader } from "./samples.ts";
 
 const drawn = (record: InstallationRecord, options = reader) =>
@@ -41,16 +42,20 @@ describe("the pictures of a record", () => {
     };
     const log = { ...evacuations[0], policy: acceptancePolicies.splitManualB };
     const found = assessInstallation(complete).steps.map(({ checks }) => checks[0]?.assessment);
-    const [hold, decay, supply, ...more] = drawn(complete);
-    expect([hold?.step, decay?.step, supply?.step, more]).toEqual([
+    const [hold, decay, room, supply, ...more] = drawn(complete);
+    expect([hold?.step, decay?.step, room?.step, supply?.step, more]).toEqual([
       "pressure-test",
       "evacuation",
+      "room-limit",
       "supply",
       [],
     ]);
-    expect(hold?.svg).toBe(pressureTestPlot(test as never, found[2] as never, reader));
-    expect(decay?.svg).toBe(vacuumDecayPlot(log as never, found[3] as never, reader));
-    expect(supply?.svg).toBe(supplyVoltagePlot(found[8] as never, reader));
+    const own = { ...reader, width: 360 };
+    expect(hold?.svg).toBe(pressureTestPlot(test as never, found[2] as never, own));
+    expect(decay?.svg).toBe(vacuumDecayPlot(log as never, found[3] as never, own));
+    expect(supply?.svg).toBe(supplyVoltagePlot(found[8] as never, own));
+    // factory charge 39.5 oz and the added 1.76 oz, as the rule asks: 2 lb 9.3 oz
+    expect(room?.svg).toContain("charge 2 lb 9.3 oz, limit");
   });
 
   it("are in the reader's units", () => {
@@ -90,8 +95,32 @@ describe("the pictures of a record", () => {
     expect(drawn({ version: 2 })).toEqual([]);
     expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual([
       "evacuation",
+      "room-limit",
       "supply",
     ]);
+  });
+
+  it("show the tightest of several rooms, and give each of several tests an id of its own", () => {
+    const all = recordPlots(threeHeads, assessInstallation(threeHeads), reader);
+    expect(all.filter(({ step }) => step === "room-limit")).toHaveLength(1);
+    const [test] = complete.pressureTests ?? [];
+    const twice = { ...complete, pressureTests: [test ?? {}, test ?? {}] };
+    const ids = drawn(twice).flatMap(({ svg }) =>
+      [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id),
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids).toContain("pressure-test-plot-2-title");
+  });
+
+  it("say nothing in psi, °F or ounces under SI, nor in kPa, °C or grams under inch-pound", () => {
+    for (const record of [complete, threeHeads]) {
+      const text = (options: typeof reader) =>
+        recordPlots(record, assessInstallation(record), options)
+          .map(({ svg }) => svg.replace(/<[^>]+>/g, " "))
+          .join(" ");
+      expect(text(metric)).not.toMatch(/\bpsi|°F|\d (oz|lb|micron)/);
+      expect(text(reader)).not.toMatch(/\bkPa|\bPa\b|°C|\d k?g\b/);
+    }
   });
 
   it("are drawn of every record that can be judged, whatever is missing or stands once", () => {
