@@ -95,25 +95,34 @@ export function recordPlots(
     checks.find((one) => one?.name === name && one.path === path)?.assessment as
       | CheckVerdicts[Name]
       | undefined;
-  const number = (all: readonly unknown[], i: number) => (all.length > 1 ? ` ${i + 1}` : "");
-  const own = (id: string, i: number): PlotOptions => ({
+  /** Which of several tests: by the runs that it covers, or by its number. */
+  const which = (all: readonly { readonly covers?: readonly string[] | undefined }[], i: number) =>
+    all.length > 1 ? ` ${all[i]?.covers?.join(", ") ?? i + 1}` : "";
+  const own = (id: string, i: number, title: string): PlotOptions => ({
     ...reader,
+    title,
     id: i === 0 ? id : `${id}-${i + 1}`,
   });
   const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
     const test = holdOf(record, part);
     const hold = of("pressure-test", `pressureTests[${i}]`);
     if (!test || !hold) return [];
-    const title = `${word("plots.pressure-test")}${number(pressureTests, i)}`;
-    const svg = pressureTestPlot(test, hold, own("pressure-test-plot", i));
+    const title = `${word("plots.pressure-test")}${which(pressureTests, i)}`;
+    // Of several tests the temperatures would take more room than they tell.
+    const temperature = pressureTests.length === 1;
+    const svg = pressureTestPlot(test, hold, {
+      ...own("pressure-test-plot", i, title),
+      temperature,
+    });
     return [{ step: "pressure-test", title, svg }];
   });
   const decays = evacuations.flatMap(({ readings, policy, ambient }, i): RecordPlot[] => {
     const decay = of("vacuum-decay", `evacuations[${i}]`);
     if (!readings || !policy || !ambient || !decay) return [];
     const log = { readings, ambient, policy: acceptancePolicies[policy] };
-    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, own("vacuum-decay-plot", i));
-    const title = `${word("plots.vacuum-decay")}${number(evacuations, i)}`;
+    const title = `${word("plots.vacuum-decay")}${which(evacuations, i)}`;
+    const looks = own("vacuum-decay-plot", i, title);
+    const svg = vacuumDecayPlot(whole<VacuumDecayInput>(log), decay, looks);
     return [{ step: "evacuation", title, svg }];
   });
   const rooms = checks.flatMap((one) =>

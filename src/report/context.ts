@@ -32,6 +32,8 @@ export interface Reader {
   ) => string;
   /** A text of the record, cut where nobody would read on; it says how much is left out. */
   readonly cut: (text: string, most?: number) => string;
+  /** What a line is about, with the mark behind which the line follows. */
+  readonly behind: (place: string) => string;
   /** A statement as a sentence. */
   readonly said: (statement: Statement) => string;
   /** The words of the reader's language. */
@@ -82,7 +84,9 @@ export function readerOf(show: ReturnType<typeof figureText>, language: Catalogu
     const shown = Object.entries(values).map(([name, value]) => [name, verbatimCut(value, cut)]);
     return explain({ code, values: Object.fromEntries(shown) }, language, figure);
   };
-  return { figure, cut, said, words };
+  const behind: Reader["behind"] = (place) =>
+    explain(say("report.about", { place: verbatim(place) }), language);
+  return { figure, cut, behind, said, words };
 }
 
 /** Links to the works that are cited, by their numbers; with their clauses if asked for. */

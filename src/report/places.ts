@@ -33,20 +33,27 @@ export function runText({ record, words, figure }: Placed, i: number): string {
   return `${words.of("run")} ${figure(record.runs?.[i]?.name ?? String(i + 1))}`;
 }
 
-/** Which run a path lies in; undefined where there is but one. */
+/** Which run a path lies in, or which one its test covers alone; undefined where there is but one run. */
 export function runOf({ record }: Pick<Context, "record">, path: string): number | undefined {
-  const place = /^runs\[(\d+)\]/.exec(path)?.[1];
-  return place === undefined || (record.runs?.length ?? 0) < 2 ? undefined : Number(place);
+  const { runs = [] } = record;
+  const [, list = "", place = ""] = /^(runs|pressureTests|evacuations)\[(\d+)\]/.exec(path) ?? [];
+  if (!list || runs.length < 2) return undefined;
+  if (list === "runs") return Number(place);
+  const { covers = [] } = record[list as "evacuations"]?.[Number(place)] ?? {};
+  const run = runs.findIndex(({ name }) => name !== undefined && name === covers[0]);
+  return covers.length === 1 && run >= 0 ? run : undefined;
 }
 
 /** Which of several parts a path means: its run, its joint, or its number; empty where there is but one. */
 export function placeText(context: Placed, path: string): string {
   const { record, figure } = context;
   const run = runOf(context, path);
+  if (run !== undefined && !path.startsWith("runs")) return runText(context, run);
   const [, of = "", joint = ""] = /^runs\[(\d+)\]\.joints\[(\d+)\]/.exec(path) ?? [];
   const name = joint && record.runs?.[Number(of)]?.joints?.[Number(joint)]?.name;
   const own = run === undefined ? path : path.replace(/^runs\[\d+\]/, "runs");
   const rest = numbersOf(run === undefined ? record : { runs: record.runs?.[run] }, own);
-  const part = name ? figure(name) : rest.length > 0 ? fieldText(context, path) : "";
+  const word = () => context.words.field(path.replace(/\[\d+\]/g, ""));
+  const part = name ? figure(name) : rest.length > 0 ? `${word()} ${rest.join(".")}` : "";
   return [run === undefined ? "" : runText(context, run), part].filter(Boolean).join(", ");
 }

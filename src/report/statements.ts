@@ -37,6 +37,7 @@ export interface ReportStatements {
   "report.repeats-what-was-stated": None;
   "report.what-plus-minus-means": None;
   "report.appendix-left-out": None;
+  "report.about": { readonly place: Verbatim };
   "report.less-than": { readonly limit: Figure };
   "report.more-than": { readonly limit: Figure };
   "report.what-a-pass-means": None;

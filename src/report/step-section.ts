@@ -36,10 +36,13 @@ function stepSection(
         .map(({ title, svg }): Block => ({ kind: "picture", title, svg })),
       ...headsOf(context, step),
       ...checksOf(context, step),
-      ...listed(
-        said(say("report.not-recorded")),
-        missing.map((path) => fieldLine(context, path)),
-      ),
+      ...(missing.length > 0
+        ? [
+            text(
+              `${said(say("report.not-recorded"))} ${missing.map((path) => fieldText(context, path)).join(", ")}.`,
+            ),
+          ]
+        : []),
       ...listed(
         said(say("report.could-not-be-used")),
         problems.map((one) => problemLine(context, one)),
@@ -55,18 +58,17 @@ const listed = (over: string, items: readonly string[]): Block[] =>
 
 /** Checks of the runs of a job as columns, the others as lines. */
 function checksOf(context: Context, { name: step, checks }: InstallationStep): Block[] {
-  const byRun = checks.filter(({ path }) => runOf(context, path) !== undefined);
-  const others = checks.filter((one) => !byRun.includes(one));
   const { words } = context;
-  const runs = [...new Set(byRun.map(({ path }) => runOf(context, path) as number))];
+  const others: StepCheck[] = [];
   const rows = new Map<string, Map<number, StepCheck>>();
-  for (const check of byRun) {
-    const place = placeText(context, check.path).replace(/^[^,]*(, )?/, "");
-    const row = [capital(words.code(`commissioning.check.${check.name}`)), place]
-      .filter(Boolean)
-      .join(", ");
-    rows.set(row, (rows.get(row) ?? new Map()).set(runOf(context, check.path) as number, check));
+  for (const check of checks) {
+    const run = runOf(context, check.path);
+    const row = rowOf(context, check);
+    const cells = rows.get(row) ?? new Map<number, StepCheck>();
+    if (run === undefined || cells.has(run)) others.push(check);
+    else rows.set(row, cells.set(run, check));
   }
+  const runs = [...new Set([...rows.values()].flatMap((cells) => [...cells.keys()]))].sort();
   const cells = [...rows].map(([row, of]) => [
     row,
     ...runs.map((run) => reasonsOf(context, of.get(run), 1)),
@@ -77,9 +79,17 @@ function checksOf(context: Context, { name: step, checks }: InstallationStep): B
     const isAlone = others.filter(({ name }) => name === check.name).length === 1;
     const reasons = reasonsOf(context, check, isAlone ? told : 1);
     const name = nameOf(context, check);
-    return name === title ? reasons : [{ text: `${name}: ` }, ...reasons];
+    return name === title ? reasons : [{ text: `${context.behind(name)} ` }, ...reasons];
   });
   return [...table("", head, cells), ...list(lines)];
+}
+
+/** What stands before a row of runs: the check, and which of several in a run. */
+function rowOf(context: Context, { name, path }: StepCheck): string {
+  const place = placeText(context, path).replace(/^[^,]*(, )?/, "");
+  return [capital(context.words.code(`commissioning.check.${name}`)), place]
+    .filter(Boolean)
+    .join(", ");
 }
 
 /** A check by its name, and by its place where there are several. */
@@ -133,9 +143,6 @@ function headsOf(
   }
   return heads;
 }
-
-/** A missing field as words. */
-const fieldLine = (context: Context, path: string): string => capital(fieldText(context, path));
 
 /** What is wrong with a value, and what to do about it. */
 const problemLine = ({ said }: Context, { reason, hint }: StepProblem): string =>

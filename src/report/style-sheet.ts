@@ -20,12 +20,12 @@ p,ul,ol{margin:.5rem 0}
 ul,ol{padding-left:1.3rem}
 li{margin:.15rem 0}
 .over,.about{color:var(--soft);margin:0}
-.note{color:var(--soft);font-size:.88rem}
+.note{color:var(--soft);font-size:.88em}
 #part-verdict h2{margin-top:1rem;border:0;padding:0}
 #part-verdict h2 .mark{font-size:1.2em}
 #part-actions ol{font-weight:600}
 #part-holds ul{list-style:none;padding:0}
-#part-cautions,#part-limits{font-size:.92rem}
+#part-cautions,#part-limits{font-size:.92em}
 .part{clear:both}
 .mark{display:inline-block;padding:0 .5em;border:2px solid;border-radius:.2em;font-size:.8em;line-height:1.5;white-space:nowrap}
 .pass{color:var(--pass)}.fail{color:var(--fail)}.open{color:var(--open);border-style:dashed}.none{color:var(--soft);border-style:dotted}
@@ -38,18 +38,21 @@ tbody th{font-weight:400;min-width:6.5rem}
 table:not(.wide) thead th:first-child{width:24%}
 .mark,td:has(>.mark){min-width:max-content}
 #part-overview table{width:auto;margin:.5rem 0}
-#part-overview tbody th{white-space:nowrap}
 #part-overview thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 figure{margin:.7rem 0;overflow:hidden}
 figure svg{display:block;width:100%;max-width:26rem;height:auto}
 figcaption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .part::after{content:"";display:block;clear:both}
 #part-sources td:last-child{white-space:nowrap}
-@media (min-width:48rem){figure{float:right;width:24rem;margin:.3rem 0 .5rem 1.5rem}}
+@media (min-width:48rem){figure{float:right;clear:right;width:24rem;margin:.3rem 0 .5rem 1.5rem}
+.part:has(table) figure{float:none;display:inline-block;vertical-align:top;width:31%;margin:.3rem 2% .3rem 0}}
 @media (max-width:40rem){
 body{padding:.8rem}
 .mark{white-space:normal}
 .mark,td:has(>.mark){min-width:0}
+#part-overview :is(table,tbody,tr){display:block;width:100%}
+#part-overview tr{border-top:1px solid var(--line);padding:.2rem 0}
+#part-overview tbody :is(th,td){display:inline;border:0;padding:0 .3rem 0 0}
 h2{margin:1.4rem 0 .4rem}
 h3{margin:1rem 0 .2rem}
 tbody th{min-width:4.5rem}
@@ -76,7 +79,8 @@ tr,figure,li{break-inside:avoid}
 thead{display:table-header-group;break-after:avoid}
 tbody tr:first-child{break-before:avoid}
 p,ul,ol{margin:.2rem 0}
-figure{float:right;width:78mm;margin:0 0 2mm 5mm}
+figure{float:right;clear:right;width:78mm;margin:0 0 2mm 5mm}
+.part:has(table) figure{float:none;display:inline-block;vertical-align:top;width:57mm;margin:1mm 2mm 1mm 0}
 #part-overview tbody{display:block;columns:2}
 #part-overview tr{display:block}
 #part-appendix{break-before:page}

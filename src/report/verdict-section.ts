@@ -38,7 +38,7 @@ export function placedText(context: Context, one: Placed): string {
   const step = one.step && context.words.code(`commissioning.step.${one.step}`);
   const part = one.part && placeText(context, one.part);
   const place = [step, part].filter(Boolean).join(", ");
-  return [...(place ? [capital(place)] : []), context.said(one)].join(": ");
+  return [...(place ? [context.behind(capital(place))] : []), context.said(one)].join(" ");
 }
 
 /** Hold points: each with its state and why. */

@@ -44,6 +44,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.what-plus-minus-means": "“±” is the expanded uncertainty, at about 95 %.",
   "report.appendix-left-out":
     "The appendix was left out: every reason with its source, the figures worked out, and what was recorded.",
+  "report.about": "{place}:",
   "report.less-than": "less than {limit}",
   "report.more-than": "more than {limit}",
   "report.what-a-pass-means":

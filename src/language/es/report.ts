@@ -45,6 +45,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.what-plus-minus-means": "«±» es la incertidumbre expandida, de aproximadamente un 95 %.",
   "report.appendix-left-out":
     "Se omitió el apéndice: cada motivo con su fuente, los valores calculados y lo que se registró.",
+  "report.about": "{place}:",
   "report.less-than": "menos de {limit}",
   "report.more-than": "más de {limit}",
   "report.what-a-pass-means":

@@ -47,6 +47,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.what-plus-minus-means": "« ± » est l’incertitude élargie, à environ 95 %.",
   "report.appendix-left-out":
     "L’annexe a été omise : chaque motif avec sa source, les valeurs calculées et ce qui a été consigné.",
+  "report.about": "{place} :",
   "report.less-than": "moins de {limit}",
   "report.more-than": "plus de {limit}",
   "report.what-a-pass-means":
