@@ -11,4 +11,4 @@ export {
   isFieldTextError,
 } from "../read-quantity/index.ts";
 export * from "./parse-quantity.ts";
-export { type TypedUnit, typedUnits } from "./typed-units.ts";
+export { type TypedUnit, typedUnits, type UnitLanguageName } from "./typed-units.ts";

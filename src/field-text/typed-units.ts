@@ -1,6 +1,6 @@
 // What may a person type for this kind of quantity? The units and their names, for help texts and menus.
 // Follows the table in unit-names.ts.
-// Does not cover translation: the names are English and the symbols international.
+// Does not cover what is understood: a text may have the words of any of the languages.
 
 import type { Verbatim } from "../assessment/statement.ts";
 import { oneOf } from "../quantity/check.ts";
@@ -18,6 +18,23 @@ export interface TypedUnit<K extends Kind> {
   readonly unit: Unit<K>;
   /** The names that may be typed. */
   readonly names: readonly string[];
+}
+
+/** The languages that have words of their own in the table. */
+export type UnitLanguageName = "en" | "es" | "fr";
+
+/** How a word of each language is told; what is none of them is a symbol, which all of them have. */
+const wordsOf: Readonly<Record<UnitLanguageName, RegExp>> = {
+  es: /(?<!\p{L})(?:micra|micrones|pies?|pulg|pulgada|libra|onza|minuto|hora|dia|galon|galones)(?!\p{L})/u,
+  fr: /(?<!\p{L})(?:pied|pi|pouce|po|livre|once|heure|jour)(?!\p{L})/u,
+  en: /[a-z]{4,}|(?<!\p{L})(?:amp|cu|day|deg|hrs?|lbs|ozs|pct|per|sec|sq)(?!\p{L})/u,
+};
+
+/** Whether a name may stand in a menu of the language: it has no word of another one. */
+function isOf(language: UnitLanguageName, name: string): boolean {
+  const others = (["es", "fr", "en"] as const).filter((one) => one !== language);
+  const rest = language === "en" ? name : name.replace(wordsOf[language], "");
+  return !others.some((one) => wordsOf[one].test(rest));
 }
 
 /** The rows of the table that hold a unit of the kind, with that unit. */
@@ -41,13 +58,14 @@ export function symbolsOf(kind: Kind): Verbatim[] {
 }
 
 /**
- * The units that {@link parseQuantity} accepts for a kind, each with its names. A unit can appear more
- * than once, and one that the catalogue leaves out (in/ft, L/min) appears under the unit in which its
- * answer comes.
+ * The units that {@link parseQuantity} accepts for a kind, each with its symbols and its names in one language;
+ * a text may have the names of any of them. A unit can appear more than once, and one that the catalogue leaves
+ * out (in/ft, L/min) appears under the unit in which its answer comes.
  *
  * @param kind - The kind of quantity.
+ * @param language - The language of the names: English, Spanish or French.
  * @returns The units, inch-pound first.
- * @throws {@link InvalidInputError} when the kind is not one of the library's.
+ * @throws {@link InvalidInputError} when the kind or the language is not one of the library's.
  *
  * Source: the symbols are the catalogue's; the other names are common practice, no source.
  *
@@ -56,15 +74,20 @@ export function symbolsOf(kind: Kind): Verbatim[] {
  * import { typedUnits } from "hvac-install-math/field-text";
  *
  * typedUnits("gaugePressure").map(({ unit }) => unit.symbol).join(", "); // => psig, inHg gauge, kPag, MPag, barg
- * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce, onza, once
+ * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce
+ * typedUnits("mass", "es").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, onza
  * ```
  */
-export function typedUnits<K extends Kind>(kind: K): readonly TypedUnit<K>[] {
+export function typedUnits<K extends Kind>(
+  kind: K,
+  language: UnitLanguageName = "en",
+): readonly TypedUnit<K>[] {
   oneOf("kind", kind, allKinds());
+  oneOf("language", language, ["en", "es", "fr"]);
   return frozen(
     rowsOf(kind).map(({ unit, names }) => ({
       unit: (homeUnits.get(unit) ?? unit) as unknown as Unit<K>,
-      names,
+      names: names.filter((name, i) => i === 0 || isOf(language, name)), // the first is the symbol
     })),
   );
 }

@@ -7,21 +7,54 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { MPag, psig } from "../quantity/units/pressure.ts";
 import { hour, minute } from "../quantity/units/time.ts";
 
-/** How a rule was come by. */
-export type RuleStanding = "published" | "from memory" | "common practice";
+/** How a rule was come by: read, remembered or habit. */
+export type RuleStanding = "published" | "from-memory" | "common-practice";
+
+/** The rules, by name. */
+export type HoldRuleName =
+  | "ashrae-15-field"
+  | "ashrae-15-small-a1"
+  | "ashrae-15-standing"
+  | "mechanical-code-checklist"
+  | "imc"
+  | "asme-b31-5-pneumatic"
+  | "en-378-2"
+  | "iso-5149-2"
+  | "guide-specification-piping"
+  | "guide-specification-equipment"
+  | "guide-specification-hermetic"
+  | "split-manuals-r410a"
+  | "city-code"
+  | "small-splits";
+
+/** What a rule accepts. */
+export type HoldRuleAccepts =
+  | "proved-tight"
+  | "no-drop"
+  | "design-pressure"
+  | "corrected-no-drop"
+  | "no-detectable-change"
+  | "no-drop-overnight";
+
+/**
+ * The words of the rules: what each is called, the pressure that it asks for, what it accepts and how it was come by.
+ * `label(`pressure-test.rule-pressure.${name}`, holdRules)` with `hvac-install-math/language/en`.
+ */
+export type HoldRuleWord =
+  | `pressure-test.${"rule" | "rule-pressure"}.${HoldRuleName}`
+  | `pressure-test.rule-accepts.${HoldRuleAccepts}`
+  | `pressure-test.rule-standing.${RuleStanding}`;
 
 /** A rule for the test pressure, the hold and what is accepted. Source: stands in the row. */
 export interface HoldRule {
-  /** Name to choose it by. */
-  readonly name: string;
-  /** What the pressure is to be. */
-  readonly pressure: string;
+  /** Name to choose it by; the catalogue words it, and the pressure that it asks for. */
+  readonly name: HoldRuleName;
   /** Lowest stated test pressure, where the rule states a figure. */
   readonly testPressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest stated hold. */
   readonly hold?: Quantity<"duration"> | undefined;
   /** What passes. */
-  readonly accept: string;
+  readonly accept: HoldRuleAccepts;
   /** Where it is printed. */
   readonly source: Citation;
   /** Read, remembered or habit. */
@@ -39,117 +72,103 @@ export interface HoldRule {
  * ```ts
  * import { holdRules } from "hvac-install-math/pressure-test";
  *
- * holdRules.find(({ name }) => name === "guide specification, refrigerant piping")?.hold?.toString(); // => 24 h
+ * holdRules.find(({ name }) => name === "guide-specification-piping")?.hold?.toString(); // => 24 h
  * ```
  */
 export const holdRules: readonly HoldRule[] = /* @__PURE__ */ (() =>
   frozen([
     {
-      name: "ASHRAE 15, field test",
-      pressure: "each side: at least the lower of design pressure and relief setting",
-      accept: "proved tight",
+      name: "ashrae-15-field",
+      accept: "proved-tight",
       source: cite("ashrae-15-2022", "field leak test; clause numbers vary by edition"),
       standing: "published",
     },
     {
-      name: "ASHRAE 15, small A1 systems",
-      pressure: "own charge at saturation of 68 °F or more: A1, site-erected, copper to 0.62 in OD",
-      accept: "proved tight",
+      name: "ashrae-15-small-a1",
+      accept: "proved-tight",
       source: cite("ashrae-15-2022", "exception, from a field checklist"),
       standing: "published",
     },
     {
-      name: "ASHRAE 15-2022, standing pressure",
-      pressure: "as for the field test",
+      name: "ashrae-15-standing",
       hold: minute(60),
-      accept: "no drop",
+      accept: "no-drop",
       source: cite("ashrae-15-2022", "low confidence: verify before use"),
-      standing: "from memory",
+      standing: "from-memory",
     },
     {
-      name: "mechanical code checklist",
-      pressure: "as for ASHRAE 15",
+      name: "mechanical-code-checklist",
       hold: minute(10),
-      accept: "no drop",
+      accept: "no-drop",
       source: cite("umc"),
       standing: "published",
     },
     {
-      name: "IMC",
-      pressure: "as ASHRAE 15; signed declaration of test above 55 lb of charge",
-      accept: "proved tight",
+      name: "imc",
+      accept: "proved-tight",
       source: cite("imc-2021", "1110; 1108 to 2018"),
-      standing: "from memory",
+      standing: "from-memory",
     },
     {
-      name: "ASME B31.5, pneumatic",
-      pressure: "at least 1.1 times design; relief so that nothing exceeds 130 % of design",
-      accept: "leak test at design pressure; preliminary test at most 25 psig",
+      name: "asme-b31-5-pneumatic",
+      accept: "design-pressure",
       source: cite("asme-b31-5-2022", "538.4.2; 1.1 and 538.4.3 from memory"),
       standing: "published",
     },
     {
-      name: "EN 378-2",
-      pressure: "strength 1.1 PS (1.43 PS by the component route); tightness at most PS",
-      accept: "tight",
+      name: "en-378-2",
+      accept: "proved-tight",
       source: cite("en-378-2"),
-      standing: "from memory",
+      standing: "from-memory",
     },
     {
-      name: "ISO 5149-2",
-      pressure: "as EN 378-2",
-      accept: "tight",
+      name: "iso-5149-2",
+      accept: "proved-tight",
       source: cite("iso-5149-2"),
-      standing: "from memory",
+      standing: "from-memory",
     },
     {
-      name: "guide specification, refrigerant piping",
-      pressure: "10 psig with bubble solution, then ASHRAE 15 pressure, at most 25 % above",
+      name: "guide-specification-piping",
       hold: hour(24),
-      accept: "corrected pressure unchanged",
+      accept: "corrected-no-drop",
       source: cite("ufgs-15182"),
       standing: "published",
     },
     {
-      name: "guide specification, piping and equipment",
-      pressure: "300 psi high side, 150 psi low side",
+      name: "guide-specification-equipment",
       testPressure: psig(150),
       hold: hour(2),
-      accept: "no drop",
+      accept: "no-drop",
       source: cite("ufgs-15741n"),
       standing: "published",
     },
     {
-      name: "guide specification, hermetic compressors",
-      pressure: "at most 150 psig on hermetic compressors unless the nameplate says otherwise",
-      accept: "proved tight",
+      name: "guide-specification-hermetic",
+      accept: "proved-tight",
       source: cite("ufgs-15730n"),
       standing: "published",
     },
     {
-      name: "makers' manuals, R410A splits",
-      pressure: "0.3 MPa for 3 min, 1.5 MPa for 3 to 5 min, then 3.73 to 4.3 MPa",
+      name: "split-manuals-r410a",
       testPressure: MPag(3.73),
       hold: hour(24),
-      accept: "no drop after correction for temperature",
+      accept: "corrected-no-drop",
       source: cite("manufacturer-manuals"),
       standing: "published",
     },
     {
-      name: "city code",
-      pressure: "test pressure of the code",
+      name: "city-code",
       hold: hour(1),
-      accept: "no detectable change",
+      accept: "no-detectable-change",
       source: cite("municipal-code"),
       standing: "published",
     },
     {
-      name: "small high-pressure splits",
-      pressure: "300 to 600 psig, never above the nameplate limits",
+      name: "small-splits",
       testPressure: psig(300),
       hold: minute(15),
-      accept: "no drop; overnight when possible",
+      accept: "no-drop-overnight",
       source: cite("common-practice"),
-      standing: "common practice",
+      standing: "common-practice",
     },
   ]))();

@@ -29,7 +29,14 @@ export {
   type TemperatureChange,
 } from "./expected-test-pressure.ts";
 export type { GasElsewhere } from "./gas-errors.ts";
-export { type HoldRule, holdRules, type RuleStanding } from "./hold-rules.ts";
+export {
+  type HoldRule,
+  type HoldRuleAccepts,
+  type HoldRuleName,
+  type HoldRuleWord,
+  holdRules,
+  type RuleStanding,
+} from "./hold-rules.ts";
 export { type HoldPlan, type HoldTime, holdTime } from "./hold-time.ts";
 export type { GasThermometer, TestGauge, TestInstruments } from "./instruments.ts";
 export { type LeakGas, leakGas } from "./leak-gas.ts";

@@ -77,6 +77,25 @@ describe("typedUnits", () => {
     }
   });
 
+  // The words: dictionaries of the languages; from memory.
+  it("lists the words of one language, beside the symbols", () => {
+    const feet = (language: "en" | "es" | "fr") =>
+      typedUnits("length", language).find(({ unit }) => unit.symbol === "ft")?.names;
+    expect(feet("en")).toEqual(["ft", "foot", "feet", "'"]);
+    expect(feet("es")).toEqual(["ft", "'", "pie"]);
+    expect(feet("fr")).toEqual(["ft", "'", "pied", "pi"]);
+    for (const language of ["es", "fr"] as const) {
+      const names = kinds.flatMap((kind) => typedUnits(kind, language).flatMap((one) => one.names));
+      expect(names.filter((name) => /foot|inch|pound|ounce|hour|year|gauge/.test(name))).toEqual(
+        [],
+      );
+    }
+    const english = kinds.flatMap((kind) => typedUnits(kind).flatMap(({ names }) => names));
+    expect(
+      english.filter((name) => /^(pies?|pulg|libra|onza|once|livre|pied|po|pi)\b/.test(name)),
+    ).toEqual([]);
+  });
+
   it("refuses what is no kind", () => {
     for (const kind of ["", "constructor", undefined, 3]) {
       expect(() => typedUnits(kind as never)).toThrow(InvalidInputError);

@@ -3,6 +3,7 @@
 import { gzipSync } from "node:zlib";
 import { nec2023 } from "hvac-install-math/circuit-protection";
 import * as en from "hvac-install-math/language/en";
+import { holdRules } from "hvac-install-math/pressure-test";
 import { expect, it } from "vitest";
 import * as ofChargeLimit from "./inputs/charge-limit.ts";
 import * as ofCircuitProtection from "./inputs/circuit-protection.ts";
@@ -44,6 +45,16 @@ const spoken: readonly Spoken[] = [
 ];
 
 for (const one of spoken) walk(one);
+
+it("words every rule for pressure and hold, and no other", () => {
+  const named = holdRules.flatMap(({ name, accept, standing }) => [
+    `pressure-test.rule.${name}`,
+    `pressure-test.rule-pressure.${name}`,
+    `pressure-test.rule-accepts.${accept}`,
+    `pressure-test.rule-standing.${standing}`,
+  ]);
+  expect(Object.keys(en.holdRules.messages).sort()).toEqual([...new Set(named)].sort());
+});
 
 /** Each a join of parts that an app can import alone. */
 const wholes = ["english", "circuitProtection", "commissioning", "recordFields"];

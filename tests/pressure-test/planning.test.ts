@@ -335,7 +335,7 @@ describe("rules in print", () => {
     expect(new Set(holdRules.map(({ name }) => name)).size).toBe(holdRules.length);
     for (const { source, standing, hold } of holdRules) {
       expect(bibliography).toHaveProperty([source.source]);
-      expect(["published", "from memory", "common practice"]).toContain(standing);
+      expect(["published", "from-memory", "common-practice"]).toContain(standing);
       if (hold) expect(hold > minute(5) && hold <= hour(24)).toBe(true);
     }
   });

@@ -24,6 +24,7 @@ import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
 import { figures } from "./figures.ts";
 import { flareJoint } from "./flare-joint.ts";
+import { holdRules } from "./hold-rules.ts";
 import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
 import { operatingCheck } from "./operating-check.ts";
@@ -61,6 +62,7 @@ export {
   fieldText,
   figures,
   flareJoint,
+  holdRules,
   lineSet,
   logs,
   operatingCheck,
@@ -100,6 +102,7 @@ export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   fieldText,
   figures,
   flareJoint,
+  holdRules,
   lineSet,
   logs,
   operatingCheck,
@@ -138,6 +141,7 @@ type Module =
   | typeof fieldText
   | typeof figures
   | typeof flareJoint
+  | typeof holdRules
   | typeof lineSet
   | typeof logs
   | typeof operatingCheck

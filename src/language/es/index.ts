@@ -23,6 +23,7 @@ export { display } from "./display.ts";
 export { fieldText } from "./field-text.ts";
 export { figures } from "./figures.ts";
 export { flareJoint } from "./flare-joint.ts";
+export { holdRules } from "./hold-rules.ts";
 export { lineSet } from "./line-set.ts";
 export { logs } from "./logs.ts";
 export { operatingCheck } from "./operating-check.ts";

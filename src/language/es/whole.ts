@@ -11,6 +11,7 @@ import { display } from "./display.ts";
 import { fieldText } from "./field-text.ts";
 import { figures } from "./figures.ts";
 import { flareJoint } from "./flare-joint.ts";
+import { holdRules } from "./hold-rules.ts";
 import { lineSet } from "./line-set.ts";
 import { logs } from "./logs.ts";
 import { operatingCheck } from "./operating-check.ts";
@@ -38,6 +39,7 @@ export const spanish: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   fieldText,
   figures,
   flareJoint,
+  holdRules,
   lineSet,
   logs,
   operatingCheck,
@@ -65,6 +67,7 @@ type Module =
   | typeof fieldText
   | typeof figures
   | typeof flareJoint
+  | typeof holdRules
   | typeof lineSet
   | typeof logs
   | typeof operatingCheck

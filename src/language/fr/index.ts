@@ -24,6 +24,7 @@ export { fieldText } from "./field-text.ts";
 export { figures } from "./figures.ts";
 export { flareJoint } from "./flare-joint.ts";
 export { frenchOfFrance } from "./france.ts";
+export { holdRules } from "./hold-rules.ts";
 export { lineSet } from "./line-set.ts";
 export { logs } from "./logs.ts";
 export { operatingCheck } from "./operating-check.ts";

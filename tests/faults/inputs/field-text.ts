@@ -8,5 +8,5 @@ export const inputs: Inputs<typeof fieldText> = {
     ["118 psig", { kind: "gaugePressure", defaultUnit: psig, locale: "en" }] as never,
     ["12 ft 6 in + 9 ft", { kind: "length" }] as never,
   ],
-  typedUnits: [["gaugePressure"]],
+  typedUnits: [["gaugePressure"], ["mass", "fr"]],
 };
