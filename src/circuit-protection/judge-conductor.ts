@@ -4,7 +4,7 @@
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { type Finding, judged, open } from "./findings.ts";
-import { carries, isProtected } from "./minimum-conductor.ts";
+import { carries, isProtected, type PlainDemand } from "./minimum-conductor.ts";
 import type { RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
 import type { CircuitSizes, SizedSection } from "./size-circuit.ts";
 import { type CircuitProtectionStatement, type Section, say, verbatim } from "./statements.ts";
@@ -50,7 +50,7 @@ function judgeSection<F extends RuleFamily>(
   const met = say("circuit-protection.conductor-met", values);
   const found = judged(
     rules,
-    pointsOf(rules, route.points, demand.ampacity, fitted),
+    pointsOf(rules, route.points, demand, fitted.size),
     "conductor",
     carries(fitted, demand),
     {
@@ -97,10 +97,9 @@ function notJudged(clause: string | undefined, size: string): Finding {
 function pointsOf<F extends RuleFamily>(
   rules: CheckedCircuit<F>["rules"],
   points: readonly RulePoint[],
-  ampacity: number,
-  { size, column }: UsableAmpacity<F>,
+  { ampacity, material }: PlainDemand,
+  size: SizeOf<F>,
 ): RulePoint[] {
-  const [material] = column.split(" ");
   const capped = cellIn(rules.ampacity ?? [], size, `${material} 60 °C`) ?? 0;
   const idle = !rules.sheathedCableColumn && capped >= ampacity;
   return points.filter((point) => point !== "sheathed-cable" || !idle);

@@ -22,7 +22,10 @@ import { cellIn, sizesOf } from "./table.ts";
 export interface UsableAmpacity<F extends RuleFamily = RuleFamily> {
   /** The size. */
   readonly size: SizeOf<F>;
-  /** Column of the ampacity table that was read. */
+  /**
+   * Column of the ampacity table that was read: Cu or Al and the insulation, and in metric tables the method and how
+   * many conductors carry current.
+   */
   readonly column: string;
   /** Value in the ampacity table. */
   readonly tableAmpacity: Quantity<"current">;
@@ -119,7 +122,7 @@ export function ampacityOf<F extends RuleFamily>(
   const derated = tidy(table * ambientFactor * adjustmentFactor);
   return {
     size,
-    column,
+    column: column.replace(/^copper/, "Cu").replace(/^aluminum/, "Al"), // as terminals are marked, in every language
     tableAmpacity: ampere(table),
     ambient: degC(celsius),
     ambientFactor,

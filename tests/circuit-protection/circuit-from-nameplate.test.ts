@@ -47,7 +47,7 @@ describe("a circuit that is right", () => {
     });
     expect(circuit.conductor?.size).toBe("12 AWG"); // 240.4(G): 12 AWG behind 40 A
     expect(circuit.conductor).toMatchObject({
-      column: "copper 90 °C",
+      column: "Cu 90 °C",
       ambientFactor: 1,
       adjustmentFactor: 1,
     });

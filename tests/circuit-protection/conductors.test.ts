@@ -41,7 +41,7 @@ describe("the ampacity as it runs", () => {
   it("is the table's own column times both factors, capped by the terminations", () => {
     expect(runs({})).toMatchObject({
       size: "10 AWG",
-      column: "copper 90 °C",
+      column: "Cu 90 °C",
       ambientFactor: 1,
       adjustmentFactor: 1,
     });
@@ -123,10 +123,10 @@ describe("the ampacity as it runs", () => {
         },
         phases,
       });
-    expect(metric(1)).toMatchObject({ column: "copper 70 °C B1 2", adjustmentFactor: 1 });
+    expect(metric(1)).toMatchObject({ column: "Cu 70 °C B1 2", adjustmentFactor: 1 });
     expect(metric(1).terminationLimit).toBeUndefined();
     expect(String(metric(1).usable)).toBe("24 A");
-    expect(metric(3).column).toBe("copper 70 °C B1 3");
+    expect(metric(3).column).toBe("Cu 70 °C B1 3");
     expect(String(metric(3, 2).usable)).toBe("16.8 A"); // 21 × 0.8
     expect(String(metric(3, 10).usable)).toBe("9.45 A"); // 21 × 0.45: the printed row of 12
     expect(() => metric(1, 21)).toThrow(
