@@ -26,16 +26,17 @@ function stepSection(
 ): Section {
   const { said, words } = context;
   const { name, problems, missing } = step;
+  const title = `${number}. ${capital(words.code(`commissioning.step.${name}`))}`;
   return {
     id: name,
-    title: `${number}. ${capital(words.code(`commissioning.step.${name}`))}`,
+    title,
     mark: words.step(step),
     blocks: [
       ...plots
         .filter((plot) => plot.step === name)
         .map(({ title, svg }): Block => ({ kind: "picture", title, svg })),
       ...headsOf(context, step),
-      ...checksOf(context, step),
+      ...checksOf(context, step, title),
       ...(missing.length > 0
         ? [
             text(
@@ -57,7 +58,11 @@ const listed = (over: string, items: readonly string[]): Block[] =>
   items.length ? [text(over), ...list(items)] : [];
 
 /** Checks of the runs of a job as columns, the others as lines. */
-function checksOf(context: Context, { name: step, checks }: InstallationStep): Block[] {
+function checksOf(
+  context: Context,
+  { name: step, checks }: InstallationStep,
+  caption: string,
+): Block[] {
   const { words } = context;
   const others: StepCheck[] = [];
   const rows = new Map<string, Map<number, StepCheck>>();
@@ -81,7 +86,7 @@ function checksOf(context: Context, { name: step, checks }: InstallationStep): B
     const name = nameOf(context, check);
     return name === title ? reasons : [{ text: `${context.behind(name)} ` }, ...reasons];
   });
-  return [...table("", head, cells), ...list(lines)];
+  return [...table(caption, head, cells), ...list(lines)];
 }
 
 /** What stands before a row of runs: the check, and which of several in a run. */

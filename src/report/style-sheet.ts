@@ -38,7 +38,7 @@ tbody th{font-weight:400;min-width:6.5rem}
 table:not(.wide) thead th:first-child{width:24%}
 .mark,td:has(>.mark){min-width:max-content}
 #part-overview table{width:auto;margin:.5rem 0}
-#part-overview thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+#part-overview thead,:is(#part-overview,#part-steps) caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 figure{margin:.7rem 0;overflow:hidden}
 figure svg{display:block;width:100%;max-width:26rem;height:auto}
 figcaption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}

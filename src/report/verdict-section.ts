@@ -65,7 +65,7 @@ export function overviewSection(context: Context): Section {
   return {
     id: "overview",
     title: words.of("overview"),
-    blocks: [...table("", head, rows), text(standing(context))],
+    blocks: [...table(words.of("overview"), head, rows), text(standing(context))],
   };
 }
 

@@ -91,7 +91,7 @@ function tableHtml({ caption, head, rows, ids }: Table): string {
     );
     return `<tr role="row"${id}><th scope="row" role="rowheader">${wordsHtml(first)}</th>${rest.join("")}</tr>`;
   });
-  return `<table role="table"${head.length > 3 ? ' class="wide"' : ""}>${caption && `<caption>${htmlText(caption)}</caption>`}
+  return `<table role="table"${head.length > 3 ? ' class="wide"' : ""}><caption>${htmlText(caption)}</caption>
 <thead role="rowgroup"><tr role="row">${heads.join("")}</tr></thead>
 <tbody role="rowgroup">${lines.join("\n")}</tbody></table>`;
 }

@@ -36,12 +36,13 @@ function sectionText({ title, mark, blocks, parts = [] }: Section, level: number
   const word = mark ? `: ${wordsText([mark])}` : "";
   return [
     `${"#".repeat(level)} ${markdownText(title)}${word}`,
-    ...blocks.flatMap(blockText),
+    ...blocks.flatMap((block) => blockText(block, title)),
     ...parts.flatMap((part) => sectionText(part, level + 1)),
   ];
 }
 
-function blockText(block: Block): string[] {
+/** A block; a table that is called like its section has no caption of its own. */
+function blockText(block: Block, title: string): string[] {
   switch (block.kind) {
     case "text":
     case "note":
@@ -53,7 +54,10 @@ function blockText(block: Block): string[] {
     case "picture":
       return [];
     case "table":
-      return [...(block.caption ? [`*${markdownText(block.caption)}*`] : []), tableText(block)];
+      return [
+        ...(block.caption !== title ? [`*${markdownText(block.caption)}*`] : []),
+        tableText(block),
+      ];
   }
 }
 
