@@ -143,7 +143,11 @@ it("says at the field what it cannot read, and takes an empty box for nothing", 
 it("speaks Spanish and French, and takes figures in their notation and units", async () => {
   await open();
   const main = page.locator("main");
+  // What was typed in feet stays in feet, also when the page goes over to meters.
+  await box("height difference").fill("9");
   await menu("Units").selectOption("SI");
+  expect(await menu("Unit of height difference").inputValue()).toBe("ft");
+  expect(await menu("Unit of altitude").inputValue()).toBe("m");
   await menu("Language").selectOption("fr");
   await expect.poll(() => page.locator("html").getAttribute("lang")).toBe("fr");
   // 6.49 m and 1 ft of slack take the 25 ft set: 7.62 m by the definition of the foot.
@@ -151,7 +155,12 @@ it("speaks Spanish and French, and takes figures in their notation and units", a
   await expect.poll(() => main.textContent()).toMatch(/7,62\s?m/);
   await page.reload();
   expect(await page.locator("h1").textContent()).toBe("Fiche de chantier");
-  await menu("Langue").selectOption("es");
+  await menu("Langue").selectOption("en");
+  await expect.poll(() => page.locator("h1").textContent()).toBe("Job sheet");
+  // A comma that was typed in French is still a decimal mark.
+  expect(await box("way of the line").inputValue()).toBe("6,49");
+  expect(await box("way of the line").getAttribute("aria-invalid")).toBe("false");
+  await menu("Language").selectOption("es");
   await expect.poll(() => page.locator("h1").textContent()).toBe("Hoja de trabajo");
   for (const screen of ["Plan", "Nitrógeno", "Vacío", "Informe"]) {
     await go(screen);

@@ -24,10 +24,11 @@ export interface Field {
   readonly holds: TypedKind | "number";
 }
 
-/** The text of a box, word for word, and the unit that its menu stands on. */
+/** The text of a box, word for word, with the unit of its menu and the language of its numbers as they were then. */
 export interface Typed {
   readonly text: string;
   readonly unit?: string | undefined;
+  readonly locale?: string | undefined;
 }
 
 /** What a text means. An empty box means nothing yet: it is no 0, and no mistake. */
@@ -44,11 +45,12 @@ export function unitsOf({ holds }: Field, { system }: Reader): string[] {
 }
 
 /** Reads the text of a box. */
-export function meaningOf(field: Field, { text, unit }: Typed, reader: Reader): Meaning {
+export function meaningOf(field: Field, typed: Typed, reader: Reader): Meaning {
+  const { text } = typed;
   const { path, holds } = field;
   if (text.trim() === "") return {};
   try {
-    const value = holds === "number" ? numberIn(text) : quantityIn(holds, text, unit, reader);
+    const value = holds === "number" ? numberIn(text) : quantityIn(holds, typed, reader);
     const [problem] = recordCodec.problems(withValue({ version: 2 }, path, value));
     if (!problem) return { value };
     return { problem: `${reader.words.notPossible} ${problem.value}` };
@@ -64,12 +66,11 @@ const numberIn = (text: string) => (/^\s*\d+\s*$/.test(text) ? Number(text) : te
 /** A number alone is in the unit of the menu; any other unit of the menu may be typed beside it. */
 function quantityIn<K extends TypedKind>(
   kind: K,
-  text: string,
-  unit: string | undefined,
-  { system, language }: Reader,
+  { text, unit, locale }: Typed,
+  { system }: Reader,
 ): JsonValue {
   const units = inFront(menus[kind], unit ?? usualUnit(kind, system).symbol);
-  return { ...readQuantity(text, { kind, units, locale: language.locale }).toJSON() };
+  return { ...readQuantity(text, { kind, units, locale }).toJSON() };
 }
 
 const inFront = <U extends { readonly symbol: string }>(

@@ -22,6 +22,9 @@ export function QuantityField({
   const id = useId();
   const units = unitsOf(field, reader);
   const name = reader.field(field.path);
+  // Units and language of the page may change later: what was typed keeps its own.
+  const { locale } = reader.language;
+  const unit = typed.unit ?? units[0];
   const wrong = meaningOf(field, typed, reader).problem ?? problem;
   return (
     <div className="field">
@@ -33,12 +36,12 @@ export function QuantityField({
         value={typed.text}
         aria-invalid={wrong !== undefined}
         aria-describedby={`${id}-problem`}
-        onChange={({ target }) => onTyped(field, { ...typed, text: target.value })}
+        onChange={({ target }) => onTyped(field, { text: target.value, unit, locale })}
       />
       {units.length > 0 && (
         <select
           aria-label={`${reader.words.unit} ${name}`}
-          value={typed.unit ?? units[0]}
+          value={unit}
           onChange={({ target }) => onTyped(field, { ...typed, unit: target.value })}
         >
           {units.map((unit) => (

@@ -9,11 +9,18 @@ const asked = <T>(request: IDBRequest<T>) =>
     request.onerror = () => fail(request.error);
   });
 
-async function jobs(mode: IDBTransactionMode): Promise<IDBObjectStore> {
+let database: Promise<IDBDatabase> | undefined;
+
+/** Opened once. */
+function open(): Promise<IDBDatabase> {
   const opening = indexedDB.open("job-sheet", 1);
   opening.onupgradeneeded = () => opening.result.createObjectStore("jobs");
-  const database = await asked(opening);
-  return database.transaction("jobs", mode).objectStore("jobs");
+  return asked(opening);
+}
+
+async function jobs(mode: IDBTransactionMode): Promise<IDBObjectStore> {
+  database ??= open();
+  return (await database).transaction("jobs", mode).objectStore("jobs");
 }
 
 /** The job as it was left; nothing on a phone that has none. Throws where the record cannot be read. */
