@@ -20,6 +20,7 @@ export type {
   NamedShape,
   Shape,
   StatementsShape,
+  StatementTable,
   UnitShape,
   WordsShape,
 } from "../shapes/index.ts";

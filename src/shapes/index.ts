@@ -23,8 +23,8 @@ export {
   type ListShape,
   type NamedShape,
   type Shape,
-  type Statements,
   type StatementsShape,
+  type StatementTable,
   type UnitShape,
   type WordsShape,
 } from "./shape.ts";

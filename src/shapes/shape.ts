@@ -62,7 +62,7 @@ export interface FieldsShape {
 export type Fields = Readonly<Record<string, Shape>>;
 
 /** The values of each code of a module. */
-export type Statements = Readonly<Record<string, Fields>>;
+export type StatementTable = Readonly<Record<string, Fields>>;
 
 /** An object whose writer names the fields. */
 export interface EachShape {
@@ -93,7 +93,7 @@ export interface StatementsShape {
   /** Name of the type. */
   readonly type?: string | undefined;
   /** What each module may say. */
-  readonly statements: readonly Statements[];
+  readonly statements: readonly StatementTable[];
   /** Fields that each has besides `code` and `values`. */
   readonly with?: Fields | undefined;
 }

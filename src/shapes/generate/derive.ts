@@ -23,7 +23,7 @@ export interface Constant extends Declared {
   /** Name of the type. */
   readonly type: string;
   /** Whether it is a shape, or the table of what a module says. */
-  readonly kind: "Shape" | "Statements";
+  readonly kind: "Shape" | "StatementTable";
   /** The source text of the shape. */
   readonly text: string;
   /** The constants that it names. */
@@ -250,7 +250,7 @@ export class Deriver {
         () => text,
         inner,
         {},
-        "Statements",
+        "StatementTable",
       );
     this.#shared.set(text, constant);
     uses.add(constant);

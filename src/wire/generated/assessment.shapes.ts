@@ -1,6 +1,6 @@
 // Which shapes have the types of assessment?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 
 export const InstrumentOfGaugePressureShape: Shape = {
   type: "InstrumentOfGaugePressure",
@@ -56,7 +56,7 @@ export const VerbatimShape: Shape = {
   }),
 };
 
-export const SafetyStatements: Statements = {
+export const SafetyStatements: StatementTable = {
   "safety.charge-tight-system": {},
   "safety.compressor-in-vacuum": {},
   "safety.dry-nitrogen-only": {},

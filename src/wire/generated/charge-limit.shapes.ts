@@ -1,6 +1,6 @@
 // Which shapes have the types of charge-limit?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   InstrumentOfAreaShape,
@@ -254,7 +254,7 @@ export const ChargeLimitRuleShape: Shape = {
   ],
 };
 
-export const ChargeLimitStatements: Statements = {
+export const ChargeLimitStatements: StatementTable = {
   "charge-limit.above-limit": { charge: "mass", limit: "mass" },
   "charge-limit.above-reference-height": { height: "length" },
   "charge-limit.act-on-room": { room: VerbatimShape },

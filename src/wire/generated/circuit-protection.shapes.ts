@@ -1,6 +1,6 @@
 // Which shapes have the types of circuit-protection?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
 import { SafetyStatements, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
@@ -954,7 +954,7 @@ export const CircuitProtectionAdviceShape: Shape = {
   ],
 };
 
-export const CircuitProtectionStatements: Statements = {
+export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.add-receptacle": { limit: "length" },
   "circuit-protection.advice": { clause: VerbatimShape, advice: CircuitProtectionAdviceShape },
   "circuit-protection.aluminum-terminals-met": {},

@@ -1,6 +1,6 @@
 // Which shapes have the types of commissioning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import {
   NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
   NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
@@ -734,7 +734,7 @@ export const CommissioningModeShape: Shape = {
   words: ["commissioning.mode.cooling", "commissioning.mode.heating"],
 };
 
-export const CommissioningStatements: Statements = {
+export const CommissioningStatements: StatementTable = {
   "commissioning.above-marked-pressure": { pressure: "gaugePressure", limit: "gaugePressure" },
   "commissioning.above-maximum-charge": { total: "mass", most: "mass" },
   "commissioning.added-large": { added: "mass", charge: "mass" },

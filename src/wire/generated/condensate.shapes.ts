@@ -1,6 +1,6 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { EstimateOfRatioShape, SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
@@ -21,7 +21,7 @@ export const DrainRouteShape: Shape = {
   }),
 };
 
-export const CondensateStatements: Statements = {
+export const CondensateStatements: StatementTable = {
   "condensate.ask-code": { required: "ratio" },
   "condensate.code-slope": { slope: "ratio" },
   "condensate.codes-differ": {

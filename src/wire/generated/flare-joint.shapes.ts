@@ -1,6 +1,6 @@
 // Which shapes have the types of flare-joint?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import {
   EstimateOfAngleShape,
   EstimateOfLengthShape,
@@ -68,7 +68,7 @@ export const FlareJointSourceShape: Shape = {
   ],
 };
 
-export const FlareJointStatements: Statements = {
+export const FlareJointStatements: StatementTable = {
   "flare-joint.above-minimum": {
     figure: FlareJointFigureShape,
     measured: { either: ["length", "angle", "torque"] },

@@ -1,6 +1,6 @@
 // Which shapes have the types of line-set?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import { SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
@@ -66,7 +66,7 @@ export const LineSetFigureShape: Shape = {
   ],
 };
 
-export const LineSetStatements: Statements = {
+export const LineSetStatements: StatementTable = {
   "line-set.above-maximum": {
     figure: LineSetFigureShape,
     value: { either: ["mass", "pressureDifference", "length"] },

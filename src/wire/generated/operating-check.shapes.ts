@@ -1,6 +1,6 @@
 // Which shapes have the types of operating-check?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   EstimateOfTemperatureDifferenceShape,
@@ -41,7 +41,7 @@ export const OperatingCheckSideShape: Shape = {
   words: ["operating-check.side.low", "operating-check.side.high"],
 };
 
-export const OperatingCheckStatements: Statements = {
+export const OperatingCheckStatements: StatementTable = {
   "operating-check.above-hose-rating": { pressure: "gaugePressure", limit: "gaugePressure" },
   "operating-check.above-window": {
     pressure: "gaugePressure",

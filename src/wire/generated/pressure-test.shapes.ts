@@ -1,6 +1,6 @@
 // Which shapes have the types of pressure-test?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import {
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
@@ -230,7 +230,7 @@ export const PressureTestPartShape: Shape = {
   ],
 };
 
-export const PressureTestStatements: Statements = {
+export const PressureTestStatements: StatementTable = {
   "pressure-test.above-limit": {
     limit: "pressureDifference",
     drop: "pressureDifference",

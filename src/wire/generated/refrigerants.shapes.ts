@@ -1,6 +1,6 @@
 // Which shapes have the types of refrigerants?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   EstimateOfTemperatureDifferenceShape,
@@ -157,7 +157,7 @@ export const RefrigerantsProbeShape: Shape = {
   words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"],
 };
 
-export const RefrigerantsStatements: Statements = {
+export const RefrigerantsStatements: StatementTable = {
   "refrigerants.above-tolerance": {
     target: "temperatureDifference",
     tolerance: "temperatureDifference",

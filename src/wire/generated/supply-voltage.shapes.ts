@@ -1,6 +1,6 @@
 // Which shapes have the types of supply-voltage?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byStandard } from "../named.ts";
 import {
   EstimateOfResistanceShape,
@@ -171,7 +171,7 @@ export const SupplyVoltageReadingsShape: Shape = {
   words: ["supply-voltage.readings.one", "supply-voltage.readings.several"],
 };
 
-export const SupplyVoltageStatements: Statements = {
+export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.board-at-risk": { high: "voltage", ceiling: "voltage" },
   "supply-voltage.call-utility": {},
   "supply-voltage.check-neutral": {},

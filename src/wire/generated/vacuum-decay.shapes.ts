@@ -1,6 +1,6 @@
 // Which shapes have the types of vacuum-decay?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, Statements } from "../../shapes/index.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byPolicy } from "../named.ts";
 import {
   EstimateOfAbsolutePressureShape,
@@ -169,7 +169,7 @@ export const VacuumDecayExclusionShape: Shape = {
   ],
 };
 
-export const VacuumDecayStatements: Statements = {
+export const VacuumDecayStatements: StatementTable = {
   "vacuum-decay.above-saturation": { plateau: "absolutePressure" },
   "vacuum-decay.below-gauge": { lowest: "absolutePressure", believed: "absolutePressure" },
   "vacuum-decay.better-gauge": {},
