@@ -50,6 +50,7 @@ const config: ViteUserConfig = defineConfig({
             "tests/studies/**",
             "tests/browser/**",
             "tests/runtimes/**",
+            "tests/apps/**",
             ...(process.argv.includes("--coverage") ? measured : []),
           ],
           testTimeout: 60_000,
@@ -82,6 +83,16 @@ const config: ViteUserConfig = defineConfig({
           include: ["tests/runtimes/*.test.ts"],
           globalSetup: "tests/package/build.ts",
           testTimeout: 120_000,
+        },
+      },
+      {
+        root,
+        resolve,
+        test: {
+          name: "apps",
+          include: ["tests/apps/*.test.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
       {
