@@ -91,8 +91,7 @@ const config: ViteUserConfig = defineConfig({
         test: {
           name: "apps",
           include: ["tests/apps/*.test.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: 600_000,
         },
       },
       {
