@@ -30,7 +30,8 @@ function anchorsOf(page: string): Set<string> {
 
 /** Every href and src of a page, decoded. */
 export function referencesOf(page: string): string[] {
-  return [...htmlOf(page).matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, url]) =>
+  const html = htmlOf(page).replace(/<base [^>]*>/, ""); // says where links start, is none
+  return [...html.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, url]) =>
     (url ?? "").replaceAll("&amp;", "&"),
   );
 }

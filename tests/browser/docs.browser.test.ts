@@ -99,7 +99,10 @@ describe("in Chromium", () => {
     const { page, found, close } = await open("index.html", "desktop", "light");
     await page.locator('#tsd-nav-container summary[aria-label="Pages below Guides"]').focus();
     await page.keyboard.press("Enter");
-    await page.locator("#tsd-nav-container a", { hasText: /^\s*Vacuum decay\s*$/ }).click();
+    await page
+      .locator("#tsd-nav-container a", { hasText: /^\s*Vacuum decay\s*$/ })
+      .first()
+      .click();
     await page.waitForURL(/Vacuum_decay/);
     expect(await page.locator("h1").textContent()).toContain("Vacuum decay");
     expect(found).toEqual([]);
