@@ -3,7 +3,8 @@
 import type { Instruments } from "../commissioning/index.ts";
 import type { Context } from "./context.ts";
 import { fieldText, runText } from "./places.ts";
-import { errorsText, leavesOf, recordBlocks, valueText } from "./record-rows.ts";
+import { errorsText } from "./read-by.ts";
+import { leavesOf, recordBlocks, valueText } from "./record-rows.ts";
 import { type Block, type Section, table, text } from "./report-document.ts";
 import { say, verbatim } from "./statements.ts";
 import { capital } from "./words.ts";
