@@ -10,13 +10,12 @@ import type {
   Manual,
   OperatingReading,
   Run,
+  VoltageStandardName,
 } from "hvac-install-math/commissioning";
 import {
   ampere,
-  degC,
   deltaC,
   deltaF,
-  ft,
   g,
   hour,
   inch,
@@ -140,6 +139,8 @@ interface Job {
   readonly added?: Quantity<"mass">;
   readonly voltage: number;
   readonly phases?: 1 | 3;
+  /** The standard of the supply, where the rules of the circuit name none. */
+  readonly standard?: VoltageStandardName;
   readonly circuits: readonly Circuit[];
   readonly operation: OperatingReading;
 }
@@ -197,6 +198,7 @@ export function installation(job: Job): InstallationRecord {
           { state: "load", voltage: volt(voltage - 0.2) },
         ],
         measuredAt: "unit",
+        ...(job.standard && { standard: job.standard }),
         at: "2026-05-06T12:30",
       },
       energizedAt: "2026-05-06T12:45",
@@ -205,50 +207,3 @@ export function installation(job: Job): InstallationRecord {
     signatures: [{ name: "N. N.", role: "installer", at: "2026-05-06T16:00" }],
   };
 }
-
-/** A circuit by NFPA 70, wired and fitted as named. */
-export const nec = (
-  device: number,
-  conductor: string,
-  length: number,
-  poles: 1 | 2,
-  disconnect: number,
-): Circuit => ({
-  rules: "nfpa-70-2023",
-  feeds: "motor-compressor",
-  sharedWith: [],
-  wiring: { material: "copper", insulation: "90 °C", terminations: "75 °C", length: ft(length) },
-  installed: {
-    device: { kind: "breaker", rating: ampere(device), poles },
-    conductor: conductor as never,
-    equipmentGrounding: conductor as never,
-    disconnect: { rating: ampere(disconnect) },
-  },
-  at: "2026-05-06T12:15",
-});
-
-/** Cooling at full speed, read on the vapor port of a unit that takes a gauge. */
-export const cooling = (
-  indoor: Quantity<"temperature">,
-  outdoor: Quantity<"temperature">,
-  pressure: Quantity<"gaugePressure">,
-): OperatingReading => ({
-  mode: "cooling",
-  indoorTemperature: indoor,
-  outdoorTemperature: outdoor,
-  evaporatorApproach: { low: deltaF(30), high: deltaF(40) },
-  condenserApproach: { low: deltaF(15), high: deltaF(25) },
-  pressure,
-});
-
-/** Air and current in place of a gauge. */
-export const air = (
-  mode: "cooling" | "heating",
-  [indoor, supply, outdoor]: readonly number[],
-  amperes: number,
-): OperatingReading => ({
-  mode,
-  indoorTemperature: degC(indoor ?? 0),
-  outdoorTemperature: degC(outdoor ?? 0),
-  airSide: { supplyAir: degC(supply ?? 0), current: ampere(amperes), fullSpeed: true },
-});

@@ -2,48 +2,45 @@
 import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
-import { ampere, degF, ft, MPag, newtonMeter, oz, volt } from "hvac-install-math/quantity";
+import { ft } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
-import { type Change, changed } from "./changed.ts";
-import { casaQuattroFloor, sound } from "./twelve.ts";
+import { broken } from "./broken.ts";
+import { changed } from "./changed.ts";
+import { own } from "./own.ts";
+import { casaQuattroFloor, sound as twelve } from "./twelve.ts";
 
-/** Five ways to break an installation whose circuit is made on site. */
-const split: readonly (readonly [string, Change])[] = [
-  [
-    "a nut far too loose",
-    { "runs[0].joints[0]": { kind: "flare", tube: "1/4", torque: newtonMeter(5) } },
-  ],
-  ["a gauge that fell by a leak", { "pressureTests[0].readings[1].pressure": MPag(2.9) }],
-  ["a joint that nobody recorded", { "runs[0].joints[3]": undefined }],
-  ["far too much refrigerant", { "charge.added": oz(40) }],
-  ["a breaker that is too large", { "power.circuits[0].installed.device.rating": ampere(90) }],
-];
-/** Five ways to break one whose circuit came closed. */
-const closed: readonly (readonly [string, Change])[] = [
-  [
-    "air the other way round",
-    { "operation[0].airSide.supplyAir": degF(20), "operation[0].mode": "heating" },
-  ],
-  ["no reading at full speed", { "operation[0].airSide.fullSpeed": false }],
-  ["a breaker that is too large", { "power.circuits[0].installed.device.rating": ampere(90) }],
-  ["a supply far too high", { "power.supply.readings[0].voltage": volt(330) }],
-  ["power before the circuit was inspected", { "power.energizedAt": "2026-05-06T11:00" }],
-];
-const waysOf = ({ equipment }: InstallationRecord) =>
-  (equipment?.construction ?? "split") === "split" ? split : closed;
+const sound: Readonly<Record<string, InstallationRecord>> = { ...twelve, ...own };
 
-describe.each(Object.entries(sound))("%s", (_, record) => {
+/**
+ * What stays open on a sound installation: the ampacity of conductors by AS/NZS 3008.1.1 was read in one transcription
+ * alone, so that no Australian circuit passes by these rules.
+ */
+const openByRule: Readonly<Record<string, string>> = {
+  "Red Gum": "circuit power.circuits[0]: circuit-protection.conductor-not-judged",
+};
+
+it("are eighteen, each with five ways to break it", () => {
+  expect(Object.keys(sound)).toHaveLength(18);
+  expect(Object.keys(broken)).toEqual(Object.keys(sound));
+  for (const breaks of Object.values(broken)) expect(breaks).toHaveLength(5);
+});
+
+describe.each(Object.entries(sound))("%s", (name, record) => {
   const result = assessInstallation(record);
+  const known = openByRule[name];
 
-  it("is sound and passes", () => {
-    const open = result.deciding.filter(({ code }) => !/waived|falls-away/.test(code));
-    const said = open.map(
-      (one) => `${one.step} ${one.part}: ${explain(one as never, english)} ${result.missing}`,
+  it("is sound and passes, but for what no rule set confirms", () => {
+    const open = result.deciding.filter(
+      ({ code, step }) => step && !/waived|falls-away/.test(code),
     );
-    expect(said).toEqual([]);
-    expect(result.outcome).toBe("pass");
-    expect(result.actions).toEqual([]);
+    const said = open.map(({ step, part, code }) => `${step} ${part}: ${code}`);
+    expect(said, open.map((one) => explain(one as never, english)).join()).toEqual(
+      known ? [known] : [],
+    );
+    expect(result.missing).toEqual([]);
+    expect(result.outcome).toBe(known ? "inconclusive" : "pass");
+    if (!known) expect(result.actions).toEqual([]);
   });
 
   it("carries at most 15 cautions, findings first and who governs last", () => {
@@ -53,10 +50,14 @@ describe.each(Object.entries(sound))("%s", (_, record) => {
     expect(kinds.indexOf("danger")).toBeGreaterThan(kinds.lastIndexOf("finding"));
   });
 
-  it.each(waysOf(record))("does not pass with %s", (__, changes) => {
-    const broken = assessInstallation(changed(changes, record));
-    expect(broken.outcome).not.toBe("pass");
-    expect(broken.actions.length).toBeGreaterThan(0);
+  it.each(broken[name] ?? [])("does not pass with %s", (_, changes, step, outcome) => {
+    const found = assessInstallation(changed(changes, record));
+    expect(found.outcome).not.toBe("pass");
+    const held = found.holds.find((one) => one.name === step);
+    expect(held?.reason.code ?? found.steps.find((one) => one.name === step)?.outcome).toBe(
+      held ? "commissioning.done-before-proof" : outcome,
+    );
+    expect(found.actions.length).toBeGreaterThan(0);
   });
 });
 
@@ -69,7 +70,7 @@ it("a floor unit with the charge of four heads in an office of 9 m² fails", () 
 it("a length typed in the other unit is asked about", () => {
   const record = changed(
     { "runs[0].tubing.lift": ft(200) },
-    sound["Heron Cabin"] as InstallationRecord,
+    twelve["Heron Cabin"] as InstallationRecord,
   );
   const codes = assessInstallation(record).reasons.map(({ code }) => code);
   expect(codes).toContain("commissioning.lift-above-length");

@@ -1,17 +1,11 @@
-// Ten of the twelve invented installations as complete records: their manuals, runs, tests, circuits and readings.
-import type {
-  Circuit,
-  Equipment,
-  InstallationRecord,
-  OperatingReading,
-} from "hvac-install-math/commissioning";
+// The twelve invented installations as complete records: their manuals, runs, tests, circuits and readings.
+import type { InstallationRecord } from "hvac-install-math/commissioning";
 import {
   ampere,
   barg,
   cuft,
   degC,
   degF,
-  deltaK,
   ft,
   g,
   gPerM,
@@ -23,75 +17,9 @@ import {
   oz,
   ozPerFt,
   psig,
-  volt,
-  watt,
 } from "hvac-install-math/quantity";
-import { air, cooling, installation, nec, run } from "./installations.ts";
-
-const heating = (pressure: number, outdoor: number): OperatingReading => ({
-  mode: "heating",
-  indoorTemperature: degC(20),
-  outdoorTemperature: degC(outdoor),
-  evaporatorApproach: { low: deltaK(5), high: deltaK(11) },
-  condenserApproach: { low: deltaK(17), high: deltaK(24) },
-  pressure: MPag(pressure),
-});
-
-const cool = (pressure: number, outdoor: number): OperatingReading => ({
-  mode: "cooling",
-  indoorTemperature: degC(26),
-  outdoorTemperature: degC(outdoor),
-  evaporatorApproach: { low: deltaK(16), high: deltaK(22) },
-  condenserApproach: { low: deltaK(8), high: deltaK(14) },
-  pressure: MPag(pressure),
-});
-
-const metric = (
-  device: number,
-  conductor: string,
-  length: number,
-  rules: NonNullable<Circuit["rules"]> = "iec-60364",
-): Circuit => ({
-  rules,
-  feeds: "motor-compressor",
-  sharedWith: [],
-  earthing: "TN",
-  wiring: { material: "copper", insulation: "70 °C", method: "C", length: m(length) },
-  installed: {
-    device: { kind: "breaker", rating: ampere(device), poles: 2, curve: "C" },
-    conductor: conductor as never,
-    equipmentGrounding: conductor as never,
-    disconnect: { rating: ampere(25), visible: true, lockable: true },
-    residualCurrent: ampere(0.03),
-  },
-  at: "2026-05-06T12:15",
-});
-
-type Ports = NonNullable<NonNullable<Equipment["outdoorUnit"]>["ports"]>;
-
-/** An inverter with its electronic valve outdoors, by its plate. */
-const unit = (
-  model: string,
-  refrigerant: string,
-  watts: number,
-  [liquid, vapor]: readonly [Ports["liquid"], Ports["vapor"]],
-  [ampacity, protection, rated]: readonly number[],
-  volts: readonly number[],
-): Equipment => ({
-  meteringDevice: "electronic-valve",
-  compressor: "inverter",
-  expansion: "outdoor-unit",
-  outdoorUnit: {
-    model: `invented ${model}`,
-    ports: { ...(liquid && { liquid }), ...(vapor && { vapor }) },
-  },
-  refrigerant,
-  capacity: watt(watts),
-  minimumCircuitAmpacity: ampere(ampacity ?? 0),
-  maximumOvercurrentProtection: ampere(protection ?? 0),
-  ratedLoadCurrent: ampere(rated ?? 0),
-  ratedVoltages: volts.map((one) => volt(one)),
-});
+import { installation, run } from "./installations.ts";
+import { air, cool, cooling, heating, metric, nec, unit } from "./usual.ts";
 
 export const heronCabin: InstallationRecord = installation({
   name: "Heron Cabin",
@@ -341,6 +269,38 @@ export const atticLark: InstallationRecord = installation({
   operation: heating(2.4, 6),
 });
 
+/** Hot and by the wiring rules of Australia. */
+export const redGum: InstallationRecord = installation({
+  name: "Red Gum",
+  equipment: {
+    ...unit("7.1 kW", "R-32", 7100, ["1/4", "5/8"], [13.5, 25, 13.5], [220, 240]),
+    factoryCharge: g(1300),
+    lowestMarkedPressure: MPag(4.2),
+  },
+  manual: {
+    run: { minimumLength: m(3), maximumLength: m(30), maximumLift: m(15) },
+    preChargedLength: m(15),
+    chargeRate: gPerM(20),
+    shortLineRule: "add-only",
+    testPressure: MPag(3.4),
+    testHold: hour(18),
+  },
+  runs: [
+    run({
+      length: m(22),
+      lines: ["1/4", "5/8"],
+      vessel: 1.6,
+      room: { floorArea: m2(18), place: "wall" },
+    }),
+  ],
+  test: [MPag(3.7), degC(41), MPag(3.413), degC(19), 69],
+  added: g(140),
+  voltage: 230,
+  standard: "iec-60038",
+  circuits: [metric(20, "2.5 mm²", 18, "as-nzs-3000-2018-australia")],
+  operation: cool(0.92, 41),
+});
+
 const couplings = ["pressureTests", "evacuations", "charge"] as const;
 const quick = installation({
   name: "Quick Wren",
@@ -490,6 +450,7 @@ export const sound: Readonly<Record<string, InstallationRecord>> = {
   "Rue Courte": rueCourte,
   "Casa Quattro": casaQuattro,
   "Attic Lark": atticLark,
+  "Red Gum": redGum,
   "Quick Wren": quickWren,
   "North Stove": northStove,
   "Foundry Loft": foundryLoft,

@@ -2,30 +2,22 @@
 // manuals and instruments are those of the finished records; what is measured is taken out, what a plan rests on is put in.
 import type { InstallationRecord, Planned, Run } from "hvac-install-math/commissioning";
 import {
-  ampere,
   barg,
   degC,
   degF,
-  deltaK,
   ft,
-  g,
-  gPerM,
   hour,
   inch,
   inchWater,
   liter,
   MPag,
   m,
-  m2,
   mm,
   oz,
   paM3PerS,
   psig,
   type Quantity,
-  volt,
-  watt,
 } from "hvac-install-math/quantity";
-import { installation, run } from "../commissioning/installations.ts";
 import * as finished from "../commissioning/twelve.ts";
 
 type Length = Quantity<"length">;
@@ -129,59 +121,6 @@ const C = (fill: number, later: number, warmest: number): Weather => [
   degC(warmest),
 ];
 
-const [redGumRun] = [
-  run({
-    length: m(21),
-    lines: ["1/4", "5/8"],
-    vessel: 1.6,
-    room: { floorArea: m2(18), place: "wall" },
-  }),
-];
-/** Hot and by the wiring rules of Australia. */
-export const redGum: InstallationRecord = installation({
-  name: "Red Gum",
-  equipment: {
-    meteringDevice: "electronic-valve",
-    compressor: "inverter",
-    expansion: "outdoor-unit",
-    outdoorUnit: { model: "invented 7.1 kW", ports: { liquid: "1/4", vapor: "5/8" } },
-    refrigerant: "R-32",
-    capacity: watt(7100),
-    minimumCircuitAmpacity: ampere(13.5),
-    maximumOvercurrentProtection: ampere(25),
-    ratedLoadCurrent: ampere(13.5),
-    ratedVoltages: [volt(220), volt(240)],
-    factoryCharge: g(1300),
-    lowestMarkedPressure: MPag(4.2),
-  },
-  manual: {
-    run: { minimumLength: m(3), maximumLength: m(30), maximumLift: m(15) },
-    preChargedLength: m(15),
-    chargeRate: gPerM(20),
-    shortLineRule: "add-only",
-    testPressure: MPag(3.5),
-    testHold: hour(18),
-  },
-  runs: redGumRun ? [redGumRun] : [],
-  voltage: 230,
-  circuits: [
-    {
-      rules: "as-nzs-3000-2018-australia",
-      feeds: "motor-compressor",
-      sharedWith: [],
-      earthing: "TN",
-      wiring: { material: "copper", insulation: "70 °C", method: "C", length: m(18) },
-    },
-  ],
-  operation: {
-    mode: "cooling",
-    indoorTemperature: degC(26),
-    outdoorTemperature: degC(41),
-    evaporatorApproach: { low: deltaK(16), high: deltaK(22) },
-    condenserApproach: { low: deltaK(8), high: deltaK(14) },
-  },
-});
-
 const nm = { cable: "NM" };
 const hotNm = { cable: "NM", ambient: degF(104) };
 
@@ -241,7 +180,7 @@ export const planned: Readonly<Record<string, InstallationRecord>> = {
     weather: C(14, 6, 25),
     fill: barg(40),
   }),
-  "Red Gum": before(redGum, {
+  "Red Gum": before(finished.redGum, {
     ways: [m(21)],
     weather: C(41, 19, 65),
     fill: MPag(3.7),
