@@ -17,6 +17,7 @@ import { whole } from "../shapes/index.ts";
 import { type Job, servesIndoorUnit } from "./job.ts";
 import { item, type Share, shareOf, together } from "./share.ts";
 import { say } from "./statements.ts";
+import { tubeNeeds } from "./tests.ts";
 
 type Length = Quantity<"length">;
 
@@ -31,8 +32,8 @@ export function bundleShare(job: Job): Share {
   for (const { run, path, called } of job.runs.filter(servesIndoorUnit)) {
     const { liquid, vapor } = run.tubing ?? {};
     const needs = {
-      [`${path}.tubing.liquid.wall`]: liquid?.outsideDiameter && liquid.wall,
-      [`${path}.tubing.vapor.wall`]: vapor?.outsideDiameter && vapor.wall,
+      ...tubeNeeds(path, "liquid", liquid),
+      ...tubeNeeds(path, "vapor", vapor),
       "plan.insulation": plan.insulation,
       "plan.drainDiameter": plan.drainDiameter,
       "plan.cableDiameter": plan.cableDiameter,

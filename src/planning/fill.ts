@@ -112,7 +112,11 @@ export function fillShare(job: Job): Share {
   const { testPressure, testHold } = manual;
   const asked = shareOf(
     "pressure-test",
-    { "equipment.manual.testPressure": testPressure, "equipment.manual.testHold": testHold },
+    {
+      "equipment.refrigerant": job.refrigerant,
+      "equipment.manual.testPressure": testPressure,
+      "equipment.manual.testHold": testHold,
+    },
     () => ({}),
   );
   return { ...said, ask: [...(said.ask ?? []), ...(asked.ask ?? [])] };

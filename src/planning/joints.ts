@@ -6,8 +6,8 @@ import type { Joint } from "../commissioning/index.ts";
 import { type FlareLimits, type FlareTube, flareTorque, flareTube } from "../flare-joint/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
-import { type Job, known, type PlannedRun } from "./job.ts";
-import type { PlanItem } from "./plan.ts";
+import { type Job, known, type PlannedRun, servesIndoorUnit } from "./job.ts";
+import type { PlanItem, PlanQuestion } from "./plan.ts";
 import { item, question, type Share, together } from "./share.ts";
 import { say, verbatim } from "./statements.ts";
 
@@ -18,7 +18,8 @@ const ends = ["indoor", "outdoor"] as const;
 /** Joints of all runs: two lines with two ends each, and an adapter where a tube has another size than its port. */
 export function jointShare(job: Job): Share {
   const { runs, equipment, construction } = job;
-  if (construction === "monobloc" || !job.record.runs?.length) return {};
+  if (construction === "monobloc") return {};
+  if (!job.record.runs?.length) return { ask: lines.map((line) => sizeQuestion("runs[0]", line)) };
   const adapters = runs.flatMap((run) => adaptersOf(job, run));
   const counts = { flares: 0, brazed: 0, couplings: 0 };
   for (const { run } of runs) counts[kindOf(job, run.joints)] += 4;
@@ -44,12 +45,16 @@ export function jointShare(job: Job): Share {
       ],
       ask:
         runs.length > 1 && equipment.portPairs === undefined
-          ? [question("equipment.portPairs", "charge")]
+          ? [question("equipment.portPairs", "joints"), question("equipment.portPairs", "charge")]
           : [],
     },
+    { ask: portQuestions(job) },
     nutShare(job),
   ]);
 }
+
+const sizeQuestion = (path: string, line: (typeof lines)[number]): PlanQuestion =>
+  question(`${path}.tubing.${line}.outsideDiameter`, "joints");
 
 /** How the joints of a run are made: as recorded, or as the construction has it. */
 function kindOf({ construction }: Job, joints: readonly Joint[] = []) {
@@ -68,12 +73,35 @@ function spareOf({ runs, equipment }: Job): number {
 const sizeOf = (diameter: Quantity<"length"> | undefined): FlareTube | undefined =>
   diameter && known(() => flareTube(diameter));
 
-function adaptersOf({ equipment, runs }: Job, { run, path, called }: PlannedRun): PlanItem[] {
-  const boxed = runs.some((one) => one.run.serves === "branch-box") && run.serves !== "branch-box";
+/** Whether a run ends at a branch box, whose ports the record does not hold. */
+const isBranch = ({ runs }: Job, { run }: PlannedRun): boolean =>
+  run.serves !== "branch-box" && runs.some((one) => one.run.serves === "branch-box");
+
+/** The ports that decide on adapters; couplings come with the lines and fit. */
+function portQuestions(job: Job): PlanQuestion[] {
+  const { equipment, runs } = job;
+  const flared = runs.filter(({ run }) => kindOf(job, run.joints) !== "couplings");
+  const units = [
+    ...(flared.some((one) => !isBranch(job, one))
+      ? [["equipment.outdoorUnit", equipment.outdoorUnit] as const]
+      : []),
+    ...flared
+      .filter(servesIndoorUnit)
+      .map(({ run, path }) => [`${path}.indoorUnits[0]`, run.indoorUnits?.[0]] as const),
+  ];
+  return units.flatMap(([path, unit]) => {
+    if (!unit?.ports) return [question(`${path}.ports`, "joints")];
+    const { ports } = unit;
+    const open = lines.filter((line) => !ports[line]);
+    return open.map((line) => question(`${path}.ports.${line}`, "joints"));
+  });
+}
+
+function adaptersOf(job: Job, one: PlannedRun): PlanItem[] {
+  const { run, path, called } = one;
   const ports = {
     indoor: run.indoorUnits?.[0]?.ports,
-    // A branch ends at its box, whose ports the record does not hold.
-    outdoor: boxed ? undefined : equipment.outdoorUnit?.ports,
+    outdoor: isBranch(job, one) ? undefined : job.equipment.outdoorUnit?.ports,
   };
   return ends.flatMap((end) =>
     lines.flatMap((line) => {
@@ -96,11 +124,14 @@ function adaptersOf({ equipment, runs }: Job, { run, path, called }: PlannedRun)
 function nutShare(job: Job): Share {
   const counts = new Map<FlareTube, number>();
   const windows = new Map<FlareTube, FlareLimits<"torque">>();
-  for (const { run } of job.runs) {
+  const unsized: PlanQuestion[] = [];
+  for (const { run, path } of job.runs) {
     if (kindOf(job, run.joints) !== "flares") continue;
     for (const line of lines) {
-      const tube = sizeOf(run.tubing?.[line]?.outsideDiameter);
+      const diameter = run.tubing?.[line]?.outsideDiameter;
+      const tube = sizeOf(diameter);
       if (tube) counts.set(tube, (counts.get(tube) ?? 0) + 2);
+      if (!diameter) unsized.push(sizeQuestion(path, line));
     }
     for (const { line, tube, torqueWindow } of run.joints ?? []) {
       const size = tube ?? (line && sizeOf(run.tubing?.[line]?.outsideDiameter));
@@ -119,6 +150,6 @@ function nutShare(job: Job): Share {
   const asked = [...counts.keys()].some((tube) => !windows.has(tube));
   return {
     bring: nuts,
-    ask: asked ? [question("runs[0].joints[0].torqueWindow", "joints")] : [],
+    ask: [...unsized, ...(asked ? [question("runs[0].joints[0].torqueWindow", "joints")] : [])],
   };
 }

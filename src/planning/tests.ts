@@ -4,7 +4,7 @@ import type { PressureTestPart } from "../commissioning/index.ts";
 import { insideDiameter, type TubeSize } from "../line-set/index.ts";
 import { testVolume } from "../pressure-test/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { whole } from "../shapes/index.ts";
+import { type Draft, whole } from "../shapes/index.ts";
 import type { Job, PlannedRun } from "./job.ts";
 import type { Needs } from "./share.ts";
 
@@ -40,13 +40,23 @@ export const volumeOf = (runs: readonly PlannedRun[]): Quantity<"volume"> =>
     ),
   });
 
+/** What the bore of a tube needs. */
+export const tubeNeeds = (
+  path: string,
+  line: "liquid" | "vapor",
+  tube: Draft<TubeSize> | undefined,
+): Needs => ({
+  [`${path}.tubing.${line}.outsideDiameter`]: tube?.outsideDiameter,
+  [`${path}.tubing.${line}.wall`]: tube?.wall,
+});
+
 /** What the volume needs. */
 export const volumeNeeds = (runs: readonly PlannedRun[]): Needs =>
   Object.fromEntries(
     runs.flatMap(({ run: { tubing }, path }) => [
       [`${path}.tubing.way`, tubing?.length],
-      [`${path}.tubing.liquid.wall`, tubing?.liquid?.outsideDiameter && tubing.liquid.wall],
-      [`${path}.tubing.vapor.wall`, tubing?.vapor?.outsideDiameter && tubing.vapor.wall],
+      ...Object.entries(tubeNeeds(path, "liquid", tubing?.liquid)),
+      ...Object.entries(tubeNeeds(path, "vapor", tubing?.vapor)),
       [`${path}.tubing.otherVolume`, tubing?.otherVolume],
     ]),
   );
