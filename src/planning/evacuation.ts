@@ -3,6 +3,7 @@
 import { cite } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { inch } from "../quantity/units/geometry.ts";
 import { minute } from "../quantity/units/time.ts";
 import {
   type AcceptancePolicy,
@@ -20,12 +21,19 @@ import { testsOf, volumeNeeds, volumeOf } from "./tests.ts";
 /** Triple point of water, K. */
 const freezing = 273.16;
 
+/** The vacuum hose of the trade: a quarter inch takes several times as long; common practice, no source. */
+const vacuumBore = /* @__PURE__ */ inch(0.375);
+
 /** Target, hold, leak limit, pump-down and ice. */
 export function evacuationShare(job: Job): Share {
   if (job.construction !== "split") return {};
   const named = job.record.evacuations?.find((one) => one.policy)?.policy;
   const policy = named && acceptancePolicies[named];
+  const hose = item("evacuation", say("planning.vacuum-hose", { bore: vacuumBore }), [
+    cite("common-practice"),
+  ]);
   const set = shareOf("evacuation", { "evacuations[0].policy": policy }, () => ({
+    bring: [hose],
     set: policy ? limitsOf(policy) : [],
   }));
   return together([set, policy ? pumpDown(job, policy) : {}, iceShare(job)]);

@@ -3,7 +3,14 @@
 // Does not cover nuts of another make: use those that come with the unit.
 import { cite } from "../assessment/assessment.ts";
 import type { Joint } from "../commissioning/index.ts";
-import { type FlareLimits, type FlareTube, flareTorque, flareTube } from "../flare-joint/index.ts";
+import {
+  type FlareLimits,
+  type FlareRefrigerant,
+  type FlareTube,
+  flareNutSize,
+  flareTorque,
+  flareTube,
+} from "../flare-joint/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
 import { type Job, known, type PlannedRun, servesIndoorUnit } from "./job.ts";
@@ -120,6 +127,26 @@ function adaptersOf(job: Job, one: PlannedRun): PlanItem[] {
   );
 }
 
+/** The nut of which refrigerant a unit has; of the others none is published here. */
+const nutOf: Readonly<Record<string, FlareRefrigerant>> = {
+  "R-410A": "R410A",
+  "R-32": "R32",
+  "R-454B": "R454B",
+  "R-22": "R22",
+};
+
+/** Heads of the torque wrench, for the sizes of nut that are published. */
+function wrenches({ refrigerant }: Job, tubes: readonly FlareTube[]): PlanItem[] {
+  const nut = nutOf[refrigerant?.designation ?? ""];
+  if (!nut) return [];
+  const sizes = tubes.flatMap(
+    (tube) => known(() => flareNutSize({ tube, refrigerant: nut })) ?? [],
+  );
+  const flats = sizes.sort((a, b) => a.si - b.si);
+  const said = say("planning.wrenches", { flats });
+  return flats.length > 0 ? [item("joints", said, [cite("manufacturer-manuals")])] : [];
+}
+
 /** Nuts by size: the manual's torque where it is stated, else what all published ranges share. */
 function nutShare(job: Job): Share {
   const counts = new Map<FlareTube, number>();
@@ -149,7 +176,7 @@ function nutShare(job: Job): Share {
   });
   const asked = [...counts.keys()].some((tube) => !windows.has(tube));
   return {
-    bring: nuts,
+    bring: [...nuts, ...wrenches(job, [...counts.keys()])],
     ask: [...unsized, ...(asked ? [question("runs[0].joints[0].torqueWindow", "joints")] : [])],
   };
 }

@@ -173,7 +173,10 @@ function nitrogenShare(job: Job, tests: readonly PlannedTest[]): Share {
               source,
             )
           : item("pressure-test", say("planning.cylinder-too-small"), source),
-        item("pressure-test", say("planning.regulator", { pressure }), [cite("common-practice")]),
+        ...[
+          say("planning.regulator", { pressure }),
+          say("planning.nitrogen-hose", { pressure }),
+        ].map((one) => item("pressure-test", one, [cite("common-practice")])),
       ],
       cautions: all.cautions,
     };

@@ -119,6 +119,7 @@ interface Lines {
     readonly low: Quantity<"torque">;
     readonly high: Quantity<"torque">;
   };
+  "planning.wrenches": { readonly flats: readonly Length[] };
   "planning.sleeve": Runs & { readonly diameter: Length };
   "planning.cover": Runs & { readonly side: Length };
   "planning.link-cable": Count & { readonly cable: Verbatim };
@@ -167,6 +168,8 @@ interface Tightness {
   "planning.cylinder-enough": Count & { readonly after: Gauge };
   "planning.cylinder-too-small": None;
   "planning.regulator": { readonly pressure: Gauge };
+  "planning.nitrogen-hose": { readonly pressure: Gauge };
+  "planning.vacuum-hose": { readonly bore: Length };
   "planning.stages": { readonly stages: readonly Gauge[] };
   "planning.fill": { readonly pressure: Gauge; readonly temperature: Warmth };
   "planning.fill-lowered": { readonly wanted: Gauge; readonly most: Gauge };

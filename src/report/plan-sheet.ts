@@ -2,7 +2,7 @@
 // Follows planInstallation for the content, in its order. Does not cover a verdict: nothing is judged before the work.
 import type { Files, InstallationRecord } from "../commissioning/index.ts";
 import { type InstallationPlan, type PlanItem, planInstallation } from "../planning/index.ts";
-import { oneOf } from "../quantity/check.ts";
+import { objectOf, oneOf } from "../quantity/check.ts";
 import { type SourceId, sourceById } from "../sources/index.ts";
 import { type Reader, readerOf, refsTo } from "./context.ts";
 import { headOf } from "./head.ts";
@@ -20,6 +20,8 @@ export interface PlanSheetOptions extends ReportOptions {
   readonly format?: "markdown" | "html" | undefined;
   /** Equipment and instruments that the record refers to by `onFile`. */
   readonly onFile?: Files | undefined;
+  /** The plan of this record, where it was already made; it is not made again, and needs no rule sets. */
+  readonly plan?: InstallationPlan | undefined;
 }
 
 /**
@@ -30,7 +32,7 @@ export interface PlanSheetOptions extends ReportOptions {
  * All text of the record is escaped, and cut where nobody would read on.
  *
  * @param record - The record, in whatever state of filling.
- * @param options - Language, form, units, rule sets, what is on file, time of printing.
+ * @param options - Language, form, units, time of printing; the plan, or rule sets and what is on file to make it with.
  * @returns The sheet as text; the same for the same record and options.
  * @throws {@link InvalidInputError} when it is not a record, or an option is wrong.
  *
@@ -58,7 +60,10 @@ export function planSheet(record: InstallationRecord, options: PlanSheetOptions)
   const show = checkOptions(options);
   const format = oneOf("options.format", options.format ?? "markdown", ["markdown", "html"]);
   const { rules = [], onFile, language } = options;
-  const plan = planInstallation(record, { rules, onFile });
+  const plan =
+    options.plan === undefined
+      ? planInstallation(record, { rules, onFile })
+      : objectOf("options.plan", options.plan);
   const reader = readerOf(show, language);
   const document = documentOf(record, plan, reader, options.printedAt);
   return format === "html" ? writeHtml(document, language.locale) : writeMarkdown(document);

@@ -76,6 +76,31 @@ describe("a plan", () => {
   });
 });
 
+describe("what is in the bag", () => {
+  const record = planned["Three Finches"] as InstallationRecord;
+
+  // Across flats by manuals: 17 mm for 1/4, 22 mm for 3/8, 26 mm for 1/2 in with R-410A and R-32, 24 mm with R-22.
+  it("has a wrench for each size of nut", () => {
+    expect(said(record)).toContain(
+      "Wrenches for the nuts: 17 mm, 22 mm, and 26 mm across flats, and a second one to hold each body.",
+    );
+    const old = changed({ "equipment.refrigerant": "R-22" }, record);
+    expect(said(old).join()).toMatch(/17 mm, 22 mm, and 24 mm across flats/);
+    const unpublished = changed({ "equipment.refrigerant": "R-290" }, record);
+    expect(said(unpublished).join()).not.toMatch(/across flats/);
+  });
+
+  it("has hoses for nitrogen and vacuum where the circuit is opened, and none where it is not", () => {
+    const codes = (one: InstallationRecord) => plan(one).bring.map(({ code }) => code);
+    expect(codes(record)).toEqual(
+      expect.arrayContaining(["planning.nitrogen-hose", "planning.vacuum-hose"]),
+    );
+    expect(said(record)).toContain("A hose for nitrogen that is marked for 500 psig or more.");
+    const closed = codes(planned["Quick Wren"] as InstallationRecord).join();
+    expect(closed).not.toMatch(/hose|wrenches/);
+  });
+});
+
 describe("every plan", () => {
   const cabin = planned["Heron Cabin"] as InstallationRecord;
 

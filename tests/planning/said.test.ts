@@ -33,6 +33,19 @@ describe("the sheet of a plan", () => {
     expect(planSheet(threeHeads, options)).toContain("- Run A: Surplus to cut off: 9 ft.");
   });
 
+  it("takes a plan that was made before, and does not make it again", () => {
+    const plan = planInstallation(threeHeads, { rules });
+    const { rules: _, ...rest } = options;
+    expect(planSheet(threeHeads, { ...rest, plan })).toBe(planSheet(threeHeads, options));
+    const [first] = plan.bring;
+    const short = { ...plan, bring: first ? [first] : [], set: [], check: [], ask: [] };
+    const items = planSheet(threeHeads, { ...rest, plan: short }).split("\n- Run").length - 1;
+    expect(items).toBe(1);
+    for (const bad of [null, 7, "plan"]) {
+      expect(() => planSheet(threeHeads, { ...rest, plan: bad as never })).toThrow(/options\.plan/);
+    }
+  });
+
   it("is the same for the same record", () => {
     expect(planSheet(threeHeads, options)).toBe(planSheet(threeHeads, options));
   });

@@ -43,6 +43,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     one: "{count} flare nut {tube} in: {low} to {high}.",
     other: "{count} flare nuts {tube} in: {low} to {high}.",
   },
+  "planning.wrenches":
+    "Wrenches for the nuts: {flats} across flats, and a second one to hold each body.",
   "planning.sleeve": "Run {runs}: wall sleeve of at least {diameter} inside.",
   "planning.cover": "Run {runs}: line cover of at least {side} × {side} inside.",
   "planning.link-cable": {
@@ -92,6 +94,9 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.cylinder-too-small":
     "The cylinder does not hold enough: bring a larger or a fuller one.",
   "planning.regulator": "A nitrogen regulator whose outlet reaches {pressure}, with relief.",
+  "planning.nitrogen-hose": "A hose for nitrogen that is marked for {pressure} or more.",
+  "planning.vacuum-hose":
+    "A vacuum hose of {bore} without core depressors, a core-removal tool and an adapter to the service port (often 5/16 in).",
   "planning.most-fill": "Fill to at most {most}: at {warmest} it reaches the marked {limit}.",
   "planning.fill": "Fill to {pressure} at {temperature}.",
   "planning.fill-lowered": "{wanted} would exceed the marked pressure when warm: fill to {most}.",

@@ -45,6 +45,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     one: "{count} tuerca abocinada de {tube} pulg: de {low} a {high}.",
     other: "{count} tuercas abocinadas de {tube} pulg: de {low} a {high}.",
   },
+  "planning.wrenches":
+    "Llaves para las tuercas: {flats} entre caras, y otra para sujetar cada cuerpo.",
   "planning.sleeve": "Recorrido {runs}: pasamuros de {diameter} interior como mínimo.",
   "planning.cover": "Recorrido {runs}: canaleta de {side} × {side} interior como mínimo.",
   "planning.link-cable": {
@@ -101,6 +103,9 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "planning.cylinder-too-small": "El cilindro no contiene bastante: lleve otro mayor o más lleno.",
   "planning.regulator":
     "Un regulador de nitrógeno cuya salida llegue a {pressure}, con válvula de alivio.",
+  "planning.nitrogen-hose": "Una manguera para nitrógeno marcada para {pressure} o más.",
+  "planning.vacuum-hose":
+    "Una manguera de vacío de {bore} sin depresores de válvula, un extractor de obuses y un adaptador para la toma de servicio (a menudo 5/16 in).",
   "planning.most-fill":
     "Llene hasta {most} como máximo: llega a la presión marcada, {limit}, a {warmest}.",
   "planning.fill": "Llene hasta {pressure} a {temperature}.",

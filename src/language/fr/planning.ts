@@ -46,6 +46,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     one: "{count} écrou évasé de {tube} po : de {low} à {high}.",
     other: "{count} écrous évasés de {tube} po : de {low} à {high}.",
   },
+  "planning.wrenches":
+    "Clés pour les écrous : {flats} sur plats, et une seconde pour tenir chaque corps.",
   "planning.sleeve": "Tracé {runs} : manchon mural d’au moins {diameter} à l’intérieur.",
   "planning.cover": "Tracé {runs} : goulotte d’au moins {side} × {side} à l’intérieur.",
   "planning.link-cable": {
@@ -104,6 +106,9 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "La bouteille n’en contient pas assez : apportez-en une plus grande ou plus pleine.",
   "planning.regulator":
     "Un régulateur d’azote dont la sortie atteint {pressure}, avec soupape de sûreté.",
+  "planning.nitrogen-hose": "Un flexible pour azote marqué pour {pressure} ou plus.",
+  "planning.vacuum-hose":
+    "Un flexible de vide de {bore} sans poussoir d’obus, un démonte-obus et un adaptateur pour la prise de service (souvent 5/16 in).",
   "planning.most-fill":
     "Remplissez jusqu’à {most} au plus : cela atteint la pression indiquée, {limit}, à {warmest}.",
   "planning.fill": "Remplissez jusqu’à {pressure} à {temperature}.",
