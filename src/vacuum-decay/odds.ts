@@ -2,7 +2,7 @@
 // Follows JCGM 106:2012, 7 (probability of conformity) over a mixture of models, Burnham & Anderson (2002), 4.3.
 // Does not cover the decision: verdict.ts.
 import type { Component } from "./component.ts";
-import { levelling, slowShape } from "./shapes.ts";
+import { hyperbolic, levelling, slowShape } from "./shapes.ts";
 
 /** What counts as too much, in SI units. */
 export interface Amounts {
@@ -71,7 +71,9 @@ export function waterOf(
   const fast = Math.max(0, fast1 + fast2 - equalization);
   if (shape < 0) return fast;
   const risen =
-    shape < levelling && shape !== 2 && tau <= T ? 1 : slowShape(shape, Math.max(T, 600), tau);
+    shape < levelling && shape !== hyperbolic && tau <= T
+      ? 1
+      : slowShape(shape, Math.max(T, 600), tau);
   return fast + amplitude * risen;
 }
 

@@ -29,8 +29,8 @@ export const earlyFailShare = 0.99;
 export const sureWater = 0.6;
 export const sureLeak = 0.8;
 /** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not. */
-export const sureBesideWater = 0.83;
-export const excludedBesideWater = 0.12;
+export const sureBesideWater = 0.6;
+export const excludedBesideWater = 0.2;
 /** Share below which water is excluded, and above which what looks like water is outgassing. */
 export const excludedWater = 0.12;
 export const sureOutgassing = 0.88;
@@ -40,7 +40,7 @@ export const temper = 1;
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
 export const floor = 0.1;
 /** Part of the curved rise in the second half, per time, by which a wrong shape can feign a leak. */
-export const discrepancy = 0.16;
+export const discrepancy = 0.08;
 /** Rise within a hold that walls may make and no shape has caught, Pa: 4 micron. */
 export const walls: number = /* @__PURE__ */ (() => 4 * micron.scale)();
 /** Rows below which shapes are not told apart. */
@@ -52,4 +52,4 @@ export const outgassing: number = /* @__PURE__ */ (() => 100 * micron.scale)();
 /** Longest time constant of outgassing, s. */
 export const outgassingTau = 600;
 /** Time constants of water beyond this many times what was watched are a straight line. */
-export const watchedTimes = 2;
+export const watchedTimes = 3;

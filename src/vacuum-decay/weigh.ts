@@ -2,7 +2,15 @@
 // of picked. Follows Burnham & Anderson (2002), 2.4 and 2.9 (from memory). Does not cover the verdict: verdict.ts.
 import { type Component, complete } from "./component.ts";
 import { fastAt, sharedColumns, slowColumns, timeAt, timeUnit } from "./gram.ts";
-import { fastTaus, levelling, slowColumnsAt, slowCount, slowShape, slowTau } from "./shapes.ts";
+import {
+  fastTaus,
+  levelling,
+  slowColumnsAt,
+  slowCount,
+  slowShape,
+  slowShapes,
+  slowTau,
+} from "./shapes.ts";
 import { type Candidate, families, firstDouble, type Largest, sweep } from "./sweep.ts";
 import { factor, type Workspace } from "./workspace.ts";
 
@@ -38,8 +46,7 @@ export interface Weighed {
   readonly best: Component | undefined;
 }
 
-/** −2 ln of the odds that a leak comes together with water, and with outgassing; common sense, no source. */
-const withWater: number = /* @__PURE__ */ (() => -2 * Math.log(0.4))();
+/** −2 ln of the odds that a leak comes together with outgassing; common sense, no source. */
 const withOutgassing: number = /* @__PURE__ */ (() => -2 * Math.log(0.1))();
 /** Readings of which the scatter is known beforehand, as good as these many; common practice, no source. */
 const priorReadings = 2;
@@ -112,11 +119,13 @@ function scoresOf(found: readonly Candidate[], n: number, { floor, temper }: Lim
     const left = Math.max(rss, 0) + n * floor + priorReadings;
     const misfit = (n + priorReadings) * Math.log(left / (n + priorReadings));
     aiccs.push(misfit + penalty(K));
-    const double =
-      family < firstDouble ? 0 : family < firstDouble + levelling ? withWater : withOutgassing;
+    const double = family < firstDouble + levelling ? 0 : withOutgassing;
     // the slow time constant is averaged over with equal odds on the grid instead of penalized
     scores.push(
-      temper * misfit + penalty(slow ? K - 1 : K) + (slow ? 2 * Math.log(7) : 0) + double,
+      temper * misfit +
+        penalty(slow ? K - 1 : K) +
+        (slow ? 2 * Math.log(slowShapes.length) : 0) +
+        double,
     );
   }
   return { aiccs, scores };

@@ -139,7 +139,7 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
     const misfit = m * Math.log((rss + n * floor + prior) / m);
     const aicc = misfit + capped(K);
     const penalty = capped(slow ? K - 1 : K); // the time constant is averaged over
-    const oddsOfBoth = shape < levelling ? 0.4 : 0.1;
+    const oddsOfBoth = shape < levelling ? 1 : 0.1;
     const score =
       temper * misfit +
       penalty +
@@ -180,7 +180,7 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
 }
 
 const keyOf = ({ fast, shape, tau, line }: Component) =>
-  `${fast} ${shape} ${shape < 0 ? 0 : Math.round(Math.log(tau / 60) / Math.log(1.25))} ${line}`;
+  `${fast} ${shape} ${shape < 0 ? 0 : Math.round((2 * Math.log(tau / 60)) / Math.log(1.25))} ${line}`;
 
 const logs = [
   ["a constant", () => 40, 900, 10, 0.3],
@@ -249,7 +249,7 @@ describe.each(logs)("the models of %s", (_, pressure, until, step, noise) => {
     const { t, root, y, variance } = log;
     for (const one of log.components) {
       const { fast, shape, tau, line } = one;
-      const k = Math.round(Math.log(tau / 60) / Math.log(1.25));
+      const k = Math.round((2 * Math.log(tau / 60)) / Math.log(1.25));
       const model = { fast, shape, k, line };
       const { coefficients, inverse } = fitted(model, t, root, y);
       const columns = columnsAt(model, limits.aheadTime);

@@ -374,11 +374,11 @@ export const DecayFitShape: Shape = {
     "shape?": {
       words: [
         "saturating",
-        "spread",
+        "stretched90",
+        "stretched80",
+        "stretched70",
         "hyperbolic",
-        "halfOrder",
         "logarithmic",
-        "mixed",
         "squareRoot",
       ],
     },
