@@ -11,6 +11,7 @@ import {
   enoughPoints,
   equalization,
   floor,
+  largeShare,
   materialEndRate,
   materialLeak,
   materialWater,
@@ -60,7 +61,7 @@ export interface Analysis {
 
 /** The amounts that matter to this system, for what has risen. */
 export function amountsOf({ volume, hoses }: Settings, rise: number): Amounts {
-  const smaller = Math.min(1, usualVolume / (volume || usualVolume));
+  const smaller = Math.min(1, (largeShare * usualVolume) / (volume || usualVolume));
   return {
     leak: materialLeak * smaller,
     provenLeak: materialLeak + hoses,

@@ -52,7 +52,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * assumed; the gauge's step and accuracy; how the pump was shut off (`isolation`), because a course that falls or
  * stays too flat is believed only where that is known; hoses or a blank test where the volume is small.
  *
- * **What it decides.** A pass needs all of this: the share of the evidence for a leak above 5 micron/min (in 3 L; less
+ * **What it decides.** A pass needs all of this: the share of the evidence for a leak above 5 micron/min (in 4.5 L; less
  * in more), for water above 300 micron and 5 % of the rise, or for a rise that still goes on by more than
  * 6 micron/min, is below a tenth; the 95 % bound of the leak is within the limit; the policy is kept with the
  * uncertainty allowed for, by the last reading too; at least eight points or a course that is harmless whatever its
@@ -66,7 +66,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * | equation | what it is |
  * |---|---|
  * | p = c + E(t) + s·t + A·f(t/τ) | one model: start, equalization, leak, slow rise |
- * | E = a(1 − e^(−t/τ₁)) + b(1 − e^(−t/τ₂)) | equalization after isolation, 2 s to 80 s |
+ * | E = a(1 − e^(−t/τ₁)) + b(1 − e^(−t/τ₂)) | equalization after isolation, 4 s to 64 s |
  * | f = 1 − e^(−x^β), β = 1, 0.9, 0.8, 0.7; x/(1 + x) | water: first order, the same from unlike spots, second order |
  * | f = ln(1 + x); 2(√(1 + x) − 1) | desorption from metal, from polymer: vacuum handbooks §1.3.3 |
  * | AICc = n ln(RSS/n) + 2K + 2K(K + 1)/(n − K − 1) | weight of a model: e^(−ΔAICc/2); the last term at most 2K |

@@ -16,7 +16,7 @@ const row = /* @__PURE__ */ (() => width + 1)();
 /** The time column counts in units of 600 s, which keeps the table well scaled. */
 export const timeUnit = 600;
 
-/** Sums of products: `base[i·12 + j]` of shared columns, `slow[c·13 + j]` of slow with shared, then with itself. */
+/** Sums of products: `base[i · width + j]` of shared columns, `slow[c · row + j]` of slow with shared, then with itself. */
 export interface Gram {
   readonly base: Float64Array;
   readonly slow: Float64Array;

@@ -80,4 +80,4 @@ export function slowColumnsAt(t: number, into: Float64Array): void {
 }
 
 /** Time constants of the equalisation right after isolation in s; neighbours mix to any value between. */
-export const fastTaus: readonly number[] = [2, 3.2, 5, 8, 12.5, 20, 32, 50, 80];
+export const fastTaus: readonly number[] = [4, 8, 16, 32, 64];

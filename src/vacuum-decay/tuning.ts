@@ -9,6 +9,8 @@ export const usualVolume = 0.003;
 
 /** A leak that matters, Pa/s in the usual volume: half of what a policy allows. */
 export const materialLeak: number = /* @__PURE__ */ rate(5);
+/** In large volumes a leak matters from this many times as much throughput on: three quarters of what a policy allows. */
+export const largeShare = 1.5;
 /** Rise of everything together that a dry and tight system has fallen below by the end, Pa/s. */
 export const materialEndRate: number = /* @__PURE__ */ rate(6);
 /** Water that matters: 300 micron and 5 % of the rise; below, walls, hoses and oil make as much. */
@@ -29,7 +31,7 @@ export const earlyFailShare = 0.99;
 export const sureWater = 0.6;
 export const sureLeak = 0.8;
 /** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not. */
-export const sureBesideWater = 0.6;
+export const sureBesideWater = 0.64;
 export const excludedBesideWater = 0.2;
 /** Share below which water is excluded, and above which what looks like water is outgassing. */
 export const excludedWater = 0.12;

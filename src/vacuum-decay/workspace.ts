@@ -50,9 +50,10 @@ export function createWorkspace(): Workspace {
 }
 
 /** Positions of the shared columns of a fast choice: 1, two neighbouring exponentials, the line last. */
-const chosen: readonly (readonly number[])[] = /* @__PURE__ */ [-1, 0, 1, 2, 3, 4, 5, 6, 7].map(
-  (fast) => (fast < 0 ? [0, timeAt] : [0, fastAt + fast, fastAt + fast + 1, timeAt]),
-);
+const chosen: readonly (readonly number[])[] = /* @__PURE__ */ [
+  -1,
+  ...fastTaus.slice(1).keys(),
+].map((fast) => (fast < 0 ? [0, timeAt] : [0, fastAt + fast, fastAt + fast + 1, timeAt]));
 
 /** Cholesky of the base columns of a fast choice (line last) and forward solution for y. False if singular. */
 export function factor(work: Workspace, fast: number): boolean {
