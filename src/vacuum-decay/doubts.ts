@@ -105,7 +105,7 @@ export function doubtsOfCourse(
   const highest = Math.max(...p);
   const risen = highest > (p[0] as number) + least;
   const pumped = highest - (p[n - 1] as number);
-  const fall = risen && pumped > 3 * least ? pumped : since;
+  const fall = risen && pumped > 2 * least ? pumped : since;
   const falling = -(endRate.mean + 2 * endRate.u) * T;
   if (fall > least || (n >= 8 && falling > least)) {
     doubts.push({

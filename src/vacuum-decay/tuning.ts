@@ -31,7 +31,7 @@ export const earlyFailShare = 0.99;
 export const sureWater = 0.6;
 export const sureLeak = 0.8;
 /** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not. */
-export const sureBesideWater = 0.64;
+export const sureBesideWater = 0.68;
 export const excludedBesideWater = 0.2;
 /** Share below which water is excluded, and above which what looks like water is outgassing. */
 export const excludedWater = 0.12;

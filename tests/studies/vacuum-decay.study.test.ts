@@ -1,7 +1,7 @@
 // Simulated vacuum tests by the thousand, made in two ways that share no code, plain and with what happens at a site.
 // The user states ambient, volume, the display's step and a named policy; nothing else. The thresholds of tuning.ts
-// were chosen on seeds below 8 million, doubts, jumps, causes and early passes after runs on seeds up to 500 million;
-// none of those is used here. `LOGS=20000 npm run studies` runs more.
+// were chosen on seeds below 8 million and from 1001 million on, doubts, jumps and early passes after runs on seeds up to
+// 500 million; none of those is used here. `LOGS=20000 npm run studies` runs more.
 import { expect, it } from "vitest";
 import { simulateBalance } from "../vacuum-decay/simulators/balance.ts";
 import { simulateClosedForm } from "../vacuum-decay/simulators/closed-form.ts";
@@ -77,10 +77,10 @@ it.each(makes)("%s, plain tests", { timeout: 3_600_000 }, (name, make, seed) => 
   expect(share(tally.undecided, tally.logs)).toBeLessThanOrEqual(0.06);
   expect(share(tally.dryHeld, tally.dryIntervals)).toBeGreaterThanOrEqual(0.9);
   expect(share(tally.wetHeld, tally.wetIntervals)).toBeGreaterThanOrEqual(0.8);
-  // the goals of 88 % right and 10 % open are missed: see docs/methods/vacuum-decay.md
-  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.78);
-  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.02);
-  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.21);
+  // the goals are 88 % right, 2 % wrong, 10 % open: a thousand logs scatter by 1, 0.5 and 1 %
+  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.87);
+  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.025);
+  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.11);
 });
 
 it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name, make, seed) => {
@@ -95,7 +95,7 @@ it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name,
   expect(total.badPassed).toBe(0);
   expect(share(total.livePassWrong, total.live)).toBeLessThanOrEqual(0.001);
   expect(share(total.soundFailed, total.sound)).toBeLessThanOrEqual(0.01);
-  expect(share(total.undecided, total.logs)).toBeLessThanOrEqual(0.28); // the goal, 20 %, is missed: see the guide
+  expect(share(total.undecided, total.logs)).toBeLessThanOrEqual(0.25); // the goal, 20 %, is missed: see the method page
 });
 
 function add(total: ReturnType<typeof emptyScore>, more: Score): void {

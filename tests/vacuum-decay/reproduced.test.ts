@@ -4,6 +4,7 @@ import {
   degC,
   liter,
   micron,
+  micronDifference,
   micronPerMinute,
   minute,
   percent,
@@ -81,6 +82,16 @@ describe("1. a valve opened late", () => {
     expect(result.outcome).toBe("inconclusive");
     expect(says(result, "hold-again")).toBe(true);
   });
+});
+
+it("2. by a display of 10 micron: a fall of 50 after a rise of 30, then 8 min flat, is no proof", () => {
+  const readings = byHand(1, 250, 280, 230, 230, 230, 230, 230, 230, 230, 230, 230);
+  const result = judge(readings, "provenEarly500", {
+    gauge: { resolution: micronDifference(10) },
+  });
+  expect(result.outcome).toBe("inconclusive");
+  expect(says(result, "pressure-falls")).toBe(true);
+  expect(says(result, "state-isolation")).toBe(true);
 });
 
 it("2. a flat end after 45 micron/min and pumping again, or a gauge shut off, does not pass", () => {
