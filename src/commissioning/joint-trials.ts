@@ -60,7 +60,7 @@ function tubeOf({ run }: PlacedRun, { tube, line }: Joint): FlareTube | undefine
 }
 
 function flareTrials(job: Job, placed: PlacedRun, joint: Joint, path: string): Trial[] {
-  const { torque, turn, torqueWindow: manual, flareDiameter } = joint;
+  const { torque, turn, torqueWindow: manual, manualReadAgain, flareDiameter } = joint;
   // Only a flare nut has a torque or a turn.
   const kind = joint.kind ?? (torque || turn ? "flare" : undefined);
   const tube = tubeOf(placed, joint);
@@ -76,6 +76,7 @@ function flareTrials(job: Job, placed: PlacedRun, joint: Joint, path: string): T
       needs: { ...base, [`${path}.torque`]: torque },
       paths: {
         manual: `${path}.torqueWindow`,
+        manualReadAgain: `${path}.manualReadAgain`,
         wrench: "instruments.torqueWrench",
         instrument: "instruments.torqueWrench",
       },
@@ -85,6 +86,7 @@ function flareTrials(job: Job, placed: PlacedRun, joint: Joint, path: string): T
             tube,
             torque,
             manual,
+            manualReadAgain,
             wrench: Object.keys(wrench).length > 0 ? wrench : undefined,
           }),
         ),

@@ -88,6 +88,8 @@ export interface Joint {
   readonly torque?: Quantity<"torque"> | undefined;
   /** The manual's window of torque. */
   readonly torqueWindow?: Draft<FlareLimits<"torque">> | undefined;
+  /** Whether the manual was read again and says so: then its window decides, whatever else is published. */
+  readonly manualReadAgain?: boolean | undefined;
   /** Turn from the point where the torque rises, where there was no wrench. */
   readonly turn?: Quantity<"angle"> | undefined;
   /** Outside diameter of the flare. */

@@ -10,6 +10,7 @@ import {
   literPerHour,
   m,
   mm,
+  newtonMeter,
   percent,
   psi,
   psig,
@@ -37,6 +38,14 @@ describe("a flare joint", () => {
     expect(checks["flare-turn"]).toBe("pass");
     expect(missing).toEqual([]);
     expect(by({ turn: degreeAngle(20) }).checks["flare-turn"]).toBe("fail");
+  });
+
+  it("is judged by a manual's window apart from all published ones once it was read again", () => {
+    // Published windows for 1/4 in reach from 14 to 18 N·m; the manual's 20 to 25 N·m is invented.
+    const manual = { low: newtonMeter(20), high: newtonMeter(25) };
+    const joint = { torque: newtonMeter(22), torqueWindow: manual };
+    expect(by(joint).checks["flare-torque"]).toBe("inconclusive");
+    expect(by({ ...joint, manualReadAgain: true }).checks["flare-torque"]).toBe("pass");
   });
 
   it("is judged by the size of its flare too", () => {

@@ -391,6 +391,7 @@ const JointShape: Shape = {
     },
     "torque?": "torque",
     "torqueWindow?": JointTorqueWindowShape,
+    "manualReadAgain?": "flag",
     "turn?": "angle",
     "flareDiameter?": "length",
     "nitrogenFlowed?": "flag",

@@ -552,6 +552,7 @@ export const CommissioningNotRecordedFieldsItemShape: Shape = {
     "commissioning.field.runs.joints.kind",
     "commissioning.field.runs.joints.end",
     "commissioning.field.runs.joints.torqueWindow",
+    "commissioning.field.runs.joints.manualReadAgain",
     "commissioning.field.runs.joints.flareDiameter",
     "commissioning.field.runs.joints.nitrogenFlowed",
     "commissioning.field.runs.joints.inspected",

@@ -270,6 +270,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     tube: "Outside diameter of a flared tube in inches; that of its line where left out.",
     torque: "Torque at which the wrench clicked.",
     torqueWindow: "The manual's window of torque.",
+    manualReadAgain:
+      "Whether the manual was read again and says so: then its window decides, whatever else is published.",
     turn: "Turn from the point where the torque rises, where there was no wrench.",
     flareDiameter: "Outside diameter of the flare.",
     nitrogenFlowed: "Whether nitrogen flowed through the tube while it was brazed.",
