@@ -61,6 +61,108 @@ export interface HoldRule {
   readonly standing: RuleStanding;
 }
 
+/** What standards and codes ask for. */
+const ofCodes = (): readonly HoldRule[] => [
+  {
+    name: "ashrae-15-field",
+    accept: "proved-tight",
+    source: cite("ashrae-15-2022", "field leak test; clause numbers vary by edition"),
+    standing: "published",
+  },
+  {
+    name: "ashrae-15-small-a1",
+    accept: "proved-tight",
+    source: cite("ashrae-15-2022", "exception, from a field checklist"),
+    standing: "published",
+  },
+  {
+    name: "ashrae-15-standing",
+    hold: minute(60),
+    accept: "no-drop",
+    source: cite("ashrae-15-2022", "low confidence: verify before use"),
+    standing: "from-memory",
+  },
+  {
+    name: "mechanical-code-checklist",
+    hold: minute(10),
+    accept: "no-drop",
+    source: cite("umc"),
+    standing: "published",
+  },
+  {
+    name: "imc",
+    accept: "proved-tight",
+    source: cite("imc-2021", "1110; 1108 to 2018"),
+    standing: "from-memory",
+  },
+  {
+    name: "asme-b31-5-pneumatic",
+    accept: "design-pressure",
+    source: cite("asme-b31-5-2022", "538.4.2; 1.1 and 538.4.3 from memory"),
+    standing: "published",
+  },
+  {
+    name: "en-378-2",
+    accept: "proved-tight",
+    source: cite("en-378-2"),
+    standing: "from-memory",
+  },
+  {
+    name: "iso-5149-2",
+    accept: "proved-tight",
+    source: cite("iso-5149-2"),
+    standing: "from-memory",
+  },
+  {
+    name: "city-code",
+    hold: hour(1),
+    accept: "no-detectable-change",
+    source: cite("municipal-code"),
+    standing: "published",
+  },
+];
+
+/** What specifications, manuals and the trade ask for. */
+const ofSpecifications = (): readonly HoldRule[] => [
+  {
+    name: "guide-specification-piping",
+    hold: hour(24),
+    accept: "corrected-no-drop",
+    source: cite("ufgs-15182"),
+    standing: "published",
+  },
+  {
+    name: "guide-specification-equipment",
+    testPressure: psig(150),
+    hold: hour(2),
+    accept: "no-drop",
+    source: cite("ufgs-15741n"),
+    standing: "published",
+  },
+  {
+    name: "guide-specification-hermetic",
+    accept: "proved-tight",
+    source: cite("ufgs-15730n"),
+    standing: "published",
+  },
+  {
+    name: "split-manuals-r410a",
+    testPressure: MPag(3.73),
+    hold: hour(24),
+    accept: "corrected-no-drop",
+    source: cite("manufacturer-manuals"),
+    standing: "published",
+  },
+  {
+    name: "small-splits",
+    testPressure: psig(300),
+    hold: minute(15),
+    accept: "no-drop-overnight",
+    source: cite("common-practice"),
+    standing: "common-practice",
+  },
+];
+
 /**
  * Rules for pressure and hold found in print. "No drop" is not something that an instrument can show:
  * state a limit with it, and take the hold from `holdTime`. What the nameplate, the maker and the local
@@ -76,99 +178,4 @@ export interface HoldRule {
  * ```
  */
 export const holdRules: readonly HoldRule[] = /* @__PURE__ */ (() =>
-  frozen([
-    {
-      name: "ashrae-15-field",
-      accept: "proved-tight",
-      source: cite("ashrae-15-2022", "field leak test; clause numbers vary by edition"),
-      standing: "published",
-    },
-    {
-      name: "ashrae-15-small-a1",
-      accept: "proved-tight",
-      source: cite("ashrae-15-2022", "exception, from a field checklist"),
-      standing: "published",
-    },
-    {
-      name: "ashrae-15-standing",
-      hold: minute(60),
-      accept: "no-drop",
-      source: cite("ashrae-15-2022", "low confidence: verify before use"),
-      standing: "from-memory",
-    },
-    {
-      name: "mechanical-code-checklist",
-      hold: minute(10),
-      accept: "no-drop",
-      source: cite("umc"),
-      standing: "published",
-    },
-    {
-      name: "imc",
-      accept: "proved-tight",
-      source: cite("imc-2021", "1110; 1108 to 2018"),
-      standing: "from-memory",
-    },
-    {
-      name: "asme-b31-5-pneumatic",
-      accept: "design-pressure",
-      source: cite("asme-b31-5-2022", "538.4.2; 1.1 and 538.4.3 from memory"),
-      standing: "published",
-    },
-    {
-      name: "en-378-2",
-      accept: "proved-tight",
-      source: cite("en-378-2"),
-      standing: "from-memory",
-    },
-    {
-      name: "iso-5149-2",
-      accept: "proved-tight",
-      source: cite("iso-5149-2"),
-      standing: "from-memory",
-    },
-    {
-      name: "guide-specification-piping",
-      hold: hour(24),
-      accept: "corrected-no-drop",
-      source: cite("ufgs-15182"),
-      standing: "published",
-    },
-    {
-      name: "guide-specification-equipment",
-      testPressure: psig(150),
-      hold: hour(2),
-      accept: "no-drop",
-      source: cite("ufgs-15741n"),
-      standing: "published",
-    },
-    {
-      name: "guide-specification-hermetic",
-      accept: "proved-tight",
-      source: cite("ufgs-15730n"),
-      standing: "published",
-    },
-    {
-      name: "split-manuals-r410a",
-      testPressure: MPag(3.73),
-      hold: hour(24),
-      accept: "corrected-no-drop",
-      source: cite("manufacturer-manuals"),
-      standing: "published",
-    },
-    {
-      name: "city-code",
-      hold: hour(1),
-      accept: "no-detectable-change",
-      source: cite("municipal-code"),
-      standing: "published",
-    },
-    {
-      name: "small-splits",
-      testPressure: psig(300),
-      hold: minute(15),
-      accept: "no-drop-overnight",
-      source: cite("common-practice"),
-      standing: "common-practice",
-    },
-  ]))();
+  frozen([...ofCodes(), ...ofSpecifications()]))();

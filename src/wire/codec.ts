@@ -124,31 +124,9 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
   const writeVisit = () => (writes ??= visitOf(shape, writing));
 
   const read = (json: unknown, limits: WireLimits, upTo: number): Walked =>
-    walked(readVisit(), json, limits, upTo, format);
-
-  function walked(
-    visit: Visit,
-    given: unknown,
-    limits: WireLimits,
-    upTo: number,
-    versions?: Format,
-  ): Walked {
-    const walk = startWalk(limits, upTo);
-    try {
-      const value = versions ? inPresentVersion(given, versions) : given;
-      const made = visit.of(value, walk);
-      return { value: made, findings: walk.findings, names: walk.names };
-    } catch (error) {
-      if (isInvalidInputError(error)) throw error;
-      // A getter or a proxy of the caller's.
-      const allowed = "data that can be read";
-      throw new InvalidInputError({
-        argument: name,
-        value: "an object that cannot be read",
-        allowed,
-      });
-    }
-  }
+    walked(readVisit(), json, { limits, upTo, name, versions: format });
+  const write = (value: unknown, limits: WireLimits): Walked =>
+    walked(writeVisit(), value, { limits, upTo: 1, name });
 
   const whole = <V>({ value, findings: [first] }: Walked): V => {
     if (first) throw errorOf(first, name);
@@ -161,10 +139,10 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
     },
     parse(given, stated) {
       const limits = limitsOf(stated);
-      if (typeof given !== "string") throw refused(shown(given));
+      if (typeof given !== "string") throw notJson(name, shown(given));
       const text = given.startsWith("\uFEFF") ? given.slice(1) : given;
       const names = namesIn(text, limits, name);
-      const result = read(parsed(text), limits, 1);
+      const result = read(parsed(text, name), limits, 1);
       // As many names in the text as in what was made of it: then none stood twice. Else it is looked for.
       if (result.names !== names || result.findings.length > 0) refuseTwice(text, name);
       return whole(result);
@@ -175,7 +153,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
         argument: pathText(path, name),
         ...problem,
       })),
-    encode: (value, stated) => whole(walked(writeVisit(), value, limitsOf(stated), 1)),
+    encode: (value, stated) => whole(write(value, limitsOf(stated))),
     stringify(value, spaces = 0, stated = {}) {
       numberOf("spaces", spaces, { min: 0, max: 10 });
       const limits = limitsOf(stated);
@@ -218,20 +196,38 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
     }
   }
 
-  const refused = (value: string) =>
-    new InvalidInputError({
-      argument: name,
-      value,
-      allowed: "a JSON text",
-    });
-
-  function parsed(text: string): unknown {
-    try {
-      return JSON.parse(text);
-    } catch (error) {
-      throw refused(`${shown(text)} (${(error as Error).message.slice(0, 120)})`);
-    }
-  }
-
   return Object.freeze(codec);
 }
+
+/** What a visit of all values comes to, as far as it is asked for. */
+function walked(
+  visit: Visit,
+  given: unknown,
+  by: { limits: WireLimits; upTo: number; name: string; versions?: Format | undefined },
+): Walked {
+  const walk = startWalk(by.limits, by.upTo);
+  try {
+    const value = by.versions ? inPresentVersion(given, by.versions) : given;
+    const made = visit.of(value, walk);
+    return { value: made, findings: walk.findings, names: walk.names };
+  } catch (error) {
+    if (isInvalidInputError(error)) throw error;
+    // A getter or a proxy of the caller's.
+    throw new InvalidInputError({
+      argument: by.name,
+      value: "an object that cannot be read",
+      allowed: "data that can be read",
+    });
+  }
+}
+
+function parsed(text: string, name: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw notJson(name, `${shown(text)} (${(error as Error).message.slice(0, 120)})`);
+  }
+}
+
+const notJson = (argument: string, value: string) =>
+  new InvalidInputError({ argument, value, allowed: "a JSON text" });
