@@ -15,7 +15,7 @@ import {
   type RoomChargeCause,
   type RoomChargeInput,
 } from "./assess-room-charge.ts";
-import { type ChargeLimitStatement, say } from "./statements.ts";
+import { type ChargeLimitStatement, say, verbatim } from "./statements.ts";
 
 /** What all rooms of a system share. */
 export type SharedByRooms = Pick<
@@ -109,7 +109,7 @@ export function assessRooms(
       outcome === "pass"
         ? [say("charge-limit.every-room-passes", { count: judged.length })]
         : decisive.flatMap(({ name, assessment }) => {
-            const room = { verbatim: name };
+            const room = verbatim(name);
             const said =
               outcome === "fail"
                 ? say("charge-limit.room-fails", { room })
@@ -122,7 +122,7 @@ export function assessRooms(
       outcome === "pass"
         ? []
         : decisive.flatMap(({ name, assessment }) => [
-            say("charge-limit.act-on-room", { room: { verbatim: name } }),
+            say("charge-limit.act-on-room", { room: verbatim(name) }),
             ...(assessment.actions ?? []),
           ]),
     sources: all<Citation>((one) => one.sources),

@@ -12,7 +12,7 @@ import {
   warmingBases,
   warmingPotentials,
 } from "../refrigerants/index.ts";
-import { say } from "./statements.ts";
+import { say, verbatim } from "./statements.ts";
 
 /** Components with their share of the mass; a refrigerant of `refrigerants` has them. */
 export interface Composed {
@@ -118,7 +118,7 @@ function noValue(argument: string, value: unknown, basis: WarmingBasis): Invalid
     argument,
     value: describe(value),
     allowed: listed.map(([name]) => name).join(", "),
-    hint: say("charge-limit.no-value-by-basis", { basis: { verbatim: basis } }),
+    hint: say("charge-limit.no-value-by-basis", { basis: verbatim(basis) }),
   });
 }
 

@@ -50,13 +50,21 @@ export const splits = [
   "air-to-air-split",
   "air-to-water-split",
 ] as const;
+/** State of the texts that were read, by region: year-month-day, or year-month. */
+export const readOnOf: Readonly<Record<LawAnswer["region"], string>> = {
+  EU: "2024-02-20",
+  GB: "2026-02",
+  US: "2026-06",
+  AU: "2025-07",
+};
+
 const eu = (clause: string, from: string) => ({
   region: "EU" as const,
   event: "placing-on-the-market" as const,
   inclusive: true,
   basis: "eu-2024-573" as const,
   from,
-  readOn: "2024-02-20",
+  readOn: readOnOf.EU,
   citation: cite("eu-2024-573", clause) as Citation,
   standing: "published" as const,
 });
@@ -66,7 +74,7 @@ const us = {
   inclusive: true,
   basis: "cfr-40-84" as const,
   bars: 700,
-  readOn: "2026-06",
+  readOn: readOnOf.US,
   standing: "published" as const,
 };
 const au = {
@@ -76,7 +84,7 @@ const au = {
   basis: "ipcc-ar4" as const,
   bars: 750,
   charge: [/* @__PURE__ */ kg(2.6), true] as const,
-  readOn: "2025-07",
+  readOn: readOnOf.AU,
   citation: cite("au-ozone-2024") as Citation,
   standing: "secondary" as const,
 };
@@ -151,7 +159,7 @@ export const rowsOf = (): readonly Row[] => [
     from: "2025-01-01",
     equipment: ["single-split", "air-to-air-split"],
     charge: [kg(3), false],
-    readOn: "2026-02",
+    readOn: readOnOf.GB,
     citation: cite("eu-517-2014", "Annex III, as retained in Great Britain"),
     standing: "from-memory",
   },

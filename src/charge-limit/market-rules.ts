@@ -2,6 +2,7 @@
 // Follows the rows of market-rows.ts.
 // Does not cover states, provinces, permits, service and parts; a rule that is not listed here is not said to be absent.
 
+import { type Caution, caution } from "../assessment/caution.ts";
 import { describe, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
@@ -10,7 +11,15 @@ import type { Quantity } from "../quantity/quantity.ts";
 import type { WarmingBasis } from "../refrigerants/index.ts";
 import { blendWarmingPotential, type Composed } from "./carbon-dioxide-equivalent.ts";
 import type { LawAnswer } from "./leak-checks.ts";
-import { type Row, type RuledEquipment, type RuledEvent, rowsOf, splits } from "./market-rows.ts";
+import {
+  type Row,
+  type RuledEquipment,
+  type RuledEvent,
+  readOnOf,
+  rowsOf,
+  splits,
+} from "./market-rows.ts";
+import { type ChargeLimitStatement, say, verbatim } from "./statements.ts";
 
 /**
  * A rule that applies to equipment.
@@ -31,14 +40,31 @@ export interface MarketRule extends LawAnswer {
 }
 
 /**
+ * The rules of a region that speak of equipment, and how new they are.
+ *
+ * Source: see {@link marketRules}.
+ */
+export interface MarketAnswer {
+  /** Where they hold. */
+  readonly region: LawAnswer["region"];
+  /** State of the texts that were read, year-month-day or year-month. */
+  readonly readOn: string;
+  /** The rules, those that do not apply yet included; none means that none of this list applies. */
+  readonly rules: readonly MarketRule[];
+  /** A finding where the date lies after that state: the law may have changed since. */
+  readonly cautions: readonly Caution<ChargeLimitStatement>[];
+}
+
+/**
  * The rules on what may be placed on the market (EU, Great Britain), installed (US) or imported (AU), as of the text
  * that was read, for equipment with a refrigerant on a date. Each answer carries its date, region, citation and
  * standing, and says whether it bars the refrigerant on that date. An empty list means that no rule of this list
- * applies, never that a thing is lawful.
+ * applies, never that a thing is lawful. A date after the state of the texts that were read gets a finding.
  *
  * @param equipment - Region, kind, refrigerant, charge above 0, capacity where it is known (a rule that hangs on a
  * capacity that is not stated applies), the date of the event, and in the United States when all components were made.
- * @returns The rules that speak of this equipment, those that do not apply yet included.
+ * @returns The rules that speak of this equipment, those that do not apply yet included, the state of the texts, and a
+ * finding where the date lies after it.
  * @throws {@link InvalidInputError} when a date is no year-month-day, or a kind, range or word does not fit.
  *
  * Cautions: law changes, and states, provinces and permits may be stricter: look up the text in force.
@@ -53,8 +79,9 @@ export interface MarketRule extends LawAnswer {
  * import { R32, R410A } from "hvac-install-math/refrigerants";
  *
  * const split = { region: "EU", equipment: "single-split", charge: kg(1.1), date: "2025-01-02" } as const;
- * marketRules({ ...split, refrigerant: R410A }).some(({ barred }) => barred); // => true
- * marketRules({ ...split, refrigerant: R32 }).some(({ barred }) => barred); // => false
+ * marketRules({ ...split, refrigerant: R410A }).rules.some(({ barred }) => barred); // => true
+ * marketRules({ ...split, refrigerant: R32 }).rules.some(({ barred }) => barred); // => false
+ * marketRules({ ...split, refrigerant: R32 }).cautions[0]?.code; // => charge-limit.market-rules-older
  * ```
  */
 export function marketRules(equipment: {
@@ -72,7 +99,7 @@ export function marketRules(equipment: {
   readonly date: string;
   /** Day on which the last of all components was made, year-month-day. */
   readonly componentsMade?: string | undefined;
-}): readonly MarketRule[] {
+}): MarketAnswer {
   const { refrigerant, capacity, componentsMade } = objectOf("equipment", equipment);
   const region = oneOf("region", equipment.region, ["EU", "GB", "US", "AU"]);
   const kind = oneOf("equipment", equipment.equipment, [
@@ -97,7 +124,16 @@ export function marketRules(equipment: {
       (power === undefined || !row.capacityAtMost || isAtMost(power, row.capacityAtMost.si)) &&
       (power === undefined || !row.capacityAbove || !isAtMost(power, row.capacityAbove.si)),
   );
-  return frozen(rows.map((row) => answerOf(row, composition, date, made)));
+  const readOn = readOnOf[region];
+  // A month counts whole: only a later month is after it.
+  const later = date.slice(0, readOn.length) > readOn;
+  const days = { reviewed: verbatim(readOn), date: verbatim(date) };
+  return frozen({
+    region,
+    readOn,
+    rules: rows.map((row) => answerOf(row, composition, date, made)),
+    cautions: later ? [caution("finding", say("charge-limit.market-rules-older", days))] : [],
+  });
 }
 
 function answerOf(

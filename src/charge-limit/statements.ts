@@ -90,6 +90,7 @@ export interface ChargeLimitStatements {
   "charge-limit.flammability-too": None;
   "charge-limit.from-memory": { readonly rules: readonly `charge-limit.rule.${Remembered}`[] };
   "charge-limit.refrigerant-in-water": None;
+  "charge-limit.market-rules-older": { readonly reviewed: Verbatim; readonly date: Verbatim };
   // actions
   "charge-limit.add-no-refrigerant": None;
   "charge-limit.find-larger-room": { readonly area: Area };
@@ -135,3 +136,6 @@ export type ChargeLimitStatement = StatementOf<ChargeLimitStatements>;
 
 /** Makes a statement of this module. */
 export const say: Say<ChargeLimitStatements> = /* @__PURE__ */ sayer();
+
+/** Text that stands as it was written: a day, a name. */
+export const verbatim = (text: string): Verbatim => ({ verbatim: text });

@@ -166,7 +166,7 @@ describe("law", () => {
       date: "2025-02-30",
     } as const;
     expect(argumentOf(() => charge.marketRules(split))).toBe("date");
-    const rules = charge.marketRules({ ...split, date: "2025-03-01" });
+    const { rules } = charge.marketRules({ ...split, date: "2025-03-01" });
     expect(rules.map(({ citation }) => citation.clause)).toEqual([
       "Annex IV(9)(a)",
       "Annex IV(9)(c)",
@@ -174,6 +174,37 @@ describe("law", () => {
       "Annex IV(9)(e)",
       "Annex IV(9)(f)",
     ]);
+  });
+
+  test("says for a date after the state of the texts that the law may have changed", () => {
+    const split = { equipment: "single-split", refrigerant: R410A, charge: kg(1) } as const;
+    // State of the texts read: EU 20 February 2024, Great Britain February 2026, US June 2026, Australia July 2025.
+    const lastDays = {
+      EU: ["2024-02-20", "2024-02-21"],
+      GB: ["2026-02-28", "2026-03-01"],
+      US: ["2026-06-30", "2026-07-01"],
+      AU: ["2025-07-31", "2025-08-01"],
+    } as const;
+    for (const region of ["EU", "GB", "US", "AU"] as const) {
+      const [within, after] = lastDays[region];
+      expect(charge.marketRules({ ...split, region, date: within }).cautions).toEqual([]);
+      const { cautions, readOn } = charge.marketRules({ ...split, region, date: after });
+      expect(cautions).toEqual([
+        {
+          code: "charge-limit.market-rules-older",
+          values: { reviewed: { verbatim: readOn }, date: { verbatim: after } },
+          kind: "finding",
+        },
+      ]);
+    }
+    // Also where none of the rules speaks of the equipment.
+    const none = charge.marketRules({
+      ...split,
+      region: "GB",
+      equipment: "multi-split",
+      date: "2027-01-01",
+    });
+    expect([none.rules.length, none.cautions.length]).toEqual([0, 1]);
   });
 
   test("has no AR4 value for HFOs, by whatever name they were called", () => {

@@ -81,7 +81,7 @@ export const evaluators: Evaluators = {
         ...(i.kW !== undefined && { capacity: q.kW(i.kW) }),
         ...(i.made !== undefined && { componentsMade: i.made }),
       })
-      .some(({ barred }) => barred),
+      .rules.some(({ barred }) => barred),
   floorArea: (i: Room & { kg: number }) =>
     charge.minimumFloorArea({ ...room(i), charge: q.kg(i.kg) }).byFormula.in(q.m2),
   threshold: (i: {

@@ -63,6 +63,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "charge-limit.from-memory": "Quoted from memory: {rules}. Check them against the text.",
   "charge-limit.refrigerant-in-water":
     "A leak in the water heat exchanger carries refrigerant into the heating water. Install the air separator and safety valve that the manual requires.",
+  "charge-limit.market-rules-older":
+    "These rules were read as of {reviewed}. The date asked about, {date}, is later. Look for newer rules.",
 
   "charge-limit.add-no-refrigerant": "Do not add refrigerant.",
   "charge-limit.find-larger-room":

@@ -66,6 +66,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
     "De memoria, sin cotejar con el texto: {rules}. Compruébelo antes de que decida.",
   "charge-limit.refrigerant-in-water":
     "Una fuga en el intercambiador de agua lleva refrigerante al agua de calefacción. Instale el separador de aire y la válvula de seguridad que exige el manual.",
+  "charge-limit.market-rules-older":
+    "Estas reglas se leyeron en su estado del {reviewed}. La fecha consultada, {date}, es posterior. Busque reglas más nuevas.",
 
   "charge-limit.add-no-refrigerant": "No agregue refrigerante.",
   "charge-limit.find-larger-room":

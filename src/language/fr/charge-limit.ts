@@ -72,6 +72,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
     "De mémoire, non vérifié dans le texte : {rules}. Vérifiez avant que cela décide.",
   "charge-limit.refrigerant-in-water":
     "Une fuite dans l’échangeur à eau porte du frigorigène dans l’eau de chauffage. Posez le séparateur d’air et la soupape de sûreté que le manuel exige.",
+  "charge-limit.market-rules-older":
+    "Ces règles ont été lues dans leur état du {reviewed}. La date demandée, {date}, est postérieure. Cherchez des règles plus récentes.",
 
   "charge-limit.add-no-refrigerant": "N’ajoutez pas de frigorigène.",
   "charge-limit.find-larger-room":

@@ -280,6 +280,7 @@ export const ChargeLimitStatements: StatementTable = {
   "charge-limit.from-memory": { rules: { list: ChargeLimitRuleShape } },
   "charge-limit.give-its-own-limit": {},
   "charge-limit.low-altitude": {},
+  "charge-limit.market-rules-older": { reviewed: VerbatimShape, date: VerbatimShape },
   "charge-limit.measure-distances": {},
   "charge-limit.move-outdoor-unit": { required: "length" },
   "charge-limit.move-to-open-air": {},
@@ -1039,6 +1040,30 @@ export const MarketRuleShape: Shape = {
     barred: "Whether the rule bars this refrigerant on the date asked about.",
     exception:
       "site-safety: not where safety requirements at the site forbid what is allowed instead.",
+  }),
+};
+
+export const CautionOfChargeLimitStatementShape: Shape = {
+  type: "CautionOfChargeLimitStatement",
+  statements: [ChargeLimitStatements],
+  with: { "kind?": { words: ["finding", "danger", "governing"] } },
+};
+
+export const MarketAnswerShape: Shape = {
+  type: "MarketAnswer",
+  fields: {
+    region: { words: ["EU", "GB", "US", "AU"] },
+    readOn: "text",
+    rules: { list: MarketRuleShape },
+    cautions: { list: CautionOfChargeLimitStatementShape },
+  },
+  docs: () => ({
+    "": "The rules of a region that speak of equipment, and how new they are.",
+    region: "Where they hold.",
+    readOn: "State of the texts that were read, year-month-day or year-month.",
+    rules:
+      "The rules, those that do not apply yet included; none means that none of this list applies.",
+    cautions: "A finding where the date lies after that state: the law may have changed since.",
   }),
 };
 

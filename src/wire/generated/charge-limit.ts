@@ -46,7 +46,7 @@ import {
   DwellingEstimateShape,
   LeakCheckAnswerShape,
   LeakCheckIntervalInputShape,
-  MarketRuleShape,
+  MarketAnswerShape,
   MarketRulesInputShape,
   MassConcentrationInputShape,
   MinimumFloorAreaInputShape,
@@ -308,7 +308,7 @@ export const marketRulesInput: Codec<InputOf<typeof marketRules>> = /* @__PURE__
 export const marketRulesResult: Codec<ResultOf<typeof marketRules>> = /* @__PURE__ */ codecOf({
   id: "marketRulesResult",
   name: "result",
-  shape: { list: MarketRuleShape },
+  shape: MarketAnswerShape,
 });
 
 /** JSON of what `massConcentration` takes. Source: the library's own format. */
