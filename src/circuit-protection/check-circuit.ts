@@ -13,6 +13,7 @@ import type {
   ProtectionMarking,
 } from "./circuit-input.ts";
 import { type Connection, connectionOf } from "./connection.ts";
+import { textsOf } from "./ground-fault.ts";
 import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
 import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, WiringOf } from "./rules/circuit-rules.ts";
@@ -166,7 +167,7 @@ function checkOptions(input: CircuitInput): void {
     if (current !== undefined) amperesOf(name, current);
   }
   const { rules, groundFaultText: text } = input;
-  const texts = rules.groundFault?.texts.map(({ name }) => name) ?? [];
+  const texts = rules.groundFault ? textsOf(rules.groundFault) : [];
   if (text !== undefined) oneOf("groundFaultText", text, texts);
 }
 

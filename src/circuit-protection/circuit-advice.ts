@@ -1,11 +1,9 @@
-// What is told and not judged: assumptions, dates of the rules, ground-fault protection, further duties?
-// Follows NFPA 70, 210.8(F), 230.67, 440.11, and the rule set's own advice.
+// What is told and not judged: assumptions, dates of the rules, further duties?
+// Follows NFPA 70, 230.67, 440.11, and the rule set's own advice.
 // Does not cover what decides: the files named judge-… do.
 import { degC } from "../quantity/units/temperature.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { assumed, type Finding, noted } from "./findings.ts";
-import { groundFaultAnswer } from "./ground-fault.ts";
-import type { CircuitSizes } from "./size-circuit.ts";
 import { say, type Unjudged, verbatim } from "./statements.ts";
 import type { AwgWiring, MetricWiring } from "./wiring.ts";
 
@@ -79,44 +77,15 @@ function wiringAssumptions(
   return found;
 }
 
-/** The age of the rule set, ground-fault protection with its dates, and duties that are only told. */
-export function circuitAdvice(
-  { rules, input, date, connection }: CheckedCircuit,
-  { ahead }: CircuitSizes,
-): Finding[] {
+/** The age of the rule set, and duties that are only told. */
+export function circuitAdvice({ rules, input, date }: CheckedCircuit): Finding[] {
   const found: Finding[] = [];
-  const { reviewed, groundFault: rule, advice } = rules;
+  const { reviewed, advice } = rules;
   if (date !== undefined && date > reviewed) {
     const dates = { reviewed: verbatim(reviewed), date: verbatim(date) };
     found.push(noted(say("circuit-protection.rules-older", dates)));
   }
-  const { occupancy = "dwelling", powerConversion = true, groundFaultText: text, supply } = input;
-  if (rule) {
-    const toGround = connection.voltsToGround;
-    const reach = { rating: ahead, toGround, phases: supply.phases, occupancy };
-    const {
-      answer,
-      from = "",
-      classC,
-    } = groundFaultAnswer(rule, reach, {
-      date,
-      powerConversion,
-      text,
-    });
-    const clause = verbatim(rule.clause);
-    const dated = { clause, from: verbatim(from) };
-    if (answer === "exempt")
-      found.push(noted(say("circuit-protection.ground-fault-exempt", dated)));
-    if (answer === "by-date") {
-      found.push(noted(say("circuit-protection.ground-fault-by-date", dated)));
-    }
-    if (answer === "required") {
-      found.push(noted(say("circuit-protection.ground-fault-required", { clause })));
-    }
-    if (classC && (answer === "required" || answer === "by-date")) {
-      found.push(noted(say("circuit-protection.ground-fault-class-c", { clause })));
-    }
-  }
+  const { occupancy = "dwelling" } = input;
   for (const { name, clause } of advice) {
     if (name === "surge-protection" && occupancy === "other") continue;
     found.push(

@@ -13,6 +13,7 @@ import { verdictOf } from "./findings.ts";
 import { judgeConductors } from "./judge-conductor.ts";
 import { judgeDevice } from "./judge-device.ts";
 import { judgeDisconnect } from "./judge-disconnect.ts";
+import { judgeGroundFault } from "./judge-ground-fault.ts";
 import { judgeGrounding } from "./judge-grounding.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
 import { judgeDrop, judgeReceptacle, judgeResidualCurrent } from "./judge-surroundings.ts";
@@ -77,7 +78,10 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
  * Cautions: line voltage can kill. Nameplate and manufacturer's instructions first (110.3(B)); the adopted code and
  * the authority having jurisdiction override this; for a licensed electrician, de-energized and verified.
  *
- * Source: NFPA 70 (2023), 110.14(C), 240.4, 240.6(A), 250.122, 310.15, 440.4(B), 440.12, 440.14, 440.22,
+ * Where 210.8(F) asks for ground-fault protection on the date of the work, the outcome stays open until the device or
+ * the adopted text is stated.
+ *
+ * Source: NFPA 70 (2023), 110.14(C), 210.8(F), 240.4, 240.6(A), 250.122, 310.15, 440.4(B), 440.12, 440.14, 440.22,
  * 440.35; CSA C22.1, 4-006, 8-102, 10-614, 14-104, Section 28; IEC 60364-4-43:2008, 433.1; BS 7671, table 4D5; AS/NZS
  * 3000, 4.19; Japan, Interpretation, art. 17.
  *
@@ -115,8 +119,9 @@ export function circuitFromNameplate<F extends RuleFamily>(
     ...judgeDrop(circuit, sizes),
     ...judgeReceptacle(circuit),
     ...judgeResidualCurrent(circuit, sizes),
+    ...judgeGroundFault(circuit, sizes),
     ...circuitAssumptions(circuit),
-    ...circuitAdvice(circuit, sizes),
+    ...circuitAdvice(circuit),
   ];
   return frozen({
     ...verdictOf(findings, rules.citations),

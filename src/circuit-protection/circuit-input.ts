@@ -183,13 +183,16 @@ export interface CircuitInput<F extends RuleFamily = RuleFamily> {
   readonly powerFactor?: number | undefined;
   /** What the circuit feeds; where it is not stated and decides, the outcome stays open. */
   readonly equipment?: EquipmentKind | undefined;
-  /** Where it stands; only "other" silences the advice on ground-fault protection of dwellings. */
+  /** Where it stands; only "other" silences ground-fault protection of dwellings. */
   readonly occupancy?: "dwelling" | "other" | undefined;
   /** Day of the work, as "2026-11-29"; rules with dates are read for it. */
   readonly date?: string | undefined;
   /** Whether the unit has power conversion (an inverter); it is taken as having it. */
   readonly powerConversion?: boolean | undefined;
-  /** Which text of the clause on ground-fault protection is adopted; the last amended one is taken. */
+  /**
+   * Which text of the clause on ground-fault protection is adopted, by its name in the rule set, or "not adopted"; asked
+   * for where it decides.
+   */
   readonly groundFaultText?: string | undefined;
   /** Earthing of the supply, which decides on residual-current devices under metric rules. */
   readonly earthing?: "TN" | "TT" | undefined;

@@ -1,6 +1,6 @@
 // Is ground-fault protection asked for at this outlet on this day? The texts of 210.8(F) with their dates.
 // Follows NFPA 70, 210.8(F), editions 2020, 2023 and 2026 and the tentative interim amendments to them.
-// Does not cover local law: states amended or deleted the clause, so the answer is advice and never a verdict.
+// Does not cover local law: states amended or deleted the clause; judge-ground-fault.ts asks for what is adopted.
 
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
@@ -10,7 +10,7 @@ import { dayOf, rulesOf } from "./checks.ts";
 import type { Supply } from "./connection.ts";
 import { connectionOf } from "./connection.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
-import type { GroundFaultRule } from "./rules/ground-fault-rule.ts";
+import { type GroundFaultRule, notAdopted } from "./rules/ground-fault-rule.ts";
 
 /**
  * What the clause says to one outlet. `outside`: not within its reach. `exempt`: within it, but not yet on that day.
@@ -41,7 +41,7 @@ export interface GroundFaultInput {
   readonly date?: string | undefined;
   /** Whether the unit has power conversion (an inverter); it is taken as having it. */
   readonly powerConversion?: boolean | undefined;
-  /** Name of the text that is adopted; the last of the rule set's is taken. */
+  /** Name of the text that is adopted, or "not adopted"; the last of the rule set's is taken. */
   readonly text?: string | undefined;
 }
 
@@ -84,16 +84,18 @@ export function groundFaultProtection(input: GroundFaultInput): GroundFaultAnswe
     });
   }
   if (text !== undefined) {
-    oneOf(
-      "text",
-      text,
-      rule.texts.map(({ name }) => name),
-    );
+    oneOf("text", text, textsOf(rule));
   }
   const { voltsToGround } = connectionOf(rules, input.supply, "supply");
   const reach = { rating, toGround: voltsToGround, phases: input.supply.phases, occupancy };
   return frozen(groundFaultAnswer(rule, reach, { date, powerConversion, text }));
 }
+
+/** What may be stated of the text. */
+export const textsOf = ({ texts }: GroundFaultRule): readonly string[] => [
+  ...texts.map(({ name }) => name),
+  notAdopted,
+];
 
 /** The same on checked figures. */
 export function groundFaultAnswer(
@@ -103,6 +105,7 @@ export function groundFaultAnswer(
 ): GroundFaultAnswer {
   const { classC } = rule;
   const within =
+    by.text !== notAdopted &&
     reach.occupancy === "dwelling" &&
     reach.phases === 1 &&
     reach.toGround <= rule.toGround &&

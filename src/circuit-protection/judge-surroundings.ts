@@ -1,6 +1,6 @@
 // What else has to be right around the circuit: voltage drop, service receptacle, residual-current device?
 // Follows NFPA 70, 210.19, 210.63(A); CSA C22.1, 8-102; IEC 60364-4-41, 411.3.3, 411.5; AS/NZS 3000, 2.6.3.2, 3.6.2.
-// Does not cover ground-fault protection by 210.8(F), which is advice: circuit-advice.ts.
+// Does not cover ground-fault protection by 210.8(F): judge-ground-fault.ts.
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";

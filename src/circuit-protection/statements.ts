@@ -170,6 +170,9 @@ export interface CircuitProtectionReasons {
     readonly limit: Current;
   };
   "circuit-protection.residual-current-not-stated": Clause;
+  "circuit-protection.ground-fault-met": Clause & { readonly rated: Current };
+  "circuit-protection.ground-fault-missing": Clause;
+  "circuit-protection.ground-fault-open": Clause;
   // standing of the rules
   "circuit-protection.not-confirmed": Ruled;
   // figures of a nameplate from its parts
@@ -204,6 +207,7 @@ export interface CircuitProtectionFindings {
   "circuit-protection.rated-load-assumed": { readonly ampacity: Current };
   "circuit-protection.voltage-marking-assumed": { readonly marking: Verbatim };
   "circuit-protection.compressor-inferred": Plate;
+  "circuit-protection.ground-fault-not-adopted": Clause;
   "circuit-protection.not-stated": {
     readonly parts: readonly `circuit-protection.unjudged.${Unjudged}`[];
   };
@@ -271,6 +275,8 @@ export interface CircuitProtectionActions {
   "circuit-protection.shorten-run": { readonly longest: Length };
   "circuit-protection.fit-residual-current": { readonly limit: Current };
   "circuit-protection.state-earthing": None;
+  "circuit-protection.fit-ground-fault": { readonly limit: Current };
+  "circuit-protection.state-ground-fault": Clause & { readonly limit: Current };
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
   // hints of errors
   "circuit-protection.check-service": None;

@@ -60,6 +60,8 @@ export interface Circuit {
   readonly powerFactor?: number | undefined;
   /** Where it stands. */
   readonly occupancy?: NonNullable<CircuitInput["occupancy"]> | undefined;
+  /** Which text of the clause on ground-fault protection is adopted: "as printed", an amendment's name, or "not adopted". */
+  readonly groundFaultText?: string | undefined;
   /** When it was inspected. */
   readonly at?: IsoTime | undefined;
 }

@@ -51,7 +51,8 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
       );
     return [{ name: "rules", path: `${path}.rules`, needs: {}, run }];
   }
-  const { wiring, installed, powerFactor, occupancy, sharedWith, earthing } = circuit;
+  const { wiring, installed, powerFactor, occupancy, sharedWith, earthing, groundFaultText } =
+    circuit;
   const { voltage, phases, system } = record.power ?? {};
   const { equipment = {} } = record;
   // An air handler with a supply of its own has a plate of its own.
@@ -100,6 +101,7 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
             occupancy,
             sharedWith: sharedWith?.[0] && sharedWith,
             earthing,
+            groundFaultText,
             equipment: circuit.feeds,
             nameplateReadAgain: circuit.nameplateReadAgain,
             date: circuit.at?.slice(0, 10),

@@ -8,7 +8,16 @@ import {
   nec2023,
   nec2026,
 } from "hvac-install-math/circuit-protection";
-import { ampere, degC, ft, inch, m, percent, volt } from "hvac-install-math/quantity";
+import {
+  ampere,
+  degC,
+  ft,
+  inch,
+  m,
+  percent,
+  type Quantity,
+  volt,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { codes, condenser, fitted, sentences, withChanges } from "./fixtures.ts";
 
@@ -420,8 +429,37 @@ describe("ground-fault protection", () => {
     expect(() => advice(nec2023, 45, { groundFaultText: "TIA 20-13" })).toThrow("groundFaultText");
   });
 
-  it("never decides the outcome", () => {
-    expect(withChanges({ date: "2026-11-01" }).outcome).toBe("pass");
+  // Class A devices trip from 4 to 6 mA (UL 943), class C from 15 to 20 mA: both from memory.
+  it("is asked for once the clause is in force, until a device or the adopted text is stated", () => {
+    const inForce = (more: object, residualCurrent?: Quantity<"current"> | false) =>
+      withChanges({
+        date: "2026-09-01",
+        ...more,
+        installed: { ...condenser.installed, residualCurrent },
+      });
+    expect(withChanges({ date: "2026-08-31" }).outcome).toBe("pass");
+    for (const open of [inForce({}), inForce({}, false), inForce({}, ampere(0.03))]) {
+      expect(open.outcome).toBe("inconclusive");
+      expect(codes(open.reasons)[0]).toBe("ground-fault-open");
+      expect(codes(open.actions ?? [])).toEqual(["state-ground-fault"]);
+    }
+    const protectedBy = inForce({}, ampere(0.005));
+    expect(protectedBy.outcome).toBe("pass");
+    expect(codes(protectedBy.reasons)).toContain("ground-fault-met");
+    expect(inForce({}, ampere(0.006)).outcome).toBe("pass");
+    expect(inForce({ rules: nec2026 }, ampere(0.02)).outcome).toBe("pass");
+    expect(inForce({}, ampere(0.02)).outcome).toBe("inconclusive");
+    const printed = { groundFaultText: "as printed" };
+    expect(inForce(printed).outcome).toBe("pass");
+    expect(codes(inForce(printed).cautions)).toContain("ground-fault-required");
+    const none = inForce(printed, false);
+    expect([none.outcome, none.cause]).toEqual(["fail", "residual-current"]);
+    expect(codes(none.actions ?? [])).toEqual(["fit-ground-fault"]);
+    expect(codes(inForce(printed, ampere(0.03)).reasons)[0]).toBe("residual-current-too-high");
+    const deleted = inForce({ groundFaultText: "not adopted" }, false);
+    expect(deleted.outcome).toBe("pass");
+    expect(codes(deleted.assumptions)).toContain("ground-fault-not-adopted");
+    expect(codes(deleted.cautions).some((code) => code.startsWith("ground-fault"))).toBe(false);
   });
 
   it("ends at the edition's rating and voltage, and away from dwellings", () => {

@@ -73,6 +73,7 @@ export type RulePoint =
   | "working-space"
   | "voltage-drop"
   | "residual-current"
+  | "ground-fault"
   | "service-receptacle"
   | "rooftop-raceway"
   | "compressor";

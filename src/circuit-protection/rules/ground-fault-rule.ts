@@ -11,10 +11,11 @@ export interface GroundFaultText {
   readonly powerConversionFrom?: string | undefined;
 }
 
+/** What is stated in place of a text where the clause was deleted locally. */
+export const notAdopted = "not adopted";
+
 /** The clause of one edition. Source: NFPA 70, 210.8(F). */
 export interface GroundFaultRule {
-  /** The clause. */
-  readonly clause: string;
   /** Up to which voltage to ground. */
   readonly toGround: number;
   /** Up to which rating of the circuit. */

@@ -24,7 +24,6 @@ export const nec2020: CircuitRules<"awg"> = /* @__PURE__ */ ruleSet(() =>
     smallBreakers: [],
     workingSpaceRequired: false, // 440.14 names 110.26(A) from 2023 on
     groundFault: {
-      clause: "210.8(F)",
       toGround: 150,
       rating: 50,
       texts: [

@@ -25,7 +25,6 @@ export const nec2023: CircuitRules<"awg"> = /* @__PURE__ */ ruleSet(() =>
     smallBreakers: [10], // 240.6(A), new in 2023; never the answer for a compressor, see smallestRating
     workingSpaceRequired: true, // 440.14
     groundFault: {
-      clause: "210.8(F)",
       toGround: 150,
       rating: 50,
       texts: [{ name: "as printed", listedEquipmentFrom: "2026-09-01" }], // exception 2

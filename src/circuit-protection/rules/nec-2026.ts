@@ -30,7 +30,6 @@ export const nec2026: CircuitRules<"awg"> = /* @__PURE__ */ ruleSet(() =>
     smallBreakers: [10],
     workingSpaceRequired: true,
     groundFault: {
-      clause: "210.8(F)",
       toGround: 150,
       rating: 60,
       texts: [{ name: "as printed", listedEquipmentFrom: "2026-09-01" }], // exception 2

@@ -222,6 +222,7 @@ const sharedPoints = (): CircuitRules["points"] => ({
   "enlarged-grounding": clause("250.122(B)"),
   "disconnect-rating": clause("440.12"),
   "voltage-drop": clause("210.19, informational note"),
+  "ground-fault": clause("210.8(F)"),
   "service-receptacle": clause("210.63(A)"),
   "rooftop-raceway": clause("440.9", "secondary"),
   compressor: clause("440.22(A), (B)"),

@@ -903,6 +903,7 @@ const CircuitShape: Shape = {
     "installed?": CircuitInstalledShape,
     "powerFactor?": "number",
     "occupancy?": { words: ["dwelling", "other"] },
+    "groundFaultText?": "text",
     "at?": "time",
   },
 };

@@ -51,6 +51,10 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Install a residual-current device of {limit} or less, of a type that the manual allows.",
     "circuit-protection.state-earthing":
       "Enter the earthing system of the supply, TN or TT, and the residual-current device.",
+    "circuit-protection.fit-ground-fault":
+      "Install listed ground-fault protection that trips at {limit} or less, of a type that the manual allows.",
+    "circuit-protection.state-ground-fault":
+      "Enter whether ground-fault protection of {limit} or less is installed, or the adopted text of {clause}.",
     "circuit-protection.ask-authority": "Have it checked by the text of {rules}, {clause}.",
     "circuit-protection.check-service": "Check voltage, phases and system against the service.",
     "circuit-protection.maximum-below-ampacity":

@@ -21,6 +21,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "The breaker is taken as marked {marking} or higher.",
     "circuit-protection.compressor-inferred":
       "The circuit is taken to feed a compressor: only a motor gives a maximum of {maximum} on {ampacity}.",
+    "circuit-protection.ground-fault-not-adopted": "{clause} is not adopted here, as entered.",
     "circuit-protection.not-stated": "Not given, so not checked: {parts}.",
     "circuit-protection.not-judged": "Not part of this check: {parts}.",
     "circuit-protection.heater-below-50-kw": "The heaters are taken as below 50 kW in all.",

@@ -103,6 +103,11 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "The residual-current device is not sensitive enough: {rated}; at most {limit} allowed.",
     "circuit-protection.residual-current-not-stated":
       "Whether a residual-current device is required and enough is open ({clause}).",
+    "circuit-protection.ground-fault-met": "Ground-fault protection {rated} installed ({clause}).",
+    "circuit-protection.ground-fault-missing":
+      "{clause} requires ground-fault protection here. None is installed.",
+    "circuit-protection.ground-fault-open":
+      "{clause} requires ground-fault protection here, unless the adopted text differs. Neither is shown.",
     "circuit-protection.not-confirmed":
       "Not confirmed for {rules}: {point} ({clause}). It does not count.",
     "circuit-protection.ampacity-fits":

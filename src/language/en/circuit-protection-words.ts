@@ -30,6 +30,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.working-space": "working space",
   "circuit-protection.point.voltage-drop": "voltage drop",
   "circuit-protection.point.residual-current": "residual-current device",
+  "circuit-protection.point.ground-fault": "ground-fault protection",
   "circuit-protection.point.service-receptacle": "service receptacle",
   "circuit-protection.point.rooftop-raceway": "raceway on a roof",
   "circuit-protection.point.compressor": "protection of a compressor",

@@ -61,6 +61,10 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Instale un dispositivo diferencial de {limit} o menos, de un tipo que admita el manual.",
     "circuit-protection.state-earthing":
       "Escriba el esquema de puesta a tierra del suministro, TN o TT, y el dispositivo diferencial.",
+    "circuit-protection.fit-ground-fault":
+      "Instale una protección certificada contra falla a tierra que se dispare con {limit} o menos, de un tipo que admita el manual.",
+    "circuit-protection.state-ground-fault":
+      "Indique si hay instalada una protección contra falla a tierra de {limit} o menos, o el texto adoptado de {clause}.",
     "circuit-protection.ask-authority":
       "Haga que se compruebe según el texto de {rules}, {clause}.",
     "circuit-protection.check-service":

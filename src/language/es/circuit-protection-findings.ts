@@ -25,6 +25,8 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "Se supone el interruptor termomagnético marcado {marking} o más.",
     "circuit-protection.compressor-inferred":
       "Se supone que el circuito alimenta un compresor: solo un motor da un máximo de {maximum} con {ampacity}.",
+    "circuit-protection.ground-fault-not-adopted":
+      "{clause} no está adoptada aquí, según lo indicado.",
     "circuit-protection.not-stated": "No indicado y por eso no comprobado: {parts}.",
     "circuit-protection.not-judged": "Fuera de esta comprobación: {parts}.",
     "circuit-protection.heater-below-50-kw": "Se suponen resistencias de menos de 50 kW en total.",

@@ -112,6 +112,12 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "El dispositivo diferencial no es bastante sensible: {rated}; máximo permitido: {limit}.",
     "circuit-protection.residual-current-not-stated":
       "Queda abierto si se exige un dispositivo diferencial y si basta ({clause}).",
+    "circuit-protection.ground-fault-met":
+      "Protección contra falla a tierra {rated} instalada ({clause}).",
+    "circuit-protection.ground-fault-missing":
+      "{clause} exige aquí protección contra falla a tierra. No hay ninguna instalada.",
+    "circuit-protection.ground-fault-open":
+      "{clause} exige aquí protección contra falla a tierra, salvo que el texto adoptado sea otro. Faltan ambos datos.",
     "circuit-protection.not-confirmed":
       "Sin confirmar para {rules}: {point} ({clause}). No decide nada.",
     "circuit-protection.ampacity-fits":

@@ -30,6 +30,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.working-space": "espacio de trabajo",
   "circuit-protection.point.voltage-drop": "caída de tensión",
   "circuit-protection.point.residual-current": "dispositivo diferencial",
+  "circuit-protection.point.ground-fault": "protección contra falla a tierra",
   "circuit-protection.point.service-receptacle": "tomacorriente de servicio",
   "circuit-protection.point.rooftop-raceway": "canalización sobre un techo",
   "circuit-protection.point.compressor": "protección de un compresor",

@@ -67,6 +67,8 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "commissioning.field.power.circuits.installed": "circuito instalado",
   "commissioning.field.power.circuits.powerFactor": "factor de potencia",
   "commissioning.field.power.circuits.occupancy": "uso del edificio",
+  "commissioning.field.power.circuits.groundFaultText":
+    "texto adoptado sobre protección contra falla a tierra",
   "commissioning.field.power.circuits.at": "fecha de la inspección del circuito",
   "commissioning.field.power.supply": "alimentación eléctrica",
   "commissioning.field.power.supply.readings": "lecturas de alimentación",

@@ -59,6 +59,10 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Posez un dispositif différentiel de {limit} ou moins, d’un type que le manuel permet.",
     "circuit-protection.state-earthing":
       "Saisissez le schéma de mise à la terre de l’alimentation, TN ou TT, et le dispositif différentiel.",
+    "circuit-protection.fit-ground-fault":
+      "Posez une protection homologuée contre les défauts à la terre qui se déclenche à {limit} ou moins, d’un type que le manuel permet.",
+    "circuit-protection.state-ground-fault":
+      "Indiquez si une protection contre les défauts à la terre de {limit} ou moins est posée, ou le texte adopté de {clause}.",
     "circuit-protection.ask-authority": "Faites vérifier selon le texte de {rules}, {clause}.",
     "circuit-protection.check-service":
       "Comparez la tension, les phases et le système avec le branchement.",

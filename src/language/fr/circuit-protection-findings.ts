@@ -25,6 +25,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "Le disjoncteur est supposé marqué {marking} ou plus.",
     "circuit-protection.compressor-inferred":
       "Le circuit est supposé alimenter un compresseur : seul un moteur donne un maximum de {maximum} avec {ampacity}.",
+    "circuit-protection.ground-fault-not-adopted": "{clause} n’est pas adoptée ici, comme indiqué.",
     "circuit-protection.not-stated": "Non donné, donc non vérifié : {parts}.",
     "circuit-protection.not-judged": "Hors de cette vérification : {parts}.",
     "circuit-protection.heater-below-50-kw":

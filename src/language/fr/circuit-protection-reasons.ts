@@ -111,6 +111,12 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "Le dispositif différentiel n’est pas assez sensible : {rated}; maximum permis : {limit}.",
     "circuit-protection.residual-current-not-stated":
       "Il reste à savoir si un dispositif différentiel est exigé et suffit ({clause}).",
+    "circuit-protection.ground-fault-met":
+      "Protection contre les défauts à la terre {rated} posée ({clause}).",
+    "circuit-protection.ground-fault-missing":
+      "{clause} exige ici une protection contre les défauts à la terre. Aucune n’est posée.",
+    "circuit-protection.ground-fault-open":
+      "{clause} exige ici une protection contre les défauts à la terre, sauf si le texte adopté est différent. Il manque l’un et l’autre.",
     "circuit-protection.not-confirmed":
       "Non confirmé pour {rules} : {point} ({clause}). Cela ne décide de rien.",
     "circuit-protection.ampacity-fits":

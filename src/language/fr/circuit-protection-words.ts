@@ -31,6 +31,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.working-space": "espace de travail",
   "circuit-protection.point.voltage-drop": "chute de tension",
   "circuit-protection.point.residual-current": "dispositif différentiel",
+  "circuit-protection.point.ground-fault": "protection contre les défauts à la terre",
   "circuit-protection.point.service-receptacle": "prise de service",
   "circuit-protection.point.rooftop-raceway": "canalisation sur un toit",
   "circuit-protection.point.compressor": "protection d’un compresseur",

@@ -63,6 +63,8 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "commissioning.field.power.circuits.installed": "circuit installé",
   "commissioning.field.power.circuits.powerFactor": "facteur de puissance",
   "commissioning.field.power.circuits.occupancy": "usage du bâtiment",
+  "commissioning.field.power.circuits.groundFaultText":
+    "texte adopté sur la protection contre les défauts à la terre",
   "commissioning.field.power.circuits.at": "date de l’inspection du circuit",
   "commissioning.field.power.supply": "alimentation électrique",
   "commissioning.field.power.supply.readings": "relevés d’alimentation",

@@ -484,7 +484,7 @@ export const GroundFaultInputShape: Shape = {
     date: 'Day of the work, as "2026-11-29".',
     powerConversion:
       "Whether the unit has power conversion (an inverter); it is taken as having it.",
-    text: "Name of the text that is adopted; the last of the rule set's is taken.",
+    text: 'Name of the text that is adopted, or "not adopted"; the last of the rule set\'s is taken.',
   }),
 };
 
@@ -914,6 +914,7 @@ export const CircuitProtectionPointShape: Shape = {
     "circuit-protection.point.working-space",
     "circuit-protection.point.voltage-drop",
     "circuit-protection.point.residual-current",
+    "circuit-protection.point.ground-fault",
     "circuit-protection.point.service-receptacle",
     "circuit-protection.point.rooftop-raceway",
     "circuit-protection.point.compressor",
@@ -1048,6 +1049,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.fit-disconnect": { needed: "current" },
   "circuit-protection.fit-disconnect-fuses": { limit: "current" },
   "circuit-protection.fit-fuses": {},
+  "circuit-protection.fit-ground-fault": { limit: "current" },
   "circuit-protection.fit-grounding": { size: VerbatimShape },
   "circuit-protection.fit-grounding-area": { area: "number" },
   "circuit-protection.fit-grounding-wire": {},
@@ -1061,6 +1063,10 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.ground-fault-by-date": { clause: VerbatimShape, from: VerbatimShape },
   "circuit-protection.ground-fault-class-c": { clause: VerbatimShape },
   "circuit-protection.ground-fault-exempt": { clause: VerbatimShape, from: VerbatimShape },
+  "circuit-protection.ground-fault-met": { clause: VerbatimShape, rated: "current" },
+  "circuit-protection.ground-fault-missing": { clause: VerbatimShape },
+  "circuit-protection.ground-fault-not-adopted": { clause: VerbatimShape },
+  "circuit-protection.ground-fault-open": { clause: VerbatimShape },
   "circuit-protection.ground-fault-required": { clause: VerbatimShape },
   "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape, area: "number" },
   "circuit-protection.grounding-by-energy-short": { fitted: VerbatimShape, area: "number" },
@@ -1120,6 +1126,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.state-earthing": {},
   "circuit-protection.state-equipment": {},
   "circuit-protection.state-fault-energy": {},
+  "circuit-protection.state-ground-fault": { clause: VerbatimShape, limit: "current" },
   "circuit-protection.state-largest-load": {},
   "circuit-protection.state-marking": {},
   "circuit-protection.state-maximum": {},

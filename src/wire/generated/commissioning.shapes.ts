@@ -222,6 +222,7 @@ export const CommissioningNotRecordedFieldsItemShape: Shape = {
     "commissioning.field.power.circuits.sharedWith",
     "commissioning.field.power.circuits.earthing",
     "commissioning.field.power.circuits.occupancy",
+    "commissioning.field.power.circuits.groundFaultText",
     "commissioning.field.power.circuits.wiring.length",
     "commissioning.field.power.circuits.wiring.ambient",
     "commissioning.field.power.circuits.wiring.terminations",

@@ -552,6 +552,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     installed: "What is fitted.",
     powerFactor: "Power factor while running.",
     occupancy: "Where it stands.",
+    groundFaultText:
+      'Which text of the clause on ground-fault protection is adopted: "as printed", an amendment\'s name, or "not adopted".',
     at: "When it was inspected.",
   },
   SupplyPartReadingsItem1: {

@@ -131,6 +131,12 @@ const changes: readonly Partial<Awg>[] = [
   // dates
   { date: "2035-01-01" },
   { date: "2026-01-01" },
+  ...[false as const, ampere(0.005), ampere(0.03)].map((residualCurrent) => ({
+    ...fitted({ residualCurrent }),
+    date: "2035-01-01",
+    groundFaultText: "as printed",
+  })),
+  { date: "2035-01-01", groundFaultText: "not adopted" },
   { rules: nec2026 },
   { rules: nec2026, date: "2026-01-01" },
   { rules: nec2020, date: "2020-01-01" },
