@@ -41,6 +41,8 @@ export interface CheckVerdicts extends Record<CheckName, object> {
   readonly "line-sizes": OwnVerdict;
   /** All runs together against the manual. */
   readonly "total-length": OwnVerdict;
+  /** The height between the indoor units against the manual. */
+  readonly "indoor-lift": OwnVerdict;
   /** Torque of a flare nut. */
   readonly "flare-torque": FlareTorqueAssessment;
   /** Turn of a flare nut, where there was no wrench. */

@@ -25,6 +25,7 @@ export type {
   WordsShape,
 } from "../shapes/index.ts";
 export { usualAirDifference } from "./air-side.ts";
+export { indoorLift } from "./all-runs.ts";
 export { amend, type Change, recordRevision } from "./amend.ts";
 export type { Amendment } from "./amendment.ts";
 export {

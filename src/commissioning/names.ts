@@ -36,6 +36,7 @@ export type CheckName =
   | "line-run"
   | "line-sizes"
   | "total-length"
+  | "indoor-lift"
   | "flare-torque"
   | "flare-turn"
   | "flare-diameter"

@@ -61,6 +61,8 @@ export interface Manual {
   readonly linkCable?: string | undefined;
   /** Largest length of all runs together. */
   readonly maximumTotalLength?: Quantity<"length"> | undefined;
+  /** Largest height difference between two indoor units. */
+  readonly maximumIndoorLift?: Quantity<"length"> | undefined;
   /** Least pressure of the tightness test. */
   readonly testPressure?: Quantity<"gaugePressure"> | undefined;
   /** Shortest hold of the tightness test. */

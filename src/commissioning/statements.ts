@@ -11,6 +11,7 @@ import {
   type Verbatim,
 } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { AllRunsStatements } from "./all-runs-statements.ts";
 import type { Aired, Doubted, Range } from "./doubt-statements.ts";
 import type {
   ConstructionWord,
@@ -104,9 +105,6 @@ interface Shown {
   };
   "commissioning.line-other-than-port": Port;
   "commissioning.line-with-adapter": Port;
-  "commissioning.total-length-within": Lengths;
-  "commissioning.total-length-above": Lengths;
-  "commissioning.total-length-too-close": Lengths;
   "commissioning.fewer-joints-than-ends": { readonly count: number };
   "commissioning.joints-complete": { readonly count: number };
   "commissioning.joints-incomplete": { readonly recorded: number; readonly count: number };
@@ -152,10 +150,6 @@ interface Shown {
 }
 
 type Length = Quantity<"length">;
-interface Lengths {
-  readonly total: Length;
-  readonly most: Length;
-}
 interface Port {
   readonly line: LineWord;
   readonly diameter: Length;
@@ -212,6 +206,7 @@ export interface CommissioningActions {
   "commissioning.cover-run": Called & { readonly step: StepWord };
   "commissioning.state-times": Hold;
   "commissioning.shorten-runs": { readonly most: Length };
+  "commissioning.bring-indoor-units-closer": { readonly most: Length };
   "commissioning.measure-runs-better": None;
   "commissioning.recover-and-charge-anew": None;
   "commissioning.read-air-again": None;
@@ -241,7 +236,7 @@ export interface CommissioningActions {
 }
 
 /** Reasons and assumptions. */
-export interface CommissioningReasons extends Shown, Aired {}
+export interface CommissioningReasons extends Shown, AllRunsStatements, Aired {}
 
 /** Findings, dangers, and figures that cannot be as they are recorded. */
 export interface CommissioningFindings extends Found, Doubted {}

@@ -1,20 +1,20 @@
 // Are the runs within the manual's limits, and are their lines what the ports take?
 // Follows line-set, which decides the limits; that a line has the size of its port is common practice, no source.
 // Does not cover joints: see try-joints.ts.
-import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { type FlareTube, flareTube } from "../flare-joint/index.ts";
 import { assessLineRun, type RunLimits } from "../line-set/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
-import { Quantity } from "../quantity/quantity.ts";
+import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
+import { allRuns } from "./all-runs.ts";
 import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfRun } from "./run-doubts.ts";
-import { type PlacedRun, runsOf } from "./runs.ts";
+import type { PlacedRun } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { type LineWord, verbatim } from "./words.ts";
@@ -27,7 +27,7 @@ export function tryLineRun(job: Job): Tried {
     ...doubtsOfRun(job, one),
     ...linesOf(job, one, missing),
   ]);
-  return tryAll("line-run", [...trials, ...totalLength(job)], missing);
+  return tryAll("line-run", [...trials, ...allRuns(job)], missing);
 }
 
 /** The limits of a run: its own before those of all. */
@@ -104,42 +104,4 @@ export function sizeOf(diameter: Quantity<"length">): FlareTube | undefined {
     if (!isInvalidInputError(error)) throw error;
     return undefined;
   }
-}
-
-/** The runs together against the manual, where there are several. */
-function totalLength({ record }: Job): Trial[] {
-  const runs = runsOf(record); // also those that are waived
-  const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
-  const [first] = lengths;
-  if (runs.length < 2 || !first || lengths.length < runs.length) return [];
-  const limit = record.equipment?.manual?.maximumTotalLength;
-  const path = "equipment.manual.maximumTotalLength";
-  const sum = lengths.reduce((total, length) => total + length.si, 0);
-  const total = new Quantity(sum, first.unit);
-  const { tape } = record.instruments ?? {};
-  const each = errorsOf(tape) ? standardUncertainty(tape ?? {}, m).si : 0;
-  const judge = (most: Quantity<"length">) => {
-    const standard = new Quantity(each * lengths.length, m); // one tape errs the same way on each
-    const { outcome } = conformity({
-      value: total,
-      standardUncertainty: standard,
-      upperLimit: most,
-    });
-    const values = { total, most };
-    if (outcome === "pass")
-      return ownVerdict(outcome, say("commissioning.total-length-within", values));
-    return outcome === "fail"
-      ? ownVerdict(
-          outcome,
-          say("commissioning.total-length-above", values),
-          say("commissioning.shorten-runs", { most }),
-        )
-      : ownVerdict(
-          outcome,
-          say("commissioning.total-length-too-close", values),
-          say("commissioning.measure-runs-better"),
-        );
-  };
-  const needs = { [path]: limit };
-  return [{ name: "total-length", path, needs, run: () => judge(limit as Quantity<"length">) }];
 }

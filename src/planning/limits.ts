@@ -1,6 +1,7 @@
 // Are the runs what the manual allows? Each run, all of them together, and the units that are joined.
-// Follows line-set for a run; the manual for sums. Does not cover heights between indoor units.
+// Follows line-set for a run; the manual for sums. Does not cover the place of a branch box.
 import { cite } from "../assessment/assessment.ts";
+import { indoorLift } from "../commissioning/index.ts";
 import { assessLineRun, type LineRunInput } from "../line-set/index.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type Job, type PlannedRun, servesIndoorUnit, stated } from "./job.ts";
@@ -12,7 +13,12 @@ const manuals = [cite("manufacturer-manuals")];
 
 /** What is held against the manual's limits. */
 export const limitShare = (job: Job): Share =>
-  together([...job.runs.map((run) => runShare(job, run)), totalShare(job), connectedShare(job)]);
+  together([
+    ...job.runs.map((run) => runShare(job, run)),
+    totalShare(job),
+    liftShare(job),
+    connectedShare(job),
+  ]);
 
 function runShare({ manual }: Job, { run, path }: PlannedRun): Share {
   const { length, lift, outdoorUnit, bends } = run.tubing ?? {};
@@ -55,6 +61,20 @@ function totalShare({ runs, manual }: Job): Share {
     const total = new Quantity(sum(lengths), first.unit);
     const within = total.si <= limit.si * (1 + 1e-9);
     const said = say(`planning.total-length-${within ? "within" : "above"}`, { total, limit });
+    return { check: [check(within ? "pass" : "fail", "lines", said, manuals, path)] };
+  });
+}
+
+/** The height between the indoor units, where they do not hang level. */
+function liftShare({ runs, manual }: Job): Share {
+  const lift = indoorLift({ version: 2, runs: runs.map(({ run }) => run) });
+  const { maximumIndoorLift } = manual;
+  if (!lift || (lift.si <= 1e-9 && !maximumIndoorLift)) return {};
+  const path = "equipment.manual.maximumIndoorLift";
+  return shareOf("lines", { [path]: maximumIndoorLift }, () => {
+    const limit = maximumIndoorLift as Quantity<"length">;
+    const within = lift.si <= limit.si * (1 + 1e-9);
+    const said = say(`planning.indoor-lift-${within ? "within" : "above"}`, { lift, limit });
     return { check: [check(within ? "pass" : "fail", "lines", said, manuals, path)] };
   });
 }

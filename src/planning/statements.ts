@@ -83,6 +83,10 @@ interface Power {
   readonly total: Quantity<"power">;
   readonly limit: Quantity<"power">;
 }
+interface Lifted {
+  readonly lift: Length;
+  readonly limit: Length;
+}
 interface Total {
   readonly total: Length;
   readonly limit: Length;
@@ -126,6 +130,8 @@ interface Lines {
   "planning.lines-swapped": Run;
   "planning.total-length-within": Total;
   "planning.total-length-above": Total;
+  "planning.indoor-lift-within": Lifted;
+  "planning.indoor-lift-above": Lifted;
   "planning.connected-within": Power;
   "planning.connected-above": Power;
   "planning.connected-below": Power;

@@ -109,6 +109,7 @@ const ManualShape: Shape = {
     "mostConnected?": "power",
     "linkCable?": "text",
     "maximumTotalLength?": "length",
+    "maximumIndoorLift?": "length",
     "testPressure?": "gaugePressure",
     "testHold?": "duration",
   },

@@ -21,6 +21,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       other: "Record date and time of the circuit inspection, the supply readings and the start.",
     },
     "commissioning.shorten-runs": "Shorten the runs to {most} or less in total.",
+    "commissioning.bring-indoor-units-closer":
+      "Hang the indoor units at most {most} apart in height.",
     "commissioning.measure-runs-better": "Measure the runs more accurately.",
     "commissioning.recover-and-charge-anew":
       "Recover the charge and weigh in a new one, as liquid.",

@@ -51,6 +51,12 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "The {line}, {diameter}, does not match its port, {port} in. Is there an adapter, or is the diameter wrong?",
     "commissioning.line-with-adapter":
       "The {line}, {diameter}, is on a {port} in port, with an adapter.",
+    "commissioning.indoor-lift-within":
+      "Height between the indoor units {lift}: within the {most} maximum.",
+    "commissioning.indoor-lift-above":
+      "Height between the indoor units {lift}: above the {most} maximum.",
+    "commissioning.indoor-lift-too-close":
+      "Too close to call: the height between the indoor units is {lift}, the maximum {most}.",
     "commissioning.total-length-within": "Total length {total}: within the {most} maximum.",
     "commissioning.total-length-above": "Total length {total}: above the {most} maximum.",
     "commissioning.total-length-too-close":

@@ -56,6 +56,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "Run {run}: the liquid line is not the smaller one. Are the two swapped?",
   "planning.total-length-within": "All runs together are {total}: within the limit of {limit}.",
   "planning.total-length-above": "All runs together are {total}: above the limit of {limit}.",
+  "planning.indoor-lift-within":
+    "The indoor units are {lift} apart in height: within the limit of {limit}.",
+  "planning.indoor-lift-above":
+    "The indoor units are {lift} apart in height: above the limit of {limit}.",
   "planning.connected-within":
     "The indoor units together have {total}: within the limit of {limit}.",
   "planning.connected-above": "The indoor units together have {total}: above the limit of {limit}.",

@@ -22,6 +22,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
         "Registre fecha y hora de la inspección del circuito, de las lecturas de alimentación y de la puesta en marcha.",
     },
     "commissioning.shorten-runs": "Acorte los recorridos a {most} o menos en total.",
+    "commissioning.bring-indoor-units-closer":
+      "Monte las unidades interiores con {most} de diferencia de altura como máximo.",
     "commissioning.measure-runs-better": "Mida los recorridos con más exactitud.",
     "commissioning.recover-and-charge-anew":
       "Recupere la carga y cargue una nueva por peso, como líquido.",

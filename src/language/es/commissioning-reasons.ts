@@ -56,6 +56,12 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "La {line}, {diameter}, no tiene el tamaño de su puerto, {port} pulg. ¿Hay un adaptador, o es otro diámetro?",
     "commissioning.line-with-adapter":
       "La {line}, {diameter}, está en un puerto de {port} pulg, con adaptador.",
+    "commissioning.indoor-lift-within":
+      "Altura entre las unidades interiores {lift}: dentro del máximo de {most}.",
+    "commissioning.indoor-lift-above":
+      "Altura entre las unidades interiores {lift}: supera el máximo de {most}.",
+    "commissioning.indoor-lift-too-close":
+      "Demasiado justo para decidir: la altura entre las unidades interiores es {lift}, el máximo {most}.",
     "commissioning.total-length-within": "Longitud total {total}: dentro del máximo de {most}.",
     "commissioning.total-length-above": "Longitud total {total}: supera el máximo de {most}.",
     "commissioning.total-length-too-close":

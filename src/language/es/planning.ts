@@ -60,6 +60,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Todos los recorridos suman {total}: dentro del límite de {limit}.",
   "planning.total-length-above":
     "Todos los recorridos suman {total}: superan el límite de {limit}.",
+  "planning.indoor-lift-within":
+    "La altura entre las unidades interiores es {lift}: dentro del límite de {limit}.",
+  "planning.indoor-lift-above":
+    "La altura entre las unidades interiores es {lift}: supera el límite de {limit}.",
   "planning.connected-within":
     "Las unidades interiores suman {total}: dentro del límite de {limit}.",
   "planning.connected-above":

@@ -179,6 +179,8 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "commissioning.field.equipment.outdoorUnit.ports.vapor": "puerto de gas de la unidad exterior",
   "commissioning.field.equipment.manual.preChargedFor": "para qué vale la longitud precargada",
   "commissioning.field.equipment.manual.unusedPortAllowance": "carga de los puertos sin usar",
+  "commissioning.field.equipment.manual.maximumIndoorLift":
+    "altura máxima entre unidades interiores",
   "commissioning.field.equipment.manual.maximumTotalLength": "longitud total máxima",
   "commissioning.field.instruments.airThermometer": "termómetro de aire",
   "commissioning.field.instruments.airThermometer.name": "nombre del termómetro de aire",

@@ -23,6 +23,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
         "Notez la date et l’heure de l’inspection du circuit, des relevés d’alimentation et du démarrage.",
     },
     "commissioning.shorten-runs": "Raccourcissez les tracés à {most} ou moins au total.",
+    "commissioning.bring-indoor-units-closer":
+      "Montez les unités intérieures à {most} de hauteur l’une de l’autre au plus.",
     "commissioning.measure-runs-better": "Mesurez les tracés plus exactement.",
     "commissioning.recover-and-charge-anew":
       "Récupérez la charge et chargez-en une nouvelle à la balance, en liquide.",

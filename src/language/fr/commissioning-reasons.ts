@@ -55,6 +55,12 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "La {line}, {diameter}, n’a pas la taille de son port, {port} po. Y a-t-il un adaptateur, ou est-ce un autre diamètre?",
     "commissioning.line-with-adapter":
       "La {line}, {diameter}, est sur un port de {port} po, avec un adaptateur.",
+    "commissioning.indoor-lift-within":
+      "Hauteur entre les unités intérieures {lift} : dans le maximum de {most}.",
+    "commissioning.indoor-lift-above":
+      "Hauteur entre les unités intérieures {lift} : dépasse le maximum de {most}.",
+    "commissioning.indoor-lift-too-close":
+      "Trop juste pour trancher : la hauteur entre les unités intérieures est {lift}, le maximum {most}.",
     "commissioning.total-length-within": "Longueur totale {total} : dans le maximum de {most}.",
     "commissioning.total-length-above": "Longueur totale {total} : dépasse le maximum de {most}.",
     "commissioning.total-length-too-close":

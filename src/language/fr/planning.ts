@@ -60,6 +60,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "planning.total-length-within": "Tous les tracés totalisent {total} : dans la limite de {limit}.",
   "planning.total-length-above":
     "Tous les tracés totalisent {total} : au-dessus de la limite de {limit}.",
+  "planning.indoor-lift-within":
+    "La hauteur entre les unités intérieures est {lift} : dans la limite de {limit}.",
+  "planning.indoor-lift-above":
+    "La hauteur entre les unités intérieures est {lift} : dépasse la limite de {limit}.",
   "planning.connected-within":
     "Les unités intérieures totalisent {total} : dans la limite de {limit}.",
   "planning.connected-above":

@@ -177,6 +177,8 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "commissioning.field.equipment.outdoorUnit.ports.vapor": "port de gaz de l’unité extérieure",
   "commissioning.field.equipment.manual.preChargedFor": "à quoi s’applique la longueur préchargée",
   "commissioning.field.equipment.manual.unusedPortAllowance": "charge des ports inutilisés",
+  "commissioning.field.equipment.manual.maximumIndoorLift":
+    "hauteur maximale entre unités intérieures",
   "commissioning.field.equipment.manual.maximumTotalLength": "longueur totale maximale",
   "commissioning.field.instruments.airThermometer": "thermomètre d’air",
   "commissioning.field.instruments.airThermometer.name": "nom du thermomètre d’air",

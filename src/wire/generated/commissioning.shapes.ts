@@ -473,6 +473,7 @@ export const CommissioningNotRecordedFieldsItemShape: Shape = {
     "commissioning.field.equipment.manual.mostConnected",
     "commissioning.field.equipment.manual.linkCable",
     "commissioning.field.equipment.manual.maximumTotalLength",
+    "commissioning.field.equipment.manual.maximumIndoorLift",
     "commissioning.field.equipment.manual.testPressure",
     "commissioning.field.equipment.manual.testHold",
     "commissioning.field.equipment.manual.run.maximumLength",
@@ -776,6 +777,7 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.blend-fed-as-vapor": {},
   "commissioning.brazed-with-nitrogen": {},
   "commissioning.brazed-without-nitrogen": {},
+  "commissioning.bring-indoor-units-closer": { most: "length" },
   "commissioning.calibrated-afterwards": {
     instrument: CommissioningNotRecordedFieldsItemShape,
     on: VerbatimShape,
@@ -841,6 +843,9 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.held-long-enough": { held: "duration", required: "duration" },
   "commissioning.held-too-short": { held: "duration", required: "duration" },
   "commissioning.hold-longer": { required: "duration" },
+  "commissioning.indoor-lift-above": { lift: "length", most: "length" },
+  "commissioning.indoor-lift-too-close": { lift: "length", most: "length" },
+  "commissioning.indoor-lift-within": { lift: "length", most: "length" },
   "commissioning.instrument-coarse": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
   "commissioning.instrument-without-error": {
     fields: { list: CommissioningNotRecordedFieldsItemShape },
@@ -1143,6 +1148,17 @@ export const NamedCheckOfLineSizesShape: Shape = {
 export const NamedCheckOfTotalLengthShape: Shape = {
   type: "NamedCheckOfTotalLength",
   fields: { name: { words: ["total-length"] }, path: "text", assessment: OwnVerdictShape },
+  docs: () => ({
+    "": "The check of one name.",
+    name: "What was checked.",
+    path: "Path of the part of the record that was checked.",
+    assessment: "The verdict of the module, with all its own figures.",
+  }),
+};
+
+export const NamedCheckOfIndoorLiftShape: Shape = {
+  type: "NamedCheckOfIndoorLift",
+  fields: { name: { words: ["indoor-lift"] }, path: "text", assessment: OwnVerdictShape },
   docs: () => ({
     "": "The check of one name.",
     name: "What was checked.",
@@ -1887,6 +1903,7 @@ export const StepCheckShape: Shape = {
     circuit: NamedCheckOfCircuitShape,
     "line-sizes": NamedCheckOfLineSizesShape,
     "total-length": NamedCheckOfTotalLengthShape,
+    "indoor-lift": NamedCheckOfIndoorLiftShape,
     "flare-torque": NamedCheckOfFlareTorqueShape,
     "flare-turn": NamedCheckOfFlareTurnShape,
     "flare-diameter": NamedCheckOfFlareDiameterShape,
@@ -1930,6 +1947,7 @@ export const CheckNameShape: Shape = {
     "line-run",
     "line-sizes",
     "total-length",
+    "indoor-lift",
     "flare-torque",
     "flare-turn",
     "flare-diameter",

@@ -61,6 +61,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     mostConnected: "Largest capacity of all indoor units together.",
     linkCable: "Cable between the units, as the manual words it.",
     maximumTotalLength: "Largest length of all runs together.",
+    maximumIndoorLift: "Largest height difference between two indoor units.",
     testPressure: "Least pressure of the tightness test.",
     testHold: "Shortest hold of the tightness test.",
   },

@@ -240,6 +240,13 @@ const changesOfThree: readonly Change[] = [
   { "pressureTests[2].covers": ["Z"] },
   { "equipment.manual.maximumTotalLength": ft(92.02), "instruments.tape.accuracy": ft(1) },
   { "equipment.manual.maximumTotalLength": ft(50) },
+  { "runs[0].tubing.lift": ft(15), "equipment.manual.maximumIndoorLift": ft(24) },
+  { "runs[0].tubing.lift": ft(15), "equipment.manual.maximumIndoorLift": ft(5) },
+  {
+    "runs[0].tubing.lift": ft(15),
+    "equipment.manual.maximumIndoorLift": ft(6.01),
+    "instruments.tape.accuracy": ft(1),
+  },
   { "runs[0].joints": undefined, ...waiver("joints", "existing-lines", { run: "A" }) },
 ];
 const without = Object.keys(complete)

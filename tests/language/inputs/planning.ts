@@ -29,11 +29,20 @@ const odd: readonly InstallationRecord[] = [
   changed({ "equipment.manual.testPressure": psig(-3), "plan.fillPressure": undefined }, cabin),
 ];
 
+/** Indoor units on two floors, as far apart as the manual allows, and further. */
+const floors = [ft(3), ft(12)].map((limit) =>
+  changed(
+    { "runs[1].tubing.lift": ft(15), "equipment.manual.maximumIndoorLift": limit },
+    planned["Three Finches"] as InstallationRecord,
+  ),
+);
+
 /** The records that are planned. */
 export const plans: readonly InstallationRecord[] = [
   ...Object.values(planned),
   ...Object.values(own),
   ...odd,
+  ...floors,
   threeHeads,
 ];
 
