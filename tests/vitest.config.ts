@@ -71,8 +71,6 @@ const config: ViteUserConfig = defineConfig({
         test: {
           name: "studies",
           include: ["tests/studies/**/*.study.test.ts"],
-          // On demand: it ran out of memory (4 GB) once whole plans were among the inputs, and was not seen to end since.
-          exclude: process.argv.join().includes("bad-values") ? [] : ["tests/studies/bad-values*"],
           testTimeout: 1_800_000,
         },
       },

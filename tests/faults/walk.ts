@@ -1,5 +1,6 @@
 // Ways through inputs and results: their places, copies with one place changed, what is not finite in them.
 import * as circuitProtection from "hvac-install-math/circuit-protection";
+import * as english from "hvac-install-math/language/en";
 import * as propertyModel from "hvac-install-math/property-model";
 import * as quantity from "hvac-install-math/quantity";
 import { isQuantity, Quantity, type Unit } from "hvac-install-math/quantity";
@@ -13,7 +14,7 @@ type AnyUnit = Unit<"length">;
 
 /** Tables of the library that callers pass on as they are: one value, not a tree of inputs. */
 const tables = new Set<unknown>(
-  [circuitProtection, propertyModel, refrigerants, supplyVoltage].flatMap((module) =>
+  [circuitProtection, english, propertyModel, refrigerants, supplyVoltage].flatMap((module) =>
     Object.values(module).filter((value) => typeof value === "object"),
   ),
 );
