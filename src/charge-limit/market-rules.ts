@@ -3,7 +3,7 @@
 // Does not cover states, provinces, permits, service and parts; a rule that is not listed here is not said to be absent.
 
 import { type Caution, caution } from "../assessment/caution.ts";
-import { describe, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
+import { describe, listOf, numberOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
@@ -113,6 +113,12 @@ export function marketRules(equipment: {
   const date = dayOf("date", equipment.date);
   const made = componentsMade === undefined ? undefined : dayOf("componentsMade", componentsMade);
   const { composition } = objectOf("refrigerant", refrigerant);
+  listOf("refrigerant.composition", composition).forEach((one, i) => {
+    const path = `refrigerant.composition[${i}]`;
+    const { designation, massPercent } = objectOf(path, one);
+    textOf(`${path}.designation`, designation);
+    numberOf(`${path}.massPercent`, massPercent, { above: 0, max: 100 });
+  });
   const rows = rowsOf().filter(
     (row) =>
       row.region === region &&

@@ -4,7 +4,7 @@
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
-import { describe, objectOf, oneOf } from "../quantity/check.ts";
+import { describe, objectOf, oneOf, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -120,7 +120,7 @@ export function molarMassOf(refrigerant: RoomRefrigerant): number {
 }
 
 function rowOf({ designation }: RoomRefrigerant, needed: boolean): SafetyRow | undefined {
-  const key = typeof designation === "string" ? designation.replace(/[^\w]/g, "") : "";
+  const key = textOf("refrigerant.designation", designation).replace(/[^\w]/g, "");
   if (Object.hasOwn(safetyTable, key)) return safetyTable[key];
   if (!needed) return undefined;
   throw new InvalidInputError({

@@ -74,7 +74,7 @@ export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): Chec
     connection,
     plate,
     installed,
-    fuse: fuse && amperesOf("installed.disconnect.fuse", fuse),
+    fuse: fuse === undefined ? undefined : amperesOf("installed.disconnect.fuse", fuse),
     date,
     routeBehind: route,
     whipBehind: whip,

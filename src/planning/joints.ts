@@ -174,9 +174,13 @@ function nutShare(job: Job): Share {
       : published.windows.map(({ citation }) => citation);
     return item("joints", say("planning.nut", { tube: verbatim(tube), count, low, high }), sources);
   });
-  const asked = [...counts.keys()].some((tube) => !windows.has(tube));
+  const tubes = [...counts.keys()];
+  const asked = [
+    ...(tubes.some((tube) => !windows.has(tube)) ? ["runs[0].joints[0].torqueWindow"] : []),
+    ...(tubes.length > 0 && !job.refrigerant ? ["equipment.refrigerant"] : []),
+  ];
   return {
-    bring: [...nuts, ...wrenches(job, [...counts.keys()])],
-    ask: [...unsized, ...(asked ? [question("runs[0].joints[0].torqueWindow", "joints")] : [])],
+    bring: [...nuts, ...wrenches(job, tubes)],
+    ask: [...unsized, ...asked.map((path) => question(path, "joints"))],
   };
 }

@@ -94,7 +94,7 @@ describe("flares of one size only", () => {
     const last = checks.at(-1);
     expect(last?.path).toBe("runs[0].tubing.vapor.outsideDiameter");
     expect(explain(last?.assessment.reasons[0] as never, english)).toBe(
-      "No flare of the vapor line, 0.375 in, is recorded. Sizes recorded, in inches: 1/4. Is an entry copied, or is there an adapter?",
+      "No flare on the vapor line, 0.375 in, is recorded. Sizes recorded, in inches: 1/4. Is an entry copied, or is there an adapter?",
     );
     expect(assessInstallation(changed(copied)).outcome).toBe("inconclusive");
   });
@@ -266,7 +266,7 @@ describe("the two lines", () => {
     expect(
       explain(step(wide, "line-run").checks.at(-1)?.assessment.reasons[0] as never, english),
     ).toBe(
-      "The vapor line, 0.5 in, does not have the size of its port, 3/8 in. Is there an adapter, or is it another diameter?",
+      "The vapor line, 0.5 in, does not match its port, 3/8 in. Is there an adapter, or is the diameter wrong?",
     );
     const adapted = changed({ "runs[0].tubing.jointCount": 6 }, wide);
     expect(step(adapted, "line-run").outcome).toBe("pass");

@@ -131,7 +131,7 @@ describe("the torque of a flare nut", () => {
     const { reasons, sources, conflicts } = byManual("5/8", 100, 120, ftLb);
     // 61.8 and 82 N·m over 1.355 818 N·m per ft·lb
     expect(explain(reasons[0])).toBe(
-      "The manual’s range, 100 ft·lb to 120 ft·lb, shares nothing with the published 45.58 ft·lb to 60.48 ft·lb for 5/8 in.",
+      "The manual’s range, 100 ft·lb to 120 ft·lb, does not overlap the published 45.58 ft·lb to 60.48 ft·lb for 5/8 in.",
     );
     expect(sources.map(({ source }) => source)).toContain("en-378-2");
     expect(conflicts).toHaveLength(2);
@@ -359,7 +359,7 @@ describe("the flare itself", () => {
     expect(codes(13, limits(1, 500))).toEqual(["flare-joint.manual-diameters-wide"]);
     expect(codes(10.2, limits(9.5, 11), "5/16")).toEqual(["flare-joint.manual-diameters-wide"]);
     expect(explain(at(16.4, larger).reasons[0])).toBe(
-      "The manual’s range, 16.2 mm to 16.6 mm, shares nothing with the published 12.6 mm to 13.2 mm for 3/8 in.",
+      "The manual’s range, 16.2 mm to 16.6 mm, does not overlap the published 12.6 mm to 13.2 mm for 3/8 in.",
     );
   });
 

@@ -77,7 +77,7 @@ describe("multiSplitCharge", () => {
     expect(result.additionalCharge.toString()).toBe("134 g");
     expect(sentences(result.reasons)).toEqual([
       "By the rule, add 84 g: the line is 27 m, 7 m more than the pre-charged 20 m, at 12 g/m.",
-      "Besides, 50 g.",
+      "Allowances: 50 g.",
     ]);
     const covered = { ...shared, preChargedTotal: m(30), lengthUncertainty: m(0.1) };
     expect(multiSplitCharge(covered).additionalCharge.toString()).toBe("50 g");

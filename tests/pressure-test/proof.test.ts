@@ -214,6 +214,6 @@ describe("what a pass leaves open", () => {
     // Q = V·Δp/Δt: 20 psi of 3 L in 14 h are 8.2e-3 Pa·m³/s.
     expect(action(3)).toContain("watch each for 1 min");
     expect(action(3e-3)).toContain("watch the bubble solution on each joint for 10 min");
-    expect(action(1e-4)).toContain("use a tracer gas");
+    expect(action(1e-4)).toContain("use a nonflammable tracer gas");
   });
 });

@@ -82,7 +82,7 @@ export {
   workFields,
 };
 
-/** The whole language. Source: none; worded by this project. */
+/** The whole language, worded by this project. */
 export const english: Catalogue<CodeOf<Module>> = /* @__PURE__ */ join<Module>([
   assessment,
   chargeLimit,
