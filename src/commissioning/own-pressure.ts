@@ -34,7 +34,8 @@ export function belowOwnPressure(
   for (const [i, pressure] of gauge.entries()) {
     const reading = readings[i] as TestReading;
     // At rest the coldest part sets the pressure; a cold day says nothing of a warm one.
-    const coldest = [reading.temperature].flat().reduce((a, b) => (b && b.si < a.si ? b : a));
+    const [first, ...others] = [reading.temperature].flat();
+    const coldest = others.reduce((a, b) => (a && b && b.si < a.si ? b : a), first);
     const temperature = coldest && coldest.si < warm.si ? warm : coldest;
     if (!temperature || temperature.si < min.si || temperature.si > max.si) continue;
     const around = reading.atmosphere ?? atmosphere;
