@@ -2,6 +2,7 @@
 // Follows the manual; JCGM 106:2012, 8.3, for the verdict. Does not cover a run by itself: see try-line-run.ts.
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
+import { isEqual } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { checkRecord } from "./check-record.ts";
@@ -78,7 +79,7 @@ export function allRuns({ record }: Job): Trial[] {
         ]
       : []),
     // Units that hang level keep every limit.
-    ...(lift && (lift.si > 1e-9 || manual.maximumIndoorLift)
+    ...(lift && (!isEqual(lift.si, 0, m.scale) || manual.maximumIndoorLift)
       ? [
           trialOf({
             name: "indoor-lift",
