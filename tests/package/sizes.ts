@@ -30,7 +30,7 @@ const uses: readonly (readonly [string, string, readonly string[]])[] = [
     "circuit-protection",
     ["circuitFromNameplate", "nec2023"],
   ],
-  ["a record to JSON and back, with zod", "wire", ["recordCodec"]],
+  ["a record to JSON and back", "wire", ["recordCodec"]],
   ["picture of a vacuum decay", "plots", ["vacuumDecayPlot"]],
   ["typed text to a quantity, with mathjs", "field-text", ["parseQuantity"]],
   ["verdict on a whole installation", "commissioning", ["assessInstallation"]],
