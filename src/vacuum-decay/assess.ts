@@ -17,13 +17,19 @@ export interface VacuumDecayInput extends VacuumDecayOptions {
 
 /** Longest time from isolation to a reading, s: 31 days. */
 const longest = 31 * 86_400;
+const elapsedLimits = { min: -longest, max: longest };
 
-/** Time in s and pressure in Pa of a reading. */
-export function readingSi(path: string, reading: DecayReading): readonly [number, number] {
-  return [
-    siOf(`${path}.elapsed`, reading?.elapsed, "duration", { min: -longest, max: longest }),
-    siOf(`${path}.pressure`, reading.pressure, "absolutePressure"),
-  ];
+/** Time in s and pressure in Pa of a reading, and its place in the log. */
+export function readingSi(
+  path: string,
+  reading: DecayReading,
+  row: number,
+): { t: number; p: number; row: number } {
+  return {
+    t: siOf(`${path}.elapsed`, reading?.elapsed, "duration", elapsedLimits),
+    p: siOf(`${path}.pressure`, reading.pressure, "absolutePressure"),
+    row,
+  };
 }
 
 /** The collected log of a whole input. */
@@ -37,11 +43,11 @@ export function collectAll(input: VacuumDecayInput): Collector {
     });
   }
   const log = createCollector(settingsOf(options), Infinity);
-  const rows = listOf("readings", readings).map(
-    (reading, row) => [...readingSi(`readings[${row}]`, reading), row] as const,
+  const rows = listOf("readings", readings).map((reading, row) =>
+    readingSi(`readings[${row}]`, reading, row),
   );
-  rows.sort(([one], [other]) => one - other);
-  for (const [t, p, row] of rows) collect(log, t, p, row);
+  rows.sort((one, other) => one.t - other.t);
+  for (const { t, p, row } of rows) collect(log, t, p, row);
   return log;
 }
 

@@ -1,6 +1,6 @@
 // How does a fast log become about 100 points? Bins on a fixed time grid, finer in the first two minutes,
 // so that a reading can be added at any time and nothing has to be sorted, merged or kept.
-// Common practice of curve fitting, no source. Does not cover the choice of what to exclude: screen.ts.
+// Common practice of curve fitting, no source. Does not cover the choice of what to exclude: collect.ts.
 
 /** Which bin a time in s belongs to: 2 s wide to 30 s, 5 s to 2 min, 12 s to 6 min 36 s, then 3 % of t. */
 export function binIndex(t: number): number {

@@ -63,8 +63,8 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
   return frozen({
     assessment: () => assessmentOf(log, work),
     add(reading) {
-      const [t, p] = readingSi("reading", reading);
-      collect(log, t, p, log.rows);
+      const { t, p, row } = readingSi("reading", reading, log.rows);
+      collect(log, t, p, row);
       const time = log.segment?.last ?? 0;
       // a step that ends a run of readings over range is seen too: the two never move apart
       const events = log.steps.length - Math.min(log.overRangeRun, 2);

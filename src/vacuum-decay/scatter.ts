@@ -11,17 +11,20 @@ export interface Scatter {
 
 /** Takes a reading of the stretch. */
 export function readScatter(scatter: Scatter, at: number, p: number): void {
-  const { recent } = scatter;
-  scatter.recent = [...recent.slice(-2), [at, p]];
-  if (recent.length < 3) return;
-  let error = p;
-  let parts = 1;
-  for (const [t, pressure] of recent) {
-    let part = 1;
-    for (const [other] of recent) if (other !== t) part *= (at - other) / (t - other);
-    error -= part * pressure;
-    parts += part * part;
+  const [first, second, third] = scatter.recent;
+  if (!first || !second || !third) {
+    scatter.recent = [...scatter.recent, [at, p]];
+    return;
   }
+  scatter.recent = [second, third, [at, p]];
+  const [t0, p0] = first;
+  const [t1, p1] = second;
+  const [t2, p2] = third;
+  const part0 = ((at - t1) * (at - t2)) / ((t0 - t1) * (t0 - t2));
+  const part1 = ((at - t0) * (at - t2)) / ((t1 - t0) * (t1 - t2));
+  const part2 = ((at - t0) * (at - t1)) / ((t2 - t0) * (t2 - t1));
+  const error = p - part0 * p0 - part1 * p1 - part2 * p2;
+  const parts = 1 + part0 ** 2 + part1 ** 2 + part2 ** 2;
   const square = error ** 2 / parts;
   scatter.count = Math.min(scatter.count + 1, 40);
   // large values are clipped

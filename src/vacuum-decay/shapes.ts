@@ -62,20 +62,25 @@ const taus: readonly number[] = /* @__PURE__ */ Array.from(
 );
 export const slowTau = (k: number): number => taus[k] as number;
 
+/** Powers of neighbors on the grid differ by one factor for each exponent. */
+const factors: readonly number[] = /* @__PURE__ */ exponents.map((exponent) =>
+  Math.exp(-slowStep * exponent),
+);
+
 /** All slow shapes at all time constants of the grid at t, shape after shape; written out for speed. */
 export function slowColumnsAt(t: number, into: Float64Array): void {
+  let column = 0;
   for (const [shape, exponent] of exponents.entries()) {
-    // powers of neighbours on the grid differ by one factor
-    const step = Math.exp(-slowStep * exponent);
+    const factor = factors[shape] as number;
     let power = (t / slowTau(0)) ** exponent;
-    for (let k = 0; k < slowCount; k++, power *= step) {
-      into[shape * slowCount + k] = 1 - Math.exp(-power);
-    }
+    for (let k = 0; k < slowCount; k++, power *= factor) into[column++] = 1 - Math.exp(-power);
   }
-  for (let shape = hyperbolic; shape < slowShapes.length; shape++) {
-    for (let k = 0; k < slowCount; k++) {
-      into[shape * slowCount + k] = slowShape(shape, t, slowTau(k));
-    }
+  const rest = slowCount;
+  for (let k = 0; k < slowCount; k++, column++) {
+    const x = t / slowTau(k);
+    into[column] = x / (1 + x);
+    into[column + rest] = Math.log1p(x);
+    into[column + 2 * rest] = 2 * (Math.sqrt(1 + x) - 1);
   }
 }
 
