@@ -183,7 +183,8 @@ function checkInstalled<F extends RuleFamily>(
     const size = installed[name];
     if (size !== undefined) oneOf(`installed.${name}`, size, sizes);
   }
-  for (const name of ["aluminumTerminals", "groundingByRaceway"] as const) {
+  const flags = ["aluminumTerminals", "groundingByRaceway", "compressionFittings"] as const;
+  for (const name of flags) {
     const flag = installed[name];
     if (flag !== undefined) flagOf(`installed.${name}`, flag);
   }

@@ -37,6 +37,7 @@ export function circuitAssumptions({
     [rules.family === "awg", "horsepower-rating"],
     [rules.family === "metric", "breaking-capacity"],
     [rules.family === "metric", "fault-loop"],
+    [rules.points["service-receptacle"]?.standing === "missing", "service-receptacle"],
   ]);
   found.push(assumed(say("circuit-protection.not-judged", { parts: never })));
   return found;

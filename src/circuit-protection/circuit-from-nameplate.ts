@@ -3,6 +3,8 @@
 // Does not cover fault levels, load calculation of the service, or permits.
 import type { Assessment } from "../assessment/assessment.ts";
 import { frozen } from "../quantity/frozen.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { ampere } from "../quantity/units/electricity.ts";
 import { checkCircuit } from "./check-circuit.ts";
 import { circuitAdvice, circuitAssumptions } from "./circuit-advice.ts";
 import type { CircuitDrop } from "./circuit-drop.ts";
@@ -13,10 +15,15 @@ import { verdictOf } from "./findings.ts";
 import { judgeConductors } from "./judge-conductor.ts";
 import { judgeDevice } from "./judge-device.ts";
 import { judgeDisconnect } from "./judge-disconnect.ts";
-import { judgeGroundFault } from "./judge-ground-fault.ts";
+import { groundFaultTrip, judgeGroundFault } from "./judge-ground-fault.ts";
 import { judgeGrounding } from "./judge-grounding.ts";
 import { judgeNameplate } from "./judge-nameplate.ts";
-import { judgeDrop, judgeReceptacle, judgeResidualCurrent } from "./judge-surroundings.ts";
+import {
+  judgeDrop,
+  judgeReceptacle,
+  judgeResidualCurrent,
+  residualLimit,
+} from "./judge-surroundings.ts";
 import type { PermittedDevices } from "./permitted-devices.ts";
 import type { RequiredDisconnect } from "./required-disconnect.ts";
 import type { RuleFamily } from "./rules/circuit-rules.ts";
@@ -45,6 +52,8 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
   readonly equipmentGrounding?: EquipmentGrounding<F> | undefined;
   /** Disconnect at the unit. */
   readonly disconnect: RequiredDisconnect;
+  /** Largest residual or trip current that protects the circuit, where the rules ask for a device, or may. */
+  readonly residualCurrent?: Quantity<"current"> | undefined;
   /** Voltage drop, where the length is stated. */
   readonly voltageDrop?: CircuitDrop<F> | undefined;
 }
@@ -78,8 +87,8 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
  * Cautions: line voltage can kill. Nameplate and manufacturer's instructions first (110.3(B)); the adopted code and
  * the authority having jurisdiction override this; for a licensed electrician, de-energized and verified.
  *
- * Where 210.8(F) asks for ground-fault protection on the date of the work, the outcome stays open until the device or
- * the adopted text is stated.
+ * Where 210.8(F) asks for ground-fault protection on the date of the work, or the date is not stated, the outcome stays
+ * open until the device is stated, or that the clause is not adopted.
  *
  * Source: NFPA 70 (2023), 110.14(C), 210.8(F), 240.4, 240.6(A), 250.122, 310.15, 440.4(B), 440.12, 440.14, 440.22,
  * 440.35; CSA C22.1, 4-006, 8-102, 10-614, 14-104, Section 28; IEC 60364-4-43:2008, 433.1; BS 7671, table 4D5; AS/NZS
@@ -96,6 +105,7 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
  *   maximumOvercurrentProtection: ampere(50),
  *   supply: { voltage: volt(240), phases: 1 },
  *   wiring: { material: "copper", insulation: "75 °C", terminations: "75 °C" },
+ *   date: "2026-03-02",
  *   installed: { device: { kind: "breaker", rating: ampere(50), poles: 2 }, conductor: "10 AWG" },
  * });
  * circuit.device.rating.toString(); // => 50 A
@@ -123,6 +133,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
     ...circuitAssumptions(circuit),
     ...circuitAdvice(circuit),
   ];
+  const residual = residualLimit(circuit, sizes) ?? groundFaultTrip(circuit, sizes);
   return frozen({
     ...verdictOf(findings, rules.citations),
     rules: rules.name,
@@ -132,6 +143,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
     ...(whip?.fitted && { fittedWhip: whip.fitted }),
     ...(grounding && { equipmentGrounding: grounding }),
     disconnect,
+    ...(residual && { residualCurrent: ampere(residual) }),
     ...(drop && { voltageDrop: drop }),
   });
 }

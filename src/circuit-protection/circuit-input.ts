@@ -125,6 +125,8 @@ export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
   readonly groundingMaterial?: Material | undefined;
   /** Whether the metal raceway alone serves as grounding path. */
   readonly groundingByRaceway?: boolean | undefined;
+  /** Whether that raceway has compression fittings, with which it does not do alone on a roof. */
+  readonly compressionFittings?: boolean | undefined;
   /** Heat of a fault to ground, for a protective conductor below the table's size. */
   readonly fault?: FaultEnergy | undefined;
   /** Disconnect at the unit. */

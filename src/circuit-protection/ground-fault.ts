@@ -41,14 +41,14 @@ export interface GroundFaultInput {
   readonly date?: string | undefined;
   /** Whether the unit has power conversion (an inverter); it is taken as having it. */
   readonly powerConversion?: boolean | undefined;
-  /** Name of the text that is adopted, or "not adopted"; the last of the rule set's is taken. */
+  /** Name of the text that is adopted, or "not adopted"; the last that was in force on the day is taken. */
   readonly text?: string | undefined;
 }
 
 /**
  * Whether the outdoor outlet of a unit is within 210.8(F) on a day.
  *
- * Assumes a dwelling and the last amended text where nothing else is stated.
+ * Assumes a dwelling and the last text that was in force on the day where nothing else is stated.
  *
  * @param input - Rules, supply, rating above 0, and where stated occupancy, day, power conversion, text.
  * @returns The answer, the first day of the duty, and whether a class C device is permitted.
@@ -111,7 +111,11 @@ export function groundFaultAnswer(
     reach.toGround <= rule.toGround &&
     reach.rating <= rule.rating;
   if (!within) return { answer: "outside", classC };
-  const text = rule.texts.find(({ name }) => name === by.text) ?? rule.texts.at(-1);
+  const [printed, ...amended] = rule.texts;
+  const inForce = amended.filter(
+    ({ inForceFrom }) => inForceFrom && (by.date === undefined || by.date >= inForceFrom),
+  );
+  const text = rule.texts.find(({ name }) => name === by.text) ?? inForce.at(-1) ?? printed;
   const converted = by.powerConversion ? text?.powerConversionFrom : undefined;
   const from = text?.listedEquipmentFrom ?? converted;
   if (from === undefined) return { answer: "required", classC };

@@ -165,7 +165,7 @@ function judgePlace(
 
 /** The space in front of it: a duty or advice, by rule set. */
 function judgeSpace(
-  { rules }: CheckedCircuit,
+  { rules, connection }: CheckedCircuit,
   { disconnect }: CircuitSizes,
   { workingSpace: space }: FittedDisconnect,
 ): Finding[] {
@@ -179,9 +179,14 @@ function judgeSpace(
   if (!rules.workingSpace?.required) {
     return enough ? [] : [noted(say("circuit-protection.working-space-recommended", needed))];
   }
-  return judged(rules, ["working-space"], "working-space", enough, {
-    met: say("circuit-protection.working-space-met", needed),
-    broken: say("circuit-protection.working-space-short", needed),
-    actions: [say("circuit-protection.clear-space", needed)],
-  });
+  const { readUpTo = Infinity } = rules.workingSpace;
+  const clause = rules.points["working-space"]?.clause ?? "";
+  return [
+    ...judged(rules, ["working-space"], "working-space", enough, {
+      met: say("circuit-protection.working-space-met", needed),
+      broken: say("circuit-protection.working-space-short", needed),
+      actions: [say("circuit-protection.clear-space", needed)],
+    }),
+    ...(connection.voltsToGround > readUpTo ? [{ as: "memory", clause } as const] : []),
+  ];
 }

@@ -5,7 +5,7 @@ import { isAtMost } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { assumed, type Finding, judged, noted, open } from "./findings.ts";
-import { groundFaultAnswer } from "./ground-fault.ts";
+import { type GroundFaultAnswer, groundFaultAnswer } from "./ground-fault.ts";
 import { notAdopted } from "./rules/ground-fault-rule.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
@@ -14,51 +14,72 @@ import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts"
 const classA = 0.006;
 const specialPurpose = 0.02; // class C
 
-/**
- * Ground-fault protection by the date of the work. Where the clause is in force a stated device passes; without one the
- * adopted text is asked for, and a text that is stated to ask for it fails a circuit that is stated to have none.
- */
-export function judgeGroundFault(
-  { rules, input, installed, date, connection }: CheckedCircuit,
+/** What the clause says to this circuit; `undefined` where the rules have none. */
+function answerTo(
+  { rules, input, date, connection }: CheckedCircuit,
   { ahead }: CircuitSizes,
-): Finding[] {
-  const { groundFault: rule } = rules;
-  if (!rule) return [];
-  const clause = verbatim(rules.points["ground-fault"]?.clause ?? "");
+): GroundFaultAnswer | undefined {
   const { occupancy = "dwelling", powerConversion = true, groundFaultText: text, supply } = input;
+  const toGround = connection.voltsToGround;
+  const reach = { rating: ahead, toGround, phases: supply.phases, occupancy };
+  return (
+    rules.groundFault &&
+    groundFaultAnswer(rules.groundFault, reach, { date, powerConversion, text })
+  );
+}
+
+const tripOf = ({ classC }: GroundFaultAnswer) => (classC ? specialPurpose : classA);
+
+/** The largest trip current that protects this circuit, in A, where the clause asks for it or may. */
+export function groundFaultTrip(circuit: CheckedCircuit, sizes: CircuitSizes): number | undefined {
+  const found = answerTo(circuit, sizes);
+  return found && ["required", "by-date"].includes(found.answer) ? tripOf(found) : undefined;
+}
+
+/**
+ * Ground-fault protection by the date of the work. Where the clause is in force, or may be because the date is not known,
+ * a stated device passes; without one the date, the adopted text and the device are asked for, and a text that is stated
+ * to ask for it fails a circuit that is stated to have none.
+ */
+export function judgeGroundFault(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
+  const { rules, input, installed } = circuit;
+  const found = answerTo(circuit, sizes);
+  if (!found) return [];
+  const clause = verbatim(rules.points["ground-fault"]?.clause ?? "");
+  const { groundFaultText: text } = input;
   if (text === notAdopted) {
     return [assumed(say("circuit-protection.ground-fault-not-adopted", { clause }))];
   }
-  const toGround = connection.voltsToGround;
-  const reach = { rating: ahead, toGround, phases: supply.phases, occupancy };
-  const by = { date, powerConversion, text };
-  const { answer, from = "", classC } = groundFaultAnswer(rule, reach, by);
+  const { answer, from = "", classC } = found;
   const dated = { clause, from: verbatim(from) };
   if (answer === "outside") return [];
   if (answer === "exempt") return [noted(say("circuit-protection.ground-fault-exempt", dated))];
-  const special = classC ? [noted(say("circuit-protection.ground-fault-class-c", { clause }))] : [];
-  if (answer === "by-date") {
-    return [noted(say("circuit-protection.ground-fault-by-date", dated)), ...special];
-  }
   const { residualCurrent: fitted } = installed;
-  const trip = classC ? specialPurpose : classA;
-  const limit = ampere(trip);
+  const limit = ampere(tripOf(found));
   const decided = (ok: boolean, said: CircuitProtectionStatement) =>
     judged(rules, ["ground-fault"], "residual-current", ok, {
       met: said,
       broken: said,
       actions: [say("circuit-protection.fit-ground-fault", { limit })],
     });
-  if (fitted && isAtMost(fitted.si, trip)) {
+  if (fitted && isAtMost(fitted.si, limit.si)) {
     const met = say("circuit-protection.ground-fault-met", { rated: fitted, clause });
     return [...decided(true, met), { as: "memory", clause: "UL 943" }];
   }
+  const special = classC ? [noted(say("circuit-protection.ground-fault-class-c", { clause }))] : [];
+  const state = say("circuit-protection.state-ground-fault", { clause, limit });
+  if (answer === "by-date") {
+    const asked = say("circuit-protection.ground-fault-by-date", dated);
+    return [open(asked, say("circuit-protection.state-date"), state), ...special];
+  }
   const told = [noted(say("circuit-protection.ground-fault-required", { clause })), ...special];
   if (text === undefined) {
-    const state = say("circuit-protection.state-ground-fault", { clause, limit });
     return [open(say("circuit-protection.ground-fault-open", { clause }), state), ...told];
   }
-  if (fitted === undefined) return told;
+  if (fitted === undefined) {
+    const asked = say("circuit-protection.ground-fault-not-stated", { clause });
+    return [open(asked, state), ...special];
+  }
   const broken = fitted
     ? say("circuit-protection.residual-current-too-high", { rated: fitted, limit })
     : say("circuit-protection.ground-fault-missing", { clause });

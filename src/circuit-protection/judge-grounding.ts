@@ -74,15 +74,21 @@ function judgeByEnergy<F extends RuleFamily>(
   });
 }
 
-/** 440.9: on a roof a metal raceway does not do alone. */
+/** 440.9: on a roof a metal raceway with compression fittings does not do alone. */
 function judgeRaceway({ rules, input, installed }: CheckedCircuit): Finding[] {
-  const { clause } = rules.points["rooftop-raceway"] ?? {};
+  const { clause: text } = rules.points["rooftop-raceway"] ?? {};
   const onRoof = (input.wiring as AwgWiring).aboveRoof !== undefined;
-  if (!installed.groundingByRaceway || !onRoof || clause === undefined) return [];
-  const said = say("circuit-protection.grounding-wire-missing", { clause: verbatim(clause) });
-  return judged(rules, ["rooftop-raceway"], "equipment-grounding", false, {
-    met: said,
-    broken: said,
-    actions: [say("circuit-protection.fit-grounding-wire")],
+  if (!installed.groundingByRaceway || !onRoof || text === undefined) return [];
+  const clause = verbatim(text);
+  const actions = [say("circuit-protection.fit-grounding-wire")];
+  const { compressionFittings } = installed;
+  if (compressionFittings === undefined) {
+    const asked = say("circuit-protection.raceway-fittings-not-stated", { clause });
+    return [open(asked, say("circuit-protection.look-at-fittings"), ...actions)];
+  }
+  return judged(rules, ["rooftop-raceway"], "equipment-grounding", !compressionFittings, {
+    met: say("circuit-protection.raceway-fittings-met", { clause }),
+    broken: say("circuit-protection.grounding-wire-missing", { clause }),
+    actions,
   });
 }

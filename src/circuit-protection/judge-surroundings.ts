@@ -61,19 +61,26 @@ export function judgeReceptacle({ rules, installed }: CheckedCircuit): Finding[]
 
 const sensitive = 0.03; // A
 
-/** A residual-current device: for every circuit up to a rating, or in a TT system, which needs it to disconnect. */
-export function judgeResidualCurrent(
-  { rules, input, installed }: CheckedCircuit,
+/** The most that a residual-current device may be rated for, in A: on every circuit up to a rating, or in a TT system. */
+export function residualLimit(
+  { rules, input }: CheckedCircuit,
   { ahead }: CircuitSizes,
-): Finding[] {
+): number | undefined {
   const { residualCurrent: rule } = rules;
-  if (rule === undefined) return [];
+  const { occupancy = "dwelling", earthing } = input;
+  if (rule === "TT") return earthing === "TN" ? undefined : sensitive;
+  return rule && ahead <= rule.upTo && occupancy !== "other" ? sensitive : undefined;
+}
+
+/** A residual-current device: for every circuit up to a rating, or in a TT system, which needs it to disconnect. */
+export function judgeResidualCurrent(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
+  const { rules, input, installed } = circuit;
+  const { residualCurrent: rule } = rules;
+  if (residualLimit(circuit, sizes) === undefined) return [];
   const { residualCurrent: fitted } = installed;
   const clause = verbatim(rules.points["residual-current"]?.clause ?? "");
   const limit = ampere(sensitive);
-  const asked = rule === "TT" ? input.earthing : ahead <= rule.upTo ? "TT" : "TN";
-  const { occupancy = "dwelling" } = input;
-  if (asked === "TN" || (rule !== "TT" && occupancy === "other")) return [];
+  const unknown = rule === "TT" && input.earthing === undefined;
   if (fitted && isAtMost(fitted.si, sensitive)) {
     const said = say("circuit-protection.residual-current-met", { rated: fitted });
     return judged(rules, ["residual-current"], "residual-current", true, {
@@ -82,11 +89,10 @@ export function judgeResidualCurrent(
       actions: [],
     });
   }
-  const state =
-    rule === "TT" && asked === undefined
-      ? say("circuit-protection.state-earthing")
-      : say("circuit-protection.fit-residual-current", { limit });
-  if (fitted === undefined || asked === undefined) {
+  const state = unknown
+    ? say("circuit-protection.state-earthing")
+    : say("circuit-protection.fit-residual-current", { limit });
+  if (fitted === undefined || unknown) {
     return [open(say("circuit-protection.residual-current-not-stated", { clause }), state)];
   }
   // In a TT system a less sensitive one may disconnect in time; the loop decides, which is not judged here.

@@ -3,6 +3,7 @@
 // Does not cover interpolation: the printed row, or the next one on the safe side, is used.
 import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import { countOf, materialOf } from "./checks.ts";
 import type {
   CircuitRules,
@@ -135,8 +136,8 @@ function metricRoute(
     adjustmentFactor *= factorAt(at, "K·m/W", rules.soil, method, soilResistivity);
   }
   if (insulationLength !== undefined) {
-    points.push("grouping");
     const meters = siOf(`${path}.insulationLength`, insulationLength, "length", { above: 0 });
+    points.push(isAtMost(meters, 0.4) ? "thermal-insulation" : "grouping"); // 523.9 gives 0.5 above
     adjustmentFactor *= step(`${path}.insulationLength`, rules.thermalInsulation ?? [], meters);
   }
   if (ambientFactor !== 1) points.push("ambient");

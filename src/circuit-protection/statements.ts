@@ -173,6 +173,10 @@ export interface CircuitProtectionReasons {
   "circuit-protection.ground-fault-met": Clause & { readonly rated: Current };
   "circuit-protection.ground-fault-missing": Clause;
   "circuit-protection.ground-fault-open": Clause;
+  "circuit-protection.ground-fault-not-stated": Clause;
+  "circuit-protection.ground-fault-by-date": Clause & { readonly from: Verbatim };
+  "circuit-protection.raceway-fittings-not-stated": Clause;
+  "circuit-protection.raceway-fittings-met": Clause;
   // standing of the rules
   "circuit-protection.not-confirmed": Ruled;
   // figures of a nameplate from its parts
@@ -231,7 +235,6 @@ export interface CircuitProtectionFindings {
   "circuit-protection.ground-fault-required": Clause;
   "circuit-protection.ground-fault-class-c": Clause;
   "circuit-protection.ground-fault-exempt": Clause & { readonly from: Verbatim };
-  "circuit-protection.ground-fault-by-date": Clause & { readonly from: Verbatim };
   "circuit-protection.advice": Clause & {
     readonly advice: `circuit-protection.advice.${RuleAdvice}`;
   };
@@ -264,6 +267,7 @@ export interface CircuitProtectionActions {
   "circuit-protection.fit-grounding-area": { readonly area: number };
   "circuit-protection.state-fault-energy": None;
   "circuit-protection.fit-grounding-wire": None;
+  "circuit-protection.look-at-fittings": None;
   "circuit-protection.fit-disconnect": { readonly needed: Current };
   "circuit-protection.fit-disconnect-fuses": { readonly limit: Current };
   "circuit-protection.move-disconnect": None;
@@ -276,6 +280,7 @@ export interface CircuitProtectionActions {
   "circuit-protection.fit-residual-current": { readonly limit: Current };
   "circuit-protection.state-earthing": None;
   "circuit-protection.fit-ground-fault": { readonly limit: Current };
+  "circuit-protection.state-date": None;
   "circuit-protection.state-ground-fault": Clause & { readonly limit: Current };
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
   // hints of errors

@@ -4,6 +4,7 @@ import type { Single } from "../assessment/statement.ts";
 import {
   type CircuitAssessment,
   type CircuitInput,
+  type CircuitRules,
   circuitFromNameplate,
 } from "../circuit-protection/index.ts";
 import { type Circuit, circuitRulesNamed } from "../commissioning/index.ts";
@@ -11,7 +12,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { type Job, stated } from "./job.ts";
 import type { PlanCheck } from "./plan.ts";
-import { check, item, type Share, shareOf, together } from "./share.ts";
+import { check, item, question, type Share, shareOf, together } from "./share.ts";
 import { say, verbatim } from "./statements.ts";
 
 /** All circuits. */
@@ -34,25 +35,29 @@ function shareOfOne(job: Job, circuit: Circuit, place: number): Share {
     const said = say("planning.rules-not-passed", { circuit: called, rules: verbatim(name) });
     return { ask: [{ ...said, path: `${path}.rules`, changes: ["circuit"] }] };
   }
+  // Metric nameplates print a rated current and a largest fuse instead.
+  const metric = rules?.family === "metric";
+  const ampacity = metric && plate.ratedCurrent ? "ratedCurrent" : "minimumCircuitAmpacity";
+  const largest = metric && plate.maximumFuse ? "maximumFuse" : "maximumOvercurrentProtection";
   const needs = {
     [`${path}.rules`]: rules,
-    [`${at}.minimumCircuitAmpacity`]: plate.minimumCircuitAmpacity,
-    [`${at}.maximumOvercurrentProtection`]: plate.maximumOvercurrentProtection,
+    [`${at}.${ampacity}`]: plate[ampacity],
+    [`${at}.${largest}`]: plate[largest],
     "power.voltage": voltage,
     "power.phases": phases,
     [`${path}.wiring`]: circuit.wiring,
     [`${path}.wiring.length`]: circuit.wiring?.length,
   };
   const make = () =>
-    sized(circuit, called, path, rules?.conductors.rows.map(([size]) => size) ?? [], (fitted) => {
-      const { minimumCircuitAmpacity, maximumOvercurrentProtection, protectionMarking } = plate;
+    sized(circuit, called, path, rules, (fitted) => {
+      const { protectionMarking, ratedLoadCurrent } = plate;
       return circuitFromNameplate(
         stated({
           rules,
-          minimumCircuitAmpacity,
-          maximumOvercurrentProtection,
+          [ampacity]: plate[ampacity],
+          [largest]: plate[largest],
           protectionMarking,
-          ratedLoadCurrent: plate.ratedLoadCurrent,
+          ratedLoadCurrent,
           lockedRotorCurrent: circuit.plate ? undefined : job.equipment.lockedRotorCurrent,
           supply: stated<CircuitInput["supply"]>({
             voltage,
@@ -64,6 +69,8 @@ function shareOfOne(job: Job, circuit: Circuit, place: number): Share {
           occupancy: circuit.occupancy,
           sharedWith: circuit.sharedWith?.[0] && circuit.sharedWith,
           earthing: circuit.earthing,
+          groundFaultText: circuit.groundFaultText,
+          nameplateReadAgain: circuit.nameplateReadAgain,
           equipment: circuit.feeds,
           date: circuit.at?.slice(0, 10),
           installed: fitted,
@@ -97,20 +104,29 @@ function withinDrop(
   return undefined;
 }
 
+/** The field that decides whether a device against residual current is needed, where that is open. */
+const decidedBy: Readonly<Record<string, "at" | "groundFaultText" | "earthing">> = {
+  "circuit-protection.ground-fault-by-date": "at",
+  "circuit-protection.ground-fault-open": "groundFaultText",
+  "circuit-protection.residual-current-not-stated": "earthing",
+};
+
 /** Sizes by ampacity, and the next conductor that keeps the drop where that one does not. */
 function sized(
   circuit: Circuit,
   called: Single,
   path: string,
-  sizes: readonly Size[],
+  rules: CircuitRules | undefined,
   circuitWith: (installed: CircuitInput["installed"]) => CircuitAssessment,
 ): Share {
+  const sizes = rules?.conductors.rows.map(([size]) => size) ?? [];
   const least = circuitWith(circuit.installed as CircuitInput["installed"]);
   const { conductor, voltageDrop } = least;
   const found = (!circuit.installed?.conductor && withinDrop(least, sizes, circuitWith)) || least;
   const within = found.fittedConductor?.size;
   const larger = found !== least && within !== undefined && conductor;
-  const { device, disconnect, equipmentGrounding: grounding, sources } = found;
+  const { device, disconnect, equipmentGrounding: grounding, residualCurrent: limit } = found;
+  const { sources } = found;
   const on = { circuit: called };
   const { minimumRating, madeSize = minimumRating, nonFusedAllowed } = disconnect;
   const ratings = { least: minimumRating, made: madeSize };
@@ -118,8 +134,8 @@ function sized(
     device.kind === "fuse"
       ? (["planning.device.fuse"] as const)
       : (["planning.device.breaker", "planning.device.fuse"] as const);
-  const { drop, limit } = dropOf(voltageDrop);
-  const goal = percent(Math.min(limit.in(percent), 100 * plannedDrop));
+  const { drop, limit: most } = dropOf(voltageDrop);
+  const goal = percent(Math.min(most.in(percent), 100 * plannedDrop));
   const said = [
     say("planning.device", { ...on, ratings: device.ratings, kinds, poles: device.poles }),
     ...(conductor
@@ -143,6 +159,14 @@ function sized(
         ]
       : []),
     ...(grounding ? [say("planning.grounding", { ...on, size: verbatim(grounding.size) })] : []),
+    ...(limit
+      ? [
+          say(`planning.${rules?.groundFault ? "ground-fault" : "residual-current"}`, {
+            ...on,
+            limit,
+          }),
+        ]
+      : []),
     say(nonFusedAllowed ? "planning.disconnect" : "planning.fused-disconnect", {
       ...on,
       ...ratings,
@@ -151,6 +175,11 @@ function sized(
   return {
     bring: said.map((one) => item("circuit", one, sources, path)),
     check: dropChecks(found, called, path),
+    ask: found.reasons.flatMap(({ code }) => {
+      const field = decidedBy[code];
+      const known = field === undefined || circuit[field] !== undefined;
+      return known ? [] : [question(`${path}.${field}`, "circuit")];
+    }),
     cautions: found.cautions,
   };
 }

@@ -147,6 +147,8 @@ interface Site {
   "planning.conductor": Fed & { readonly size: Verbatim; readonly usable: Current };
   "planning.conductor-for-drop": Dropped & { readonly size: Verbatim; readonly smallest: Verbatim };
   "planning.grounding": Fed & { readonly size: Verbatim };
+  "planning.ground-fault": Fed & { readonly limit: Current };
+  "planning.residual-current": Fed & { readonly limit: Current };
   "planning.disconnect": Fed & { readonly least: Current; readonly made: Current };
   "planning.fused-disconnect": Fed & { readonly least: Current; readonly made: Current };
   "planning.drop-within": Dropped;

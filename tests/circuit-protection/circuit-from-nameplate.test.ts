@@ -408,9 +408,14 @@ describe("ground-fault protection", () => {
       }).cautions,
     ).filter((code) => code.startsWith("ground-fault"));
 
-  it("is advice by edition and date, and asks for the date where it decides", () => {
+  it("goes by edition and date, and asks for the date where it decides", () => {
     for (const rules of [nec2020, nec2023]) {
-      expect(advice(rules, 45)).toEqual(["ground-fault-by-date"]);
+      const undated = withChanges({ rules, date: undefined });
+      expect(undated.outcome).toBe("inconclusive");
+      expect(codes(undated.reasons)[0]).toBe("ground-fault-by-date");
+      expect(codes(undated.actions ?? [])).toEqual(["state-date", "state-ground-fault"]);
+      const guarded = { ...condenser.installed, residualCurrent: ampere(0.005) };
+      expect(withChanges({ rules, date: undefined, installed: guarded }).outcome).toBe("pass");
       expect(advice(rules, 45, { date: "2026-08-31" })).toEqual(["ground-fault-exempt"]);
       expect(advice(rules, 45, { date: "2026-09-01" })).toEqual(["ground-fault-required"]);
     }
@@ -420,12 +425,12 @@ describe("ground-fault protection", () => {
     ]);
     const early = { date: "2022-12-31", groundFaultText: "TIA 20-13" };
     expect(advice(nec2020, 45, early)).toEqual(["ground-fault-exempt"]);
-    expect(advice(nec2020, 45, { ...early, powerConversion: false })).toEqual([
-      "ground-fault-required",
-    ]);
-    expect(advice(nec2020, 45, { groundFaultText: "as printed" })).toEqual([
-      "ground-fault-required",
-    ]);
+    const converted = { ...early, rules: nec2020, powerConversion: false };
+    expect(codes(withChanges(converted).reasons)[0]).toBe("ground-fault-not-stated");
+    // The second amendment is of 2022-09-01: before it the text of 2020 stands as printed, from adoption on.
+    expect(withChanges({ rules: nec2020, date: "2022-08-31" }).outcome).toBe("inconclusive");
+    expect(withChanges({ rules: nec2020, date: "2022-09-01" }).outcome).toBe("pass");
+    expect(advice(nec2020, 45, { date: "2022-08-31" })).toEqual(["ground-fault-required"]);
     expect(() => advice(nec2023, 45, { groundFaultText: "TIA 20-13" })).toThrow("groundFaultText");
   });
 
@@ -450,8 +455,10 @@ describe("ground-fault protection", () => {
     expect(inForce({ rules: nec2026 }, ampere(0.02)).outcome).toBe("pass");
     expect(inForce({}, ampere(0.02)).outcome).toBe("inconclusive");
     const printed = { groundFaultText: "as printed" };
-    expect(inForce(printed).outcome).toBe("pass");
-    expect(codes(inForce(printed).cautions)).toContain("ground-fault-required");
+    const silent = inForce(printed);
+    expect(silent.outcome).toBe("inconclusive");
+    expect(codes(silent.reasons)[0]).toBe("ground-fault-not-stated");
+    expect(codes(silent.actions ?? [])).toEqual(["state-ground-fault"]);
     const none = inForce(printed, false);
     expect([none.outcome, none.cause]).toEqual(["fail", "residual-current"]);
     expect(codes(none.actions ?? [])).toEqual(["fit-ground-fault"]);
@@ -460,6 +467,16 @@ describe("ground-fault protection", () => {
     expect(deleted.outcome).toBe("pass");
     expect(codes(deleted.assumptions)).toContain("ground-fault-not-adopted");
     expect(codes(deleted.cautions).some((code) => code.startsWith("ground-fault"))).toBe(false);
+  });
+
+  it("says what a device may trip at where one is needed or may be", () => {
+    const trip = (more: object) => withChanges(more).residualCurrent?.in(ampere);
+    expect(trip({})).toBeUndefined(); // exempt on that day
+    expect(trip({ date: undefined })).toBe(0.006);
+    expect(trip({ date: "2026-09-01" })).toBe(0.006);
+    expect(trip({ date: "2026-09-01", rules: nec2026 })).toBe(0.02);
+    expect(trip({ date: "2026-09-01", groundFaultText: "not adopted" })).toBeUndefined();
+    expect(trip({ date: "2026-09-01", occupancy: "other" })).toBeUndefined();
   });
 
   it("ends at the edition's rating and voltage, and away from dwellings", () => {

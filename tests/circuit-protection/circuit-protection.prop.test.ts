@@ -219,6 +219,7 @@ describe("a circuit from any plate", () => {
         fc.pre(mop >= mca);
         const input = {
           rules: nec2023,
+          date: "2026-03-02", // before 210.8(F) reaches listed units
           equipment: "motor-compressor",
           minimumCircuitAmpacity: ampere(mca),
           maximumOvercurrentProtection: ampere(mop),

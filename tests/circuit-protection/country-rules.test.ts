@@ -83,6 +83,18 @@ describe("Canada", () => {
     expect(canada(known).outcome).toBe("pass"); // 1.15 × 15 + 4.1 = 21.35 A
   });
 
+  it("does not pass a breaker that is marked for less than the supply", () => {
+    const marked = (voltageRating: "120 V" | "120/240 V") =>
+      canada({ installed: { device: { ...device, voltageRating } } });
+    expect(marked("120/240 V").outcome).toBe("pass");
+    const low = marked("120 V");
+    expect(low.outcome).toBe("inconclusive");
+    expect(codes(low.reasons)[0]).toBe("not-confirmed");
+    expect(sentences(low.actions ?? [])).toEqual([
+      "Have it checked by the text of CEC 2024, Section 14.",
+    ]);
+  });
+
   it("decides nothing by a clause that was not confirmed", () => {
     const space = { depth: m(0.2), width: m(1), height: m(2) };
     const tight = canada({
@@ -164,6 +176,63 @@ describe("aluminum", () => {
     );
     expect(circuit(false).cause).toBe("terminals");
     expect(codes(circuit().reasons)).toContain("aluminum-terminals-not-stated");
+  });
+});
+
+describe("a metal raceway on a roof as the grounding path: 440.9", () => {
+  const onRoof = (compressionFittings?: boolean) =>
+    withChanges({
+      wiring: { ...condenser.wiring, aboveRoof: ft(1) },
+      installed: {
+        ...condenser.installed,
+        equipmentGrounding: undefined,
+        groundingByRaceway: true,
+        ...(compressionFittings !== undefined && { compressionFittings }),
+      },
+    });
+
+  it("fails with compression fittings, does with threaded ones, and asks which they are", () => {
+    expect(onRoof(true).cause).toBe("equipment-grounding");
+    expect(onRoof(false).outcome).toBe("pass");
+    expect(onRoof().outcome).toBe("inconclusive");
+    expect(codes(onRoof().actions ?? [])).toEqual(["look-at-fittings", "fit-grounding-wire"]);
+  });
+});
+
+describe("a figure from memory in a clause that was read", () => {
+  it("passes with a finding: the working space above 150 V to ground, a cable in a little insulation", () => {
+    const delta = { voltage: volt(240), phases: 3, system: "240 V delta" } as const;
+    const deep = { depth: ft(4), width: ft(3), height: ft(7) };
+    const clauses = (one: ReturnType<typeof withChanges>) => sentences(one.cautions).join(" ");
+    const at = (supply: typeof delta | undefined) =>
+      withChanges({
+        ...(supply && { supply }),
+        installed: {
+          ...condenser.installed,
+          device: {
+            ...device,
+            poles: supply ? 3 : 2,
+            voltageRating: supply ? "240 V" : "120/240 V",
+          },
+          disconnect: { ...place, workingSpace: deep },
+        },
+      });
+    expect(clauses(at(undefined))).not.toContain("110.26(A)");
+    expect(at(delta).outcome).toBe("pass");
+    expect(clauses(at(delta))).toContain("110.26(A)");
+    const insulated = (insulationLength: ReturnType<typeof m>) =>
+      circuitFromNameplate({
+        rules: iec60364,
+        ratedCurrent: ampere(6),
+        maximumFuse: ampere(16),
+        earthing: "TN",
+        supply: { voltage: volt(230), phases: 1 },
+        wiring: { material: "copper", insulation: "70 °C", method: "C", insulationLength },
+        installed: { device: { kind: "breaker", rating: ampere(6) }, conductor: "2.5 mm²" },
+      });
+    expect(insulated(m(0.1)).outcome).toBe("pass");
+    expect(sentences(insulated(m(0.1)).cautions).join(" ")).toContain("523.9, up to 0.4 m");
+    expect(sentences(insulated(m(0.6)).cautions).join(" ")).not.toContain("523.9");
   });
 });
 

@@ -16,6 +16,7 @@ export const condenser: CircuitInput<"awg"> = {
   protectionMarking: "fuse or HACR breaker",
   ratedLoadCurrent: ampere(19.1),
   supply: { voltage: volt(240), phases: 1, system: "120/240 V" },
+  date: "2026-03-02", // before 210.8(F) reaches listed units
   wiring: { material: "copper", insulation: "90 °C", terminations: "75 °C", length: ft(60) },
   installed: {
     device: {

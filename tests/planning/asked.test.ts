@@ -98,3 +98,42 @@ it("asks for nothing that is stated", () => {
     }
   }
 });
+
+describe("a device against residual current", () => {
+  const heron = planned["Heron Cabin"] as InstallationRecord;
+  const circuit = (fields: object, record = heron) => {
+    const { bring, ask } = plan(
+      changed(
+        Object.fromEntries(
+          Object.entries(fields).map(([key, value]) => [`power.circuits[0].${key}`, value]),
+        ),
+        record,
+      ),
+    );
+    return {
+      brought: bring.filter(({ code }) => /ground-fault|residual-current/.test(code)).map(textOf),
+      asked: ask.map(({ path }) => path).filter((path) => path.startsWith("power.circuits")),
+    };
+  };
+
+  it("is brought where 210.8(F) is in force or may be, and the date or the adopted text is asked for", () => {
+    expect(circuit({ at: "2026-05-06T12:15" })).toEqual({ brought: [], asked: [] });
+    const open = circuit({ at: undefined });
+    expect(open.brought.join()).toContain("0.006");
+    expect(open.asked).toEqual(["power.circuits[0].at"]);
+    expect(circuit({ at: "2026-09-02T12:15" }).asked).toEqual([
+      "power.circuits[0].groundFaultText",
+    ]);
+    const adopted = { at: "2026-09-02T12:15", groundFaultText: "as printed" };
+    expect(circuit(adopted).asked).toEqual([]);
+    expect(circuit(adopted).brought).toHaveLength(1);
+    expect(circuit({ ...adopted, groundFaultText: "not adopted" }).brought).toEqual([]);
+  });
+
+  it("waits for the earthing of the supply under international rules", () => {
+    const rue = planned["Rue Courte"] as InstallationRecord;
+    expect(circuit({ earthing: "TN" }, rue)).toEqual({ brought: [], asked: [] });
+    expect(circuit({ earthing: undefined }, rue).asked).toEqual(["power.circuits[0].earthing"]);
+    expect(circuit({ earthing: "TT" }, rue).brought.join()).toContain("0.03");
+  });
+});

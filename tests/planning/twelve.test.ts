@@ -197,6 +197,7 @@ const expected: Readonly<Record<string, readonly Row[]>> = {
   "Red Gum": [
     row("line-set", "stock", m, [25]),
     row("line-set", "needed", m, [22]),
+    row("residual-current", "limit", ampere, [0.03]), // AS/NZS 3000, 2.6.3.2.2
     row("added", "mass", g, [140], 1e-9),
     row("label", "mass", g, [1440], 1e-9),
     row("most-fill", "most", MPag, [3.872], 0.001),

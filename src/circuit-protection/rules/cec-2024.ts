@@ -74,6 +74,7 @@ const points = (): CircuitRules["points"] => ({
   "marked-values": clause("28-202"),
   "device-ratings": clause("table 13"),
   poles: clause("14-010"),
+  "voltage-marking": clause("Section 14", "missing"),
   overload: clause("14-104, table 13"),
   ampacity: clause("tables 2 and 4"),
   terminations: clause("4-006"),
@@ -119,7 +120,7 @@ export const cec2024: CircuitRules<"awg"> = /* @__PURE__ */ ruleSet(() => ({
   nextSizeUpTo: 800, // 14-104(1)(a)
   smallConductors: rule14p104,
   systems: americanSystems,
-  voltageRatings: americanVoltageRatings, // not judged: no point of its own
+  voltageRatings: americanVoltageRatings,
   ampacity: [table310p16], // tables 2 and 4: 63 rows compared in three columns, none differs
   ambient: table5A,
   adjustment: { bunched: table5C },

@@ -64,6 +64,7 @@ export type RulePoint =
   | "sheathed-cable"
   | "ambient"
   | "grouping"
+  | "thermal-insulation"
   | "rooftop"
   | "aluminum-terminals"
   | "grounding"
@@ -247,6 +248,8 @@ export interface CircuitRules<F extends RuleFamily = RuleFamily> {
   readonly workingSpace?:
     | {
         readonly depth: Steps<readonly [number, number, number]>;
+        /** Volts to ground up to which the depth was read in the source; above, it is from memory. */
+        readonly readUpTo?: number | undefined;
         readonly width: number;
         readonly height: number;
         readonly required: boolean;

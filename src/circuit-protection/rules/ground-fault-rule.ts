@@ -5,6 +5,8 @@
 export interface GroundFaultText {
   /** Its name: "as printed", or the amendment's number. */
   readonly name: string;
+  /** First day of an amendment; left out: it counts only where it is stated. The text as printed needs none. */
+  readonly inForceFrom?: string | undefined;
   /** First day on which listed heating and cooling equipment is within it; left out: from adoption on. */
   readonly listedEquipmentFrom?: string | undefined;
   /** First day on which units with power conversion are within it; left out: like all others. */

@@ -163,6 +163,7 @@ const points = (): CircuitRules["points"] => ({
   ampacity: clause("tables B.52.2 to B.52.13"),
   ambient: clause("tables B.52.14, B.52.15"),
   grouping: clause("523.9, tables B.52.16 to B.52.19"),
+  "thermal-insulation": clause("523.9, up to 0.4 m", "memory"),
   "aluminum-terminals": clause("526", "memory"),
   grounding: clause("543, table 54.2"),
   "disconnect-rating": clause("537", "memory"),

@@ -29,7 +29,11 @@ export const nec2020: CircuitRules<"awg"> = /* @__PURE__ */ ruleSet(() =>
       texts: [
         { name: "as printed" },
         { name: "TIA 20-13", powerConversionFrom: "2023-01-01" },
-        { name: "amendment of 2022-08-12", listedEquipmentFrom: "2026-09-01" },
+        {
+          name: "amendment of 2022-08-12",
+          inForceFrom: "2022-09-01",
+          listedEquipmentFrom: "2026-09-01",
+        },
       ],
       classC: false,
     },

@@ -290,6 +290,7 @@ export function necRules(edition: NecEdition): CircuitRules<"awg"> {
         [150, [3 * foot, 3 * foot, 3 * foot]],
         [600, [3 * foot, 3.5 * foot, 4 * foot]],
       ],
+      readUpTo: 150,
       width: 30 * inch, // 110.26(A)(2)
       height: 6.5 * foot, // 110.26(A)(3)
       required: workingSpaceRequired,

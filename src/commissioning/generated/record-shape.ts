@@ -871,6 +871,7 @@ const CircuitInstalledShape: Shape = {
     },
     "groundingMaterial?": { words: ["copper", "aluminum"] },
     "groundingByRaceway?": "flag",
+    "compressionFittings?": "flag",
     "fault?": { either: [CircuitInstalledFault1Shape, CircuitInstalledFault2Shape] },
     "disconnect?": CircuitInstalledDisconnectShape,
     "residualCurrent?": { either: ["current", "flag"] },

@@ -34,6 +34,8 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Enter the fault current and clearing time, or the device’s let-through energy.",
     "circuit-protection.fit-grounding-wire":
       "Install an equipment grounding conductor of the wire type.",
+    "circuit-protection.look-at-fittings":
+      "Look whether the raceway has compression fittings or threaded ones.",
     "circuit-protection.fit-disconnect": "Install a disconnect of {needed} or more.",
     "circuit-protection.fit-disconnect-fuses":
       "Install fuses of {limit} or less in the disconnect.",
@@ -53,6 +55,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Enter the earthing system of the supply, TN or TT, and the residual-current device.",
     "circuit-protection.fit-ground-fault":
       "Install listed ground-fault protection that trips at {limit} or less, of a type that the manual allows.",
+    "circuit-protection.state-date": "Enter the date of the work.",
     "circuit-protection.state-ground-fault":
       "Enter whether ground-fault protection of {limit} or less is installed, or the adopted text of {clause}.",
     "circuit-protection.ask-authority": "Have it checked by the text of {rules}, {clause}.",

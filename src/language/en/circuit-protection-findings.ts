@@ -51,8 +51,6 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "{clause} also allows a listed class C device, with a warning on the disconnect.",
     "circuit-protection.ground-fault-exempt":
       "{clause} requires ground-fault protection here from {from} on.",
-    "circuit-protection.ground-fault-by-date":
-      "{clause} requires ground-fault protection here for work from {from} on. The date of the work was not given.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Calculated figures do not take the place of the nameplate.",

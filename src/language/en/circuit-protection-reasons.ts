@@ -60,6 +60,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} can be read two ways for enlarged conductors. The stricter requires {size}.",
     "circuit-protection.grounding-wire-missing":
       "The raceway on the roof is the only grounding path ({clause}).",
+    "circuit-protection.raceway-fittings-not-stated":
+      "The raceway on the roof is the only grounding path. With compression fittings that is not enough ({clause}).",
+    "circuit-protection.raceway-fittings-met":
+      "The raceway on the roof has no compression fittings: it may be the grounding path ({clause}).",
     "circuit-protection.disconnect-rating-met": "Disconnect {rating}; {needed} required.",
     "circuit-protection.disconnect-too-small":
       "The disconnect is too small: {rating}; {needed} required.",
@@ -108,6 +112,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} requires ground-fault protection here. None is installed.",
     "circuit-protection.ground-fault-open":
       "{clause} requires ground-fault protection here, unless the adopted text differs. Neither is shown.",
+    "circuit-protection.ground-fault-not-stated":
+      "{clause} requires ground-fault protection here. Whether it is installed was not given.",
+    "circuit-protection.ground-fault-by-date":
+      "{clause} requires ground-fault protection here for work from {from} on. The date of the work was not given.",
     "circuit-protection.not-confirmed":
       "Not confirmed for {rules}: {point} ({clause}). It does not count.",
     "circuit-protection.ampacity-fits":

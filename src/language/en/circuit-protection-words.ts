@@ -21,6 +21,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.sheathed-cable": "limit of sheathed cable",
   "circuit-protection.point.ambient": "ambient temperature",
   "circuit-protection.point.grouping": "conductors together",
+  "circuit-protection.point.thermal-insulation": "cable inside thermal insulation",
   "circuit-protection.point.rooftop": "run above a roof",
   "circuit-protection.point.aluminum-terminals": "terminals for aluminum",
   "circuit-protection.point.grounding": "grounding conductor",

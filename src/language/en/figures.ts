@@ -259,5 +259,6 @@ export const figures: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.figure.expected.high.toTemperature": "high side at saturation to",
   "report.figure.expected.vaporPort": "larger port shows",
   "report.figure.method": "charge checked by",
+  "report.figure.residualCurrent": "residual current at most",
   "report.figure.result": "result",
 });

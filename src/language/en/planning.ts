@@ -74,6 +74,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.conductor-for-drop":
     "Circuit {circuit}: bring {size}. On {smallest} the voltage drops {drop}, above {limit}.",
   "planning.grounding": "Circuit {circuit}: grounding conductor of at least {size}.",
+  "planning.ground-fault":
+    "Circuit {circuit}: ground-fault protection that trips at {limit} or less.",
+  "planning.residual-current":
+    "Circuit {circuit}: a residual-current device of {limit} or less, of a type that the manual allows.",
   "planning.disconnect":
     "Circuit {circuit}: a disconnect of {made} (at least {least}), unfused allowed.",
   "planning.fused-disconnect":

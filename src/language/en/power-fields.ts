@@ -86,6 +86,8 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "commissioning.field.power.circuits.installed.groundingMaterial":
     "material of the grounding conductor",
   "commissioning.field.power.circuits.installed.groundingByRaceway": "grounding by the raceway",
+  "commissioning.field.power.circuits.installed.compressionFittings":
+    "compression fittings of the raceway",
   "commissioning.field.power.circuits.installed.fault": "fault energy",
   "commissioning.field.power.circuits.installed.fault.current": "fault current",
   "commissioning.field.power.circuits.installed.fault.clearingTime": "clearing time of the fault",

@@ -43,6 +43,8 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Escriba la corriente de falla y el tiempo de apertura, o la energía que deja pasar el dispositivo.",
     "circuit-protection.fit-grounding-wire":
       "Instale un conductor de puesta a tierra de equipos de tipo alambre.",
+    "circuit-protection.look-at-fittings":
+      "Vea si la canalización tiene accesorios de compresión o roscados.",
     "circuit-protection.fit-disconnect": "Instale un medio de desconexión de {needed} o más.",
     "circuit-protection.fit-disconnect-fuses":
       "Instale fusibles de {limit} o menos en el medio de desconexión.",
@@ -63,6 +65,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Escriba el esquema de puesta a tierra del suministro, TN o TT, y el dispositivo diferencial.",
     "circuit-protection.fit-ground-fault":
       "Instale una protección certificada contra falla a tierra que se dispare con {limit} o menos, de un tipo que admita el manual.",
+    "circuit-protection.state-date": "Indique la fecha del trabajo.",
     "circuit-protection.state-ground-fault":
       "Indique si hay instalada una protección contra falla a tierra de {limit} o menos, o el texto adoptado de {clause}.",
     "circuit-protection.ask-authority":

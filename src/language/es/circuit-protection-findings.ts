@@ -57,8 +57,6 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "{clause} admite también un dispositivo certificado de clase C, con una advertencia en el medio de desconexión.",
     "circuit-protection.ground-fault-exempt":
       "{clause} exige aquí protección contra falla a tierra desde el {from}.",
-    "circuit-protection.ground-fault-by-date":
-      "{clause} exige aquí protección contra falla a tierra en trabajos desde el {from}. No se indicó la fecha del trabajo.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Los valores calculados no sustituyen a la placa de datos.",

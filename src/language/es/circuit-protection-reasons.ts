@@ -62,6 +62,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} se puede leer de dos maneras para conductores aumentados. La más estricta exige {size}.",
     "circuit-protection.grounding-wire-missing":
       "La canalización sobre el techo es el único camino a tierra ({clause}).",
+    "circuit-protection.raceway-fittings-not-stated":
+      "La canalización sobre el techo es el único camino a tierra. Con accesorios de compresión no basta ({clause}).",
+    "circuit-protection.raceway-fittings-met":
+      "La canalización sobre el techo no tiene accesorios de compresión: puede ser el camino a tierra ({clause}).",
     "circuit-protection.disconnect-rating-met": "Medio de desconexión {rating}; exigido: {needed}.",
     "circuit-protection.disconnect-too-small":
       "El medio de desconexión es insuficiente: {rating}; exigido: {needed}.",
@@ -118,6 +122,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} exige aquí protección contra falla a tierra. No hay ninguna instalada.",
     "circuit-protection.ground-fault-open":
       "{clause} exige aquí protección contra falla a tierra, salvo que el texto adoptado sea otro. Faltan ambos datos.",
+    "circuit-protection.ground-fault-not-stated":
+      "{clause} exige aquí protección contra falla a tierra. No se indicó si está instalada.",
+    "circuit-protection.ground-fault-by-date":
+      "{clause} exige aquí protección contra falla a tierra en trabajos desde el {from}. No se indicó la fecha del trabajo.",
     "circuit-protection.not-confirmed":
       "Sin confirmar para {rules}: {point} ({clause}). No decide nada.",
     "circuit-protection.ampacity-fits":

@@ -21,6 +21,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.sheathed-cable": "límite del cable con cubierta",
   "circuit-protection.point.ambient": "temperatura ambiente",
   "circuit-protection.point.grouping": "conductores juntos",
+  "circuit-protection.point.thermal-insulation": "cable dentro de aislamiento térmico",
   "circuit-protection.point.rooftop": "recorrido sobre un techo",
   "circuit-protection.point.aluminum-terminals": "terminales para aluminio",
   "circuit-protection.point.grounding": "conductor de puesta a tierra",

@@ -259,5 +259,6 @@ export const figures: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.figure.expected.high.toTemperature": "lado de alta, saturación hasta",
   "report.figure.expected.vaporPort": "el puerto mayor marca",
   "report.figure.method": "carga comprobada por",
+  "report.figure.residualCurrent": "corriente residual máxima",
   "report.figure.result": "resultado",
 });

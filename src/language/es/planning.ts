@@ -81,6 +81,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "planning.conductor-for-drop":
     "Circuito {circuit}: lleve {size}. Con {smallest} la caída de tensión es de {drop}, superior a {limit}.",
   "planning.grounding": "Circuito {circuit}: conductor de puesta a tierra de {size} como mínimo.",
+  "planning.ground-fault":
+    "Circuito {circuit}: protección contra falla a tierra que se dispare con {limit} o menos.",
+  "planning.residual-current":
+    "Circuito {circuit}: dispositivo diferencial de {limit} o menos, de un tipo que admita el manual.",
   "planning.disconnect":
     "Circuito {circuit}: medio de desconexión de {made} (al menos {least}); se admite sin fusibles.",
   "planning.fused-disconnect":

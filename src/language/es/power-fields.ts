@@ -98,6 +98,8 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
     "material del conductor de puesta a tierra",
   "commissioning.field.power.circuits.installed.groundingByRaceway":
     "puesta a tierra por la canalización",
+  "commissioning.field.power.circuits.installed.compressionFittings":
+    "accesorios de compresión de la canalización",
   "commissioning.field.power.circuits.installed.fault": "energía de falla",
   "commissioning.field.power.circuits.installed.fault.current": "corriente de falla",
   "commissioning.field.power.circuits.installed.fault.clearingTime":

@@ -40,6 +40,8 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Saisissez le courant de défaut et le temps de coupure, ou l’énergie que laisse passer le dispositif.",
     "circuit-protection.fit-grounding-wire":
       "Posez un conducteur de continuité des masses de type fil.",
+    "circuit-protection.look-at-fittings":
+      "Regardez si la canalisation a des raccords à compression ou filetés.",
     "circuit-protection.fit-disconnect": "Posez un sectionneur de {needed} ou plus.",
     "circuit-protection.fit-disconnect-fuses":
       "Posez des fusibles de {limit} ou moins dans le sectionneur.",
@@ -61,6 +63,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Saisissez le schéma de mise à la terre de l’alimentation, TN ou TT, et le dispositif différentiel.",
     "circuit-protection.fit-ground-fault":
       "Posez une protection homologuée contre les défauts à la terre qui se déclenche à {limit} ou moins, d’un type que le manuel permet.",
+    "circuit-protection.state-date": "Indiquez la date des travaux.",
     "circuit-protection.state-ground-fault":
       "Indiquez si une protection contre les défauts à la terre de {limit} ou moins est posée, ou le texte adopté de {clause}.",
     "circuit-protection.ask-authority": "Faites vérifier selon le texte de {rules}, {clause}.",

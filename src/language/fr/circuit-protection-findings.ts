@@ -59,8 +59,6 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "{clause} permet aussi un dispositif homologué de classe C, avec un avertissement sur le sectionneur.",
     "circuit-protection.ground-fault-exempt":
       "{clause} exige ici une protection contre les défauts à la terre à partir du {from}.",
-    "circuit-protection.ground-fault-by-date":
-      "{clause} exige ici une protection contre les défauts à la terre pour les travaux à partir du {from}. La date des travaux n’est pas donnée.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Les valeurs calculées ne remplacent pas la plaque signalétique.",

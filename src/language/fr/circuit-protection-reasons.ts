@@ -64,6 +64,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} peut se lire de deux façons pour des conducteurs grossis. La plus stricte exige {size}.",
     "circuit-protection.grounding-wire-missing":
       "La canalisation sur le toit est le seul chemin vers la terre ({clause}).",
+    "circuit-protection.raceway-fittings-not-stated":
+      "La canalisation sur le toit est le seul chemin vers la terre. Avec des raccords à compression, cela ne suffit pas ({clause}).",
+    "circuit-protection.raceway-fittings-met":
+      "La canalisation sur le toit n’a pas de raccords à compression : elle peut servir de chemin vers la terre ({clause}).",
     "circuit-protection.disconnect-rating-met": "Sectionneur {rating}; exigé : {needed}.",
     "circuit-protection.disconnect-too-small":
       "Le sectionneur est trop petit : {rating}; exigé : {needed}.",
@@ -117,6 +121,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} exige ici une protection contre les défauts à la terre. Aucune n’est posée.",
     "circuit-protection.ground-fault-open":
       "{clause} exige ici une protection contre les défauts à la terre, sauf si le texte adopté est différent. Il manque l’un et l’autre.",
+    "circuit-protection.ground-fault-not-stated":
+      "{clause} exige ici une protection contre les défauts à la terre. On ne sait pas si elle est posée.",
+    "circuit-protection.ground-fault-by-date":
+      "{clause} exige ici une protection contre les défauts à la terre pour les travaux à partir du {from}. La date des travaux n’est pas donnée.",
     "circuit-protection.not-confirmed":
       "Non confirmé pour {rules} : {point} ({clause}). Cela ne décide de rien.",
     "circuit-protection.ampacity-fits":

@@ -22,6 +22,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.sheathed-cable": "limite du câble sous gaine",
   "circuit-protection.point.ambient": "température ambiante",
   "circuit-protection.point.grouping": "conducteurs ensemble",
+  "circuit-protection.point.thermal-insulation": "câble dans l’isolation thermique",
   "circuit-protection.point.rooftop": "parcours sur un toit",
   "circuit-protection.point.aluminum-terminals": "bornes pour l’aluminium",
   "circuit-protection.point.grounding": "conducteur de continuité des masses",

@@ -260,5 +260,6 @@ export const figures: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.figure.expected.high.toTemperature": "côté HP, saturation à",
   "report.figure.expected.vaporPort": "le plus gros port indique",
   "report.figure.method": "charge vérifiée par",
+  "report.figure.residualCurrent": "courant résiduel au plus",
   "report.figure.result": "résultat",
 });

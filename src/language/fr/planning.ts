@@ -82,6 +82,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Circuit {circuit} : apportez {size}. Avec {smallest}, la chute de tension est de {drop}, au-dessus de {limit}.",
   "planning.grounding":
     "Circuit {circuit} : conducteur de continuité des masses d’au moins {size}.",
+  "planning.ground-fault":
+    "Circuit {circuit} : protection contre les défauts à la terre qui se déclenche à {limit} ou moins.",
+  "planning.residual-current":
+    "Circuit {circuit} : dispositif différentiel de {limit} ou moins, d’un type que le manuel permet.",
   "planning.disconnect":
     "Circuit {circuit} : sectionneur de {made} (au moins {least}); permis sans fusibles.",
   "planning.fused-disconnect":

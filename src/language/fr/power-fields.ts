@@ -94,6 +94,8 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
     "matériau du conducteur de continuité des masses",
   "commissioning.field.power.circuits.installed.groundingByRaceway":
     "continuité des masses par la canalisation",
+  "commissioning.field.power.circuits.installed.compressionFittings":
+    "raccords à compression de la canalisation",
   "commissioning.field.power.circuits.installed.fault": "énergie de défaut",
   "commissioning.field.power.circuits.installed.fault.current": "courant de défaut",
   "commissioning.field.power.circuits.installed.fault.clearingTime": "temps de coupure du défaut",

@@ -484,7 +484,7 @@ export const GroundFaultInputShape: Shape = {
     date: 'Day of the work, as "2026-11-29".',
     powerConversion:
       "Whether the unit has power conversion (an inverter); it is taken as having it.",
-    text: 'Name of the text that is adopted, or "not adopted"; the last of the rule set\'s is taken.',
+    text: 'Name of the text that is adopted, or "not adopted"; the last that was in force on the day is taken.',
   }),
 };
 
@@ -905,6 +905,7 @@ export const CircuitProtectionPointShape: Shape = {
     "circuit-protection.point.terminations",
     "circuit-protection.point.sheathed-cable",
     "circuit-protection.point.grouping",
+    "circuit-protection.point.thermal-insulation",
     "circuit-protection.point.rooftop",
     "circuit-protection.point.aluminum-terminals",
     "circuit-protection.point.grounding",
@@ -1066,6 +1067,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.ground-fault-met": { clause: VerbatimShape, rated: "current" },
   "circuit-protection.ground-fault-missing": { clause: VerbatimShape },
   "circuit-protection.ground-fault-not-adopted": { clause: VerbatimShape },
+  "circuit-protection.ground-fault-not-stated": { clause: VerbatimShape },
   "circuit-protection.ground-fault-open": { clause: VerbatimShape },
   "circuit-protection.ground-fault-required": { clause: VerbatimShape },
   "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape, area: "number" },
@@ -1079,6 +1081,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.heater-below-50-kw": {},
   "circuit-protection.heater-needs-more": { rating: "current" },
   "circuit-protection.largest-load-not-stated": { rating: "current", needed: "current" },
+  "circuit-protection.look-at-fittings": {},
   "circuit-protection.look-at-terminals": {},
   "circuit-protection.marking-assumed": {},
   "circuit-protection.maximum-below-ampacity": {},
@@ -1103,6 +1106,8 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.poles-too-few": { poles: "number", needed: "number" },
   "circuit-protection.protection-fits": { maximum: "current", ceiling: "current" },
   "circuit-protection.protection-too-high": { maximum: "current", ceiling: "current" },
+  "circuit-protection.raceway-fittings-met": { clause: VerbatimShape },
+  "circuit-protection.raceway-fittings-not-stated": { clause: VerbatimShape },
   "circuit-protection.rated-load-assumed": { ampacity: "current" },
   "circuit-protection.rated-load-low": { load: "current", ampacity: "current" },
   "circuit-protection.read-nameplate-again": {},
@@ -1122,6 +1127,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.smallest-rating": { rating: "current" },
   "circuit-protection.start-may-trip": { locked: "current", from: "current" },
   "circuit-protection.state-conductor": {},
+  "circuit-protection.state-date": {},
   "circuit-protection.state-device": {},
   "circuit-protection.state-earthing": {},
   "circuit-protection.state-equipment": {},
@@ -1467,6 +1473,7 @@ export const CircuitFromNameplateInputInstalledShape: Shape = {
     },
     "groundingMaterial?": { words: ["copper", "aluminum"] },
     "groundingByRaceway?": "flag",
+    "compressionFittings?": "flag",
     "fault?": {
       either: [ProtectiveConductorAreaInputFault1Shape, ProtectiveConductorAreaInputFault2Shape],
     },
@@ -1618,6 +1625,7 @@ export const CircuitFromNameplateResultShape: Shape = {
     "fittedWhip?": MinimumConductorResultShape,
     "equipmentGrounding?": EquipmentGroundingResultShape,
     disconnect: RequiredDisconnectShape,
+    "residualCurrent?": "current",
     "voltageDrop?": CircuitFromNameplateResultVoltageDropShape,
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": {

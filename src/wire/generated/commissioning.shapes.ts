@@ -246,6 +246,7 @@ export const CommissioningNotRecordedFieldsItemShape: Shape = {
     "commissioning.field.power.circuits.installed.equipmentGrounding",
     "commissioning.field.power.circuits.installed.groundingMaterial",
     "commissioning.field.power.circuits.installed.groundingByRaceway",
+    "commissioning.field.power.circuits.installed.compressionFittings",
     "commissioning.field.power.circuits.installed.fault",
     "commissioning.field.power.circuits.installed.residualCurrent",
     "commissioning.field.power.circuits.installed.serviceReceptacle",

@@ -533,6 +533,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     groundingMaterial:
       "Material of the grounding conductor; that of the circuit conductors when left out.",
     groundingByRaceway: "Whether the metal raceway alone serves as grounding path.",
+    compressionFittings:
+      "Whether that raceway has compression fittings, with which it does not do alone on a roof.",
     fault: "Heat of a fault to ground, for a protective conductor below the table's size.",
     disconnect: "Disconnect at the unit.",
     residualCurrent:

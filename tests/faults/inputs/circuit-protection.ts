@@ -109,6 +109,7 @@ export const inputs: Inputs<typeof circuitProtection> = {
           equipmentGrounding: "10 AWG",
           groundingMaterial: "copper",
           groundingByRaceway: false,
+          compressionFittings: false,
           serviceReceptacle: { distance: ft(20), onLoadSide: false },
           disconnect: {
             rating: ampere(60),

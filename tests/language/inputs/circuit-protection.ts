@@ -107,11 +107,11 @@ const changes: readonly Partial<Awg>[] = [
   fitted({ equipmentGrounding: "14 AWG" }),
   fitted({ conductor: "6 AWG" }),
   fitted({ conductor: "4 AWG", equipmentGrounding: "8 AWG" }),
-  {
-    ...fitted({ equipmentGrounding: undefined, groundingByRaceway: true }),
+  ...[undefined, true, false].map((compressionFittings) => ({
+    ...fitted({ equipmentGrounding: undefined, groundingByRaceway: true, compressionFittings }),
     rules: nec2026,
     wiring: { ...wiring, aboveRoof: inch(12) },
-  },
+  })),
   // disconnect
   switched({ rating: ampere(20) }),
   switched({ rating: ampere(10) }),
@@ -131,13 +131,13 @@ const changes: readonly Partial<Awg>[] = [
   // dates
   { date: "2035-01-01" },
   { date: "2026-01-01" },
-  ...[false as const, ampere(0.005), ampere(0.03)].map((residualCurrent) => ({
+  ...[undefined, false as const, ampere(0.005), ampere(0.03)].map((residualCurrent) => ({
     ...fitted({ residualCurrent }),
     date: "2035-01-01",
     groundFaultText: "as printed",
   })),
   { date: "2035-01-01", groundFaultText: "not adopted" },
-  { rules: nec2026 },
+  { rules: nec2026, date: undefined },
   { rules: nec2026, date: "2026-01-01" },
   { rules: nec2020, date: "2020-01-01" },
   // another service
@@ -171,6 +171,7 @@ const changes: readonly Partial<Awg>[] = [
   ]),
   // Canada
   canada,
+  { ...canada, ...fitted({ device: { ...device, voltageRating: "120 V" } }) },
   { ...canada, ...switched({ lockable: true, rating: ampere(20) }) },
   { ...canada, ...switched({ lockable: false, onUnit: true, visible: false }) },
   { ...canada, ...switched({ onUnit: false, rating: ampere(24), inTheWay: true }) },
@@ -243,6 +244,13 @@ export const inputs: Partial<Inputs<typeof circuitProtection>> = {
     ...metricRules.flatMap((rules) =>
       metricChanges.map((change) => [{ ...small, rules, ...change }] as const),
     ),
+    [
+      {
+        ...small,
+        rules: { ...iec60364, onlyConfirmed: true },
+        wiring: { ...small.wiring, insulationLength: m(0.1) },
+      },
+    ],
     [
       {
         ...small,
