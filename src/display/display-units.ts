@@ -75,6 +75,11 @@ export function usualUnit<K extends Kind>(kind: K, system: UnitSystem): Unit<K> 
 }
 
 function table(): DisplayTable {
+  return { ...readings(), ...amounts(), ...rates() };
+}
+
+/** What a thermometer and a gauge show. */
+function readings() {
   return {
     temperature: { "inch-pound": [show(u.degF, 1)], SI: [show(u.degC, 1), show(u.kelvin, 2)] },
     temperatureDifference: {
@@ -118,6 +123,12 @@ function table(): DisplayTable {
         show(u.MPa, 4, 2),
       ],
     },
+  };
+}
+
+/** Sizes, masses and times. */
+function amounts() {
+  return {
     length: {
       "inch-pound": [show(u.ft, 2, 2, 1e6), show(u.inch, 3, 2)],
       SI: [show(u.m, 2, 2, 1), show(u.mm, 1, 3), show(u.cm, 1, 2)],
@@ -148,6 +159,12 @@ function table(): DisplayTable {
       show(u.hour, 2, 2),
       show(u.day, 2, 2),
     ),
+  };
+}
+
+/** What goes by time or angle, electricity and energy. */
+function rates() {
+  return {
     speed: { "inch-pound": [show(u.ftPerMinute, 0, 2)], SI: [show(u.mPerSecond, 2, 2)] },
     angle: both(show(u.degreeAngle, 1, 2), show(u.radian, 3, 3)),
     ratio: both(show(u.percent, 1, 2, 1e-3), show(u.ppm, 0, 3), show(u.fraction, 3, 3)),

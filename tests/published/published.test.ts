@@ -25,11 +25,12 @@ for (const file of files) {
       );
     });
 
-    it("names a source and a standing for every row, once per id", () => {
+    it("names a source and a standing for every row, once per id, and why a row stays from memory", () => {
       expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
-      for (const { source, standing } of checks) {
+      for (const { id, source, standing, note = "" } of checks) {
         expect(source.length).toBeGreaterThan(3);
         expect(standings).toContain(standing);
+        if (standing === "from memory") expect(note, `${id}: why it stays`).not.toBe("");
       }
     });
   });

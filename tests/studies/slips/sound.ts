@@ -196,6 +196,7 @@ export const calls: Readonly<Record<string, Call>> = {
   circuitFromNameplate: {
     input: {
       rules: nec2023,
+      date: "2026-03-02",
       minimumCircuitAmpacity: ampere(31.4),
       maximumOvercurrentProtection: ampere(50),
       supply: { voltage: volt(240), phases: 1 },
