@@ -94,13 +94,7 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
       allowed: "at least one limit",
     });
   }
-  if (low > high) {
-    throw new InvalidInputError({
-      argument: "lowerLimit",
-      value: String(lowerLimit),
-      allowed: `at most the upper limit ${upperLimit}`,
-    });
-  }
+  if (lowerLimit !== undefined) siOf("lowerLimit", lowerLimit, kind, { max: high });
   const k = normalQuantile(numberOf("confidence", confidence, { min: 0.5, below: 1 }));
   const guard = k * u;
   const { scale } = value.unit;

@@ -3,8 +3,8 @@
 // Does not cover states, provinces, permits, service and parts; a rule that is not listed here is not said to be absent.
 
 import { type Caution, caution } from "../assessment/caution.ts";
-import { describe, listOf, numberOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { dayOf, listOf, numberOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
+import type { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -183,16 +183,4 @@ function potentialOf(composition: Composed["composition"], basis: WarmingBasis) 
     if ((error as InvalidInputError).argument.startsWith("composition")) return undefined;
     throw error;
   }
-}
-
-/** A day that is one. */
-function dayOf(argument: string, given: string): string {
-  const text = textOf(argument, given);
-  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : undefined;
-  if (day && !Number.isNaN(day.getTime()) && day.toISOString().slice(0, 10) === text) return text;
-  throw new InvalidInputError({
-    argument,
-    value: describe(given),
-    allowed: "a day as year-month-day, such as 2025-01-02",
-  });
 }

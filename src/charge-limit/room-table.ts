@@ -2,8 +2,8 @@
 // Follows manufacturers' manuals that print IEC 60335-2-40 tables: the row of the smaller area counts for
 // a room, the row of the larger charge for a unit. Does not cover charts.
 
-import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
@@ -49,13 +49,9 @@ export function chargeFromRoomTable(table: {
   objectOf("table", table);
   const rows = rowsOf(table.rows);
   const area = siOf("floorArea", table.floorArea, "area", { above: 0 });
+  siOf("floorArea", table.floorArea, "area", { min: rows[0]?.area.si }, OutOfRangeError);
   const row = rows.filter((one) => isAtMost(one.area.si, area)).at(-1);
-  if (row) return row.charge;
-  throw new OutOfRangeError({
-    argument: "floorArea",
-    value: String(table.floorArea),
-    allowed: `at least ${rows[0]?.area}, the first row`,
-  });
+  return (row as RoomTableRow).charge;
 }
 
 /**
@@ -89,23 +85,13 @@ export function areaFromRoomTable(table: {
   objectOf("table", table);
   const rows = rowsOf(table.rows);
   const charge = siOf("charge", table.charge, "mass", { above: 0 });
+  siOf("charge", table.charge, "mass", { max: rows.at(-1)?.charge.si }, OutOfRangeError);
   const row = rows.find((one) => isAtLeast(one.charge.si, charge));
-  if (row) return row.area;
-  throw new OutOfRangeError({
-    argument: "charge",
-    value: String(table.charge),
-    allowed: `at most ${rows.at(-1)?.charge}, the last row`,
-  });
+  return (row as RoomTableRow).area;
 }
 
 function rowsOf(rows: readonly RoomTableRow[]): readonly RoomTableRow[] {
-  if (listOf("rows", rows).length === 0) {
-    throw new InvalidInputError({
-      argument: "rows",
-      value: describe(rows),
-      allowed: "at least one row",
-    });
-  }
+  listOf("rows", rows, Infinity, 1);
   let area = 0;
   let charge = 0;
   rows.forEach((row: RoomTableRow, i) => {

@@ -2,9 +2,9 @@
 // Follows IEC 60364-5-54:2011, 543.1.2 and annex A; BS 7671, 543.1.3, table 54.2 to 54.4.
 // Does not cover faults that last longer than 5 s.
 
-import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { numberOf, objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { materialOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
@@ -92,11 +92,8 @@ export function energyOf(argument: string, fault: FaultEnergy): number {
   if ("letThrough" in fault)
     return numberOf(`${argument}.letThrough`, fault.letThrough, { above: 0 });
   if (!("current" in fault)) {
-    throw new InvalidInputError({
-      argument,
-      value: "neither",
-      allowed: "a current with its clearing time, or letThrough",
-    });
+    const allowed = "a current with its clearing time, or letThrough";
+    refuse(argument, fault, allowed, choose(["current", "letThrough"], "one-of"));
   }
   const current = siOf(`${argument}.current`, fault.current, "current", { above: 0 });
   const limits = { above: 0, max: 5 };

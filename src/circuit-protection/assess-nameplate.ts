@@ -6,9 +6,8 @@ import { type Assessment, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { amperesOf } from "./checks.ts";
+import { amperesOf, maximumOf } from "./checks.ts";
 import type { Load } from "./loads.ts";
-import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
 import {
   type NameplateFromParts,
   type NameplateStandard,
@@ -79,8 +78,7 @@ export function assessNameplate(input: {
     maximumOvercurrentProtection: mop,
   } = objectOf("input", input);
   const marked = amperesOf("minimumCircuitAmpacity", mca);
-  const maximum = amperesOf("maximumOvercurrentProtection", mop);
-  if (maximum < marked) throw maximumBelowAmpacity(mca, mop);
+  const maximum = maximumOf("maximumOvercurrentProtection", mop, marked);
   const { printedTo, standard } = input;
   const calculated = nameplateFromParts(loads, standard);
   const ampacity = calculated.minimumCircuitAmpacity;

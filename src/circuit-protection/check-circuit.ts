@@ -1,10 +1,10 @@
 // Is the input what it should be? Every field of a circuit checked once, before anything is worked out.
 // Follows the types of circuit-input.ts; the wiring is checked where its tables are read (route.ts).
 // Does not cover whether the circuit is right: that is judged afterwards.
-import { flagOf, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { dayOf, flagOf, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { energyOf } from "./adiabatic.ts";
-import { amperesOf, dayOf, materialOf, rulesOf } from "./checks.ts";
+import { amperesOf, materialOf, maximumOf, rulesOf } from "./checks.ts";
 import type {
   CircuitInput,
   FittedDevice,
@@ -14,7 +14,6 @@ import type {
 } from "./circuit-input.ts";
 import { type Connection, connectionOf } from "./connection.ts";
 import { textsOf } from "./ground-fault.ts";
-import { maximumBelowAmpacity } from "./maximum-below-ampacity.ts";
 import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, WiringOf } from "./rules/circuit-rules.ts";
 import { tidy } from "./standard-ratings.ts";
@@ -103,9 +102,7 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const unknown = metric && largest === undefined;
   const most = unknown
     ? Infinity
-    : amperesOf("maximumOvercurrentProtection", largest as Quantity<"current">);
-  if (most < own)
-    throw maximumBelowAmpacity(marked as Quantity<"current">, largest as Quantity<"current">);
+    : maximumOf("maximumOvercurrentProtection", largest as Quantity<"current">, own);
   const whole = Number.isInteger(tidy(own)) ? 1 : 0.1;
   const digit = printedTo === undefined ? whole : amperesOf("printedTo", printedTo);
   const limits = { above: 0, max: own + digit / 2 };

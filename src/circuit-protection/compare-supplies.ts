@@ -3,7 +3,6 @@
 // Does not cover a unit that is made for one voltage only: the nameplate decides.
 
 import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
@@ -94,10 +93,7 @@ export function compareSupplies<F extends RuleFamily>(input: {
   const power = siOf("power", input.power, "power", { above: 0 });
   numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
   if (same !== undefined) oneOf("conductor", same, sizesOf(rules));
-  if (listOf("supplies", supplies, 1000).length === 0) {
-    const allowed = "at least one supply";
-    throw new InvalidInputError({ argument: "supplies", value: "an empty list", allowed });
-  }
+  listOf("supplies", supplies, 1000, 1);
   return frozen(
     supplies.map((supply, i) => {
       const connection = connectionOf(rules, supply, `supplies[${i}]`);

@@ -2,7 +2,7 @@
 // Follows NFPA 70 (2023), 440.22(A) and (B); CSA C22.1, 28-704 and 28-708.
 // Does not cover a marked maximum: where the plate says less, the plate rules, 440.22(C), 28-714.
 
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
@@ -10,6 +10,7 @@ import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode, type ModeLoads } from "./loads.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost, tidy } from "./standard-ratings.ts";
+import { say } from "./statements.ts";
 
 /**
  * A ceiling and the standard size under it.
@@ -71,12 +72,10 @@ export function compressorProtection(input: {
   const { loads } = input;
   const { compressorProtection: rule, ratings, smallestRating } = rules;
   const modes = loadsByMode(loads).filter(({ compressors }) => compressors.length > 0);
-  if (!rule || modes.length === 0) {
-    throw new InvalidInputError({
-      argument: rule ? "loads" : "rules",
-      value: rule ? "no compressor" : rules.name,
-      allowed: "rules for compressors, and a compressor",
-    });
+  if (!rule) refuse("rules", rules.name, "rules for compressors");
+  if (modes.length === 0) {
+    const hint = say("circuit-protection.add-compressor");
+    refuse("loads", loads, "a list with a compressor", hint);
   }
   const { ifItWillNotStart, lockedRotorMultiple = 6 } = rule;
   const total = (

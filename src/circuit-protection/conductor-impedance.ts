@@ -2,8 +2,7 @@
 // Follows NFPA 70 (2023), chapter 9, tables 8 and 9; IEC 60228 at 20 °C.
 // Does not cover reactance of metric cables, negligible up to 16 mm².
 
-import { oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { materialOf, rulesOf } from "./checks.ts";
@@ -23,21 +22,15 @@ export interface ConductorInput<F extends RuleFamily> {
   readonly material: Material;
 }
 
-/** A cell, or an error that names the size and the column. */
+/** A cell, or an error that names the sizes of its column. */
 function cellOf<Size extends string>(
-  table: PrintedTable<Size> | undefined,
+  table: PrintedTable<Size>,
   size: Size,
   column: string,
   sizes: readonly Size[],
 ): number {
-  oneOf("size", size, sizes);
-  const found = table && cell(table, size, column);
-  if (found) return found;
-  throw new InvalidInputError({
-    argument: "size",
-    value: `${size}, ${column}`,
-    allowed: `the columns ${table ? table.columns.join(", ") : "of no table in these rules"}`,
-  });
+  const at = (one: Size) => cell(table, one, column);
+  return at(oneOf("size", size, sizes.filter(at))) as number;
 }
 
 /**
@@ -130,7 +123,8 @@ export function conduitImpedance<F extends RuleFamily>(
   const { size, material } = input;
   const conduit = oneOf("conduit", input.conduit, ["PVC", "aluminum", "steel"]);
   materialOf("material", material);
+  const { impedance = refuse("rules", rules.name, "rules with a table of impedances") } = rules;
   const value = (what: string) =>
-    rules.resistanceUnit(cellOf(rules.impedance, size, `${what} ${conduit}`, sizesOf(rules)));
+    rules.resistanceUnit(cellOf(impedance, size, `${what} ${conduit}`, sizesOf(rules)));
   return frozen({ resistance: value(material), reactance: value("reactance") });
 }

@@ -2,8 +2,7 @@
 // Follows NFPA 70 (2023), 250.122(A), (B); CSA C22.1, 10-614, 10-616, table 16; IEC 60364-5-54, 543, table 54.2.
 // Does not cover raceways as grounding path and parallel circuits.
 
-import { oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { adiabaticFactor } from "./adiabatic.ts";
@@ -89,11 +88,7 @@ export function equipmentGrounding<F extends RuleFamily>(input: {
   oneOf("conductor", conductor, sizes);
   const found = groundingOf(rules, { material, groundingMaterial, rating, minimum, conductor });
   if (found) return frozen(found);
-  throw new InvalidInputError({
-    argument: "rules",
-    value: rules.name,
-    allowed: "rules with a table of grounding conductors for these sizes",
-  });
+  refuse("rules", rules.name, "rules with a table of grounding conductors for these sizes");
 }
 
 interface GroundingDemand<F extends RuleFamily> {

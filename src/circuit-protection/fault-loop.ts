@@ -1,13 +1,16 @@
 // How long may a run be so that a fault to ground still trips its breaker at once? The fault loop of a final circuit.
 // Follows AS/NZS 3000:2018, B5.2.2, from one transcription; the same arithmetic serves any TN system.
 // Does not cover reactance, TT systems, the impedance measured on site: a loop tester has the last word.
-import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { numberOf, objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { amperesOf } from "./checks.ts";
 import type { MetricSize } from "./conductor-size.ts";
 import type { TripCurve } from "./rules/circuit-rules.ts";
+
+/** Sizes of final circuits, as IEC 60228 has them. */
+const usual: readonly MetricSize[] = ["1.5 mm²", "2.5 mm²", "4 mm²", "6 mm²", "10 mm²", "16 mm²"];
 
 /** Copper while a fault heats it, Ω·mm²/m: B5.2.2. */
 const resistivity = 0.0225;
@@ -72,10 +75,5 @@ export function longestRunByFaultLoop(input: {
 /** The cross-section of a size that is named by it, in mm². */
 function areaOf(argument: string, size: MetricSize): number {
   const area = /^(\d+(?:\.\d)?) mm²$/.exec(String(size))?.[1];
-  if (area) return Number(area);
-  throw new InvalidInputError({
-    argument,
-    value: String(size),
-    allowed: "a size in mm², such as 2.5 mm²",
-  });
+  return Number(area ?? refuse(argument, size, "a size in mm², such as 2.5 mm²", choose(usual)));
 }

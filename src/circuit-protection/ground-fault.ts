@@ -2,11 +2,10 @@
 // Follows NFPA 70, 210.8(F), editions 2020, 2023 and 2026 and the tentative interim amendments to them.
 // Does not cover local law: states amended or deleted the clause; judge-ground-fault.ts asks for what is adopted.
 
-import { oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { dayOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { dayOf, rulesOf } from "./checks.ts";
+import { rulesOf } from "./checks.ts";
 import type { Supply } from "./connection.ts";
 import { connectionOf } from "./connection.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
@@ -76,13 +75,8 @@ export function groundFaultProtection(input: GroundFaultInput): GroundFaultAnswe
   oneOf("occupancy", occupancy, ["dwelling", "other"]);
   if (date !== undefined) dayOf("date", date);
   const { groundFault: rule } = rules;
-  if (!rule) {
-    throw new InvalidInputError({
-      argument: "rules",
-      value: rules.name,
-      allowed: "a rule set with a clause on ground-fault protection of outlets",
-    });
-  }
+  if (!rule)
+    refuse("rules", rules.name, "rules with a clause on ground-fault protection of outlets");
   if (text !== undefined) {
     oneOf("text", text, textsOf(rule));
   }

@@ -2,7 +2,6 @@
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15.
 // Does not cover loads that are fed by another circuit.
 import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf, countOf } from "./checks.ts";
 import { heaterCurrent } from "./heater-current.ts";
@@ -66,13 +65,7 @@ function currentOfHeater(load: Load): Quantity<"current"> | undefined {
 
 /** Sorts the loads by the modes in which they run together. */
 export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
-  if (listOf("loads", loads, 1000).length === 0) {
-    throw new InvalidInputError({
-      argument: "loads",
-      value: "an empty list",
-      allowed: "a list of at least one load",
-    });
-  }
+  listOf("loads", loads, 1000, 1);
   const checked = (loads as readonly Load[]).map((load, i) => {
     const at = `loads[${i}]`;
     const above = { above: 0 };

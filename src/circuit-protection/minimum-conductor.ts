@@ -13,6 +13,7 @@ import type { Material } from "./conductor-size.ts";
 import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
 import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
+import { say } from "./statements.ts";
 import { cell, sizesOf, step } from "./table.ts";
 import { type AmpacityInput, ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
 
@@ -154,10 +155,20 @@ export function minimumConductor<F extends RuleFamily>(
   const demand = { ampacity, rating, device, equipment, material: wiring.material };
   const found = smallestConductor(rules, route, demand);
   if (found) return frozen(found);
-  throw new OutOfRangeError({
-    argument: "ampacity",
-    value: `${input.ampacity}${deviceRating ? ` behind ${deviceRating}` : ""}`,
+  throw beyondTable("ampacity", rules, demand);
+}
+
+/** The error of a demand that no conductor of the rules carries. */
+export function beyondTable(
+  argument: string,
+  rules: CircuitRules,
+  { ampacity, rating }: PlainDemand,
+): OutOfRangeError {
+  return new OutOfRangeError({
+    argument,
+    value: `${ampere(ampacity)}${rating ? ` behind ${ampere(rating)}` : ""}`,
     allowed: `what ${sizesOf(rules).at(-1)} carries under these conditions`,
+    hint: say("circuit-protection.read-nameplate-again"),
   });
 }
 

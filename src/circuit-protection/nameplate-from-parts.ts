@@ -83,6 +83,7 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
         argument: "loads",
         value: `a minimum circuit ampacity of ${ampacity} A`,
         allowed: "at most 800 A",
+        bound: { value: ampere(ampacity), is: "max", limit: ampere(800) },
       });
     }
     rating = to;

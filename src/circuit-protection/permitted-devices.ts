@@ -1,6 +1,7 @@
 // Which breakers or fuses may stand ahead of the unit?
 // Follows NFPA 70 (2023), 240.6(A), 440.22(C); CSA C22.1, table 13; IEC 60364-4-43:2008, 433.1 (Ib ≤ In).
 // Does not cover interrupting ratings or selectivity.
+import { siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
@@ -27,22 +28,18 @@ export function permittedDevices(
   rules: CircuitRules,
   { ampacity, maximum, marking }: CheckedPlate,
 ): PermittedDevices {
+  const [min = 0] = rules.ratings.fuse;
+  if (maximum < min) {
+    siOf("maximumOvercurrentProtection", ampere(maximum), "current", { min }, OutOfRangeError);
+  }
   const fuseOnly = marking === "fuse only";
   const { breaker, fuse } = rules.ratings;
   const list = fuseOnly ? fuse : breaker;
   const least = Math.max(ampacity, Math.min(rules.smallestRating, maximum));
   const ratings = list.filter((rating) => rating >= least && rating <= maximum);
-  const rating =
-    (rules.proposes === "largest" ? ratings.at(-1) : ratings[0]) ??
+  const rating = ((rules.proposes === "largest" ? ratings.at(-1) : ratings[0]) ??
     ratingAtMost(maximum, list) ??
-    ratingAtMost(maximum, fuse);
-  if (rating === undefined) {
-    throw new OutOfRangeError({
-      argument: "maximumOvercurrentProtection",
-      value: `${ampere(maximum)}`,
-      allowed: `at least the smallest standard fuse, ${ampere(fuse[0] ?? 0)}`,
-    });
-  }
+    ratingAtMost(maximum, fuse)) as number;
   return {
     rating: ampere(rating),
     ratings: ratings.map((r) => ampere(r)),

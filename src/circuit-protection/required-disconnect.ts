@@ -1,7 +1,7 @@
 // Which disconnect, and where?
 // Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A), 110.29; CSA C22.1, 28-604, 28-714, 2-308; AS/NZS 3000, 4.19.
 // Does not cover horsepower ratings: compare the switch's with the rated-load and locked-rotor currents.
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
@@ -117,11 +117,7 @@ export function minimumDisconnect(input: {
   const rules = rulesOf(input);
   const standing = rules.points["disconnect-rating"]?.standing ?? "missing";
   if (standing === "missing") {
-    throw new InvalidInputError({
-      argument: "rules",
-      value: rules.name,
-      allowed: "rules with a clause on the rating of a disconnect",
-    });
+    refuse("rules", rules.name, "rules with a clause on the rating of a disconnect");
   }
   const ratings = loadsByMode(input.loads).map(({ motors, heaters, others }) => {
     const load = motors.reduce((sum, one) => sum + one, 0) + heaters + others;

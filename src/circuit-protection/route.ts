@@ -2,8 +2,9 @@
 // Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80; CSA C22.1, 4-004, 4-006; IEC 60364-5-52:2009, 523, annex B.
 // Does not cover interpolation: the printed row, or the next one on the safe side, is used.
 import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { OutOfRangeError } from "../quantity/errors.ts";
+import { type BrokenBound, OutOfRangeError } from "../quantity/errors.ts";
 import { isAtMost } from "../quantity/limit.ts";
+import { degC } from "../quantity/units/temperature.ts";
 import { countOf, materialOf } from "./checks.ts";
 import type {
   CircuitRules,
@@ -85,7 +86,7 @@ function awgRoute(rules: CircuitRules, wiring: AwgWiring, rating: number, path: 
     if (rules.rooftop && height < rules.rooftop.below) celsius += rules.rooftop.adder;
   }
   const together = countOf(`${path}.currentCarryingConductors`, currentCarryingConductors);
-  const ambientFactor = factorAt(`${path}.ambient`, "°C", rules.ambient, insulation, celsius);
+  const ambientFactor = factorAt(`${path}.ambient`, degC, rules.ambient, insulation, celsius);
   const adjustmentFactor = step(
     `${path}.currentCarryingConductors`,
     rules.adjustment.bunched ?? [],
@@ -121,7 +122,7 @@ function metricRoute(
   const celsius =
     ambient === undefined ? reference : siOf(`${path}.ambient`, ambient, "temperature") - 273.15;
   const table = buried && rules.groundAmbient ? rules.groundAmbient : rules.ambient;
-  const ambientFactor = factorAt(`${path}.ambient`, "°C", table, insulation, celsius);
+  const ambientFactor = factorAt(`${path}.ambient`, degC, table, insulation, celsius);
   const together = countOf(`${path}.groupedCircuits`, groupedCircuits);
   const arrangement = buried ? method : grouping;
   let adjustmentFactor = step(
@@ -133,7 +134,7 @@ function metricRoute(
     const limits = { min: 0.7, max: rules.soil.rows.at(-1)?.[0] ?? 3 };
     numberOf(`${path}.soilResistivity`, soilResistivity, limits);
     const at = `${path}.soilResistivity`;
-    adjustmentFactor *= factorAt(at, "K·m/W", rules.soil, method, soilResistivity);
+    adjustmentFactor *= factorAt(at, Number, rules.soil, method, soilResistivity);
   }
   if (insulationLength !== undefined) {
     const meters = siOf(`${path}.insulationLength`, insulationLength, "length", { above: 0 });
@@ -155,7 +156,7 @@ function metricRoute(
 /** The factor of the first row that reaches a temperature or resistivity. */
 function factorAt(
   argument: string,
-  unit: string,
+  unit: (figure: number) => BrokenBound["limit"],
   table: PrintedTable<number>,
   column: string,
   at: number,
@@ -163,9 +164,11 @@ function factorAt(
   const rows = table.rows.filter(([upTo]) => cell(table, upTo, column) !== null);
   const row = rows.find(([upTo]) => tidy(at) <= upTo);
   if (row) return Number(cell(table, row[0], column));
+  const [value, limit] = [unit(tidy(at)), unit(rows.at(-1)?.[0] ?? 0)];
   throw new OutOfRangeError({
     argument,
-    value: `${tidy(at)} ${unit}`,
-    allowed: `at most ${rows.at(-1)?.[0]} ${unit} for ${column}`,
+    value: `${value}`,
+    allowed: `at most ${limit} for ${column}`,
+    bound: { value, is: "max", limit } as BrokenBound,
   });
 }

@@ -2,14 +2,13 @@
 // Follows the rule set; 240.4(G) for compressor circuits, 240.4 where a breaker feeds fuses at the unit.
 // Does not cover whether what is fitted is right: the files named judge-… do.
 
-import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast } from "../quantity/limit.ts";
-import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
 import { type EquipmentGrounding, groundingOf } from "./equipment-grounding.ts";
 import {
+  beyondTable,
   type DeviceKind,
   type EquipmentKind,
   type PlainDemand,
@@ -20,7 +19,6 @@ import { type RequiredDisconnect, requiredDisconnect } from "./required-disconne
 import type { Route } from "./route.ts";
 import type { RuleFamily } from "./rules/circuit-rules.ts";
 import { tidy } from "./standard-ratings.ts";
-import { sizesOf } from "./table.ts";
 import { ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
 
 /** What a section of the circuit is and has to do. */
@@ -129,11 +127,7 @@ function sectionOf<F extends RuleFamily>(
   const fitted = size && ampacityOf(rules, route, size);
   const table = rules.ampacity?.some(({ columns }) => columns.includes(route.column));
   if (table && !smallest && !fitted) {
-    throw new OutOfRangeError({
-      argument: "minimumCircuitAmpacity",
-      value: `${ampere(demand.ampacity)} behind ${ampere(demand.rating)}`,
-      allowed: `what ${sizesOf(rules).at(-1)} carries under these conditions`,
-    });
+    throw beyondTable("minimumCircuitAmpacity", rules, demand);
   }
   return { route, demand, ...(smallest && { smallest }), ...(fitted && { fitted }) };
 }

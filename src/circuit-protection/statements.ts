@@ -284,6 +284,7 @@ export interface CircuitProtectionActions {
   "circuit-protection.state-ground-fault": Clause & { readonly limit: Current };
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
   // hints of errors
+  "circuit-protection.add-compressor": None;
   "circuit-protection.check-service": None;
   "circuit-protection.maximum-below-ampacity": None;
 }

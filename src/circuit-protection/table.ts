@@ -1,6 +1,7 @@
 // What stands in this cell? Reading the printed tables of a rule set.
 // Follows no standard; the tables name theirs.
 // Does not cover interpolation: the printed row, or the next one on the safe side, is used.
+import { numberOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import type {
   CircuitRules,
@@ -23,13 +24,8 @@ export function cell<Key extends string | number>(
 
 /** The value of the first step that reaches a count or rating. */
 export function step<Value>(argument: string, steps: Steps<Value>, at: number): Value {
-  const found = steps.find(([upTo]) => at <= upTo);
-  if (found) return found[1];
-  throw new OutOfRangeError({
-    argument,
-    value: String(at),
-    allowed: `at most ${steps.at(-1)?.[0]}`,
-  });
+  numberOf(argument, at, { max: steps.at(-1)?.[0] }, OutOfRangeError);
+  return (steps.find(([upTo]) => at <= upTo) as Steps<Value>[number])[1];
 }
 
 /** The value in the first of several tables that has it, or null where none does. */

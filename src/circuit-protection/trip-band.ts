@@ -2,8 +2,7 @@
 // Follows IEC 60898-1:2015, tables 2 and 7.
 // Does not cover ambient temperature, grouping of breakers, or moulded-case breakers (IEC 60947-2).
 
-import { oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
@@ -55,14 +54,8 @@ export function tripBand(input: {
   /** Its curve. */
   readonly curve: TripCurve;
 }): TripBand {
-  const { tripping, name } = rulesOf(input);
-  if (!tripping) {
-    throw new InvalidInputError({
-      argument: "rules",
-      value: name,
-      allowed: "rules with trip curves",
-    });
-  }
+  const { tripping } = rulesOf(input);
+  if (!tripping) refuse("rules", input.rules.name, "rules with trip curves");
   const rating = amperesOf("rating", input.rating);
   const [from, to] = tripping.curves[oneOf("curve", input.curve, ["B", "C", "D"])];
   return frozen({

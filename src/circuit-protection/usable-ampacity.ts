@@ -2,9 +2,9 @@
 // Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80; CSA C22.1, 4-004, 4-006; IEC 60364-5-52:2009, 523.
 // Does not cover parallel conductors, or wire-gauge conductors in the ground or in free air.
 
-import { oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
@@ -103,11 +103,9 @@ export function usableAmpacity<F extends RuleFamily>(
   const route = routeOf(rules, wiring, phases, rating);
   const found = ampacityOf(rules, route, size);
   if (found) return frozen(found);
-  throw new InvalidInputError({
-    argument: "size",
-    value: `${size} in the column ${route.column}`,
-    allowed: "a size that the ampacity table gives for this material and method",
-  });
+  const sizes = sizesOf(rules).filter((one) => ampacityOf(rules, route, one));
+  if (sizes.length > 0) return refuse("size", size, sizes.join(", "), choose(sizes));
+  return refuse("rules", rules.name, "rules with ampacities for this material and method");
 }
 
 /** The usable ampacity on a route; `undefined` where the table has no value. */

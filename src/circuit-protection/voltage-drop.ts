@@ -10,6 +10,7 @@ import { volt } from "../quantity/units/electricity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { amperesOf } from "./checks.ts";
+import { say } from "./statements.ts";
 
 /**
  * A run and the current in it.
@@ -86,6 +87,7 @@ export function dropOf(
       argument: "length",
       value: `${length}`,
       allowed: `a run that leaves some of ${voltage} at ${current}`,
+      hint: say("circuit-protection.fit-larger-conductor"),
     });
   }
   return {

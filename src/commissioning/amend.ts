@@ -1,7 +1,7 @@
 // How is a record corrected so that nothing is lost? A new record, with the old value in its history.
 // Follows common practice of records under control: who, when, why, and what stood there before; no source.
 // Does not cover proof of who it was, nor locking against two people at once.
-import { describe, oneOf } from "../quantity/check.ts";
+import { describe, oneOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import {
   checkOf,
@@ -151,10 +151,7 @@ function doneAt(record: InstallationRecord, path: readonly Segment[]): IsoTime |
 export function recordRevision(record: InstallationRecord, revision: number): InstallationRecord {
   const { history = [], ...last } = checkRecord(record);
   const count = history.length;
-  if (!Number.isInteger(revision) || revision < 0 || revision > count) {
-    const allowed = `a whole number from 0 to ${count}`;
-    throw new InvalidInputError({ argument: "revision", value: describe(revision), allowed });
-  }
+  wholeNumberOf("revision", revision, { min: 0, max: count });
   let back = last as InstallationRecord;
   const own = new Set<unknown>();
   for (let i = count - 1; i >= revision; i--) {

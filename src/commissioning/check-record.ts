@@ -1,7 +1,6 @@
 // Is this a record? Its form, the names of its runs, and its history as `amend` writes it.
 // Follows recordShape, which is derived from the type. Does not cover whether a figure is possible: the steps say that.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import { checkOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import { recordShape } from "./generated/record-shape.ts";
@@ -57,8 +56,4 @@ function requireEntry(entry: Amendment, i: number, last: Amendment | undefined):
   if (last && surelyBefore(entry.at, last.at)) {
     refuse(`${at}.at`, entry.at, `not before the change before it, ${last.at}`);
   }
-}
-
-function refuse(argument: string, value: unknown, allowed: string): never {
-  throw new InvalidInputError({ argument, value: describe(value), allowed });
 }

@@ -1,7 +1,6 @@
 // What stands at a path, and what does a change there really change? Values of a record by the segments of a path.
 // Follows the writing of JavaScript. Does not cover whether a record has such a field: see record-path.ts.
-import { isOfKind } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { isOfKind, numberOf } from "../quantity/check.ts";
 import type { Segment } from "./record-path.ts";
 
 /** The value of a field of an object or a list, if there is one. */
@@ -83,10 +82,7 @@ export function deepCopy(value: unknown): unknown {
 }
 
 function putInList(list: unknown[], at: number, value: unknown, argument: string): void {
-  if (at > list.length) {
-    const allowed = `at most [${list.length}], which adds an item`;
-    throw new InvalidInputError({ argument, value: `position ${at}`, allowed });
-  }
+  numberOf(argument, at, { max: list.length }); // the length itself adds an item
   if (value !== undefined) list[at] = value;
   else list.splice(at, 1);
 }

@@ -2,8 +2,7 @@
 import { type Citation, cite, type Estimate, type Outcome } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe, listOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, siOf } from "../quantity/check.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -11,9 +10,7 @@ import { codeDrainSlope, steepest } from "./drain-slope.ts";
 import { type CondensateCaution, type CondensateStatement, say } from "./statements.ts";
 
 export function requireList(argument: string, list: readonly unknown[], least: number): void {
-  if (listOf(argument, list).length >= least) return;
-  const allowed = `a list of at least ${least}`;
-  throw new InvalidInputError({ argument, value: describe(list), allowed });
+  listOf(argument, list, Infinity, least);
 }
 
 /** No code or manual is known to ask for less fall than 0.5 % (EN 12056-2, from memory). */

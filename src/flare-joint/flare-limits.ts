@@ -2,7 +2,6 @@
 // Follows no standard: arithmetic on limits. Does not cover whether a figure keeps them: judge.ts.
 
 import { flagOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
@@ -44,14 +43,10 @@ export function limitsOf<K extends FlareKind>(
   limits: FlareLimits<K>,
   kind: K,
 ): FlareLimits<K> {
-  const low = siOf(`${argument}.low`, limits?.low, kind, { above: 0 });
+  siOf(`${argument}.low`, limits?.low, kind, { above: 0 });
   const high = siOf(`${argument}.high`, limits.high, kind, { above: 0 });
-  if (low <= high) return limits;
-  throw new InvalidInputError({
-    argument: `${argument}.low`,
-    value: String(limits.low),
-    allowed: `at most ${argument}.high, ${limits.high}`,
-  });
+  siOf(`${argument}.low`, limits.low, kind, { max: high });
+  return limits;
 }
 
 /** What a verdict says of a manual that was read again; nothing where it was not, or where there is none. */

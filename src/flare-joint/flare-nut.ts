@@ -3,9 +3,9 @@
 // Does not cover nuts of another make on a unit's valve: use those that come with the unit.
 
 import { type Citation, cite } from "../assessment/assessment.ts";
-import { describe, objectOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
 import {
@@ -132,9 +132,6 @@ export function flareTubeOfThread(name: string): FlareTube {
   const wanted = short ? name.replace(/\s*UN[FS]?$/i, "").trim() : "";
   const found = Object.entries(threads).find(([, [thread]]) => thread === wanted);
   if (found) return found[0] as FlareTube;
-  throw new InvalidInputError({
-    argument: "name",
-    value: describe(name),
-    allowed: [...new Set(Object.values(threads).map(([thread]) => thread))].join(", "),
-  });
+  const names = [...new Set(Object.values(threads).map(([thread]) => thread))];
+  return refuse("name", name, names.join(", "), choose(names));
 }

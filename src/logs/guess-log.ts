@@ -2,8 +2,7 @@
 // Common practice of loggers and spreadsheets, no source.
 // Does not cover reading: nothing of a guess is taken until the caller hands it to readLog.
 
-import { describe, objectOf, oneOf, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, oneOf, textOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import { decimalOf, type Findings, layoutOf } from "./guess-cells.ts";
@@ -74,9 +73,7 @@ export function guessLog<const W extends Wanted>(
  */
 export function guessLog(text: string): LogGuess<Columns>;
 export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
-  if (typeof text !== "string") {
-    throw new InvalidInputError({ argument: "text", value: describe(text), allowed: "a text" });
-  }
+  textOf("text", text);
   if (wanted !== undefined) {
     for (const [name, kind] of Object.entries(objectOf("wanted", wanted))) {
       oneOf(`wanted.${name}`, textOf(`wanted.${name}`, kind) as Kind, writtenKinds);

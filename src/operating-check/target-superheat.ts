@@ -2,8 +2,8 @@
 // Follows manufacturers' manuals: indoor wet bulb by outdoor dry bulb, ± 5 °F, a dash forbids charging.
 // Does not cover the rest of that chart: only four of its cells were read, none is made up.
 
-import { describe, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtMost, isEqual } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -140,9 +140,7 @@ function sharesOf(
   axis: readonly Quantity<"temperature">[],
 ): [position: number, share: number][] {
   const name = `chart.${argument}s`;
-  if (!Array.isArray(axis) || axis.length < 2) {
-    throw new InvalidInputError({ argument: name, value: describe(axis), allowed: "two or more" });
-  }
+  listOf(name, axis, Infinity, 2);
   const scale: number[] = [];
   axis.forEach((mark, i) => {
     const above = { above: scale.at(-1) ?? 0 };

@@ -1,7 +1,6 @@
 // What does a policy accept, as levels over time? Its checkpoints in SI. Internal.
 // Source: the policy's own. Does not cover the guard band, which the assessment has applied.
-import { describe, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import type { AcceptancePolicy } from "../vacuum-decay/index.ts";
 
 /** A stretch of the hold: s, and Pa. */
@@ -18,14 +17,7 @@ export interface Accepted {
 /** The stretches that the checkpoints make; a rise counts from the first reading. */
 export function acceptedOf(policy: AcceptancePolicy, first: number): Accepted[] {
   const { checkpoints } = objectOf("policy", policy);
-  if (!Array.isArray(checkpoints) || checkpoints.length === 0) {
-    const allowed = "at least one checkpoint";
-    throw new InvalidInputError({
-      argument: "policy.checkpoints",
-      value: describe(checkpoints),
-      allowed,
-    });
-  }
+  listOf("policy.checkpoints", checkpoints, Infinity, 1);
   let before = 0;
   return (checkpoints as AcceptancePolicy["checkpoints"]).map((one, i) => {
     const path = `policy.checkpoints[${i}]`;

@@ -8,8 +8,7 @@ import type {
   TestReading,
   TwoReadingAssessment,
 } from "../pressure-test/index.ts";
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { flagOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
@@ -75,10 +74,7 @@ export function pressureTestPlot(
   const frame = frameOf(options, "pressure-test-plot", say("plots.pressure-test"));
   const { reader } = frame;
   const { temperature = true } = options;
-  if (typeof temperature !== "boolean") {
-    const value = describe(temperature);
-    throw new InvalidInputError({ argument: "temperature", value, allowed: "true or false" });
-  }
+  flagOf("temperature", temperature);
   const rows = testRowsOf(test);
   const { readings, elapsed, isTimed, kind } = rows;
   const [first] = readings as [TestReading];

@@ -1,7 +1,7 @@
 // What does a whole log of a nitrogen test prove?
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover logs in which gas was fed in or let out: start the log after the last change.
-import { listOf, objectOf } from "../quantity/check.ts";
+import { listOf, objectOf, refuse } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
@@ -195,8 +195,7 @@ function statesIn(
       const path = `readings[${i}]`;
       const state = stateOf(path, reading, setup);
       if (reading.elapsed === undefined) {
-        const allowed = "a duration";
-        throw new InvalidInputError({ argument: `${path}.elapsed`, value: "undefined", allowed });
+        refuse(`${path}.elapsed`, undefined, "a duration", "duration");
       }
       isGauge = sameKind(`${path}.pressure`, readings[0] as LogReading, reading);
       return state;

@@ -2,8 +2,8 @@
 // Follows t = V k u(d)/Q with u by JCGM 100:2008, 5.2; the twofold time by JCGM 106:2012, 9.5 (both risks).
 // Does not cover a thermometer that does not follow the gas: no time makes up for it.
 
-import { objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { objectOf, refuse, siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
@@ -78,7 +78,7 @@ export function holdTime(plan: HoldPlan): HoldTime {
   const Q = siOf("leakRate", plan.leakRate, "throughput", { above: 0 });
   const V = volumes.reduce((sum, v) => sum + v, 0);
   if (V === 0) {
-    throw new InvalidInputError({ argument: "volume", value: "nothing", allowed: "a volume" });
+    refuse("volume", undefined, "a volume", "volume");
   }
   const p1 = absoluteSi("pressure", pressure, atmosphere);
   const at = (argument: string, T: TestTemperature): State => ({

@@ -6,7 +6,7 @@
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
-import { describe, isOfKind, listOf, objectOf, oneOf } from "../quantity/check.ts";
+import { isOfKind, listOf, objectOf, oneOf, refuse } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -172,8 +172,7 @@ export function pressurizationPlan(plan: {
 function aboveAir(argument: string, pressure: Quantity<"gaugePressure">, air: number): number {
   if (isOfKind(pressure, "gaugePressure") && pressure.si >= 1)
     return absoluteSi(argument, pressure, air);
-  const allowed = "a gaugePressure of 1 Pa or more";
-  throw new InvalidInputError({ argument, value: describe(pressure), allowed });
+  return refuse(argument, pressure, "a gaugePressure of 1 Pa or more", "gaugePressure");
 }
 
 function stagesTo(test: Quantity<"gaugePressure">, pattern: StagePattern): Stage[] {

@@ -1,6 +1,7 @@
 // How every function of the library looks at its arguments, so that a mistake that the compiler did
 // not see (JavaScript, JSON, a cast) is named instead of turning into a wrong number. Internal.
 import { type BrokenBound, type Hint, InvalidInputError, type OutOfRangeError } from "./errors.ts";
+import { choose, type Entry, enter } from "./hints.ts";
 import type { Kind } from "./kinds.ts";
 import { noiseAt } from "./limit.ts";
 import type { Quantity, Unit } from "./quantity.ts";
@@ -20,7 +21,7 @@ type ErrorClass = typeof InvalidInputError | typeof OutOfRangeError;
 export function describe(value: unknown): string {
   const type = typeof value;
   try {
-    if (typeof value === "string") return `the text ${JSON.stringify(value.slice(0, 40))}`;
+    if (type === "string") return `the text ${JSON.stringify((value as string).slice(0, 40))}`;
     const { kind } = value as { kind?: unknown };
     if (typeof kind === "string") {
       const text = type === "function" ? `a unit of ${kind}` : `${kind} ${value}`;
@@ -30,6 +31,21 @@ export function describe(value: unknown): string {
   } catch {} // nothing at all, or a getter or a toString that throws
   if (value === null || ["undefined", "number", "boolean"].includes(type)) return String(value);
   return `${type === "object" ? "an" : "a"} ${type}`;
+}
+
+/** Throws: the value is not what is allowed. The hint says what a person enters instead, or does about it. */
+export function refuse(
+  argument: string,
+  value: unknown,
+  allowed: string,
+  hint?: Entry | Hint,
+): never {
+  throw new InvalidInputError({
+    argument,
+    value: describe(value),
+    allowed,
+    hint: typeof hint === "string" ? enter(hint) : hint,
+  });
 }
 
 /** Whether `value` is a quantity, of any copy of the package, and of the kind when one is asked for. */
@@ -46,14 +62,13 @@ export function isOfKind(value: unknown, kind?: Kind): boolean {
 /** Throws unless `value` is a quantity, of the kind when one is asked for. */
 export function requireKind(argument: string, value: unknown, kind?: Kind): void {
   if (isOfKind(value, kind)) return;
-  const allowed = kind ? `the kind ${kind}` : "a quantity";
-  throw new InvalidInputError({ argument, value: describe(value), allowed });
+  refuse(argument, value, kind ? `the kind ${kind}` : "a quantity", kind ?? "quantity");
 }
 
 /** An object that has to be there: options, a reading, an instrument. */
 export function objectOf<T extends object>(argument: string, given: T): T {
   if (typeof given === "object" && given !== null && !Array.isArray(given)) return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "an object" });
+  return refuse(argument, given, "an object");
 }
 
 /** A list that has to be there, without holes; `most` items where the work grows faster than the list. */
@@ -61,35 +76,39 @@ export function listOf<T>(
   argument: string,
   given: readonly T[],
   most: number = Infinity,
+  least?: number,
 ): readonly T[] {
-  if (!Array.isArray(given)) {
-    throw new InvalidInputError({ argument, value: describe(given), allowed: "an array" });
-  }
+  if (!Array.isArray(given)) refuse(argument, given, "an array");
   const hole = given.findIndex((_, i) => !(i in given));
-  if (hole >= 0) {
-    const at = `${argument}[${hole}]`;
-    throw new InvalidInputError({ argument: at, value: "undefined", allowed: "a value" });
-  }
-  numberOf(`${argument}.length`, given.length, { max: most });
+  if (hole >= 0) refuse(`${argument}[${hole}]`, undefined, "a value");
+  numberOf(`${argument}.length`, given.length, { min: least, max: most });
   return given;
 }
 
 /** A text that has to be there. */
 export function textOf(argument: string, given: string): string {
   if (typeof given === "string") return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "a text" });
+  return refuse(argument, given, "a text", "text");
+}
+
+/** A day of the calendar, written "2026-11-29". */
+export function dayOf(argument: string, day: string): string {
+  const time = /^\d{4}-\d\d-\d\d$/.test(textOf(argument, day)) ? Date.parse(`${day}T00:00Z`) : NaN;
+  // 2026-02-30 is read as March 2 by some engines.
+  if (time >= 0 && new Date(time).toISOString().startsWith(day)) return day;
+  return refuse(argument, day, 'a day such as "2026-11-29"', "day");
 }
 
 /** A switch that has to be on or off. */
 export function flagOf(argument: string, given: boolean): boolean {
   if (typeof given === "boolean") return given;
-  throw new InvalidInputError({ argument, value: describe(given), allowed: "true or false" });
+  return refuse(argument, given, "true or false", "yes-or-no");
 }
 
 /** Throws unless `value` is a unit of the kind; where any will do, ask for its own: {@link anyKindOf}. */
 export function requireUnit(argument: string, value: unknown, kind: Kind): void {
   if (typeof value === "function" && (value as Unit<Kind>).kind === kind) return;
-  throw new InvalidInputError({ argument, value: describe(value), allowed: `a unit of ${kind}` });
+  refuse(argument, value, `a unit of ${kind}`);
 }
 
 /** The kind of a unit, or words for an error where it is none. */
@@ -99,11 +118,7 @@ export const anyKindOf = (unit: { readonly kind: Kind } | undefined): Kind =>
 /** Throws unless the quantity's values add, so that their difference is of the same kind. */
 export function requireAdditive<K extends Kind>(argument: string, value: Quantity<K>): void {
   if (value.unit.difference.kind === value.kind) return;
-  throw new InvalidInputError({
-    argument,
-    value: describe(value),
-    allowed: "a difference; a point on a scale cannot be multiplied or divided",
-  });
+  refuse(argument, value, "a difference, not a point on a scale");
 }
 
 /**
@@ -133,7 +148,7 @@ const sanePositive: Limits = { above: 1e-30, max: 1e30 };
 /** A number that is one: no text, not NaN, not infinite. */
 export function finiteOf(argument: string, value: number): number {
   if (Number.isFinite(value)) return value;
-  throw new InvalidInputError({ argument, value: describe(value), allowed: "a finite number" });
+  return refuse(argument, value, "a finite number", "number");
 }
 
 /** A plain number within the limits. */
@@ -149,7 +164,7 @@ export function numberOf(
 /** A count: a whole number within the limits. */
 export function wholeNumberOf(argument: string, value: number, limits: Limits): number {
   if (Number.isInteger(numberOf(argument, value, limits))) return value;
-  throw new InvalidInputError({ argument, value: String(value), allowed: "a whole number" });
+  return refuse(argument, value, "a whole number", "whole-number");
 }
 
 /** One of a few words. */
@@ -160,15 +175,11 @@ export function oneOf<T extends string | number>(
   hint?: Hint,
 ): T {
   if (allowed.includes(value)) return value;
-  throw new InvalidInputError({
-    argument,
-    value: describe(value),
-    allowed: allowed.join(", "),
-    ...(hint && { hint }),
-  });
+  return refuse(argument, value, allowed.join(", "), hint ?? choose(allowed));
 }
 
-function within(
+/** A figure within the limits; where it is shown with a unit, so are they. `noise` is of binary arithmetic. */
+export function within(
   argument: string,
   value: number,
   { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint }: Limits,
@@ -186,13 +197,13 @@ function within(
     ["max", "at most", max, value > max],
     ["below", "less than", below, value >= below],
   ] as const;
-  const stated = bounds.filter(([, , limit]) => Math.abs(limit) < Infinity);
-  const [is, , limit] = stated.find(([, , , broken]) => broken) ?? bounds[0];
+  const stated = bounds.filter(([, , limit]) => Number.isFinite(limit));
+  const [is, , limit] = bounds.find(([, , , broken]) => broken) as (typeof bounds)[number];
   throw new Failure({
     argument,
     value: String(shown),
     allowed: stated.map(([, words, limit]) => `${words} ${figureOf(limit)}`).join(" and "),
     bound: { value: shown, is, limit: figureOf(limit) } as BrokenBound,
-    ...(hint && { hint }),
+    hint,
   });
 }

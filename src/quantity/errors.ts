@@ -56,32 +56,30 @@ export type HintValue = string | number | AnyQuantity | { readonly verbatim: str
  * } catch (error) {
  *   message = (error as InvalidInputError).message;
  * }
- * message; // => psia: -3 psia is not allowed; allowed: 0 psia or more
+ * message; // => psia: -3 psia is not allowed; allowed: at least 0 psia
  * ```
  */
 export class InvalidInputError extends Error {
   /** `InvalidInputError`, also after minification. */
   override name = "InvalidInputError";
   /** Path of the offending argument as the caller wrote it, such as `start.pressure`. */
-  readonly argument: string;
+  declare readonly argument: string;
   /** The value that was passed, with its unit where it has one. */
-  readonly value: string;
+  declare readonly value: string;
   /** What would have been accepted, with units. */
-  readonly allowed: string;
+  declare readonly allowed: string;
   /** What to do about it, where there is something to say: `explain(error.hint, english)`. */
-  readonly hint: Hint | undefined;
+  declare readonly hint: Hint | undefined;
   /** The bound that the value broke, where it broke one. */
-  readonly bound: BrokenBound | undefined;
+  declare readonly bound: BrokenBound | undefined;
 
   /** Makes the error and its message from the parts of the problem. */
-  constructor({ argument, value, allowed, bound, hint }: InputProblem) {
-    const more = hint ? ` (${hint.code})` : "";
+  constructor(problem: InputProblem) {
+    const { argument, value, allowed, hint } = problem;
+    // What goes into a field (a number, a length) is what is allowed, once more.
+    const more = hint && !/\.enter\./.test(hint.code) ? ` (${hint.code})` : "";
     super(`${argument}: ${value} is not allowed; allowed: ${allowed}${more}`);
-    this.argument = argument;
-    this.value = value;
-    this.allowed = allowed;
-    this.bound = bound;
-    this.hint = hint;
+    Object.assign(this, problem);
   }
 }
 

@@ -1,9 +1,37 @@
-// What to do about a quantity that cannot be? The codes of these hints; the sentences are in language/.
-// Follows errors.ts. Does not cover the hints of other modules: each has its own.
+// What to do about a quantity that cannot be, or about what is none? The codes of these hints; the sentences are in
+// language/. Follows errors.ts. Does not cover the hints of other modules: each has its own.
 import type { Hint } from "./errors.ts";
+import type { Kind } from "./kinds.ts";
 
-/** The hints of this module. */
-export type QuantityHint = "quantity.below-vacuum" | "quantity.station-pressure-as-is";
+/** What goes into a field: a quantity of a kind, or of any, or something else that is no quantity. */
+export type Entry = Kind | "quantity" | "number" | "whole-number" | "text" | "yes-or-no" | "day";
+
+/** The hints of this module without values. */
+export type QuantityHint =
+  | "quantity.below-vacuum"
+  | "quantity.station-pressure-as-is"
+  | `quantity.enter.${Entry}`;
+
+/** The hints of this module: values by code. */
+export type QuantityHints = Readonly<Record<QuantityHint, Readonly<Record<never, never>>>> & {
+  /** The words of the interface, among which a menu lets choose. */
+  readonly "quantity.enter.choice": Choices;
+  /** The names of fields, one of which has to be filled in. */
+  readonly "quantity.enter.one-of": Choices;
+};
+
+interface Choices {
+  readonly choices: readonly { readonly verbatim: string }[];
+}
 
 /** A hint of this module. */
 export const quantityHint = (code: QuantityHint): Hint => ({ code, values: {} });
+
+/** The hint for what goes into a field. */
+export const enter = (what: Entry): Hint => ({ code: `quantity.enter.${what}`, values: {} });
+
+/** The hint for one of a few words, or of a few fields. */
+export const choose = (words: readonly (string | number)[], what = "choice"): Hint => ({
+  code: `quantity.enter.${what}`,
+  values: { choices: words.map((word) => ({ verbatim: String(word) })) },
+});

@@ -15,7 +15,7 @@ export {
   isInvalidInputError,
   OutOfRangeError,
 } from "./errors.ts";
-export type { QuantityHint } from "./hints.ts";
+export type { Entry, QuantityHint, QuantityHints } from "./hints.ts";
 export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
 export { type Plain, revive, toPlain } from "./plain.ts";

@@ -1,7 +1,15 @@
 // What does a number mean? A value with its kind and the unit in which it was entered.
 // Follows ISO 80000-1:2022 (quantities and units) and the SI Brochure, 9th ed.
 // Does not cover general dimensional algebra: products that the trade needs are in products.ts.
-import { finiteOf, requireAdditive, requireKind, requireUnit, wholeNumberOf } from "./check.ts";
+import {
+  finiteOf,
+  refuse,
+  requireAdditive,
+  requireKind,
+  requireUnit,
+  wholeNumberOf,
+  within,
+} from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { AdditiveKind, DifferenceOf, Kind, PointKind } from "./kinds.ts";
 
@@ -94,14 +102,10 @@ export class Quantity<in out K extends Kind> {
     this.kind = unit.kind;
     this.si = finiteOf(unit.symbol, si) + 0; // −0 becomes 0
     this.unit = unit;
-    if (si < 0 && (unit.kind === "temperature" || unit.kind === "absolutePressure")) {
-      throw new InvalidInputError({
-        argument: unit.symbol,
-        value: this.toString(),
-        allowed: `${clean(-unit.offset / unit.scale, unit.offset)} ${unit.symbol} or more`,
-      });
-    }
     Object.freeze(this);
+    if (si < 0 && (unit.kind === "temperature" || unit.kind === "absolutePressure")) {
+      within(unit.symbol, si, { min: 0 }, InvalidInputError, this, unit as never);
+    }
   }
 
   /**
@@ -187,9 +191,7 @@ export class Quantity<in out K extends Kind> {
     const plain = typeof divisor === "number";
     if (!plain) requireKind("dividedBy", divisor, this.kind);
     const by = plain ? finiteOf("dividedBy", divisor) : (divisor as Quantity<K>).si;
-    if (by === 0) {
-      throw new InvalidInputError({ argument: "dividedBy", value: "0", allowed: "not 0" });
-    }
+    if (by === 0) refuse("dividedBy", by, "not 0");
     return plain ? new Quantity(this.si / by, this.unit) : finiteOf("dividedBy", this.si / by);
   }
 
@@ -229,7 +231,7 @@ export class Quantity<in out K extends Kind> {
     if (hint === "default") {
       throw new InvalidInputError({
         argument: "+ or ==",
-        value: this.toString(),
+        value: String(this),
         allowed: "plus(), minus() and equals()",
       });
     }

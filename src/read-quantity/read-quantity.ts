@@ -2,8 +2,7 @@
 // Follows ISO 80000-1:2022, 7.3 for numbers, and the trade's notation (common practice, no source).
 // Does not cover sums, products and parentheses: those are field-text's.
 import type { Verbatim } from "../assessment/statement.ts";
-import { describe, listOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { FieldTextError } from "./field-text-error.ts";
@@ -72,14 +71,10 @@ export function readQuantity<K extends Kind>(
   options: ReadQuantityOptions<K>,
 ): Quantity<K> {
   const { kind, units, locale } = objectOf("options", options);
-  listOf("options.units", units).forEach((unit, i) => {
+  listOf("options.units", units, Infinity, 1).forEach((unit, i) => {
     requireUnit(`options.units[${i}]`, unit, units[0]?.kind ?? kind);
   });
-  const [first] = units;
-  if (!first) {
-    const allowed = "at least one unit";
-    throw new InvalidInputError({ argument: "options.units", value: describe(units), allowed });
-  }
+  const [first] = units as [Unit<K>];
   oneOf("options.kind", kind, [first.kind]);
   const symbols = units.map(({ symbol }) => verbatim(symbol));
   const names = lookupOf(namesFor(units));

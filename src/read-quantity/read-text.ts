@@ -1,8 +1,7 @@
 // Of what parts is the text made that a person typed for a quantity? The beginning of every reading.
 // Follows the notation of tokens.ts.
 // Does not cover what the parts mean together.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { textOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import { FieldTextError } from "./field-text-error.ts";
 import { numberMarks } from "./number-marks.ts";
@@ -21,16 +20,9 @@ interface Field extends Vocabulary {
 
 /** The parts of the text, at least one. */
 export function readText(text: string, { kind, locale, ...allowed }: Field): Token[] {
-  if (typeof text !== "string") {
-    throw new InvalidInputError({ argument: "text", value: describe(text), allowed: "a string" });
-  }
-  if (text.length > longest) {
-    throw new FieldTextError(
-      text,
-      longest,
-      text.length,
-      say("field-text.shorter", { most: longest }),
-    );
+  const { length } = textOf("text", text);
+  if (length > longest) {
+    throw new FieldTextError(text, longest, length, say("field-text.shorter", { most: longest }));
   }
   const marks = numberMarks(locale);
   const plain = plainText(text, marks.digits);

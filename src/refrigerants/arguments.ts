@@ -99,16 +99,24 @@ export function saturationTemperatureOf(
 }
 
 function outOfPressureRange(
-  { unit, ...pressure }: ReadPressure,
+  pressure: ReadPressure,
   min: number,
   max: number,
   designation: string,
 ): OutOfRangeError {
-  const shown = (si: number) => `${Number((si / unit.scale).toPrecision(6))} ${unit.symbol}`;
+  const unit = pressure.unit as Unit<"absolutePressure">;
+  const rounded = (si: number) => Number((si / unit.scale).toPrecision(6));
+  const shown = (si: number) => `${rounded(si)} ${unit.symbol}`;
+  const limits = pressure.si < min ? (["min", min] as const) : (["max", max] as const);
   return new OutOfRangeError({
     argument: "pressure",
     value: shown(pressure.si),
     allowed: `at least ${shown(min)} and at most ${shown(max)}`,
+    bound: {
+      value: pressure as Quantity<"absolutePressure">,
+      is: limits[0],
+      limit: unit(rounded(limits[1])),
+    },
     hint: say("refrigerants.range-of", { refrigerant: { verbatim: designation } }),
   });
 }

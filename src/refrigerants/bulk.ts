@@ -107,10 +107,14 @@ export function saturationArray(
   const position = fill(plan, values, target, min * (1 - 1e-8), max * (1 + 1e-8));
   if (position === values.length) return target;
   const unit = plan.inverse ? "Pa" : "K";
+  const value = values[position] as number;
   throw new OutOfRangeError({
     argument: `values[${position}]`,
-    value: `${values[position]} ${unit}`,
+    value: `${value} ${unit}`,
     allowed: `at least ${Number(min.toPrecision(6))} ${unit} and at most ${Number(max.toPrecision(6))} ${unit}`,
+    ...(Number.isFinite(value) && {
+      bound: value < min ? { value, is: "min", limit: min } : { value, is: "max", limit: max },
+    }),
     hint: say("refrigerants.range-of", { refrigerant: { verbatim: designation } }),
   });
 }

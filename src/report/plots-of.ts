@@ -2,8 +2,7 @@
 // Follows SVG 2 for the elements. A picture that is written in another way is refused rather than mended.
 // Does not cover whether it shows what its title says.
 import type { InstallationAssessment, InstallationRecord } from "../commissioning/index.ts";
-import { describe, listOf, objectOf, oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, oneOf, refuse } from "../quantity/check.ts";
 
 import type { HtmlReportOptions, ReportPlot } from "./report-options.ts";
 
@@ -76,8 +75,4 @@ function isPicture(svg: unknown): svg is string {
     }
   }
   return open.length === 0 && roots === 1;
-}
-
-function refuse(argument: string, value: unknown, allowed: string): never {
-  throw new InvalidInputError({ argument, value: describe(value), allowed });
 }

@@ -9,7 +9,7 @@ import type {
 } from "../commissioning/index.ts";
 import { type FigureTextOptions, figureText } from "../display/index.ts";
 import type { PlotLanguage } from "../plots/index.ts";
-import { describe, objectOf } from "../quantity/check.ts";
+import { describe, flagOf, objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 
 /**
@@ -71,9 +71,6 @@ export function checkOptions(options: ReportOptions): ReturnType<typeof figureTe
       allowed: "a text that is not empty, such as 2026-05-06 09:30",
     });
   }
-  if (appendix !== undefined && typeof appendix !== "boolean") {
-    const value = describe(appendix);
-    throw new InvalidInputError({ argument: "options.appendix", value, allowed: "true or false" });
-  }
+  if (appendix !== undefined) flagOf("options.appendix", appendix);
   return figureText(options);
 }

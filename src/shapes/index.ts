@@ -30,4 +30,13 @@ export {
 } from "./shape.ts";
 export { segmentsOf, shapeAt } from "./shape-at.ts";
 export { type Leaves, visitOf } from "./visit.ts";
-export { errorOf, type Finding, refuse, startWalk, tried, type Visit, type Walk } from "./walk.ts";
+export {
+  errorOf,
+  type Finding,
+  findingOf,
+  refuse,
+  startWalk,
+  tried,
+  type Visit,
+  type Walk,
+} from "./walk.ts";

@@ -1,8 +1,8 @@
 // Which moment is meant, and is one surely before another? Dates and times of a record.
 // Follows ISO 8601-1:2019, calendar date and extended format (from memory).
 // Does not cover week dates, ordinal dates, durations and leap seconds.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
+import { enter } from "../quantity/hints.ts";
 
 /**
  * A date or a moment by ISO 8601, stated by the caller: `2026-05-04`, `2026-05-04T14:30` or
@@ -43,11 +43,8 @@ export function momentOf(path: string, text: IsoTime): Moment {
       return { from: from - shift, to: from - shift + span - 1, zoned: offset !== undefined };
     }
   }
-  throw new InvalidInputError({
-    argument: path,
-    value: describe(text),
-    allowed: "a date or a moment by ISO 8601, such as 2026-05-04 or 2026-05-04T14:30+02:00",
-  });
+  const allowed = "a date or a moment by ISO 8601, such as 2026-05-04 or 2026-05-04T14:30+02:00";
+  return refuse(path, text, allowed, enter("day"));
 }
 
 /** Whether one, or what was so many ms `earlier` (later when negative), is surely before the other: a day without a time, or a time without an offset, can be any that it may mean. */

@@ -1,26 +1,25 @@
 // Has a live value, typed or from JavaScript, the form that it should have? A frozen copy, or the typed error.
 // Follows the shapes that are derived from the types. Does not cover JSON: the codecs of wire do.
 import { isOfKind } from "../quantity/check.ts";
+import { enter } from "../quantity/hints.ts";
 import { type Path, pathText } from "./path-text.ts";
 import type { Shape } from "./shape.ts";
 import { type Leaves, visitOf } from "./visit.ts";
-import { errorOf, refuse, startWalk, type Visit } from "./walk.ts";
-
-const as = (allowed: string, fits: Visit["fits"]): Visit => ({
-  allowed,
-  fits,
-  of: (value, walk) => (fits(value) ? value : refuse(walk, value, allowed)),
-});
+import { errorOf, leaf, startWalk, type Visit } from "./walk.ts";
 
 const live: Leaves = {
   quantity: (kind) =>
-    as(kind ? `the kind ${kind}` : "a quantity", (value) => isOfKind(value, kind)),
+    leaf(
+      kind ? `the kind ${kind}` : "a quantity",
+      (value) => isOfKind(value, kind),
+      enter(kind ?? "quantity"),
+    ),
   unit: (kind) =>
-    as(
+    leaf(
       `a unit of ${kind}`,
       (value) => typeof value === "function" && "kind" in value && value.kind === kind,
     ),
-  named: () => as("an object", (value) => typeof value === "object" && value !== null),
+  named: () => leaf("an object", (value) => typeof value === "object" && value !== null),
   done: Object.freeze,
 };
 

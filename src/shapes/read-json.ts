@@ -1,12 +1,13 @@
 // What do quantities, units and named objects look like in JSON, and how do they come alive? The leaves of reading.
 // Follows Quantity.toJSON. Does not cover lists and fields: the walk of shapes does.
 import { unitsBySymbol } from "../quantity/catalogue.ts";
+import { enter } from "../quantity/hints.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { QuantityJson, Unit } from "../quantity/quantity.ts";
 import { isRecord } from "./is-record.ts";
-import { oneOfWords } from "./leaf-visits.ts";
+import { number, oneOfWords, words } from "./leaf-visits.ts";
 import type { Leaves } from "./visit.ts";
-import { refuse, tried, type Visit, type Walk } from "./walk.ts";
+import { leaf, refuse, tried, type Visit, type Walk } from "./walk.ts";
 
 /** JSON becomes live, frozen values. */
 export const reading: Leaves = {
@@ -38,11 +39,13 @@ export const reading: Leaves = {
 function quantityOf(kind: Kind): Visit {
   const units = unitsBySymbol("kind", kind);
   const allowed = `a quantity of the kind ${kind}: an object with kind, value and unit`;
+  const hint = enter(kind);
   return {
     allowed,
+    hint,
     fits: (value) => isRecord(value) && value.kind === kind,
     of(json, walk) {
-      if (!isRecord(json)) return refuse(walk, json, allowed);
+      if (!isRecord(json)) return refuse(walk, json, allowed, hint);
       const { kind: own, value, unit: symbol } = json as Partial<QuantityJson>;
       const unit = units.get(symbol as string);
       const names = Object.keys(json).length;
@@ -65,6 +68,8 @@ function made(walk: Walk, unit: Unit<Kind>, value: number): unknown {
   }
 }
 
+const noSuchField = leaf("no such field; the fields are kind, value, unit", () => false);
+
 /** Which part of a quantity does not fit. */
 function refusePart(
   walk: Walk,
@@ -72,20 +77,17 @@ function refusePart(
   kind: Kind,
   units: ReadonlyMap<string, unknown>,
 ): undefined {
-  const part = (name: string, allowed: string) => {
+  const part = (name: string, visit: Visit) => {
     walk.path.push(name);
-    refuse(walk, json[name], allowed);
+    visit.of(json[name], walk);
     walk.path.pop();
   };
   for (const name of Object.keys(json)) {
-    if (!["kind", "value", "unit"].includes(name)) {
-      part(name, "no such field; the fields are kind, value, unit");
-    }
+    if (!["kind", "value", "unit"].includes(name)) part(name, noSuchField);
   }
-  if (json.kind !== kind) part("kind", kind);
-  if (!Number.isFinite(json.value)) part("value", "a finite number");
-  if (json.kind === kind && !units.has(json.unit as string))
-    part("unit", [...units.keys()].join(", "));
+  part("kind", words([kind]));
+  part("value", number);
+  if (json.kind === kind) part("unit", words([...units.keys()]));
   return undefined;
 }
 

@@ -4,7 +4,7 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { alternatives } from "./alternatives.ts";
 import { isRecord } from "./is-record.ts";
-import { oneOfWords, primitives, text, tooLong, words } from "./leaf-visits.ts";
+import { primitives, text, tooLong, words } from "./leaf-visits.ts";
 import {
   type CasesShape,
   casesOf,
@@ -58,7 +58,7 @@ function list(visitAt: (i: number) => Visit, { done }: Leaves, count?: number): 
       if (!Array.isArray(value)) return refuse(walk, value, "a list");
       const { length } = value;
       if (length > limits.listItems) {
-        return tooLong(walk, `a list of ${length} items`, limits.listItems);
+        return tooLong(walk, `a list of ${length} items`, length, limits.listItems);
       }
       if (count !== undefined && length !== count) return refuse(walk, value, allowed);
       const copy: unknown[] = [];
@@ -125,7 +125,7 @@ function fields(shape: FieldsShape, leaves: Leaves, root: Shape): Visit {
         if (own === undefined && optional) continue;
         path[at] = name;
         if (isOver(walk)) break;
-        if (own === undefined) refuse(walk, own, visit.allowed);
+        if (own === undefined) refuse(walk, own, visit.allowed, visit.hint);
         else if (counts(walk)) copy[name] = visit.of(own, walk, beside && value[beside]);
       }
       path.pop();
@@ -137,7 +137,7 @@ function fields(shape: FieldsShape, leaves: Leaves, root: Shape): Visit {
 /** One of several objects, told apart by a field. */
 function cases({ by, cases: shapes }: CasesShape, leaves: Leaves, root: Shape): Visit {
   const visits = new Map<string, Visit>();
-  const allowed = oneOfWords(Object.keys(shapes));
+  const known = words(Object.keys(shapes));
   return {
     allowed: "an object",
     fits: isRecord,
@@ -151,7 +151,7 @@ function cases({ by, cases: shapes }: CasesShape, leaves: Leaves, root: Shape): 
         return visit.of(value, walk);
       }
       walk.path.push(by);
-      refuse(walk, word, allowed);
+      known.of(word, walk);
       walk.path.pop();
       return undefined;
     },

@@ -1,6 +1,6 @@
 // What does a walk through a value carry with it? Where it is, what it found wrong, how much it has seen.
 // Follows no standard. Does not cover which way it goes: visit.ts follows the shape.
-import { type Hint, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { type Path, pathText, shown } from "./path-text.ts";
 
 /** How much a walk looks at before it refuses. */
@@ -16,11 +16,8 @@ export interface WalkLimits {
 }
 
 /** Something that a walk found wrong. */
-export interface Finding {
+export interface Finding extends Omit<InputProblem, "argument"> {
   readonly path: Path;
-  readonly value: string;
-  readonly allowed: string;
-  readonly hint?: Hint | undefined;
 }
 
 /** The state of a walk. */
@@ -45,12 +42,25 @@ export function startWalk(limits: WalkLimits, most: number): Walk {
 export const isOver = ({ findings, most }: Walk): boolean => findings.length >= most;
 
 /** Notes that this value is not allowed here; nothing comes of it. */
-export function refuse(walk: Walk, value: unknown, allowed: string, hint?: Hint): undefined {
+export function refuse(
+  walk: Walk,
+  value: unknown,
+  allowed: string,
+  hint?: Visit["hint"],
+): undefined {
   if (!isOver(walk)) {
     walk.findings.push({ path: [...walk.path], value: shown(value), allowed, hint });
   }
   return undefined;
 }
+
+/** A value without parts: as it is where it fits. */
+export const leaf = (allowed: string, fits: Visit["fits"], hint?: Visit["hint"]): Visit => ({
+  allowed,
+  hint,
+  fits,
+  of: (value, walk) => (fits(value) ? value : refuse(walk, value, allowed, hint)),
+});
 
 /** Runs what may refuse a value by the typed error, and notes what it refused. */
 export function tried<T>(walk: Walk, act: () => T): T | undefined {
@@ -58,11 +68,16 @@ export function tried<T>(walk: Walk, act: () => T): T | undefined {
     return act();
   } catch (error) {
     if (!isInvalidInputError(error)) throw error;
-    const { value, allowed, hint } = error;
-    if (!isOver(walk)) walk.findings.push({ path: [...walk.path], value, allowed, hint });
+    if (!isOver(walk)) walk.findings.push(findingOf([...walk.path], error));
     return undefined;
   }
 }
+
+/** What a typed error says, as a finding. */
+export const findingOf = (
+  path: Path,
+  { value, allowed, bound, hint }: InvalidInputError,
+): Finding => ({ path, value, allowed, bound, hint });
 
 /** Counts one value more; false when they are too many. */
 export function counts(walk: Walk): boolean {
@@ -76,19 +91,16 @@ export function counts(walk: Walk): boolean {
 }
 
 /** The typed error of a finding. */
-export function errorOf({ path, value, allowed, hint }: Finding, whole: string): InvalidInputError {
-  return new InvalidInputError({
-    argument: pathText(path, whole),
-    value,
-    allowed,
-    ...(hint && { hint }),
-  });
+export function errorOf({ path, ...problem }: Finding, whole: string): InvalidInputError {
+  return new InvalidInputError({ argument: pathText(path, whole), ...problem });
 }
 
 /** How a value of one form is looked at. */
 export interface Visit {
   /** What is allowed, in words. */
   readonly allowed: string;
+  /** What a person enters here. */
+  readonly hint?: InputProblem["hint"];
   /** Whether a value was meant to have this form, at a glance. */
   readonly fits: (value: unknown) => boolean;
   /** The value as it goes on, of nothing but what the form knows; undefined where something was refused. */

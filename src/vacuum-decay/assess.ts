@@ -1,8 +1,7 @@
 // What does this vacuum log prove? Dry and tight, leak, moisture, both, outgassing, or nothing yet.
 // Follows JCGM 106:2012, 8.3 for the decision, vacuum handbooks §1.3.3 for the shapes, Burnham & Anderson
 // (2002) for weighing them. Does not cover leaks that only pressure shows: see pressure-test.
-import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { assessmentOf } from "./assessment.ts";
 import { type Collector, collect, createCollector } from "./collect.ts";
 import type { VacuumDecayAssessment } from "./decay-assessment.ts";
@@ -35,15 +34,8 @@ export function readingSi(
 /** The collected log of a whole input. */
 export function collectAll(input: VacuumDecayInput): Collector {
   const { readings, ...options } = objectOf("input", input);
-  if (!Array.isArray(readings) || readings.length === 0) {
-    throw new InvalidInputError({
-      argument: "readings",
-      value: describe(readings),
-      allowed: "an array with at least one reading",
-    });
-  }
   const log = createCollector(settingsOf(options), Infinity);
-  const rows = listOf("readings", readings).map((reading, row) =>
+  const rows = listOf("readings", readings, Infinity, 1).map((reading, row) =>
     readingSi(`readings[${row}]`, reading, row),
   );
   rows.sort((one, other) => one.t - other.t);

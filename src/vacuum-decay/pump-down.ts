@@ -1,8 +1,7 @@
 // How long does it take to reach the target? Pump-down through hoses, and dilution by repeated evacuation.
 // Follows vacuum handbooks: V·dp/dt = −S_eff(p)·(p − p_ult). Does not cover water, which sets the pace below
 // about 2000 micron in a wet system, nor the refrigerant in the oil.
-import { listOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, numberOf, objectOf, refuse, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { fraction } from "../quantity/units/ratio.ts";
 import { second } from "../quantity/units/time.ts";
@@ -59,11 +58,7 @@ export function pumpDownTime(input: PumpDownInput): Quantity<"duration"> {
   listOf("tubes", tubes, 100);
   if (tubes.length === 0) return second((V / S) * Math.log((p1 - low) / (p2 - low)));
   if (temperature === undefined) {
-    throw new InvalidInputError({
-      argument: "temperature",
-      value: "nothing",
-      allowed: "a temperature, with tubes",
-    });
+    refuse("temperature", undefined, "a temperature, with tubes", "temperature");
   }
   const T = siOf("temperature", temperature, "temperature", { min: 200, max: 400 });
   const sizes = tubes.map(

@@ -7,6 +7,7 @@ import { frozenInPlace } from "../quantity/frozen.ts";
 import {
   errorOf,
   type Finding,
+  findingOf,
   pathText,
   reading,
   type Shape,
@@ -158,13 +159,8 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
       numberOf("spaces", spaces, { min: 0, max: 10 });
       const limits = limitsOf(stated);
       const text = JSON.stringify(codec.encode(value, limits), undefined, spaces);
-      if (text.length <= limits.textLength) return text;
-      const allowed = `at most ${limits.textLength}`;
-      throw new InvalidInputError({
-        argument: name,
-        value: `a text of ${text.length} characters`,
-        allowed,
-      });
+      numberOf(`${name}.length`, text.length, { max: limits.textLength });
+      return text;
     },
     jsonSchema: () =>
       jsonSchemaOf(shape, {
@@ -191,8 +187,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
       return read(json, limits, most).findings;
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
-      const { argument, value, allowed, hint } = error;
-      return [{ path: argument === name ? [] : [argument], value, allowed, hint }];
+      return [findingOf(error.argument === name ? [] : [error.argument], error)];
     }
   }
 

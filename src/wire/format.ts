@@ -1,8 +1,8 @@
 // In which version of the format was this written, and how does it become the present one?
 // Follows no standard. Does not cover versions to come: they are refused by name.
 
-import { type Hint, InvalidInputError } from "../quantity/errors.ts";
-import { isRecord, shown } from "../shapes/index.ts";
+import { numberOf, refuse, wholeNumberOf } from "../quantity/check.ts";
+import { isRecord } from "../shapes/index.ts";
 import { wireHint } from "./hints.ts";
 import type { JsonObject } from "./json-value.ts";
 
@@ -24,21 +24,13 @@ export interface Format {
 export function inPresentVersion(json: unknown, { version, steps }: Format): unknown {
   if (!isRecord(json)) return json; // the shape says so
   const written = json.version;
-  if (!Number.isInteger(written) || (written as number) < 1) {
-    refuse("version", shown(written), `a whole number from 1 to ${version}`);
-  }
-  if ((written as number) > version) {
-    refuse("version", String(written), `at most ${version}`, wireHint("wire.newer-version"));
-  }
+  wholeNumberOf("version", written as number, { min: 1 });
+  numberOf("version", written as number, { max: version, hint: wireHint("wire.newer-version") });
   let document = json as JsonObject;
   for (let from = written as number; from < version; from++) {
     const step = steps.find((one) => one.from === from);
-    if (!step) return refuse("version", String(from), "a version with a step to the next");
+    if (!step) return refuse("version", from, "a version with a step to the next");
     document = { ...step.change(document), version: from + 1 };
   }
   return document;
-}
-
-function refuse(argument: string, value: string, allowed: string, hint?: Hint): never {
-  throw new InvalidInputError({ argument, value, allowed, ...(hint && { hint }) });
 }

@@ -1,6 +1,7 @@
 // Is this text safe to hand to JSON.parse? Its length, depth and number of values, and whether a field stands twice.
 // Follows RFC 8259, section 4 (names should be unique) and 9 (limits). Runs once over the text.
 // Does not cover whether it is JSON at all: JSON.parse says that afterwards.
+import { numberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { pathText } from "../shapes/index.ts";
 import type { WireLimits } from "./limits.ts";
@@ -25,9 +26,7 @@ function refuse(argument: string, value: string, allowed: string): never {
 
 /** How many names of fields stand in a text; throws where it is too long, too deep, or holds too much. */
 export function namesIn(text: string, limits: WireLimits, whole: string): number {
-  if (text.length > limits.textLength) {
-    refuse(whole, `a text of ${text.length} characters`, `at most ${limits.textLength}`);
-  }
+  numberOf(`${whole}.length`, text.length, { max: limits.textLength });
   const items: number[] = []; // of each open list; an open object has NaN
   let names = 0;
   let commas = 0; // each parts two values

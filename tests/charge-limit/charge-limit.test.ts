@@ -352,6 +352,6 @@ describe("a manual's table", () => {
     const back = { rows: [...rows].reverse(), floorArea: m2(20) };
     expect(argumentOf(() => charge.chargeFromRoomTable(back))).toBe("rows[1].area");
     const none = { rows: [], floorArea: m2(20) };
-    expect(argumentOf(() => charge.chargeFromRoomTable(none))).toBe("rows");
+    expect(argumentOf(() => charge.chargeFromRoomTable(none))).toBe("rows.length");
   });
 });

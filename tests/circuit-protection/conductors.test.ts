@@ -136,7 +136,7 @@ describe("the ampacity as it runs", () => {
 
   it("refuses a size that the column does not have, by name", () => {
     expect(() => runs({ material: "aluminum" }, "14 AWG")).toThrow(
-      "size: 14 AWG in the column aluminum 90 °C is not allowed",
+      'size: the text "14 AWG" is not allowed; allowed: 12 AWG, 10 AWG, 8 AWG, ',
     );
   });
 

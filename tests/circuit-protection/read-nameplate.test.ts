@@ -209,7 +209,7 @@ describe("the sentences", () => {
 
   it("say from which fuse on a maximum can be kept", () => {
     expect(() => plate(0.2, 0.5, { ratedLoadCurrent: undefined })).toThrow(
-      "maximumOvercurrentProtection: 0.5 A is not allowed; allowed: at least the smallest standard fuse, 1 A",
+      "maximumOvercurrentProtection: 0.5 A is not allowed; allowed: at least 1 A",
     );
     expect(String(plate(0.2, 1, { ratedLoadCurrent: undefined }).device.rating)).toBe("1 A");
   });

@@ -231,7 +231,7 @@ describe("a planned drain", () => {
   test("names the bad argument", () => {
     const plan = (more: Anything) =>
       argumentOf(() => condensate.planDrain({ outletHeight: m(2), points: [down], ...more }));
-    expect(plan({ points: [] })).toBe("points");
+    expect(plan({ points: [] })).toBe("points.length");
     expect(plan({ points: undefined })).toBe("points");
     expect(plan({ points: [undefined] })).toBe("points[0].distance");
     expect(plan({ points: [down, { distance: m(3), height: m(0) }] })).toBe("points[1].distance");
@@ -303,7 +303,7 @@ describe("a condensate pump", () => {
 
   test("names a curve that is none", () => {
     const named = (more: Anything) => argumentOf(() => pump(more));
-    expect(named({ curve: curve.slice(0, 1) })).toBe("curve");
+    expect(named({ curve: curve.slice(0, 1) })).toBe("curve.length");
     expect(named({ curve: undefined })).toBe("curve");
     expect(named({ curve: [curve[1], curve[0]] })).toBe("curve[1].lift");
     expect(named({ curve: [curve[0], { lift: m(1), flow: q.literPerHour(16) }] })).toBe(

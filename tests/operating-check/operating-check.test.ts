@@ -462,7 +462,7 @@ describe("the target superheat of an orifice", () => {
   test("names what is wrong with a chart", () => {
     const named = (more: Anything) =>
       argumentOf(() => at(80, 66, { chart: { ...chart, ...more } }));
-    expect(named({ outdoorDryBulbs: [degF(75)] })).toBe("chart.outdoorDryBulbs");
+    expect(named({ outdoorDryBulbs: [degF(75)] })).toBe("chart.outdoorDryBulbs.length");
     expect(named({ indoorWetBulbs: [degF(66), degF(62)] })).toBe("chart.indoorWetBulbs[1]");
     expect(named({ targets: [[]] })).toBe("chart.targets[0][1]");
     expect(named({ targets: undefined })).toBe("chart.targets[0][1]");

@@ -83,7 +83,7 @@ describe("numbers at the edge", () => {
     expect(degF(-459.67).si).toBe(0);
     expect(degC(-273.15).si).toBe(0);
     expect(() => degC(-273.16)).toThrow(
-      "°C: -273.16 °C is not allowed; allowed: -273.15 °C or more",
+      "°C: -273.16 °C is not allowed; allowed: at least -273.15 °C",
     );
     expect(() => micron(-0.001)).toThrow();
     expect(psig(-14).si).toBeLessThan(0);

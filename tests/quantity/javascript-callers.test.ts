@@ -71,17 +71,17 @@ describe("arithmetic names the operation, what was passed and what it takes", ()
     [
       "2 × a temperature",
       () => degF(80).times(2),
-      "times: temperature 80 °F is not allowed; allowed: a difference; a point on a scale cannot be multiplied or divided",
+      "times: temperature 80 °F is not allowed; allowed: a difference, not a point on a scale",
     ],
     [
       "half a gauge pressure",
       () => psig(118).dividedBy(2),
-      "dividedBy: gaugePressure 118 psig is not allowed; allowed: a difference; a point on a scale cannot be multiplied or divided",
+      "dividedBy: gaugePressure 118 psig is not allowed; allowed: a difference, not a point on a scale",
     ],
     [
       "the ratio of two points",
       () => psia(4).dividedBy(psia(2)),
-      "dividedBy: absolutePressure 4 psia is not allowed; allowed: a difference; a point on a scale cannot be multiplied or divided",
+      "dividedBy: absolutePressure 4 psia is not allowed; allowed: a difference, not a point on a scale",
     ],
     [
       "psi × psi",
@@ -149,17 +149,17 @@ describe("units refuse what is not a finite number on their scale", () => {
     [
       "below a perfect vacuum",
       () => micron(-1),
-      "micron: -1 micron is not allowed; allowed: 0 micron or more",
+      "micron: -1 micron is not allowed; allowed: at least 0 micron",
     ],
     [
       "below absolute zero",
       () => degF(-460),
-      "°F: -460 °F is not allowed; allowed: -459.67 °F or more",
+      "°F: -460 °F is not allowed; allowed: at least -459.67 °F",
     ],
     [
       "a point that a difference takes below its zero",
       () => psia(3).minus(psi(5)),
-      "psia: -2 psia is not allowed; allowed: 0 psia or more",
+      "psia: -2 psia is not allowed; allowed: at least 0 psia",
     ],
   ])("%s", (_, call, message) => {
     expect(refusal(call)).toBe(`InvalidInputError: ${message}`);

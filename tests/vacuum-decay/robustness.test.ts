@@ -424,7 +424,7 @@ describe("the monitor", () => {
 describe("input that cannot be right", () => {
   const wrong = (what: unknown) => what as never;
   it.each([
-    ["no readings", () => assess([]), "readings"],
+    ["no readings", () => assess([]), "readings.length"],
     ["readings that are not an array", () => assess(wrong("x")), "readings"],
     [
       "a gauge pressure",

@@ -94,7 +94,7 @@ describe("a mistake is named by its path:", () => {
     ],
     [
       "pressureTests[0].readings[1].temperature",
-      "-459.67 °F or more",
+      "at least -459.67 °F",
       (json) => {
         Object.assign(json.pressureTests?.[0]?.readings?.[1]?.temperature ?? {}, { value: -500 });
       },

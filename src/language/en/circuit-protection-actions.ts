@@ -59,6 +59,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-ground-fault":
       "Enter whether ground-fault protection of {limit} or less is installed, or the adopted text of {clause}.",
     "circuit-protection.ask-authority": "Have it checked by the text of {rules}, {clause}.",
+    "circuit-protection.add-compressor": "Add the compressor to the loads.",
     "circuit-protection.check-service": "Check voltage, phases and system against the service.",
     "circuit-protection.maximum-below-ampacity":
       "MOP below MCA: the nameplate is misread, or the figures belong to two units.",

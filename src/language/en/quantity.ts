@@ -1,10 +1,10 @@
 // English of the kinds of quantity, and of what to do about a quantity that cannot be.
 
-import type { QuantityHint } from "../../quantity/hints.ts";
+import type { QuantityHints } from "../../quantity/hints.ts";
 import type { Kind } from "../../quantity/kinds.ts";
 import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
 
-type Said = Words<`quantity.kind.${Kind}` | QuantityHint>;
+type Said = Words<`quantity.kind.${Kind}`> & QuantityHints;
 const catalogue: Define<Said> = define;
 
 /** The kinds of quantity, in American English. */
@@ -39,4 +39,39 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "quantity.below-vacuum":
     "A gauge cannot read below a perfect vacuum. Check the atmosphere and the gauge’s zero.",
   "quantity.station-pressure-as-is": "A station pressure is used as it is.",
+  "quantity.enter.temperature": "Enter a temperature.",
+  "quantity.enter.gaugePressure": "Enter a gauge pressure.",
+  "quantity.enter.absolutePressure": "Enter an absolute pressure.",
+  "quantity.enter.temperatureDifference": "Enter a temperature difference.",
+  "quantity.enter.pressureDifference": "Enter a pressure difference.",
+  "quantity.enter.length": "Enter a length.",
+  "quantity.enter.area": "Enter an area.",
+  "quantity.enter.volume": "Enter a volume.",
+  "quantity.enter.mass": "Enter a mass.",
+  "quantity.enter.massPerLength": "Enter a mass per length.",
+  "quantity.enter.density": "Enter a density.",
+  "quantity.enter.duration": "Enter a time.",
+  "quantity.enter.speed": "Enter a speed.",
+  "quantity.enter.angle": "Enter an angle.",
+  "quantity.enter.ratio": "Enter a ratio.",
+  "quantity.enter.massFlow": "Enter a mass flow.",
+  "quantity.enter.volumeFlow": "Enter a volume flow.",
+  "quantity.enter.throughput": "Enter a leak rate.",
+  "quantity.enter.pressureRate": "Enter a rate of pressure change.",
+  "quantity.enter.voltage": "Enter a voltage.",
+  "quantity.enter.current": "Enter a current.",
+  "quantity.enter.resistance": "Enter a resistance.",
+  "quantity.enter.resistancePerLength": "Enter a resistance per length.",
+  "quantity.enter.power": "Enter a power.",
+  "quantity.enter.torque": "Enter a torque.",
+  "quantity.enter.specificEnergy": "Enter an energy per mass.",
+  "quantity.enter.specificHeat": "Enter a specific heat.",
+  "quantity.enter.quantity": "Enter a figure with its unit.",
+  "quantity.enter.number": "Enter a number.",
+  "quantity.enter.whole-number": "Enter a whole number.",
+  "quantity.enter.text": "Enter some text.",
+  "quantity.enter.yes-or-no": "Answer yes or no.",
+  "quantity.enter.day": "Enter the date as year-month-day, such as 2026-11-29.",
+  "quantity.enter.choice": "Choose one of these: {choices}.",
+  "quantity.enter.one-of": "Fill in one of these: {choices}.",
 });

@@ -70,6 +70,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Indique si hay instalada una protección contra falla a tierra de {limit} o menos, o el texto adoptado de {clause}.",
     "circuit-protection.ask-authority":
       "Haga que se compruebe según el texto de {rules}, {clause}.",
+    "circuit-protection.add-compressor": "Añada el compresor a las cargas.",
     "circuit-protection.check-service":
       "Compare la tensión, las fases y el sistema con la acometida.",
     "circuit-protection.maximum-below-ampacity":

@@ -1,10 +1,10 @@
 // Spanish (of the Americas) of the kinds of quantity, and of what to do about a quantity that cannot be.
 
-import type { QuantityHint } from "../../quantity/hints.ts";
+import type { QuantityHints } from "../../quantity/hints.ts";
 import type { Kind } from "../../quantity/kinds.ts";
 import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
 
-type Said = Words<`quantity.kind.${Kind}` | QuantityHint>;
+type Said = Words<`quantity.kind.${Kind}`> & QuantityHints;
 const catalogue: Define<Said> = define;
 
 /** The kinds of quantity, in Spanish. */
@@ -39,4 +39,39 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "quantity.below-vacuum":
     "Ningún manómetro puede marcar menos que el vacío perfecto. Compruebe la presión atmosférica y el cero del manómetro.",
   "quantity.station-pressure-as-is": "La presión medida en el lugar se usa tal cual.",
+  "quantity.enter.temperature": "Escriba una temperatura.",
+  "quantity.enter.gaugePressure": "Escriba una presión manométrica.",
+  "quantity.enter.absolutePressure": "Escriba una presión absoluta.",
+  "quantity.enter.temperatureDifference": "Escriba una diferencia de temperatura.",
+  "quantity.enter.pressureDifference": "Escriba una diferencia de presión.",
+  "quantity.enter.length": "Escriba una longitud.",
+  "quantity.enter.area": "Escriba un área.",
+  "quantity.enter.volume": "Escriba un volumen.",
+  "quantity.enter.mass": "Escriba una masa.",
+  "quantity.enter.massPerLength": "Escriba una masa por longitud.",
+  "quantity.enter.density": "Escriba una densidad.",
+  "quantity.enter.duration": "Escriba un tiempo.",
+  "quantity.enter.speed": "Escriba una velocidad.",
+  "quantity.enter.angle": "Escriba un ángulo.",
+  "quantity.enter.ratio": "Escriba una proporción.",
+  "quantity.enter.massFlow": "Escriba un caudal másico.",
+  "quantity.enter.volumeFlow": "Escriba un caudal volumétrico.",
+  "quantity.enter.throughput": "Escriba una tasa de fuga.",
+  "quantity.enter.pressureRate": "Escriba una velocidad de cambio de la presión.",
+  "quantity.enter.voltage": "Escriba un voltaje.",
+  "quantity.enter.current": "Escriba una corriente.",
+  "quantity.enter.resistance": "Escriba una resistencia.",
+  "quantity.enter.resistancePerLength": "Escriba una resistencia por longitud.",
+  "quantity.enter.power": "Escriba una potencia.",
+  "quantity.enter.torque": "Escriba un par de apriete.",
+  "quantity.enter.specificEnergy": "Escriba una energía por masa.",
+  "quantity.enter.specificHeat": "Escriba un calor específico.",
+  "quantity.enter.quantity": "Escriba una cifra con su unidad.",
+  "quantity.enter.number": "Escriba un número.",
+  "quantity.enter.whole-number": "Escriba un número entero.",
+  "quantity.enter.text": "Escriba un texto.",
+  "quantity.enter.yes-or-no": "Responda sí o no.",
+  "quantity.enter.day": "Escriba la fecha como año-mes-día; por ejemplo, 2026-11-29.",
+  "quantity.enter.choice": "Elija una de estas opciones: {choices}.",
+  "quantity.enter.one-of": "Complete uno de estos campos: {choices}.",
 });

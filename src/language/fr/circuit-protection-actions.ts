@@ -67,6 +67,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-ground-fault":
       "Indiquez si une protection contre les défauts à la terre de {limit} ou moins est posée, ou le texte adopté de {clause}.",
     "circuit-protection.ask-authority": "Faites vérifier selon le texte de {rules}, {clause}.",
+    "circuit-protection.add-compressor": "Ajoutez le compresseur aux charges.",
     "circuit-protection.check-service":
       "Comparez la tension, les phases et le système avec le branchement.",
     "circuit-protection.maximum-below-ampacity":

@@ -1,11 +1,11 @@
 // French (of Canada) of the kinds of quantity, and of what to do about a quantity that cannot be.
 
-import type { QuantityHint } from "../../quantity/hints.ts";
+import type { QuantityHints } from "../../quantity/hints.ts";
 import type { Kind } from "../../quantity/kinds.ts";
 import type { CatalogueOf, Define, Words } from "../define.ts";
 import { defineFrench } from "./typeset.ts";
 
-type Said = Words<`quantity.kind.${Kind}` | QuantityHint>;
+type Said = Words<`quantity.kind.${Kind}`> & QuantityHints;
 const catalogue: Define<Said> = defineFrench;
 
 /** The kinds of quantity, in French. */
@@ -40,4 +40,39 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "quantity.below-vacuum":
     "Aucun manomètre ne peut indiquer moins que le vide parfait. Vérifiez la pression atmosphérique et le zéro du manomètre.",
   "quantity.station-pressure-as-is": "La pression mesurée sur place s’emploie telle quelle.",
+  "quantity.enter.temperature": "Saisissez une température.",
+  "quantity.enter.gaugePressure": "Saisissez une pression manométrique.",
+  "quantity.enter.absolutePressure": "Saisissez une pression absolue.",
+  "quantity.enter.temperatureDifference": "Saisissez un écart de température.",
+  "quantity.enter.pressureDifference": "Saisissez une différence de pression.",
+  "quantity.enter.length": "Saisissez une longueur.",
+  "quantity.enter.area": "Saisissez une superficie.",
+  "quantity.enter.volume": "Saisissez un volume.",
+  "quantity.enter.mass": "Saisissez une masse.",
+  "quantity.enter.massPerLength": "Saisissez une masse par longueur.",
+  "quantity.enter.density": "Saisissez une masse volumique.",
+  "quantity.enter.duration": "Saisissez une durée.",
+  "quantity.enter.speed": "Saisissez une vitesse.",
+  "quantity.enter.angle": "Saisissez un angle.",
+  "quantity.enter.ratio": "Saisissez un rapport.",
+  "quantity.enter.massFlow": "Saisissez un débit massique.",
+  "quantity.enter.volumeFlow": "Saisissez un débit volumique.",
+  "quantity.enter.throughput": "Saisissez un débit de fuite.",
+  "quantity.enter.pressureRate": "Saisissez une vitesse de variation de la pression.",
+  "quantity.enter.voltage": "Saisissez une tension.",
+  "quantity.enter.current": "Saisissez un courant.",
+  "quantity.enter.resistance": "Saisissez une résistance.",
+  "quantity.enter.resistancePerLength": "Saisissez une résistance par longueur.",
+  "quantity.enter.power": "Saisissez une puissance.",
+  "quantity.enter.torque": "Saisissez un couple de serrage.",
+  "quantity.enter.specificEnergy": "Saisissez une énergie par masse.",
+  "quantity.enter.specificHeat": "Saisissez une chaleur massique.",
+  "quantity.enter.quantity": "Saisissez une valeur avec son unité.",
+  "quantity.enter.number": "Saisissez un nombre.",
+  "quantity.enter.whole-number": "Saisissez un nombre entier.",
+  "quantity.enter.text": "Saisissez un texte.",
+  "quantity.enter.yes-or-no": "Répondez par oui ou par non.",
+  "quantity.enter.day": "Saisissez la date dans l’ordre année-mois-jour, par exemple 2026-11-29.",
+  "quantity.enter.choice": "Choisissez une de ces valeurs : {choices}.",
+  "quantity.enter.one-of": "Remplissez un de ces champs : {choices}.",
 });

@@ -957,6 +957,7 @@ export const CircuitProtectionAdviceShape: Shape = {
 };
 
 export const CircuitProtectionStatements: StatementTable = {
+  "circuit-protection.add-compressor": {},
   "circuit-protection.add-receptacle": { limit: "length" },
   "circuit-protection.advice": { clause: VerbatimShape, advice: CircuitProtectionAdviceShape },
   "circuit-protection.aluminum-terminals-met": {},

@@ -260,6 +260,7 @@ export const inputs: Partial<Inputs<typeof circuitProtection>> = {
       },
     ],
   ] as never,
+  compressorProtection: [[{ rules: nec2023, loads: [heater] }]],
   // 1.25 × 18 A = 22.5 A; 2.25 × 18 A = 40.5 A
   assessNameplate: [
     marked(22.5, 40),
