@@ -32,6 +32,7 @@ export interface ParseQuantityOptions<K extends Kind> {
   /**
    * BCP 47 language tag of the person's numbers, such as `"de"`: gives the decimal mark, the thousands
    * mark and the digits. Without it the decimal mark is a point and there is no thousands mark.
+   * For Spanish name the country (`"es-MX"`, `"es-AR"`): in `"es-419"` a comma before three digits is asked about.
    */
   readonly locale?: string | undefined;
 }

@@ -9,6 +9,8 @@ export interface NumberMarks {
   readonly decimal: string;
   /** Thousands mark; none unless a locale was stated. */
   readonly group?: string | undefined;
+  /** The marks that could still be decimal where the locale has them between thousands. */
+  readonly eitherWay: string;
   /** Digits in the last group and in the groups before it: 3 and 3, or 3 and 2. */
   readonly groupSizes: readonly [last: number, others: number];
   /** What stands between the digits and a power of ten, such as `E` or `×10^`. */
@@ -23,7 +25,7 @@ const ascii = [..."0123456789"];
 export function numberMarks(locale: string | undefined): NumberMarks {
   const tag = localeOf(locale);
   if (locale === undefined) {
-    return { decimal: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
+    return { decimal: ".", eitherWay: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
   }
   const digitOf = new Intl.NumberFormat(tag, { useGrouping: false });
   const digits = ascii.map((digit) => digitOf.format(Number(digit)));
@@ -37,6 +39,8 @@ export function numberMarks(locale: string | undefined): NumberMarks {
   return {
     decimal: markOf("decimal"),
     ...(group === "" ? {} : { group }),
+    // Gauges and keypads show a point wherever they are sold; within Latin America (419) the comma differs by country.
+    eitherWay: tag.includes("-419") ? ".," : ".",
     groupSizes: [groups.at(-1) ?? 3, groups.at(-2) ?? 3],
     exponent: markOf("exponentSeparator", scientific),
     digits,

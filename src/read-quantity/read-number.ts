@@ -4,7 +4,7 @@
 import { FieldTextError } from "./field-text-error.ts";
 import type { NumberMarks } from "./number-marks.ts";
 import { tightSpace } from "./plain-text.ts";
-import { type FieldTextStatement, type Mark, say, verbatim } from "./statements.ts";
+import { type FieldTextStatement, say, verbatim } from "./statements.ts";
 
 /** A number as read: its value, the index after it, and whether it is a plain run of digits. */
 export interface ReadNumber {
@@ -37,7 +37,7 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
     end += 1;
   }
   if (end === start || (runs[0] === "" && runs.length === 1)) return undefined;
-  const refuse = (hint: FieldTextStatement) => {
+  const refuse = (hint?: FieldTextStatement) => {
     const [sample, mark] = [verbatim(`1234${marks.decimal}5`), verbatim(marks.decimal)];
     throw new FieldTextError(
       text,
@@ -48,7 +48,7 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
     );
   };
   const decimal = separators.at(-1) === marks.decimal ? runs.pop() : undefined;
-  if (decimal === "") refuse(say("field-text.digits-after-mark"));
+  if ((decimal ?? runs.at(-1)) === "") refuse(say("field-text.digits-after-mark"));
   const groupMarks = decimal === undefined ? separators : separators.slice(0, -1);
   if (groupMarks.length > 0) {
     checkGroups(context, runs, groupMarks, decimal !== undefined, refuse);
@@ -81,32 +81,27 @@ function checkGroups(
   runs: readonly string[],
   groupMarks: readonly string[],
   hasDecimal: boolean,
-  refuse: (hint: FieldTextStatement) => void,
+  refuse: (hint?: FieldTextStatement) => void,
 ): void {
-  const isSpace = (mark: string) => mark === tightSpace || mark === " ";
   const [mark = ""] = groupMarks;
-  const spaces = isSpace(mark);
-  const shown = (one: string): Mark => (isSpace(one) ? "field-text.mark.space" : verbatim(one));
-  const odd = groupMarks.find((other) => other !== mark || (other !== marks.group && !spaces));
-  if (odd !== undefined) refuse(say("field-text.which-mark", { mark: shown(odd) }));
+  const spaces = mark === tightSpace || mark === " ";
   const [last, others] = spaces ? [3, 3] : marks.groupSizes;
+  const [first = "", second = ""] = runs;
   const sizes = runs.map(({ length }) => length);
-  const [first = 0] = sizes;
-  const wellFormed =
-    first >= 1 &&
-    first <= others &&
-    !runs[0]?.startsWith("0") &&
+  const thousands =
+    groupMarks.every((other) => other === mark && (other === marks.group || spaces)) &&
+    first.length <= others &&
+    /^[1-9]/.test(first) &&
     sizes.at(-1) === last &&
     sizes.slice(1, -1).every((size) => size === others);
-  if (!wellFormed) refuse(say("field-text.not-thousands", { mark: shown(mark) }));
-  // Gauges and keypads show a point wherever they are sold, so a lone point before three digits could
-  // be either mark.
-  if (mark === "." && groupMarks.length === 1 && !hasDecimal) {
-    const [thousands = "", rest = ""] = runs;
-    const whole = verbatim(`${thousands}${rest}`);
-    const decimal = verbatim(`${thousands}${marks.decimal}${rest}`);
-    refuse(say("field-text.point-two-ways", { whole, decimal }));
+  const lone = groupMarks.length === 1 && !hasDecimal && /[.,]/.test(mark);
+  if (lone && (!thousands || marks.eitherWay.includes(mark))) {
+    const readings = [`${first || 0}${marks.decimal}${second}`];
+    if (/^[1-9]/.test(first)) readings.push(`${first}${second}`);
+    const asked = { mark: verbatim(mark), readings: readings.map(verbatim) };
+    refuse(say("field-text.which-mark", asked));
   }
+  if (!thousands) refuse();
   if (mark === "'" && feet) refuse(say("field-text.feet-or-thousands"));
 }
 

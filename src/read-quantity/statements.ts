@@ -13,8 +13,6 @@ import type { Quantity } from "../quantity/quantity.ts";
 
 type KindWord = `quantity.kind.${Kind}`;
 type Symbols = { readonly symbols: readonly Verbatim[] };
-/** A mark between digits: as typed, or the word for a space. */
-export type Mark = Verbatim | "field-text.mark.space";
 
 /**
  * The statements on a typed text: what is wanted at the place of the mistake, and what to do about it.
@@ -56,9 +54,7 @@ export interface FieldTextStatements {
   // what to do
   "field-text.digits-after-mark": None;
   "field-text.too-large": None;
-  "field-text.which-mark": { readonly mark: Mark };
-  "field-text.not-thousands": { readonly mark: Mark };
-  "field-text.point-two-ways": { readonly whole: Verbatim; readonly decimal: Verbatim };
+  "field-text.which-mark": { readonly mark: Verbatim; readonly readings: readonly Verbatim[] };
   "field-text.feet-or-thousands": None;
   "field-text.vacuum": None;
   "field-text.no-functions": None;
@@ -87,9 +83,6 @@ export interface FieldTextStatements {
   "field-text.readings-or-differences": None;
   "field-text.fraction-two-ways": None;
 }
-
-/** The words of these statements. */
-export type FieldTextWord = "field-text.mark.space";
 
 /** One of these statements. */
 export type FieldTextStatement = StatementOf<FieldTextStatements>;

@@ -311,6 +311,10 @@ describe("a locale", () => {
     ["fa", "۱۲٫۵", 12.5],
     ["hi-IN-u-nu-deva", "१२.५", 12.5],
     ["es", "1,5", 1.5],
+    // Unicode CLDR: Mexico writes 1,234.5, Argentina 1.234,5.
+    ["es-MX", "1,250", 1250],
+    ["es-AR", "1,250", 1.25],
+    ["es-419", "1,234.5", 1234.5],
     ["pt-BR", "1.234,5", 1234.5],
   ])("%s reads %s as %d", (locale, text, expected) => {
     expect(inLocale(text, locale)).toBeCloseTo(expected, 9);

@@ -95,7 +95,7 @@ describe("what is refused", () => {
     ["118 psia", gauges, "psia", /a unit: psig, kPag, or barg/],
     ["118 °F", gauges, "°F", /a unit: psig/],
     ["1,234", gauges, "1,234", /decimal mark/],
-    ["1.234", { ...gauges, locale: "de" }, "1.234", /two meanings/],
+    ["1.234", { ...gauges, locale: "de" }, "1.234", /Enter 1,234 or 1234/],
     ["12 ft + 6 in", lengths, "+", /one number with its unit/],
     ["12 ft-6 in", lengths, "-", /could join or subtract/],
     ["12 ft 13 in", lengths, "13", /less than 12/],

@@ -1,12 +1,11 @@
 // English of what is said of a typed text: what is wanted, and what to do about it.
-import type { FieldTextStatements, FieldTextWord } from "../../read-quantity/statements.ts";
-import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
+import type { FieldTextStatements } from "../../read-quantity/statements.ts";
+import { type CatalogueOf, type Define, define } from "../define.ts";
 
-type Said = FieldTextStatements & Words<FieldTextWord>;
-const catalogue: Define<Said> = define;
+const catalogue: Define<FieldTextStatements> = define;
 
 /** What `read-quantity` and `field-text` say of a text that they refuse, in American English. */
-export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
+export const fieldText: CatalogueOf<FieldTextStatements> = /* @__PURE__ */ catalogue("en-US", {
   "field-text.one-number": "Enter one number with its unit.",
   "field-text.expression": "Enter numbers with their units, + − × ÷ and parentheses.",
   "field-text.number-and-unit": "Enter a number and a unit: {symbols:or}.",
@@ -40,10 +39,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
 
   "field-text.digits-after-mark": "Enter the digits after the decimal mark, or leave the mark out.",
   "field-text.too-large": "The number is too large.",
-  "field-text.which-mark":
-    "Is {mark} a decimal mark or a thousands mark? Leave thousands marks out.",
-  "field-text.not-thousands": "The mark does not stand between thousands: {mark}. Leave it out.",
-  "field-text.point-two-ways": "The point has two meanings. Enter {whole} or {decimal}.",
+  "field-text.which-mark": "Is “{mark}” a decimal mark or a thousands mark? Enter {readings:or}.",
   "field-text.feet-or-thousands": "The mark could mean feet. Leave thousands marks out.",
   "field-text.vacuum":
     "Enter a vacuum as a negative gauge pressure, -20 inHg gauge, or as an absolute one, 500 micron.",
@@ -76,6 +72,4 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "A reading minus a reading gives another kind: {given}. Required: {wanted}.",
   "field-text.readings-or-differences": "Are these readings or differences? The answer differs.",
   "field-text.fraction-two-ways": "Dividing by a fraction has two meanings.",
-
-  "field-text.mark.space": "a space",
 });

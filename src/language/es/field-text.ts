@@ -1,12 +1,11 @@
 // Spanish (of the Americas) of what is said of a typed text: what is wanted, and what to do about it.
-import type { FieldTextStatements, FieldTextWord } from "../../read-quantity/statements.ts";
-import { type CatalogueOf, type Define, define, type Words } from "../define.ts";
+import type { FieldTextStatements } from "../../read-quantity/statements.ts";
+import { type CatalogueOf, type Define, define } from "../define.ts";
 
-type Said = FieldTextStatements & Words<FieldTextWord>;
-const catalogue: Define<Said> = define;
+const catalogue: Define<FieldTextStatements> = define;
 
 /** What `read-quantity` and `field-text` say of a text that they refuse, in Spanish. */
-export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
+export const fieldText: CatalogueOf<FieldTextStatements> = /* @__PURE__ */ catalogue("es-419", {
   "field-text.one-number": "Escriba un número con su unidad.",
   "field-text.expression": "Escriba números con sus unidades, + − × ÷ y paréntesis.",
   "field-text.number-and-unit": "Escriba un número y una unidad: {symbols:or}.",
@@ -42,9 +41,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", 
   "field-text.digits-after-mark": "Escriba las cifras después del signo decimal, o quite el signo.",
   "field-text.too-large": "El número es demasiado grande.",
   "field-text.which-mark":
-    "¿Es {mark} un signo decimal o un separador de miles? No escriba separadores de miles.",
-  "field-text.not-thousands": "El signo no está entre miles: {mark}. Quítelo.",
-  "field-text.point-two-ways": "El punto tiene dos significados. Escriba {whole} o bien {decimal}.",
+    "¿Es «{mark}» un signo decimal o un separador de miles? Escriba {readings:or}.",
   "field-text.feet-or-thousands": "El signo podría indicar pies. No escriba separadores de miles.",
   "field-text.vacuum":
     "Escriba el vacío como presión manométrica negativa, -20 inHg (g), o como presión absoluta, 500 micrones.",
@@ -79,6 +76,4 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", 
     "Una lectura menos otra da otra magnitud: {given}. Se exige: {wanted}.",
   "field-text.readings-or-differences": "¿Son lecturas o diferencias? La respuesta cambia.",
   "field-text.fraction-two-ways": "Dividir entre una fracción tiene dos significados.",
-
-  "field-text.mark.space": "un espacio",
 });

@@ -1,13 +1,12 @@
 // French (of Canada) of what is said of a typed text: what is wanted, and what to do about it.
-import type { FieldTextStatements, FieldTextWord } from "../../read-quantity/statements.ts";
-import type { CatalogueOf, Define, Words } from "../define.ts";
+import type { FieldTextStatements } from "../../read-quantity/statements.ts";
+import type { CatalogueOf, Define } from "../define.ts";
 import { defineFrench } from "./typeset.ts";
 
-type Said = FieldTextStatements & Words<FieldTextWord>;
-const catalogue: Define<Said> = defineFrench;
+const catalogue: Define<FieldTextStatements> = defineFrench;
 
 /** What `read-quantity` and `field-text` say of a text that they refuse, in French. */
-export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
+export const fieldText: CatalogueOf<FieldTextStatements> = /* @__PURE__ */ catalogue("fr-CA", {
   "field-text.one-number": "Saisissez un nombre avec son unité.",
   "field-text.expression": "Saisissez des nombres avec leurs unités, + − × ÷ et des parenthèses.",
   "field-text.number-and-unit": "Saisissez un nombre et une unité : {symbols:or}.",
@@ -46,9 +45,7 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Saisissez les chiffres après le séparateur décimal, ou retirez-le.",
   "field-text.too-large": "Le nombre est trop grand.",
   "field-text.which-mark":
-    "{mark} est-il un séparateur décimal ou de milliers? N’écrivez pas de séparateurs de milliers.",
-  "field-text.not-thousands": "Le signe ne sépare pas des milliers : {mark}. Retirez-le.",
-  "field-text.point-two-ways": "Le point a deux sens. Saisissez {whole} ou {decimal}.",
+    "« {mark} » est-il un séparateur décimal ou de milliers? Saisissez {readings:or}.",
   "field-text.feet-or-thousands":
     "Le signe pourrait indiquer des pieds. N’écrivez pas de séparateurs de milliers.",
   "field-text.vacuum":
@@ -86,6 +83,4 @@ export const fieldText: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "field-text.readings-or-differences":
     "Sont-ce des relevés ou des différences? La réponse change.",
   "field-text.fraction-two-ways": "Diviser par une fraction a deux sens.",
-
-  "field-text.mark.space": "une espace",
 });
