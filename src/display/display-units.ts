@@ -142,7 +142,7 @@ function amounts() {
       SI: [show(u.m3, 0, 4, 1), show(u.liter, 0, 4, 1e-3), show(u.mL, 0, 4)],
     },
     mass: {
-      "inch-pound": [show(u.oz, 1, 2), show(u.lb, 2, 2)],
+      "inch-pound": [show(u.oz, 1, 2), show(u.lb, 2, 2, 2 * u.lb.scale)],
       SI: [show(u.kg, 3, 2, 1), show(u.g, 0, 3), show(u.mg, 0, 3)],
     },
     massPerLength: {

@@ -32,7 +32,9 @@ export interface FigureTextOptions {
  * Makes the function that shows a reader every figure of a verdict: quantities as {@link formatQuantity} does,
  * numbers to four significant digits or the whole number. Hand it to {@link explain}.
  *
- * Rounding can make 20.04 A and a limit of 20 A look the same. Given the other figures of the sentence, the
+ * What is exact in its unit has no zeros behind the decimal mark, as a rating of 20 A has none: only what was read by
+ * an instrument, whose step is handed on, or computed keeps them. Rounding can make 20.04 A and a limit of 20 A look
+ * the same. Given the other figures of the sentence, the
  * function takes as many digits as it needs to tell a figure from each of its kind that is another.
  *
  * @param options - System, units of single kinds, locale, language.
@@ -55,7 +57,7 @@ export interface FigureTextOptions {
  * show(0.12345); // => 0,1235
  * show(psi(2.902), undefined, [psi(2.9)]); // => 20,01 kPa
  * const { reasons } = assessFlareTorque({ tube: "3/8", torque: ftLb(37) });
- * explain(reasons[0]!, english, show); // => Torque 50,2 N·m: outside 32,7 N·m to 42,0 N·m.
+ * explain(reasons[0]!, english, show); // => Torque 50,2 N·m: outside 32,7 N·m to 42 N·m.
  * ```
  */
 export function figureText(
@@ -67,17 +69,18 @@ export function figureText(
     if (unit !== undefined) requireUnit(`options.units.${kind}`, unit, kind as Kind);
   }
   const numbers = numbersOf(locale, language);
-  const text = (figure: Figure, resolution: unknown, finer: number): string => {
+  const text = (figure: Figure, resolution: unknown, finer: number, trim = false): string => {
     if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
     const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : undefined;
-    return quantityText(figure as never, { system, unit, resolution } as never, numbers, finer);
+    const options = { system, unit, resolution } as never;
+    return quantityText(figure as never, options, numbers, finer, trim);
   };
   return (figure, resolution, beside = []) => {
     const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
     for (let finer = 0; ; finer++) {
       const shown = text(figure, resolution, finer);
       if (finer === mostFiner || others.every((one) => text(one, resolution, finer) !== shown)) {
-        return shown;
+        return finer > 0 ? shown : text(figure, resolution, 0, true);
       }
     }
   };

@@ -91,13 +91,15 @@ export function formatQuantity<K extends Kind>(
 
 /**
  * The text for options that were checked but for the resolution. `finer` is how many more digits it has
- * than the kind deserves; without effect beside a resolution.
+ * than the kind deserves; `trim` leaves zeros away behind the decimal mark of what is exact. Both without effect
+ * beside a resolution.
  */
 export function quantityText<K extends Kind>(
   quantity: Quantity<K>,
   options: FormatQuantityOptions<K>,
   numbers: Numbers,
   finer = 0,
+  trim = false,
 ): string {
   const { system, unit, resolution } = options;
   if (resolution !== undefined) {
@@ -110,7 +112,9 @@ export function quantityText<K extends Kind>(
     system === "inch-pound" &&
     Math.abs(quantity.si) >= 3 * inch.scale;
   const shown = finer > 0 && isRun && !unit ? { ...options, unit: ft as never } : options;
-  return whole ?? decimalText(quantity, displayOf(quantity, shown), numbers, resolution, finer);
+  return (
+    whole ?? decimalText(quantity, displayOf(quantity, shown), numbers, resolution, finer, trim)
+  );
 }
 
 /** Feet and inches, pounds and ounces, hours and minutes; undefined where one unit will do. */
@@ -221,7 +225,8 @@ function displayOf<K extends Kind>(
     kind === "duration" || (system === "inch-pound" && (kind === "length" || kind === "mass"));
   const entered =
     small && !stepSymbol ? undefined : candidates.find(bySymbol(quantity.unit.symbol));
-  const bySize = candidates.find(({ from }) => Math.abs(quantity.si) >= from);
+  const reached = candidates.filter(({ from }) => Math.abs(quantity.si) >= from);
+  const bySize = reached.sort((one, other) => other.from - one.from)[0];
   return (entered ?? bySize ?? candidates[0]) as Display<K>;
 }
 
@@ -231,6 +236,7 @@ function decimalText<K extends Kind>(
   { fixed, scientific, withUnit }: Numbers,
   resolution: Quantity<DifferenceOf<K>> | undefined,
   finer: number,
+  trim: boolean,
 ): string {
   const value = quantity.in(unit);
   const size = Math.abs(value);
@@ -248,7 +254,8 @@ function decimalText<K extends Kind>(
   const rounded = roundTo(value, step);
   const isBelowZero = quantity.si >= 0 && rounded * unit.scale + unit.offset < 0;
   const shown = isBelowZero && unit.offset > 0 ? roundTo(rounded + step, step) : rounded; // −459.7 °F
-  return withUnit(fixed(shown, places), shown, unit.symbol);
+  const exact = trim && !resolution && Math.abs(value - shown) <= 1e-9 * size;
+  return withUnit(fixed(shown, places, exact), shown, unit.symbol);
 }
 
 /** The step in the unit: as stated where it is stated in that unit, else the power of ten below it. */

@@ -74,7 +74,9 @@ function byGravity({ path, called }: PlannedRun, drain: Drain): Share {
     const needed = say("planning.drain-fall", { run: called, fall, length: run });
     const lifted = say("planning.drain-pump", { run: called, lift });
     return {
-      bring: [item("drain", method === "pump" ? lifted : needed, code, path)],
+      ...(method === "pump"
+        ? { bring: [item("drain", lifted, code, path)] }
+        : { set: [item("drain", needed, code, path)] }),
       // That water has to be lifted is no fault of the plan, as long as a pump is in the van.
       check: reasons.map((one) =>
         check(outcome === "pass" ? "pass" : "inconclusive", "drain", one, code, path),

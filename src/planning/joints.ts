@@ -142,7 +142,7 @@ function wrenches({ refrigerant }: Job, tubes: readonly FlareTube[]): PlanItem[]
   const sizes = tubes.flatMap(
     (tube) => known(() => flareNutSize({ tube, refrigerant: nut })) ?? [],
   );
-  const flats = sizes.sort((a, b) => a.si - b.si);
+  const flats = sizes.sort((a, b) => a.si - b.si).map((size) => verbatim(size.toString()));
   const said = say("planning.wrenches", { flats });
   return flats.length > 0 ? [item("joints", said, [cite("manufacturer-manuals")])] : [];
 }

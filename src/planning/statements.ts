@@ -123,7 +123,8 @@ interface Lines {
     readonly low: Quantity<"torque">;
     readonly high: Quantity<"torque">;
   };
-  "planning.wrenches": { readonly flats: readonly Length[] };
+  /** Sizes of wrench, as they are marked on it. */
+  "planning.wrenches": { readonly flats: readonly Verbatim[] };
   "planning.sleeve": Runs & { readonly diameter: Length };
   "planning.cover": Runs & { readonly side: Length };
   "planning.link-cable": Count & { readonly cable: Verbatim };

@@ -63,7 +63,7 @@ export interface PressureTestPlotOptions extends PlotOptions {
  * const reader = { language: english, system: "inch-pound" } as const;
  * const svg = pressureTestPlot(test, assessPressureTest(test), { ...reader, id: "line-set-1" });
  * svg.startsWith("<svg "); // => true
- * svg.includes("drop 0.37 psi ± 1.1 psi, limit 4.0 psi"); // => true
+ * svg.includes("drop 0.37 psi ± 1.1 psi, limit 4 psi"); // => true
  * ```
  */
 export function pressureTestPlot(

@@ -33,7 +33,7 @@ import { say } from "./statements.ts";
  *
  * const unit = { refrigerant: R32, place: "floor", charge: kg(2.1), floorArea: m2(40) } as const;
  * const svg = roomChargePlot(unit, assessRoomCharge(unit), { language: english, system: "SI" });
- * svg.includes("charge 2.100 kg, limit"); // => true
+ * svg.includes("charge 2.1 kg, limit"); // => true
  * ```
  */
 export function roomChargePlot(

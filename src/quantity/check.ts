@@ -133,17 +133,14 @@ export function siOf<K extends Kind>(
   Failure: ErrorClass = InvalidInputError,
 ): number {
   requireKind(argument, value, kind);
-  const { si } = value;
-  const unit = value.unit as unknown as Unit<Kind>;
+  const { si, unit } = value;
+  const inUnit = (si: number) => unit(Number(((si - unit.offset) / unit.scale).toPrecision(6)));
   // The library's own limits: no quantity on a site lies beyond, and formulas would overflow.
-  const sane = limits.above === 0 && si > 0 ? sanePositive : saneLimits;
-  within(argument, Math.abs(si), sane, Failure, value, unit);
+  const above = limits.above === 0 && si > 0 ? 1e-30 : -Infinity;
+  within(argument, Math.abs(si), { above, max: 1e30 }, Failure, value, inUnit);
   // 140 °F is a little above 60 °C in binary: the thirteenth digit does not decide.
-  return within(argument, si, limits, Failure, value, unit, noiseAt(si, si));
+  return within(argument, si, limits, Failure, value, inUnit, noiseAt(si, si));
 }
-
-const saneLimits: Limits = { max: 1e30 };
-const sanePositive: Limits = { above: 1e-30, max: 1e30 };
 
 /** A number that is one: no text, not NaN, not infinite. */
 export function finiteOf(argument: string, value: number): number {
@@ -158,7 +155,7 @@ export function numberOf(
   limits: Limits = {},
   Failure: ErrorClass = InvalidInputError,
 ): number {
-  return within(argument, finiteOf(argument, value), limits, Failure, value);
+  return within(argument, finiteOf(argument, value), limits, Failure, value, Number);
 }
 
 /** A count: a whole number within the limits. */
@@ -185,12 +182,10 @@ export function within(
   { min = -Infinity, max = Infinity, above = -Infinity, below = Infinity, hint }: Limits,
   Failure: ErrorClass,
   shown: unknown,
-  unit?: Unit<Kind>,
+  figureOf: (si: number) => unknown,
   noise = 0,
 ): number {
   if (value >= min - noise && value <= max + noise && value > above && value < below) return value;
-  const figureOf = (si: number) =>
-    unit ? unit(Number(((si - unit.offset) / unit.scale).toPrecision(6))) : si;
   const bounds = [
     ["min", "at least", min, value < min],
     ["above", "more than", above, value <= above],

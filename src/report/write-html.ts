@@ -15,7 +15,9 @@ const entities: Readonly<Record<string, string>> = {
 
 /** Text as HTML may hold it, in an element or in a quoted attribute. */
 export function htmlText(text: string): string {
-  return visible(text).replace(/[&<>"']/g, (mark) => entities[mark] as string);
+  return visible(text)
+    .replace(/ (?=[:;?!»])|(?<=«) /g, "\u00a0") // French marks stay on the line of their word
+    .replace(/[&<>"']/g, (mark) => entities[mark] as string);
 }
 
 /** The page may load nothing, run nothing and send nothing. */

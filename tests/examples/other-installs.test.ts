@@ -43,13 +43,13 @@ describe("the failing installation", () => {
     ).correctedDrop;
     expect(value.in(psi)).toBeGreaterThan(15.9);
     expect(Math.abs(value.in(psi) - 17.6)).toBeLessThan(0.6);
-    expect(text).toContain("450.0 psig at 48.0 °F first, 452.4 psig at 68.0 °F last");
-    expect(text).toMatch(/What decides -+ - Pressure test: .* is above the 4\.0 psi limit/);
+    expect(text).toContain("450 psig at 48 °F first, 452.4 psig at 68 °F last");
+    expect(text).toMatch(/What decides -+ - Pressure test: .* is above the 4 psi limit/);
     expect(text).toContain("a leak");
   });
 
   it("finds the breaker above the maximum of the plate", () => {
-    expect(text).toContain("The breaker is too large: 20.0 A, nameplate maximum 15.0 A.");
+    expect(text).toContain("The breaker is too large: 20 A, nameplate maximum 15 A.");
   });
 
   it("shows that valves and power came without proof", () => {
@@ -123,6 +123,6 @@ describe("the half-finished installation", () => {
   });
 
   it("says what to weigh in: 1.5 m beyond 7.5 m at 20 g/m", () => {
-    expect(text).toContain("30.0 g");
+    expect(text).toContain("30 g");
   });
 });

@@ -26,7 +26,7 @@ describe("the three heads", () => {
     ["three heads have 4 joints each", "12 flares to make."],
     ["one pair of four is spare: 2 caps", "2 caps on the unused ports"],
     ["(16 − 7 + 8) ft at 0.13 oz/ft less 0.9 oz are 1.31 oz", "Add 1.3 oz in all."],
-    ["115 % of 15.8 A (NFPA 70, 440.12(A)(1))", "a disconnect of 30.0 A (at least 18.2 A)"],
+    ["115 % of 15.8 A (NFPA 70, 440.12(A)(1))", "a disconnect of 30 A (at least 18.2 A)"],
     ["1/8 in per foot on 6 ft", "Run A: the drain falls at least 3/4 in over 6 ft."],
   ])("have their figures right: %s", (_, text) => {
     expect(flat).toContain(text);

@@ -92,8 +92,8 @@ describe("a log", () => {
   it("of a policy that allows no rise, and one far above the readings, is drawn", () => {
     const { multiSplitManualD } = acceptancePolicies;
     const svg = draw(decayLog(() => 300, multiSplitManualD, 60));
-    expect(svg).toContain(">target 5.00 torr</text>");
-    expect(svg).toMatch(/>rise to 0\.30 torr at 1 h<\/text>/);
+    expect(svg).toContain(">target 5 torr</text>");
+    expect(svg).toMatch(/>rise to 0\.3 torr at 1 h<\/text>/);
   });
 });
 

@@ -87,7 +87,7 @@ describe("a report without its appendix", () => {
 
   it("keeps a probability to the digits that a model deserves", () => {
     const text = markdownReport(example("failing-install"), { ...options, appendix: true });
-    expect(text).toContain("| Probability that the drop is within the limit | less than 0.10 % |");
+    expect(text).toContain("| Probability that the drop is within the limit | less than 0.1 % |");
   });
 
   it("refuses an option that is none", () => {
