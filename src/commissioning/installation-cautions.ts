@@ -65,7 +65,10 @@ const settledBy: Readonly<Record<string, StepName>> = {
 };
 
 /** Findings that each of several tests has, with figures of its own: the first stands for all. */
-const saidOnce: ReadonlySet<string> = /* @__PURE__ */ new Set(["pressure-test.smallest-leak"]);
+const saidOnce: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  "pressure-test.smallest-leak",
+  "pressure-test.smallest-drop-rate",
+]);
 
 const groupOf: ReadonlyMap<string, keyof typeof groups> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ Object.entries(groups).flatMap(([group, [, codes]]) =>

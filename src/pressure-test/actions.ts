@@ -5,7 +5,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { hour, minute } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { asTime, shown } from "./figures.ts";
+import { shown } from "./figures.ts";
 import { inUnit } from "./reasons.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 import type { Share, UncertaintyPart } from "./uncertainty-part.ts";
@@ -25,7 +25,8 @@ export function actionsFor(evidence: Evidence, found: Found): PressureTestStatem
   }
   if (ruling === "across") actions.push(...betterEvidence(evidence));
   const [worst] = shares;
-  if (further > 0) {
+  // Where the first reading has to be taken again, no hold goes on from it.
+  if (further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
     actions.push(say("pressure-test.hold-longer", { further: shown(further, hour) }));
   } else if (worst && actions.length === 0) {
     const part = `pressure-test.part.${worst.part}` as const;
@@ -34,17 +35,17 @@ export function actionsFor(evidence: Evidence, found: Found): PressureTestStatem
   return actions;
 }
 
-/** An hour lets gas and tubing settle within what an instrument shows; common practice, no source. */
-const SETTLE = 3600;
-
 /** What the user can say or do about what was assumed on the safe side, where that is much of the uncertainty. */
-function betterEvidence({ shares, asksElsewhere }: Evidence): PressureTestStatement[] {
+function betterEvidence({ shares, gas }: Evidence): PressureTestStatement[] {
   const [worst] = shares;
   const isMuch = (part: UncertaintyPart) =>
     shares.some((share) => share.part === part && share.u > (worst as Share).u / 2);
+  // An hour lets gas and tubing settle within what an instrument shows; common practice, no source.
   return [
-    ...(isMuch("settling") ? [say("pressure-test.settle-first", { settle: asTime(SETTLE) })] : []),
-    ...(asksElsewhere && isMuch("gas-temperature") ? [say("pressure-test.state-elsewhere")] : []),
+    ...(isMuch("settling") ? [say("pressure-test.settle-first", { settle: hour(1) })] : []),
+    ...(gas.asksElsewhere && isMuch("gas-temperature")
+      ? [say("pressure-test.state-elsewhere")]
+      : []),
   ];
 }
 

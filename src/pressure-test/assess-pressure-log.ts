@@ -1,28 +1,16 @@
 // What does a whole log of a nitrogen test prove?
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
-// Does not cover logs in which gas was fed in or let out: start the log after the last change.
+// Does not cover a valve that opens slowly: that is no jump, and shows as scatter or as a late fall.
 import { listOf, objectOf, refuse } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
-import { Quantity, type Unit } from "../quantity/quantity.ts";
-import { kPaa, kPag } from "../quantity/units/pressure.ts";
-import { slopeAt, zones } from "./charge.ts";
-import { type Limit, limitOf } from "./criterion.ts";
-import { coverage } from "./decide.ts";
-import { expected, statesOf } from "./drop.ts";
-import { shown } from "./figures.ts";
-import { fitLog } from "./fit-log.ts";
-import { judge } from "./judge.ts";
-import { errorSources } from "./log-errors.ts";
-import { pointsOf, sum } from "./log-points.ts";
-import { type Doubt, doubtsOf } from "./plausible.ts";
-import { stillPressure } from "./pressure-still.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import type { psig } from "../quantity/units/pressure.ts";
+import { isBeyondChance } from "./decide.ts";
+import { type JudgedHold, judgeHold } from "./judge-hold.ts";
+import type { Jump } from "./log-course.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
-import { refrigerantLoss } from "./refrigerant-equivalent.ts";
 import {
-  barometerAssumption,
-  barometerDrift,
-  gasOf,
   type PressureTestSetup,
   type Setup,
   type State,
@@ -30,7 +18,6 @@ import {
   setupOf,
   stateOf,
 } from "./setup.ts";
-import { say } from "./statements.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A row of a log: a reading with its time. */
@@ -57,8 +44,8 @@ export interface CorrectedPoint {
 export interface LogAssessment extends PressureTestAssessment {
   /** The course corrected to the last temperature, at most 100 points. */
   readonly corrected: readonly CorrectedPoint[];
-  /** Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain. */
-  readonly misfit: number;
+  /** Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain. Absent for two readings, which have none. */
+  readonly misfit?: number | undefined;
 }
 
 /**
@@ -66,6 +53,10 @@ export interface LogAssessment extends PressureTestAssessment {
  * course of a leak is fitted to all of them. Errors that all rows share (scale, offset, a zero that
  * wanders, a thermometer that lags or misses part of the swing) are weighed as what they are; only what
  * differs from row to row averages out.
+ *
+ * The end is judged: where the pressure jumps by more than the errors explain (gas fed in, a valve opened late, a
+ * thermometer moved), a new hold begins, and a leak before it still counts against the system. A fall that quickens at
+ * the end, or more scatter than one log in a thousand has, passes nothing.
  *
  * A log tells a thermometer that misleads from a leak when the temperature comes back during the test.
  * While it only falls, no log can, and the uncertainty says so. A gauge that stands still while the
@@ -108,80 +99,47 @@ export interface LogAssessment extends PressureTestAssessment {
  * ```
  */
 export function assessPressureLog(test: PressureTestLog): LogAssessment {
-  const { readings, criterion, confidence } = objectOf("test", test);
+  const { readings } = objectOf("test", test);
   const setup = setupOf(test);
-  const { errors, beta, expansion } = setup;
   const { read, isGauge } = statesIn(readings, setup);
-  const gas = gasOf(test, setup, read);
-  const { states, volumes } = gas;
-  const [first, last] = [states[0], states.at(-1)] as [State, State];
-  const seconds = last.elapsed - first.elapsed;
-  const assumptions = [...setup.assumptions, ...gas.assumptions];
-  let barometer = 0;
-  if (isGauge && readings.some(({ atmosphere }) => atmosphere === undefined)) {
-    barometer = barometerDrift(seconds);
-    assumptions.push(barometerAssumption(barometer));
-  }
-  const log = pointsOf(states, volumes, beta);
-  const sources = errorSources(log, { errors, gas, seconds, barometer, expansion });
-  const fit = fitLog(
-    log.points.map(({ t }) => t / seconds),
-    log.points.map(({ level }) => level),
-    sources,
-  );
-  const volume = sum(setup.volumes);
-  const { unit } = (readings[0] as LogReading).pressure;
-  const limit = limitOf(criterion, seconds, volume, first.pressure - first.atmosphere);
-  const misfit = Number(fit.misfit.toPrecision(3));
-  const doubts = [
-    ...doubtsOf(test, errors, {
-      first,
-      highest: states.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
-      seconds,
-    }),
-    // The gauge may have been shut off.
-    ...stillPressure(
-      readings.map(({ pressure }: LogReading) => pressure.si),
-      errors.pressure.step * Math.sqrt(12),
-      log.points,
-      sources,
-      coverage(confidence).k,
-      unit.difference,
-    ),
-    ...courseDoubts(misfit, fit.start - last.pressure, limit, unit.difference),
-  ];
-  const verdict = judge({
-    drop: fit.drop,
-    shares: fit.shares,
-    limit,
-    first,
-    last,
+  const [first] = readings as [LogReading];
+  const { unit } = first.pressure;
+  const ofLog = {
     isGauge,
-    expected: expected(statesOf(first, last, volumes, beta)),
-    confidence,
-    seconds,
-    volume,
-    volumeError: errors.volume,
-    densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
-    doubts,
-    asksElsewhere: gas.asksElsewhere,
-    assumptions,
+    hasBarometer: !isGauge || readings.every(({ atmosphere }) => atmosphere !== undefined),
     unit: unit.difference,
-  });
+    highest: read.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
+  };
+  const whole = judgeHold(test, setup, read, ofLog);
+  const [start, end] = [read[0], read.at(-1)] as [State, State];
   return frozen({
-    ...verdict,
-    ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
-    misfit,
-    corrected: log.points.map(({ t, level }) => {
-      const shown = (level - (isGauge ? last.atmosphere : 0)) / 1e3;
-      return {
-        elapsed: new Quantity(t + first.elapsed, (readings[0] as LogReading).elapsed.unit),
-        pressure: (isGauge
-          ? kPag(shown).as(unit as typeof kPag)
-          : kPaa(shown).as(unit as typeof kPaa)) as TestPressure,
-      };
-    }),
+    ...(endOf(whole, read, (rows, jump) => judgeHold(test, setup, rows, ofLog, jump).verdict) ??
+      whole.verdict),
+    corrected: whole.points.map(({ t, level }) => ({
+      elapsed: new Quantity(t + start.elapsed, first.elapsed.unit),
+      pressure: new Quantity(level - (isGauge ? end.atmosphere : 0), unit as typeof psig),
+    })),
   });
+}
+
+/**
+ * The verdict on what comes after the last jump, or on a leak beyond chance before one; none where nothing jumps, or
+ * where one moment alone comes after the last jump.
+ */
+function endOf(
+  { jumps }: JudgedHold,
+  read: readonly State[],
+  judged: (rows: readonly State[], after?: Jump) => PressureTestAssessment,
+): PressureTestAssessment | undefined {
+  const verdictOn = (rows: readonly State[], after?: Jump) =>
+    (rows.at(-1)?.elapsed ?? 0) > (rows[0]?.elapsed ?? 0) ? [judged(rows, after)] : [];
+  const last = jumps.at(-1);
+  const [verdict] = last ? verdictOn(read.slice(last.row), last) : [];
+  if (!verdict || verdict.cause === "leak") return verdict;
+  const leaking = jumps
+    .flatMap(({ row }, i) => verdictOn(read.slice(jumps[i - 1]?.row ?? 0, row), jumps[i - 1]))
+    .find(({ correctedDrop: { value, expandedUncertainty: U } }) => isBeyondChance(value.si, U.si));
+  return leaking ? { ...leaking, reasons: [...leaking.reasons, ...verdict.reasons] } : verdict;
 }
 
 /** The readings in order of time, in SI. */
@@ -207,24 +165,4 @@ function statesIn(
     throw new InvalidInputError({ argument: "readings", value, allowed });
   }
   return { read, isGauge };
-}
-
-/** What one leak does not explain: it may have been filled up, or a joint may have let go at the end. */
-function courseDoubts(
-  misfit: number,
-  now: number,
-  limit: Limit | undefined,
-  unit: Unit<"pressureDifference">,
-): Doubt[] {
-  const doubts: Doubt[] = [];
-  if (misfit > 2) {
-    const reason = say("pressure-test.log-misfit", { misfit });
-    doubts.push({ reason, action: say("pressure-test.look-at-plot") });
-  }
-  if (limit && now > limit.drop) {
-    const values = { drop: shown(now, unit), limit: shown(limit.drop, unit) };
-    const reason = say("pressure-test.last-reading-above-limit", values);
-    doubts.push({ reason, action: say("pressure-test.read-again") });
-  }
-  return doubts;
 }

@@ -5,7 +5,7 @@ import { objectOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { kPaa, kPag } from "../quantity/units/pressure.ts";
+import type { psig } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { budget, drop, expected, statesOf } from "./drop.ts";
@@ -132,6 +132,7 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const verdict = judge({
     drop: drop(states),
     shares: budget(states, { errors, gas, seconds, barometer, expansion }),
+    gas,
     limit: limitOf(criterion, seconds, volume, first.pressure - first.atmosphere),
     first,
     last,
@@ -143,14 +144,11 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     volumeError: errors.volume,
     densityPerPascal: slopeAt(states.p2, zones(states.T2, gas.volumes), beta),
     doubts: doubtsOf(test, errors, { first, highest, seconds }),
-    asksElsewhere: gas.asksElsewhere,
     assumptions,
     unit: end.pressure.unit.difference,
   });
   return frozen({
-    expectedPressure: (isGauge
-      ? kPag(expectedPressure / 1e3).as(end.pressure.unit as typeof kPag)
-      : kPaa(expectedPressure / 1e3).as(end.pressure.unit as typeof kPaa)) as TestPressure,
+    expectedPressure: new Quantity(expectedPressure, end.pressure.unit as typeof psig),
     ...verdict,
     ...refrigerantLoss(test, verdict, (states.p1 + states.p2) / 2, states.T2),
   });

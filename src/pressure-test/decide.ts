@@ -15,6 +15,9 @@ const defaultConfidence = /* @__PURE__ */ normalProbability(2);
 /** Half as much again as the expanded uncertainty: 1 in 700 by chance at k = 2. */
 const BEYOND_CHANCE = 1.5;
 
+/** Whether a drop is a leak beyond chance, with its expanded uncertainty. */
+export const isBeyondChance = (drop: number, U: number): boolean => drop > BEYOND_CHANCE * U;
+
 /** The confidence of the decision and its coverage factor. */
 export function coverage(confidence: number = defaultConfidence): { level: number; k: number } {
   const level = numberOf("confidence", confidence, { min: 0.8, below: 1 });
@@ -61,11 +64,11 @@ export function decide({ drop, u, uLimit, confidence, limit, isDoubted }: Weighe
     ? "none"
     : ({ pass: "within", fail: "above", inconclusive: "across" } as const)[found];
   const isLeak = drop > k * u;
-  const isRise = drop < -BEYOND_CHANCE * k * u;
+  const isRise = isBeyondChance(-drop, k * u);
   const isProven =
     ruling === "above" ||
     (ruling === "none" && isLeak) ||
-    (ruling === "across" && drop > BEYOND_CHANCE * k * u);
+    (ruling === "across" && isBeyondChance(drop, k * u));
   const isPass = ruling === "within" && !isLeak && !isRise && !isDoubted;
   return {
     outcome: isProven ? "fail" : isPass ? "pass" : "inconclusive",

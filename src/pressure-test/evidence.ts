@@ -6,14 +6,16 @@ import type { Limit } from "./criterion.ts";
 import type { Decision } from "./decide.ts";
 import type { LeakFactors } from "./figures.ts";
 import type { Doubt } from "./plausible.ts";
-import type { State } from "./setup.ts";
+import type { Gas, State } from "./setup.ts";
 import type { PressureTestStatement } from "./statements.ts";
 import type { Share } from "./uncertainty-part.ts";
 
-/** What was decided, with U of the drop, the seconds more that would decide, and the leak where it is known; SI. */
+/** What was decided, with U of the drop, the seconds that would decide or prove less, and the leak where it is known; SI. */
 export interface Found extends Decision {
   readonly U: number;
   readonly further: number;
+  /** The hold that would prove about half of what this one does. */
+  readonly longer: number;
   readonly leak: number | undefined;
   readonly smallestLeak: number | undefined;
 }
@@ -22,6 +24,7 @@ export interface Found extends Decision {
 export interface Evidence extends LeakFactors {
   readonly drop: number;
   readonly shares: readonly Share[];
+  readonly gas: Gas;
   readonly limit: Limit | undefined;
   /** First and last reading, and whether they are gauge readings. */
   readonly first: State;
@@ -31,8 +34,8 @@ export interface Evidence extends LeakFactors {
   readonly expected: number;
   readonly confidence: number | undefined;
   readonly doubts: readonly Doubt[];
-  /** Whether part of the gas lies elsewhere was not stated and may decide. */
-  readonly asksElsewhere: boolean;
+  /** Reasons that decide nothing: where a log jumped before the hold. */
+  readonly notes?: readonly PressureTestStatement[];
   readonly assumptions: readonly PressureTestStatement[];
   readonly unit: Unit<"pressureDifference">;
 }

@@ -8,6 +8,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import type { Limit } from "./criterion.ts";
+import type { Evidence } from "./evidence.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A quantity to four digits, for a sentence. */
@@ -63,6 +64,17 @@ export function leakFigures(
   };
 }
 
+/** How many times as uncertain as now, u in Pa, the drop is after a hold of other length: by the weather where no thermometer is. */
+export function growthOf(
+  { gas, last, seconds }: Pick<Evidence, "gas" | "last" | "seconds">,
+  u: number,
+): (hold: number) => number {
+  const perKelvin = last.pressure / (last.temperatures[0] as number) / u;
+  const wanders = (time: number) =>
+    (perKelvin * (gas.unseen(time) + gas.elsewhere * gas.change(time))) ** 2;
+  return (hold) => Math.sqrt(1 + wanders(hold) - wanders(seconds));
+}
+
 const WEEK = 7 * 86_400;
 
 /** Seconds more until drop·(t/t0) leaves the guard band of ± U around the limit; 0 when it never does, or not within a week. */
@@ -71,9 +83,21 @@ export function holdToDecide(
   limit: Limit | undefined,
   seconds: number,
   U: number,
+  growth: (seconds: number) => number,
 ): number {
   const apart = limit?.isRate ? Math.abs(limit.drop - drop) : drop;
-  const needed = limit && !limit.isRate ? limit.drop + U : U;
-  const further = seconds * (needed / apart - 1);
+  const least = limit && !limit.isRate ? limit.drop : 0;
+  let further = 0;
+  // The uncertainty grows with the time that is asked for: a few rounds settle it.
+  for (let round = 0; round < 9; round++) {
+    further = seconds * ((least + U * growth(seconds + further)) / apart - 1);
+  }
   return further <= WEEK ? Math.max(0, further) : 0;
+}
+
+/** The hold that would prove about half of the leak that this one does, s; 0 when none of a week does, or no time is known. */
+export function holdToHalve(seconds: number, growth: (seconds: number) => number): number {
+  let hold = 2 * seconds;
+  while (hold <= WEEK && growth(hold) * seconds > 0.55 * hold) hold += seconds;
+  return hold <= WEEK ? hold : 0;
 }

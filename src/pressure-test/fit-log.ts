@@ -11,8 +11,12 @@ export interface LogFit {
   readonly start: number;
   readonly drop: number;
   readonly shares: Share[];
-  /** Scatter around the fit against what the errors explain, 1 when as expected. */
-  readonly misfit: number;
+  /** Scatter around the fit against what the errors explain, 1 when as expected; of two rows nobody knows. */
+  readonly misfit: number | undefined;
+  /** How far each row is from what the rows before it foretell, in standard deviations. */
+  readonly innovations: readonly number[];
+  /** What was lost at the end beyond the course of one leak, and in standard deviations: where it is surest. */
+  readonly late: { readonly lost: number; readonly sigmas: number };
 }
 
 /** Share of the drop at x, 0 to 1, through a laminar leak: 1/p grows linearly (dp/dt ∝ −p²). */
@@ -47,16 +51,16 @@ export function fitLog(
     const [ac, cc, cy] = [dot(ones, course), dot(course, course), dot(course, levels)];
     const det = aa * cc - ac * ac;
     const [start, drop] = [(cc * ay - ac * cy) / det, (aa * cy - ac * ay) / det];
-    return { course, ac, det, start, drop };
+    return { course, ac, cc, det, start, drop };
   };
   // The curve of a leak depends on its size: from a straight line, a few rounds settle it.
   let solved = solve(y[0] as number, 0);
   for (let round = 0; round < 5; round++) solved = solve(solved.start, solved.drop);
-  const { course, ac, det, start, drop } = solved;
+  const { course, ac, cc, det, start, drop } = solved;
   const rest = levels.map(
     (level, i) => level - start * (ones[i] as number) - drop * (course[i] as number),
   );
-  const misfit = n > 2 ? Math.sqrt(dot(rest, rest) / (n - 2)) : 1;
+  const misfit = n > 2 ? Math.sqrt(dot(rest, rest) / (n - 2)) : undefined;
   // The drop is Σ weight·y; each source adds weightᵀ·covariance·weight to its variance.
   const weights = backward(
     L,
@@ -76,7 +80,7 @@ export function fitLog(
     add(part, Math.max(0, sum));
   }
   // Scatter beyond the stated errors widens the uncertainty (Birge ratio); less does not narrow it.
-  const excess = Math.max(0, misfit * misfit - 1);
+  const excess = Math.max(0, (misfit ?? 1) ** 2 - 1);
   add("scatter", excess * [...variance.values()].reduce((sum, v) => sum + v, 0));
   const shares = [...variance].map(([part, v]) => ({ part, u: Math.sqrt(v) }));
   return {
@@ -84,7 +88,35 @@ export function fitLog(
     drop,
     shares: shares.filter(({ u }) => u > 0).sort((a, b) => b.u - a.u),
     misfit,
+    innovations: rest,
+    late: lateLoss(x, rest, (late) => {
+      const hinge = forward(L, late);
+      const [ah, ch] = [dot(ones, hinge), dot(course, hinge)];
+      const own = dot(hinge, hinge) - (cc * ah * ah - 2 * ac * ah * ch + aa * ch * ch) / det;
+      return { hinge, own };
+    }),
   };
+}
+
+/**
+ * Tries a loss that began late in the hold, at its half, its last quarter, down to a sixteenth, as one more course of
+ * the fit (Frisch–Waugh: what the two others leave of it, `own`, against what they leave of the rows).
+ */
+function lateLoss(
+  x: readonly number[],
+  rest: readonly number[],
+  whiten: (late: readonly number[]) => { hinge: readonly number[]; own: number },
+): LogFit["late"] {
+  let found = { lost: 0, sigmas: 0 };
+  for (let part = 1 / 2; part >= 1 / 16; part /= 2) {
+    const late = x.map((at) => -Math.max(0, at - 1 + part) / part);
+    if (late.filter((lost) => lost < 0).length < 3) break; // two rows are no course
+    const { hinge, own } = whiten(late);
+    const seen = dot(rest, hinge);
+    const sigmas = seen / Math.sqrt(own);
+    if (own > 0 && sigmas > found.sigmas) found = { lost: seen / own, sigmas };
+  }
+  return found;
 }
 
 const dot = (a: readonly number[], b: readonly number[]) =>

@@ -6,6 +6,7 @@ import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
+import { second } from "../quantity/units/time.ts";
 import type { GasThermometer } from "./instruments.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
@@ -77,16 +78,11 @@ const overDay = (seconds: number) => Math.sin((Math.min(seconds, 43_200) / 86_40
 
 /** Reads what is stated and puts defaults where nothing is. */
 export function gasErrorsOf(stated: StatedGas): GasErrors {
-  const { probe, isZoned, volume, fill } = stated;
-  const sinceFill =
-    stated.sinceFill === undefined
-      ? AT_ONCE
-      : siOf("sinceFill", stated.sinceFill, "duration", { min: 0 });
-  const { share, change } =
-    stated.elsewhere === undefined ? {} : objectOf("elsewhere", stated.elsewhere);
-  const elsewhere = stated.elsewhere
-    ? siOf("elsewhere.share", share as Quantity<"ratio">, "ratio", { min: 0, below: 1 })
-    : 0;
+  const { probe, isZoned, volume, fill, sinceFill: since = second(AT_ONCE) } = stated;
+  const sinceFill = siOf("sinceFill", since, "duration", { min: 0 });
+  const { elsewhere: split = { share: percent(0) } } = stated;
+  const { share, change } = objectOf("elsewhere", split);
+  const elsewhere = siOf("elsewhere.share", share, "ratio", { min: 0, below: 1 });
   const changed =
     change === undefined
       ? undefined

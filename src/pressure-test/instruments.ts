@@ -76,35 +76,21 @@ const isExact = ({ each, common }: ReadingErrors) => each === 0 && common === 0;
 /** Reads and checks the instruments. */
 export function errorsOf(instruments: TestInstruments): TestErrors {
   const { pressure, temperature, volumeUncertainty } = objectOf("instruments", instruments);
+  const p = parts<"gaugePressure">("instruments.pressure", pressure, kPa);
+  const T = parts<"temperature">("instruments.temperature", temperature, deltaK);
   const assumptions: PressureTestStatement[] = [];
-
-  const gauge = objectOf("instruments.pressure", pressure);
-  const p = parts<"gaugePressure">("instruments.pressure", gauge, kPa);
-  const step = gauge.resolution?.si ?? 0;
-  const accuracy = gauge.accuracy?.si ?? 0;
-  let drift = Math.max(accuracy / 4, step); // common practice, no source
-  let perKelvin = accuracy * 0.02; // thermal zero shift of pressure sensors, from memory
-  if (gauge.drift !== undefined) {
-    drift = siOf("instruments.pressure.drift", gauge.drift, "pressureDifference", { min: 0 });
+  const { accuracy, resolution, separateInstruments } = pressure;
+  const limits = accuracy?.si ?? 0;
+  let drift = Math.max(limits / 4, resolution?.si ?? 0); // common practice, no source
+  let perKelvin = limits * 0.02; // thermal zero shift of pressure sensors, from memory
+  if (pressure.drift !== undefined) {
+    drift = siOf("instruments.pressure.drift", pressure.drift, "pressureDifference", { min: 0 });
     perKelvin = 0;
-  } else if (gauge.separateInstruments) drift = perKelvin = 0;
+  } else if (separateInstruments) drift = perKelvin = 0;
   else if (drift > 0) {
-    const { unit } = (gauge.accuracy ?? gauge.resolution) as Quantity<"pressureDifference">;
-    const shown = kPa(drift / 1e3).as(unit);
-    assumptions.push(
-      say("pressure-test.gauge-drift", {
-        drift: shown,
-      }),
-    );
+    const { unit } = (accuracy ?? resolution) as Quantity<"pressureDifference">;
+    assumptions.push(say("pressure-test.gauge-drift", { drift: kPa(drift / 1e3).as(unit) }));
   }
-
-  const probe = objectOf("instruments.temperature", temperature);
-  const path = "instruments.temperature";
-  for (const [name, { separateInstruments }] of Object.entries({ pressure, temperature })) {
-    if (separateInstruments === undefined) continue;
-    flagOf(`instruments.${name}.separateInstruments`, separateInstruments);
-  }
-  const T = parts<"temperature">(path, probe, deltaK);
   const volume =
     volumeUncertainty === undefined
       ? 0
@@ -126,7 +112,8 @@ function parts<K extends "gaugePressure" | "temperature">(
   unit: Unit<DifferenceOf<K>>,
 ): ReadingErrors {
   standardUncertainty(instrument, unit, path); // refuses what is no instrument
-  const { accuracy, resolution, repeatability, separateInstruments } = instrument;
+  const { accuracy, resolution, repeatability, separateInstruments = false } = instrument;
+  flagOf(`${path}.separateInstruments`, separateInstruments);
   const limits = rectangular(accuracy?.si ?? 0);
   const step = (resolution?.si ?? 0) / Math.sqrt(12); // F.2.2.1
   const random = Math.hypot(repeatability?.si ?? 0, separateInstruments ? limits : 0);

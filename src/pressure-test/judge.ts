@@ -10,7 +10,7 @@ import { dangers } from "./cautions.ts";
 import { coverage, decide } from "./decide.ts";
 import { combined } from "./drop.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { estimate, holdToDecide, leakFigures } from "./figures.ts";
+import { estimate, growthOf, holdToDecide, holdToHalve, leakFigures } from "./figures.ts";
 import { reasonsFor, smallestFinding } from "./reasons.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -33,12 +33,14 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   const decision = decide({ drop, u, uLimit, confidence, limit, isDoubted });
   const { outcome, cause, ruling, probability } = decision;
   const isOpen = outcome === "inconclusive" && cause === undefined && ruling !== "within";
-  const further = isOpen ? holdToDecide(drop, limit, seconds, k * uLimit) : 0;
+  const growth = growthOf(evidence, u);
+  const further = isOpen ? holdToDecide(drop, limit, seconds, k * uLimit, growth) : 0;
   const leak = leakFigures(drop, u, k, evidence);
   const found: Found = {
     ...decision,
     U: k * u,
     further,
+    longer: holdToHalve(seconds, growth),
     leak: leak.leakRate?.value.si,
     smallestLeak: leak.smallestProvableLeak?.si,
   };

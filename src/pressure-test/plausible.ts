@@ -41,71 +41,47 @@ const gaugeOf = (si: number, unit: Unit<"gaugePressure">) =>
 /** Every doubt about a test. */
 export function doubtsOf(test: PressureTestSetup, errors: TestErrors, course: Course): Doubt[] {
   const required = test.required === undefined ? {} : objectOf("required", test.required);
-  return [
-    ...fillDoubts(test, required, course),
-    ...holdDoubts(required, errors, course),
-    ...(errors.isGaugeExact
-      ? [
-          {
-            reason: say("pressure-test.gauge-without-error"),
-            action: say("pressure-test.state-gauge"),
-          },
-        ]
-      : []),
-    ...(errors.isThermometerExact
-      ? [
-          {
-            reason: say("pressure-test.thermometer-without-error"),
-            action: say("pressure-test.state-thermometer"),
-          },
-        ]
-      : []),
-  ];
+  const doubts = fillDoubts(test, required, course);
+  const { reason, needed } = holdDoubt(required, errors, course);
+  if (reason) {
+    doubts.push({ reason, action: say("pressure-test.hold-at-least", { hold: asTime(needed) }) });
+  }
+  if (errors.isGaugeExact) {
+    const action = say("pressure-test.state-gauge");
+    doubts.push({ reason: say("pressure-test.gauge-without-error"), action });
+  }
+  if (errors.isThermometerExact) {
+    const action = say("pressure-test.state-thermometer");
+    doubts.push({ reason: say("pressure-test.thermometer-without-error"), action });
+  }
+  return doubts;
 }
 
-function holdDoubts(
+/** Why the hold is too short, and the hold that is needed, s. */
+function holdDoubt(
   required: TestRequirement,
   errors: TestErrors,
   { first, seconds }: Course,
-): Doubt[] {
-  const { step } = errors.pressure;
+): { readonly reason?: PressureTestStatement | undefined; readonly needed: number } {
   const asked =
     required.hold === undefined
       ? 0
       : siOf("required.hold", required.hold, "duration", { above: 0 });
   const fill = first.pressure - first.atmosphere;
-  const width = step * Math.sqrt(12);
-  const needed = fill > 0 ? width / (RATE * fill) : 0;
-  const action = say("pressure-test.hold-at-least", {
-    hold: asTime(Math.max(SHORTEST, asked, needed)),
-  });
+  const width = errors.pressure.step * Math.sqrt(12);
+  const byStep = fill > 0 ? width / (RATE * fill) : 0;
   const hold = asTime(seconds);
-  if (seconds === 0) return [{ reason: say("pressure-test.hold-time-unknown"), action }];
-  if (!isAtLeast(seconds, SHORTEST))
-    return [
-      { reason: say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) }), action },
-    ];
-  if (!isAtLeast(seconds, asked))
-    return [
-      {
-        reason: say("pressure-test.hold-below-manual", {
-          hold,
-          required: required.hold as Quantity<"duration">,
-        }),
-        action,
-      },
-    ];
-  if (!isAtLeast(seconds, needed))
-    return [
-      {
-        reason: say("pressure-test.hold-below-step", {
-          hold,
-          step: shown(width, psig.difference),
-        }),
-        action,
-      },
-    ];
-  return [];
+  const reasonOf = () => {
+    if (seconds === 0) return say("pressure-test.hold-time-unknown");
+    if (!isAtLeast(seconds, SHORTEST))
+      return say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) });
+    if (required.hold && !isAtLeast(seconds, asked))
+      return say("pressure-test.hold-below-manual", { hold, required: required.hold });
+    if (!isAtLeast(seconds, byStep))
+      return say("pressure-test.hold-below-step", { hold, step: shown(width, psig.difference) });
+    return undefined;
+  };
+  return { reason: reasonOf(), needed: Math.max(SHORTEST, asked, byStep) };
 }
 
 function fillDoubts(

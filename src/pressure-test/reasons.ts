@@ -3,6 +3,7 @@
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
+import type { Ruling } from "./decide.ts";
 import type { Evidence, Found } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
@@ -38,7 +39,7 @@ export function reasonsFor(evidence: Evidence, found: Found): PressureTestStatem
     const values = { stated: psi(limit.stated), pressure, limit: psi(limit.drop) };
     reasons.push(say("pressure-test.limit-lowered", values));
   }
-  return [...reasons, weatherOf(evidence)];
+  return [...reasons, ...(evidence.notes ?? []), weatherOf(evidence)];
 }
 
 /** What the drop is to the limit. */
@@ -49,11 +50,9 @@ function rulingOf({ drop, limit, unit }: Evidence, { ruling, cause, U }: Found) 
     uncertainty: inUnit(U, unit),
     limit: inUnit(limit.drop, unit),
   };
-  if (ruling === "above") return say("pressure-test.above-limit", figures);
-  if (ruling === "across") return say("pressure-test.across-limit", figures);
-  return cause === "leak"
+  return ruling === "within" && cause === "leak"
     ? say("pressure-test.leak-within-limit", figures)
-    : say("pressure-test.within-limit", figures);
+    : say(`pressure-test.${ruling as Exclude<Ruling, "none">}-limit`, figures);
 }
 
 /** What was read is what temperature and barometer change by themselves, less the drop. */
@@ -69,11 +68,12 @@ function weatherOf({ first, last, isGauge, expected, unit }: Evidence): Pressure
 /** The smallest leak that the test could prove: a pass hides smaller ones. */
 export function smallestFinding(
   { seconds, unit }: Evidence,
-  { U, smallestLeak }: Found,
+  { U, smallestLeak, longer }: Found,
 ): PressureTestStatement {
-  if (smallestLeak === undefined) {
-    return say("pressure-test.smallest-drop", { smallest: inUnit(U, unit) });
-  }
-  const smallest = shown(smallestLeak, paM3PerS);
-  return say("pressure-test.smallest-leak", { smallest, hold: asTime(2 * seconds) });
+  const smallest = inUnit(U, unit);
+  if (longer === 0) return say("pressure-test.smallest-drop", { smallest });
+  const hold = asTime(longer);
+  return smallestLeak === undefined
+    ? say("pressure-test.smallest-drop-rate", { smallest, held: asTime(seconds), hold })
+    : say("pressure-test.smallest-leak", { smallest: shown(smallestLeak, paM3PerS), hold });
 }

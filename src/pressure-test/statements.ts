@@ -67,6 +67,8 @@ export interface PressureTestStatements {
     readonly drop: Difference;
     readonly limit: Difference;
   };
+  "pressure-test.falls-faster": { readonly lost: Difference };
+  "pressure-test.jump": { readonly change: Difference; readonly elapsed: Duration };
   // reasons: the plan
   "pressure-test.below-limit": Planned;
   "pressure-test.lowered-to-limit": Planned;
@@ -85,6 +87,11 @@ export interface PressureTestStatements {
   "pressure-test.all-limits-given": None;
   // cautions: what was found
   "pressure-test.smallest-leak": { readonly smallest: Leak; readonly hold: Duration };
+  "pressure-test.smallest-drop-rate": {
+    readonly smallest: Difference;
+    readonly held: Duration;
+    readonly hold: Duration;
+  };
   "pressure-test.smallest-drop": { readonly smallest: Difference };
   "pressure-test.no-margin": None;
   "pressure-test.cylinder-cools": None;
@@ -107,6 +114,7 @@ export interface PressureTestStatements {
   "pressure-test.open-to-system": None;
   "pressure-test.look-at-plot": None;
   "pressure-test.read-again": None;
+  "pressure-test.hold-again": None;
   "pressure-test.state-elsewhere": None;
   "pressure-test.settle-first": { readonly settle: Duration };
   "pressure-test.reduce-uncertainty": {

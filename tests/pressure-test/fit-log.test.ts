@@ -121,9 +121,38 @@ describe("the fit", () => {
 
   it("has no misfit of two rows, whose line is exact, and bears rows that repeat each other", () => {
     const two = fitLog([0, 1], [10, 7], [single(2)]);
-    expect([two.drop, two.misfit]).toEqual([expect.closeTo(3, 9), 1]);
+    expect([two.drop, two.misfit]).toEqual([expect.closeTo(3, 9), undefined]);
     expect(u(two, "gauge-reading")).toBeCloseTo(2, 9);
     const same = fitLog([0, 0, 1], [10, 10, 7], [along("gauge-error", [1, 1, 1])]);
     expect(same.drop).toBeCloseTo(3, 6);
+  });
+
+  it("tells a row that jumps, and a loss that began late, in standard deviations", () => {
+    // Ten rows of σ = 2 around 100, and one that is 12 off.
+    const rows = Array.from({ length: 11 }, (_, i) => i / 10);
+    const jump = fitLog(
+      rows,
+      rows.map((_, i) => (i === 6 ? 112 : 100)),
+      [single(4)],
+    );
+    const largest = Math.max(...jump.innovations.map(Math.abs));
+    expect(jump.innovations.indexOf(largest)).toBe(6);
+    // Residual of a line by least squares at one row: (1 − h)·12/σ, h = 1/11 + 0.1²/1.1 (leverage).
+    expect(largest).toBeCloseTo(6 * (1 - 1 / 11 - 0.01 / 1.1), 6);
+    // 1 MPa until half time, then 8 Pa lost evenly: the late course takes all of it.
+    const late = fitLog(
+      rows,
+      rows.map((at) => 1e6 - 16 * Math.max(0, at - 0.5)),
+      [single(1)],
+    ).late;
+    expect(late.lost).toBeCloseTo(8, 3);
+    // σ of a third regressor is what two others leave of it (Frisch–Waugh): by hand, on −2·max(0, x − ½).
+    const hinge = rows.map((at) => -2 * Math.max(0, at - 0.5));
+    const mean = hinge.reduce((a, b) => a + b) / 11;
+    const slope =
+      hinge.reduce((sum, h, i) => sum + h * ((rows[i] as number) - 0.5), 0) /
+      rows.reduce((sum, at) => sum + (at - 0.5) ** 2, 0);
+    const left = hinge.map((h, i) => h - mean - slope * ((rows[i] as number) - 0.5));
+    expect(late.sigmas).toBeCloseTo(8 * Math.hypot(...left), 3);
   });
 });

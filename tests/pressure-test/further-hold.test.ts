@@ -212,15 +212,21 @@ describe("the figures", () => {
 
   it("are no throughput without volume or time", () => {
     const timeless = { pressure: pascalAbsolute(499e3), temperature: kelvin(300) };
-    for (const change of [{}, { volume: liter(3), end: timeless }]) {
+    const smallest = pascal(1000);
+    const finding = (change: object) => {
       const test = judged(500, undefined, change);
       expect(test).not.toHaveProperty("leakRate");
       expect(test).not.toHaveProperty("smallestProvableLeak");
-      expect(test.cautions[0]).toMatchObject({
-        code: "pressure-test.smallest-drop",
-        values: { smallest: pascal(1000) },
-      });
-    }
+      return test.cautions[0];
+    };
+    expect(finding({})).toMatchObject({
+      code: "pressure-test.smallest-drop-rate",
+      values: { smallest, held: hour(12), hold: hour(24) },
+    });
+    expect(finding({ volume: liter(3), end: timeless })).toMatchObject({
+      code: "pressure-test.smallest-drop",
+      values: { smallest },
+    });
   });
 
   it("have no limit where none is stated", () => {

@@ -47,6 +47,10 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "The readings scatter {misfit} times as much as the stated errors explain.",
   "pressure-test.last-reading-above-limit":
     "The last reading shows a drop of {drop}: above the {limit} limit.",
+  "pressure-test.falls-faster":
+    "The pressure fell faster at the end of the hold: {lost} more than the course before explains.",
+  "pressure-test.jump":
+    "At {elapsed} the pressure changed by {change}, more than temperature and instruments explain.",
 
   "pressure-test.below-limit":
     "{fill} becomes {warm} when warmest: within the marked limit ({part}), {limit}.",
@@ -70,6 +74,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
 
   "pressure-test.smallest-leak":
     "The smallest leak this test could prove is {smallest}. A hold of {hold} would prove about half of that.",
+  "pressure-test.smallest-drop-rate":
+    "The smallest drop this test could prove is {smallest} in {held}. A hold of {hold} would prove about half of that rate.",
   "pressure-test.smallest-drop": "The smallest drop this test could prove is {smallest}.",
   "pressure-test.no-margin":
     "The plan leaves no margin for gauge error or a relief device that opens early. Stop lower by both.",
@@ -106,6 +112,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.look-at-plot":
     "Look at the plot for gas fed in, a closed valve, sun or a wrong row. Judge the log from the last change on.",
   "pressure-test.read-again": "Read pressure and temperature again now.",
+  "pressure-test.hold-again": "Find out what changed, then start a new hold.",
   "pressure-test.state-elsewhere":
     "Enter how much of the gas lies away from the thermometer (0 if none), or measure there too.",
   "pressure-test.settle-first":

@@ -48,6 +48,10 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
     "La dispersión de las lecturas es {misfit} veces la que explican los errores indicados.",
   "pressure-test.last-reading-above-limit":
     "La última lectura muestra una caída de {drop}: por encima del límite de {limit}.",
+  "pressure-test.falls-faster":
+    "La presión cayó más rápido al final de la prueba: {lost} más de lo que explica el curso anterior.",
+  "pressure-test.jump":
+    "A los {elapsed} la presión cambió en {change}, más de lo que explican la temperatura y los instrumentos.",
 
   "pressure-test.below-limit":
     "{fill} pasan a {warm} con el mayor calor: dentro del límite marcado ({part}), {limit}.",
@@ -73,6 +77,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
 
   "pressure-test.smallest-leak":
     "Fuga mínima demostrable en esta prueba: {smallest}. Si se mantiene {hold}, sería cerca de la mitad.",
+  "pressure-test.smallest-drop-rate":
+    "La menor caída que esta prueba podría demostrar es de {smallest} en {held}. Una prueba de {hold} demostraría cerca de la mitad de ese ritmo.",
   "pressure-test.smallest-drop": "Caída mínima demostrable en esta prueba: {smallest}.",
   "pressure-test.no-margin":
     "El plan no deja margen para el error del manómetro ni para una válvula de alivio que abra antes. Deténgase más abajo por ambos.",
@@ -111,6 +117,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.look-at-plot":
     "Busque en la gráfica entrada de gas, una válvula cerrada, sol o una fila errónea. Evalúe el registro desde el último cambio.",
   "pressure-test.read-again": "Vuelva a leer ahora la presión y la temperatura.",
+  "pressure-test.hold-again": "Averigüe qué cambió y empiece una nueva prueba.",
   "pressure-test.state-elsewhere":
     "Indique qué parte del gas está lejos del termómetro (0 si ninguna), o mida también allí.",
   "pressure-test.settle-first":

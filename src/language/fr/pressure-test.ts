@@ -51,6 +51,10 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
     "La dispersion des relevés est de {misfit} fois celle qu’expliquent les erreurs indiquées.",
   "pressure-test.last-reading-above-limit":
     "Le dernier relevé montre une chute de {drop} : au-dessus de la limite de {limit}.",
+  "pressure-test.falls-faster":
+    "La pression a chuté plus vite à la fin du maintien : {lost} de plus que n’explique le cours précédent.",
+  "pressure-test.jump":
+    "À {elapsed}, la pression a changé de {change}, plus que n’expliquent la température et les instruments.",
 
   "pressure-test.below-limit":
     "{fill} deviennent {warm} au plus chaud : dans la limite indiquée ({part}), {limit}.",
@@ -75,6 +79,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
 
   "pressure-test.smallest-leak":
     "Plus petite fuite décelable par cet essai : {smallest}. Un maintien de {hold} en décèlerait environ la moitié.",
+  "pressure-test.smallest-drop-rate":
+    "La plus petite chute que cet essai pouvait prouver est de {smallest} en {held}. Un maintien de {hold} prouverait environ la moitié de ce débit.",
   "pressure-test.smallest-drop": "Plus petite chute décelable par cet essai : {smallest}.",
   "pressure-test.no-margin":
     "Le plan ne laisse aucune marge pour l’erreur du manomètre ni pour une soupape de sûreté qui ouvre tôt. Arrêtez plus bas d’autant.",
@@ -112,6 +118,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.look-at-plot":
     "Cherchez sur le graphique une entrée de gaz, un robinet fermé, du soleil ou une ligne erronée. Évaluez le relevé à partir du dernier changement.",
   "pressure-test.read-again": "Relevez de nouveau la pression et la température maintenant.",
+  "pressure-test.hold-again": "Cherchez ce qui a changé, puis recommencez le maintien.",
   "pressure-test.state-elsewhere":
     "Saisissez quelle part du gaz est loin du thermomètre (0 si aucune), ou mesurez là aussi.",
   "pressure-test.settle-first":

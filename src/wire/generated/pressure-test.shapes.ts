@@ -252,6 +252,7 @@ export const PressureTestStatements: StatementTable = {
   },
   "pressure-test.close-supply": {},
   "pressure-test.cylinder-cools": {},
+  "pressure-test.falls-faster": { lost: "pressureDifference" },
   "pressure-test.fill-below-manual": { pressure: "gaugePressure", required: "gaugePressure" },
   "pressure-test.fill-below-service": { pressure: "gaugePressure", service: "gaugePressure" },
   "pressure-test.fill-higher": { required: "gaugePressure" },
@@ -265,11 +266,13 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.gas-settled": {},
   "pressure-test.gauge-drift": { drift: "pressureDifference" },
   "pressure-test.gauge-without-error": {},
+  "pressure-test.hold-again": {},
   "pressure-test.hold-at-least": { hold: "duration" },
   "pressure-test.hold-below-manual": { hold: "duration", required: "duration" },
   "pressure-test.hold-below-step": { hold: "duration", step: "pressureDifference" },
   "pressure-test.hold-longer": { further: "duration" },
   "pressure-test.hold-time-unknown": {},
+  "pressure-test.jump": { change: "pressureDifference", elapsed: "duration" },
   "pressure-test.last-reading-above-limit": {
     drop: "pressureDifference",
     limit: "pressureDifference",
@@ -310,6 +313,11 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.settle-first": { settle: "duration" },
   "pressure-test.short-hold": { hold: "duration", shortest: "duration" },
   "pressure-test.smallest-drop": { smallest: "pressureDifference" },
+  "pressure-test.smallest-drop-rate": {
+    smallest: "pressureDifference",
+    held: "duration",
+    hold: "duration",
+  },
   "pressure-test.smallest-leak": { smallest: "throughput", hold: "duration" },
   "pressure-test.state-elsewhere": {},
   "pressure-test.state-gauge": {},
@@ -439,7 +447,7 @@ export const LogAssessmentShape: Shape = {
     "refrigerantLossAtMost?": RefrigerantEquivalentShape,
     "furtherHold?": "duration",
     corrected: { list: CorrectedPointShape },
-    misfit: "number",
+    "misfit?": "number",
   },
   docs: () => ({
     "": "The verdict on a log.",
@@ -472,7 +480,7 @@ export const LogAssessmentShape: Shape = {
       "How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help.",
     corrected: "The course corrected to the last temperature, at most 100 points.",
     misfit:
-      "Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain.",
+      "Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain. Absent for two readings, which have none.",
   }),
 };
 

@@ -81,7 +81,8 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
     held(500, { criterion: { maximumDrop: psi(0.2) } }), // reduce-uncertainty
     held(510), // unexplained-rise
     [unlimited], // no-limit-stated, state-limit
-    [small], // find-of-unknown-size, smallest-drop
+    [small], // find-of-unknown-size, smallest-drop-rate
+    held(500, { end: { pressure: psig(500), temperature: degF(70) } }), // hold-time-unknown, smallest-drop
     held(480, { volume: liter(0.003) }), // find-by-foam
     held(480, { volume: liter(0.0003) }), // find-by-tracer
     held(500, {}, second(30)), // short-hold, hold-at-least
@@ -188,8 +189,10 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
   ],
   assessPressureLog: [
     log(rows.map((t) => [t, 500, 75 + 10 * Math.cos(t / 2)])), // pressure-still
-    log(rows.map((t) => [t, t > 5 ? 509 : 500, 70])), // log-misfit, look-at-plot
+    log(rows.map((t) => [t, t > 5 ? 491 : 500, 70])), // jump, hold-again
     log(rows.map((t) => [t, t === 12 ? 494 : 500, 70])), // last-reading-above-limit
+    log(rows.map((t) => [t, 500 - 1.2 * Math.max(0, t - 9), 70])), // falls-faster
+    log(rows.map((t) => [t, 500 + 1.5 * Math.sin(1.6 * t), 70])), // log-misfit, look-at-plot
     log(
       rows.map((t) => [t, 500 + (t % 1) * 0.6, 70]),
       { criterion: { maximumDrop: psi(0.01) }, ...gauge({ accuracy: psi(0.01), drift: psi(0) }) },

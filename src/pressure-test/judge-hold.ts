@@ -1,0 +1,119 @@
+// What do some rows of a log prove, taken as one hold? Fitted, and handed to the judge with limit and doubts.
+// Follows fit-log.ts and judge.ts. Does not cover which rows are one hold: assess-pressure-log.ts.
+import type { Unit } from "../quantity/quantity.ts";
+import { second } from "../quantity/units/time.ts";
+import { slopeAt, zones } from "./charge.ts";
+import { limitOf } from "./criterion.ts";
+import { coverage } from "./decide.ts";
+import { expected, statesOf } from "./drop.ts";
+import { fitLog } from "./fit-log.ts";
+import { judge } from "./judge.ts";
+import { courseDoubts, type Jump, jumpSaid, jumpsIn } from "./log-course.ts";
+import { errorSources } from "./log-errors.ts";
+import { type LogPoint, pointsOf, sum } from "./log-points.ts";
+import { doubtsOf } from "./plausible.ts";
+import { stillPressure } from "./pressure-still.ts";
+import { refrigerantLoss } from "./refrigerant-equivalent.ts";
+import {
+  barometerAssumption,
+  barometerDrift,
+  gasOf,
+  type PressureTestSetup,
+  type Setup,
+  type State,
+} from "./setup.ts";
+import type { PressureTestAssessment } from "./verdict.ts";
+
+/** What the whole log says to each of its holds. */
+export interface OfLog {
+  readonly isGauge: boolean;
+  /** Every row has its barometer, or needs none. */
+  readonly hasBarometer: boolean;
+  readonly unit: Unit<"pressureDifference">;
+  /** Highest gauge pressure, Pa. */
+  readonly highest: number;
+}
+
+/** The verdict on a hold, its points and its jumps. */
+export interface JudgedHold {
+  readonly verdict: PressureTestAssessment;
+  readonly points: readonly LogPoint[];
+  readonly jumps: readonly Jump[];
+}
+
+/** Judges rows, in order of time, as one hold; `after` is the jump that it began with. */
+export function judgeHold(
+  given: PressureTestSetup,
+  setup: Setup,
+  rows: readonly State[],
+  { isGauge, hasBarometer, unit, highest }: OfLog,
+  after?: Jump,
+): JudgedHold {
+  const { errors, beta, expansion } = setup;
+  const isFed = after !== undefined && after.change > 0;
+  // Gas that was fed in is warm from it.
+  const test = isFed ? { ...given, sinceFill: second(0) } : given;
+  const gas = gasOf(test, setup, rows);
+  const { states, volumes } = gas;
+  const [first, last] = [states[0], states.at(-1)] as [State, State];
+  const seconds = last.elapsed - first.elapsed;
+  const barometer = hasBarometer ? 0 : barometerDrift(seconds);
+  const { points, variance } = pointsOf(states, volumes, beta);
+  const open = { errors, gas, seconds, barometer, expansion };
+  const sources = errorSources({ points, variance }, open);
+  const fit = fitLog(
+    points.map(({ t }) => t / seconds),
+    points.map(({ level }) => level),
+    sources,
+  );
+  const step = errors.pressure.step * Math.sqrt(12);
+  const jumps = jumpsIn(points, fit, step, first.elapsed);
+  const said = after ? [jumpSaid(after, unit)] : [];
+  const volume = sum(setup.volumes);
+  const limit = limitOf(test.criterion, seconds, volume, first.pressure - first.atmosphere);
+  const verdict = judge({
+    drop: fit.drop,
+    shares: fit.shares,
+    limit,
+    first,
+    last,
+    isGauge,
+    expected: expected(statesOf(first, last, volumes, beta)),
+    gas,
+    confidence: test.confidence,
+    seconds,
+    volume,
+    volumeError: errors.volume,
+    densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
+    doubts: [
+      ...(isFed ? [] : said),
+      ...doubtsOf(test, errors, { first, highest, seconds }),
+      // The gauge may have been shut off.
+      ...stillPressure(
+        rows.map(({ pressure, atmosphere }) => pressure - (isGauge ? atmosphere : 0)),
+        step,
+        points,
+        sources,
+        coverage(test.confidence).k,
+        unit,
+      ),
+      ...courseDoubts(fit, points, jumps, limit, unit),
+    ],
+    notes: isFed ? said.map(({ reason }) => reason) : [],
+    assumptions: [
+      ...setup.assumptions,
+      ...gas.assumptions,
+      ...(barometer > 0 ? [barometerAssumption(barometer)] : []),
+    ],
+    unit,
+  });
+  return {
+    verdict: {
+      ...verdict,
+      ...(fit.misfit !== undefined && { misfit: Number(fit.misfit.toFixed(3)) }),
+      ...refrigerantLoss(test, verdict, (first.pressure + last.pressure) / 2, last.temperatures),
+    },
+    points,
+    jumps,
+  };
+}
