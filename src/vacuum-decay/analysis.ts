@@ -10,6 +10,7 @@ import {
   discrepancy,
   enoughPoints,
   equalization,
+  fewestPoints,
   floor,
   largeShare,
   materialEndRate,
@@ -87,7 +88,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   const { origin, last: T } = segment;
   wholeGram(log, segment, work.gram);
   const points = work.gram.n;
-  if (points < 3) return undefined;
+  if (points < fewestPoints) return undefined;
   const { components, variance, freedom, misfit, residual, best } = weighModels(work, {
     largest: {
       water: waterMax - origin,
@@ -124,7 +125,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   const amounts = amountsOf(settings, segment.lastP - origin);
   const few = points < enoughPoints;
   const late = few ? rateOfFew(segment, step) : 0;
-  const harmless = points > 3 && late < amounts.leak && segment.lastP - origin < amounts.water;
+  const harmless = late < amounts.leak && segment.lastP - origin < amounts.water;
   const wet = components.filter(
     ({ shape, amplitude }) => shape < levelling && shape >= 0 && amplitude > materialWater,
   );

@@ -41,12 +41,11 @@ export function assessmentOf(
   const { settings } = log;
   const found = findingOf(log, work);
   const { analysis, segment } = found;
-  const known = analysis !== undefined && analysis.points > 3 ? analysis : undefined;
   const [least, most] = lossOf(settings.leakLimit.throughput);
   const loss = [new Quantity(least, gPerYear), new Quantity(most, gPerYear)] as const;
   const wet =
-    known?.plateau && found.cause.includes("moisture")
-      ? plateauOf(known.plateau, segment, settings)
+    analysis?.plateau && found.cause.includes("moisture")
+      ? plateauOf(analysis.plateau, segment, settings)
       : undefined;
   const rejected = rejectedOf(log);
   return verdict({
@@ -58,7 +57,7 @@ export function assessmentOf(
     actions: found.actions,
     sources: [settings.policy.source, ...sources],
     evidence: minute(segment ? segment.last / 60 : 0),
-    ...(known && figuresOf(known, found, settings)),
+    ...(analysis && figuresOf(analysis, found, settings)),
     leakLimit: paM3PerS(settings.leakLimit.throughput),
     lossAtLimit: loss,
     ...(wet && { plateau: wet }),
@@ -120,7 +119,7 @@ function findingsOf(
     }
   };
   return [
-    said(),
+    ...(analysis ? [said()] : []), // too few readings say it already
     ...(wet?.aboveSaturation
       ? [say("vacuum-decay.above-saturation", { plateau: wet.pressure.value })]
       : []),

@@ -75,7 +75,7 @@ export interface VacuumDecayAssessment extends Assessment<DecayCause, VacuumDeca
   readonly plateau?: Plateau | undefined;
   /** How likely a leak and water are that matter; missing with fewer than eight points. */
   readonly shares?: EvidenceShares | undefined;
-  /** The best single model, for plotting with {@link decayCurve}; missing with fewer than three points. */
+  /** The best single model, for plotting with {@link decayCurve}; missing with fewer than four points. */
   readonly fit?: DecayFit | undefined;
   /** Readings that were set aside; the monitor keeps the first 100. */
   readonly excluded: readonly Exclusion[];

@@ -3,11 +3,18 @@
 // Does not cover the policy's limits: judge-policy.ts.
 import type { Analysis } from "./analysis.ts";
 import { findLeak } from "./find-leak.ts";
-import { difference, dryAgain, type Point, rate, watchOn } from "./point.ts";
+import { difference, dryAgain, type Point, rate, tooFew, watchOn } from "./point.ts";
 import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import { say } from "./statements.ts";
-import { earlyFailShare, earlyShare, failShare, passShare, usualVolume } from "./tuning.ts";
+import {
+  earlyFailShare,
+  earlyShare,
+  enoughPoints,
+  failShare,
+  passShare,
+  usualVolume,
+} from "./tuning.ts";
 
 /** Is there a leak that matters? */
 export function judgeLeak(
@@ -69,6 +76,7 @@ export function judgeRest(
     ];
   }
   if (odds.bad <= (over ? passShare : earlyShare)) return [];
+  if (analysis.points < enoughPoints) return [tooFew(analysis, settings)];
   if (odds.water > odds.bad / 2) {
     const reason = say("vacuum-decay.moisture-not-excluded", { water: difference(water) });
     return [{ outcome: "inconclusive", reason, actions: dryAgain }];

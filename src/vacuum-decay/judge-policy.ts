@@ -4,7 +4,7 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import type { Analysis } from "./analysis.ts";
-import type { Collector } from "./collect.ts";
+import type { Collector, Segment } from "./collect.ts";
 import { dryAgain, type Point, watchOn } from "./point.ts";
 import { judgeCheckpoint, type Stage } from "./policy-verdict.ts";
 import type { CheckpointSi, Settings } from "./settings.ts";
@@ -12,8 +12,8 @@ import { say } from "./statements.ts";
 
 /** Are the policy's target and limits kept, by the curve and by the last reading? */
 export function judgePolicy(analysis: Analysis, settings: Settings, stage: Stage): Point[] {
-  const { segment, T, step } = analysis;
-  const { checkpoints, target, accuracy } = settings;
+  const { segment, step } = analysis;
+  const { checkpoints } = settings;
   const points: Point[] = [];
   const longer = watchOn(analysis, settings);
   for (const checkpoint of checkpoints) {
@@ -21,32 +21,55 @@ export function judgePolicy(analysis: Analysis, settings: Settings, stage: Stage
     const actions = lacks === "time" ? [longer] : lacks ? [say("vacuum-decay.better-gauge")] : [];
     points.push({ outcome, reason, actions: outcome === "fail" ? dryAgain : actions });
   }
+  const failed = points.some(({ outcome }) => outcome === "fail");
+  return [
+    ...(failed ? [] : lastAboveLimit(segment, settings, step)),
+    ...points,
+    ...targetMissed(segment, settings, stage.confidence),
+  ];
+}
+
+/** Is the last reading above what the policy allows by then? */
+export function lastAboveLimit(
+  { origin, last: T, lastP }: Segment,
+  { checkpoints, target }: Settings,
+  step: number,
+): Point[] {
   const reached = checkpoints.filter(({ at }) => at <= T);
-  const last = (reached.at(-1) ?? checkpoints[0]) as CheckpointSi;
+  const { limit, rise } = (reached.at(-1) ?? checkpoints[0]) as CheckpointSi;
   // "no rise" is one step of the gauge, and what hoses and gauge make
-  const most = Math.min(last.limit, segment.origin + (last.rise || 10 * micron.scale + step));
-  if (segment.lastP > most && !points.some(({ outcome }) => outcome === "fail")) {
-    points.unshift({
+  const most = Math.min(limit, origin + (rise || 10 * micron.scale + step));
+  if (lastP <= most) return [];
+  return [
+    {
       outcome: "inconclusive",
       reason: say("vacuum-decay.last-reading-above-limit", {
-        pressure: new Quantity(segment.lastP, micron),
+        pressure: new Quantity(lastP, micron),
         limit: new Quantity(most, micron),
       }),
       actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
-    });
-  }
-  const k = (normalQuantile(stage.confidence) * accuracy) / Math.sqrt(3);
-  if (segment.origin * (1 - k) > target) {
-    points.push({
+    },
+  ];
+}
+
+/** Was the vacuum never as deep as the policy wants it at isolation? */
+function targetMissed(
+  { origin }: Segment,
+  { target, accuracy }: Settings,
+  confidence: number,
+): Point[] {
+  const k = (normalQuantile(confidence) * accuracy) / Math.sqrt(3);
+  if (origin * (1 - k) <= target) return [];
+  return [
+    {
       outcome: "inconclusive",
       reason: say("vacuum-decay.target-missed", {
-        start: new Quantity(segment.origin, micron),
+        start: new Quantity(origin, micron),
         target: new Quantity(target, micron),
       }),
       actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
-    });
-  }
-  return points;
+    },
+  ];
 }
 
 /** Did the gauge run over its range, for good? */

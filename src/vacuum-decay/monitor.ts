@@ -73,7 +73,7 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
       const changed = events !== before.events;
       before = { time, events };
       if (verdict && !reached && !grown && !changed) return verdict;
-      const rows = Math.max(enoughPoints, log.rows + 6, 1.25 * log.rows);
+      const rows = log.rows < enoughPoints ? 0 : Math.max(log.rows + 6, 1.25 * log.rows);
       due = { time: Math.max(1.1 * time, time + 5), rows };
       verdict = assessmentOf(log, work);
       return verdict;

@@ -27,7 +27,19 @@ export const dryAgain: readonly VacuumDecayStatement[] = /* @__PURE__ */ [
 ];
 
 /** To the end of the hold, or half as long again: the leak's uncertainty falls faster than the time grows. */
-export function watchOn({ T, points }: Analysis, { hold }: Settings): VacuumDecayStatement {
+export function watchOn(
+  { T, points }: Pick<Analysis, "T" | "points">,
+  { hold }: Settings,
+): VacuumDecayStatement {
   const duration = minute(Math.max(hold - T, T / 2, 60) / 60);
   return say("vacuum-decay.watch-longer", { duration, rows: Math.max(1, enoughPoints - points) });
+}
+
+/** That there are too few points. */
+export function tooFew(seen: Pick<Analysis, "T" | "points">, settings: Settings): Point {
+  return {
+    outcome: "inconclusive",
+    reason: say("vacuum-decay.too-few-readings", { rows: seen.points, needed: enoughPoints }),
+    actions: [watchOn(seen, settings)],
+  };
 }

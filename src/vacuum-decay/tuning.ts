@@ -45,7 +45,8 @@ export const floor = 0.1;
 export const discrepancy = 0.08;
 /** Rise within a hold that walls may make and no shape has caught, Pa: 4 micron. */
 export const walls: number = /* @__PURE__ */ (() => 4 * micron.scale)();
-/** Rows below which shapes are not told apart. */
+/** Points below which nothing is fitted, and below which shapes are not told apart. */
+export const fewestPoints = 4;
 export const enoughPoints = 8;
 /** Largest rise over the hold that outgassing is believed to make, Pa: 2000 micron. */
 export const outgassingMax: number = /* @__PURE__ */ (() => 2000 * micron.scale)();

@@ -3,17 +3,16 @@
 // Does not cover leaks too small to raise a vacuum: only the pressure test finds those.
 import type { Outcome } from "../assessment/assessment.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
-import { minute } from "../quantity/units/time.ts";
 import { type Analysis, analyze } from "./analysis.ts";
 import { causeOf, type DecayCause } from "./cause.ts";
-import type { Collector, Segment } from "./collect.ts";
+import { type Collector, resolution, type Segment } from "./collect.ts";
 import { judgeLeak, judgeRest } from "./judge-cause.ts";
 import { judgeBefore, judgeCourse } from "./judge-course.ts";
-import { judgeGauge, judgePolicy } from "./judge-policy.ts";
-import type { Point } from "./point.ts";
+import { judgeGauge, judgePolicy, lastAboveLimit } from "./judge-policy.ts";
+import { type Point, tooFew } from "./point.ts";
 import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
-import { say, type VacuumDecayStatement } from "./statements.ts";
+import type { VacuumDecayStatement } from "./statements.ts";
 import { enoughPoints } from "./tuning.ts";
 import type { Workspace } from "./workspace.ts";
 
@@ -106,23 +105,16 @@ function together(points: readonly Point[]): Pick<Finding, "outcome" | "reasons"
 
 /** Before there is enough to fit. */
 function withoutAnalysis(log: Collector): Finding {
-  const few: Point = {
-    outcome: "inconclusive",
-    reason: say("vacuum-decay.too-few-readings", {
-      rows: log.segment?.rows ?? 0,
-      needed: enoughPoints,
-    }),
-    actions: [
-      say("vacuum-decay.watch-longer", {
-        duration: minute(Math.max(0, log.settings.hold - (log.segment?.last ?? 0)) / 60),
-        rows: Math.max(1, enoughPoints - (log.segment?.rows ?? 0)),
-      }),
-    ],
-  };
+  const { segment, settings } = log;
+  const few = tooFew({ T: segment?.last ?? 0, points: segment?.rows ?? 0 }, settings);
   return {
-    ...together([...judgeGauge(log), few]),
+    ...together([
+      ...(segment ? lastAboveLimit(segment, settings, resolution(log, segment.origin)) : []),
+      ...judgeGauge(log),
+      few,
+    ]),
     cause: "not-determined",
-    segment: log.segment,
+    segment,
     analysis: undefined,
     leakLow: Number.NaN,
     leakHigh: Number.NaN,

@@ -221,8 +221,43 @@ describe("a gauge that goes over its range", () => {
     expect(codes(assess(pair, { gauge: { ...exact, range: micron(1000) } }))).toEqual([
       "over-range",
       "too-few-readings",
-      "not-determined",
     ]);
+  });
+});
+
+describe("a hold of a few readings by hand", () => {
+  const by5min = (...list: number[]) =>
+    assess(
+      list.map((p, i) => ({ elapsed: second(300 * i), pressure: micron(p) })),
+      { policy: acceptancePolicies.commonPractice500 },
+    );
+
+  it.each([[[320]], [[320, 410]], [[320, 410, 455]], [[320, 321, 322]], [[320, 4100, 455]]])(
+    "of %j micron says that they are too few, and nothing of a course",
+    (list) => {
+      const { outcome, actions, fit, leak, atHoldEnd } = by5min(...list);
+      expect(codes(by5min(...list))).toEqual(["too-few-readings"]);
+      expect(outcome).toBe("inconclusive");
+      expect(actions.map(({ code }) => code)).toEqual(["vacuum-decay.watch-longer"]);
+      expect([fit, leak, atHoldEnd]).toEqual([undefined, undefined, undefined]);
+    },
+  );
+
+  it("still says that the last one is above the limit", () => {
+    expect(codes(by5min(320, 2000, 4000))).toEqual([
+      "last-reading-above-limit",
+      "too-few-readings",
+    ]);
+  });
+
+  it("of four to seven names no water that was not estimated", () => {
+    for (const list of [
+      [320, 410, 455, 480],
+      [300, 500, 640, 740, 810],
+    ]) {
+      expect(codes(by5min(...list))).toContain("too-few-readings");
+      expect(codes(by5min(...list))).not.toContain("moisture-not-excluded");
+    }
   });
 });
 
