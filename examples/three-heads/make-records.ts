@@ -239,7 +239,7 @@ export const record: InstallationRecord = {
         device: { kind: "breaker", rating: ampere(30), poles: 2 },
         conductor: "10 AWG",
         equipmentGrounding: "10 AWG",
-        disconnect: { rating: ampere(60) },
+        disconnect: { rating: ampere(60), visible: true },
       },
       at: "2026-05-05T12:15",
     })),

@@ -1,7 +1,7 @@
 // Circuits and supply: is what feeds the units right?
 // Follows circuit-protection and supply-voltage, which decide.
 // Does not cover what those leave out: fault levels, surges, permits.
-import { circuitFromNameplate } from "../circuit-protection/index.ts";
+import { type CircuitRules, circuitFromNameplate } from "../circuit-protection/index.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
 import { errorsOf } from "./instrument-errors.ts";
@@ -83,6 +83,7 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
         [`${path}.installed.conductor`]: installed?.conductor,
         [`${path}.installed.equipmentGrounding`]: installed?.equipmentGrounding,
         [`${path}.installed.disconnect`]: installed?.disconnect,
+        ...demandsOf(set, circuit, path),
         "power.voltage": voltage,
         "power.phases": phases,
         [`${at}.${ampacity}`]: marked[ampacity],
@@ -109,6 +110,29 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
         ),
     },
   ];
+}
+
+/** A distance that is not seen to be kept by the disconnect's being within sight, m: 28-604(5) has 3, 4.19 has 1.25. */
+const farthestSeen = 5;
+
+/** What the rules of the place make a duty: that the disconnect is within sight, or near, and a drop that binds. */
+function demandsOf(
+  set: CircuitRules | undefined,
+  { wiring, installed }: Circuit,
+  path: string,
+): Trial["needs"] {
+  const { disconnect } = installed ?? {};
+  if (!set || !disconnect) return {};
+  const { wants, within = farthestSeen } = set.disconnect;
+  const at = `${path}.installed.disconnect`;
+  const lockable = wants.includes("visible or lockable") ? disconnect.lockable : undefined;
+  return {
+    ...(wants.some((one) => one.startsWith("visible")) && {
+      [`${at}.visible`]: disconnect.visible ?? lockable,
+    }),
+    ...(within < farthestSeen && { [`${at}.distance`]: disconnect.distance }),
+    ...(set.voltageDrop.mandatory && { [`${path}.wiring.length`]: wiring?.length }),
+  };
 }
 
 /** Is the supply fit to connect to? */

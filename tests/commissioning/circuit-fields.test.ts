@@ -97,4 +97,22 @@ describe("a circuit of a record", () => {
     expect(codes(true)).toContain("maximum-confirmed");
     expect(codes(false)).not.toContain("maximum-confirmed");
   });
+
+  it("asks what the rules make a duty: sight of the disconnect, and in Canada its distance and the length", () => {
+    const { disconnect: _, ...rest } = own?.installed ?? {};
+    const missing = (rules: Circuit["rules"], changes: Partial<Circuit> = {}) =>
+      circuitOf({
+        rules,
+        installed: { ...rest, disconnect: { rating: ampere(30) } },
+        ...changes,
+      }).missing.map((path) => path.replace("power.circuits[0].", ""));
+    expect(missing("nfpa-70-2023")).toEqual(["installed.disconnect.visible"]); // 440.14
+    // 28-604(5): within sight and within 3 m; 8-102: at most 3 %.
+    const { length: __, ...wiring } = own?.wiring ?? {};
+    expect(missing("csa-c22.1-2024", { wiring })).toEqual([
+      "installed.disconnect.visible",
+      "installed.disconnect.distance",
+      "wiring.length",
+    ]);
+  });
 });

@@ -148,7 +148,7 @@ export const complete: InstallationRecord = {
           device: { kind: "breaker", rating: ampere(20), poles: 2 },
           conductor: "12 AWG",
           equipmentGrounding: "12 AWG",
-          disconnect: { rating: ampere(30) },
+          disconnect: { rating: ampere(30), visible: true },
         },
         at: "2026-05-05T12:15",
       },

@@ -94,7 +94,7 @@ export const threeHeads: InstallationRecord = {
           device: { kind: "breaker", rating: ampere(40), poles: 2 },
           conductor: "10 AWG",
           equipmentGrounding: "10 AWG",
-          disconnect: { rating: ampere(60) },
+          disconnect: { rating: ampere(60), visible: true },
         },
       },
     ],

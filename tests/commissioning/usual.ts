@@ -49,7 +49,7 @@ export const metric = (
     device: { kind: "breaker", rating: ampere(device), poles: 2, curve: "C" },
     conductor: conductor as never,
     equipmentGrounding: conductor as never,
-    disconnect: { rating: ampere(25), visible: true, lockable: true },
+    disconnect: { rating: ampere(25), visible: true, lockable: true, distance: m(1) },
     residualCurrent: ampere(0.03),
   },
   at: "2026-05-06T12:15",
@@ -97,7 +97,7 @@ export const nec = (
     device: { kind: "breaker", rating: ampere(device), poles },
     conductor: conductor as never,
     equipmentGrounding: conductor as never,
-    disconnect: { rating: ampere(disconnect) },
+    disconnect: { rating: ampere(disconnect), visible: true, distance: ft(4) },
   },
   at: "2026-05-06T12:15",
 });
