@@ -8,6 +8,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import { verbatim } from "../read-quantity/statements.ts";
+import { spelled } from "../read-quantity/unit-names.ts";
 import { type AnyUnit, homeUnits, inchPoundNames, metricNames } from "./unit-names.ts";
 
 /**
@@ -25,24 +26,51 @@ export type UnitLanguageName = "en" | "es" | "fr";
 
 /** How a word of each language is told; what is none of them is a symbol, which all of them have. */
 const wordsOf: Readonly<Record<UnitLanguageName, RegExp>> = {
-  es: /(?<!\p{L})(?:micra|micrones|pies?|pulg|pulgada|libra|onza|minuto|hora|dia|galon|galones)(?!\p{L})/u,
-  fr: /(?<!\p{L})(?:pied|pi|pouce|po|livre|once|heure|jour)(?!\p{L})/u,
+  es: /* @__PURE__ */ words(
+    "micrón|micrones|micra|pie|pulg|pulgada|libra|onza|seg|segundo|minuto|hora|día|galón|galones|(?:mil[ií])?amperio",
+    "ohmio|voltio|(?:kilo)?vatio|(?:cent[ií]|mil[ií])?metro|(?:mili)?litro|(?:kilo|mili)?gramo|grado|por|ciento|de",
+    "mercurio|agua|cuadrad[oa]|cúbic[oa]",
+  ),
+  fr: /* @__PURE__ */ words(
+    "pied|pi|pouce|po|livre|once|seconde|heure|jour|(?:milli)?ampère|(?:centi|milli)?mètre|(?:kilo|milli)?gramme",
+    "degré|par|pour cent|de|d'eau|mercure|carré|cube",
+  ),
   en: /[a-z]{4,}|(?<!\p{L})(?:amp|cu|day|deg|hrs?|lbs|ozs|pct|per|sec|sq)(?!\p{L})/u,
 };
+
+/** English words that are those of another language too. */
+const shared = {
+  es: /* @__PURE__ */ words("Celsius|Fahrenheit|kelvin|kilo"),
+  fr: /* @__PURE__ */ words(
+    "Celsius|Fahrenheit|kelvin|kilo|minute|(?:milli)?volt|(?:kilo)?watt|ohm|(?:milli)?litre|gallon|micron",
+    "(?:kilo|mega)?pascal|(?:milli)?bar|fraction|radian",
+  ),
+};
+
+function words(...stems: readonly string[]): RegExp {
+  return new RegExp(`(?<!\\p{L})(?:${stems.join("|")})s?(?!\\p{L})`, "u");
+}
 
 /** Whether a name may stand in a menu of the language: it has no word of another one. */
 function isOf(language: UnitLanguageName, name: string): boolean {
   const others = (["es", "fr", "en"] as const).filter((one) => one !== language);
-  const rest = language === "en" ? name : name.replace(wordsOf[language], "");
-  return !others.some((one) => wordsOf[one].test(rest));
+  const own = language === "en" ? [] : [wordsOf[language], shared[language]];
+  const rest = own.reduce((left, word) => left.split(word).join(""), name);
+  return !others.some((one) => wordsOf[one].test(rest)) && !stuck.test(name);
 }
+
+/** A letter that is stuck on a word, which is read but belongs in no menu: kilopascalg. */
+const stuck = /(?:inch|cuadrada|carré|mercur(?:y|io|e)|pascals?|bars)-?[ga]$|Hg-?g$/u;
 
 /** The rows of the table that hold a unit of the kind, with that unit. */
 function rowsOf(kind: Kind): { unit: AnyUnit; names: string[] }[] {
   return [...inchPoundNames, ...metricNames].flatMap(([units, names]) =>
     units
       .filter((unit) => unit.kind === kind)
-      .map((unit) => ({ unit, names: names.replaceAll("=", "").split("|") })),
+      .map((unit) => ({
+        unit,
+        names: [...new Set(names.replaceAll("=", "").split("|").flatMap(spelled))],
+      })),
   );
 }
 
@@ -74,8 +102,8 @@ export function symbolsOf(kind: Kind): Verbatim[] {
  * import { typedUnits } from "hvac-install-math/field-text";
  *
  * typedUnits("gaugePressure").map(({ unit }) => unit.symbol).join(", "); // => psig, inHg gauge, kPag, MPag, barg
- * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce
- * typedUnits("mass", "es").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, onza
+ * typedUnits("mass").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, ozs, ounce, ounces
+ * typedUnits("mass", "es").find(({ unit }) => unit.symbol === "oz")?.names.join(", "); // => oz, onza, onzas
  * ```
  */
 export function typedUnits<K extends Kind>(

@@ -1,6 +1,8 @@
 // Which unit is typed here? The longest name of the table that starts at a place in the text.
 // Follows the table of names that it is given.
 // Does not cover which of several units a name means: that depends on the kind that is wanted.
+import { plainText } from "./plain-text.ts";
+import { spelled } from "./unit-names.ts";
 
 /** What a name stands for: a unit, of which the reading looks at the symbol only. */
 export interface NamedUnit {
@@ -40,9 +42,6 @@ function keyOf(name: string): string {
     .trim();
 }
 
-/** A word, which can have an s in the plural: pound, libra, livre. */
-const isWord = /^(?!=).*\p{Ll}{2}[^\P{Ll}s]$/u;
-
 /** Makes a table of names ready. */
 export function lookupOf(rows: readonly NameRow[]): NameLookup {
   const exact = new Map<string, readonly NamedUnit[]>();
@@ -53,9 +52,8 @@ export function lookupOf(rows: readonly NameRow[]): NameLookup {
     for (const name of names.split("|")) {
       const bare = name.replace("=", "");
       longest = Math.max(longest, bare.length);
-      const one = keyOf(bare);
-      const both = isWord.test(name) ? [one, `${one}s`] : [one];
-      for (const key of both.flatMap((key) => [key, key.replaceAll(" ", "")])) {
+      const keys = spelled(plainText(bare, [])).map(keyOf);
+      for (const key of keys.flatMap((key) => [key, key.replaceAll(" ", "")])) {
         if (name.startsWith("=")) {
           exact.set(key, units);
           if (!spelling.has(key.toLowerCase())) spelling.set(key.toLowerCase(), bare);

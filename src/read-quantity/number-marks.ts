@@ -10,7 +10,7 @@ export interface NumberMarks {
   /** Thousands mark; none unless a locale was stated. */
   readonly group?: string | undefined;
   /** The marks that could still be decimal where the locale has them between thousands. */
-  readonly eitherWay: string;
+  readonly eitherWay?: string;
   /** Digits in the last group and in the groups before it: 3 and 3, or 3 and 2. */
   readonly groupSizes: readonly [last: number, others: number];
   /** What stands between the digits and a power of ten, such as `E` or `×10^`. */
@@ -25,7 +25,7 @@ const ascii = [..."0123456789"];
 export function numberMarks(locale: string | undefined): NumberMarks {
   const tag = localeOf(locale);
   if (locale === undefined) {
-    return { decimal: ".", eitherWay: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
+    return { decimal: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
   }
   const digitOf = new Intl.NumberFormat(tag, { useGrouping: false });
   const digits = ascii.map((digit) => digitOf.format(Number(digit)));

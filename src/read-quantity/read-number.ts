@@ -88,18 +88,18 @@ function checkGroups(
   const [last, others] = spaces ? [3, 3] : marks.groupSizes;
   const [first = "", second = ""] = runs;
   const sizes = runs.map(({ length }) => length);
+  const leading = /^[1-9]/.test(first);
   const thousands =
+    leading &&
     groupMarks.every((other) => other === mark && (other === marks.group || spaces)) &&
     first.length <= others &&
-    /^[1-9]/.test(first) &&
     sizes.at(-1) === last &&
     sizes.slice(1, -1).every((size) => size === others);
-  const lone = groupMarks.length === 1 && !hasDecimal && /[.,]/.test(mark);
-  if (lone && (!thousands || marks.eitherWay.includes(mark))) {
-    const readings = [`${first || 0}${marks.decimal}${second}`];
-    if (/^[1-9]/.test(first)) readings.push(`${first}${second}`);
-    const asked = { mark: verbatim(mark), readings: readings.map(verbatim) };
-    refuse(say("field-text.which-mark", asked));
+  const lone = runs.length === 2 && !hasDecimal && /[.,]/.test(mark);
+  if (lone && (!thousands || marks.eitherWay?.includes(mark))) {
+    const decimal = verbatim(`${first || 0}${marks.decimal}${second}`);
+    const readings = leading ? [decimal, verbatim(first + second)] : [decimal];
+    refuse(say("field-text.which-mark", { mark: verbatim(mark), readings }));
   }
   if (!thousands) refuse();
   if (mark === "'" && feet) refuse(say("field-text.feet-or-thousands"));

@@ -4,54 +4,58 @@
 // Does not cover every way to write a unit, nor compound ones: field-text knows more names.
 
 /**
- * Names by symbol, separated by `|`. A space or an accent may be left out, a name may end in a point, and case does
- * not matter, nor the s of a plural, unless the name begins with `=`: mPa is not MPa.
+ * Names by symbol, separated by `|`. A space or an accent may be left out, and case does not matter unless the name
+ * begins with `=`: mPa is not MPa. A word with `+` behind it has a plural in s: see {@link spelled}.
  */
 export const commonNames = {
-  "°F": "°F|℉|F|deg F|degrees F|Fahrenheit",
-  "°C": "°C|℃|C|deg C|degrees C|Celsius",
+  "°F": "°F|F|deg F|degree+ F|Fahrenheit|grado+ F|degre+ F",
+  "°C": "°C|C|deg C|degree+ C|Celsius|grado+ C|degre+ C",
   "Δ°F": "Δ°F|ΔF|F°",
   "Δ°C": "Δ°C|ΔC|C°",
-  K: "=K|kelvin",
+  K: "=K|kelvin+",
   psi: "psi",
   kPa: "kPa",
   MPa: "=MPa|=MPA",
-  bar: "bar|bars",
-  mbar: "=mbar|=mBar|hPa|=millibar",
+  bar: "bar+",
+  mbar: "=mbar|=mBar|hPa|=millibar+",
   inHg: 'inHg|in Hg|"Hg|inches Hg|inch Hg',
   inH2O: 'inH2O|in H2O|"H2O|in wc|"wc|in wg|"wg',
-  micron: "micron|micrones|micra|=um|=µm|=umHg|=µmHg|=mTorr|=mtorr",
-  ft: "ft|foot|feet|'|pie|pied|pi",
-  in: "in|inch|inches|\"|''|pulg|pulgada|pouce|po",
-  m: "=m|metre|meter",
-  mm: "=mm|=MM|millimetre|millimeter",
-  L: "L|litre|liter",
-  lb: "lb|lbs|pound|libra|livre",
-  oz: "oz|ozs|ounce|onza|once",
-  kg: "kg|kgs|kilo",
-  g: "=g|gram",
-  s: "=s|sec|second",
-  min: "min|minute|minuto",
-  h: "=h|hr|hrs|hour|hora|heure",
-  d: "=d|day|dia|jour",
-  V: "V|volt|V AC|V DC",
-  A: "A|amp|ampere",
-  Ω: "Ω|ohm",
-  W: "W|watt",
-  kW: "kW|kilowatt",
-  N·m: "N·m|Nm|N m|N-m",
+  micron: "micron+|micrones|micra+|=um|=µm|=umHg|=µmHg|=mTorr|=mtorr",
+  ft: "ft|foot|feet|'|pie+|pied+|pi",
+  in: 'in|inch|inches|"|pulg|pulgada+|pouce+|po',
+  m: "=m|metre+|meter+|metro+",
+  mm: "=mm|=MM|millimetre+|millimeter+",
+  L: "L|litre+|liter+|litro+",
+  lb: "lb+|pound+|libra+|livre+",
+  oz: "oz+|ounce+|onza+|once+",
+  kg: "kg+|kilo+",
+  g: "=g|gram+|gramo+|gramme+",
+  s: "=s|sec+|second+|seg|segundo+|seconde+",
+  min: "min+|minute+|minuto+",
+  h: "=h|hr+|hour+|hora+|heure+",
+  d: "=d|day+|dia+|jour+",
+  V: "V|volt+|V AC|V DC|voltio+",
+  A: "A|amp+|ampere+|amperio+",
+  Ω: "Ω|ohm+|ohmio+",
+  W: "W|watt+",
+  kW: "kW|kilowatt+",
+  N·m: "N·m|N m|N-m",
   ft·lb: "ft·lb|ft-lb|ft lb|lb·ft|lb-ft|ft·lbf|ft-lbf|ft-lbs|lb·pie|pi-lb",
-  "°": "°|deg|degree",
-  "%": "%|percent|per cent|pct",
+  "°": "°|deg|degree+",
+  "%": "%|per cent|pct",
 } as const;
 
-/** Gauge and absolute names of a pressure unit; `=` is kept where case matters. */
-function named(names: string, endings: string): string {
-  return names
+/** The spellings of a name: `onza+ por pie` is onza por pie and onzas por pie. */
+export const spelled = (name: string): string[] =>
+  name.includes("+") ? [name.replaceAll("+", ""), name.replaceAll("+", "s")] : [name];
+
+/** Names with each of the endings. */
+const named = (names: string, endings: string): string =>
+  names
     .split("|")
+    .flatMap(spelled)
     .flatMap((name) => endings.split("|").map((ending) => name + ending))
     .join("|");
-}
 
 /** The names of a gauge pressure, from those of its difference. */
 export const gauge = (names: string): string => named(names, "g|(g)| g|-g| gauge| gage|(gauge)");

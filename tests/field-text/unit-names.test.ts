@@ -2,6 +2,7 @@ import { parseQuantity, typedUnits } from "hvac-install-math/field-text";
 import { InvalidInputError, type Kind } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { homeUnits, inchPoundNames, metricNames } from "../../src/field-text/unit-names.ts";
+import { spelled } from "../../src/read-quantity/unit-names.ts";
 import { allUnits } from "./catalogue.ts";
 
 const kinds = [...new Set(allUnits.map(({ kind }) => kind))];
@@ -22,7 +23,7 @@ describe("every name", () => {
   it.each(rows.map(([units, names]) => [names, units] as const))(
     "means its units: %s",
     (names, units) => {
-      for (const name of names.replaceAll("=", "").split("|")) {
+      for (const name of names.replaceAll("=", "").split("|").flatMap(spelled)) {
         for (const unit of units) {
           const home = homeUnits.get(unit) ?? unit;
           for (const text of [`3${name}`, `3 ${name}`, `3 ${name.replaceAll(" ", "\u00a0")}`]) {
@@ -82,10 +83,14 @@ describe("typedUnits", () => {
     const feet = (language: "en" | "es" | "fr") =>
       typedUnits("length", language).find(({ unit }) => unit.symbol === "ft")?.names;
     expect(feet("en")).toEqual(["ft", "foot", "feet", "'"]);
-    expect(feet("es")).toEqual(["ft", "'", "pie"]);
-    expect(feet("fr")).toEqual(["ft", "'", "pied", "pi"]);
+    expect(feet("es")).toEqual(["ft", "'", "pie", "pies"]);
+    expect(feet("fr")).toEqual(["ft", "'", "pied", "pieds", "pi"]);
     for (const language of ["es", "fr"] as const) {
-      const names = kinds.flatMap((kind) => typedUnits(kind, language).flatMap((one) => one.names));
+      const names = kinds.flatMap((kind) =>
+        typedUnits(kind, language).flatMap(({ names, unit }) =>
+          names.filter((name) => name !== unit.symbol),
+        ),
+      );
       expect(names.filter((name) => /foot|inch|pound|ounce|hour|year|gauge/.test(name))).toEqual(
         [],
       );
@@ -94,6 +99,43 @@ describe("typedUnits", () => {
     expect(
       english.filter((name) => /^(pies?|pulg|libra|onza|once|livre|pied|po|pi)\b/.test(name)),
     ).toEqual([]);
+  });
+
+  // The words: dictionaries of the languages; from memory.
+  it.each([
+    [
+      "duration",
+      "s",
+      ["sec", "second", "seconds"],
+      ["segundo", "segundos"],
+      ["seconde", "secondes"],
+    ],
+    ["duration", "min", ["minute", "minutes"], ["minuto", "minutos"], ["minute", "minutes"]],
+    ["voltage", "V", ["volt", "volts"], ["voltio", "voltios"], ["volt", "volts"]],
+    [
+      "temperature",
+      "°C",
+      ["degrees Celsius"],
+      ["grados C", "grados Celsius"],
+      ["degrés C", "Celsius"],
+    ],
+    ["massPerLength", "oz/ft", ["ounces per foot"], ["onzas por pie"], ["onces par pied"]],
+    ["gaugePressure", "psig", ["psig", "pounds per square inch gauge"], ["psig"], ["psig"]],
+    ["gaugePressure", "inHg gauge", ["inHg gauge", "inHg g"], ["inHg g"], ["inHg g"]],
+    ["ratio", "%", ["per cent"], ["por ciento"], ["pour cent"]],
+  ] as const)("lists %s in %s with plurals", (kind, symbol, en, es, fr) => {
+    for (const [language, words] of Object.entries({ en, es, fr })) {
+      const units = typedUnits<Kind>(kind, language as "en");
+      const names = units.flatMap((one) => (one.unit.symbol === symbol ? one.names : []));
+      expect(names).toEqual(expect.arrayContaining([...words]));
+    }
+  });
+
+  it("lists no word with a letter stuck on it", () => {
+    const names = ["gaugePressure", "absolutePressure"] as const;
+    for (const name of names.flatMap((kind) => typedUnits(kind).flatMap((one) => one.names))) {
+      expect(name).not.toMatch(/(?:(?:inch|mercury|pascals?|bars)[ga]|Hgg)$/);
+    }
   });
 
   it("refuses what is no kind", () => {

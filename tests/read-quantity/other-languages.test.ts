@@ -27,6 +27,12 @@ const typed: readonly [text: string, unit: u.Unit<u.Kind>, locale: string, expec
   ["15 pi-lb", u.ftLb, "fr-CA", "15 ft·lb"],
   ["15 lb·pie", u.ftLb, "es-419", "15 ft·lb"],
   ["2 mètres", u.m, "fr-FR", "2 m"],
+  ["247 voltios", u.volt, "es-MX", "247 V"],
+  ["20 grados C", u.degC, "es-MX", "20 °C"],
+  ["90 segundos", u.second, "es-AR", "90 s"],
+  ["20 degrés C", u.degC, "fr-CA", "20 °C"],
+  ["90 secondes", u.second, "fr-CA", "90 s"],
+  ["15 ampères", u.ampere, "fr-CA", "15 A"],
 ] as never;
 
 describe("a field in Spanish or French", () => {
@@ -36,6 +42,14 @@ describe("a field in Spanish or French", () => {
     const [sameUnit] = expected.split(" ").slice(-1);
     expect(parseQuantity(text, { kind, locale }).in(unit)).toBe(Number.parseFloat(expected));
     expect(sameUnit).toBe(unit.symbol);
+  });
+
+  it.each([
+    ["0.22 onzas por pie", "es-MX"],
+    ["0,22 onces par pied", "fr-CA"],
+  ])("reads %s where all names are known", (text, locale) => {
+    const rate = parseQuantity(text, { kind: "massPerLength", locale });
+    expect(rate.toString()).toBe("0.22 oz/ft");
   });
 
   it("does not take pounds for a pressure", () => {
