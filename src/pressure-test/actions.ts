@@ -2,7 +2,7 @@
 // Find it by bubbles: 1e-5 Pa·m³/s in 30 s to 60 s, from leak-testing handbooks; by foam to 1e-6, from memory.
 // Does not cover where to look first: joints, valve cores and caps, flares; the hoses of the test itself.
 import { paM3PerS } from "../quantity/units/flow.ts";
-import { hour, minute } from "../quantity/units/time.ts";
+import { hour, minute, second } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
 import type { Evidence, Found } from "./evidence.ts";
 import { shown } from "./figures.ts";
@@ -60,5 +60,6 @@ function findLeak(size: number | undefined): PressureTestStatement {
   const leak = shown(size, paM3PerS);
   if (size >= BUBBLES) return say("pressure-test.find-by-bubbles", { leak, watch });
   if (size >= FOAM) return say("pressure-test.find-by-foam", { leak, watch: minute(10) });
-  return say("pressure-test.find-by-tracer", { leak });
+  // Detectors answer within seconds; as long again for the gas to come out of the joint: from memory.
+  return say("pressure-test.find-by-tracer", { leak, watch: second(10) });
 }

@@ -1,8 +1,7 @@
 // What do two readings of a nitrogen test prove?
 // Follows JCGM 100:2008 and JCGM 106:2012 on the real-gas drop of Span et al. (2000).
 // Does not cover a log of many readings (assess-pressure-log.ts) or where a leak is.
-import { objectOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { psig } from "../quantity/units/pressure.ts";
@@ -108,16 +107,10 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const isGauge = sameKind("end.pressure", start, end);
   const gas = gasOf(test, setup, read);
   const [first, last] = gas.states as [State, State];
-  const seconds = end.elapsed === undefined ? 0 : last.elapsed - first.elapsed;
-  if (end.elapsed !== undefined && seconds <= 0) {
-    const limit = new Quantity<"duration">(first.elapsed, end.elapsed.unit);
-    throw new InvalidInputError({
-      argument: "end.elapsed",
-      value: `${end.elapsed}`,
-      allowed: "a time after the start",
-      bound: { value: end.elapsed, is: "above", limit },
-    });
+  if (end.elapsed !== undefined) {
+    siOf("end.elapsed", end.elapsed, "duration", { above: first.elapsed });
   }
+  const seconds = end.elapsed === undefined ? 0 : last.elapsed - first.elapsed;
   const states = statesOf(first, last, gas.volumes, beta);
   const assumptions = [...setup.assumptions, ...gas.assumptions];
   let barometer = 0;

@@ -39,7 +39,7 @@ export interface PressureTestSetup {
   readonly sinceFill?: Quantity<"duration"> | undefined;
   /** What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas. */
   readonly elsewhere?: GasElsewhere | undefined;
-  /** What manual and nameplate require; a test that does not meet it cannot pass. */
+  /** What manual and nameplate require; a test that does not meet it cannot pass. An empty object says that it was checked elsewhere. */
   readonly required?: TestRequirement | undefined;
   /** What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty. */
   readonly wall?: Wall | undefined;
@@ -56,7 +56,8 @@ export interface Setup {
 }
 
 /** Checks what is common to the readings. */
-export function setupOf({ instruments, atmosphere, volume, wall }: PressureTestSetup): Setup {
+export function setupOf(test: PressureTestSetup): Setup {
+  const { instruments, atmosphere, volume, wall } = test;
   const errors = errorsOf(instruments);
   const beta = betaOf(wall ?? "rigid");
   const assumptions = [...errors.assumptions];
@@ -66,6 +67,7 @@ export function setupOf({ instruments, atmosphere, volume, wall }: PressureTestS
   if (volume !== undefined && instruments.volumeUncertainty === undefined) {
     assumptions.push(say("pressure-test.volume-exact"));
   }
+  if (!test.required && !test.refrigerant) assumptions.push(say("pressure-test.fill-unchecked"));
   return {
     errors,
     volumes: volumesSi(volume),

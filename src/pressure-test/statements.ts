@@ -76,6 +76,7 @@ export interface PressureTestStatements {
   "pressure-test.gauge-drift": { readonly drift: Difference };
   "pressure-test.rigid-walls": None;
   "pressure-test.volume-exact": None;
+  "pressure-test.fill-unchecked": None;
   "pressure-test.barometer-unchanged": { readonly change: Difference };
   "pressure-test.gas-settled": None;
   "pressure-test.follows-gas": { readonly within: Kelvin; readonly missed: Quantity<"ratio"> };
@@ -101,7 +102,7 @@ export interface PressureTestStatements {
   "pressure-test.state-limit": { readonly largest: Difference };
   "pressure-test.find-by-bubbles": { readonly leak: Leak; readonly watch: Duration };
   "pressure-test.find-by-foam": { readonly leak: Leak; readonly watch: Duration };
-  "pressure-test.find-by-tracer": { readonly leak: Leak };
+  "pressure-test.find-by-tracer": { readonly leak: Leak; readonly watch: Duration };
   "pressure-test.find-of-unknown-size": { readonly watch: Duration };
   "pressure-test.repair-and-retest": None;
   "pressure-test.close-supply": None;

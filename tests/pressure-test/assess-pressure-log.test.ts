@@ -251,6 +251,7 @@ describe("a log", () => {
     expect(codes(rows)).toEqual([
       "pressure-test.rigid-walls",
       "pressure-test.volume-exact",
+      "pressure-test.fill-unchecked",
       "pressure-test.gas-settled",
       "pressure-test.barometer-unchanged",
     ]);
@@ -258,6 +259,7 @@ describe("a log", () => {
     expect(codes(read)).toEqual([
       "pressure-test.rigid-walls",
       "pressure-test.volume-exact",
+      "pressure-test.fill-unchecked",
       "pressure-test.gas-settled",
     ]);
     const mixed = [rows[0] as LogReading, ...read.slice(1)];

@@ -367,6 +367,7 @@ describe("the figures", () => {
       "pressure-test.gauge-drift",
       "pressure-test.rigid-walls",
       "pressure-test.volume-exact",
+      "pressure-test.fill-unchecked",
       "pressure-test.gas-settled",
       "pressure-test.barometer-unchanged",
     ]);

@@ -132,6 +132,17 @@ describe("a test that is none", () => {
     expect(required(kept).outcome).toBe("pass");
   });
 
+  it("is not told from the fill where neither manual nor refrigerant is stated, and that is an assumption", () => {
+    const assumed = (change: Partial<PressureTest>) =>
+      assessPressureTest(overnight(500, change)).assumptions.map(({ code }) => code);
+    const code = "pressure-test.fill-unchecked";
+    expect(assumed({})).toContain(code);
+    expect(assumed({ required: { testPressure: psig(500) } })).not.toContain(code);
+    expect(assumed({ refrigerant: { gas: leakGas.R410A, pressure: psia(210) } })).not.toContain(
+      code,
+    );
+  });
+
   it("is one with instruments without error", () => {
     const exact = {
       pressure: { accuracy: psi(0), resolution: psi(0) },
@@ -248,5 +259,6 @@ describe("what a pass leaves open", () => {
     expect(action(3)).toContain("watch each for 1 min");
     expect(action(3e-3)).toContain("watch the bubble solution on each joint for 10 min");
     expect(action(1e-4)).toContain("use a nonflammable tracer gas");
+    expect(action(1e-4)).toContain("at each joint for 10 s"); // from memory
   });
 });

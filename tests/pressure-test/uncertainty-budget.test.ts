@@ -53,6 +53,7 @@ const test = ({ pressure, temperature, volumeUncertainty, K = 300, ...given }: G
     },
     instruments,
     wall: "rigid",
+    required: {},
     atmosphere: kPaa(100),
     ...given.change,
   });

@@ -61,6 +61,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.rigid-walls":
     "The tubing kept its volume; the expansion of copper is counted as uncertainty.",
   "pressure-test.volume-exact": "The volume is taken as exact.",
+  "pressure-test.fill-unchecked":
+    "The fill was as high as the manual and the refrigerant require: neither was given.",
   "pressure-test.barometer-unchanged": "The barometer changed by at most about ±{change}.",
   "pressure-test.gas-settled":
     "The gas had settled after the fill before the first reading was taken.",
@@ -94,7 +96,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.find-by-foam":
     "Find the leak, {leak} in all: watch the bubble solution on each joint for {watch}, or use a tracer gas and its detector.",
   "pressure-test.find-by-tracer":
-    "Find the leak, {leak} in all. It is too small for bubbles: use a nonflammable tracer gas and its detector.",
+    "Find the leak, {leak} in all. It is too small for bubbles: use a nonflammable tracer gas and hold its detector at each joint for {watch}.",
   "pressure-test.find-of-unknown-size":
     "Find the leak: put bubble solution on every joint and watch each for {watch}. If none shows, use a tracer gas and its detector.",
   "pressure-test.repair-and-retest": "Vent the nitrogen, repair the leak and retest.",

@@ -62,6 +62,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.rigid-walls":
     "La tubería conservó su volumen; la dilatación del cobre cuenta como incertidumbre.",
   "pressure-test.volume-exact": "El volumen indicado es exacto.",
+  "pressure-test.fill-unchecked":
+    "La presión de llenado era la que exigen el manual y el refrigerante: no se indicó ninguno.",
   "pressure-test.barometer-unchanged":
     "El barómetro cambió ±{change} como máximo, aproximadamente.",
   "pressure-test.gas-settled":
@@ -98,7 +100,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.find-by-foam":
     "Localice la fuga, {leak} en total: observe el agua jabonosa en cada unión {watch}, o use un gas trazador y su detector.",
   "pressure-test.find-by-tracer":
-    "Localice la fuga, {leak} en total. Es demasiado pequeña para las burbujas: use un gas trazador no inflamable y su detector.",
+    "Localice la fuga, {leak} en total. Es demasiado pequeña para las burbujas: use un gas trazador no inflamable y mantenga su detector {watch} en cada unión.",
   "pressure-test.find-of-unknown-size":
     "Localice la fuga: aplique agua jabonosa en cada unión y observe cada una {watch}. Si nada aparece, use un gas trazador y su detector.",
   "pressure-test.repair-and-retest": "Libere el nitrógeno, repare la fuga y repita la prueba.",

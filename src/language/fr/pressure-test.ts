@@ -65,6 +65,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.rigid-walls":
     "La tuyauterie a gardé son volume; la dilatation du cuivre compte comme incertitude.",
   "pressure-test.volume-exact": "Le volume indiqué est exact.",
+  "pressure-test.fill-unchecked":
+    "La pression de remplissage était celle qu’exigent le manuel et le frigorigène : ni l’un ni l’autre n’a été indiqué.",
   "pressure-test.barometer-unchanged": "Le baromètre a varié d’au plus ±{change} environ.",
   "pressure-test.gas-settled":
     "Le gaz s’était stabilisé après le remplissage avant le premier relevé.",
@@ -99,7 +101,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.find-by-foam":
     "Localisez la fuite, {leak} en tout : observez l’eau savonneuse sur chaque raccord {watch}, ou utilisez un gaz traceur et son détecteur.",
   "pressure-test.find-by-tracer":
-    "Localisez la fuite, {leak} en tout. Elle est trop petite pour les bulles : utilisez un gaz traceur ininflammable et son détecteur.",
+    "Localisez la fuite, {leak} en tout. Elle est trop petite pour les bulles : utilisez un gaz traceur ininflammable et tenez son détecteur {watch} à chaque raccord.",
   "pressure-test.find-of-unknown-size":
     "Localisez la fuite : mettez de l’eau savonneuse sur chaque raccord et observez chacun {watch}. Si rien n’apparaît, utilisez un gaz traceur et son détecteur.",
   "pressure-test.repair-and-retest": "Évacuez l’azote, réparez la fuite et refaites l’essai.",

@@ -196,7 +196,8 @@ export const PressureTestLogShape: Shape = {
       "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it.",
     elsewhere:
       "What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas.",
-    required: "What manual and nameplate require; a test that does not meet it cannot pass.",
+    required:
+      "What manual and nameplate require; a test that does not meet it cannot pass. An empty object says that it was checked elsewhere.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     readings:
       "Two or more readings at different times, in any order, from the time on when the gas is at rest.",
@@ -256,9 +257,10 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.fill-below-manual": { pressure: "gaugePressure", required: "gaugePressure" },
   "pressure-test.fill-below-service": { pressure: "gaugePressure", service: "gaugePressure" },
   "pressure-test.fill-higher": { required: "gaugePressure" },
+  "pressure-test.fill-unchecked": {},
   "pressure-test.find-by-bubbles": { leak: "throughput", watch: "duration" },
   "pressure-test.find-by-foam": { leak: "throughput", watch: "duration" },
-  "pressure-test.find-by-tracer": { leak: "throughput" },
+  "pressure-test.find-by-tracer": { leak: "throughput", watch: "duration" },
   "pressure-test.find-of-unknown-size": { watch: "duration" },
   "pressure-test.follows-gas": { within: "temperatureDifference", missed: "ratio" },
   "pressure-test.gas-elsewhere-unknown": { within: "temperatureDifference", missed: "ratio" },
@@ -532,7 +534,8 @@ export const PressureTestShape: Shape = {
       "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill, unless the thermometer is stated to follow it.",
     elsewhere:
       "What part of the gas lies where no thermometer is; without it up to 0.7 of it may, unless every zone has one or the thermometer is stated to follow the gas.",
-    required: "What manual and nameplate require; a test that does not meet it cannot pass.",
+    required:
+      "What manual and nameplate require; a test that does not meet it cannot pass. An empty object says that it was checked elsewhere.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     start: "First reading, some time after the fill: the gas has to have come to rest.",
     end: "Last reading.",
