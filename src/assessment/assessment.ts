@@ -49,7 +49,7 @@ export interface Estimate<K extends Kind> {
  *
  * Source: JCGM 106:2012 for the decision; the shape is the library's own.
  */
-export interface Assessment<Cause extends string = never, S extends Statement = Statement> {
+export interface Assessment<Cause extends string = string, S extends Statement = Statement> {
   /** Proven good, proven bad, or inconclusive. */
   readonly outcome: Outcome;
   /** What is behind it, where the module can tell. */

@@ -2,6 +2,7 @@
 // Follows ECMA-402 for the numbers; the digits per kind are common practice, no source.
 // Does not cover the words for units: they are data of a language.
 import { oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
+import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { ft, inch } from "../quantity/units/geometry.ts";
@@ -54,7 +55,7 @@ export interface FormatQuantityOptions<K extends Kind> {
  * - Rounded before it is split, and without parts of 0: 11.99 in is 1 ft. No thousands marks, so that nobody
  *   misreads one. A negative number has a minus sign (U+2212), not a hyphen.
  *
- * @param quantity - Any quantity.
+ * @param quantity - Any quantity; one whose kind is not known takes no resolution and no unit.
  * @param options - System, locale, language, resolution, unit.
  * @returns The text.
  * @throws {@link InvalidInputError} when the quantity or an option is wrong, or the value is too large
@@ -77,6 +78,14 @@ export interface FormatQuantityOptions<K extends Kind> {
  * formatQuantity(micron(500), { system: "inch-pound", language: english }); // => 500 microns
  * ```
  */
+export function formatQuantity(
+  quantity: AnyQuantity,
+  options: Pick<FormatQuantityOptions<Kind>, "system" | "locale" | "language">,
+): string;
+export function formatQuantity<K extends Kind>(
+  quantity: Quantity<K>,
+  options: FormatQuantityOptions<K>,
+): string;
 export function formatQuantity<K extends Kind>(
   quantity: Quantity<K>,
   options: FormatQuantityOptions<K>,

@@ -40,7 +40,8 @@ export interface RecordPlot {
  * @param record - The record that was judged.
  * @param assessment - What `assessInstallation` answered.
  * @param options - Language and units of the reader; `form`, `width` and `colors` as for each plot. 360 units wide when
- * left out, so that a phone shows the words in the size of its own.
+ * left out, so that a phone shows the words in the size of its own. `id` begins every id of every picture: a page with
+ * the pictures of several records needs one for each.
  * @returns The pictures in the order of the work; none where nothing was judged.
  * @throws {@link InvalidInputError} when an option is wrong, or the verdict is that of another record.
  *
@@ -72,7 +73,7 @@ export function recordPlots(
   assessment: InstallationAssessment,
   options: Pick<
     PlotOptions,
-    "language" | "system" | "units" | "locale" | "form" | "width" | "colors"
+    "language" | "system" | "units" | "locale" | "id" | "form" | "width" | "colors"
   >,
 ): readonly RecordPlot[] {
   const {
@@ -80,6 +81,7 @@ export function recordPlots(
     system,
     units,
     locale,
+    id,
     form,
     width = 360,
     colors,
@@ -98,10 +100,10 @@ export function recordPlots(
   /** Which of several tests: by the runs that it covers, or by its number. */
   const which = (all: readonly { readonly covers?: readonly string[] | undefined }[], i: number) =>
     all.length > 1 ? ` ${all[i]?.covers?.join(", ") ?? i + 1}` : "";
-  const own = (id: string, i: number, title: string): PlotOptions => ({
+  const own = (plot: string, i = 0, title?: string): PlotOptions => ({
     ...reader,
     title,
-    id: i === 0 ? id : `${id}-${i + 1}`,
+    id: [...(id === undefined ? [] : [id]), plot, ...(i === 0 ? [] : [i + 1])].join("-"),
   });
   const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
     const test = holdOf(record, part);
@@ -132,11 +134,14 @@ export function recordPlots(
   const supply = checks.find((one) => one?.name === "supply-voltage")?.assessment;
   const bars: RecordPlot[] = [];
   if (room) {
-    const svg = roomChargePlot(room, room.assessment, reader);
+    const svg = roomChargePlot(room, room.assessment, own("room-charge-plot"));
     bars.push({ step: "room-limit", title: word("plots.room-limit"), svg });
   }
   if (supply) {
-    const svg = supplyVoltagePlot(supply as CheckVerdicts["supply-voltage"], reader);
+    const svg = supplyVoltagePlot(
+      supply as CheckVerdicts["supply-voltage"],
+      own("supply-voltage-plot"),
+    );
     bars.push({ step: "supply", title: word("plots.supply-voltage"), svg });
   }
   return [...holds, ...decays, ...bars];

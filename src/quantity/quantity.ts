@@ -232,7 +232,7 @@ export class Quantity<in out K extends Kind> {
       throw new InvalidInputError({
         argument: "+ or ==",
         value: String(this),
-        allowed: "plus(), minus() and equals()",
+        allowed: "plus(), minus() and equals(); in a text, a template literal or toString()",
       });
     }
     return hint === "string" ? this.toString() : this.si;

@@ -30,7 +30,7 @@ export const commonNames = {
   oz: "oz+|ounce+|onza+|once+",
   kg: "kg+|kilo+",
   g: "=g|gram+|gramo+|gramme+",
-  s: "=s|sec+|second+|seg|segundo+|seconde+",
+  s: "=s|sec+|second+|segundo+|seconde+",
   min: "min+|minute+|minuto+",
   h: "=h|hr+|hour+|hora+|heure+",
   d: "=d|day+|dia+|jour+",

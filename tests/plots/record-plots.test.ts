@@ -112,6 +112,19 @@ describe("the pictures of a record", () => {
     expect(ids).toContain("pressure-test-plot-2-title");
   });
 
+  it("have the ids of the caller's prefix, so that several records stand on one page", () => {
+    const idsOf = (id?: string) =>
+      drawn(complete, { ...reader, id } as never).flatMap(({ svg }) =>
+        [...svg.matchAll(/ (?:id|aria-labelledby)="([^"]+)"/g)].flatMap(([, ids = ""]) =>
+          ids.split(" "),
+        ),
+      );
+    const [first, second] = [idsOf("job-1"), idsOf("job-2")];
+    for (const id of first) expect(id).toMatch(/^job-1-/);
+    expect(first.filter((id) => second.includes(id) || idsOf().includes(id))).toEqual([]);
+    expect(() => idsOf("1 job")).toThrow("letters, digits, - and _");
+  });
+
   it("say nothing in psi, °F or ounces under SI, nor in kPa, °C or grams under inch-pound", () => {
     for (const record of [complete, threeHeads]) {
       const text = (options: typeof reader) =>

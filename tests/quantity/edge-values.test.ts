@@ -133,7 +133,8 @@ describe("what JavaScript's operators do", () => {
   const [a, b]: any[] = [psig(118), psig(100)];
 
   it("+ throws, with a quantity, a number and a text", () => {
-    const message = "+ or ==: 118 psig is not allowed; allowed: plus(), minus() and equals()";
+    const message =
+      "+ or ==: 118 psig is not allowed; allowed: plus(), minus() and equals(); in a text, a template literal or toString()";
     for (const other of [b, 2, " psig"]) {
       expect(() => a + other).toThrow(message);
       expect(() => other + a).toThrow("+ or ==");

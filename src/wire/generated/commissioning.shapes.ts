@@ -1814,6 +1814,7 @@ export const NamedCheckOfChargeByGaugeAssessment2Shape: Shape = {
   type: "NamedCheckOfChargeByGaugeAssessment2",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
+    "cause?": "text",
     reasons: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
     assumptions: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
     cautions: { list: NamedCheckOfChargeByGaugeAssessment2CautionsItemShape },

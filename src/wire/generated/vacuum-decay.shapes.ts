@@ -507,7 +507,7 @@ export const VacuumDecayAssessmentShape: Shape = {
       "What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude.",
     plateau: "Where the water levels off; missing when there is no sign of water.",
     shares: "How likely a leak and water are that matter; missing with fewer than eight points.",
-    fit: "The best single model, for plotting with decayCurve; missing with fewer than three points.",
+    fit: "The best single model, for plotting with decayCurve; missing with fewer than four points.",
     excluded: "Readings that were set aside; the monitor keeps the first 100.",
     excludedCount: "How many were set aside for which reason.",
     steps: "Steps in the log.",
