@@ -42,9 +42,9 @@ export interface RoomUnit {
   readonly refrigerant: RoomRefrigerant;
   /** LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held. */
   readonly lowerFlammabilityLimit?: Quantity<"density"> | undefined;
-  /** Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. */
+  /** Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and `installationHeight`. */
   readonly place?: IndoorUnitPlace | undefined;
-  /** Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. */
+  /** Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and `place`. */
   readonly installationHeight?: Quantity<"length"> | undefined;
   /** From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out. */
   readonly releaseOffset?: Quantity<"length"> | undefined;
@@ -172,6 +172,7 @@ function installedAt({ place, installationHeight }: RoomUnit): number {
       argument: "place",
       value: describe(place),
       allowed: "either place or installationHeight",
+      hint: say("charge-limit.place-or-height"),
     });
   }
   if (installationHeight !== undefined) {

@@ -44,6 +44,7 @@ interface Compared {
 export interface ChargeLimitStatements {
   // hints of errors
   "charge-limit.shares-make-100": None;
+  "charge-limit.place-or-height": None;
   "charge-limit.other-clauses": None;
   "charge-limit.no-value-by-basis": { readonly basis: Verbatim };
   "charge-limit.others-by-concentration": None;

@@ -30,8 +30,10 @@ function ofStep({ name, checks, problems, missing }: InstallationStep): Placed[]
   const fields = fieldWords(missing);
   return [
     ...next,
-    ...problems.map(({ path }) =>
-      placed(say("commissioning.correct-field", { field: fieldWord(path) }), name, path),
+    ...problems.flatMap(({ path, hint }) =>
+      [say("commissioning.correct-field", { field: fieldWord(path) }), ...(hint ? [hint] : [])].map(
+        (said) => placed(said, name, path),
+      ),
     ),
     ...(fields.length ? [placed(say("commissioning.record-fields", { fields }), name)] : []),
   ];

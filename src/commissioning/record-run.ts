@@ -136,9 +136,9 @@ export interface Room {
   readonly volume?: Quantity<"volume"> | undefined;
   /** Height of the ceiling: holds area and volume against each other. */
   readonly ceilingHeight?: Quantity<"length"> | undefined;
-  /** Where the indoor unit is. */
+  /** Where the indoor unit is; one of this and `installationHeight`. */
   readonly place?: IndoorUnitPlace | undefined;
-  /** Height of its underside, in place of the reference height. */
+  /** Height of its underside, where the manual states one; one of this and `place`. */
   readonly installationHeight?: Quantity<"length"> | undefined;
   /** Edition of the rule. */
   readonly edition?: NonNullable<RoomUnit["edition"]> | undefined;

@@ -12,6 +12,7 @@ import {
   isInvalidInputError,
   isQuantity,
   liter,
+  m2,
   mm,
   oz,
   ozPerFt,
@@ -52,6 +53,20 @@ describe("a figure that no manual, plate or tube can have", () => {
       value,
       field: `commissioning.field.${path.replace(/\[\d+\]/g, "")}`,
     });
+  });
+
+  it("says that place and height of the indoor unit exclude each other", () => {
+    const record = changed({
+      "equipment.refrigerant": "R-32",
+      "runs[0].room": { floorArea: m2(20), place: "wall", installationHeight: ft(6) },
+    });
+    const [problem] = step(record, "room-limit").problems;
+    expect(problem?.path).toBe("runs[0].room.place");
+    const { actions = [] } = assessInstallation(record);
+    const own = actions.filter(({ part }) => part === "runs[0].room.place");
+    expect(own.map((one) => explain(one, english))).toContain(
+      "Enter one of the two: where the indoor unit is, or its installation height.",
+    );
   });
 
   it("names the part of the reading where a temperature is beyond the refrigerant", () => {

@@ -8,6 +8,8 @@ const catalogue: Define<Said> = define;
 /** What `charge-limit` says, in American English. */
 export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "charge-limit.shares-make-100": "The shares must add up to 100 %.",
+  "charge-limit.place-or-height":
+    "Enter one of the two: where the indoor unit is, or its installation height.",
   "charge-limit.other-clauses":
     "Above it other clauses apply: enhanced tightness, ventilation, sensors.",
   "charge-limit.no-value-by-basis": "No value for another refrigerant in {basis}.",

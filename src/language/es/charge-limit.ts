@@ -8,6 +8,8 @@ const catalogue: Define<Said> = define;
 /** What `charge-limit` says, in Spanish. */
 export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "charge-limit.shares-make-100": "Las proporciones deben sumar 100 %.",
+  "charge-limit.place-or-height":
+    "Indique solo uno de los dos: el lugar de la unidad interior o su altura de instalación.",
   "charge-limit.other-clauses":
     "Por encima rigen otros apartados: hermeticidad reforzada, ventilación, sensores.",
   "charge-limit.no-value-by-basis": "No hay valor para otro refrigerante en {basis}.",

@@ -9,6 +9,8 @@ const catalogue: Define<Said> = defineFrench;
 /** What `charge-limit` says, in French. */
 export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "charge-limit.shares-make-100": "Les parts doivent totaliser 100 %.",
+  "charge-limit.place-or-height":
+    "Indiquez l’un des deux : l’emplacement de l’unité intérieure ou sa hauteur d’installation.",
   "charge-limit.other-clauses":
     "Au-dessus, d’autres articles s’appliquent : étanchéité renforcée, ventilation, capteurs.",
   "charge-limit.no-value-by-basis": "Aucune valeur pour un autre frigorigène dans {basis}.",

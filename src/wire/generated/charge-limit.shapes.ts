@@ -139,9 +139,10 @@ export const VentilationOpeningInputShape: Shape = {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
-    place: "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m.",
+    place:
+      "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and installationHeight.",
     installationHeight:
-      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m.",
+      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and place.",
     releaseOffset:
       "From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out.",
     edition: "The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so.",
@@ -288,6 +289,7 @@ export const ChargeLimitStatements: StatementTable = {
   "charge-limit.one-closed-room": {},
   "charge-limit.other-clauses": {},
   "charge-limit.others-by-concentration": {},
+  "charge-limit.place-or-height": {},
   "charge-limit.protection-not-stated": { missing: { list: ChargeLimitMissingShape } },
   "charge-limit.protection-zone-not-stated": {},
   "charge-limit.raise-airflow": {},
@@ -512,9 +514,10 @@ export const RoomChargeInputShape: Shape = {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
-    place: "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m.",
+    place:
+      "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and installationHeight.",
     installationHeight:
-      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m.",
+      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and place.",
     releaseOffset:
       "From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out.",
     edition: "The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so.",
@@ -649,9 +652,10 @@ export const ServedRoomShape: Shape = {
     instruments: "What is known of scale and tape; counted as exact when left out.",
     floorArea: "Floor area of the room, above 0.",
     protection: "What lets the room hold more than its own floor area.",
-    place: "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m.",
+    place:
+      "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and installationHeight.",
     installationHeight:
-      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m.",
+      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and place.",
     releaseOffset:
       "From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out.",
     smallRoomCap:
@@ -1109,9 +1113,10 @@ export const MinimumFloorAreaInputShape: Shape = {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
-    place: "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m.",
+    place:
+      "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and installationHeight.",
     installationHeight:
-      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m.",
+      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and place.",
     releaseOffset:
       "From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out.",
     edition: "The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so.",
@@ -1183,9 +1188,10 @@ export const RoomChargeLimitInputShape: Shape = {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
-    place: "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m.",
+    place:
+      "Where the indoor unit is, for the reference height: 0, 1.0, 1.8 or 2.2 m. One of this and installationHeight.",
     installationHeight:
-      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m.",
+      "Height of the unit's underside above the floor, in place of the reference height; 0 to 10 m. One of this and place.",
     releaseOffset:
       "From there up to where a leak comes out of the unit, 0 to 10 m; 0 when left out.",
     edition: "The edition that applies; IEC 60335-2-40:2018 when left out, and the answer says so.",

@@ -342,8 +342,9 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     floorArea: "Floor area, for flammable refrigerants.",
     volume: "Volume, for the concentration limit.",
     ceilingHeight: "Height of the ceiling: holds area and volume against each other.",
-    place: "Where the indoor unit is.",
-    installationHeight: "Height of its underside, in place of the reference height.",
+    place: "Where the indoor unit is; one of this and installationHeight.",
+    installationHeight:
+      "Height of its underside, where the manual states one; one of this and place.",
     edition: "Edition of the rule.",
     floorAreaAccuracy: "Limits of error of the floor area, ±.",
     volumeAccuracy: "Limits of error of the volume, ±.",

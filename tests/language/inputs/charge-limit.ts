@@ -50,6 +50,7 @@ export const inputs: Partial<Inputs<typeof chargeLimit>> = {
     [{ ...outdoors, surroundings: "closed-in" }],
   ],
   assessRoomCharge: [
+    [{ ...floor, installationHeight: m(2) }],
     [floor],
     [{ ...floor, charge: kg(1.5) }],
     [{ ...floor, floorArea: m2(34.3), instruments }],
