@@ -11,6 +11,7 @@ import type {
   FittedDisconnect,
   InstalledCircuit,
   ProtectionMarking,
+  ServiceReceptacle,
 } from "./circuit-input.ts";
 import { type Connection, connectionOf } from "./connection.ts";
 import { textsOf } from "./ground-fault.ts";
@@ -57,12 +58,10 @@ export interface CheckedCircuit<F extends RuleFamily = RuleFamily> {
 export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): CheckedCircuit<F> {
   const rules = rulesOf(input);
   const { supply, wiring, installed = {} as InstalledCircuit<F>, date } = input;
-  if (date !== undefined) dayOf("date", date);
   const connection = connectionOf(rules, supply, "supply");
+  fields(optionsOf(rules))("", input);
   const plate = checkPlate(input, rules);
-  checkOptions(input);
-  checkInstalled(rules, installed);
-  const { fuse } = installed.disconnect ?? {};
+  installedOf(rules)("installed", installed);
   const whipWiring = installed.whip?.wiring ?? wiring;
   const route = (rating: number) => routeOf(rules, wiring, supply.phases, rating);
   const whip = (rating: number) =>
@@ -73,7 +72,7 @@ export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): Chec
     connection,
     plate,
     installed,
-    fuse: fuse === undefined ? undefined : amperesOf("installed.disconnect.fuse", fuse),
+    fuse: installed.disconnect?.fuse?.si,
     date,
     routeBehind: route,
     whipBehind: whip,
@@ -81,17 +80,11 @@ export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): Chec
   };
 }
 
-const markings: readonly ProtectionMarking[] = [
-  "fuse only",
-  "fuse or HACR breaker",
-  "fuse or breaker",
-  "max overcurrent protection",
-];
-
 /** The figures of the nameplate, in A; metric rules also take a rated current and a largest fuse. */
 function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const metric = rules.family === "metric";
-  const { ratedCurrent, maximumFuse, printedTo, ratedLoadCurrent, protectionMarking } = input;
+  const { ratedCurrent, maximumFuse, ratedLoadCurrent } = input;
+  const { protectionMarking: marking = "max overcurrent protection" } = input;
   const useRated = metric && input.minimumCircuitAmpacity === undefined;
   const marked = useRated ? ratedCurrent : input.minimumCircuitAmpacity;
   const largest = input.maximumOvercurrentProtection ?? (metric ? maximumFuse : undefined);
@@ -104,18 +97,14 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
     ? Infinity
     : maximumOf("maximumOvercurrentProtection", largest as Quantity<"current">, own);
   const whole = Number.isInteger(tidy(own)) ? 1 : 0.1;
-  const digit = printedTo === undefined ? whole : amperesOf("printedTo", printedTo);
+  const digit = input.printedTo?.si ?? whole;
   const limits = { above: 0, max: own + digit / 2 };
   const shared = checkShared(input);
   return {
     own,
     ampacity: tidy(own + shared.ampacity),
     maximum: Math.min(most, shared.maximum),
-    marking: oneOf(
-      "protectionMarking",
-      protectionMarking ?? "max overcurrent protection",
-      markings,
-    ),
+    marking,
     rounding: digit / 2,
     statedLoad: ratedLoadCurrent && siOf("ratedLoadCurrent", ratedLoadCurrent, "current", limits),
     shared: shared.count,
@@ -149,92 +138,101 @@ function checkShared({ sharedWith = [] }: CircuitInput) {
   };
 }
 
+type Check<T> = (path: string, value: T) => unknown;
+type Checks<T> = { readonly [K in keyof T]?: Check<NonNullable<T[K]>> };
+
+/** The check of an object: the fields that are there, and those that have to be. */
+const fields =
+  <T extends object>(checks: Checks<T>, needed: readonly (keyof T)[] = []): Check<T> =>
+  (path, of) => {
+    objectOf(path, of);
+    for (const name of Object.keys(checks) as (keyof T & string)[]) {
+      const value = of[name];
+      const isThere = value !== undefined || needed.includes(name);
+      if (isThere)
+        checks[name]?.(path ? `${path}.${name}` : name, value as NonNullable<typeof value>);
+    }
+  };
+
+const among =
+  <V extends string | number>(...allowed: readonly V[]): Check<V> =>
+  (path, value) =>
+    oneOf(path, value, allowed);
+const lengthOf: Check<Quantity<"length">> = (path, value) =>
+  siOf(path, value, "length", { min: 0 });
+
 /** The optional figures and words beside nameplate and installation. */
-function checkOptions(input: CircuitInput): void {
-  const { equipment, occupancy, earthing, powerFactor, powerConversion, nameplateReadAgain } =
-    input;
-  if (equipment !== undefined) oneOf("equipment", equipment, ["motor-compressor", "other"]);
-  if (occupancy !== undefined) oneOf("occupancy", occupancy, ["dwelling", "other"]);
-  if (earthing !== undefined) oneOf("earthing", earthing, ["TN", "TT"]);
-  if (powerFactor !== undefined) numberOf("powerFactor", powerFactor, { min: 0.01, max: 1 });
-  if (powerConversion !== undefined) flagOf("powerConversion", powerConversion);
-  if (nameplateReadAgain !== undefined) flagOf("nameplateReadAgain", nameplateReadAgain);
-  for (const name of ["lockedRotorCurrent", "largestLoadCurrent"] as const) {
-    const current = input[name];
-    if (current !== undefined) amperesOf(name, current);
-  }
-  const { rules, groundFaultText: text } = input;
-  const texts = rules.groundFault ? textsOf(rules.groundFault) : [];
-  if (text !== undefined) oneOf("groundFaultText", text, texts);
-}
+const optionsOf = ({ groundFault }: CircuitRules): Checks<CircuitInput> => ({
+  date: dayOf,
+  printedTo: amperesOf,
+  protectionMarking: among(
+    "fuse only",
+    "fuse or HACR breaker",
+    "fuse or breaker",
+    "max overcurrent protection",
+  ),
+  equipment: among("motor-compressor", "other"),
+  occupancy: among("dwelling", "other"),
+  earthing: among("TN", "TT"),
+  powerFactor: (path, value) => numberOf(path, value, { min: 0.01, max: 1 }),
+  powerConversion: flagOf,
+  nameplateReadAgain: flagOf,
+  lockedRotorCurrent: amperesOf,
+  largestLoadCurrent: amperesOf,
+  groundFaultText: among(...(groundFault ? textsOf(groundFault) : [])),
+});
 
 /** What is fitted. */
-function checkInstalled<F extends RuleFamily>(
-  rules: CircuitRules<F>,
-  installed: InstalledCircuit<F>,
-): void {
-  objectOf("installed", installed);
-  const { device, disconnect, whip, serviceReceptacle, groundingMaterial, fault } = installed;
-  const sizes = sizesOf(rules);
-  for (const name of ["conductor", "equipmentGrounding"] as const) {
-    const size = installed[name];
-    if (size !== undefined) oneOf(`installed.${name}`, size, sizes);
-  }
-  const flags = ["aluminumTerminals", "groundingByRaceway", "compressionFittings"] as const;
-  for (const name of flags) {
-    const flag = installed[name];
-    if (flag !== undefined) flagOf(`installed.${name}`, flag);
-  }
-  if (whip !== undefined) {
-    oneOf("installed.whip.conductor", objectOf("installed.whip", whip).conductor, sizes);
-  }
-  if (groundingMaterial !== undefined) materialOf("installed.groundingMaterial", groundingMaterial);
-  if (fault !== undefined) energyOf("installed.fault", fault);
-  const { residualCurrent } = installed;
-  if (residualCurrent) {
-    // From the 5 mA of UL 943 to what large switchboards have, by IEC 60755 (both from memory).
-    siOf("installed.residualCurrent", residualCurrent, "current", { min: 0.004, max: 1 });
-  } else if (residualCurrent !== undefined) flagOf("installed.residualCurrent", residualCurrent);
-  if (serviceReceptacle !== undefined) {
-    const at = "installed.serviceReceptacle";
-    siOf(`${at}.distance`, objectOf(at, serviceReceptacle).distance, "length", { min: 0 });
-    const { onLoadSide } = serviceReceptacle;
-    if (onLoadSide !== undefined) flagOf(`${at}.onLoadSide`, onLoadSide);
-  }
-  if (device !== undefined) checkDevice(rules, device);
-  if (disconnect !== undefined) checkDisconnect(disconnect);
-}
-
-function checkDevice(rules: CircuitRules, device: FittedDevice): void {
-  const at = "installed.device";
-  amperesOf(`${at}.rating`, objectOf(at, device).rating);
-  oneOf(`${at}.kind`, device.kind, ["breaker", "fuse"]);
-  const { poles, voltageRating, curve, hacr } = device;
-  if (curve !== undefined) oneOf(`${at}.curve`, curve, ["B", "C", "D"]);
-  if (hacr !== undefined) flagOf(`${at}.hacr`, hacr);
-  if (poles !== undefined) oneOf(`${at}.poles`, poles, [1, 2, 3]);
-  const markings = rules.voltageRatings.rows.map(([name]) => name);
-  if (voltageRating !== undefined) oneOf(`${at}.voltageRating`, voltageRating, markings);
-}
-
-function checkDisconnect(disconnect: FittedDisconnect): void {
-  const at = "installed.disconnect";
-  amperesOf(`${at}.rating`, objectOf(at, disconnect).rating);
-  const { distance, workingSpace: space } = disconnect;
-  if (distance !== undefined) siOf(`${at}.distance`, distance, "length", { min: 0 });
-  const flags = ["visible", "readilyAccessible", "inTheWay", "lockable", "onUnit"] as const;
-  for (const name of flags) {
-    const flag = disconnect[name];
-    if (flag !== undefined) flagOf(`${at}.${name}`, flag);
-  }
-  if (space === undefined) return;
-  const { condition = 3 } = objectOf(`${at}.workingSpace`, space);
-  oneOf(`${at}.workingSpace.condition`, condition, [1, 2, 3]);
-  for (const name of ["depth", "width", "height"] as const) {
-    siOf(`${at}.workingSpace.${name}`, space[name], "length", { min: 0 });
-  }
-  const { equipmentWidth } = space;
-  if (equipmentWidth !== undefined) {
-    siOf(`${at}.workingSpace.equipmentWidth`, equipmentWidth, "length", { min: 0 });
-  }
+function installedOf<F extends RuleFamily>(rules: CircuitRules<F>): Check<InstalledCircuit<F>> {
+  const size = among(...sizesOf(rules));
+  return fields<InstalledCircuit<F>>({
+    conductor: size,
+    equipmentGrounding: size,
+    aluminumTerminals: flagOf,
+    groundingByRaceway: flagOf,
+    compressionFittings: flagOf,
+    whip: fields({ conductor: size }, ["conductor"]),
+    groundingMaterial: materialOf,
+    fault: energyOf,
+    residualCurrent: (path, value) =>
+      // From the 5 mA of UL 943 to what large switchboards have, by IEC 60755 (both from memory).
+      value ? siOf(path, value, "current", { min: 0.004, max: 1 }) : flagOf(path, value),
+    serviceReceptacle: fields<ServiceReceptacle>({ distance: lengthOf, onLoadSide: flagOf }, [
+      "distance",
+    ]),
+    device: fields<FittedDevice>(
+      {
+        rating: amperesOf,
+        kind: among("breaker", "fuse"),
+        curve: among("B", "C", "D"),
+        hacr: flagOf,
+        poles: among(1, 2, 3),
+        voltageRating: among(...rules.voltageRatings.rows.map(([name]) => name)),
+      },
+      ["rating", "kind"],
+    ),
+    disconnect: fields<FittedDisconnect>(
+      {
+        rating: amperesOf,
+        fuse: amperesOf,
+        distance: lengthOf,
+        visible: flagOf,
+        readilyAccessible: flagOf,
+        inTheWay: flagOf,
+        lockable: flagOf,
+        onUnit: flagOf,
+        workingSpace: fields<NonNullable<FittedDisconnect["workingSpace"]>>(
+          {
+            condition: among(1, 2, 3),
+            depth: lengthOf,
+            width: lengthOf,
+            height: lengthOf,
+            equipmentWidth: lengthOf,
+          },
+          ["depth", "width", "height"],
+        ),
+      },
+      ["rating"],
+    ),
+  });
 }
