@@ -87,7 +87,14 @@ export function assessOutdoorUnit(input: OutdoorUnitInput): OutdoorUnitAssessmen
   const asked = questionsOf(input);
   if (asked) return verdict({ outcome: "inconclusive", ...asked, ...common });
   const required = input.protectionZone as Quantity<"length">;
-  const distance = nearestOf(input.distances ?? [], required);
+  const distance = nearestOf(input.distances ?? []);
+  if (distance === undefined) {
+    return verdict({
+      outcome: "pass",
+      reasons: [say("charge-limit.nothing-near", { required })],
+      ...common,
+    });
+  }
   const u = tape === undefined ? m(0) : standardUncertainty(tape, m, "tape");
   const { outcome } = conformity({
     value: distance,
@@ -135,19 +142,14 @@ function questionsOf({ protectionZone, distances }: OutdoorUnitInput) {
   return undefined;
 }
 
-/** The smallest distance; the zone itself where nothing is near. */
-function nearestOf(
-  distances: readonly Quantity<"length">[],
-  zone: Quantity<"length">,
-): Quantity<"length"> {
+/** The smallest distance; `undefined` where nothing is near. */
+function nearestOf(distances: readonly Quantity<"length">[]): Quantity<"length"> | undefined {
   listOf("distances", distances, 1000).forEach((one, i) => {
     siOf(`distances[${i}]`, one, "length", { min: 0 });
   });
-  return (
-    distances.reduce<Quantity<"length"> | undefined>(
-      (least, one) => (least && least.si <= one.si ? least : one),
-      undefined,
-    ) ?? zone
+  return distances.reduce<Quantity<"length"> | undefined>(
+    (least, one) => (least && least.si <= one.si ? least : one),
+    undefined,
   );
 }
 

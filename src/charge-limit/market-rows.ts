@@ -15,10 +15,15 @@ export type RuledEquipment =
   | "air-to-air-split"
   | "air-to-water-split"
   | "portable"
+  | "self-contained"
   | "variable-refrigerant-flow";
 
 /** The date that counts. Source: the rules. */
-export type RuledEvent = "placing-on-the-market" | "installation" | "import";
+export type RuledEvent =
+  | "placing-on-the-market"
+  | "installation"
+  | "import"
+  | "manufacture-or-import";
 
 /** One rule. */
 export interface Row extends LawAnswer {
@@ -50,6 +55,7 @@ export const splits = [
   "air-to-air-split",
   "air-to-water-split",
 ] as const;
+const selfContained = ["self-contained"] as const;
 /** State of the texts that were read, by region: year-month-day, or year-month. */
 export const readOnOf: Readonly<Record<LawAnswer["region"], string>> = {
   EU: "2024-02-20",
@@ -133,6 +139,36 @@ export const rowsOf = (): readonly Row[] => [
     exception: "site-safety",
   },
   { ...eu("Annex IV(8)", "2020-01-01"), equipment: ["portable"], bars: 150 },
+  // Monoblocs and other self-contained units; where safety forbids less than 150, below 750.
+  {
+    ...eu("Annex IV(8)", "2027-01-01"),
+    equipment: selfContained,
+    bars: 150,
+    capacityAtMost: kW(12),
+    exception: "site-safety",
+  },
+  {
+    ...eu("Annex IV(8)", "2032-01-01"),
+    equipment: selfContained,
+    bars: 0,
+    capacityAtMost: kW(12),
+    exception: "site-safety",
+  },
+  {
+    ...eu("Annex IV(8)", "2027-01-01"),
+    equipment: selfContained,
+    bars: 150,
+    capacityAbove: kW(12),
+    capacityAtMost: kW(50),
+    exception: "site-safety",
+  },
+  {
+    ...eu("Annex IV(8)", "2030-01-01"),
+    equipment: selfContained,
+    bars: 150,
+    capacityAbove: kW(50),
+    exception: "site-safety",
+  },
   {
     ...us,
     from: "2025-01-01",
@@ -140,6 +176,13 @@ export const rowsOf = (): readonly Row[] => [
     citation: cite("cfr-40-84", "84.54; 88 FR 73098, 88 FR 88825, 91 FR 31284"),
     // 88 FR 88825: grace for a year; 91 FR 31284: without end from its day in force.
     older: { made: "2025-01-01", until: "2026-01-01", from: "2026-07-27" },
+  },
+  {
+    ...us,
+    event: "manufacture-or-import",
+    from: "2025-01-01",
+    equipment: [...selfContained, "portable"],
+    citation: cite("cfr-40-84", "84.54; 88 FR 73098"),
   },
   {
     ...us,

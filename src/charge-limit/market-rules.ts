@@ -105,6 +105,7 @@ export function marketRules(equipment: {
   const kind = oneOf("equipment", equipment.equipment, [
     ...splits,
     "portable",
+    "self-contained",
     "variable-refrigerant-flow",
   ]);
   const charge = siOf("charge", equipment.charge, "mass", { above: 0 });

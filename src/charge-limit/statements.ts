@@ -62,6 +62,7 @@ export interface ChargeLimitStatements {
   "charge-limit.every-room-passes": { readonly count: number };
   "charge-limit.room-fails": { readonly room: Verbatim };
   "charge-limit.room-inconclusive": { readonly room: Verbatim };
+  "charge-limit.nothing-near": { readonly required: Quantity<"length"> };
   "charge-limit.clear-of-openings": {
     readonly distance: Quantity<"length">;
     readonly required: Quantity<"length">;

@@ -120,7 +120,11 @@ describe("a monobloc outdoors", () => {
     const blunt = { ...unit, protectionZone: m(1.4), tape: { accuracy: m(0.05) } };
     expect(charge.assessOutdoorUnit(blunt).outcome).toBe("inconclusive");
     const free = { ...unit, protectionZone: m(1), distances: [] };
-    expect(charge.assessOutdoorUnit(free).outcome).toBe("pass");
+    for (const one of [free, { ...free, tape: { accuracy: m(0.05) } }]) {
+      const found = charge.assessOutdoorUnit(one);
+      expect(found.outcome).toBe("pass");
+      expect(found.reasons.map(({ code }) => code)).toEqual(["charge-limit.nothing-near"]);
+    }
   });
 
   test("fails where it is closed in, and says what a leak does to the water", () => {

@@ -36,6 +36,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   },
   "charge-limit.room-fails": "Room {room}: the charge is above its limit.",
   "charge-limit.room-inconclusive": "Room {room}: inconclusive.",
+  "charge-limit.nothing-near":
+    "No opening or ignition source was found near the unit; {required} required.",
   "charge-limit.clear-of-openings":
     "The nearest opening or ignition source is {distance} away; {required} required.",
   "charge-limit.too-near-an-opening":

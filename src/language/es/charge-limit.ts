@@ -36,6 +36,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   },
   "charge-limit.room-fails": "Recinto {room}: la carga supera su límite.",
   "charge-limit.room-inconclusive": "Recinto {room}: no concluyente.",
+  "charge-limit.nothing-near":
+    "No se halló ninguna abertura ni fuente de ignición cerca de la unidad; distancia exigida: {required}.",
   "charge-limit.clear-of-openings":
     "La abertura o fuente de ignición más cercana está a {distance}; distancia exigida: {required}.",
   "charge-limit.too-near-an-opening":

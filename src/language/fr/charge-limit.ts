@@ -37,6 +37,8 @@ export const chargeLimit: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   },
   "charge-limit.room-fails": "Local {room} : la charge dépasse sa limite.",
   "charge-limit.room-inconclusive": "Local {room} : non concluant.",
+  "charge-limit.nothing-near":
+    "Aucune ouverture ni source d’inflammation près de l’unité; distance exigée : {required}.",
   "charge-limit.clear-of-openings":
     "L’ouverture ou la source d’inflammation la plus proche est à {distance}; distance exigée : {required}.",
   "charge-limit.too-near-an-opening":

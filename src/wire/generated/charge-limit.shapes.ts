@@ -286,6 +286,7 @@ export const ChargeLimitStatements: StatementTable = {
   "charge-limit.move-outdoor-unit": { required: "length" },
   "charge-limit.move-to-open-air": {},
   "charge-limit.no-value-by-basis": { basis: VerbatimShape },
+  "charge-limit.nothing-near": { required: "length" },
   "charge-limit.one-closed-room": {},
   "charge-limit.other-clauses": {},
   "charge-limit.others-by-concentration": {},
@@ -990,6 +991,7 @@ export const RuledEquipmentShape: Shape = {
     "air-to-air-split",
     "air-to-water-split",
     "portable",
+    "self-contained",
     "variable-refrigerant-flow",
   ],
 };
@@ -1016,6 +1018,11 @@ export const MarketRulesInputShape: Shape = {
   }),
 };
 
+export const RuledEventShape: Shape = {
+  type: "RuledEvent",
+  words: ["placing-on-the-market", "installation", "import", "manufacture-or-import"],
+};
+
 export const MarketRuleShape: Shape = {
   type: "MarketRule",
   fields: {
@@ -1024,7 +1031,7 @@ export const MarketRuleShape: Shape = {
     readOn: "text",
     citation: CitationShape,
     standing: { words: ["from-memory", "published", "secondary"] },
-    event: { words: ["placing-on-the-market", "installation", "import"] },
+    event: RuledEventShape,
     "below?": "number",
     "potential?": "number",
     barred: "flag",

@@ -47,6 +47,7 @@ export const inputs: Partial<Inputs<typeof chargeLimit>> = {
     [{ ...outdoors, protectionZone: m(1) }],
     [{ ...outdoors, protectionZone: m(1), distances: [m(0.5)] }],
     [{ ...outdoors, protectionZone: m(1), distances: [m(1)], tape: { accuracy: m(0.1) } }],
+    [{ ...outdoors, protectionZone: m(1), distances: [] }],
     [{ ...outdoors, surroundings: "closed-in" }],
   ],
   assessRoomCharge: [
