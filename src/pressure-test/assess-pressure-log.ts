@@ -55,7 +55,7 @@ export interface LogAssessment extends PressureTestAssessment {
  * differs from row to row averages out.
  *
  * The end is judged: where the pressure jumps by more than the errors explain (gas fed in, a valve opened late, a
- * thermometer moved), a new hold begins, and a leak before it still counts against the system. A fall that quickens at
+ * thermometer moved), a new hold begins, which has to be as long as what came before; a leak before it still counts against the system. A fall that quickens at
  * the end, or more scatter than one log in a thousand has, passes nothing.
  *
  * A log tells a thermometer that misleads from a leak when the temperature comes back during the test.
@@ -104,14 +104,15 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
   const { read, isGauge } = statesIn(readings, setup);
   const [first] = readings as [LogReading];
   const { unit } = first.pressure;
+  const [start, end] = [read[0], read.at(-1)] as [State, State];
   const ofLog = {
+    whole: end.elapsed - start.elapsed,
     isGauge,
     hasBarometer: !isGauge || readings.every(({ atmosphere }) => atmosphere !== undefined),
     unit: unit.difference,
     highest: read.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
   };
   const whole = judgeHold(test, setup, read, ofLog);
-  const [start, end] = [read[0], read.at(-1)] as [State, State];
   return frozen({
     ...(endOf(whole, read, (rows, jump) => judgeHold(test, setup, rows, ofLog, jump).verdict) ??
       whole.verdict),

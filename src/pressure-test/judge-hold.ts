@@ -30,6 +30,8 @@ export interface OfLog {
   /** Every row has its barometer, or needs none. */
   readonly hasBarometer: boolean;
   readonly unit: Unit<"pressureDifference">;
+  /** From its first to its last row, s. */
+  readonly whole: number;
   /** Highest gauge pressure, Pa. */
   readonly highest: number;
 }
@@ -46,7 +48,7 @@ export function judgeHold(
   given: PressureTestSetup,
   setup: Setup,
   rows: readonly State[],
-  { isGauge, hasBarometer, unit, highest }: OfLog,
+  { isGauge, hasBarometer, unit, highest, whole }: OfLog,
   after?: Jump,
 ): JudgedHold {
   const { errors, beta, expansion } = setup;
@@ -69,6 +71,8 @@ export function judgeHold(
   const step = errors.pressure.step * Math.sqrt(12);
   const jumps = jumpsIn(points, fit, step, first.elapsed);
   const said = after ? [jumpSaid(after, unit)] : [];
+  // As long as what came before: a loss that was filled up would be there again.
+  const isEnough = isFed && 2 * seconds >= whole;
   const volume = sum(setup.volumes);
   const limit = limitOf(test.criterion, seconds, volume, first.pressure - first.atmosphere);
   const verdict = judge({
@@ -86,7 +90,7 @@ export function judgeHold(
     volumeError: errors.volume,
     densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
     doubts: [
-      ...(isFed ? [] : said),
+      ...(isEnough ? [] : said),
       ...doubtsOf(test, errors, { first, highest, seconds }),
       // The gauge may have been shut off.
       ...stillPressure(
@@ -99,7 +103,7 @@ export function judgeHold(
       ),
       ...courseDoubts(fit, points, jumps, limit, unit),
     ],
-    notes: isFed ? said.map(({ reason }) => reason) : [],
+    notes: isEnough ? said.map(({ reason }) => reason) : [],
     assumptions: [
       ...setup.assumptions,
       ...gas.assumptions,

@@ -103,12 +103,14 @@ it("refilled every third hour, it does not pass", () => {
   expect(judged((t) => 500 - 2 * ((t / 3) % 1)).outcome).not.toBe("pass");
 });
 
-it("a hold after a jump has to be long enough by itself", () => {
-  const verdict = judged((t) => (t < 8 ? 480 : 500), { required: { hold: hour(6) } });
-  expect([verdict.outcome, verdict.reasons[0]?.code]).toEqual([
-    "inconclusive",
-    "pressure-test.hold-below-manual",
-  ]);
+it("a hold after a jump has to be long enough by itself, and as long as what came before", () => {
+  const first = (filledAt: number, hold: number) => {
+    const verdict = judged((t) => (t < filledAt ? 480 : 500), { required: { hold: hour(hold) } });
+    return [verdict.outcome, verdict.reasons[0]?.code];
+  };
+  expect(first(5, 6)).toEqual(["pass", "pressure-test.within-limit"]);
+  expect(first(5, 8)).toEqual(["inconclusive", "pressure-test.hold-below-manual"]);
+  expect(first(7, 2)).toEqual(["inconclusive", "pressure-test.jump"]);
 });
 
 it("gas that was fed in counts as warm, where the thermometer is not stated to follow it", () => {
