@@ -35,6 +35,12 @@ export interface AdditionalChargeInput extends ChargeBounds {
   readonly shortLineRule: ShortLineRule;
 }
 
+/**
+ * What a full 5/8 in liquid line holds, kg/m: 0.545 in inside (ASTM B280-20, annealed), R-22 of 1190 kg/m³ at 25 °C,
+ * rounded up. Small splits print a tenth of it; ounces read as pounds land above.
+ */
+const mostPerMeter = 0.2;
+
 /** Kilograms to add for one line, how many more for a meter more, and why. Internal. */
 export function chargeOfLine(
   path: string,
@@ -65,21 +71,27 @@ export function chargeOfLine(
   };
   const ruled = { ...line, rate, charge: new Quantity(Math.abs(exact), massUnitOf(rate)) };
   const why: Finding =
-    excess < 0 && rule === "not-stated"
+    exact !== 0 && rate.si > mostPerMeter
       ? {
           outcome: "inconclusive",
-          said: say("line-set.short-line-rule-not-known", line),
-          actions: [say("line-set.enter-short-line-rule")],
+          said: say("line-set.rate-too-high", { rate }),
+          actions: [say("line-set.read-rate-again")],
         }
-      : {
-          outcome: "pass",
-          said:
-            exact > 0
-              ? say("line-set.add", ruled)
-              : exact < 0
-                ? say("line-set.take-out", ruled)
-                : say("line-set.nothing-to-add", { length, preCharged: preChargedLength }),
-        };
+      : excess < 0 && rule === "not-stated"
+        ? {
+            outcome: "inconclusive",
+            said: say("line-set.short-line-rule-not-known", line),
+            actions: [say("line-set.enter-short-line-rule")],
+          }
+        : {
+            outcome: "pass",
+            said:
+              exact > 0
+                ? say("line-set.add", ruled)
+                : exact < 0
+                  ? say("line-set.take-out", ruled)
+                  : say("line-set.nothing-to-add", { length, preCharged: preChargedLength }),
+          };
   return { exact, slope: counted === 0 ? 0 : rate.si, why, rate };
 }
 

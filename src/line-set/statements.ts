@@ -88,6 +88,7 @@ export interface LineSetStatements {
   "line-set.rate-implausible": Rated;
   "line-set.rate-fits-other-device": Rated;
   "line-set.two-phase-liquid-line": None;
+  "line-set.rate-too-high": { readonly rate: Quantity<"massPerLength"> };
   "line-set.rate-per-foot": None;
   "line-set.rate-per-meter": None;
   // reasons: flow

@@ -104,7 +104,8 @@ export class Quantity<in out K extends Kind> {
     this.unit = unit;
     Object.freeze(this);
     if (si < 0 && (unit.kind === "temperature" || unit.kind === "absolutePressure")) {
-      within(unit.symbol, si, { min: 0 }, InvalidInputError, this, unit as never);
+      const limit = () => unit(clean(-unit.offset / unit.scale, unit.offset));
+      within(unit.symbol, si, { min: 0 }, InvalidInputError, this, limit);
     }
   }
 

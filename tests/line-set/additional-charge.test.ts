@@ -82,6 +82,19 @@ describe("additionalCharge", () => {
     expect(additionalCharge({ ...run, shortLineRule: "not-stated" }).outcome).toBe("pass");
   });
 
+  // 5/8 in annealed is 0.545 in inside (ASTM B280-20): 1.505 cm²; R-22 at 25 °C 1191 kg/m³ (its equation of state)
+  it("leaves a rate open that no liquid line of a small split holds: 0.22 oz/ft read as lb/ft", () => {
+    const most = Math.PI * (0.545 * 0.0127) ** 2 * 1191;
+    expect(most).toBeGreaterThan(0.175);
+    const slip = additionalCharge({ ...run, rate: lbPerFt(0.22) });
+    expect(slip.outcome).toBe("inconclusive");
+    expect(slip.reasons[0]?.code).toBe("line-set.rate-too-high");
+    expect(slip.actions?.[0]?.code).toBe("line-set.read-rate-again");
+    expect(additionalCharge({ ...run, rate: kgPerM(most) }).outcome).toBe("pass");
+    expect(additionalCharge({ ...run, rate: kgPerM(0.201) }).outcome).toBe("inconclusive");
+    expect(additionalCharge({ ...run, length: ft(40), rate: lbPerFt(0.22) }).outcome).toBe("pass");
+  });
+
   it("rounds to the scale's step and keeps the unrounded figure", () => {
     const result = additionalCharge({
       length: m(11.3),

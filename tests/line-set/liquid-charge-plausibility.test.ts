@@ -61,10 +61,10 @@ describe("liquidChargePlausibility", () => {
 
   it("says what to do, and asks about the slip", () => {
     const { actions, reasons } = liquidChargePlausibility({ ...line, rate: gPerM(40) });
-    expect(sentences(actions)).toEqual(["Read the nameplate again: tube size, rate and its unit."]);
+    expect(sentences(actions)).toEqual(["Read the nameplate again: tube, rate, unit."]);
     expect(reasons[1]?.code).toBe("line-set.rate-per-meter");
     expect(sentences(liquidChargePlausibility({ ...line, rate: gPerM(30) }).actions)).toEqual([
-      "Find out whether the liquid expands indoors or outdoors, and enter it.",
+      "Find out whether liquid expands indoors or outdoors, and enter it.",
     ]);
     expect(liquidChargePlausibility(line).actions).toEqual([]);
   });

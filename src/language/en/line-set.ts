@@ -53,6 +53,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "The rate, {rate}, is {ratio} of a full line, {full}. With the expansion device there, {low} to {high} is plausible.",
   "line-set.two-phase-liquid-line":
     "A rate below a full line is right where the liquid expands outdoors: the line then carries liquid and vapor.",
+  "line-set.rate-too-high": "The rate, {rate}, is above a full line.",
   "line-set.rate-per-foot": "The figure would fit as a rate per foot. Was it read as per meter?",
   "line-set.rate-per-meter": "The figure would fit as a rate per meter. Was it read as per foot?",
 
@@ -144,13 +145,13 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   },
   "line-set.count-bends": "Count the bends and enter the number.",
   "line-set.enter-short-line-rule":
-    "Ask the manual whether a short line means taking refrigerant out, and enter the rule.",
+    "Ask the manual whether a short line means taking some out, and enter it.",
   "line-set.reduce-charge":
     "Do not add this charge. Shorten the line, or find a room and unit that allow more than {limit}.",
   "line-set.enter-factory-charge": "Enter the factory charge from the nameplate.",
-  "line-set.read-rate-again": "Read the nameplate again: tube size, rate and its unit.",
+  "line-set.read-rate-again": "Read the nameplate again: tube, rate, unit.",
   "line-set.enter-expansion-device":
-    "Find out whether the liquid expands indoors or outdoors, and enter it.",
+    "Find out whether liquid expands indoors or outdoors, and enter it.",
   "line-set.measure-subcooling": "Measure the subcooling at the outdoor unit and enter it.",
   "line-set.reduce-loss":
     "Reduce the pressure loss: a wider or shorter liquid line, as the manual allows.",

@@ -53,6 +53,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "La carga por longitud, {rate}, es {ratio} de una línea llena, {full}. Con ese lugar de expansión es verosímil de {low} a {high}.",
   "line-set.two-phase-liquid-line":
     "Una carga menor que la de una línea llena es correcta si el líquido se expande en el exterior: la línea lleva entonces líquido y vapor.",
+  "line-set.rate-too-high": "La carga por longitud, {rate}, supera la de cualquier línea llena.",
   "line-set.rate-per-foot": "El valor concuerda con una carga por pie. ¿Se leyó como por metro?",
   "line-set.rate-per-meter": "El valor concuerda con una carga por metro. ¿Se leyó como por pie?",
 

@@ -54,6 +54,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "La charge par longueur, {rate}, est de {ratio} d’une conduite pleine, {full}. Avec ce lieu de détente, de {low} à {high} est plausible.",
   "line-set.two-phase-liquid-line":
     "Une charge inférieure à une conduite pleine est juste si le liquide se détend à l’extérieur : la conduite contient alors du liquide et de la vapeur.",
+  "line-set.rate-too-high":
+    "La charge par longueur, {rate}, dépasse celle de toute conduite pleine.",
   "line-set.rate-per-foot":
     "La valeur conviendrait à une charge par pied. A-t-elle été lue par mètre?",
   "line-set.rate-per-meter":

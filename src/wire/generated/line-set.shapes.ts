@@ -184,6 +184,7 @@ export const LineSetStatements: StatementTable = {
     low: "number",
     high: "number",
   },
+  "line-set.rate-too-high": { rate: "massPerLength" },
   "line-set.rate-unit": {},
   "line-set.read-rate-again": {},
   "line-set.recover-all": {},
