@@ -56,7 +56,7 @@ export function linePlot(plot: LinePlot): string {
 
 /** The heading, and below it the outcome with what it rests on; and where they end. */
 export function wordsAbove({
-  frame: { title, width },
+  frame: { title, width, reader },
   outcome,
   result,
 }: Pick<LinePlot, "frame" | "outcome" | "result">): { parts: string[]; bottom: number } {
@@ -66,7 +66,7 @@ export function wordsAbove({
     bottom += 19;
     parts.push(label(row, 0, bottom, { "font-size": 15, "font-weight": 600 }));
   }
-  for (const [i, row] of wrapped(`${outcome}: ${result}`, textSize, width).entries()) {
+  for (const [i, row] of wrapped(reader.headline(outcome, result), textSize, width).entries()) {
     bottom += 18;
     // The outcome stands out: it is the first word of the first row.
     const [word, rest] = i === 0 ? [outcome, row.slice(outcome.length)] : ["", row];

@@ -25,6 +25,6 @@ export function sparkline({ frame, outcome, result, description, x, panels }: Li
   const along = axisOf({ values: x, between, count: 2, isRound: false }, number);
   const up = { values, between: [height - edge, edge] as const, count: 2, isRound: false };
   const shapes = shapesOf(panel, along, axisOf(up, number), frame.colors);
-  const said = `${outcome}: ${result}. ${description}`;
+  const said = `${frame.reader.headline(outcome, result)}. ${description}`;
   return pictureOf({ frame, description: said }, [width, height], [shapes]);
 }

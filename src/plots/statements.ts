@@ -61,6 +61,7 @@ export interface PlotStatements {
   "plots.start": None;
   "plots.end": None;
   // the line under the heading: outcome first
+  "plots.headline": { readonly outcome: Verbatim; readonly result: Verbatim };
   "plots.outcome": { readonly outcome: `assessment.outcome.${Outcome}` };
   "plots.drop-with-limit": Dropped & { readonly limit: Loss };
   "plots.drop-without-limit": Dropped;
@@ -68,7 +69,7 @@ export interface PlotStatements {
   "plots.leak-course": { readonly rate: Quantity<"pressureRate"> };
   "plots.absolute-pressure": None;
   "plots.gauge-pressure": { readonly atmosphere: Quantity<"absolutePressure"> };
-  "plots.voltage-range": Ranged;
+  "plots.voltage-range": Ranged & { readonly readings: number };
   "plots.charge-of-limit": {
     readonly charge: Quantity<"mass">;
     readonly limit: Quantity<"mass">;

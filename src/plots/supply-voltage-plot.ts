@@ -92,6 +92,7 @@ export function supplyVoltagePlot(
     outcome,
     result: reader.say(
       say("plots.voltage-range", {
+        readings: low.si === high.si ? 1 : 2,
         low: new Quantity(low.si, unit),
         high: new Quantity(high.si, unit),
       }),

@@ -66,12 +66,16 @@ function stepPart(context: Context, step: InstallationStep, number: number): Sec
     title: `${number}. ${title}`,
     blocks: [
       ...table(
-        `${title}: ${words.of("checks")}`,
+        `${context.behind(title)} ${words.of("checks")}`,
         head,
         checks.map((check) => checkRow(context, check)),
       ),
       ...figureBlocks(context, checks),
-      ...recordBlocks(context, partsOfStep(context, name), `${title}: ${words.of("recorded")}`),
+      ...recordBlocks(
+        context,
+        partsOfStep(context, name),
+        `${context.behind(title)} ${words.of("recorded")}`,
+      ),
     ],
   };
 }

@@ -58,7 +58,7 @@ function tableOf(context: Context, name: string, checks: readonly StepCheck[]): 
       rows.set(key, cells);
     }
   });
-  const caption = `${words.of("worked-out")}: ${words.code(`commissioning.check.${name}`)}`;
+  const caption = `${context.behind(words.of("worked-out"))} ${words.code(`commissioning.check.${name}`)}`;
   const named = [...rows].map(([key, cells]) => [capital(figureWord(context, key)), ...cells]);
   if (checks.length === 1) return table(caption, ["figure", "value"].map(labelOf(words)), named);
   const places = checks.map(({ path }) => capital(placeText(context, path)));

@@ -7,12 +7,13 @@ import type { ReportDocument } from "./report-document.ts";
 /** The name of a record, and in a line what it is about. */
 export function headOf(
   { name = "", site, equipment }: InstallationRecord,
-  { cut, words }: Reader,
+  { behind, cut, words }: Reader,
   printedAt: string | undefined,
-): Pick<ReportDocument, "name" | "about"> {
+): Pick<ReportDocument, "name" | "about" | "colon"> {
   const about = [site?.name, equipment?.refrigerant, equipment?.outdoorUnit?.model, printedAt];
   return {
     name: name.trim() === "" ? words.of("unnamed") : cut(name, 120),
+    colon: behind(""),
     about: about.flatMap((one) => (one?.trim() ? [cut(one, 120)] : [])),
   };
 }

@@ -79,7 +79,7 @@ function documentOf(
   const works = [...new Set(plan.sources.map(({ source }) => source))];
   const refs = refsTo(works);
   const line = (one: PlanItem): Run[] => [
-    { text: [ofRun(one, reader, record), said(one)].filter(Boolean).join(": ") },
+    { text: [ofRun(one, reader, record), said(one)].filter(Boolean).join(" ") },
     ...(one.sources.length > 0 ? [{ text: " [" }, ...refs(one.sources), { text: "]" }] : []),
   ];
   const asked = plan.ask.map((one) => said(one));
@@ -125,16 +125,16 @@ function ofRun(
 ): string | undefined {
   const run = runOf({ record }, path);
   if (run === undefined || code.startsWith("planning.")) return undefined;
-  return reader.cut(runText({ record, ...reader }, run), 60);
+  return reader.behind(reader.cut(runText({ record, ...reader }, run), 60));
 }
 
-function cautionsOf({ cautions }: InstallationPlan, { words, said }: Reader): Section {
-  const danger = capital(words.code("assessment.caution.danger"));
+function cautionsOf({ cautions }: InstallationPlan, { words, said, behind }: Reader): Section {
+  const danger = behind(capital(words.code("assessment.caution.danger")));
   return {
     id: "cautions",
     title: words.of("cautions"),
     blocks: list(
-      cautions.map((one) => (one.kind === "danger" ? `${danger}: ${said(one)}` : said(one))),
+      cautions.map((one) => (one.kind === "danger" ? `${danger} ${said(one)}` : said(one))),
     ),
   };
 }

@@ -68,7 +68,7 @@ export function recordBlocks(context: Context, paths: readonly string[], caption
     ...parts.flatMap(({ lists }) =>
       lists.flatMap(([path, items]) => {
         const name = fieldText(context, path);
-        return readingsBlocks(context, path, items, `${caption}: ${name}`);
+        return readingsBlocks(context, path, items, `${context.behind(caption)} ${name}`);
       }),
     ),
   ];
@@ -195,7 +195,9 @@ function readingsBlocks(
   const column = (key: string) => capital(words.field(`${path.replace(/\[\d+\]/g, "")}.${key}`));
   const origins = columns.flatMap((key) => {
     const [limits, source] = originOf(context, `${path}[0].${key}`);
-    return source === words.of("from-record") ? [] : [`${column(key)}: ${source}${limits}.`];
+    return source === words.of("from-record")
+      ? []
+      : [`${context.behind(column(key))} ${source}${limits}.`];
   });
   return [
     ...table(`${name}${count}`, [words.of("number"), ...columns.map(column)], rows),

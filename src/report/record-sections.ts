@@ -130,7 +130,7 @@ function before(context: Context, at: string, previous: unknown): string {
   const leaves = leavesOf(previous, "");
   const shown = leaves.map(([path, value]) =>
     path
-      ? `${fieldText(context, `${at}.${path}`)}: ${valueText(context, path, value)}`
+      ? `${context.behind(fieldText(context, `${at}.${path}`))} ${valueText(context, path, value)}`
       : valueText(context, at, value),
   );
   return context.figure(shown.join("; "));

@@ -55,6 +55,8 @@ export interface ReportDocument {
   readonly name: string;
   /** What it is about, in a line: site, refrigerant, unit. */
   readonly about: readonly string[];
+  /** What stands between a heading and the word behind it, as the language sets it. */
+  readonly colon: string;
   readonly sections: readonly Section[];
 }
 

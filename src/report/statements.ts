@@ -65,6 +65,7 @@ export type ReportWord = `report.label.${
   | "amendments"
   | "nobody"
   | "none"
+  | "no-amendments"
   | "not-stated"
   | "yes"
   | "no"

@@ -70,14 +70,14 @@ export function overviewSection(context: Context): Section {
 }
 
 /** Who signed, and whether something was amended. */
-function standing({ record, words, figure }: Context): Run[] {
+function standing({ record, words, figure, behind }: Context): Run[] {
   const { history = [], signatures = [] } = record;
   const signed = signatures.map(({ name, role, at }) => `${name}, ${role}, ${figure(at)}`);
-  const facts = [
+  const facts: readonly [string, string][] = [
     [words.of("signed"), figure(signed.join("; ")) || words.of("nobody")],
-    [words.of("amendments"), history.length ? String(history.length) : words.of("none")],
+    [words.of("amendments"), history.length ? String(history.length) : words.of("no-amendments")],
   ];
-  return [{ text: facts.map((fact) => `${fact.join(": ")}.`).join(" ") }];
+  return [{ text: facts.map(([name, fact]) => `${behind(name)} ${fact}.`).join(" ") }];
 }
 
 /** What a step still lacks, counted. */

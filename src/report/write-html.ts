@@ -24,9 +24,12 @@ export function htmlText(text: string): string {
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /** The report as an HTML page. */
-export function writeHtml({ title, name, about, sections }: ReportDocument, lang: string): string {
+export function writeHtml(
+  { title, name, about, colon, sections }: ReportDocument,
+  lang: string,
+): string {
   const verdict = sections.find(({ mark }) => mark)?.mark?.text;
-  const head = [verdict, `${name}. ${title}`].filter(Boolean).join(": ");
+  const head = [verdict, `${name}. ${title}`].filter(Boolean).join(`${colon} `);
   return `<!doctype html>
 <html lang="${htmlText(lang)}">
 <head>

@@ -23,21 +23,25 @@ export function markdownText(text: string): string {
 }
 
 /** The report as Markdown. */
-export function writeMarkdown({ title, name, about, sections }: ReportDocument): string {
+export function writeMarkdown({ title, name, about, colon, sections }: ReportDocument): string {
   const lines = [
-    `# ${markdownText(title)}: ${markdownText(name)}`,
+    `# ${markdownText(title)}${colon} ${markdownText(name)}`,
     ...(about.length ? [about.map(markdownText).join(" · ")] : []),
-    ...sections.flatMap((section) => sectionText(section, 2)),
+    ...sections.flatMap((section) => sectionText(section, 2, colon)),
   ];
   return `${lines.join("\n\n")}\n`;
 }
 
-function sectionText({ title, mark, blocks, parts = [] }: Section, level: number): string[] {
-  const word = mark ? `: ${wordsText([mark])}` : "";
+function sectionText(
+  { title, mark, blocks, parts = [] }: Section,
+  level: number,
+  colon: string,
+): string[] {
+  const word = mark ? `${colon} ${wordsText([mark])}` : "";
   return [
     `${"#".repeat(level)} ${markdownText(title)}${word}`,
     ...blocks.flatMap((block) => blockText(block, title)),
-    ...parts.flatMap((part) => sectionText(part, level + 1)),
+    ...parts.flatMap((part) => sectionText(part, level + 1, colon)),
   ];
 }
 

@@ -174,12 +174,14 @@ export type SupplyVoltageStatement = StatementOf<SupplyVoltageStatements>;
 /** Makes a statement of this module. */
 export const say: Say<SupplyVoltageStatements> = /* @__PURE__ */ sayer();
 
-const names: readonly ["japan-article-38", "stated-supply", "only-range", "utilization-range"] = [
+const names: readonly [
   "japan-article-38",
   "stated-supply",
   "only-range",
   "utilization-range",
-];
+  "range-a",
+  "range-b",
+] = ["japan-article-38", "stated-supply", "only-range", "utilization-range", "range-a", "range-b"];
 
 /**
  * A standard or a range by its name, as a value of a statement: `label` words what has no designation of its own.
@@ -199,7 +201,8 @@ const names: readonly ["japan-article-38", "stated-supply", "only-range", "utili
  * ```
  */
 export function supplyName(text: string): SupplyName {
-  const word = names.find((name) => name === textOf("text", text));
+  const key = textOf("text", text).toLowerCase().replace(" ", "-"); // Range A has words of its own
+  const word = names.find((name) => name === key);
   return word ? `supply-voltage.name.${word}` : frozen({ verbatim: text });
 }
 

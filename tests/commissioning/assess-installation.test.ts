@@ -168,7 +168,7 @@ describe("the hold points", () => {
       waitsFor: ["evacuation"],
     });
     expect(explain(holds[0]?.reason as never, english)).toBe(
-      "Keep the valves closed until these pass: evacuation.",
+      "Keep the valves closed until this passes: evacuation.",
     );
   });
 
@@ -195,7 +195,7 @@ describe("the hold points", () => {
       expect(holds.map(({ state }) => state)).toEqual(["held", "held", "released"]);
       expect(holds[0]?.waitsFor).toEqual(["joints"]);
       expect(explain(holds[1]?.reason as never, english)).toBe(
-        "Add no refrigerant until these pass: joints.",
+        "Add no refrigerant until this passes: joints.",
       );
       expect(step(record, "charge").blockedBy).toEqual(["joints"]);
     }

@@ -97,7 +97,7 @@ describe("the half-finished installation", () => {
       "held: circuit,supply",
     ]);
     expect(text).toContain(
-      "Open the valves: HELD. Keep the valves closed until these pass: evacuation.",
+      "Open the valves: HELD. Keep the valves closed until this passes: evacuation.",
     );
   });
 

@@ -209,7 +209,7 @@ describe("the sentences", () => {
   test("warn of what is flammable", () => {
     const { cautions } = assessSuperheat(R32, input);
     expect(cautions.map((one) => explain(one, english)).join("\n")).toMatch(
-      /^Flammable refrigerant: remove ignition sources, ventilate/m,
+      /^With a flammable refrigerant: remove ignition sources, ventilate/m,
     );
   });
 

@@ -25,7 +25,7 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "safety.refrigerant-contact":
     "Liquid refrigerant causes frostbite. Wear gloves and goggles, also to remove a hose.",
   "safety.flammable-refrigerant":
-    "Flammable refrigerant: remove ignition sources, ventilate, run a leak detector (alarm at 25 % of the LFL or less), use rated tools, purge with nitrogen before any flame.",
+    "With a flammable refrigerant: remove ignition sources, ventilate, run a leak detector (alarm at 25 % of the LFL or less), use rated tools, purge with nitrogen before any flame.",
   "safety.toxic-refrigerant": "Toxic refrigerant: wear breathing protection.",
   "safety.refrigerant-suffocates":
     "Refrigerant displaces air and can suffocate, most of all in low and closed rooms. Ventilate.",

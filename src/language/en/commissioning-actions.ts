@@ -47,9 +47,9 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     },
     "commissioning.finish-first": {
       by: "hold",
-      "open-valves": "Close the valves and go no further until these pass: {steps}.",
-      "add-charge": "Add no more refrigerant until these pass: {steps}.",
-      other: "De-energize the unit until these pass: {steps}.",
+      "open-valves": "Close the valves and go no further until this passes: {steps}.",
+      "add-charge": "Add no more refrigerant until this passes: {steps}.",
+      other: "De-energize the unit until this passes: {steps}.",
     },
     "commissioning.repeat-step": "Do it again and record it: {step}.",
     "commissioning.see-which-line": "Check which line is which and correct the record.",

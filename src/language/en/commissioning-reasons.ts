@@ -117,9 +117,9 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.held": {
       by: "hold",
-      "open-valves": "Keep the valves closed until these pass: {steps}.",
-      "add-charge": "Add no refrigerant until these pass: {steps}.",
-      other: "Keep the power off until these pass: {steps}.",
+      "open-valves": "Keep the valves closed until this passes: {steps}.",
+      "add-charge": "Add no refrigerant until this passes: {steps}.",
+      other: "Keep the power off until this passes: {steps}.",
     },
     "commissioning.released": {
       by: "hold",

@@ -24,6 +24,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "plots.start": "start",
   "plots.end": "end",
 
+  "plots.headline": "{outcome}: {result}",
   "plots.outcome": "Result: {outcome}.",
   "plots.drop-with-limit": "drop {drop} ± {uncertainty}, limit {limit}",
   "plots.drop-without-limit": "drop {drop} ± {uncertainty}, no limit given",
@@ -31,7 +32,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "plots.leak-course": "keeps rising, a leak, {rate}",
   "plots.absolute-pressure": "absolute pressure",
   "plots.gauge-pressure": "gauge pressure where the air is at {atmosphere}",
-  "plots.voltage-range": "{low} to {high}",
+  "plots.voltage-range": { by: "readings", one: "{low}", other: "{low} to {high}" },
   "plots.charge-of-limit": "charge {charge}, limit {limit}",
 
   "plots.readings": "readings",

@@ -19,7 +19,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "The stated limit, {stated}, is above 1 % of the fill pressure, {pressure}. Judged by {limit}.",
   "pressure-test.leak-proven":
     "Leak proven: the drop, {drop}, is larger than its uncertainty, {uncertainty}.",
-  "pressure-test.no-leak-above": "Any pressure drop is at most {above}.",
+  "pressure-test.no-leak-above": "A pressure drop, if there is one, is at most {above}.",
   "pressure-test.unexplained-rise":
     "The pressure is {rise} ± {uncertainty} above what the temperature explains. Gas was fed in, or the thermometer does not follow the gas.",
   "pressure-test.no-limit-stated": "No limit was given, so the test cannot pass.",

@@ -28,7 +28,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.uncertainty-note":
     "± is the uncertainty. “Limits” are the limits of error of the instrument, as stated; k = 2 marks the expanded uncertainty, about 95 %. A figure without ± is a rule, a count, or was stated without one. S1, S2 and so on are the sources.",
   "report.waived-by": "Waived by {by}, {at}: {why}. Nothing of it was checked.",
-  "report.counts-when-passed": "This result does not count until these pass: {steps}.",
+  "report.counts-when-passed": "This result does not count until this passes: {steps}.",
   "report.not-recorded": "Not recorded:",
   "report.could-not-be-used": "Recorded but could not be used:",
   "report.assumed": "Assumed, because it was not given:",
@@ -71,6 +71,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.label.amendments": "Amendments",
   "report.label.nobody": "no",
   "report.label.none": "none",
+  "report.label.no-amendments": "none",
   "report.label.not-stated": "not stated",
   "report.label.yes": "yes",
   "report.label.no": "no",

@@ -150,6 +150,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US
   "supply-voltage.name.stated-supply": "the utility",
   "supply-voltage.name.only-range": "the range",
   "supply-voltage.name.utilization-range": "the utilization range",
+  "supply-voltage.name.range-a": "Range A",
+  "supply-voltage.name.range-b": "Range B",
   "supply-voltage.readings.one": "one reading",
   "supply-voltage.readings.several": "several readings",
   "supply-voltage.cause.board-at-risk": "voltage dangerously high",

@@ -114,7 +114,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "vacuum-decay.isolate-at-the-system":
     "Shut the system off at its own valve, take the pump off and repeat the test.",
   "vacuum-decay.blank-test":
-    "Shut hoses and gauge off from the system, watch them alone, and enter what they rise.",
+    "Shut hoses and gauge off from the system, watch them alone, and enter how much they rise.",
   "vacuum-decay.find-with-bubbles":
     "Pressurize with dry nitrogen and brush every joint with bubble solution. Watch each for {least} to {most}.",
   "vacuum-decay.find-with-tracer":

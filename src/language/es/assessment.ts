@@ -26,7 +26,7 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "safety.refrigerant-contact":
     "El refrigerante líquido congela la piel y los ojos. Use guantes y gafas, también al soltar una manguera.",
   "safety.flammable-refrigerant":
-    "Refrigerante inflamable: elimine las fuentes de ignición, ventile, use un detector de fugas (alarma al 25 % del LII o menos) y herramientas aptas, y purgue con nitrógeno antes de cualquier llama.",
+    "Con un refrigerante inflamable: elimine las fuentes de ignición, ventile, use un detector de fugas (alarma al 25 % del LII o menos) y herramientas aptas, y purgue con nitrógeno antes de cualquier llama.",
   "safety.toxic-refrigerant": "Refrigerante tóxico: use protección respiratoria.",
   "safety.refrigerant-suffocates":
     "El refrigerante desplaza el aire y puede asfixiar, sobre todo en lugares bajos y cerrados. Ventile.",

@@ -22,7 +22,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-device": "Escriba el interruptor termomagnético o fusible instalado.",
     "circuit-protection.state-poles": "Escriba los polos del interruptor termomagnético.",
     "circuit-protection.state-marking":
-      "Escriba la tensión marcada en el interruptor termomagnético.",
+      "Escriba el voltaje marcado en el interruptor termomagnético.",
     "circuit-protection.state-conductor": "Escriba el conductor instalado.",
     "circuit-protection.state-equipment":
       "Escriba qué alimenta el circuito: un compresor, u otra cosa como una resistencia.",
@@ -57,7 +57,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Despeje el espacio de trabajo: {depth} de fondo, {width} de ancho, {height} de alto.",
     "circuit-protection.add-receptacle":
       "Instale un tomacorriente de servicio a {limit} o menos, antes del medio de desconexión de la unidad.",
-    "circuit-protection.fit-conductor-for-drop": "Instale {size} o mayor por la caída de tensión.",
+    "circuit-protection.fit-conductor-for-drop": "Instale {size} o mayor por la caída de voltaje.",
     "circuit-protection.shorten-run": "Acorte el recorrido a {longest} o menos.",
     "circuit-protection.fit-residual-current":
       "Instale un dispositivo diferencial de {limit} o menos, de un tipo que admita el manual.",
@@ -72,7 +72,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Haga que se compruebe según el texto de {rules}, {clause}.",
     "circuit-protection.add-compressor": "Añada el compresor a las cargas.",
     "circuit-protection.check-service":
-      "Compare la tensión, las fases y el sistema con la acometida.",
+      "Compare el voltaje, las fases y el sistema con la acometida.",
     "circuit-protection.maximum-below-ampacity":
       "MOP menor que MCA: la placa de datos se leyó mal, o los valores son de dos unidades.",
   });

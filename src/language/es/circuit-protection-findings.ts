@@ -46,7 +46,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.working-space-recommended":
       "Espacio de trabajo recomendado: {depth} de fondo, {width} de ancho, {height} de alto.",
     "circuit-protection.voltage-drop-recommended":
-      "Caída de tensión {drop}, superior a la recomendada, {limit}.",
+      "Caída de voltaje {drop}, superior a la recomendada, {limit}.",
     "circuit-protection.from-memory":
       "Cumple según reglas citadas de memoria. Compruébelas: {clauses}.",
     "circuit-protection.rules-older":

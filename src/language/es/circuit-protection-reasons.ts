@@ -21,11 +21,11 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
     "circuit-protection.poles-met": "Polos instalados: {poles}; exigidos: {needed}.",
     "circuit-protection.poles-too-few": "Faltan polos. Instalados: {poles}; exigidos: {needed}.",
     "circuit-protection.poles-not-stated": "No se indicó el número de polos. Exigidos: {needed}.",
-    "circuit-protection.voltage-marking-met": "La tensión marcada, {marking}, es suficiente.",
+    "circuit-protection.voltage-marking-met": "El voltaje marcado, {marking}, es suficiente.",
     "circuit-protection.voltage-marking-too-low":
-      "La tensión marcada, {marking}, es insuficiente: {system} exige {needed}.",
+      "El voltaje marcado, {marking}, es insuficiente: {system} exige {needed}.",
     "circuit-protection.voltage-marking-not-stated":
-      "No se indicó la tensión marcada, y {system} no admite todas.",
+      "No se indicó el voltaje marcado, y {system} no admite todas.",
     "circuit-protection.device-not-stated":
       "No se indicó el interruptor termomagnético o fusible instalado.",
     "circuit-protection.no-standard-device":
@@ -106,9 +106,9 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "El tomacorriente de servicio está demasiado lejos: {distance}; máximo permitido: {limit}.",
     "circuit-protection.receptacle-on-load-side":
       "El tomacorriente de servicio se alimenta del lado de carga del medio de desconexión de la unidad.",
-    "circuit-protection.voltage-drop-met": "Caída de tensión {drop}, dentro de {limit}.",
+    "circuit-protection.voltage-drop-met": "Caída de voltaje {drop}, dentro de {limit}.",
     "circuit-protection.voltage-drop-above-limit":
-      "La caída de tensión es excesiva: {drop}; máximo permitido: {limit}.",
+      "La caída de voltaje es excesiva: {drop}; máximo permitido: {limit}.",
     "circuit-protection.residual-current-met": "Dispositivo diferencial {rated} instalado.",
     "circuit-protection.residual-current-missing":
       "Se exige un dispositivo diferencial ({clause}).",

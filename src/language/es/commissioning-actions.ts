@@ -51,9 +51,9 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     },
     "commissioning.finish-first": {
       by: "hold",
-      "open-valves": "Cierre las válvulas y no siga hasta que cumplan: {steps}.",
-      "add-charge": "No agregue más refrigerante hasta que cumplan: {steps}.",
-      other: "Desenergice la unidad hasta que cumplan: {steps}.",
+      "open-valves": "Cierre las válvulas y no siga hasta que cumpla: {steps}.",
+      "add-charge": "No agregue más refrigerante hasta que cumpla: {steps}.",
+      other: "Desenergice la unidad hasta que cumpla: {steps}.",
     },
     "commissioning.repeat-step": "Hágalo de nuevo y regístrelo: {step}.",
     "commissioning.see-which-line": "Vea cuál línea es cuál y corrija el registro.",

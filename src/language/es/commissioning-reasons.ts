@@ -116,15 +116,15 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.done-without-proof": {
       by: "hold",
-      "open-valves": "Las válvulas se abrieron antes de que cumplieran: {steps}.",
-      "add-charge": "Se agregó refrigerante antes de que cumplieran: {steps}.",
-      other: "La unidad se energizó antes de que cumplieran: {steps}.",
+      "open-valves": "Las válvulas se abrieron antes de que cumpliera: {steps}.",
+      "add-charge": "Se agregó refrigerante antes de que cumpliera: {steps}.",
+      other: "La unidad se energizó antes de que cumpliera: {steps}.",
     },
     "commissioning.held": {
       by: "hold",
-      "open-valves": "Mantenga cerradas las válvulas hasta que cumplan: {steps}.",
-      "add-charge": "No agregue refrigerante hasta que cumplan: {steps}.",
-      other: "Mantenga la energía cortada hasta que cumplan: {steps}.",
+      "open-valves": "Mantenga cerradas las válvulas hasta que cumpla: {steps}.",
+      "add-charge": "No agregue refrigerante hasta que cumpla: {steps}.",
+      other: "Mantenga la energía cortada hasta que cumpla: {steps}.",
     },
     "commissioning.released": {
       by: "hold",

@@ -75,7 +75,7 @@ export const commissioningWords: CatalogueOf<Said> = /* @__PURE__ */ catalogue("
   "commissioning.check.valves-opened": "apertura de las válvulas",
   "commissioning.check.circuit": "circuito",
   "commissioning.check.rules": "reglas eléctricas",
-  "commissioning.check.supply-voltage": "tensión de alimentación",
+  "commissioning.check.supply-voltage": "voltaje de alimentación",
   "commissioning.check.drain-slope": "pendiente del drenaje",
   "commissioning.check.condensate-pump": "bomba de condensados",
   "commissioning.check.unit-pitch": "inclinación de la unidad interior",

@@ -79,7 +79,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "planning.conductor":
     "Circuito {circuit}: conductores de {size} como mínimo, que admiten {usable}.",
   "planning.conductor-for-drop":
-    "Circuito {circuit}: lleve {size}. Con {smallest} la caída de tensión es de {drop}, superior a {limit}.",
+    "Circuito {circuit}: lleve {size}. Con {smallest} la caída de voltaje es de {drop}, superior a {limit}.",
   "planning.grounding": "Circuito {circuit}: conductor de puesta a tierra de {size} como mínimo.",
   "planning.ground-fault":
     "Circuito {circuit}: protección contra falla a tierra que se dispare con {limit} o menos.",
@@ -89,9 +89,9 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Circuito {circuit}: medio de desconexión de {made} (al menos {least}); se admite sin fusibles.",
   "planning.fused-disconnect":
     "Circuito {circuit}: medio de desconexión de {made} (al menos {least}) con fusibles.",
-  "planning.drop-within": "Circuito {circuit}: caída de tensión {drop}, dentro de {limit}.",
-  "planning.drop-above": "Circuito {circuit}: caída de tensión {drop}, superior a {limit}.",
-  "planning.drop-at-start": "Circuito {circuit}: caída de tensión {drop} al arrancar el compresor.",
+  "planning.drop-within": "Circuito {circuit}: caída de voltaje {drop}, dentro de {limit}.",
+  "planning.drop-above": "Circuito {circuit}: caída de voltaje {drop}, superior a {limit}.",
+  "planning.drop-at-start": "Circuito {circuit}: caída de voltaje {drop} al arrancar el compresor.",
   "planning.rules-not-passed": "Circuito {circuit}: no se dispone de las reglas {rules}.",
   "planning.voltage-window": "Alimentación en la unidad: de {low} a {high}.",
   "planning.monitor":

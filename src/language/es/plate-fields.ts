@@ -22,7 +22,7 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "commissioning.field.equipment.protectionMarking": "texto de la marca de sobrecorriente",
   "commissioning.field.equipment.ratedLoadCurrent": "corriente de carga nominal",
   "commissioning.field.equipment.lockedRotorCurrent": "corriente a rotor bloqueado",
-  "commissioning.field.equipment.ratedVoltages": "tensión nominal",
+  "commissioning.field.equipment.ratedVoltages": "voltaje nominal",
   "commissioning.field.equipment.voltageRange": "intervalo de voltaje",
   "commissioning.field.equipment.voltageRange.minimum": "voltaje más bajo",
   "commissioning.field.equipment.voltageRange.maximum": "voltaje más alto",

@@ -24,6 +24,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "plots.start": "inicio",
   "plots.end": "final",
 
+  "plots.headline": "{outcome}: {result}",
   "plots.outcome": "Resultado: {outcome}.",
   "plots.drop-with-limit": "caída {drop} ± {uncertainty}, límite {limit}",
   "plots.drop-without-limit": "caída {drop} ± {uncertainty}, sin límite indicado",
@@ -31,7 +32,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "plots.leak-course": "sigue subiendo, una fuga, {rate}",
   "plots.absolute-pressure": "presión absoluta",
   "plots.gauge-pressure": "presión manométrica donde el aire está a {atmosphere}",
-  "plots.voltage-range": "de {low} a {high}",
+  "plots.voltage-range": { by: "readings", one: "{low}", other: "de {low} a {high}" },
   "plots.charge-of-limit": "carga {charge}, límite {limit}",
 
   "plots.readings": "lecturas",

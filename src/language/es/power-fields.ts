@@ -8,7 +8,7 @@ const catalogue: Define<Said> = define;
 /** The fields of circuits and supply, in Spanish of the Americas. */
 export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "commissioning.field.power": "energía eléctrica",
-  "commissioning.field.power.voltage": "tensión de alimentación",
+  "commissioning.field.power.voltage": "voltaje de alimentación",
   "commissioning.field.power.phases": "fases",
   "commissioning.field.power.system": "sistema de alimentación",
   "commissioning.field.power.circuits": "circuito",
@@ -34,7 +34,7 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
     "corriente nominal del dispositivo de sobrecorriente",
   "commissioning.field.power.circuits.installed.device.poles": "polos",
   "commissioning.field.power.circuits.installed.device.voltageRating":
-    "tensión nominal del dispositivo",
+    "voltaje nominal del dispositivo",
   "commissioning.field.power.circuits.installed.device.hacr": "marca HACR",
   "commissioning.field.power.circuits.installed.device.curve": "curva de disparo",
   "commissioning.field.power.circuits.installed.conductor": "calibre del conductor",

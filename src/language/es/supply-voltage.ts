@@ -42,25 +42,25 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   },
   "supply-voltage.within-standard": {
     by: "readings",
-    one: "Voltaje {low}: dentro de {range} de {standard}, de {minimum} a {maximum}.",
-    other: "Voltaje de {low} a {high}: dentro de {range} de {standard}, de {minimum} a {maximum}.",
+    one: "Voltaje {low}: dentro del {range} de {standard}, de {minimum} a {maximum}.",
+    other: "Voltaje de {low} a {high}: dentro del {range} de {standard}, de {minimum} a {maximum}.",
   },
   "supply-voltage.too-close-to-standard": {
     by: "readings",
-    one: "No concluyente: {low} está cerca de un límite de {range} de {standard}, de {minimum} a {maximum}.",
+    one: "No concluyente: {low} está cerca de un límite del {range} de {standard}, de {minimum} a {maximum}.",
     other:
-      "No concluyente: de {low} a {high} está cerca de un límite de {range} de {standard}, de {minimum} a {maximum}.",
+      "No concluyente: de {low} a {high} está cerca de un límite del {range} de {standard}, de {minimum} a {maximum}.",
   },
   "supply-voltage.outside-standard": {
     by: "readings",
-    one: "Voltaje {low}: fuera de {range} de {standard}, de {minimum} a {maximum}.",
-    other: "Voltaje de {low} a {high}: fuera de {range} de {standard}, de {minimum} a {maximum}.",
+    one: "Voltaje {low}: fuera del {range} de {standard}, de {minimum} a {maximum}.",
+    other: "Voltaje de {low} a {high}: fuera del {range} de {standard}, de {minimum} a {maximum}.",
   },
   "supply-voltage.outside-at-times": {
     by: "readings",
-    one: "Voltaje {low}: a veces fuera de {range} de {standard}, de {minimum} a {maximum}.",
+    one: "Voltaje {low}: a veces fuera del {range} de {standard}, de {minimum} a {maximum}.",
     other:
-      "Voltaje de {low} a {high}: a veces fuera de {range} de {standard}, de {minimum} a {maximum}.",
+      "Voltaje de {low} a {high}: a veces fuera del {range} de {standard}, de {minimum} a {maximum}.",
   },
   "supply-voltage.standard-not-stated":
     "No se indicó qué intervalo debe mantener la compañía eléctrica para {nominal}.",
@@ -95,14 +95,14 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.full-load-far-off":
     "A {current} se espera {there}, por debajo del mínimo de la unidad, {minimum}. La lectura se tomó a menos de la mitad de esa corriente.",
   "supply-voltage.full-load-impossible":
-    "La baja de tensión no deja voltaje a {current}; mínimo de la unidad: {minimum}.",
+    "La baja de voltaje no deja voltaje a {current}; mínimo de la unidad: {minimum}.",
 
   "supply-voltage.ten-percent":
     "La placa de datos no indica intervalo; se usó ±10 % de las tensiones nominales.",
   "supply-voltage.exact-meter":
     "No se indicó la exactitud del voltímetro; las lecturas se suponen exactas.",
   "supply-voltage.moment-only": "Las lecturas valen solo para su momento.",
-  "supply-voltage.no-sag": "No se leyó en reposo y con carga; no se conoce la baja de tensión.",
+  "supply-voltage.no-sag": "No se leyó en reposo y con carga; no se conoce la baja de voltaje.",
   "supply-voltage.standard-assumed": "Norma usada para {nominal}: {standard}.",
   "supply-voltage.judged-as":
     "{nominal} es aquí un valor de placa de datos; el suministro se tomó como {as}.",
@@ -121,7 +121,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
 
   "supply-voltage.start-dip": "El arranque baja el suministro a {dip}.",
   "supply-voltage.large-sag":
-    "Una baja de tensión de {share} indica un conductor delgado o una mala conexión.",
+    "Una baja de voltaje de {share} indica un conductor delgado o una mala conexión.",
   "supply-voltage.rise-under-load":
     "{load} con carga supera en más de 5 % los {rest} en reposo. Compruebe cuál lectura es cuál, y el neutro.",
   "supply-voltage.transformer-tap":
@@ -157,8 +157,10 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
 
   "supply-voltage.name.japan-article-38": "el reglamento japonés (artículo 38)",
   "supply-voltage.name.stated-supply": "la compañía eléctrica",
-  "supply-voltage.name.only-range": "el rango",
-  "supply-voltage.name.utilization-range": "el rango de utilización",
+  "supply-voltage.name.only-range": "rango",
+  "supply-voltage.name.utilization-range": "rango de utilización",
+  "supply-voltage.name.range-a": "rango A",
+  "supply-voltage.name.range-b": "rango B",
   "supply-voltage.readings.one": "una lectura",
   "supply-voltage.readings.several": "varias lecturas",
   "supply-voltage.cause.board-at-risk": "voltaje peligrosamente alto",
@@ -169,8 +171,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.cause.plate-does-not-fit": "la unidad no corresponde al suministro",
   "supply-voltage.cause.high-supply": "voltaje demasiado alto",
   "supply-voltage.cause.low-supply": "voltaje demasiado bajo",
-  "supply-voltage.cause.sag-under-load": "baja de tensión con carga",
-  "supply-voltage.cause.sag-at-full-load": "baja de tensión a plena carga",
+  "supply-voltage.cause.sag-under-load": "baja de voltaje con carga",
+  "supply-voltage.cause.sag-at-full-load": "baja de voltaje a plena carga",
   "supply-voltage.cause.unbalance": "desbalance de voltaje",
   "supply-voltage.cause.current-unbalance": "desbalance de corriente",
   "supply-voltage.cause.outside-standard": "suministro fuera de su intervalo",

@@ -73,7 +73,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "vacuum-decay.rise-quickens":
     "El aumento se acelera: las últimas lecturas están {late} por encima de toda curva.",
   "vacuum-decay.course-unexplained":
-    "Ninguna fuga ni humedad da esta curva: se aparta {off} en promedio.",
+    "Esta curva no es la de una fuga ni la de humedad: se aparta {off} en promedio.",
   "vacuum-decay.step-before":
     "La presión saltó a {elapsed}. La prueba vuelve a empezar ahí y no ha terminado.",
   "vacuum-decay.found-before-step":
@@ -125,7 +125,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "vacuum-decay.repair-leak":
     "Repare la fuga, repita la prueba de presión, y después vuelva a hacer vacío y a probar.",
   "vacuum-decay.dry-and-repeat":
-    "Rompa el vacío con nitrógeno seco, vuelva a hacer vacío con el sistema tibio y repita la prueba.",
+    "Rompa el vacío con nitrógeno seco, vuelva a hacer vacío con el sistema caliente y repita la prueba.",
   "vacuum-decay.warm-and-repeat": "Caliente la parte a {coldest}, haga vacío y repita la prueba.",
   "vacuum-decay.evacuate-deeper": "Haga más vacío, por debajo de {target}, y repita la prueba.",
   "vacuum-decay.check-the-gauge":

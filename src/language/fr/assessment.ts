@@ -26,7 +26,7 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "safety.refrigerant-contact":
     "Le frigorigène liquide gèle la peau et les yeux. Portez gants et lunettes, aussi en retirant un boyau.",
   "safety.flammable-refrigerant":
-    "Frigorigène inflammable : éliminez les sources d’inflammation, ventilez, utilisez un détecteur de fuites (alarme à 25 % de la LII ou moins) et des outils adaptés, et purgez à l’azote avant toute flamme.",
+    "Avec un frigorigène inflammable : éliminez les sources d’inflammation, ventilez, utilisez un détecteur de fuites (alarme à 25 % de la LII ou moins) et des outils adaptés, et purgez à l’azote avant toute flamme.",
   "safety.toxic-refrigerant": "Frigorigène toxique : portez une protection respiratoire.",
   "safety.refrigerant-suffocates":
     "Le frigorigène chasse l’air et peut asphyxier, surtout dans les lieux bas et fermés. Ventilez.",

@@ -52,10 +52,9 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     "commissioning.finish-first": {
       by: "hold",
       "open-valves":
-        "Fermez les robinets et n’allez pas plus loin tant que ces étapes ne sont pas conformes : {steps}.",
-      "add-charge":
-        "N’ajoutez plus de frigorigène tant que ces étapes ne sont pas conformes : {steps}.",
-      other: "Mettez l’appareil hors tension tant que ces étapes ne sont pas conformes : {steps}.",
+        "Fermez les robinets et n’allez pas plus loin tant que ceci n’est pas conforme : {steps}.",
+      "add-charge": "N’ajoutez plus de frigorigène tant que ceci n’est pas conforme : {steps}.",
+      other: "Mettez l’appareil hors tension tant que ceci n’est pas conforme : {steps}.",
     },
     "commissioning.repeat-step": "Refaites-le et notez-le : {step}.",
     "commissioning.see-which-line": "Voyez quelle conduite est laquelle et corrigez le dossier.",

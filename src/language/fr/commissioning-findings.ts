@@ -91,7 +91,7 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.older-than-a-year":
       "Plus d’un an avant cette donnée ({field}) du {at} : {fields}. Est-ce cette installation, et l’année est-elle juste?",
     "commissioning.opened-long-after-evacuation":
-      "Les robinets ont été ouverts {opened}, plus d’une semaine après l’évacuation du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
+      "Les robinets ont été ouverts {opened}, plus d’une semaine après la mise sous vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
     "commissioning.instrument-coarse":
       "L’exactitude dépasse 100 fois la résolution : {fields}. L’une des deux est-elle dans une autre unité?",
     "commissioning.instrument-without-error":

@@ -36,7 +36,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.waiver-needs-a1":
       "Le local ne peut rester non vérifié que pour un frigorigène de classe de sécurité A1.",
     "commissioning.waiver-needs-heating-only":
-      "L’évacuation ne peut être dispensée que pour un appareil qui ne climatise jamais.",
+      "La mise sous vide ne peut être omise que pour un appareil qui ne climatise jamais.",
     "commissioning.falls-away": "Non nécessaire : {construction}.",
     "commissioning.construction-contradicted":
       "Ceci est noté, bien que non nécessaire ({construction}) : {field}.",
@@ -115,18 +115,15 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.done-without-proof": {
       by: "hold",
-      "open-valves":
-        "Les robinets ont été ouverts avant que ces étapes soient conformes : {steps}.",
-      "add-charge": "Du frigorigène a été ajouté avant que ces étapes soient conformes : {steps}.",
-      other: "L’appareil a été mis sous tension avant que ces étapes soient conformes : {steps}.",
+      "open-valves": "Les robinets ont été ouverts avant que ceci soit conforme : {steps}.",
+      "add-charge": "Du frigorigène a été ajouté avant que ceci soit conforme : {steps}.",
+      other: "L’appareil a été mis sous tension avant que ceci soit conforme : {steps}.",
     },
     "commissioning.held": {
       by: "hold",
-      "open-valves":
-        "Gardez les robinets fermés tant que ces étapes ne sont pas conformes : {steps}.",
-      "add-charge":
-        "N’ajoutez pas de frigorigène tant que ces étapes ne sont pas conformes : {steps}.",
-      other: "Laissez l’alimentation coupée tant que ces étapes ne sont pas conformes : {steps}.",
+      "open-valves": "Gardez les robinets fermés tant que ceci n’est pas conforme : {steps}.",
+      "add-charge": "N’ajoutez pas de frigorigène tant que ceci n’est pas conforme : {steps}.",
+      other: "Laissez l’alimentation coupée tant que ceci n’est pas conforme : {steps}.",
     },
     "commissioning.released": {
       by: "hold",

@@ -11,7 +11,7 @@ export const commissioningWords: CatalogueOf<Said> = /* @__PURE__ */ catalogue("
   "commissioning.step.line-run": "tracé des conduites",
   "commissioning.step.joints": "raccords",
   "commissioning.step.pressure-test": "essai de pression",
-  "commissioning.step.evacuation": "évacuation",
+  "commissioning.step.evacuation": "mise sous vide",
   "commissioning.step.room-limit": "limite du local",
   "commissioning.step.charge": "charge",
   "commissioning.step.valves": "robinets",

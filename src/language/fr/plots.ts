@@ -25,6 +25,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "plots.start": "début",
   "plots.end": "fin",
 
+  "plots.headline": "{outcome} : {result}",
   "plots.outcome": "Résultat : {outcome}.",
   "plots.drop-with-limit": "chute {drop} ± {uncertainty}, limite {limit}",
   "plots.drop-without-limit": "chute {drop} ± {uncertainty}, sans limite donnée",
@@ -32,7 +33,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "plots.leak-course": "continue de monter, une fuite, {rate}",
   "plots.absolute-pressure": "pression absolue",
   "plots.gauge-pressure": "pression manométrique où l’air est à {atmosphere}",
-  "plots.voltage-range": "de {low} à {high}",
+  "plots.voltage-range": { by: "readings", one: "{low}", other: "de {low} à {high}" },
   "plots.charge-of-limit": "charge {charge}, limite {limit}",
 
   "plots.readings": "relevés",

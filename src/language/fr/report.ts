@@ -31,7 +31,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "± est l’incertitude. « Limites » désigne les limites d’erreur de l’instrument, telles qu’indiquées; k = 2 marque l’incertitude élargie, environ 95 %. Une valeur sans ± est une règle, un compte, ou a été donnée sans elle. S1, S2, etc. sont les sources.",
   "report.waived-by": "Dispensé par {by}, {at} : {why}. Rien n’en a été vérifié.",
   "report.counts-when-passed":
-    "Ce résultat ne compte pas tant que ces étapes ne sont pas conformes : {steps}.",
+    "Ce résultat ne compte pas tant que ceci n’est pas conforme : {steps}.",
   "report.not-recorded": "Non renseigné :",
   "report.could-not-be-used": "Noté, mais n’a pas pu servir :",
   "report.assumed": "Supposé, car non donné :",
@@ -75,6 +75,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.label.amendments": "Corrections",
   "report.label.nobody": "non",
   "report.label.none": "aucun",
+  "report.label.no-amendments": "aucune",
   "report.label.not-stated": "non indiqué",
   "report.label.yes": "oui",
   "report.label.no": "non",

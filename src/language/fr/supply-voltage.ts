@@ -165,6 +165,8 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.name.stated-supply": "la compagnie d’électricité",
   "supply-voltage.name.only-range": "la plage",
   "supply-voltage.name.utilization-range": "la plage d’utilisation",
+  "supply-voltage.name.range-a": "la plage A",
+  "supply-voltage.name.range-b": "la plage B",
   "supply-voltage.readings.one": "un relevé",
   "supply-voltage.readings.several": "plusieurs relevés",
   "supply-voltage.cause.board-at-risk": "tension dangereusement élevée",

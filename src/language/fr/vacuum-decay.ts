@@ -28,7 +28,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
     "Une fuite supérieure à {limit} n’est pas exclue : elle pourrait aller jusqu’à {high}.",
   "vacuum-decay.moisture-proven": "Humidité prouvée : environ {water} de vapeur d’eau.",
   "vacuum-decay.leak-or-moisture":
-    "Le système fuit ou est humide : chacun explique la remontée; rien d’anodin ne l’explique.",
+    "Le système fuit ou est humide : chacune de ces causes explique la remontée; rien d’anodin ne l’explique.",
   "vacuum-decay.moisture-not-excluded":
     "L’humidité n’est pas exclue : jusqu’à environ {water} de vapeur d’eau.",
   "vacuum-decay.still-rising":
@@ -127,7 +127,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "vacuum-decay.repair-leak":
     "Réparez la fuite, refaites l’essai de pression, puis refaites le vide et l’essai.",
   "vacuum-decay.dry-and-repeat":
-    "Cassez le vide à l’azote sec, refaites le vide avec le système tiède et refaites l’essai.",
+    "Cassez le vide à l’azote sec, refaites le vide avec le système chaud et refaites l’essai.",
   "vacuum-decay.warm-and-repeat":
     "Réchauffez la partie à {coldest}, faites le vide et refaites l’essai.",
   "vacuum-decay.evacuate-deeper": "Poussez le vide au-dessous de {target} et refaites l’essai.",
