@@ -3,7 +3,15 @@
 import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
 import type { Component } from "./component.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
-import { type Amounts, leakUncertainty, type Odds, oddsOf, type Reach, waterOf } from "./odds.ts";
+import {
+  type Amounts,
+  evenOdds,
+  leakUncertainty,
+  type Odds,
+  oddsOf,
+  type Reach,
+  waterOf,
+} from "./odds.ts";
 import type { Settings } from "./settings.ts";
 import { levelling } from "./shapes.ts";
 import {
@@ -141,7 +149,8 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
     residual,
     widening,
     amounts,
-    odds: few ? (harmless ? small : unknown) : oddsOf(components, amounts, reach),
+    // few rows that show too much exclude nothing and prove nothing
+    odds: few ? evenOdds(harmless ? 0 : 0.5) : oddsOf(components, amounts, reach),
     leak,
     leakBelow: (probability) => {
       const bound = boundOf(leak, probability);
@@ -182,23 +191,3 @@ function rateOfFew({ t, p, open }: Segment, step: number): number {
   const dt = (times.at(-1) ?? 0) - (times[half] ?? 0);
   return dt > 0 ? ((rises.at(-1) ?? 0) - (rises[half] ?? 0) + step) / dt : Infinity;
 }
-
-/** Where few rows show too much, nothing is excluded and nothing proven. */
-const small: Odds = {
-  leak: 0,
-  provenLeak: 0,
-  hiddenLeak: 0,
-  water: 0,
-  bad: 0,
-  provenBad: 0,
-  outgassing: 0,
-};
-const unknown: Odds = {
-  leak: 0.5,
-  provenLeak: 0.5,
-  hiddenLeak: 0.5,
-  water: 0.5,
-  bad: 0.5,
-  provenBad: 0.5,
-  outgassing: 0,
-};

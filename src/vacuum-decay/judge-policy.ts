@@ -78,19 +78,10 @@ export function judgeGauge({ overRangeRun, settings, segment }: Collector): Poin
   if (overRangeRun < 2 || (segment?.last ?? 0) >= hold) return [];
   const most = Math.max(...checkpoints.map(({ limit, failAbove }) => Math.max(limit, failAbove)));
   const values = { range: new Quantity(range, micron) };
-  return range > most
-    ? [
-        {
-          outcome: "fail",
-          reason: say("vacuum-decay.over-range-failed", values),
-          actions: dryAgain,
-        },
-      ]
-    : [
-        {
-          outcome: "inconclusive",
-          reason: say("vacuum-decay.over-range", values),
-          actions: [say("vacuum-decay.better-gauge")],
-        },
-      ];
+  const better = [say("vacuum-decay.better-gauge")];
+  const [outcome, code, actions] =
+    range > most
+      ? (["fail", "over-range-failed", dryAgain] as const)
+      : (["inconclusive", "over-range", better] as const);
+  return [{ outcome, reason: say(`vacuum-decay.${code}`, values), actions }];
 }

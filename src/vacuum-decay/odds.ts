@@ -77,17 +77,20 @@ export function waterOf(
   return fast + amplitude * risen;
 }
 
+/** The same share for everything bad, and none for outgassing. */
+export const evenOdds = (share: number): { -readonly [K in keyof Odds]: Odds[K] } => ({
+  leak: share,
+  provenLeak: share,
+  hiddenLeak: share,
+  water: share,
+  bad: share,
+  provenBad: share,
+  outgassing: 0,
+});
+
 /** The shares over all models. */
 export function oddsOf(components: readonly Component[], amounts: Amounts, reach: Reach): Odds {
-  const sum = {
-    leak: 0,
-    provenLeak: 0,
-    hiddenLeak: 0,
-    water: 0,
-    bad: 0,
-    provenBad: 0,
-    outgassing: 0,
-  };
+  const sum = evenOdds(0);
   const { T, scale, stepped, blank, widening, equalization } = reach;
   for (const one of components) {
     const { weight, shape, amplitude, amplitudeU } = one;

@@ -27,19 +27,6 @@ export interface Kept {
   readonly lacks?: "time" | "gauge" | undefined;
 }
 
-const ofPressure = {
-  above: "vacuum-decay.pressure-above-limit",
-  within: "vacuum-decay.pressure-within-limit",
-  forecast: "vacuum-decay.pressure-forecast",
-  close: "vacuum-decay.pressure-too-close",
-} as const;
-const ofRise = {
-  above: "vacuum-decay.rise-above-limit",
-  within: "vacuum-decay.rise-within-limit",
-  forecast: "vacuum-decay.rise-forecast",
-  close: "vacuum-decay.rise-too-close",
-} as const;
-
 /** Judges one checkpoint. */
 export function judgeCheckpoint(
   analysis: Analysis,
@@ -75,16 +62,16 @@ export function judgeCheckpoint(
     high: micronOf(high),
     limit: micronOf(most),
   };
-  const codes = ceiling ? ofPressure : ofRise;
+  const what = ceiling ? "pressure" : "rise";
   if (mayFail && low > Math.max(most, failAbove)) {
-    return { outcome: "fail", reason: say(codes.above, values) };
+    return { outcome: "fail", reason: say(`vacuum-decay.${what}-above-limit`, values) };
   }
   if (mayPass && (rise === 0 ? known && mean <= most : high <= most)) {
-    return { outcome: "pass", reason: say(codes.within, values) };
+    return { outcome: "pass", reason: say(`vacuum-decay.${what}-within-limit`, values) };
   }
-  return T < at
-    ? { outcome: "inconclusive", reason: say(codes.forecast, values), lacks: "time" }
-    : { outcome: "inconclusive", reason: say(codes.close, values), lacks: "gauge" };
+  const [lacks, code] =
+    T < at ? (["time", "forecast"] as const) : (["gauge", "too-close"] as const);
+  return { outcome: "inconclusive", reason: say(`vacuum-decay.${what}-${code}`, values), lacks };
 }
 
 /** What a model says at the checkpoint: the pressure, or the rise since isolation. */
