@@ -13,11 +13,12 @@ import {
 } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
+import { doneAt } from "./done-at.ts";
 import { recordShape } from "./generated/record-shape.ts";
 import { hasWords } from "./has-words.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
-import { pathOf, type Segment } from "./record-path.ts";
+import { pathOf } from "./record-path.ts";
 
 /**
  * A change to a record.
@@ -104,8 +105,8 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     refuse("change.value", value, "a value: there is nothing to take out");
   }
   const done = doneAt(before, segments);
-  if (done && surelyBefore(when, done)) {
-    refuse("change.at", when, `not before what it changes was done, ${done}`);
+  if (done && surelyBefore(when, done.at)) {
+    refuse("change.at", when, `not before what it changes was done, ${done.at}`);
   }
   const entry: Amendment = {
     path: pathOf(where),
@@ -117,17 +118,6 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
   };
   const after = withValue(before, segments, next, "change.path") as InstallationRecord;
   return checkRecord({ ...after, history: [...history, entry] });
-}
-
-/** When the part was done that a path leads into: the nearest date around the field. */
-function doneAt(record: InstallationRecord, path: readonly Segment[]): IsoTime | undefined {
-  for (let i = path.length - 1; i > 0; i--) {
-    const part = valueAt(record, path.slice(0, i));
-    const own = (valueAt(part, ["at"]) ?? valueAt(part, ["openedAt"])) as IsoTime | undefined;
-    // The date itself may be what was wrong.
-    if (own !== undefined) return path[i] === "at" || path[i] === "openedAt" ? undefined : own;
-  }
-  return undefined;
 }
 
 /**

@@ -3,9 +3,11 @@
 import { refuse } from "../quantity/check.ts";
 import { checkOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
+import { doneAt } from "./done-at.ts";
 import { recordShape } from "./generated/record-shape.ts";
 import { hasWords } from "./has-words.ts";
 import type { InstallationRecord } from "./record.ts";
+import { pathOf } from "./record-path.ts";
 
 /**
  * Checks the form of a record that came from outside: every field known and of its form. The copy that
@@ -28,6 +30,7 @@ export function checkRecord(record: unknown): InstallationRecord {
   requireNames(checked);
   const { history = [] } = checked;
   for (const [i, entry] of history.entries()) requireEntry(entry, i, history[i - 1]);
+  requireDates(checked, history);
   return checked;
 }
 
@@ -40,6 +43,17 @@ function requireNames({ runs = [] }: InstallationRecord): void {
     if (name === undefined) continue;
     if (seen.has(name)) refuse(`runs[${i}].name`, name, "a name that no other run has");
     seen.add(name);
+  }
+}
+
+/** No amendment lies before what it changes, unless the date of that was amended too. */
+function requireDates(record: InstallationRecord, history: readonly Amendment[]): void {
+  const amended = new Set(history.map(({ path }) => path));
+  for (const [i, { path, at }] of history.entries()) {
+    const done = doneAt(record, segmentsOf(`history[${i}].path`, path));
+    if (!done || !surelyBefore(at, done.at)) continue;
+    if (done.of.some((_, n) => amended.has(pathOf(done.of.slice(0, n + 1))))) continue;
+    refuse(`history[${i}].at`, at, `not before what it changes was done, ${done.at}`);
   }
 }
 

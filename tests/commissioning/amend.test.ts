@@ -4,7 +4,15 @@ import {
   type InstallationRecord,
   recordRevision,
 } from "hvac-install-math/commissioning";
-import { fromJSON, ft, isInvalidInputError, isQuantity, m, psig } from "hvac-install-math/quantity";
+import {
+  degreeAngle,
+  fromJSON,
+  ft,
+  isInvalidInputError,
+  isQuantity,
+  m,
+  psig,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { complete } from "./complete-record.ts";
 
@@ -108,6 +116,28 @@ describe("an amendment", () => {
     expect(argumentOf(() => amend(amended, earlier))).toBe("change.at");
     expect(argumentOf(() => recordRevision(amended, 2))).toBe("revision");
     expect(argumentOf(() => recordRevision(amended, 0.5))).toBe("revision");
+  });
+
+  it("is refused before what it changes was done, by amend and on reading", () => {
+    const laid = {
+      version: 2,
+      runs: [{ tubing: { at: "2026-04-28", bends: 2 }, joints: [{ turn: degreeAngle(60) }] }],
+    } as const;
+    const early = { by: "N. N.", at: "2026-04-27", reason: "read again" };
+    const paths = ["runs[0].tubing.bends", "runs[0].joints[0].turn"];
+    for (const path of paths) {
+      const value = path.endsWith("bends") ? 3 : degreeAngle(70);
+      const late = amend(laid, { ...early, at: "2026-04-29", path, value });
+      const [entry] = late.history ?? [];
+      const forged = { ...late, history: [{ ...entry, at: early.at }] } as InstallationRecord;
+      expect(argumentOf(() => amend(laid, { ...early, path, value }))).toBe("change.at");
+      expect(argumentOf(() => checkRecord(forged))).toBe("history[0].at");
+      // Where the date itself was amended, it says nothing of what came before.
+      const dated = { ...early, path: "runs[0].tubing.at", previous: "2026-04-20" };
+      expect(() =>
+        checkRecord({ ...forged, history: [...(forged.history ?? []), dated] }),
+      ).not.toThrow();
+    }
   });
 
   it("replaces a quantity by fields and back", () => {
