@@ -38,6 +38,8 @@ export async function allPages(): Promise<Page[]> {
     summaryPage(modules, referenceSummary(fluids), {
       ...Object.fromEntries(modules.map(({ module }) => [module, `validation/${module}.md`])),
       "Reference values": "validation/reference-values.md",
+      "Circuit rules by country": "circuit-rules.md",
+      "Checks by jurisdiction": "checks-by-jurisdiction.md",
     }),
     ...modules.map(validationPage),
     referencePage(fluids),

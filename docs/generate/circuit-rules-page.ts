@@ -31,7 +31,7 @@ const sets: readonly CircuitRules[] = [
 /** The page. */
 export function circuitRulesPage(): Page {
   const points = [...new Set(sets.flatMap((set) => Object.keys(set.points) as RulePoint[]))];
-  return page("circuit-rules.md", "Circuit rules", [
+  return page("circuit-rules.md", "Circuit rules by country", [
     "# Circuit rules by country",
     wholeWidth,
     "Each point on which a circuit is judged, by its clause and by how the rule came into the rule set. **confirmed**: two or more public texts agree, or the law was read. **secondary**: one transcription, or a text of the trade. **memory**: remembered, not read. **missing**: the rule exists, its content was not found. A dash: not judged under these rules. Outside the United States and the IEC a point that is not confirmed decides nothing; there a verdict stays inconclusive and names the clause.",

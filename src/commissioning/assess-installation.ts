@@ -86,7 +86,8 @@ export interface AssessInstallationOptions {
  * Assumes that the record tells what was done; what each check assumes is listed.
  *
  * @param record - The record, in whatever state of filling.
- * @param options - The rule sets for circuits that the record may name: `{ rules: [nec2023] }`.
+ * @param options - The rule sets for circuits that the record may name: `{ rules: [nec2023] }` for one that says
+ * `rules: "nfpa-70-2023"` of a circuit; {@link circuitRules} has the names.
  * @returns The verdict with steps, hold points and missing fields.
  * @throws {@link InvalidInputError} when it is not a record: an unknown field, a value of another form, with
  * the path.

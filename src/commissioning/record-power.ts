@@ -50,7 +50,7 @@ export interface Circuit {
   readonly sharedWith?: readonly Draft<SharedLoad>[] | undefined;
   /** Earthing of the supply, under metric rules. */
   readonly earthing?: NonNullable<CircuitInput["earthing"]> | undefined;
-  /** The adopted rules by name. */
+  /** The adopted rules by the designation of their standard: `"nfpa-70-2023"` for `nec2023`, see {@link circuitRules}. */
   readonly rules?: CircuitRulesName | undefined;
   /** How the cable runs. */
   readonly wiring?: Draft<AwgWiring> | Draft<MetricWiring> | undefined;

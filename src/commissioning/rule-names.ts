@@ -29,7 +29,8 @@ export type CircuitRulesName =
   | "japan-interpretation";
 
 /**
- * The rule sets for circuits by the names that stand for them in a record and on the wire.
+ * The rule sets for circuits by the names that stand for them in a record and on the wire: `rules: "nfpa-70-2023"` in
+ * `power.circuits` means what `nec2023` of `circuit-protection` is. `circuitRulesNamed` finds one among those passed.
  *
  * Assumes nothing of which of them applies: the adopted edition with its local amendments decides.
  *
@@ -37,9 +38,11 @@ export type CircuitRulesName =
  *
  * @example
  * ```ts
+ * import { nec2023 } from "hvac-install-math/circuit-protection";
  * import { circuitRules } from "hvac-install-math/commissioning";
  *
  * circuitRules["nfpa-70-2023"].name; // => NEC 2023
+ * circuitRules["nfpa-70-2023"] === nec2023; // => true
  * ```
  */
 export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> =

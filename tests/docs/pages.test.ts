@@ -23,6 +23,31 @@ const rowsOf = (text: string) =>
     .slice(2)
     .map((line) => line.slice(2, -2).split(" | "));
 
+describe("the site", () => {
+  const json = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+  const frontOf = (text: string) => /^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? "";
+
+  it("has every generated page in its navigation", () => {
+    const listed: string[] = json.typedocOptions.projectDocuments
+      .filter((path: string) => path.startsWith("docs/generated/"))
+      .map((path: string) => path.replace("docs/generated/", ""));
+    for (const path of listed) {
+      const children = [...frontOf(textOf(path)).matchAll(/^ {2}.*: "(.+\.md)"$/gm)];
+      listed.push(...children.map(([, child = ""]) => child));
+    }
+    for (const { path } of pages) expect(listed, path).toContain(path);
+  });
+
+  it("has every page that its guides name", () => {
+    const titles = pages.map(({ text }) => /^title: "(.*)"$/m.exec(frontOf(text))?.[1]);
+    for (const name of readdirSync(join(root, "docs/guides"))) {
+      const text = readFileSync(join(root, "docs/guides", name), "utf8").replace(/\s+/g, " ");
+      for (const [, title] of text.matchAll(/\bpage "([^"]+)"/g))
+        expect(titles, name).toContain(title);
+    }
+  });
+});
+
 describe("the validation pages", () => {
   it.each(modules.map(({ module }) => module))("%s: one line per check", (module) => {
     const file = join(root, "tests/published", `${module}.json`);

@@ -340,7 +340,7 @@ describe("assessVaporLine", () => {
     );
     const { assumptions, cautions, sources } = judge({});
     expect(sentences(assumptions)).toEqual([
-      "The vapor density is the same at both capacities.",
+      "Vapor density is the same at both capacities.",
       "Minimum vapor velocity of piping guides: 1000 ft/min.",
       "Maximum vapor velocity of piping guides: 3000 ft/min.",
     ]);

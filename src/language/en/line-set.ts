@@ -110,7 +110,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.expansion-indoors": "The liquid expands at the indoor unit.",
   "line-set.liquid-only": "The line carries liquid only.",
   "line-set.loss-not-checked": "No limit for the pressure loss was given, so it was not checked.",
-  "line-set.same-density": "The vapor density is the same at both capacities.",
+  "line-set.same-density": "Vapor density is the same at both capacities.",
   "line-set.guide-minimum-velocity": "Minimum vapor velocity of piping guides: {least}.",
   "line-set.guide-maximum-velocity": "Maximum vapor velocity of piping guides: {most}.",
   "line-set.no-slack": "No slack for measuring and making ends.",

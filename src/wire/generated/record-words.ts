@@ -551,7 +551,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     feeds: "What kind of unit it feeds.",
     sharedWith: "What else is on it; an empty list where it feeds nothing else.",
     earthing: "Earthing of the supply, under metric rules.",
-    rules: "The adopted rules by name.",
+    rules:
+      'The adopted rules by the designation of their standard: "nfpa-70-2023" for nec2023, see circuitRules.',
     wiring: "How the cable runs.",
     installed: "What is fitted.",
     powerFactor: "Power factor while running.",
