@@ -2,8 +2,7 @@
 // Follows JCGM 106:2012, clauses 7 and 8, with guard bands (ISO 14253-1:2017 uses the same idea).
 // Does not cover shared risk (simple acceptance), which passes half of what lies on the limit.
 
-import { numberOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { askOneOf, numberOf, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import { isAtLeast, isAtMost, noiseAt } from "../quantity/limit.ts";
@@ -88,11 +87,7 @@ export function conformity<K extends Kind>(input: ConformityInput<K>): Conformit
   const low = lowerLimit !== undefined ? siOf("lowerLimit", lowerLimit, kind) : -Infinity;
   const high = upperLimit !== undefined ? siOf("upperLimit", upperLimit, kind) : Infinity;
   if (low === -Infinity && high === Infinity) {
-    throw new InvalidInputError({
-      argument: "lowerLimit, upperLimit",
-      value: "nothing",
-      allowed: "at least one limit",
-    });
+    askOneOf("lowerLimit, upperLimit", "nothing", ["lowerLimit", "upperLimit"]);
   }
   if (lowerLimit !== undefined) siOf("lowerLimit", lowerLimit, kind, { max: high });
   const k = normalQuantile(numberOf("confidence", confidence, { min: 0.5, below: 1 }));

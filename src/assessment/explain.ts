@@ -1,7 +1,7 @@
 // How does a statement read? Its sentence from a catalogue, with the figures as the reader wants them.
 // Follows Unicode CLDR for plurals and lists, by Intl where the runtime has it.
 // Does not cover units and digits: `show` prints each figure.
-import { describe, numberOf, objectOf, requireKind, textOf } from "../quantity/check.ts";
+import { describe, numberOf, objectOf, refuse, requireKind, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { isQuantity } from "../quantity/json.ts";
 import { type Catalogue, type Message, variantFor } from "./catalogue.ts";
@@ -45,11 +45,7 @@ export function explain<C extends string>(
   objectOf("said.values", values);
   const words = catalogueOf(language);
   if (typeof show !== "function") {
-    throw new InvalidInputError({
-      argument: "show",
-      value: describe(show),
-      allowed: "a function that prints a figure",
-    });
+    refuse("show", show, "a function that prints a figure");
   }
   const sentence = variantOf(messageOf(words, code), values, words.locale);
   const names = [...sentence.matchAll(places)].map(([, name = ""]) => name);

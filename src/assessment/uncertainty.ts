@@ -4,10 +4,12 @@
 
 import {
   anyKindOf,
+  askOneOf,
   describe,
   listOf,
   numberOf,
   objectOf,
+  refuse,
   requireUnit,
   siOf,
   textOf,
@@ -71,11 +73,7 @@ export function standardUncertainty<K extends Kind>(
     return siOf(`${argument}.${name}`, part, unit.kind, { min: 0 }) ** 2 / divisor;
   });
   if (squares.length === 0) {
-    throw new InvalidInputError({
-      argument,
-      value: "nothing",
-      allowed: "at least one of accuracy, resolution, repeatability",
-    });
+    askOneOf(argument, "nothing", ["accuracy", "resolution", "repeatability"]);
   }
   return new Quantity(Math.sqrt(squares.reduce((sum, square) => sum + square)), unit);
 }
@@ -132,8 +130,7 @@ export function propagate(
   correlations: readonly Correlation[] = [],
 ): UncertainInput {
   if (typeof formula !== "function") {
-    const value = describe(formula);
-    throw new InvalidInputError({ argument: "formula", value, allowed: "a function" });
+    refuse("formula", formula, "a function");
   }
   const values = listOf("inputs", inputs, mostInputs).map((input, i) =>
     numberOf(`inputs[${i}].value`, input?.value),

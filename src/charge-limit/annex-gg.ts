@@ -1,6 +1,7 @@
 // How much does a floor area allow? Release height, root of the area, caps for small rooms.
 // Follows IEC 60335-2-40, Annex GG, GG.1 and GG.2, as manufacturers' manuals print it.
 // Does not cover joined rooms, fans and sensors (room-protection.ts), mechanical ventilation, portable units.
+
 import type { Citation } from "../assessment/assessment.ts";
 import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";

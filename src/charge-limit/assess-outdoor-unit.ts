@@ -4,7 +4,7 @@
 import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { type Instrument, standardUncertainty } from "../assessment/uncertainty.ts";
-import { listOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { listOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { type RoomCaution, type RoomRefrigerant, roomCautions } from "./refrigerant-safety.ts";
@@ -66,7 +66,8 @@ export type OutdoorUnitAssessment = Assessment<OutdoorUnitCause, ChargeLimitStat
  */
 export function assessOutdoorUnit(input: OutdoorUnitInput): OutdoorUnitAssessment {
   const { refrigerant, surroundings, tape, confidence } = objectOf("input", input);
-  const { safetyClass } = objectOf("refrigerant", refrigerant);
+  const { safetyClass, designation } = objectOf("refrigerant", refrigerant);
+  textOf("refrigerant.designation", designation);
   oneOf("refrigerant.safetyClass", safetyClass, ["A2L", "A2", "A3", "B2L", "B2", "B3"]);
   const closed =
     oneOf("surroundings", surroundings, ["open-air", "closed-in"] as const) === "closed-in";
@@ -87,7 +88,7 @@ export function assessOutdoorUnit(input: OutdoorUnitInput): OutdoorUnitAssessmen
   const asked = questionsOf(input);
   if (asked) return verdict({ outcome: "inconclusive", ...asked, ...common });
   const required = input.protectionZone as Quantity<"length">;
-  const distance = nearestOf(input.distances ?? []);
+  const distance = nearestOf(input.distances as readonly Quantity<"length">[]);
   if (distance === undefined) {
     return verdict({
       outcome: "pass",

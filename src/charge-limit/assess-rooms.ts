@@ -1,14 +1,15 @@
 // Is the charge right for every room that a system serves? One verdict per room, and one for all.
 // Follows IEC 60335-2-40: a leak in any room can let out the charge of the whole system.
 // Does not cover shut-off valves that part the charge: state the charge that can leave as the charge of the system.
+
 import {
   type Assessment,
   type Citation,
   overallOutcome,
   verdict,
 } from "../assessment/assessment.ts";
-import { describe, listOf, objectOf, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, refuse, textOf } from "../quantity/check.ts";
+import { type InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import {
   assessRoomCharge,
   type RoomChargeAssessment,
@@ -79,20 +80,16 @@ export function assessRooms(
   },
 ): RoomsAssessment {
   const { rooms, ...shared } = objectOf("system", system);
-  const names = listOf("rooms", rooms, 100).map((room, i) =>
+  const names = listOf("rooms", rooms, 100, 1).map((room, i) =>
     textOf(`rooms[${i}].name`, objectOf(`rooms[${i}]`, room).name),
   );
   const twice = names.findIndex((name, i) => names.indexOf(name) < i);
-  if (names.length === 0 || twice >= 0) {
-    throw new InvalidInputError({
-      argument: twice >= 0 ? `rooms[${twice}].name` : "rooms",
-      value: describe(twice >= 0 ? names[twice] : rooms),
-      allowed: "at least one room, each with a name of its own",
-    });
+  if (twice >= 0) {
+    refuse(`rooms[${twice}].name`, names[twice], "a name that no other room has", "other-name");
   }
-  const judged = rooms.map(({ name, ...room }) => ({
+  const judged = rooms.map(({ name, ...room }, i) => ({
     name,
-    assessment: assessRoomCharge({ ...room, ...shared }),
+    assessment: namedBy(`rooms[${i}]`, () => assessRoomCharge({ ...room, ...shared })),
   }));
   const outcome = overallOutcome(judged.map(({ assessment }) => assessment.outcome));
   const decisive = judged.filter(({ assessment }) => assessment.outcome === outcome);
@@ -128,4 +125,19 @@ export function assessRooms(
     sources: all<Citation>((one) => one.sources),
     rooms: judged,
   });
+}
+
+/** What every room shares, by its name in the input of one room. */
+const sharedNames =
+  /^(input|refrigerant|charge|edition|lowerFlammabilityLimit|altitude|confidence)\b/;
+
+/** Runs the verdict on one room; where it refuses what is the room's own, the error names the room. */
+function namedBy<T>(room: string, act: () => T): T {
+  try {
+    return act();
+  } catch (error) {
+    if (!isInvalidInputError(error) || sharedNames.test(error.argument)) throw error;
+    const Failure = error.constructor as typeof InvalidInputError;
+    throw new Failure({ ...error, argument: `${room}.${error.argument}` });
+  }
 }

@@ -73,15 +73,24 @@ export function blendWarmingPotential(
     readonly basis: WarmingBasis;
   },
 ): BlendWarmingPotential {
-  const { composition } = objectOf("input", input);
+  return potentialOfBlend("", objectOf("input", input));
+}
+
+/** The same for a composition that stands elsewhere in the input, `at` a path that ends in a dot. Internal. */
+export function potentialOfBlend(
+  at: string,
+  input: Parameters<typeof blendWarmingPotential>[0],
+): BlendWarmingPotential {
+  const path = `${at}composition`;
+  const { composition } = input;
   const basis = oneOf("basis", input.basis, warmingBases);
   const column = warmingBases.indexOf(basis);
   const byLaw = basis === "eu-2024-573" || basis === "cfr-40-84";
   const unlisted: string[] = [];
   let [total, counted, sum, read] = [0, 0, 0, true];
-  listOf("composition", composition).forEach((component, i) => {
-    const { designation, massPercent } = objectOf(`composition[${i}]`, component);
-    const share = numberOf(`composition[${i}].massPercent`, massPercent, { above: 0, max: 100 });
+  listOf(path, composition).forEach((component, i) => {
+    const { designation, massPercent } = objectOf(`${path}[${i}]`, component);
+    const share = numberOf(`${path}[${i}].massPercent`, massPercent, { above: 0, max: 100 });
     total += share;
     const found = potentialOf(designation)?.[column];
     if (found) {
@@ -89,14 +98,14 @@ export function blendWarmingPotential(
       sum += share * found[0];
       read &&= found[1] === "published";
     } else if (byLaw && typeof designation === "string") unlisted.push(designation);
-    else throw noValue(`composition[${i}].designation`, designation, basis);
+    else throw noValue(`${path}[${i}].designation`, designation, basis);
   });
-  numberOf("composition", total, {
+  numberOf(path, total, {
     min: 99.9,
     max: 100.1,
     hint: say("charge-limit.shares-make-100"),
   });
-  if (counted === 0) throw noValue("composition", unlisted.join(", "), basis);
+  if (counted === 0) throw noValue(path, unlisted.join(", "), basis);
   const whole = basis === "cfr-40-84" ? counted : 100;
   return frozen({
     value: Number((sum / whole).toPrecision(12)),
@@ -151,5 +160,6 @@ export function carbonDioxideEquivalent(input: {
   const { refrigerant, charge, basis } = objectOf("input", input);
   const mass = siOf("charge", charge, "mass", { min: 0 });
   const { composition } = objectOf("refrigerant", refrigerant);
-  return new Quantity(mass * blendWarmingPotential({ composition, basis }).value, charge.unit);
+  const { value } = potentialOfBlend("refrigerant.", { composition, basis });
+  return new Quantity(mass * value, charge.unit);
 }

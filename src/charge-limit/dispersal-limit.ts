@@ -3,7 +3,7 @@
 // Does not cover machinery rooms, mitigation by ventilation, nor the tables of ASHRAE 15.2.
 
 import { type Citation, cite } from "../assessment/assessment.ts";
-import { flagOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { flagOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -219,6 +219,7 @@ export function ventilationLimits(space: {
   const [rcl, qlmv, qlav] = en378[
     oneOf("refrigerant.designation", key, Object.keys(en378))
   ] as readonly [number, number, number];
+  textOf("refrigerant.safetyClass", refrigerant.safetyClass);
   const V = siOf("volume", volume, "volume", { above: 0 });
   const density = siOf("charge", charge, "mass", { above: 0, max: 150 }) / V;
   const low = flagOf("lowestUndergroundFloor", lowestUndergroundFloor);

@@ -20,7 +20,12 @@ export * from "./assess-concentration.ts";
 export * from "./assess-outdoor-unit.ts";
 export * from "./assess-room-charge.ts";
 export * from "./assess-rooms.ts";
-export * from "./carbon-dioxide-equivalent.ts";
+export {
+  type BlendWarmingPotential,
+  blendWarmingPotential,
+  type Composed,
+  carbonDioxideEquivalent,
+} from "./carbon-dioxide-equivalent.ts";
 export * from "./concentration-limit.ts";
 export type { RoomInstruments } from "./decide.ts";
 export * from "./dispersal-limit.ts";

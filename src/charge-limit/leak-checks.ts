@@ -8,7 +8,7 @@ import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { blendWarmingPotential, type Composed } from "./carbon-dioxide-equivalent.ts";
+import { type Composed, potentialOfBlend } from "./carbon-dioxide-equivalent.ts";
 
 /**
  * An answer of law: what it asks, where, by which text, and as of when.
@@ -85,7 +85,7 @@ export function leakCheckInterval(system: {
   const detected = flagOf("leakDetection", leakDetection);
   const mass = siOf("charge", charge, "mass", { min: 0 });
   const { composition } = objectOf("refrigerant", refrigerant);
-  blendWarmingPotential({ composition, basis: "eu-2024-573" }); // checks the composition
+  potentialOfBlend("refrigerant.", { composition, basis: "eu-2024-573" }); // checks the composition
   const share = (of: RegExp) =>
     composition
       .filter(({ designation }) => of.test(designation))
@@ -96,7 +96,7 @@ export function leakCheckInterval(system: {
     .filter(({ designation }) => /^R-?(32|125|134a|143a|152a)$/.test(designation))
     .reduce((sum, { designation, massPercent }) => {
       const only = [{ designation, massPercent: 100 }];
-      const { value } = blendWarmingPotential({ composition: only, basis: "eu-2024-573" });
+      const { value } = potentialOfBlend("", { composition: only, basis: "eu-2024-573" });
       return sum + (mass * massPercent * value) / 100;
     }, 0);
   const reaches = (tonnes: number, kilograms: number) =>

@@ -4,7 +4,7 @@
 import { type Citation, cite } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
-import { describe, objectOf, oneOf, textOf } from "../quantity/check.ts";
+import { describe, objectOf, oneOf, refuse, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -112,11 +112,8 @@ export function safetyOf(
 export function molarMassOf(refrigerant: RoomRefrigerant): number {
   const found = rowOf(refrigerant, false)?.molarMass;
   if (found !== undefined) return found;
-  throw new InvalidInputError({
-    argument: "molarMass",
-    value: "undefined",
-    allowed: `a number in g/mol; none is held for ${describe(refrigerant.designation)}`,
-  });
+  const allowed = `a number in g/mol; none is held for ${describe(refrigerant.designation)}`;
+  return refuse("molarMass", undefined, allowed, "number");
 }
 
 function rowOf({ designation }: RoomRefrigerant, needed: boolean): SafetyRow | undefined {

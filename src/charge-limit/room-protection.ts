@@ -1,8 +1,7 @@
 // What lets a room hold more than its own floor area? Joined rooms, enhanced tightness, a fan that a detector starts.
 // Follows IEC 60335-2-40:2018, Annex GG, as manufacturers' manuals print it; the clauses from memory.
 // Does not cover mechanical ventilation, A2 and A3, nor what a listing asks for beside it.
-import { flagOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { flagOf, numberOf, objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { byArea, type GGRule, type RoomUnit } from "./annex-gg.ts";
 import { molarMassOf } from "./refrigerant-safety.ts";
@@ -125,11 +124,9 @@ export function protectedLimit(
   const { edition } = rule.answer;
   const isMild = unit.refrigerant.safetyClass === "A2L";
   if (!isMild || edition === "iec-60335-2-40-2013" || edition === "en-378-1") {
-    throw new InvalidInputError({
-      argument: "protection",
-      value: protection.kind,
-      allowed: "none: this rule is for A2L, from IEC 60335-2-40:2018 and UL 60335-2-40:2019 on",
-    });
+    const allowed =
+      "none: this rule is for A2L, from IEC 60335-2-40:2018 and UL 60335-2-40:2019 on";
+    refuse("protection", protection.kind, allowed, "nothing");
   }
   if (protection.kind === "connected-rooms") {
     return byOpenings(rule, unit, protection, floorArea);
@@ -150,10 +147,8 @@ function byOpenings(
   const A2 = siOf(path("adjoiningFloorArea"), protection.adjoiningFloorArea, "area", { above: 0 });
   const lower = siOf(path("lowerOpening"), protection.lowerOpening, "area", { min: 0 });
   const upper = siOf(path("upperOpening"), protection.upperOpening, "area", { min: 0 });
-  const M = numberOf(path("molarMass"), protection.molarMass ?? molarMassOf(unit.refrigerant), {
-    above: 29,
-    max: 1000,
-  });
+  const { molarMass = molarMassOf(unit.refrigerant) } = protection;
+  const M = numberOf(path("molarMass"), molarMass, { above: 29, max: 1000 });
   const alone = Math.min(...Object.values(byArea(rule, A1)));
   const opening = Math.min(lower, 2 * upper); // the upper one has to have half of the area
   const through = alone + opening / openingPerKilogram(A1, alone, M, rule.LFL);

@@ -2,7 +2,7 @@
 // Follows IEC 60364-5-54:2011, 543.1.2 and annex A; BS 7671, 543.1.3, table 54.2 to 54.4.
 // Does not cover faults that last longer than 5 s.
 
-import { numberOf, objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
+import { flagOf, numberOf, objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -76,6 +76,7 @@ export function protectiveConductorArea(input: {
   const { insulation, separate = false } = objectOf("conductor", conductor);
   materialOf("conductor.material", conductor.material);
   oneOf("conductor.insulation", insulation, ["70 °C", "90 °C"]);
+  flagOf("conductor.separate", separate);
   const factor = factorOf({ ...conductor, separate });
   return frozen({ area: Math.sqrt(energy) / factor, factor });
 }

@@ -62,7 +62,7 @@ export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): Chec
   fields(optionsOf(rules))("", input);
   const plate = checkPlate(input, rules);
   installedOf(rules)("installed", installed);
-  const whipWiring = installed.whip?.wiring ?? wiring;
+  const { wiring: whipWiring = wiring } = installed.whip ?? {};
   const route = (rating: number) => routeOf(rules, wiring, supply.phases, rating);
   const whip = (rating: number) =>
     routeOf(rules, whipWiring, supply.phases, rating, "installed.whip.wiring");
@@ -87,7 +87,8 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const { protectionMarking: marking = "max overcurrent protection" } = input;
   const useRated = metric && input.minimumCircuitAmpacity === undefined;
   const marked = useRated ? ratedCurrent : input.minimumCircuitAmpacity;
-  const largest = input.maximumOvercurrentProtection ?? (metric ? maximumFuse : undefined);
+  const { maximumOvercurrentProtection: largest = metric ? maximumFuse : undefined } = input;
+  const byFuse = input.maximumOvercurrentProtection === undefined && metric;
   const own = amperesOf(
     useRated ? "ratedCurrent" : "minimumCircuitAmpacity",
     marked as Quantity<"current">,
@@ -95,7 +96,11 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const unknown = metric && largest === undefined;
   const most = unknown
     ? Infinity
-    : maximumOf("maximumOvercurrentProtection", largest as Quantity<"current">, own);
+    : maximumOf(
+        byFuse ? "maximumFuse" : "maximumOvercurrentProtection",
+        largest as Quantity<"current">,
+        own,
+      );
   const whole = Number.isInteger(tidy(own)) ? 1 : 0.1;
   const digit = input.printedTo?.si ?? whole;
   const limits = { above: 0, max: own + digit / 2 };
@@ -106,7 +111,10 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
     maximum: Math.min(most, shared.maximum),
     marking,
     rounding: digit / 2,
-    statedLoad: ratedLoadCurrent && siOf("ratedLoadCurrent", ratedLoadCurrent, "current", limits),
+    statedLoad:
+      ratedLoadCurrent === undefined
+        ? undefined
+        : siOf("ratedLoadCurrent", ratedLoadCurrent, "current", limits),
     shared: shared.count,
     sharedCurrent: shared.current,
   };
@@ -126,7 +134,8 @@ function checkShared({ sharedWith = [] }: CircuitInput) {
     return {
       current,
       ampacity: kind === "other" && continuous ? 1.25 * current : current,
-      maximum: most ? amperesOf(`${at}.maximumOvercurrentProtection`, most) : Infinity,
+      maximum:
+        most === undefined ? Infinity : amperesOf(`${at}.maximumOvercurrentProtection`, most),
     };
   });
   const sum = (of: "current" | "ampacity") => loads.reduce((all, load) => all + load[of], 0);

@@ -2,7 +2,7 @@
 // Follows NFPA 70, 210.8(F), editions 2020, 2023 and 2026 and the tentative interim amendments to them.
 // Does not cover local law: states amended or deleted the clause; judge-ground-fault.ts asks for what is adopted.
 
-import { dayOf, oneOf, refuse, siOf } from "../quantity/check.ts";
+import { dayOf, flagOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
@@ -73,6 +73,7 @@ export function groundFaultProtection(input: GroundFaultInput): GroundFaultAnswe
   const { occupancy = "dwelling", date, powerConversion = true, text } = input;
   const rating = siOf("rating", input.rating, "current", { above: 0 });
   oneOf("occupancy", occupancy, ["dwelling", "other"]);
+  flagOf("powerConversion", powerConversion);
   if (date !== undefined) dayOf("date", date);
   const { groundFault: rule } = rules;
   if (!rule)

@@ -38,13 +38,18 @@ export function heaterCurrent(input: {
   /** Phases that feed it; 1 when left out. */
   readonly phases?: 1 | 3 | undefined;
 }): Quantity<"current"> {
-  const { phases = 1, supplyVoltage } = objectOf("input", input);
-  const power = siOf("power", input.power, "power", { above: 0 });
-  const rated = siOf("ratedVoltage", input.ratedVoltage, "voltage", { above: 0 });
-  const factor = oneOf("phases", phases, [1, 3]) === 3 ? Math.sqrt(3) : 1;
-  const share =
-    supplyVoltage === undefined
-      ? 1
-      : siOf("supplyVoltage", supplyVoltage, "voltage", { above: 0 }) / rated;
+  return currentOfHeater("", objectOf("input", input));
+}
+
+/** The same for a heater that stands elsewhere in the input, `at` a path that ends in a dot. Internal. */
+export function currentOfHeater(
+  at: string,
+  input: Parameters<typeof heaterCurrent>[0],
+): Quantity<"current"> {
+  const { phases = 1, ratedVoltage, supplyVoltage = ratedVoltage } = input;
+  const power = siOf(`${at}power`, input.power, "power", { above: 0 });
+  const rated = siOf(`${at}ratedVoltage`, ratedVoltage, "voltage", { above: 0 });
+  const factor = oneOf(`${at}phases`, phases, [1, 3]) === 3 ? Math.sqrt(3) : 1;
+  const share = siOf(`${at}supplyVoltage`, supplyVoltage, "voltage", { above: 0 }) / rated;
   return ampere((power / (rated * factor)) * share);
 }

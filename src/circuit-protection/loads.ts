@@ -4,7 +4,7 @@
 import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { amperesOf, countOf } from "./checks.ts";
-import { heaterCurrent } from "./heater-current.ts";
+import { currentOfHeater } from "./heater-current.ts";
 
 /** When a load runs. */
 export type OperatingMode = "cooling" | "heating" | "emergency heating" | "defrost";
@@ -51,18 +51,6 @@ export interface ModeLoads {
 
 const modes: readonly OperatingMode[] = ["cooling", "heating", "emergency heating", "defrost"];
 
-/** The current of a heater that states power and voltage instead. */
-function currentOfHeater(load: Load): Quantity<"current"> | undefined {
-  const { kind, power, ratedVoltage, supplyVoltage, phases } = load ?? {};
-  if (kind !== "heater" || !power || !ratedVoltage) return undefined;
-  return heaterCurrent({
-    power,
-    ratedVoltage,
-    ...(supplyVoltage && { supplyVoltage }),
-    ...(phases && { phases }),
-  });
-}
-
 /** Sorts the loads by the modes in which they run together. */
 export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
   listOf("loads", loads, 1000, 1);
@@ -70,7 +58,13 @@ export function loadsByMode(loads: readonly Load[]): ModeLoads[] {
     const at = `loads[${i}]`;
     const above = { above: 0 };
     const kind = oneOf(`${at}.kind`, load?.kind, ["compressor", "motor", "heater", "other"]);
-    const { current = currentOfHeater(load) } = load;
+    // A heater may state power and voltage instead.
+    const byPower = kind === "heater" && (load.power ?? load.ratedVoltage) !== undefined;
+    const {
+      current = byPower
+        ? currentOfHeater(`${at}.`, load as Parameters<typeof currentOfHeater>[1])
+        : undefined,
+    } = load;
     const rated = amperesOf(`${at}.current`, current as Quantity<"current">);
     const { branchCircuitSelectionCurrent: selection, lockedRotorCurrent: locked, power } = load;
     const { count = 1, runsIn } = load;

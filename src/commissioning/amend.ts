@@ -1,8 +1,7 @@
 // How is a record corrected so that nothing is lost? A new record, with the old value in its history.
 // Follows common practice of records under control: who, when, why, and what stood there before; no source.
 // Does not cover proof of who it was, nor locking against two people at once.
-import { describe, oneOf, wholeNumberOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, oneOf, refuse, wholeNumberOf } from "../quantity/check.ts";
 import {
   checkOf,
   type IsoTime,
@@ -67,17 +66,10 @@ export interface Change {
  */
 export function amend(record: InstallationRecord, change: Change): InstallationRecord {
   const before = checkRecord(record);
-  if (typeof change !== "object" || change === null) {
-    const allowed = "an object with path, value, by, at and reason";
-    throw new InvalidInputError({ argument: "change", value: describe(change), allowed });
-  }
-  const { path, value, by, at: when, reason, kind } = change;
+  const { path, value, by, at: when, reason, kind } = objectOf("change", change);
   const shape = shapeAt("change.path", path, recordShape);
   const segments = segmentsOf("change.path", path);
   const history = before.history ?? [];
-  const refuse = (argument: string, given: unknown, allowed: string) => {
-    throw new InvalidInputError({ argument, value: describe(given), allowed });
-  };
   // A misspelt `value` would take the field out.
   const known = ["path", "value", "kind", "by", "at", "reason"];
   if (kind !== undefined) oneOf("change.kind", kind, ["correction", "rework"]);
@@ -88,12 +80,12 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
     refuse("change.path", path, "another part than version and history");
   }
   for (const [name, text] of Object.entries({ by, reason })) {
-    if (!hasWords(text)) refuse(`change.${name}`, text, "a text with words");
+    if (!hasWords(text)) refuse(`change.${name}`, text, "a text with words", "text");
   }
   momentOf("change.at", when);
   const last = history.at(-1);
   if (last && surelyBefore(when, last.at)) {
-    refuse("change.at", when, `not before the change before it, ${last.at}`);
+    refuse("change.at", when, `not before the change before it, ${last.at}`, "later-time");
   }
   const next =
     value === undefined
@@ -106,7 +98,7 @@ export function amend(record: InstallationRecord, change: Change): InstallationR
   }
   const done = doneAt(before, segments);
   if (done && surelyBefore(when, done.at)) {
-    refuse("change.at", when, `not before what it changes was done, ${done.at}`);
+    refuse("change.at", when, `not before what it changes was done, ${done.at}`, "later-time");
   }
   const entry: Amendment = {
     path: pathOf(where),

@@ -120,7 +120,7 @@ export function assessInstallation(
   options: AssessInstallationOptions,
 ): InstallationAssessment {
   const { rules, onFile } = objectOf("options", options);
-  const job = jobOf(completed(checkRecord(record), onFile), requireRules(rules));
+  const job = jobOf(completed(checkRecord(record), onFile), requireRules("options.rules", rules));
   const tried = attempts.map((attempt) => waived(job, attempt)).map((step) => inOrder(job, step));
   const held = holdsOf(job, tried);
   const judged = tried.map((step) => (step.name === "valves" ? valvesHeld(step, held) : step));

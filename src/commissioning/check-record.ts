@@ -1,6 +1,6 @@
 // Is this a record? Its form, the names of its runs, and its history as `amend` writes it.
 // Follows recordShape, which is derived from the type. Does not cover whether a figure is possible: the steps say that.
-import { refuse } from "../quantity/check.ts";
+import { numberOf, refuse } from "../quantity/check.ts";
 import { checkOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import { doneAt } from "./done-at.ts";
@@ -38,10 +38,12 @@ const check = /* @__PURE__ */ checkOf<InstallationRecord>(recordShape);
 
 /** Runs are told apart by their names. */
 function requireNames({ runs = [] }: InstallationRecord): void {
+  numberOf("runs.length", runs.length, { max: 200 }); // more than any outdoor unit serves
   const seen = new Set<string>();
   for (const [i, { name }] of runs.entries()) {
     if (name === undefined) continue;
-    if (seen.has(name)) refuse(`runs[${i}].name`, name, "a name that no other run has");
+    if (seen.has(name))
+      refuse(`runs[${i}].name`, name, "a name that no other run has", "other-name");
     seen.add(name);
   }
 }
@@ -65,9 +67,10 @@ function requireEntry(entry: Amendment, i: number, last: Amendment | undefined):
     refuse(`${at}.path`, entry.path, "another part than version and history");
   }
   for (const field of ["by", "reason"] as const) {
-    if (!hasWords(entry[field])) refuse(`${at}.${field}`, entry[field], "a text with words");
+    if (!hasWords(entry[field]))
+      refuse(`${at}.${field}`, entry[field], "a text with words", "text");
   }
   if (last && surelyBefore(entry.at, last.at)) {
-    refuse(`${at}.at`, entry.at, `not before the change before it, ${last.at}`);
+    refuse(`${at}.at`, entry.at, `not before the change before it, ${last.at}`, "later-time");
   }
 }

@@ -1,7 +1,7 @@
 // Which of the rule sets that were passed does a record name?
 // Follows the designations of the standards. Does not cover which of them applies: the adopted edition decides.
 import type { CircuitRules } from "../circuit-protection/index.ts";
-import { listOf, objectOf } from "../quantity/check.ts";
+import { listOf, objectOf, oneOf } from "../quantity/check.ts";
 import type { CircuitRulesName } from "./rule-names.ts";
 
 /** The name by which each rule set calls itself, which tells it from the others. */
@@ -39,9 +39,13 @@ export function circuitRulesNamed(
   name: CircuitRulesName,
   passed: readonly CircuitRules[],
 ): CircuitRules | undefined {
-  return listOf("passed", passed).find((one) => one?.name === titles[name]);
+  const title = titles[oneOf("name", name, Object.keys(titles) as CircuitRulesName[])];
+  return requireRules("passed", passed).find((one) => one.name === title);
 }
 
 /** The rule sets that were passed, checked as far as they are told apart. */
-export const requireRules = (rules: readonly CircuitRules[]): readonly CircuitRules[] =>
-  listOf("options.rules", rules).map((one, i) => objectOf(`options.rules[${i}]`, one));
+export const requireRules = (
+  argument: string,
+  rules: readonly CircuitRules[],
+): readonly CircuitRules[] =>
+  listOf(argument, rules, 100).map((one, i) => objectOf(`${argument}[${i}]`, one));

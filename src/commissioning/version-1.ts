@@ -1,7 +1,7 @@
 // How does a record of version 1 become one of version 2? One run of what was one line set, and the same history.
 // Follows the formats of this library. Does not cover what version 1 could not say: it stays missing.
 
-import { isOfKind } from "../quantity/check.ts";
+import { isOfKind, objectOf } from "../quantity/check.ts";
 import { segmentsOf } from "../shapes/index.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import { pathOf, type Segment } from "./record-path.ts";
@@ -34,7 +34,7 @@ const mapped = ["notApplicable", "photos"];
  *
  * @param record - A record of version 1, of which the form is not checked here.
  * @returns The same in version 2; the given one is left as it is.
- * @throws {@link InvalidInputError} when a path of its history is none.
+ * @throws {@link InvalidInputError} when it is no object, or a path of its history is none.
  *
  * @example
  * ```ts
@@ -45,7 +45,7 @@ const mapped = ["notApplicable", "photos"];
  * ```
  */
 export function fromVersion1(record: Json): Json {
-  const { history } = record as { history?: readonly Json[] };
+  const { history } = objectOf("record", record) as { history?: readonly Json[] };
   const after = present(record);
   if (!Array.isArray(history)) return after;
   // Walked back from the end: each amendment by what it changed in the new form.

@@ -5,6 +5,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kW, tonRefrigeration } from "../quantity/units/electricity.ts";
 import { gallonPerHour, literPerHour } from "../quantity/units/flow.ts";
@@ -128,6 +129,7 @@ export function condensateRate(coil: CoilAir): CondensateRate {
       argument: "leaving",
       value: shown(air2),
       allowed: `at most the entering ${shown(air1)}`,
+      hint: choose(["entering", "leaving"], "matching"),
     });
   }
   const dryAir = V1 / air1.v; // ṁ_da = V̇1/v1

@@ -3,8 +3,7 @@
 // Does not cover sags between the two ends: look along the pipe.
 
 import { type Estimate, estimate } from "../assessment/assessment.ts";
-import { describe, type Limits, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { askOneOf, type Limits, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { noiseAt } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -154,11 +153,7 @@ export function slopeOf(reading: SlopeReading): Estimate<"ratio"> {
     slope = Math.abs(start - end) <= noiseAt(start, end) ? 0 : (start - end) / run;
     error = (Math.SQRT2 * accuracy("length")) / run; // two independent heights
   } else {
-    throw new InvalidInputError({
-      argument: "reading",
-      value: describe(reading),
-      allowed: "slope, angle, gap or heightAtStart",
-    });
+    askOneOf("reading", "nothing", ["slope", "angle", "gap", "heightAtStart"]);
   }
   const value = percent(slope * 100);
   siOf("reading", value, "ratio", { above: -1, below: 1 });

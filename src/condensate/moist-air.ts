@@ -1,8 +1,10 @@
 // How much water is in the air? Humidity ratio, specific volume and enthalpy of moist air.
 // Follows ASHRAE Handbook, Fundamentals (2021), chapter 1, equations 6, 20, 26, 30 and 33, from memory.
 // Does not cover air below 0 °C or above 60 °C, nor the 0.5 % by which real moist air is wetter.
-import { describe, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+
+import { askOneOf, refuse, siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { fraction } from "../quantity/units/ratio.ts";
 
@@ -56,11 +58,7 @@ export function moistAir(argument: string, air: AirState, p: number): MoistAir {
   const T = siOf(`${argument}.dryBulb`, air?.dryBulb, "temperature", range, OutOfRangeError);
   const given = [relativeHumidity, wetBulb, dewPoint].filter((x) => x !== undefined);
   if (given.length !== 1) {
-    throw new InvalidInputError({
-      argument,
-      value: `${given.length} of them`,
-      allowed: "one of relativeHumidity, wetBulb, dewPoint",
-    });
+    askOneOf(argument, `${given.length} of them`, ["relativeHumidity", "wetBulb", "dewPoint"]);
   }
   const wetLimits = { min: 273.15, max: T };
   const t = T - 273.15;
@@ -85,11 +83,8 @@ export function moistAir(argument: string, air: AirState, p: number): MoistAir {
     W = ratioOf(waterVaporPressure(Td), p);
   }
   if (!(W > 0)) {
-    throw new InvalidInputError({
-      argument: `${argument}.wetBulb`,
-      value: describe(wetBulb),
-      allowed: `possible at ${air.dryBulb}`,
-    });
+    const matching = choose(["dryBulb", "wetBulb"], "matching");
+    refuse(`${argument}.wetBulb`, wetBulb, `possible at ${air.dryBulb}`, matching);
   }
   return {
     t,

@@ -36,7 +36,7 @@ export interface Numbers {
  * when it is first needed.
  */
 export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
-  const language = languageOf(worded);
+  const language = languageOf("options.language", worded);
   const wanted = stated === undefined ? language?.locale : stated;
   const unit = (text: string, value: number, symbol: string) =>
     withUnit(text, value, symbol, language);

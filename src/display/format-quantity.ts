@@ -1,7 +1,7 @@
 // How is a quantity shown to a person? In their system of units, with sensible digits, in their numbers.
 // Follows ECMA-402 for the numbers; the digits per kind are common practice, no source.
 // Does not cover the words for units: they are data of a language.
-import { oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, requireKind, requireUnit, siOf } from "../quantity/check.ts";
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
@@ -209,6 +209,7 @@ export function shownUnit<K extends Kind>(
   requireKind("quantity", quantity);
   const { system, units = {} } = options ?? {};
   oneOf("options.system", system, ["inch-pound", "SI"]);
+  objectOf("options.units", units);
   const own = units[quantity.kind] as Unit<K> | undefined;
   if (own !== undefined) requireUnit(`options.units.${quantity.kind}`, own, quantity.kind);
   return own ?? displayOf(quantity, { system }).unit;

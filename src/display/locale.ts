@@ -1,8 +1,7 @@
 // Which locale does Intl take for the numbers? The one that was stated, or plain English digits.
 // Follows ECMA-402 for BCP 47 language tags.
 // Does not cover wording: only numbers follow the locale.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 
 /** The locale as Intl wants it; plain English digits and marks when none is stated. */
 export function localeOf(locale: string | undefined): string {
@@ -11,9 +10,9 @@ export function localeOf(locale: string | undefined): string {
     const [known] = typeof locale === "string" ? Intl.NumberFormat.supportedLocalesOf(locale) : [];
     if (known !== undefined) return known;
   } catch {} // not a language tag at all
-  throw new InvalidInputError({
-    argument: "options.locale",
-    value: describe(locale),
-    allowed: 'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
-  });
+  return refuse(
+    "options.locale",
+    locale,
+    'a BCP 47 language tag that this runtime knows, such as "en-US" or "de"',
+  );
 }

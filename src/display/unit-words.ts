@@ -2,8 +2,7 @@
 // Follows Unicode CLDR for plural forms; the symbols of all other units are international.
 // Does not cover which unit is shown: display-units.ts.
 import { type Catalogue, type Message, variantFor } from "../assessment/catalogue.ts";
-import { anyKindOf, describe, requireUnit } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { anyKindOf, refuse, requireUnit } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 
@@ -54,15 +53,15 @@ export type DisplayStatements = {
 export type UnitLanguage = Catalogue<keyof DisplayStatements & string>;
 
 /** A language as the caller stated it, checked. */
-export function languageOf(language: UnitLanguage | undefined): UnitLanguage | undefined {
+export function languageOf(
+  argument: string,
+  language: UnitLanguage | undefined,
+): UnitLanguage | undefined {
   if (language === undefined) return undefined;
   const { messages, locale } = (language ?? {}) as Partial<UnitLanguage>;
   if (typeof messages === "object" && messages && typeof locale === "string") return language;
-  throw new InvalidInputError({
-    argument: "options.language",
-    value: describe(language),
-    allowed: "a language or its module display, of hvac-install-math/language/en or its like",
-  });
+  const allowed = "a language or its module display, of hvac-install-math/language/en or its like";
+  return refuse(argument, language, allowed);
 }
 
 /** A number that is written already, with its unit; `value` decides between singular and plural. */
@@ -98,5 +97,5 @@ export function withUnit(
  */
 export function unitName<K extends Kind>(unit: Unit<K>, language?: UnitLanguage): string {
   requireUnit("unit", unit, anyKindOf(unit));
-  return withUnit("", 2, unit.symbol, languageOf(language)).trim();
+  return withUnit("", 2, unit.symbol, languageOf("language", language)).trim();
 }

@@ -2,8 +2,7 @@
 // Follows JCGM 106:2012, 8.3; windows from flare-torque.ts, the manual's held against them by manual-doubts.ts.
 // Does not cover whether the joint is tight: a pressure test does.
 import { cite } from "../assessment/assessment.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { askOneOf, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import {
@@ -147,11 +146,7 @@ function wrenchErrors(
   const { relativeAccuracy, accuracy, resolution } = objectOf("wrench", wrench);
   if (relativeAccuracy === undefined) return wrench;
   if (accuracy !== undefined) {
-    throw new InvalidInputError({
-      argument: "wrench",
-      value: "accuracy and relativeAccuracy",
-      allowed: "one of the two",
-    });
+    askOneOf("wrench", "both", ["accuracy", "relativeAccuracy"]);
   }
   const part = siOf("wrench.relativeAccuracy", relativeAccuracy, "ratio", { min: 0, below: 1 });
   const limits = new Quantity(siOf("torque", torque, "torque", { above: 0 }) * part, torque.unit);

@@ -3,8 +3,7 @@
 // Does not cover pressure strength, 3/4 in, nor R22: state the minimum of the manual there.
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { describe, objectOf, refuse, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { limitsFor, manualWasReadAgain } from "./flare-limits.ts";
@@ -91,11 +90,8 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
   siOf("wall", input.wall, "length", { above: 0, below: diameterOf(tube) / 2000 });
   const hasRule = isHeld(refrigerant) && isHighPressure(refrigerant);
   if (!hasRule && manualMinimum === undefined) {
-    throw new InvalidInputError({
-      argument: "manualMinimum",
-      value: "undefined",
-      allowed: `a length; no minimum is published here for ${refrigerant}`,
-    });
+    const allowed = `a length; no minimum is published here for ${describe(refrigerant)}`;
+    refuse("manualMinimum", undefined, allowed, "length");
   }
   const readAgain = manualWasReadAgain({ ...input, manual: manualMinimum });
   if (manualMinimum !== undefined) siOf("manualMinimum", manualMinimum, "length", { above: 0 });

@@ -2,8 +2,9 @@
 // Follows ASTM B280 (inch sizes, named by actual outside diameter) and EN 12735-1 (metric sizes, from memory).
 // Does not cover plumbing tube (ASTM B88), whose name is 1/8 in less than its outside diameter.
 
-import { oneOf, siOf, textOf } from "../quantity/check.ts";
+import { oneOf, refuse, siOf, textOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
@@ -84,11 +85,8 @@ export function flareTube(outsideDiameter: Quantity<"length">): FlareTube {
   const away = (tube: FlareTube) => Math.abs(outsideDiameters[tube] - od);
   const found = flareTubes.reduce((best, tube) => (away(tube) < away(best) ? tube : best));
   if (away(found) <= 0.2) return found;
-  throw new OutOfRangeError({
-    argument: "outsideDiameter",
-    value: String(outsideDiameter),
-    allowed: "within 0.2 mm of 1/4, 5/16, 3/8, 1/2, 5/8, 3/4 in, 6, 8, 10, 12, 15 or 18 mm",
-  });
+  const allowed = "within 0.2 mm of 1/4, 5/16, 3/8, 1/2, 5/8, 3/4 in, 6, 8, 10, 12, 15 or 18 mm";
+  return refuse("outsideDiameter", outsideDiameter, allowed, choose(flareTubes), OutOfRangeError);
 }
 
 /** Whether a tube is named in millimeters. */

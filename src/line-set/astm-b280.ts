@@ -3,8 +3,7 @@
 // Does not cover tolerances, sizes above 1-1/8 in, and plumbing tube (ASTM B88), which is named by its
 // outside diameter less 1/8 in.
 
-import { oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
@@ -89,11 +88,12 @@ export function astmB280Tube(choice: AstmB280Choice): Tube {
   const walls = row[temper];
   const [only] = walls;
   if (choice.wall === undefined && (only === undefined || walls.length > 1)) {
-    throw new InvalidInputError({
-      argument: "wall",
-      value: "nothing",
-      allowed: only ? `one of ${walls.join(", ")} in` : `a measured wall: no ${temper} ${size} in`,
-    });
+    refuse(
+      "wall",
+      undefined,
+      only ? `one of ${walls.join(", ")} in` : `a measured wall: no ${temper} ${size} in`,
+      "length",
+    );
   }
   const { wall = inch(only ?? Number.NaN) } = choice;
   return frozen(tubeOf(`${size} in`, inch(row.outside), wall, "astm-b280-2020"));

@@ -1,8 +1,9 @@
 // Which of the two lines is which? The smaller tube carries the liquid, the larger the vapor.
 // Follows common practice of split systems, no source. Does not cover three-pipe heat-recovery systems.
 
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import { diametersOf, type TubeSize } from "./tube.ts";
 
 /**
@@ -41,11 +42,9 @@ export interface LinePair<T extends TubeSize> {
 export function identifyLines<T extends TubeSize>(a: T, b: T): LinePair<T> {
   const difference = diametersOf("a", a).outside - diametersOf("b", b).outside;
   if (difference === 0) {
-    throw new InvalidInputError({
-      argument: "b.outsideDiameter",
-      value: String(b.outsideDiameter),
-      allowed: `other than that of a: ${a.outsideDiameter}`,
-    });
+    const matching = choose(["a.outsideDiameter", "b.outsideDiameter"], "matching");
+    const allowed = `other than that of a: ${a.outsideDiameter}`;
+    refuse("b.outsideDiameter", b.outsideDiameter, allowed, matching);
   }
   return frozen(difference < 0 ? { liquid: a, vapor: b } : { liquid: b, vapor: a });
 }

@@ -6,7 +6,6 @@ import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { danger } from "../assessment/safety.ts";
 import { listOf, objectOf, siOf, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -98,11 +97,7 @@ function radiiOf(
   items: readonly RoundItem[],
   clearance?: Quantity<"length">,
 ): { radii: number[]; half: number } {
-  const { length } = listOf("items", items);
-  if (length < 1 || length > 8) {
-    const value = `${length} items`;
-    throw new InvalidInputError({ argument: "items", value, allowed: "1 to 8 items" });
-  }
+  listOf("items", items, 8, 1);
   const half =
     clearance !== undefined ? siOf("clearance", clearance, "length", { min: 0, max: 0.1 }) / 2 : 0;
   const radii = items.map((item, i) => {

@@ -3,7 +3,7 @@
 // Does not cover limits that the manual does not state: none is assumed.
 import { cite, verdict } from "../assessment/assessment.ts";
 import { danger } from "../assessment/safety.ts";
-import { objectOf, oneOf, siOf, wholeNumberOf } from "../quantity/check.ts";
+import { askOneOf, objectOf, oneOf, siOf, wholeNumberOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { decide, type Finding, heldTo } from "./decide.ts";
@@ -87,6 +87,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   const above = oneOf("outdoorUnit", input.outdoorUnit, ["above", "below", "level"]) === "above";
   const count = bends === undefined ? 0 : wholeNumberOf("bends", bends, { min: 0, max: 1000 });
   const { standardUncertainty: u = new Quantity(0, length.unit) } = input;
+  siOf("standardUncertainty", u, "length", { min: 0 });
   if (height > run) {
     throw new InvalidInputError({
       argument: "lift",
@@ -106,11 +107,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     ...bendFindings(input),
   ];
   if (findings.length === 0) {
-    throw new InvalidInputError({
-      argument: "limits",
-      value: "nothing",
-      allowed: "at least one limit of the manual",
-    });
+    askOneOf("limits", "nothing", ["maximumLength", "maximumLift", "maximumBends"]);
   }
   return verdict({
     ...decide(findings),

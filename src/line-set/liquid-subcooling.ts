@@ -1,10 +1,11 @@
 // How far must the liquid be subcooled so that it reaches the indoor unit without flashing?
 // Follows hydrostatics and saturation: riser loss + friction loss + margin, read on the bubble curve.
 // Does not cover units that expand the liquid outdoors: their liquid line carries two phases by design.
+
 import { cite, verdict } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { describe, listOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, refuse, siOf } from "../quantity/check.ts";
+import { choose } from "../quantity/hints.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { decide, type Finding } from "./decide.ts";
@@ -77,33 +78,19 @@ export interface LiquidSubcoolingAssessment extends Verdict {
 export function liquidLineSubcooling(input: LiquidSubcoolingInput): LiquidSubcoolingAssessment {
   const { liquidPressure, bubbleTemperature, losses, margin } = objectOf("input", input);
   const p = siOf("liquidPressure", liquidPressure, "absolutePressure", { above: 0 });
-  const [first] = listOf("losses", losses, 1000);
-  if (first === undefined) {
-    throw new InvalidInputError({
-      argument: "losses",
-      value: "none",
-      allowed: "one or more losses",
-    });
-  }
+  const [first] = listOf("losses", losses, 1000, 1) as [Quantity<"pressureDifference">];
   const loss = losses.reduce(
     (sum, one, i) => sum + siOf(`losses[${i}]`, one, "pressureDifference"),
     0,
   );
   const pressureLoss = new Quantity<"pressureDifference">(loss, first.unit);
   if (loss >= p) {
-    throw new InvalidInputError({
-      argument: "losses",
-      value: String(pressureLoss),
-      allowed: `less than the pressure ${liquidPressure}`,
-    });
+    const matching = choose(["losses", "liquidPressure"], "matching");
+    refuse("losses", pressureLoss, `less than the pressure ${liquidPressure}`, matching);
   }
   const left = siOf("margin", margin, "temperatureDifference", { min: 0 });
   if (typeof bubbleTemperature !== "function") {
-    throw new InvalidInputError({
-      argument: "bubbleTemperature",
-      value: describe(bubbleTemperature),
-      allowed: "a function of the absolute pressure",
-    });
+    refuse("bubbleTemperature", bubbleTemperature, "a function of the absolute pressure");
   }
   const bubble = (pressure: number) =>
     siOf(

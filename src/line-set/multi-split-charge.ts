@@ -2,8 +2,9 @@
 // Follows manufacturers' published manuals, brands withheld: either each line has its own pre-charged
 // length, or one pre-charged length covers the sum of the lines; some add or take off a mass whatever the lengths.
 // Does not cover branch-box systems whose manual asks for more than lengths.
-import { listOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+
+import { askOneOf, listOf, objectOf, refuse, siOf } from "../quantity/check.ts";
+import { choose } from "../quantity/hints.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { chargeOfLine, type ShortLineRule } from "./additional-charge.ts";
 import { type ChargeRate, massUnitOf, rateOf } from "./charge-rate.ts";
@@ -79,10 +80,7 @@ export interface MultiSplitChargeInput extends ChargeBounds {
 export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment {
   const { lines, preChargedTotal, shortLineRule } = objectOf("input", input);
   if (preChargedTotal !== undefined) lengthOf("preChargedTotal", preChargedTotal);
-  const [first] = listOf("lines", lines, 1000);
-  if (first === undefined) {
-    throw new InvalidInputError({ argument: "lines", value: "none", allowed: "one or more lines" });
-  }
+  const [first] = listOf("lines", lines, 1000, 1) as [MultiSplitChargeInput["lines"][number]];
   const rates = lines.map((line, i) =>
     rateOf(`lines[${i}].rate`, objectOf(`lines[${i}]`, line).rate),
   );
@@ -95,21 +93,15 @@ export function multiSplitCharge(input: MultiSplitChargeInput): ChargeAssessment
 
   lines.forEach(({ preChargedLength }, i) => {
     if ((preChargedLength === undefined) === (preChargedTotal === undefined)) {
-      throw new InvalidInputError({
-        argument: `lines[${i}].preChargedLength`,
-        value: `${preChargedLength ?? "nothing"}`,
-        allowed: "either this on every line or preChargedTotal",
-      });
+      const names = ["preChargedLength", "preChargedTotal"];
+      askOneOf(`lines[${i}].preChargedLength`, `${preChargedLength ?? "nothing"}`, names);
     }
   });
   if (preChargedTotal) {
     rates.forEach((one, i) => {
       if (one.si === rate.si) return;
-      throw new InvalidInputError({
-        argument: `lines[${i}].rate`,
-        value: String(one),
-        allowed: `${rate} as on lines[0]; else give each line its preChargedLength`,
-      });
+      const allowed = `${rate} as on lines[0]; else give each line its preChargedLength`;
+      refuse(`lines[${i}].rate`, one, allowed, choose(["rate", "preChargedTotal"], "matching"));
     });
   }
 

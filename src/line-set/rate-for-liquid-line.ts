@@ -1,8 +1,9 @@
 // Which rate of the nameplate's table belongs to this liquid line? The row of its outside diameter.
 // Follows manufacturers' published manuals, brands withheld, which print one rate per liquid size.
 // Does not cover sizes between rows: no rate is interpolated.
-import { listOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+
+import { listOf, refuse } from "../quantity/check.ts";
+import { choose } from "../quantity/hints.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type ChargeRate, rateOf } from "./charge-rate.ts";
@@ -52,16 +53,14 @@ export function rateForLiquidLine(
   tube: TubeSize,
 ): Quantity<"massPerLength"> {
   const { outside } = diametersOf("tube", tube);
-  const table = listOf("rows", rows, 1000).map((row, i) => ({
+  const table = listOf("rows", rows, 1000, 1).map((row, i) => ({
     rate: rateOf(`rows[${i}].rate`, row?.rate),
     diameter: row.outsideDiameter,
     away: Math.abs(lengthOf(`rows[${i}].outsideDiameter`, row.outsideDiameter) - outside),
   }));
   const [match, second] = table.filter(({ away }) => isAtMost(away, 1e-4, 1e-3));
   if (match && !second) return match.rate;
-  throw new InvalidInputError({
-    argument: "tube.outsideDiameter",
-    value: `${tube.outsideDiameter}${second ? ", listed twice," : ""}`,
-    allowed: table.map(({ diameter }) => diameter).join(", ") || "a size of the nameplate's table",
-  });
+  const sizes = table.map(({ diameter }) => String(diameter));
+  const allowed = `one of these, listed once: ${sizes.join(", ")}`;
+  return refuse("tube.outsideDiameter", tube.outsideDiameter, allowed, choose(sizes));
 }

@@ -4,7 +4,6 @@
 import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { flagOf, listOf, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { decide, type Finding } from "./decide.ts";
@@ -85,14 +84,7 @@ export function chooseStockLength(input: StockLengthInput): StockLengthAssessmen
   const cuttable = flagOf("cuttable", input.cuttable);
   siOf("run", run, "length", { above: 0, max: 1000 });
   const { unit } = run;
-  if (listOf("stock", stock).length === 0) {
-    throw new InvalidInputError({
-      argument: "stock",
-      value: "none",
-      allowed: "one or more stock lengths",
-    });
-  }
-  const lengths = stock
+  const lengths = listOf("stock", stock, Infinity, 1)
     .map((one, i) => siOf(`stock[${i}]`, one, "length", { above: 0, max: 1000 }))
     .sort((a, b) => a - b);
   const optional = (name: string, value?: Quantity<"length">) =>

@@ -1,8 +1,9 @@
 // Where among the cells is this column? By its title in the header, or by its number.
 // Follows log-format.ts.
 // Does not cover titles that stand twice: those columns are named by number.
-import { describe, textOf, wholeNumberOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+
+import { refuse, textOf, wholeNumberOf } from "../quantity/check.ts";
+import { choose } from "../quantity/hints.ts";
 import type { ColumnPlace, TimeFormat } from "./log-format.ts";
 
 /** The titles of the header; none where the format names no header. */
@@ -22,13 +23,10 @@ export function placeAmong(titles: Titles, argument: string, place: ColumnPlace)
   const at = titles?.indexOf(place) ?? -1;
   const twice = titles ? titles.indexOf(place, at + 1) >= 0 : false;
   if (at >= 0 && !twice) return at;
-  throw new InvalidInputError({
-    argument,
-    value: describe(place),
-    allowed: titles
-      ? `a title that the header has once: ${titles.join(", ").slice(0, 200)}`
-      : "a number from 1, because the format names no header",
-  });
+  const allowed = titles
+    ? `a title that the header has once: ${titles.join(", ").slice(0, 200)}`
+    : "a number from 1, because the format names no header";
+  return refuse(argument, place, allowed, titles ? choose(titles) : "whole-number");
 }
 
 /** The columns of the time: one, or a date and a time of day. */

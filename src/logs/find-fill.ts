@@ -3,8 +3,7 @@
 // ten minutes; the sun on a line makes a tenth of that.
 // Does not cover judging the hold: pressure-test does.
 
-import { describe, isOfKind, listOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { isOfKind, listOf, refuse, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
@@ -106,5 +105,5 @@ function pressureOf(argument: string, pressure: FillRow["pressure"]): number {
     return siOf(argument, pressure as Quantity<"absolutePressure">, "absolutePressure");
   }
   const allowed = "a gauge pressure or an absolute pressure";
-  throw new InvalidInputError({ argument, value: describe(pressure), allowed });
+  return refuse(argument, pressure, allowed, "gaugePressure");
 }

@@ -2,8 +2,7 @@
 // Follows log-format.ts; every line that is not taken is named with its reason.
 // Does not cover guessing the format: guess-log.ts offers one.
 
-import { describe, listOf, objectOf, oneOf, textOf, wholeNumberOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, oneOf, refuse, textOf, wholeNumberOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Titles } from "./column-places.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
@@ -70,12 +69,7 @@ export function createLogReader<const C extends Columns>(format: LogFormat<C>): 
   let titles: Titles;
   if (header === undefined) take.begin(undefined);
   const noHeader = (): never => {
-    const value = "no such line in the text";
-    throw new InvalidInputError({
-      argument: "format.header",
-      value,
-      allowed: "a line of the text",
-    });
+    refuse("format.header", header, "a line of the text", "whole-number");
   };
   const log = (found: readonly TextRecord[]): Log<C> => {
     const part = { rows: [], lines: [], refused: [], notes: [] } as Parts;
@@ -141,11 +135,7 @@ function checked<C extends Columns>(format: LogFormat<C>): LogFormat<C> {
   const { separator, decimal, group, header, firstRow, remark, blank, blankCells } = format;
   if (textOf("format.separator", separator).length !== 1 || /["\r\n]/.test(separator)) {
     const allowed = "one character, no quotation mark and no line ending";
-    throw new InvalidInputError({
-      argument: "format.separator",
-      value: describe(separator),
-      allowed,
-    });
+    refuse("format.separator", separator, allowed, "text");
   }
   oneOf("format.decimal", decimal, [".", ","]);
   if (group !== undefined) {
@@ -159,11 +149,7 @@ function checked<C extends Columns>(format: LogFormat<C>): LogFormat<C> {
   if (firstRow !== undefined)
     wholeNumberOf("format.firstRow", firstRow, { min: (header ?? 0) + 1 });
   if (remark !== undefined && textOf("format.remark", remark) === "") {
-    throw new InvalidInputError({
-      argument: "format.remark",
-      value: '""',
-      allowed: "at least one character",
-    });
+    refuse("format.remark", remark, "at least one character", "text");
   }
   if (blank !== undefined) oneOf("format.blank", blank, ["refuse", "skip"]);
   if (blankCells !== undefined) {

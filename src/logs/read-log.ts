@@ -2,8 +2,7 @@
 // Follows log-reader.ts.
 // Does not cover text that comes in chunks over time: createLogReader does.
 
-import { describe, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse, textOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { createLogReader, type Log } from "./log-reader.ts";
@@ -49,11 +48,7 @@ export function readLog<const C extends Columns>(
 ): Log<C> {
   const chunks = typeof text === "string" ? [text] : text;
   if (typeof chunks?.[Symbol.iterator] !== "function") {
-    throw new InvalidInputError({
-      argument: "text",
-      value: describe(text),
-      allowed: "a text or its chunks",
-    });
+    refuse("text", text, "a text or its chunks", "text");
   }
   const reader = createLogReader(format);
   const rows: LogRow<C>[] = [];

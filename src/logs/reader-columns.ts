@@ -1,8 +1,10 @@
 // What stands in the cells that were asked for? Each column of the format as a reader of one cell.
 // Follows log-format.ts.
 // Does not cover the time: time-reader.ts does.
-import { describe, objectOf, oneOf, requireUnit, textOf } from "../quantity/check.ts";
-import { InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+
+import { objectOf, oneOf, refuse, requireUnit, textOf } from "../quantity/check.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { requirePlace } from "./column-places.ts";
@@ -89,16 +91,16 @@ export function unitOf<K extends Kind>(
     return unit as Unit<K>;
   }
   if (kind === undefined) {
-    const allowed = "a unit, or its name beside the kind";
-    throw new InvalidInputError({ argument, value: describe(unit), allowed });
+    return refuse(argument, unit, "a unit, or its name beside the kind");
   }
   const known = oneOf(argument.replace(/unit$/, "kind"), kind, writtenKinds as readonly K[]);
   const found = unitNamed(textOf(argument, unit), known);
   if (found?.zero) return found.unit;
-  throw new InvalidInputError({
+  const symbols = symbolsOf(known);
+  return refuse(
     argument,
-    value: describe(unit),
-    allowed: symbolsOf(known),
-    ...(found && { hint: say("logs.which-zero") }),
-  });
+    unit,
+    symbols,
+    found ? say("logs.which-zero") : choose(symbols.split(", ")),
+  );
 }

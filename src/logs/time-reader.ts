@@ -1,8 +1,7 @@
 // When was this row written? The time column to seconds that grow, or why the row has no place in them.
 // Follows log-format.ts.
 // Does not cover gaps between rows: gaps.ts looks at those.
-import { describe, oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { oneOf, refuse } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { second } from "../quantity/units/time.ts";
 import type { TimeFormat } from "./log-format.ts";
@@ -34,7 +33,7 @@ const day = 86_400;
 /** Makes the reader of a time column. */
 export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
   const column = { verbatim: String(format.column) };
-  const refuse = (line: number, cell: string) =>
+  const refused = (line: number, cell: string) =>
     say("logs.not-a-time", { line, column, cell: { verbatim: cell } });
   switch (
     oneOf("format.time.written", format.written, ["elapsed", "clock", "date-time", "serial"])
@@ -43,14 +42,14 @@ export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
       const unit = unitOf("format.time.unit", format, "duration", second);
       return (cell, line) => {
         const seconds = secondsOf(cell, 10_000) ?? numberIn(cell, marks, unit.symbol) * unit.scale;
-        return Number.isFinite(seconds) ? { at: seconds, unit } : refuse(line, cell);
+        return Number.isFinite(seconds) ? { at: seconds, unit } : refused(line, cell);
       };
     }
     case "clock": {
       let days = 0;
       return (cell, line, last) => {
         const seconds = secondsOf(cell, 24);
-        if (seconds === undefined) return refuse(line, cell);
+        if (seconds === undefined) return refused(line, cell);
         const fell = last - (days * day + seconds) > day / 2;
         if (fell) days += 1;
         const time = { at: days * day + seconds, unit: second, mayBeSet: true };
@@ -66,36 +65,33 @@ export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
       return (cell, line) => {
         const days = numberIn(cell, marks);
         // Before day 61 the calendar of 1900 counts a 29 February that there was not.
-        if (!(days >= (epoch === 1900 ? 61 : 0) && days < 2_958_466)) return refuse(line, cell);
+        if (!(days >= (epoch === 1900 ? 61 : 0) && days < 2_958_466)) return refused(line, cell);
         const at = Math.round(days * day * 1000) / 1000;
         // 1 January 1970 is day 25 569 of the calendar from 1900, and 24 107 of that from 1904.
         return { at, unit: second, wall: at - (epoch === 1900 ? 25_569 : 24_107) * day };
       };
     }
     default:
-      return dateReader(format as TimeFormat & { written: "date-time" }, refuse);
+      return dateReader(format as TimeFormat & { written: "date-time" }, refused);
   }
 }
 
 function dateReader(
   format: TimeFormat & { written: "date-time" },
-  refuse: (line: number, cell: string) => LineStatement,
+  refused: (line: number, cell: string) => LineStatement,
 ): TimeReader {
   const { zone, column } = format;
   const orders = ["year-month-day", "day-month-year", "month-day-year"] as const;
   const order = oneOf("format.time.order", format.order, orders);
   if (zone === undefined) {
-    throw new InvalidInputError({
-      argument: "format.time.zone",
-      value: describe(zone),
-      allowed: 'an IANA zone such as "America/Denver", or "wall-clock"',
-    });
+    const allowed = 'an IANA zone such as "America/Denver", or "wall-clock"';
+    refuse("format.time.zone", zone, allowed, "time-zone");
   }
   const passed = zoneClock(zone);
   let wasSecond = false;
   return (cell, line, last) => {
     const moment = momentOf(cell, order);
-    if (!moment) return refuse(line, cell);
+    if (!moment) return refused(line, cell);
     const { wall, offset } = moment;
     const times = offset === undefined ? passed(wall) : [wall - offset];
     const [first] = times;

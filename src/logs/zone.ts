@@ -1,8 +1,7 @@
 // Which time passed while clocks were set forward and back? The wall clock of a zone to seconds of UTC.
 // Follows the IANA time zone database, as ECMA-402's Intl.DateTimeFormat knows it.
 // Does not cover what a logger's clock did that nobody set: its drift stays in the log.
-import { describe, textOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse, textOf } from "../quantity/check.ts";
 
 /** The moments of UTC, in s, at which a wall clock shows a time: none in the skipped hour, two in the doubled one. */
 export type ZoneClock = (wall: number) => readonly number[];
@@ -34,11 +33,9 @@ function offsetsOf(zone: string): (utc: number) => number {
       second: "numeric",
     });
   } catch {
-    throw new InvalidInputError({
-      argument: "format.time.zone",
-      value: describe(zone),
-      allowed: 'an IANA zone that this runtime knows, such as "America/Denver", or "wall-clock"',
-    });
+    const allowed =
+      'an IANA zone that this runtime knows, such as "America/Denver", or "wall-clock"';
+    return refuse("format.time.zone", zone, allowed, "time-zone");
   }
   const known = new Map<number, number>();
   return (utc) => {

@@ -9,8 +9,7 @@ import {
   verdict,
 } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, refuse, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
 import {
@@ -144,11 +143,8 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
   const bySuperheat = method === "superheat";
   // A drop upstream of the gauge would have to be added: taken off it hides liquid at the compressor.
   if (bySuperheat && drop > 0) {
-    throw new InvalidInputError({
-      argument: "pressureDrop",
-      value: String(pressureDrop),
-      allowed: "none for superheat: gauge and thermometer at the suction port",
-    });
+    const allowed = "none for superheat: gauge and thermometer at the suction port";
+    refuse("pressureDrop", pressureDrop, allowed, "nothing");
   }
   const line = {
     pressure: new Quantity(gauge - drop, pressure.unit),
@@ -211,5 +207,5 @@ function needed(
 ): Quantity<"temperatureDifference"> {
   if (value) return value;
   const allowed = "a temperatureDifference from nameplate, manual or targetSuperheat";
-  throw new InvalidInputError({ argument, value: String(value), allowed });
+  return refuse(argument, value, allowed, "temperatureDifference");
 }

@@ -5,6 +5,7 @@
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import { isAtMost, isEqual } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { deltaF } from "../quantity/units/temperature.ts";
@@ -101,10 +102,12 @@ export function targetSuperheat(conditions: {
       isAtMost(Math.abs(wetBulb - kelvinOf(wb)), half, 1),
   );
   if (cell) return frozen({ instruction: "charge-to-target", target: deltaF(cell[2]), tolerance });
+  const known = cells.map(([db, wb]) => `${db}/${wb} °F`);
   throw new OutOfRangeError({
     argument: "outdoorDryBulb, indoorWetBulb",
     value: `${outdoorDryBulb}, ${indoorWetBulb}`,
-    allowed: `${cells.map(([db, wb]) => `${db}/${wb} °F`).join(", ")}, or any with the manual's chart`,
+    allowed: `${known.join(", ")}, or any with the manual's chart`,
+    hint: choose(known),
   });
 }
 

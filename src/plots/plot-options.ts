@@ -2,8 +2,7 @@
 // Follows WCAG 2.2, 1.1.1 (text alternative), 1.4.3 and 1.4.11 (contrast).
 // Does not cover what is drawn: each plot has its own options for that.
 import type { FigureTextOptions } from "../display/index.ts";
-import { describe, numberOf, objectOf, oneOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { numberOf, objectOf, oneOf, refuse } from "../quantity/check.ts";
 import { type Reader, readerOf } from "./reader.ts";
 import type { PlotLanguage, PlotStatement } from "./statements.ts";
 
@@ -50,10 +49,10 @@ export function frameOf(options: PlotOptions, usualId: string, heading: PlotStat
   const { id = usualId, title = reader.say(heading) } = options;
   if (typeof id !== "string" || !/^[a-z][\w-]*$/i.test(id)) {
     const allowed = "letters, digits, - and _, a letter first";
-    throw new InvalidInputError({ argument: "id", value: describe(id), allowed });
+    refuse("id", id, allowed);
   }
   if (typeof title !== "string" || !title.trim()) {
-    throw new InvalidInputError({ argument: "title", value: describe(title), allowed: "a text" });
+    refuse("title", title, "a text", "text");
   }
   return {
     id,

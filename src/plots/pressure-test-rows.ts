@@ -1,8 +1,10 @@
 // What was read in a pressure test? Its readings in order of time, in SI, whichever way it was judged.
 // Follows no standard. Does not cover the range of the nitrogen model: the assessment has checked it. Internal.
+
 import type { PressureTest, PressureTestLog, TestReading } from "../pressure-test/index.ts";
 import { describe, isOfKind, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { enter } from "../quantity/hints.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inOrder } from "./thin.ts";
@@ -39,7 +41,12 @@ export function testRowsOf(test: PressureTest | PressureTestLog): TestRows {
   if (!((times.at(-1) as number) > (times[0] as number))) {
     const value = isLog ? `${given.length} readings` : describe(end?.elapsed);
     const allowed = "readings at two different times or more";
-    throw new InvalidInputError({ argument: isLog ? "readings" : "end.elapsed", value, allowed });
+    throw new InvalidInputError({
+      argument: isLog ? "readings" : "end.elapsed",
+      value,
+      allowed,
+      hint: enter("two-times"),
+    });
   }
   return { readings, elapsed: times, isTimed, kind };
 }

@@ -1,7 +1,9 @@
 // Which readings of a vacuum decay count, and which were set aside? In order of time, in SI. Internal.
 // Follows no standard. Does not cover why they were set aside: the assessment says it.
+
 import { isOfKind, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { enter } from "../quantity/hints.ts";
 import type { VacuumDecayAssessment, VacuumDecayInput } from "../vacuum-decay/index.ts";
 import { inOrder } from "./thin.ts";
 
@@ -30,7 +32,7 @@ export function rowsOf(
   if (t.length === 0) {
     const allowed = "at least one reading that was not set aside";
     const value = `${aside.length} set aside`;
-    throw new InvalidInputError({ argument: "readings", value, allowed });
+    throw new InvalidInputError({ argument: "readings", value, allowed, hint: enter("two-times") });
   }
   aside.sort(([one], [other]) => one - other);
   const [pressures, times] = inOrder(p, t);

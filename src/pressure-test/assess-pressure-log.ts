@@ -1,9 +1,11 @@
 // What does a whole log of a nitrogen test prove?
 // Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover a valve that opens slowly: that is no jump, and shows as scatter or as a late fall.
+
 import { listOf, objectOf, refuse } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { enter } from "../quantity/hints.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { psig } from "../quantity/units/pressure.ts";
 import { isBeyondChance } from "./decide.ts";
@@ -163,7 +165,7 @@ function statesIn(
   if (read.length < 2 || (read.at(-1) as State).elapsed === (read[0] as State).elapsed) {
     const allowed = "readings at two different times or more";
     const value = `${readings.length} readings`;
-    throw new InvalidInputError({ argument: "readings", value, allowed });
+    throw new InvalidInputError({ argument: "readings", value, allowed, hint: enter("two-times") });
   }
   return { read, isGauge };
 }

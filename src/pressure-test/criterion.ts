@@ -1,7 +1,7 @@
 // How large a drop has to be excluded? The stated limit of a test, as a drop over its duration, with a ceiling.
 // Follows ISO 3529-1 (throughput: pressure times volume per time) and JCGM 106:2012 (a limit is stated).
 // Does not cover "no drop at all": no instrument can show it.
-import { describe, type Limits, siOf } from "../quantity/check.ts";
+import { askOneOf, type Limits, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { say } from "./statements.ts";
@@ -68,8 +68,7 @@ export function limitOf(
     return of((rate * seconds) / volume, true, true);
   }
   if (maximumDrop === undefined) {
-    const allowed = "maximumDrop or maximumLeakRate";
-    throw new InvalidInputError({ argument: "criterion", value: describe(criterion), allowed });
+    askOneOf("criterion", "neither", ["maximumDrop", "maximumLeakRate"]);
   }
   const drop = siOf("criterion.maximumDrop", maximumDrop, "pressureDifference", positive());
   if (per === undefined) return of(drop, false, false);

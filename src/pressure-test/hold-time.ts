@@ -5,6 +5,7 @@
 import { objectOf, refuse, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { hour } from "../quantity/units/time.ts";
 import { coverage } from "./decide.ts";
@@ -105,11 +106,9 @@ export function holdTime(plan: HoldPlan): HoldTime {
   }
   const { difference } = pressure.unit;
   if (seconds === 0) {
-    throw new OutOfRangeError({
-      argument: "instruments",
-      value: "no uncertainty at all",
-      allowed: "figures that a real instrument has",
-    });
+    const parts = choose(["accuracy", "resolution", "repeatability"], "one-of");
+    const allowed = "figures that a real instrument has";
+    refuse("instruments", undefined, allowed, parts, OutOfRangeError);
   }
   return frozen({
     shortest: new Quantity(seconds, hour),

@@ -103,8 +103,9 @@ function fillDoubts(
     }
   }
   // The refrigerant at rest at 20 °C is the least that the system reaches (ANSI/ASHRAE 15: own charge at 68 °F).
+  const { pressure: atRest } = test.refrigerant ?? {};
   const service = Math.max(
-    test.refrigerant?.pressure?.si ?? 0,
+    atRest === undefined ? 0 : siOf("refrigerant.pressure", atRest, "absolutePressure"),
     test.refrigerant?.gas?.pressureAtRest?.si ?? 0,
   );
   if (!isAtLeast(first.pressure, service)) {

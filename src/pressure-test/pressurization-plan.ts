@@ -7,7 +7,6 @@ import { type Citation, cite } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { heed, type SafetyStatement } from "../assessment/safety.ts";
 import { isOfKind, listOf, objectOf, oneOf, refuse } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kPag } from "../quantity/units/pressure.ts";
@@ -116,17 +115,13 @@ export function pressurizationPlan(plan: {
   const air = atmosphereSi("atmosphere", plan.atmosphere);
   const T = temperatureSi("temperature", plan.temperature);
   const warm = Math.max(T, temperatureSi("warmest", plan.warmest));
-  const marked = listOf("limits", limits, 1000);
+  const marked = listOf("limits", limits, 1000, 1);
   const bearable = marked.map((one, i) => {
     const path = `limits[${i}]`;
     return aboveAir(`${path}.pressure`, markedPressure(path, one), air);
   });
   const lowest = Math.min(...bearable);
-  const governing = marked[bearable.indexOf(lowest)];
-  if (!governing) {
-    const allowed = "every marked limit, at least one";
-    throw new InvalidInputError({ argument: "limits", value: "nothing", allowed });
-  }
+  const governing = marked[bearable.indexOf(lowest)] as MarkedLimit;
   const at = (p1: number, from: number, to: number) =>
     expected({ p1, T1: [from], p2: 0, T2: [to], volumes: [], beta: 0 });
   const most = at(lowest, warm, T);

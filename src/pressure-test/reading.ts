@@ -2,7 +2,7 @@
 // Follows the model of nitrogen-gas.ts for its range. Does not cover readings in other gases.
 import { nitrogenGasRange } from "../property-model/nitrogen-gas.ts";
 import { ambientRange } from "../quantity/ambient-range.ts";
-import { describe, listOf, requireKind, siOf } from "../quantity/check.ts";
+import { listOf, oneOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { say } from "./statements.ts";
@@ -83,9 +83,7 @@ export function each<T, R>(
   read: (argument: string, value: T) => R,
 ): R[] {
   if (!Array.isArray(given)) return [read(argument, given as T)];
-  if (listOf<T>(argument, given, 1000).length > 0)
-    return given.map((value, i) => read(`${argument}[${i}]`, value));
-  throw new InvalidInputError({ argument, value: "an empty list", allowed: "at least one value" });
+  return listOf<T>(argument, given, 1000, 1).map((value, i) => read(`${argument}[${i}]`, value));
 }
 
 /** Volumes in m³, one per zone; empty when none were given. */
@@ -112,10 +110,5 @@ export function temperaturesSi(
 
 /** Cubic expansion of a wall, 1/K. */
 export function betaOf(wall: Wall): number {
-  if (Object.hasOwn(volumeExpansion, wall)) return volumeExpansion[wall];
-  throw new InvalidInputError({
-    argument: "wall",
-    value: describe(wall),
-    allowed: Object.keys(volumeExpansion).join(", "),
-  });
+  return volumeExpansion[oneOf("wall", wall, Object.keys(volumeExpansion) as Wall[])];
 }

@@ -1,7 +1,6 @@
 // What is common to all readings of a test? Instruments, volume, atmosphere, limit: checked, in SI.
 // Follows JCGM 100:2008, 4.3. Does not cover one reading: that is reading.ts.
-import { objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, requireKind, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 import type { PressureTestCriterion } from "./criterion.ts";
@@ -149,13 +148,7 @@ export function stateOf(path: string, reading: TestReading, setup: Setup): State
 /** Whether the readings are gauge readings; throws when they are of two kinds. */
 export function sameKind(argument: string, first: TestReading, other: TestReading): boolean {
   const { kind } = first.pressure;
-  if (other.pressure.kind !== kind) {
-    throw new InvalidInputError({
-      argument,
-      value: String(other.pressure),
-      allowed: `the kind of the first reading, ${kind}`,
-    });
-  }
+  requireKind(argument, other.pressure, kind); // of the first reading
   return kind !== "absolutePressure";
 }
 

@@ -1,7 +1,6 @@
 // How much gas space is under test? Tubing by bore and length, plus coils and vessels.
 // Follows V = π/4 d² L. Does not cover what is shut off by a valve: leave it out.
-import { describe, objectOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { askOneOf, listOf, objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { liter } from "../quantity/units/geometry.ts";
 
@@ -44,13 +43,8 @@ export function testVolume(parts: {
   readonly vessels?: readonly Quantity<"volume">[] | undefined;
 }): Quantity<"volume"> {
   const { tubes = [], vessels = [] } = parts ?? {};
-  for (const [argument, value] of Object.entries({ tubes, vessels })) {
-    if (Array.isArray(value)) continue;
-    throw new InvalidInputError({ argument, value: describe(value), allowed: "a list" });
-  }
-  if (tubes.length + vessels.length === 0) {
-    const allowed = "at least one tube or vessel";
-    throw new InvalidInputError({ argument: "tubes, vessels", value: "nothing", allowed });
+  if (listOf("tubes", tubes).length + listOf("vessels", vessels).length === 0) {
+    askOneOf("tubes, vessels", "nothing", ["tubes", "vessels"]);
   }
   let sum = 0;
   tubes.forEach((tube, i) => {

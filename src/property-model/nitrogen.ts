@@ -1,7 +1,9 @@
 // What does nitrogen in a closed vessel do when its temperature changes? The reference equation.
 // Follows Span R., Lemmon E.W., Jacobsen R.T, Wagner W., Yokozeki A. (2000), doi:10.1063/1.1349047.
 // Does not cover liquid nitrogen; the reduced form for apps is nitrogen-gas.ts.
+
 import { OutOfRangeError } from "../quantity/errors.ts";
+import { choose } from "../quantity/hints.ts";
 import { densityAt } from "./density-solver.ts";
 import { nitrogen } from "./fluids/nitrogen.ts";
 import { modelOf, pressureAt } from "./helmholtz-model.ts";
@@ -16,6 +18,7 @@ export function nitrogenDensity(pressurePa: number, temperatureK: number): numbe
       argument: "pressure",
       value: `${pressurePa} Pa at ${temperatureK} K`,
       allowed: "a state of gaseous nitrogen",
+      hint: choose(["pressure", "temperature"], "matching"),
     });
   }
   return density * model.molarMass;

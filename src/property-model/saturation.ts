@@ -2,8 +2,8 @@
 // Follows the equations named by each fluid's `literature`.
 // Does not cover states between bubble and dew, nor the critical region; see each fluid's range.
 
-import { describe, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
@@ -191,12 +191,6 @@ function typed(
 /** Throws unless it is a fluid or a mixture of this module. */
 export function requireFluid(fluid: Fluid): void {
   const kind = (fluid as Fluid | undefined)?.kind;
-  if (kind === undefined) {
-    throw new InvalidInputError({
-      argument: "fluid",
-      value: describe(fluid),
-      allowed: "a fluid of property-model or a mixture",
-    });
-  }
+  if (kind === undefined) refuse("fluid", fluid, "a fluid of property-model or a mixture");
   oneOf("fluid.kind", kind, ["pure", "pseudo-pure", "mixture"]);
 }

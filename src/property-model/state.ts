@@ -5,6 +5,7 @@
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kJPerKg, kJPerKgK } from "../quantity/units/energy.ts";
 import { kgPerM3 } from "../quantity/units/mass.ts";
@@ -144,6 +145,7 @@ export function density(
       argument: "pressure",
       value: `${input.pressure} at ${input.temperature}`,
       allowed: `a state in which ${fluid.id} can be ${phase}`,
+      hint: choose(["temperature", "pressure", "phase"], "matching"),
     });
   }
   return kgPerM3(rho * model.molarMass);

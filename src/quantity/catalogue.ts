@@ -1,9 +1,9 @@
 // Which units has a kind, and which one has this symbol? The catalogue by kind and symbol.
 // Follows the unit files. Does not cover other spellings ("feet", "PSI"): field-text reads those.
 
-import { describe } from "./check.ts";
-import { InvalidInputError } from "./errors.ts";
+import { refuse } from "./check.ts";
 import { frozen } from "./frozen.ts";
+import { choose } from "./hints.ts";
 import type { Kind } from "./kinds.ts";
 import type { Unit } from "./quantity.ts";
 import * as catalogue from "./units/index.ts";
@@ -30,7 +30,7 @@ export function unitsBySymbol<K extends Kind>(
 ): ReadonlyMap<string, Unit<K>> {
   const units = bySymbol.get(kind);
   if (units) return units as unknown as ReadonlyMap<string, Unit<K>>;
-  throw new InvalidInputError({ argument, value: describe(kind), allowed: "a kind of quantity" });
+  return refuse(argument, kind, "a kind of quantity");
 }
 
 /** The unit of a kind with a symbol; throws where there is none, with those that there are. */
@@ -39,7 +39,7 @@ export function unitNamed<K extends Kind>(argument: string, kind: K, symbol: str
   const unit = units.get(symbol);
   if (unit) return unit;
   const allowed = `a unit of ${kind}: ${[...units.keys()].join(", ")}`;
-  throw new InvalidInputError({ argument, value: describe(symbol), allowed });
+  return refuse(argument, symbol, allowed, choose([...units.keys()]));
 }
 
 /**

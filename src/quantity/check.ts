@@ -39,13 +39,20 @@ export function refuse(
   value: unknown,
   allowed: string,
   hint?: Entry | Hint,
+  Failure: ErrorClass = InvalidInputError,
 ): never {
-  throw new InvalidInputError({
+  throw new Failure({
     argument,
     value: describe(value),
     allowed,
     hint: typeof hint === "string" ? enter(hint) : hint,
   });
+}
+
+/** Throws: just one of these fields has to be filled in, or one at least; `value` says in words what is. */
+export function askOneOf(argument: string, value: string, names: readonly string[]): never {
+  const allowed = `one of ${names.join(", ")}`;
+  throw new InvalidInputError({ argument, value, allowed, hint: choose(names, "one-of") });
 }
 
 /** Whether `value` is a quantity, of any copy of the package, and of the kind when one is asked for. */

@@ -4,7 +4,20 @@ import type { Hint } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 
 /** What goes into a field: a quantity of a kind, or of any, or something else that is no quantity. */
-export type Entry = Kind | "quantity" | "number" | "whole-number" | "text" | "yes-or-no" | "day";
+export type Entry =
+  | Kind
+  | "quantity"
+  | "number"
+  | "whole-number"
+  | "not-zero"
+  | "text"
+  | "yes-or-no"
+  | "day"
+  | "later-time"
+  | "two-times"
+  | "time-zone"
+  | "other-name"
+  | "nothing";
 
 /** The hints of this module without values. */
 export type QuantityHint =
@@ -18,6 +31,8 @@ export type QuantityHints = Readonly<Record<QuantityHint, Readonly<Record<never,
   readonly "quantity.enter.choice": Choices;
   /** The names of fields, one of which has to be filled in. */
   readonly "quantity.enter.one-of": Choices;
+  /** The names of fields whose figures do not fit together. */
+  readonly "quantity.enter.matching": Choices;
 };
 
 interface Choices {
@@ -30,8 +45,11 @@ export const quantityHint = (code: QuantityHint): Hint => ({ code, values: {} })
 /** The hint for what goes into a field. */
 export const enter = (what: Entry): Hint => ({ code: `quantity.enter.${what}`, values: {} });
 
-/** The hint for one of a few words, or of a few fields. */
-export const choose = (words: readonly (string | number)[], what = "choice"): Hint => ({
+/** The hint for one of a few words, or for a few fields: one of them, or such as fit together. */
+export const choose = (
+  words: readonly (string | number)[],
+  what: "choice" | "one-of" | "matching" = "choice",
+): Hint => ({
   code: `quantity.enter.${what}`,
   values: { choices: words.map((word) => ({ verbatim: String(word) })) },
 });

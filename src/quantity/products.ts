@@ -1,7 +1,7 @@
 // What is a rate times a length? The products and quotients that the trade needs, as a closed table.
 // Follows ISO 80000-1:2022, 5.3: every kind is kept in coherent SI units, so the numbers just multiply.
 // Does not cover general unit algebra: a pair that is not in the table does not compile.
-import { anyKindOf, requireKind, requireUnit } from "./check.ts";
+import { anyKindOf, refuse, requireKind, requireUnit } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { AdditiveKind } from "./kinds.ts";
 import { Quantity, type Unit } from "./quantity.ts";
@@ -101,7 +101,7 @@ export function quotient<B extends keyof Products, C extends keyof Products[B] &
   requireUnit("unit", unit, anyKindOf(unit));
   requireProduct(divisor.kind, unit.kind, dividend.kind);
   if (divisor.si === 0) {
-    throw new InvalidInputError({ argument: "divisor", value: String(divisor), allowed: "not 0" });
+    refuse("divisor", divisor, "not 0", "not-zero");
   }
   return new Quantity(dividend.si / divisor.si, unit);
 }

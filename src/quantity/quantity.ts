@@ -192,7 +192,7 @@ export class Quantity<in out K extends Kind> {
     const plain = typeof divisor === "number";
     if (!plain) requireKind("dividedBy", divisor, this.kind);
     const by = plain ? finiteOf("dividedBy", divisor) : (divisor as Quantity<K>).si;
-    if (by === 0) refuse("dividedBy", by, "not 0");
+    if (by === 0) refuse("dividedBy", by, "not 0", "not-zero");
     return plain ? new Quantity(this.si / by, this.unit) : finiteOf("dividedBy", this.si / by);
   }
 

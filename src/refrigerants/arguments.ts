@@ -2,7 +2,7 @@
 // Does not cover anything but refrigerant, temperature and pressure.
 
 import { ambientRange } from "../quantity/ambient-range.ts";
-import { describe, siOf } from "../quantity/check.ts";
+import { refuse, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPaa, psia } from "../quantity/units/pressure.ts";
@@ -21,11 +21,7 @@ const slack = 1e-6;
 /** The refrigerant, or an error where something else was passed. */
 export function checked(refrigerant: Refrigerant): Refrigerant {
   if (refrigerant?.saturation?.bubble) return refrigerant;
-  throw new InvalidInputError({
-    argument: "refrigerant",
-    value: describe(refrigerant),
-    allowed: "a refrigerant of this module, such as R410A",
-  });
+  refuse("refrigerant", refrigerant, "a refrigerant of this module, such as R410A");
 }
 
 /** A temperature in K within the refrigerant's range. */

@@ -2,7 +2,7 @@
 // Follows the same series as the typed functions; no quantity is made on the way.
 // Does not cover gauge pressure: add the atmosphere first.
 
-import { describe } from "../quantity/check.ts";
+import { describe, oneOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { checked } from "./arguments.ts";
 import type { InverseSeries, Refrigerant, SaturationSeries } from "./refrigerant.ts";
@@ -79,22 +79,17 @@ export function saturationArray(
   target: Float64Array = new Float64Array(values?.length ?? 0),
 ): Float64Array {
   const { saturation, range, designation } = checked(refrigerant);
-  const plan =
-    typeof curve === "string" && Object.hasOwn(plans, curve) ? plans[curve](saturation) : undefined;
+  const plan = plans[oneOf("curve", curve, Object.keys(plans) as SaturationCurve[])](saturation);
   const arrays = [values, target].every(
     (one) => Object.prototype.toString.call(one) === "[object Float64Array]",
   );
-  if (plan === undefined || !arrays || target.length !== values.length) {
+  if (!arrays || target.length !== values.length) {
     throw new InvalidInputError({
-      argument: plan === undefined ? "curve" : "values, target",
-      value:
-        plan === undefined
-          ? describe(curve)
-          : arrays
-            ? `lengths ${values.length}, ${target.length}`
-            : `${describe(values)}, ${describe(target)}`,
-      allowed:
-        plan === undefined ? Object.keys(plans).join(", ") : "two Float64Array of one length",
+      argument: "values, target",
+      value: arrays
+        ? `lengths ${values.length}, ${target.length}`
+        : `${describe(values)}, ${describe(target)}`,
+      allowed: "two Float64Array of one length",
     });
   }
   let min = range.min.si;

@@ -9,7 +9,7 @@ import type {
 } from "../commissioning/index.ts";
 import { type FigureTextOptions, figureText } from "../display/index.ts";
 import type { PlotLanguage } from "../plots/index.ts";
-import { describe, flagOf, objectOf } from "../quantity/check.ts";
+import { describe, flagOf, objectOf, refuse } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 
 /**
@@ -64,12 +64,8 @@ export function checkOptions(options: ReportOptions): ReturnType<typeof figureTe
     });
   }
   if (printedAt !== undefined && (typeof printedAt !== "string" || printedAt.trim() === "")) {
-    const value = describe(printedAt);
-    throw new InvalidInputError({
-      argument: "options.printedAt",
-      value,
-      allowed: "a text that is not empty, such as 2026-05-06 09:30",
-    });
+    const allowed = "a text that is not empty, such as 2026-05-06 09:30";
+    refuse("options.printedAt", printedAt, allowed, "text");
   }
   if (appendix !== undefined) flagOf("options.appendix", appendix);
   return figureText(options);

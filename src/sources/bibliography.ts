@@ -1,8 +1,7 @@
 // Which standard, handbook or paper says so? Every work that the code cites, once.
 // Editions are those whose text or reproduction was used; local law may adopt another.
 // Does not cover clauses: those stand in the citation beside the rule.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 
 /**
@@ -694,9 +693,5 @@ export type SourceId = keyof typeof bibliography;
  */
 export function sourceById(id: SourceId): Source {
   if (Object.hasOwn(bibliography, id)) return bibliography[id];
-  throw new InvalidInputError({
-    argument: "id",
-    value: describe(id),
-    allowed: "an id of bibliography",
-  });
+  return refuse("id", id, "an id of bibliography");
 }

@@ -2,11 +2,13 @@
 // three phases, the unbalance; the sag under load; what a log saw.
 // Follows NEMA MG 1 (12.44, 14.36), ANSI C84.1-2020 or IEC 60038:2009 and EN 50160; JCGM 106:2012 decides.
 // Does not cover surges, harmonics, frequency and a lost neutral on a 120 V circuit.
+
 import { estimate, type Outcome, overallOutcome, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { danger } from "../assessment/safety.ts";
-import { numberOf, objectOf } from "../quantity/check.ts";
+import { numberOf, objectOf, oneOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
+import { choose } from "../quantity/hints.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { second } from "../quantity/units/time.ts";
 import { findStarts } from "./find-starts.ts";
@@ -123,13 +125,7 @@ function evidenceOf(input: SupplyVoltageInput): {
   resolveStandard(supply);
   const read = plainReadings(input.readings, supply);
   const { phases } = nameplate;
-  if (phases !== undefined && phases !== supply.phases) {
-    throw new InvalidInputError({
-      argument: "nameplate.phases",
-      value: String(phases),
-      allowed: `${supply.phases}, the phases of the supply`,
-    });
-  }
+  if (phases !== undefined) oneOf("nameplate.phases", phases, [supply.phases]);
   const timed = (read[1]?.at ?? -1) >= 0;
   const starts = timed ? findStarts(read) : { readings: read, found: 0, unmarkedDip: undefined };
   const { readings: all, found, unmarkedDip } = starts;
@@ -139,6 +135,7 @@ function evidenceOf(input: SupplyVoltageInput): {
       argument: "readings",
       value: "only starts",
       allowed: "at least one reading at rest or under load",
+      hint: choose(["rest", "load"]),
     });
   }
   const evidence = {

@@ -2,7 +2,7 @@
 // Follows NEMA MG 1, 12.44 (±10 % of the motor's rated voltage at rated frequency).
 // Does not cover a variation of the frequency, which takes its share of the 10 %.
 
-import { objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { objectOf, oneOf, refuse, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -84,11 +84,7 @@ export function nameplateVoltageRange(nameplate: VoltageNameplate): NameplateVol
   const [lowest = 0] = volts;
   const highest = volts.at(-1) ?? 0;
   if (highest === 0) {
-    throw new InvalidInputError({
-      argument: "nameplate.rated",
-      value: "nothing",
-      allowed: "at least one voltage",
-    });
+    refuse("nameplate.rated", undefined, "at least one voltage", "voltage");
   }
   if (highest > widestRatedPair * lowest) {
     throw new InvalidInputError({

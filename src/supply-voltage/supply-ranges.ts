@@ -114,7 +114,7 @@ export function supplyVoltageRanges(
   supply: NominalSupply,
   measuredAt: VoltageMeasuredAt,
 ): readonly SupplyRange[] {
-  const ranges = rangesOf(supply, measuredAt);
+  const ranges = rangesOf(objectOf("supply", supply), measuredAt);
   if (ranges) return frozen(ranges);
   throw new OutOfRangeError({
     argument: "supply.voltage",

@@ -2,8 +2,7 @@
 // Each reading stands for half the time to its neighbours. Common practice, no source.
 // Does not cover judging: assess-supply-voltage.ts and assess-supply-week.ts do.
 
-import { objectOf, requireKind, siOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { listOf, objectOf, requireKind, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
@@ -127,13 +126,7 @@ export function columnsOf(readings: readonly LoggedVoltage[]): {
   readonly times: readonly number[];
   readonly volts: readonly number[];
 } {
-  if (!Array.isArray(readings) || readings.length < 2) {
-    throw new InvalidInputError({
-      argument: "readings",
-      value: `${Array.isArray(readings) ? readings.length : "no"} readings`,
-      allowed: "at least two readings",
-    });
-  }
+  listOf("readings", readings, Infinity, 2);
   const times: number[] = [];
   const volts: number[] = [];
   for (const [i, reading] of readings.entries()) {

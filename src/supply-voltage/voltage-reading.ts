@@ -2,7 +2,7 @@
 // Follows JCGM 100:2008, 4.3.7, for the meter.
 // Does not cover line-to-neutral readings of a three-phase supply: the rules want line to line.
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
+import { askOneOf, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { say } from "./statements.ts";
@@ -76,14 +76,7 @@ export function plainReadings(
   supply: NominalSupply,
 ): readonly PlainReading[] {
   const { phases } = supply;
-  if (!Array.isArray(readings) || readings.length === 0) {
-    throw new InvalidInputError({
-      argument: "readings",
-      value: "nothing",
-      allowed: "at least one reading",
-    });
-  }
-  const plain = listOf("readings", readings as readonly VoltageReading[]).map(
+  const plain = listOf("readings", readings, Infinity, 1).map(
     (reading: VoltageReading, i): PlainReading => {
       const path = `readings[${i}]`;
       const { voltage, lineToLine, current, currents, state, elapsed, lineToGround } = (reading ??
@@ -95,14 +88,7 @@ export function plainReadings(
         one: Quantity<K> | undefined,
       ): number[] => {
         if (phases === 1) return [siOf(`${path}.${name}`, one as Quantity<K>, kind, { min: 0 })];
-        if (!Array.isArray(three) || three.length !== 3) {
-          throw new InvalidInputError({
-            argument: `${path}.${name}`,
-            value: Array.isArray(three) ? `${three.length} readings` : "nothing",
-            allowed: "three readings, one per phase",
-          });
-        }
-        return listOf(`${path}.${name}`, three).map((q, j) =>
+        return listOf(`${path}.${name}`, three as readonly Quantity<K>[], 3, 3).map((q, j) =>
           siOf(`${path}.${name}[${j}]`, q, kind, { min: 0 }),
         );
       };
@@ -144,14 +130,7 @@ export function plainReadings(
 /** Two voltages to ground in SI. */
 function toGroundOf(path: string, two: readonly Quantity<"voltage">[]): number[] {
   const at = `${path}.lineToGround`;
-  if (!Array.isArray(two) || two.length !== 2) {
-    throw new InvalidInputError({
-      argument: at,
-      value: Array.isArray(two) ? `${two.length} readings` : "no list",
-      allowed: "two readings, one per conductor",
-    });
-  }
-  return listOf(at, two).map((one, i) => siOf(`${at}[${i}]`, one, "voltage", { min: 0 }));
+  return listOf(at, two, 2, 2).map((one, i) => siOf(`${at}[${i}]`, one, "voltage", { min: 0 }));
 }
 
 /** A line-to-neutral voltage is the nominal one by √3; a lost phase gives a half or less, not that. */
@@ -175,8 +154,8 @@ export function meterErrors(meter: Voltmeter | undefined): {
   if (meter === undefined) return { of: () => 0, each: 0, gain: 0 };
   const { accuracyOfReading, accuracy, resolution, repeatability } = objectOf("meter", meter);
   if ([accuracyOfReading, accuracy, resolution, repeatability].every((one) => one === undefined)) {
-    const allowed = "at least one of accuracy, accuracyOfReading, resolution, repeatability";
-    throw new InvalidInputError({ argument: "meter", value: "nothing", allowed });
+    const names = ["accuracy", "accuracyOfReading", "resolution", "repeatability"];
+    askOneOf("meter", "nothing", names);
   }
   const part = (name: "accuracy" | "resolution" | "repeatability") =>
     meter[name] === undefined ? 0 : siOf(`meter.${name}`, meter[name], "voltage", { min: 0 });

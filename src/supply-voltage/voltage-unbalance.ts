@@ -3,7 +3,7 @@
 // Does not cover inverters, whose rectifier sees an uneven supply differently.
 
 import { listOf, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
+import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -149,14 +149,7 @@ export function unbalanceOf<K extends "voltage" | "current">(
   readings: readonly Quantity<K>[],
   kind: K,
 ): PhaseUnbalance<K> {
-  if (!Array.isArray(readings) || readings.length !== 3) {
-    throw new InvalidInputError({
-      argument,
-      value: Array.isArray(readings) ? `${readings.length} readings` : "no list",
-      allowed: "three readings, one per pair of lines or per line",
-    });
-  }
-  const si = listOf(argument, readings).map((reading, i) =>
+  const si = listOf(argument, readings, 3, 3).map((reading, i) =>
     siOf(`${argument}[${i}]`, reading, kind, { above: 0 }),
   );
   const average = si.reduce((sum, value) => sum + value, 0) / 3;

@@ -1,7 +1,7 @@
 // What does an analysis need to know, and is it usable? The options of both entry points, checked once.
 // Follows JCGM 100:2008, 4.3.7 and F.2.2.1 for the gauge. Does not cover the readings: collect.ts.
 import {
-  describe,
+  askOneOf,
   flagOf,
   listOf,
   numberOf,
@@ -10,7 +10,6 @@ import {
   siOf,
   textOf,
 } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { liter } from "../quantity/units/geometry.ts";
@@ -182,15 +181,7 @@ function hosesOf(
 function policyOf(
   policy: AcceptancePolicy,
 ): Pick<Settings, "policy" | "target" | "checkpoints" | "hold"> {
-  const given = policy?.checkpoints;
-  if (!Array.isArray(given) || given.length === 0) {
-    throw new InvalidInputError({
-      argument: "policy",
-      value: describe(policy),
-      allowed: "an AcceptancePolicy with at least one checkpoint",
-    });
-  }
-  const { name, earlyPass, standing, source } = policy;
+  const { name, earlyPass, standing, source } = objectOf("policy", policy);
   textOf("policy.name", name);
   flagOf("policy.earlyPass", earlyPass);
   oneOf("policy.standing", standing, ["published", "memory", "practice"]);
@@ -198,16 +189,12 @@ function policyOf(
   textOf("policy.source.clause", source.clause);
   const target = siOf("policy.target", policy.target, "absolutePressure", { above: 0 });
   let before = 0;
-  const checkpoints = listOf("policy.checkpoints", policy.checkpoints, 1000).map((one, i) => {
+  const checkpoints = listOf("policy.checkpoints", policy.checkpoints, 1000, 1).map((one, i) => {
     const path = `policy.checkpoints[${i}]`;
     const { at, limit, rise, failAbove } = objectOf(path, one);
     before = siOf(`${path}.at`, at, "duration", { above: before, max: 7 * 86_400 });
     if ((limit === undefined) === (rise === undefined)) {
-      throw new InvalidInputError({
-        argument: path,
-        value: "neither or both",
-        allowed: "limit or rise",
-      });
+      askOneOf(path, "neither or both", ["limit", "rise"]);
     }
     const ceiling =
       limit !== undefined

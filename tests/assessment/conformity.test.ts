@@ -145,12 +145,12 @@ describe("bad input", () => {
     [
       "no limit",
       { lowerLimit: undefined },
-      "lowerLimit, upperLimit: nothing is not allowed; allowed: at least one limit",
+      "lowerLimit, upperLimit: nothing is not allowed; allowed: one of lowerLimit, upperLimit",
     ],
     [
       "limits that cross",
       { upperLimit: psig(110) },
-      "lowerLimit: 115 psig is not allowed; allowed: at most the upper limit 110 psig",
+      "lowerLimit: 115 psig is not allowed; allowed: at most 110 psig",
     ],
     ["no value", { value: undefined }, "value: undefined is not allowed; allowed: a quantity"],
     ["a bare value", { value: 118 }, "value: 118 is not allowed; allowed: a quantity"],

@@ -33,7 +33,7 @@ describe("standardUncertainty", () => {
     [
       "nothing known",
       {},
-      "instrument: nothing is not allowed; allowed: at least one of accuracy, resolution, repeatability",
+      "instrument: nothing is not allowed; allowed: one of accuracy, resolution, repeatability",
     ],
     ["only undefined", { accuracy: undefined }, "instrument: nothing is not allowed"],
     [

@@ -328,7 +328,7 @@ describe("the warming potential", () => {
       argumentOf(() => charge.carbonDioxideEquivalent({ ...input, ...more }));
     expect(carbon({ basis: "ar4" })).toBe("basis");
     expect(carbon({ charge: kg(-1) })).toBe("charge");
-    expect(carbon({ refrigerant: {} })).toBe("composition");
+    expect(carbon({ refrigerant: {} })).toBe("refrigerant.composition");
   });
 });
 

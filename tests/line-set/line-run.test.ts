@@ -129,7 +129,9 @@ describe("assessLineRun", () => {
 
   it("names what it cannot use", () => {
     const bad = (change: object) => () => outcome(change);
-    expect(bad({ limits: {} })).toThrow(/^limits: nothing is not allowed; allowed: at least one/);
+    expect(bad({ limits: {} })).toThrow(
+      /^limits: nothing is not allowed; allowed: one of maximumLength/,
+    );
     expect(bad({ limits: undefined })).toThrow(/^limits: nothing/);
     expect(bad({ lift: m(21) })).toThrow(/^lift: 21 m is not allowed; allowed: at most the length/);
     expect(bad({ lift: m(-1) })).toThrow(/^lift: -1 m/);

@@ -109,7 +109,7 @@ describe("chooseStockLength", () => {
   it("names what it cannot use, and leaves the stock in its order", () => {
     const bad = (change: object) => () =>
       chooseStockLength({ ...job, ...change } as StockLengthInput);
-    expect(bad({ stock: [] })).toThrow(/^stock: none/);
+    expect(bad({ stock: [] })).toThrow(/^stock\.length: 0/);
     expect(bad({ stock: undefined })).toThrow(/^stock: undefined .* an array/);
     expect(bad({ stock: new Array(2) })).toThrow(/^stock\[0\]: undefined/);
     expect(bad({ stock: [ft(25), ft(0)] })).toThrow(/^stock\[1\]: 0 ft/);

@@ -21,7 +21,7 @@ import { describe, expect, it } from "vitest";
 describe("the tube tables", () => {
   it("asks which wall where ASTM B280 has two, and takes the one that is named", () => {
     expect(() => astmB280Tube({ size: "3/4", temper: "annealed" })).toThrow(
-      "wall: nothing is not allowed; allowed: one of 0.035, 0.042 in",
+      "wall: undefined is not allowed; allowed: one of 0.035, 0.042 in",
     );
     const heavy = astmB280Tube({ size: "3/4", temper: "annealed", wall: inch(0.042) });
     expect(insideDiameter(heavy).toString()).toBe("0.666 in");

@@ -406,7 +406,7 @@ describe("bad input", () => {
       "instruments.pressure.drift",
     ],
     ["a limit of nothing", { criterion: { maximumDrop: psi(0) } }, "no-loss-not-shown"],
-    ["an empty limit", { criterion: {} }, "maximumDrop or maximumLeakRate"],
+    ["an empty limit", { criterion: {} }, "one of maximumDrop, maximumLeakRate"],
     [
       "a leak limit without a volume",
       { volume: undefined, criterion: { maximumLeakRate: paM3PerS(1e-4) } },

@@ -92,7 +92,7 @@ describe("bad input", () => {
     ["an atmosphere in psi that is no site's", { atmosphere: psia(1.4) }, "station-pressure"],
     ["a reading below vacuum", { pressure: psig(-15) }, "-14.6959 psig"],
     ["a temperature difference", { temperature: degF(95).minus(degF(65)) }, "temperature"],
-    ["no temperatures", { temperature: [] }, "at least one"],
+    ["no temperatures", { temperature: [] }, "temperature.length: 0 "],
     ["zones without volumes", { temperature: [degF(70), degF(60)] }, "volumes"],
     ["a volume of zero", { volume: liter(0) }, "volume"],
     ["a wall of wood", { wall: "wood" }, "copper"],

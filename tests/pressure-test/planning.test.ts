@@ -287,8 +287,8 @@ describe("the volume", () => {
   });
 
   it("refuses nothing and zero", () => {
-    bad(() => testVolume({}), "at least one");
-    bad(() => testVolume(undefined as never), "at least one");
+    bad(() => testVolume({}), "one of tubes, vessels");
+    bad(() => testVolume(undefined as never), "one of tubes, vessels");
     bad(() => testVolume({ vessels: [liter(0)] }), "vessels[0]");
     bad(
       () => testVolume({ tubes: [{ insideDiameter: inch(0), length: m(1) }] }),

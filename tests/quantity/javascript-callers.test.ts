@@ -354,7 +354,7 @@ describe("the functions of the core name the argument", () => {
     [
       "a quotient by 0",
       () => js.quotient(oz(1), ozPerFt(0), ft),
-      "divisor: 0 oz/ft is not allowed; allowed: not 0",
+      "divisor: massPerLength 0 oz/ft is not allowed; allowed: not 0",
     ],
     [
       "a quotient outside the table",

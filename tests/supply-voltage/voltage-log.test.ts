@@ -58,12 +58,8 @@ describe("voltageLogStatistics", () => {
   });
 
   it.each<[string, unknown, string]>([
-    [
-      "one reading",
-      log([[0, 230]]),
-      "readings: 1 readings is not allowed; allowed: at least two readings",
-    ],
-    ["no list", undefined, "readings: no readings"],
+    ["one reading", log([[0, 230]]), "readings.length: 1 is not allowed; allowed: at least 2"],
+    ["no list", undefined, "readings: undefined is not allowed; allowed: an array"],
     [
       "times that stand still",
       log([

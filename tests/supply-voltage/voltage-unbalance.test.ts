@@ -40,9 +40,9 @@ describe("voltageUnbalance", () => {
     [
       "two readings",
       [volt(1), volt(1)],
-      "readings: 2 readings is not allowed; allowed: three readings, one per pair of lines or per line",
+      "readings.length: 2 is not allowed; allowed: at least 3 and at most 3",
     ],
-    ["no list", volt(1), "readings: no list is not allowed"],
+    ["no list", volt(1), "readings: voltage 1 V is not allowed; allowed: an array"],
     [
       "a zero reading",
       [480, 0, 480].map(volt),

@@ -145,7 +145,7 @@ describe("the arguments of vacuum decay", () => {
       decay({ leakLimit: paM3PerS(6e-5), volume: liter(1) }),
       decay({ leakLimit: paM3PerS(0), volume: liter(1) }),
     ],
-    ["policy", policy({}), policy({ checkpoints: [] })],
+    ["policy.checkpoints.length", policy({}), policy({ checkpoints: [] })],
     ["policy.target", policy({ target: micron(1) }), policy({ target: micron(0) })],
     ["policy.checkpoints[0].at", checkpoint({ at: second(1) }), checkpoint({ at: second(0) })],
     [

@@ -74,4 +74,11 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "quantity.enter.day": "Enter the date as year-month-day, such as 2026-11-29.",
   "quantity.enter.choice": "Choose one of these: {choices}.",
   "quantity.enter.one-of": "Fill in one of these: {choices}.",
+  "quantity.enter.not-zero": "Enter a figure other than 0.",
+  "quantity.enter.later-time": "Enter a later date or time.",
+  "quantity.enter.two-times": "Enter readings at two different times.",
+  "quantity.enter.time-zone": "Enter a time zone, such as America/Denver.",
+  "quantity.enter.other-name": "Enter another name: this one is taken.",
+  "quantity.enter.nothing": "Leave this field empty.",
+  "quantity.enter.matching": "These do not fit together: {choices}. Check each of them.",
 });

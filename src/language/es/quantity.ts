@@ -74,4 +74,11 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "quantity.enter.day": "Escriba la fecha como año-mes-día; por ejemplo, 2026-11-29.",
   "quantity.enter.choice": "Elija una de estas opciones: {choices}.",
   "quantity.enter.one-of": "Complete uno de estos campos: {choices}.",
+  "quantity.enter.not-zero": "Escriba una cifra distinta de 0.",
+  "quantity.enter.later-time": "Escriba una fecha u hora posterior.",
+  "quantity.enter.two-times": "Escriba lecturas de dos momentos distintos.",
+  "quantity.enter.time-zone": "Escriba una zona horaria; por ejemplo, America/Denver.",
+  "quantity.enter.other-name": "Escriba otro nombre: este ya está en uso.",
+  "quantity.enter.nothing": "Deje este campo vacío.",
+  "quantity.enter.matching": "Estos datos no concuerdan: {choices}. Compruebe cada uno.",
 });

@@ -75,4 +75,11 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "quantity.enter.day": "Saisissez la date dans l’ordre année-mois-jour, par exemple 2026-11-29.",
   "quantity.enter.choice": "Choisissez une de ces valeurs : {choices}.",
   "quantity.enter.one-of": "Remplissez un de ces champs : {choices}.",
+  "quantity.enter.not-zero": "Saisissez une valeur autre que 0.",
+  "quantity.enter.later-time": "Saisissez une date ou une heure ultérieure.",
+  "quantity.enter.two-times": "Saisissez des lectures faites à deux moments différents.",
+  "quantity.enter.time-zone": "Saisissez un fuseau horaire, par exemple America/Denver.",
+  "quantity.enter.other-name": "Saisissez un autre nom : celui-ci est déjà pris.",
+  "quantity.enter.nothing": "Laissez ce champ vide.",
+  "quantity.enter.matching": "Ces valeurs ne concordent pas : {choices}. Vérifiez chacune.",
 });

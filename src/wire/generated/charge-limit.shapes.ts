@@ -16,6 +16,56 @@ import {
   WarmingBasisShape,
 } from "./refrigerants.shapes.ts";
 
+export const BlendWarmingPotentialInputShape: Shape = {
+  type: "BlendWarmingPotentialInput",
+  fields: { composition: { list: RefrigerantComponentShape }, basis: WarmingBasisShape },
+  docs: () => ({
+    composition: "Components, shares that make up 100 % within 0.1.",
+    basis: "Which potentials apply.",
+  }),
+};
+
+export const BlendWarmingPotentialShape: Shape = {
+  type: "BlendWarmingPotential",
+  fields: {
+    value: "number",
+    standing: { words: ["from-memory", "published"] },
+    unlisted: { list: "text" },
+    citation: CitationShape,
+  },
+  docs: () => ({
+    "": "A warming potential by a named basis.",
+    value: "Over 100 years, carbon dioxide being 1; not rounded.",
+    standing: "Read there for every component, or partly from memory.",
+    unlisted:
+      "Components that the basis lists no value for: EU law counts them as 0, United States law leaves them out.",
+    citation: "The basis.",
+  }),
+};
+
+export const ComposedShape: Shape = {
+  type: "Composed",
+  fields: { composition: { list: RefrigerantComponentShape } },
+  docs: () => ({
+    "": "Components with their share of the mass; a refrigerant of refrigerants has them.",
+    composition: "Components, shares that make up 100 % within 0.1.",
+  }),
+};
+
+export const CarbonDioxideEquivalentInputShape: Shape = {
+  type: "CarbonDioxideEquivalentInput",
+  fields: {
+    refrigerant: { either: [byDesignation, ComposedShape] },
+    charge: "mass",
+    basis: WarmingBasisShape,
+  },
+  docs: () => ({
+    refrigerant: "The refrigerant.",
+    charge: "Total charge.",
+    basis: "Which potentials apply.",
+  }),
+};
+
 export const FlammableClassShape: Shape = {
   type: "FlammableClass",
   words: ["A2L", "A2", "A3", "B2L", "B2", "B3"],
@@ -735,56 +785,6 @@ export const RoomsAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     rooms: "The verdict on each room, in the order given.",
-  }),
-};
-
-export const BlendWarmingPotentialInputShape: Shape = {
-  type: "BlendWarmingPotentialInput",
-  fields: { composition: { list: RefrigerantComponentShape }, basis: WarmingBasisShape },
-  docs: () => ({
-    composition: "Components, shares that make up 100 % within 0.1.",
-    basis: "Which potentials apply.",
-  }),
-};
-
-export const BlendWarmingPotentialShape: Shape = {
-  type: "BlendWarmingPotential",
-  fields: {
-    value: "number",
-    standing: { words: ["from-memory", "published"] },
-    unlisted: { list: "text" },
-    citation: CitationShape,
-  },
-  docs: () => ({
-    "": "A warming potential by a named basis.",
-    value: "Over 100 years, carbon dioxide being 1; not rounded.",
-    standing: "Read there for every component, or partly from memory.",
-    unlisted:
-      "Components that the basis lists no value for: EU law counts them as 0, United States law leaves them out.",
-    citation: "The basis.",
-  }),
-};
-
-export const ComposedShape: Shape = {
-  type: "Composed",
-  fields: { composition: { list: RefrigerantComponentShape } },
-  docs: () => ({
-    "": "Components with their share of the mass; a refrigerant of refrigerants has them.",
-    composition: "Components, shares that make up 100 % within 0.1.",
-  }),
-};
-
-export const CarbonDioxideEquivalentInputShape: Shape = {
-  type: "CarbonDioxideEquivalentInput",
-  fields: {
-    refrigerant: { either: [byDesignation, ComposedShape] },
-    charge: "mass",
-    basis: WarmingBasisShape,
-  },
-  docs: () => ({
-    refrigerant: "The refrigerant.",
-    charge: "Total charge.",
-    basis: "Which potentials apply.",
   }),
 };
 

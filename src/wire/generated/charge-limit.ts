@@ -67,6 +67,30 @@ import {
   VentilationOpeningShape,
 } from "./charge-limit.shapes.ts";
 
+/** JSON of what `blendWarmingPotential` takes. Source: the library's own format. */
+export const blendWarmingPotentialInput: Codec<InputOf<typeof blendWarmingPotential>> =
+  /* @__PURE__ */ codecOf({
+    id: "blendWarmingPotentialInput",
+    name: "input",
+    shape: BlendWarmingPotentialInputShape,
+  });
+
+/** JSON of what `blendWarmingPotential` gives. Source: the library's own format. */
+export const blendWarmingPotentialResult: Codec<ResultOf<typeof blendWarmingPotential>> =
+  /* @__PURE__ */ codecOf({
+    id: "blendWarmingPotentialResult",
+    name: "result",
+    shape: BlendWarmingPotentialShape,
+  });
+
+/** JSON of what `carbonDioxideEquivalent` takes. Source: the library's own format. */
+export const carbonDioxideEquivalentInput: Codec<InputOf<typeof carbonDioxideEquivalent>> =
+  /* @__PURE__ */ codecOf({
+    id: "carbonDioxideEquivalentInput",
+    name: "input",
+    shape: CarbonDioxideEquivalentInputShape,
+  });
+
 /** JSON of what `chargeThresholds` takes. Source: the library's own format. */
 export const chargeThresholdsInput: Codec<InputOf<typeof chargeThresholds>> =
   /* @__PURE__ */ codecOf({
@@ -176,30 +200,6 @@ export const assessRoomsResult: Codec<ResultOf<typeof assessRooms>> = /* @__PURE
   name: "result",
   shape: RoomsAssessmentShape,
 });
-
-/** JSON of what `blendWarmingPotential` takes. Source: the library's own format. */
-export const blendWarmingPotentialInput: Codec<InputOf<typeof blendWarmingPotential>> =
-  /* @__PURE__ */ codecOf({
-    id: "blendWarmingPotentialInput",
-    name: "input",
-    shape: BlendWarmingPotentialInputShape,
-  });
-
-/** JSON of what `blendWarmingPotential` gives. Source: the library's own format. */
-export const blendWarmingPotentialResult: Codec<ResultOf<typeof blendWarmingPotential>> =
-  /* @__PURE__ */ codecOf({
-    id: "blendWarmingPotentialResult",
-    name: "result",
-    shape: BlendWarmingPotentialShape,
-  });
-
-/** JSON of what `carbonDioxideEquivalent` takes. Source: the library's own format. */
-export const carbonDioxideEquivalentInput: Codec<InputOf<typeof carbonDioxideEquivalent>> =
-  /* @__PURE__ */ codecOf({
-    id: "carbonDioxideEquivalentInput",
-    name: "input",
-    shape: CarbonDioxideEquivalentInputShape,
-  });
 
 /** JSON of what `concentrationChargeLimit` takes. Source: the library's own format. */
 export const concentrationChargeLimitInput: Codec<InputOf<typeof concentrationChargeLimit>> =
