@@ -55,7 +55,7 @@ function requireDates(record: InstallationRecord, history: readonly Amendment[])
     const done = doneAt(record, segmentsOf(`history[${i}].path`, path));
     if (!done || !surelyBefore(at, done.at)) continue;
     if (done.of.some((_, n) => amended.has(pathOf(done.of.slice(0, n + 1))))) continue;
-    refuse(`history[${i}].at`, at, `not before what it changes was done, ${done.at}`);
+    refuse(`history[${i}].at`, at, `not before what it changes was done, ${done.at}`, "later-time");
   }
 }
 
