@@ -5,7 +5,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { shown } from "./figures.ts";
+import { asWait, shown } from "./figures.ts";
 import { inUnit } from "./reasons.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 import type { Share, UncertaintyPart } from "./uncertainty-part.ts";
@@ -27,7 +27,7 @@ export function actionsFor(evidence: Evidence, found: Found): PressureTestStatem
   const [worst] = shares;
   // Where the first reading has to be taken again, no hold goes on from it.
   if (further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
-    actions.push(say("pressure-test.hold-longer", { further: shown(further, hour) }));
+    actions.push(say("pressure-test.hold-longer", { further: asWait(further) }));
   } else if (worst && actions.length === 0) {
     const part = `pressure-test.part.${worst.part}` as const;
     actions.push(say("pressure-test.reduce-uncertainty", { part, share: inUnit(worst.u, unit) }));

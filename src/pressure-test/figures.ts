@@ -20,6 +20,12 @@ export function shown<K extends AdditiveKind>(si: number, unit: Unit<K>): Quanti
 export const asTime = (seconds: number): Quantity<"duration"> =>
   shown(seconds, seconds < 60 ? second : seconds < 7200 ? minute : hour);
 
+/** A computed wait as a person sets it, rounded up: minutes, from two hours half hours, from a day hours. */
+export const asWait = (seconds: number): Quantity<"duration"> =>
+  seconds < 7200
+    ? minute(Math.ceil(seconds / 60))
+    : hour(seconds < 86_400 ? Math.ceil(seconds / 1800) / 2 : Math.ceil(seconds / 3600));
+
 type Rate = "pressureDifference" | "throughput" | "massFlow";
 
 /** A value with its uncertainty. */

@@ -5,7 +5,7 @@ import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import type { Ruling } from "./decide.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { asTime, shown } from "./figures.ts";
+import { asTime, asWait, shown } from "./figures.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 
 /** Pascals for a sentence: to a millionth, so that rounding noise reads as 0. */
@@ -72,7 +72,7 @@ export function smallestFinding(
 ): PressureTestStatement {
   const smallest = inUnit(U, unit);
   if (longer === 0) return say("pressure-test.smallest-drop", { smallest });
-  const hold = asTime(longer);
+  const hold = asWait(longer);
   return smallestLeak === undefined
     ? say("pressure-test.smallest-drop-rate", { smallest, held: asTime(seconds), hold })
     : say("pressure-test.smallest-leak", { smallest: shown(smallestLeak, paM3PerS), hold });

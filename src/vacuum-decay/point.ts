@@ -31,7 +31,7 @@ export function watchOn(
   { T, points }: Pick<Analysis, "T" | "points">,
   { hold }: Settings,
 ): VacuumDecayStatement {
-  const duration = minute(Math.max(hold - T, T / 2, 60) / 60);
+  const duration = minute(Math.ceil(Math.max(hold - T, T / 2) / 60) || 1);
   return say("vacuum-decay.watch-longer", { duration, rows: Math.max(1, enoughPoints - points) });
 }
 

@@ -52,7 +52,7 @@ describe("liquidChargePlausibility", () => {
     const said = (rate: number) =>
       inEnglish(liquidChargePlausibility({ ...line, rate: gPerM(rate) }).reasons[0]);
     expect(said(30)).toBe(
-      "The rate, 30 g/m, is 1.69 times a full line, 17.79 g/m. With the expansion device there, 0.4 to 1.1 is plausible.",
+      "The rate, 30 g/m, is 1.69 times a full line, 17.79 g/m. With the expansion there, 0.4 to 1.1 is plausible.",
     );
     expect(said(600)).toBe(
       "The rate, 600 g/m, is 33.7 times a full line, 17.79 g/m: outside the plausible 0.4 to 1.1.",

@@ -63,6 +63,20 @@ describe("the further hold", () => {
     expect(further(2500, within(3000))).toBeUndefined(); // a leak is proven: nothing to wait for
   });
 
+  it.each([
+    [600, 1500, "38 h"], // 12 h (2500/600 − 1) = 38 h
+    [900, 700, "11 h"], // 12 h (1700/900 − 1) = 10.67 h
+    [950, 700, "9 h 30 min"], // 12 h (1700/950 − 1) = 9.47 h
+  ])(
+    "is said as a person sets it, rounded up: a drop of %d Pa, at most %d Pa",
+    (drop, limit, said) => {
+      const [action] = judged(drop, within(limit)).actions.filter(({ code }) =>
+        code.endsWith("hold-longer"),
+      );
+      expect(action && explain(action, pressureTest)).toBe(`Hold about ${said} longer.`);
+    },
+  );
+
   it("of a limit on the rate lasts until the distance from it exceeds the uncertainty", () => {
     expect(further(500, perTwelve(1000))).toBeCloseTo(12, 4); // 1000/500
     expect(further(950, perTwelve(700))).toBeCloseTo(36, 4); // 1000/250

@@ -239,6 +239,10 @@ describe("a hold of a few readings by hand", () => {
       expect(codes(by5min(...list))).toEqual(["too-few-readings"]);
       expect(outcome).toBe("inconclusive");
       expect(actions.map(({ code }) => code)).toEqual(["vacuum-decay.watch-longer"]);
+      const [wait] = actions.map(
+        ({ values }) => (values as { duration?: Quantity<"duration"> }).duration,
+      );
+      expect(Number.isInteger(wait?.in(minute))).toBe(true); // nobody sets 7 min 30 s
       expect([fit, leak, atHoldEnd]).toEqual([undefined, undefined, undefined]);
     },
   );

@@ -50,7 +50,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.rate-implausible":
     "The rate, {rate}, is {ratio} times a full line, {full}: outside the plausible {low} to {high}.",
   "line-set.rate-fits-other-device":
-    "The rate, {rate}, is {ratio} times a full line, {full}. With the expansion device there, {low} to {high} is plausible.",
+    "The rate, {rate}, is {ratio} times a full line, {full}. With the expansion there, {low} to {high} is plausible.",
   "line-set.two-phase-liquid-line":
     "A rate below a full line is right where the liquid expands outdoors: the line then carries liquid and vapor.",
   "line-set.rate-too-high": "The rate, {rate}, is above a full line.",
