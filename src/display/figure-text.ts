@@ -8,7 +8,7 @@ import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import type { UnitSystem } from "./display-units.ts";
 import { type Numbers, numbersOf } from "./format-number.ts";
-import { quantityText } from "./format-quantity.ts";
+import { quantityText, shownUnit } from "./format-quantity.ts";
 import type { UnitLanguage } from "./unit-words.ts";
 
 /**
@@ -36,6 +36,8 @@ export interface FigureTextOptions {
  * an instrument, whose step is handed on, or computed keeps them. Rounding can make 20.04 A and a limit of 20 A look
  * the same. Given the other figures of the sentence, the
  * function takes as many digits as it needs to tell a figure from each of its kind that is another.
+ *
+ * Figures of one kind and of like size that were entered in several units stand in that of the first of them.
  *
  * @param options - System, units of single kinds, locale, language.
  * @returns A function from a figure, the step of its instrument if it is known, and the figures beside which
@@ -69,13 +71,14 @@ export function figureText(
     if (unit !== undefined) requireUnit(`options.units.${kind}`, unit, kind as Kind);
   }
   const numbers = numbersOf(locale, language);
-  const text = (figure: Figure, resolution: unknown, finer: number, trim = false): string => {
-    if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
-    const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : undefined;
-    const options = { system, unit, resolution } as never;
-    return quantityText(figure as never, options, numbers, finer, trim);
-  };
   return (figure, resolution, beside = []) => {
+    const shared = unitOfAll(figure, beside, system);
+    const text = (figure: Figure, resolution: unknown, finer: number, trim = false): string => {
+      if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
+      const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : shared;
+      const options = { system, unit, resolution } as never;
+      return quantityText(figure as never, options, numbers, finer, trim);
+    };
     const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
     for (let finer = 0; ; finer++) {
       const shown = text(figure, resolution, finer);
@@ -97,6 +100,22 @@ function isAnother(figure: Figure, other: Figure): boolean {
   }
   if (typeof one !== "number" || typeof two !== "number") return false;
   return Math.abs(one - two) > 1e-9 * Math.max(Math.abs(one), Math.abs(two));
+}
+
+/** The unit of the first figure of a kind in a sentence, for all that are of like size and were entered in another. */
+function unitOfAll(
+  figure: Figure,
+  beside: readonly Figure[],
+  system: UnitSystem,
+): Unit<Kind> | undefined {
+  if (!isQuantity(figure) || /^(?:length|mass|duration)$/.test(figure.kind)) return undefined; // of two units at once
+  const same = (one: Figure): one is AnyQuantity => isQuantity(one) && one.kind === figure.kind;
+  const [first = figure, ...rest] = beside.filter(same);
+  const like = rest.every(({ si }) => Math.abs(Math.log10(Math.abs(si / first.si))) < 2);
+  const [unit, ...others] = [first, ...rest, figure].map((one) =>
+    shownUnit<Kind>(one as never, { system }),
+  );
+  return like && others.some((one) => one !== unit) ? unit : undefined;
 }
 
 /** The other figure in the unit in which this one comes, so that their texts can be compared. */

@@ -107,10 +107,20 @@ describe("a figure for a reader", () => {
     expect(both.map((it) => show(it, undefined, both))).toEqual([first, second]);
   });
 
+  it("shows figures of one kind in the unit of the first, where they are of like size", () => {
+    const shown = (system: "SI" | "inch-pound", ...figures: u.AnyQuantity[]) =>
+      figures.map((one) => figureText({ system })(one, undefined, figures));
+    expect(shown("SI", u.kPag(3700), u.MPag(3.8))).toEqual(["3700 kPag", "3800 kPag"]);
+    expect(shown("SI", u.MPag(3.7), u.barg(38))).toEqual(["3.7 MPag", "3.8 MPag"]);
+    expect(shown("inch-pound", micron(300), torr(0.5))).toEqual(["300 micron", "500 micron"]);
+    expect(shown("inch-pound", micron(300), psia(14.7))).toEqual(["300 micron", "14.7 psia"]);
+    expect(shown("inch-pound", u.lb(3.25), u.oz(2))).toEqual(["3 lb 4 oz", "2.0 oz"]);
+  });
+
   it("tells a reading from a limit that was stated in another unit of the reader's system", () => {
     const show = figureText({ system: "SI" });
     const both = [u.kPa(20.04), u.bar(0.2)];
-    expect(both.map((it) => show(it, undefined, both))).toEqual(["20.04 kPa", "0.2000 bar"]);
+    expect(both.map((it) => show(it, undefined, both))).toEqual(["20.04 kPa", "20.00 kPa"]);
   });
 
   it("never shows two figures that differ alike (property)", () => {

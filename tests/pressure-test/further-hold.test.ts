@@ -66,7 +66,7 @@ describe("the further hold", () => {
   it.each([
     [600, 1500, "38 h"], // 12 h (2500/600 − 1) = 38 h
     [900, 700, "11 h"], // 12 h (1700/900 − 1) = 10.67 h
-    [950, 700, "9 h 30 min"], // 12 h (1700/950 − 1) = 9.47 h
+    [950, 700, "9.5 h"], // 12 h (1700/950 − 1) = 9.47 h
   ])(
     "is said as a person sets it, rounded up: a drop of %d Pa, at most %d Pa",
     (drop, limit, said) => {
