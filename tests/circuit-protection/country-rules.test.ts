@@ -91,7 +91,7 @@ describe("Canada", () => {
     expect(low.outcome).toBe("inconclusive");
     expect(codes(low.reasons)[0]).toBe("not-confirmed");
     expect(sentences(low.actions ?? [])).toEqual([
-      "Have it checked by the text of CEC 2024, Section 14.",
+      "Have it checked by the text of CEC 2024, 14-012.",
     ]);
   });
 

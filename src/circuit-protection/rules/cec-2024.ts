@@ -74,7 +74,7 @@ const points = (): CircuitRules["points"] => ({
   "marked-values": clause("28-202"),
   "device-ratings": clause("table 13"),
   poles: clause("14-010"),
-  "voltage-marking": clause("Section 14", "missing"),
+  "voltage-marking": clause("14-012", "secondary"), // ratings sufficient for the voltage employed
   overload: clause("14-104, table 13"),
   ampacity: clause("tables 2 and 4"),
   terminations: clause("4-006"),
