@@ -2,10 +2,12 @@
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover who may release a hold: licensed practice and local code say that.
 
+import { oneOf } from "../quantity/check.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
 import type { HoldName, HoldState, StepName } from "./names.ts";
+import type { Construction } from "./record-equipment.ts";
 import { type Covering, lastOfEachRun } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
@@ -100,6 +102,35 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
     },
   }));
   return { ...step, outcome, checks } as Tried;
+}
+
+/**
+ * What has to wait for which steps, before anything is done: the hold points of a job with this construction, in the
+ * order of the work. Several indoor units share them: no valve is opened while a line of the system is still tested.
+ *
+ * @param construction - How the unit is built: what is not opened on site is not tested there.
+ * @returns A statement for each hold point.
+ * @throws {@link InvalidInputError} when it is none of the constructions.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { holdsAhead } from "hvac-install-math/commissioning";
+ *
+ * holdsAhead("split").map(({ values }) => values.hold).join(", ");
+ * // => commissioning.hold.add-charge, commissioning.hold.open-valves, commissioning.hold.power-on
+ * holdsAhead("monobloc").length; // => 1
+ * ```
+ */
+export function holdsAhead(construction: Construction): readonly CommissioningStatement[] {
+  oneOf("construction", construction, ["split", "quick-connect", "monobloc"]);
+  const held = (name: HoldName, steps: readonly StepName[]) =>
+    say("commissioning.held", { hold: holdWord(name), steps: steps.map(stepWord) });
+  const power = held("power-on", ["circuit", "supply"]);
+  if (construction === "monobloc") return [power];
+  if (construction === "quick-connect") return [held("open-valves", ["room-limit"]), power];
+  return [held("add-charge", before.charge), held("open-valves", before.valves), power];
 }
 
 /** When something was done, as often as it was; a date may be unknown. */

@@ -38,7 +38,7 @@ export type { CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
 export { completeRecord, type Files } from "./complete-record.ts";
 export type { FieldPath } from "./field-path.ts";
 export { recordShape } from "./generated/record-shape.ts";
-export type { HoldPoint } from "./hold-points.ts";
+export { type HoldPoint, holdsAhead } from "./hold-points.ts";
 export { type ManualCharge, manualCharge } from "./manual-charge.ts";
 export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
 export type { OwnVerdict } from "./own-verdict.ts";

@@ -1,18 +1,22 @@
 // What will the running unit show? Gauges by mode and weather, or air and current where no gauge belongs.
 // Follows operating-check; air and current by commissioning. Does not cover the charge: a window does not tell it.
 import { cite } from "../assessment/assessment.ts";
-import { type OperatingReading, usualAirDifference } from "../commissioning/index.ts";
+import { holdsAhead, type OperatingReading, usualAirDifference } from "../commissioning/index.ts";
 import { expectedPressures, type RunningUnit } from "../operating-check/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Job, stated } from "./job.ts";
 import { item, type Share, shareOf, together } from "./share.ts";
 import { say } from "./statements.ts";
 
-/** What to expect of every reading that is planned. */
+/** What has to wait until its proof is there, and what to expect of every reading that is planned. */
 export function operationShare(job: Job): Share {
   const { record, construction } = job;
   const planned: readonly OperatingReading[] = record.operation?.length ? record.operation : [{}];
+  const holds = holdsAhead(construction).map((one) =>
+    item("operation", one, [cite("common-practice")]),
+  );
   return together([
+    { set: holds },
     ...planned.map((one, i) =>
       construction !== "split" || one.airSide
         ? airShare(one, `operation[${i}]`)

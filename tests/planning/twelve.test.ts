@@ -273,3 +273,26 @@ describe.each(Object.entries(expected))("the plan of %s", (name, rows) => {
     });
   });
 });
+
+describe("what has to wait", () => {
+  const held = (name: string) =>
+    plan(name).set.flatMap(({ code, values }) =>
+      code === "commissioning.held"
+        ? [
+            `${String(values.hold)}: ${[values.steps].flat().map(String).join()}`.replace(
+              /commissioning\.(hold|step)\./g,
+              "",
+            ),
+          ]
+        : [],
+    );
+
+  it("is in the plan: charge and valves until test, evacuation and rooms, power until circuit and supply", () => {
+    const proofs = "pressure-test,evacuation,room-limit";
+    const whole = [`add-charge: ${proofs}`, `open-valves: ${proofs}`, "power-on: circuit,supply"];
+    expect(held("Heron Cabin")).toEqual(whole);
+    expect(held("Three Finches")).toEqual(whole); // all heads wait for each other
+    expect(held("Quick Wren")).toEqual(["open-valves: room-limit", "power-on: circuit,supply"]);
+    expect(held("North Stove")).toEqual(["power-on: circuit,supply"]);
+  });
+});

@@ -61,6 +61,7 @@ export const stays: Readonly<Record<string, string>> = {
   manualCharge: "the record has a codec, and so has the verdict of the rule",
   circuitRulesNamed: "a rule set travels by its name",
   usualAirDifference: "two figures of the library",
+  holdsAhead: "statements of the library for a construction",
   fromVersion1: "its argument is the form in which the record of the first version travels",
   assessInstallationInput: "the record has a codec",
   planInstallationInput: "the record has a codec",

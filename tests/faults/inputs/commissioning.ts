@@ -30,6 +30,7 @@ export const inputs: Inputs<typeof commissioning> = {
   amend: [[{ version: 2, runs: [{ tubing: { length: ft(36) } }] }, change]],
   assessInstallation: [[small, { rules: [nec2023] }]],
   circuitRulesNamed: [["nfpa-70-2023", [nec2023]]],
+  holdsAhead: [["split"], ["quick-connect"], ["monobloc"]],
   indoorLift: [[{ version: 2, runs: [...small.runs, ...small.runs] }]],
   manualCharge: [[small]],
   usualAirDifference: [["cooling"], ["heating"]],
