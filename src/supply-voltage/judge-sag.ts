@@ -3,6 +3,7 @@
 // Does not cover the dip of a start, which is only reported.
 import type { Outcome } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { ampere, volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { say } from "./statements.ts";
@@ -20,6 +21,12 @@ const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0
 const volts = (sets: readonly PlainReading[]) => mean(sets.map((one) => mean(one.volts)));
 const amps = (sets: readonly PlainReading[]) =>
   sets.every((one) => one.amps.length) ? mean(sets.map((one) => mean(one.amps))) : undefined;
+
+const wiring = /* @__PURE__ */ frozen([
+  /* @__PURE__ */ say("supply-voltage.check-wiring"),
+  /* @__PURE__ */ say("supply-voltage.read-at-service"),
+]);
+const atFullLoad = /* @__PURE__ */ say("supply-voltage.measure-at-full-load");
 
 /** What the sag says. */
 export interface SagPart extends SupplyPart {
@@ -48,16 +55,20 @@ export function judgeSag(evidence: SupplyEvidence): SagPart {
   });
   const { share } = sag;
   const findings: SupplyFinding[] = [];
-  if (share.si > 0.05) {
-    const shown = percent(rounded(share.in(percent), 1));
-    findings.push(noted(say("supply-voltage.large-sag", { share: shown })));
-  }
+  const large = say("supply-voltage.large-sag", {
+    share: percent(rounded(share.in(percent), 1)),
+  });
   if (share.si < -0.05) {
     const shown = { load: volt(rounded(volts(load), 1)), rest: volt(rounded(volts(rest), 1)) };
     findings.push(noted(say("supply-voltage.rise-under-load", shown)));
   }
   const step = (loadCurrent ?? 0) - (restCurrent ?? 0);
-  const predicted = predict(evidence, sag, volts(rest), step, restCurrent ?? 0);
+  let predicted = predict(evidence, sag, volts(rest), step, restCurrent ?? 0);
+  if (share.si > 0.05) {
+    // Without currents nobody knows how far it goes on at full load.
+    if (predicted) findings.unshift(noted(large));
+    else predicted = { as: "inconclusive", said: large, actions: [...wiring, atFullLoad] };
+  }
   return {
     sag,
     findings: predicted ? [predicted, ...findings] : findings,
@@ -82,13 +93,11 @@ function predict(
   if (factor <= 0) return undefined;
   const { minimum } = plate;
   const there = rest - sag.value.si * factor;
-  const wiring = [say("supply-voltage.check-wiring"), say("supply-voltage.read-at-service")];
   const cause = "sag-at-full-load";
   if (there <= 0) {
     const said = say("supply-voltage.full-load-impossible", { current, minimum });
-    const again = say("supply-voltage.measure-at-full-load");
     return factor > 2
-      ? { as: "inconclusive", said, actions: [...wiring, again] }
+      ? { as: "inconclusive", said, actions: [...wiring, atFullLoad] }
       : { as: "fail", cause, said, actions: wiring };
   }
   const u = Math.hypot(errors.of(rest), sag.standardUncertainty.si * factor);
@@ -101,15 +110,15 @@ function predict(
   const values = { there: volt(rounded(there, 1)), minimum, current };
   if (outcome === "pass")
     return { as: "pass", said: say("supply-voltage.full-load-enough", values) };
-  const again = [say("supply-voltage.measure-at-full-load")];
   if (outcome === "inconclusive") {
-    return { as: outcome, said: say("supply-voltage.full-load-too-close", values), actions: again };
+    const said = say("supply-voltage.full-load-too-close", values);
+    return { as: outcome, said, actions: [atFullLoad] };
   }
   return factor > 2
     ? {
         as: "inconclusive",
         said: say("supply-voltage.full-load-far-off", values),
-        actions: [...wiring, ...again],
+        actions: [...wiring, atFullLoad],
       }
     : { as: "fail", cause, said: say("supply-voltage.full-load-too-low", values), actions: wiring };
 }
