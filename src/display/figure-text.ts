@@ -5,7 +5,7 @@ import type { Figure } from "../assessment/statement.ts";
 import { numberOf, objectOf, oneOf, requireUnit } from "../quantity/check.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import type { Unit } from "../quantity/quantity.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
 import type { UnitSystem } from "./display-units.ts";
 import { type Numbers, numbersOf } from "./format-number.ts";
 import { quantityText, shownUnit } from "./format-quantity.ts";
@@ -72,7 +72,7 @@ export function figureText(
   }
   const numbers = numbersOf(locale, language);
   return (figure, resolution, beside = []) => {
-    const shared = unitOfAll(figure, beside, system);
+    const shared = resolution ? undefined : unitOfAll(figure, beside, system);
     const text = (figure: Figure, resolution: unknown, finer: number, trim = false): string => {
       if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
       const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : shared;
@@ -102,20 +102,20 @@ function isAnother(figure: Figure, other: Figure): boolean {
   return Math.abs(one - two) > 1e-9 * Math.max(Math.abs(one), Math.abs(two));
 }
 
-/** The unit of the first figure of a kind in a sentence, for all that are of like size and were entered in another. */
+/** The unit of the first figure of this kind in a sentence, where all are of like size and none is of two units at once. */
 function unitOfAll(
   figure: Figure,
   beside: readonly Figure[],
   system: UnitSystem,
 ): Unit<Kind> | undefined {
-  if (!isQuantity(figure) || /^(?:length|mass|duration)$/.test(figure.kind)) return undefined; // of two units at once
-  const same = (one: Figure): one is AnyQuantity => isQuantity(one) && one.kind === figure.kind;
-  const [first = figure, ...rest] = beside.filter(same);
-  const like = rest.every(({ si }) => Math.abs(Math.log10(Math.abs(si / first.si))) < 2);
-  const [unit, ...others] = [first, ...rest, figure].map((one) =>
-    shownUnit<Kind>(one as never, { system }),
-  );
-  return like && others.some((one) => one !== unit) ? unit : undefined;
+  if (!isQuantity(figure) || ["length", "mass", "duration"].includes(figure.kind)) return undefined;
+  const all = beside.filter(
+    (one) => isQuantity(one) && one.kind === figure.kind,
+  ) as Quantity<Kind>[];
+  const [first] = all;
+  return first && all.every(({ si }) => Math.abs(Math.log10(Math.abs(si / first.si))) < 2)
+    ? shownUnit(first, { system })
+    : undefined;
 }
 
 /** The other figure in the unit in which this one comes, so that their texts can be compared. */

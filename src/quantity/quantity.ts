@@ -233,7 +233,7 @@ export class Quantity<in out K extends Kind> {
       throw new InvalidInputError({
         argument: "+ or ==",
         value: String(this),
-        allowed: "plus(), minus() and equals(); in a text, a template literal or toString()",
+        allowed: "plus(), minus(), equals(); for text a template literal",
       });
     }
     return hint === "string" ? this.toString() : this.si;

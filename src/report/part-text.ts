@@ -17,8 +17,6 @@ import { wordsOf } from "./words.ts";
  * @returns The words, such as `Run office`; empty for a statement on the whole record, and for what the record has once.
  * @throws {@link InvalidInputError} when the part is no text, or the record or the language is no object.
  *
- * Source: none; the words are those of the language.
- *
  * @example
  * ```ts
  * import { english } from "hvac-install-math/language/en";

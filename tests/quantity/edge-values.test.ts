@@ -134,7 +134,7 @@ describe("what JavaScript's operators do", () => {
 
   it("+ throws, with a quantity, a number and a text", () => {
     const message =
-      "+ or ==: 118 psig is not allowed; allowed: plus(), minus() and equals(); in a text, a template literal or toString()";
+      "+ or ==: 118 psig is not allowed; allowed: plus(), minus(), equals(); for text a template literal";
     for (const other of [b, 2, " psig"]) {
       expect(() => a + other).toThrow(message);
       expect(() => other + a).toThrow("+ or ==");
