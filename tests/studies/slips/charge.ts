@@ -369,8 +369,8 @@ export const chargeSlips: readonly Slip[] = [
       "rate-lb-for-oz",
       "0.16 lb/ft for 0.16 oz/ft",
       { rate: lbPerFt(0.16) },
-      "unknowable",
-      "by itself the rule does not know the tube: liquidChargePlausibility and the record hold it against the line",
+      "inconclusive",
+      "more than a liquid line of any size holds, though the rule by itself does not know the tube",
     ],
     [
       "factory-kg-for-oz",
