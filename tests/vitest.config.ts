@@ -71,8 +71,6 @@ const config: ViteUserConfig = defineConfig({
         test: {
           name: "studies",
           include: ["tests/studies/**/*.study.test.ts"],
-          // On demand: it still finds places that are refused under another name, or overlooked, and runs out of memory.
-          exclude: process.argv.join().includes("bad-values") ? [] : ["tests/studies/bad-values*"],
           testTimeout: 1_800_000,
         },
       },

@@ -36,9 +36,13 @@ export function checkRecord(record: unknown): InstallationRecord {
 
 const check = /* @__PURE__ */ checkOf<InstallationRecord>(recordShape);
 
+/** More runs than any outdoor unit serves, and more circuits than feed one. */
+const most = { max: 200 };
+
 /** Runs are told apart by their names. */
-function requireNames({ runs = [] }: InstallationRecord): void {
-  numberOf("runs.length", runs.length, { max: 200 }); // more than any outdoor unit serves
+function requireNames({ runs = [], power }: InstallationRecord): void {
+  numberOf("runs.length", runs.length, most);
+  numberOf("power.circuits.length", power?.circuits?.length ?? 0, most);
   const seen = new Set<string>();
   for (const [i, { name }] of runs.entries()) {
     if (name === undefined) continue;

@@ -70,7 +70,10 @@ export function planInstallation(
   options: PlanInstallationOptions,
 ): InstallationPlan {
   const { rules, onFile = {} } = objectOf("options", options);
-  const job = jobOf(completeRecord(record, onFile), listOf("options.rules", rules));
+  const sets = listOf("options.rules", rules, 100).map((one, i) =>
+    objectOf(`options.rules[${i}]`, one),
+  );
+  const job = jobOf(completeRecord(record, onFile), sets);
   const { bring, set, check, ask, cautions } = together(parts.map((part) => part(job)));
   const cited = new Map<string, Citation>();
   for (const { sources } of [...bring, ...set, ...check]) {

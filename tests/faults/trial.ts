@@ -2,7 +2,7 @@
 import { isInvalidInputError } from "hvac-install-math/quantity";
 import { type BadValue, badValuesFor, trapped } from "./bad-value.ts";
 import type { AnyFunction, Subject } from "./catalogue.ts";
-import { exceptions, untried } from "./exceptions.ts";
+import { exceptions } from "./exceptions.ts";
 import { faultsIn, type Path, pathText, placesIn, replaced } from "./walk.ts";
 
 /** Longest wait in ms; a list of 2e4 is looked at row by row. */
@@ -82,7 +82,6 @@ export function complaintsOf({ name, act, calls }: Subject): string[] {
     for (const { path, value } of placesIn(args)) {
       const place = pathText([parameters[path[0] as number] ?? "?", ...path.slice(1)]);
       for (const one of badValuesFor(value)) {
-        if (untried.some(([pattern]) => pattern.test(`${name} ${place} = ${one.name}`))) continue;
         const given = replaced(args, path, one.value) as unknown[];
         const wrong = trialOf({ act, args: given, path, one, parameters, words });
         const complaint = `${name} ${place} = ${one.name}: ${wrong}`;
