@@ -6,13 +6,15 @@ import { type Finding, isOver, refuse, type Walk } from "./walk.ts";
 /** The visit of a value that may have one of several forms. */
 export function alternatives(visits: readonly Visit[]): Visit {
   const allowed = visits.map((one) => one.allowed).join(" or ");
+  const hint = visits.find((one) => one.hint)?.hint; // a figure, where it is that or a list of such
   return {
     allowed,
+    hint,
     fits: (value) => visits.some((one) => one.fits(value)),
     of(value, walk) {
       const meant = visits.filter((one) => one.fits(value));
       const [only] = meant;
-      if (!only) return refuse(walk, value, allowed);
+      if (!only) return refuse(walk, value, allowed, hint);
       if (meant.length === 1) return only.of(value, walk);
       let likeliest: readonly Finding[] = [];
       for (const one of meant) {
