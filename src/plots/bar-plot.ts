@@ -55,7 +55,7 @@ export function barPlot(plot: BarPlot): string {
     const parts = bars.map((bar, i) =>
       barOf(bar, x, step * (i + 0.5), Math.min(6, step - 2), frame),
     );
-    const said = `${reader.headline(outcome, result)}. ${description}`;
+    const said = `${outcome}${reader.word("plots.colon")} ${result}. ${description}`;
     return pictureOf({ frame, description: said }, [120, 28], parts);
   }
   const { parts, bottom: top } = wordsAbove(plot);

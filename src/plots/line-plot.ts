@@ -66,7 +66,11 @@ export function wordsAbove({
     bottom += 19;
     parts.push(label(row, 0, bottom, { "font-size": 15, "font-weight": 600 }));
   }
-  for (const [i, row] of wrapped(reader.headline(outcome, result), textSize, width).entries()) {
+  for (const [i, row] of wrapped(
+    `${outcome}${reader.word("plots.colon")} ${result}`,
+    textSize,
+    width,
+  ).entries()) {
     bottom += 18;
     // The outcome stands out: it is the first word of the first row.
     const [word, rest] = i === 0 ? [outcome, row.slice(outcome.length)] : ["", row];

@@ -14,7 +14,7 @@ import { listOf, objectOf, oneOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { day, hour, minute, second } from "../quantity/units/time.ts";
-import { type PlotLanguage, type PlotStatement, type PlotStatements, say } from "./statements.ts";
+import type { PlotLanguage, PlotStatement, PlotStatements } from "./statements.ts";
 
 /** What a picture asks of its reader. */
 export interface Reader {
@@ -27,8 +27,6 @@ export interface Reader {
     readonly outcome: string;
     readonly sentences: string;
   };
-  /** The outcome in a word, and the result behind it. */
-  readonly headline: (outcome: string, result: string) => string;
   /** A number of an axis. */
   readonly number: (value: number, decimals: number) => string;
   /** The unit in which a quantity of this size is shown. */
@@ -68,10 +66,6 @@ export function readerOf(
       const result = explained({ code: "plots.outcome", values: { outcome: code } });
       return { outcome: label(code, language), sentences: [result, ...said].join(" ") };
     },
-    headline: (outcome, result) =>
-      explained(
-        say("plots.headline", { outcome: { verbatim: outcome }, result: { verbatim: result } }),
-      ),
     number: (value, decimals) => numbers.fixed(value, decimals),
     unitFor: (quantity) => shownUnit(quantity, { system, units }),
     timeUnitFor: (seconds) => units.duration ?? timeUnitFor(seconds),

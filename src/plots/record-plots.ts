@@ -103,7 +103,7 @@ export function recordPlots(
   const own = (plot: string, i = 0, title?: string): PlotOptions => ({
     ...reader,
     title,
-    id: [...(id === undefined ? [] : [id]), plot, ...(i === 0 ? [] : [i + 1])].join("-"),
+    id: [id, plot, i && i + 1].filter(Boolean).join("-"),
   });
   const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
     const test = holdOf(record, part);

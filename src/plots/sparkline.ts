@@ -20,11 +20,11 @@ export function sparkline({ frame, outcome, result, description, x, panels }: Li
     ),
     ...bands.flatMap(({ points }) => points.flatMap(([, low, high]) => [low, high])),
   ];
-  const { number } = frame.reader;
+  const { number, word } = frame.reader;
   const between = [edge, width - edge] as const;
   const along = axisOf({ values: x, between, count: 2, isRound: false }, number);
   const up = { values, between: [height - edge, edge] as const, count: 2, isRound: false };
   const shapes = shapesOf(panel, along, axisOf(up, number), frame.colors);
-  const said = `${frame.reader.headline(outcome, result)}. ${description}`;
+  const said = `${outcome}${word("plots.colon")} ${result}. ${description}`;
   return pictureOf({ frame, description: said }, [width, height], [shapes]);
 }

@@ -61,7 +61,7 @@ export interface PlotStatements {
   "plots.start": None;
   "plots.end": None;
   // the line under the heading: outcome first
-  "plots.headline": { readonly outcome: Verbatim; readonly result: Verbatim };
+  "plots.colon": None;
   "plots.outcome": { readonly outcome: `assessment.outcome.${Outcome}` };
   "plots.drop-with-limit": Dropped & { readonly limit: Loss };
   "plots.drop-without-limit": Dropped;

@@ -2,7 +2,7 @@
 // Follows places.ts, as the report itself does.
 // Does not cover the step: its word is `commissioning.step.<name>` of the language, by `label`.
 import type { InstallationRecord } from "../commissioning/index.ts";
-import { objectOf, refuse } from "../quantity/check.ts";
+import { objectOf, textOf } from "../quantity/check.ts";
 import { placeText } from "./places.ts";
 import type { ReportOptions } from "./report-options.ts";
 import { wordsOf } from "./words.ts";
@@ -38,7 +38,9 @@ export function partText(
   record: InstallationRecord,
   language: ReportOptions["language"],
 ): string {
-  if (part !== undefined && typeof part !== "string") refuse("part", part, "a path, or nothing");
   const words = wordsOf(objectOf("language", language));
-  return placeText({ record: objectOf("record", record), words, figure: String }, part ?? "");
+  return placeText(
+    { record: objectOf("record", record), words, figure: String },
+    textOf("part", part ?? ""),
+  );
 }

@@ -214,9 +214,7 @@ describe("words in a picture", () => {
       Object.entries(plots.messages).map(([code, message]) => [
         code,
         typeof message === "string"
-          ? code === "plots.headline" // begins with the outcome, which stands out
-            ? `${message} [${code}]`
-            : `[${code}] ${message}`
+          ? `[${code}] ${message}`
           : { ...message, one: `[${code}] ${message.one}`, other: `[${code}] ${message.other}` },
       ]),
     );

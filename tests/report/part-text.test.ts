@@ -45,5 +45,5 @@ it("has no path left for any statement of a record", () => {
 });
 
 it("refuses what is no path", () => {
-  expect(() => partText(3 as never, record, english)).toThrow("a path");
+  expect(() => partText(3 as never, record, english)).toThrow("part");
 });

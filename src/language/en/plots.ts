@@ -24,7 +24,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "plots.start": "start",
   "plots.end": "end",
 
-  "plots.headline": "{outcome}: {result}",
+  "plots.colon": ":",
   "plots.outcome": "Result: {outcome}.",
   "plots.drop-with-limit": "drop {drop} ± {uncertainty}, limit {limit}",
   "plots.drop-without-limit": "drop {drop} ± {uncertainty}, no limit given",

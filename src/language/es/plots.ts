@@ -24,7 +24,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "plots.start": "inicio",
   "plots.end": "final",
 
-  "plots.headline": "{outcome}: {result}",
+  "plots.colon": ":",
   "plots.outcome": "Resultado: {outcome}.",
   "plots.drop-with-limit": "caída {drop} ± {uncertainty}, límite {limit}",
   "plots.drop-without-limit": "caída {drop} ± {uncertainty}, sin límite indicado",

@@ -25,7 +25,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "plots.start": "début",
   "plots.end": "fin",
 
-  "plots.headline": "{outcome} : {result}",
+  "plots.colon": " :",
   "plots.outcome": "Résultat : {outcome}.",
   "plots.drop-with-limit": "chute {drop} ± {uncertainty}, limite {limit}",
   "plots.drop-without-limit": "chute {drop} ± {uncertainty}, sans limite donnée",
