@@ -113,7 +113,7 @@ function unitOfAll(
     (one) => isQuantity(one) && one.kind === figure.kind,
   ) as Quantity<Kind>[];
   const [first] = all;
-  return first && all.every(({ si }) => Math.abs(Math.log10(Math.abs(si / first.si))) < 2)
+  return first && all.every(({ si }) => si / first.si > 0.01 && si / first.si < 100)
     ? shownUnit(first, { system })
     : undefined;
 }

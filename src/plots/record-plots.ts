@@ -76,17 +76,8 @@ export function recordPlots(
     "language" | "system" | "units" | "locale" | "id" | "form" | "width" | "colors"
   >,
 ): readonly RecordPlot[] {
-  const {
-    language,
-    system,
-    units,
-    locale,
-    id,
-    form,
-    width = 360,
-    colors,
-  } = objectOf("options", options);
-  const reader = whole<PlotOptions>({ language, system, units, locale, form, width, colors });
+  const { id, ...given } = objectOf("options", options);
+  const reader: PlotOptions = { width: 360, ...whole<PlotOptions>(given) };
   const { word } = readerOf(reader);
   const { steps } = objectOf("assessment", assessment);
   const checks = listOf("assessment.steps", steps).flatMap((step, i) =>
