@@ -4,9 +4,9 @@
 // Does not cover short-circuit ratings: compare them with the available fault current (110.9, 440.10).
 import type { Quantity } from "../quantity/quantity.ts";
 import type { FaultEnergy } from "./adiabatic.ts";
+import type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
 import type { Material } from "./conductor-size.ts";
 import type { Supply } from "./connection.ts";
-import type { DeviceKind, EquipmentKind } from "./minimum-conductor.ts";
 import type {
   CircuitRules,
   RuleFamily,

@@ -12,6 +12,7 @@ export * from "./assess-nameplate.ts";
 export type { CircuitDrop } from "./circuit-drop.ts";
 export * from "./circuit-from-nameplate.ts";
 export * from "./circuit-input.ts";
+export type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
 export * from "./compare-supplies.ts";
 export * from "./compressor-protection.ts";
 export {
@@ -32,8 +33,6 @@ export { heaterCurrent } from "./heater-current.ts";
 export type { Load, OperatingMode } from "./loads.ts";
 export {
   type ConductorDemand,
-  type DeviceKind,
-  type EquipmentKind,
   largestDeviceOnConductor,
   minimumConductor,
 } from "./minimum-conductor.ts";

@@ -9,6 +9,7 @@ import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
+import type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
 import type { Material } from "./conductor-size.ts";
 import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
@@ -16,17 +17,6 @@ import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
 import { say } from "./statements.ts";
 import { cell, sizesOf, step } from "./table.ts";
 import { type AmpacityInput, ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
-
-/**
- * `motor-compressor`: Article 440, where the unit's own overload protects the conductors. `other`: heaters,
- * air handlers with heat and the like, whose conductors the device protects.
- *
- * Source: NFPA 70 (2023), 240.4(G).
- */
-export type EquipmentKind = "motor-compressor" | "other";
-
-/** Fuse or breaker. */
-export type DeviceKind = "breaker" | "fuse";
 
 /**
  * Largest device that protects a conductor of a general circuit: the next standard size above its ampacity

@@ -6,14 +6,9 @@ import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
+import type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
 import { type EquipmentGrounding, groundingOf } from "./equipment-grounding.ts";
-import {
-  beyondTable,
-  type DeviceKind,
-  type EquipmentKind,
-  type PlainDemand,
-  smallestConductor,
-} from "./minimum-conductor.ts";
+import { beyondTable, type PlainDemand, smallestConductor } from "./minimum-conductor.ts";
 import { type PermittedDevices, permittedDevices } from "./permitted-devices.ts";
 import { type RequiredDisconnect, requiredDisconnect } from "./required-disconnect.ts";
 import type { Route } from "./route.ts";

@@ -9,7 +9,7 @@ import {
   type Verbatim,
 } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import type { DeviceKind } from "./minimum-conductor.ts";
+import type { DeviceKind } from "./circuit-kinds.ts";
 import type { RuleAdvice, RulePoint } from "./rules/circuit-rules.ts";
 
 type Current = Quantity<"current">;
