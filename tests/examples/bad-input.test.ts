@@ -64,7 +64,7 @@ describe("bad input ends with exit code 2, writes nothing and names", () => {
     const from = /("maximumOvercurrentProtection": .*"value": )20/;
     change(folder, "record.json", from, "$110");
     expect(message()).toMatch(
-      /^record\.json, equipment\.maximumOvercurrentProtection: .*10 A\. MOP below MCA/,
+      /^record\.json, equipment\.maximumOvercurrentProtection: .*10 A; at least 12\.4 A allowed\. MOP below MCA/,
     );
   });
 
