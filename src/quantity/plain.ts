@@ -2,8 +2,7 @@
 // Follows the structured clone algorithm of HTML (WHATWG, 2.7.3, from memory), which takes plain objects, lists,
 // maps, sets, dates and buffers, and no functions. Does not check what the data mean: the codecs of wire do.
 import { unitNamed } from "./catalogue.ts";
-import { describe, isOfKind } from "./check.ts";
-import { InvalidInputError } from "./errors.ts";
+import { isOfKind, refuse } from "./check.ts";
 import { fromJSON } from "./json.ts";
 import type { Kind } from "./kinds.ts";
 import type { Quantity, QuantityJson, Unit } from "./quantity.ts";
@@ -35,11 +34,11 @@ function isRecord(value: object): boolean {
 
 /** A copy in which `turn` has had each part; what is neither a list, a map, a set nor plain fields stays as it is. */
 function copied(value: unknown, turn: Turn, path: string, within: Set<object>): unknown {
-  if (typeof value === "symbol") return refused(path, value, "data");
+  if (typeof value === "symbol") return refuse(path, value, "data");
   if ((typeof value !== "object" && typeof value !== "function") || value === null) return value;
   const turned = turn(value, path);
   if (turned !== undefined) return turned;
-  if (within.has(value)) return refused(path, "a value inside itself", "data without rings");
+  if (within.has(value)) return refuse(path, value, "data that does not hold itself");
   within.add(value);
   const inner = (one: unknown, at: string) => copied(one, turn, `${path}${at}`, within);
   let copy: unknown = value;
@@ -53,11 +52,6 @@ function copied(value: unknown, turn: Turn, path: string, within: Set<object>): 
   }
   within.delete(value);
   return copy;
-}
-
-function refused(argument: string, value: unknown, allowed: string): never {
-  const shown = typeof value === "string" ? value : describe(value);
-  throw new InvalidInputError({ argument, value: shown, allowed });
 }
 
 /**
@@ -86,7 +80,7 @@ export function toPlain<T>(value: T): Plain<T> {
     if (isOfKind(one)) return (one as Quantity<Kind>).toJSON();
     if (typeof one !== "function") return undefined;
     const { kind, symbol } = one as Partial<Unit<Kind>>;
-    return kind && symbol ? { kind, unit: symbol } : refused(path, one, "data");
+    return kind && symbol ? { kind, unit: symbol } : refuse(path, one, "data");
   };
   return copied(value, turn, "value", new Set()) as Plain<T>;
 }

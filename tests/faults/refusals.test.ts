@@ -123,7 +123,6 @@ const literal: Readonly<Record<string, readonly [count: number, reason: string]>
   "assessment/uncertainty.ts": [3, "correlations, which no form asks for"],
   "field-text/parse-quantity.ts": [1, "options of a program"],
   "quantity/json.ts": [1, "data of a program"],
-  "quantity/plain.ts": [1, "data of a program"],
   "quantity/products.ts": [1, "kinds that do not multiply: the compiler says so"],
   "quantity/quantity.ts": [1, "a quantity added with +: the compiler says so"],
   "refrigerants/bulk.ts": [1, "arrays of a program"],
