@@ -1,7 +1,7 @@
 // What can be said of figures that cannot be right, and of air and current? Every code with its values.
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover the other statements of this module: see statements.ts.
-import type { None } from "../assessment/statement.ts";
+import type { None, Verbatim } from "../assessment/statement.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { FieldWord, ModeWord } from "./words.ts";
@@ -28,14 +28,6 @@ export interface Doubted {
   };
   "commissioning.room-height-odd": Heights;
   "commissioning.ceiling-odd": Heights;
-  "commissioning.floor-area-large": {
-    readonly area: Quantity<"area">;
-    readonly usual: Quantity<"area">;
-  };
-  "commissioning.volume-large": {
-    readonly volume: Quantity<"volume">;
-    readonly usual: Quantity<"volume">;
-  };
   "commissioning.unit-high": { readonly height: Length; readonly usual: Length };
   "commissioning.factory-charge-odd": {
     readonly charge: Mass;
@@ -61,6 +53,13 @@ export interface Doubted {
   "commissioning.temperature-odd": Odd<"temperature">;
   "commissioning.pressure-odd": Odd<"gaugePressure">;
   "commissioning.mass-odd": Odd<"mass">;
+  "commissioning.area-odd": Odd<"area">;
+  "commissioning.power-odd": Odd<"power">;
+  "commissioning.entered-twice": { readonly field: FieldWord; readonly value: Verbatim };
+  "commissioning.grounding-thick": {
+    readonly grounding: Verbatim;
+    readonly conductor: Verbatim;
+  };
   "commissioning.rated-as-ampacity": { readonly rated: Current };
   "commissioning.drain-steep": {
     readonly slope: Quantity<"ratio">;

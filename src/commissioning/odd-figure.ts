@@ -14,6 +14,8 @@ const codes = {
   temperature: "commissioning.temperature-odd",
   gaugePressure: "commissioning.pressure-odd",
   mass: "commissioning.mass-odd",
+  area: "commissioning.area-odd",
+  power: "commissioning.power-odd",
 } as const;
 
 /** A doubt where a figure, if there is one, is not between two usual ones. */
@@ -21,8 +23,10 @@ export function oddFigure<K extends keyof typeof codes>(
   path: string,
   value: Quantity<K> | undefined,
   [low, high]: readonly [low: Quantity<K>, high: Quantity<K>],
+  action?: CommissioningStatement,
 ): Trial[] {
   if (!value || (isAtLeast(value.si, low.si) && isAtMost(value.si, high.si))) return [];
   const values = { field: fieldWord(path), value, low, high };
-  return [doubt(path, { code: codes[high.kind], values } as unknown as CommissioningStatement)];
+  const reason = { code: codes[high.kind], values } as unknown as CommissioningStatement;
+  return [doubt(path, reason, action)];
 }

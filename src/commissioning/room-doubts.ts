@@ -3,16 +3,18 @@
 // Does not cover the limit of the charge: charge-limit decides it.
 import { m, m2, m3 } from "../quantity/units/geometry.ts";
 import { doubt } from "./doubt.ts";
+import { oddFigure } from "./odd-figure.ts";
 import type { Room } from "./record-run.ts";
 import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
-const largestArea = 60; // m², of a room with one indoor unit
-const largestVolume = 180; // m³, of a room with one indoor unit
+/** Rooms with one indoor unit. */
+const areas = [/* @__PURE__ */ m2(4), /* @__PURE__ */ m2(60)] as const;
+const volumes = [/* @__PURE__ */ m3(8), /* @__PURE__ */ m3(180)] as const;
 const [lowestCeiling, highestCeiling] = [2, 4.5]; // m
 const highestUnit = 4; // m
 
-/** What cannot be right of a room, or is too large to be taken without a second figure. */
+/** What cannot be right of a room, or is too small or too large to be taken without a second figure. */
 export function doubtsOfRoom(room: Room, path: string, burns: boolean): Trial[] {
   const { floorArea, volume, ceilingHeight, installationHeight } = room;
   const doubts: Trial[] = [];
@@ -26,21 +28,16 @@ export function doubtsOfRoom(room: Room, path: string, burns: boolean): Trial[] 
     const reason = say("commissioning.ceiling-odd", { height: ceilingHeight, ...usual });
     doubts.push(doubt(`${path}.ceilingHeight`, reason));
   }
-  // A large room is what a small one looks like in the wrong unit: a second figure shows which it is.
-  if (burns && floorArea && floorArea.si > largestArea && !volume) {
-    const reason = say("commissioning.floor-area-large", {
-      area: floorArea,
-      usual: m2(largestArea),
-    });
-    const fields = ["commissioning.field.runs.room.volume"] as const;
+  // A room of another size is what one looks like in the wrong unit: a second figure shows which it is.
+  const [second, own] = burns ? ([volume, "volume"] as const) : ([floorArea, "floorArea"] as const);
+  if (!second) {
+    const fields = [`commissioning.field.runs.room.${own}`] as const;
     const action = say("commissioning.record-fields", { fields });
-    doubts.push(doubt(`${path}.floorArea`, reason, action));
-  }
-  if (!burns && volume && volume.si > largestVolume && !floorArea) {
-    const reason = say("commissioning.volume-large", { volume, usual: m3(largestVolume) });
-    const fields = ["commissioning.field.runs.room.floorArea"] as const;
-    const action = say("commissioning.record-fields", { fields });
-    doubts.push(doubt(`${path}.volume`, reason, action));
+    doubts.push(
+      ...(burns
+        ? oddFigure(`${path}.floorArea`, floorArea, areas, action)
+        : oddFigure(`${path}.volume`, volume, volumes, action)),
+    );
   }
   if (installationHeight && installationHeight.si > highestUnit) {
     const reason = say("commissioning.unit-high", {

@@ -2,23 +2,35 @@
 // Follows geometry and common practice, no source; a doubt leaves the run open, it never fails it.
 // Does not cover limits: line-set decides those.
 import { isAtMost } from "../quantity/limit.ts";
+import { Quantity } from "../quantity/quantity.ts";
+import { kW } from "../quantity/units/electricity.ts";
 import { liter, m, mL } from "../quantity/units/geometry.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
-import type { PlacedRun } from "./runs.ts";
+import { type PlacedRun, servesIndoorUnit } from "./runs.ts";
 import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
+import { fieldWord, verbatim } from "./words.ts";
 
 /** Coils and manifold of one run: a hose holds more than the least, the coils of 20 kW less than the most. */
 const coils = [/* @__PURE__ */ mL(10), /* @__PURE__ */ liter(30)] as const;
+
+/** A coil holds less than so many meters of the vapor line that serves it: 5.7 L on 3/8 in, 16 L on 5/8 in. */
+const largestCoil = 80;
+
+/** How much longer the way was paced off than the line became, at most. */
+const pacedOver = 1.25;
+
+/** Indoor units of split systems. */
+const heads = [/* @__PURE__ */ kW(1), /* @__PURE__ */ kW(35)] as const;
 
 /** Longest runs that manuals of split and small multi-split systems allow. */
 const longestRuns = [/* @__PURE__ */ m(3), /* @__PURE__ */ m(165)] as const;
 
 /** What cannot be right of a run. */
 export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
-  const { length, lift, liquid, vapor, otherVolume: vessels } = run.tubing ?? {};
+  const { length, lift, way, liquid, vapor, otherVolume: vessels } = run.tubing ?? {};
   const { run: limits, preChargedLength: ofAll } = job.record.equipment?.manual ?? {};
   const preCharged = run.manual?.preChargedLength ?? ofAll;
   const longest = run.manual?.run?.maximumLength ?? limits?.maximumLength;
@@ -38,13 +50,46 @@ export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
     doubts.push(...oddFigure("equipment.manual.run.maximumLift", highest, [m(0), longest]));
   }
   doubts.push(...oddFigure("equipment.manual.run.maximumLength", longest, longestRuns));
-  if (vessels?.si) doubts.push(...oddFigure(`${path}.tubing.otherVolume`, vessels, coils));
+  if (length && way) {
+    const longestWay = new Quantity(Number((pacedOver * length.si).toPrecision(3)), way.unit);
+    const none = new Quantity(0, way.unit);
+    doubts.push(...oddFigure(`${path}.tubing.way`, way, [none, longestWay]));
+  }
   const [thin, wide] = [liquid?.outsideDiameter, vapor?.outsideDiameter];
+  if (vessels?.si) {
+    const [hose, most] = coils;
+    const coil = wide ? (largestCoil * Math.PI * wide.si ** 2) / 4 : most.si;
+    const high = coil < most.si ? new Quantity(Number(coil.toPrecision(2)), vessels.unit) : most;
+    doubts.push(...oddFigure(`${path}.tubing.otherVolume`, vessels, [hose, high]));
+  }
+  for (const [i, { capacity }] of (run.indoorUnits ?? []).entries()) {
+    doubts.push(...oddFigure(`${path}.indoorUnits[${i}].capacity`, capacity, heads));
+  }
   // The same refrigerant flows in both, and as a vapor it needs the wider tube.
   if (thin && wide && !isAtMost(thin.si, wide.si)) {
     const reason = say("commissioning.lines-swapped", { liquid: thin, vapor: wide });
     const action = say("commissioning.see-which-line");
     doubts.push(doubt(`${path}.tubing.liquid.outsideDiameter`, reason, action, "line-sizes"));
+  }
+  return doubts;
+}
+
+/** What cannot be right of all runs together: two on one port, and the manual's limits of what they join. */
+export function doubtsOfRuns({ record, runs }: Job): Trial[] {
+  const { leastConnected: least, mostConnected: limit } = record.equipment?.manual ?? {};
+  const doubts: Trial[] = [];
+  // Ports of branch boxes are marked alike from box to box.
+  const ported = runs.every(servesIndoorUnit) ? runs : [];
+  for (const [i, { run, path }] of ported.entries()) {
+    const { port } = run;
+    if (port === undefined || !ported.slice(0, i).some((one) => one.run.port === port)) continue;
+    const values = { field: fieldWord(`${path}.port`), value: verbatim(port) };
+    doubts.push(doubt(`${path}.port`, say("commissioning.entered-twice", values)));
+  }
+  if (least && limit && !isAtMost(least.si, limit.si)) {
+    const path = "equipment.manual.leastConnected";
+    const values = { field: fieldWord(path), value: least, limit };
+    doubts.push(doubt(path, say("commissioning.value-too-high", values)));
   }
   return doubts;
 }

@@ -7,6 +7,7 @@ import type { Job } from "./job.ts";
 import type { Evacuation } from "./record-circuit.ts";
 import { type Covering, lastOfEachRun, type PlacedRun, volumeOf } from "./runs.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
+import { doubtsOfEvacuation } from "./test-doubts.ts";
 
 /** Is it dry, and tight in vacuum? */
 export function tryEvacuation(job: Job): Tried {
@@ -15,7 +16,7 @@ export function tryEvacuation(job: Job): Tried {
   const none: Covering<Evacuation> = { part: {}, path: "evacuations[0]", runs: job.runs };
   const parts = counting.length > 0 ? counting : [none];
   return tryAll("evacuation", [
-    ...parts.map((one) => watched(job, one)),
+    ...parts.flatMap((one) => [watched(job, one), ...doubtsOfEvacuation(job, one)]),
     ...uncoveredRuns("evacuation", job.runs, counting),
     ...unknownRuns(job, all),
     ...copiedLogs(counting),

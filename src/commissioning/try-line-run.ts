@@ -13,7 +13,7 @@ import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
-import { doubtsOfRun } from "./run-doubts.ts";
+import { doubtsOfRun, doubtsOfRuns } from "./run-doubts.ts";
 import type { PlacedRun } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
@@ -27,7 +27,7 @@ export function tryLineRun(job: Job): Tried {
     ...doubtsOfRun(job, one),
     ...linesOf(job, one, missing),
   ]);
-  return tryAll("line-run", [...trials, ...allRuns(job)], missing);
+  return tryAll("line-run", [...trials, ...allRuns(job), ...doubtsOfRuns(job)], missing);
 }
 
 /** The limits of a run: its own before those of all. */

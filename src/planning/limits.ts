@@ -94,14 +94,14 @@ function connectedShare({ runs, manual }: Job): Share {
     const [first] = capacities as [Quantity<"power">];
     const total = new Quantity(sum(capacities), first.unit);
     const bounds = [
-      [most, (limit: number) => total.si <= limit * (1 + 1e-9), "above"],
-      [least, (limit: number) => total.si >= limit * (1 - 1e-9), "below"],
+      [most, (limit: number) => total.si <= limit * (1 + 1e-9), "within", "above"],
+      [least, (limit: number) => total.si >= limit * (1 - 1e-9), "enough", "below"],
     ] as const;
     return {
-      check: bounds.flatMap(([limit, keeps, beyond]): PlanCheck[] => {
+      check: bounds.flatMap(([limit, keeps, kept, beyond]): PlanCheck[] => {
         if (!limit) return [];
         const within = keeps(limit.si);
-        const said = say(`planning.connected-${within ? "within" : beyond}`, { total, limit });
+        const said = say(`planning.connected-${within ? kept : beyond}`, { total, limit });
         return [check(within ? "pass" : "fail", "lines", said, manuals, "equipment.manual")];
       }),
     };

@@ -134,6 +134,7 @@ interface Lines {
   "planning.indoor-lift-within": Lifted;
   "planning.indoor-lift-above": Lifted;
   "planning.connected-within": Power;
+  "planning.connected-enough": Power;
   "planning.connected-above": Power;
   "planning.connected-below": Power;
 }

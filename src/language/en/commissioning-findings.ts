@@ -25,10 +25,6 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Area and volume give a height of {height}; usual: {low} to {high}. Is one of them in another unit?",
     "commissioning.ceiling-odd":
       "A ceiling height of {height} is unusual; usual: {low} to {high}. Is it in another unit?",
-    "commissioning.floor-area-large":
-      "A floor area of {area} is large for one indoor unit; usual: up to {usual}. Is it in another unit?",
-    "commissioning.volume-large":
-      "A volume of {volume} is large for one indoor unit; usual: up to {usual}. Is it in another unit?",
     "commissioning.unit-high":
       "An installation height of {height} is unusual; usual: up to {usual}. Is it in another unit?",
     "commissioning.factory-charge-odd":
@@ -55,6 +51,13 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
     "commissioning.mass-odd":
       "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+    "commissioning.area-odd":
+      "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+    "commissioning.power-odd":
+      "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+    "commissioning.entered-twice": "The {field} is entered twice: {value}. Is one of them wrong?",
+    "commissioning.grounding-thick":
+      "The grounding conductor, {grounding}, is far thicker than the circuit conductors, {conductor}. Is one of them wrong?",
     "commissioning.rated-as-ampacity":
       "The minimum circuit ampacity, {rated}, is the rated-load current. Are they swapped?",
     "commissioning.drain-steep":

@@ -62,6 +62,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
     "The indoor units are {lift} apart in height: above the limit of {limit}.",
   "planning.connected-within":
     "The indoor units together have {total}: within the limit of {limit}.",
+  "planning.connected-enough": "The indoor units together have {total}; at least {limit} required.",
   "planning.connected-above": "The indoor units together have {total}: above the limit of {limit}.",
   "planning.connected-below": "The indoor units together have {total}: below the limit of {limit}.",
 

@@ -25,10 +25,6 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "El área y el volumen dan una altura de {height}; habitual: de {low} a {high}. ¿Está uno en otra unidad?",
     "commissioning.ceiling-odd":
       "Una altura de techo de {height} es inusual; habitual: de {low} a {high}. ¿Está en otra unidad?",
-    "commissioning.floor-area-large":
-      "Un área de piso de {area} es grande para una unidad interior; habitual: hasta {usual}. ¿Está en otra unidad?",
-    "commissioning.volume-large":
-      "Un volumen de {volume} es grande para una unidad interior; habitual: hasta {usual}. ¿Está en otra unidad?",
     "commissioning.unit-high":
       "Una altura de instalación de {height} es inusual; habitual: hasta {usual}. ¿Está en otra unidad?",
     "commissioning.factory-charge-odd":
@@ -55,6 +51,14 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
     "commissioning.mass-odd":
       "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+    "commissioning.area-odd":
+      "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+    "commissioning.power-odd":
+      "{field}: {value}; lo habitual: de {low} a {high}. ¿Está en otra unidad?",
+    "commissioning.entered-twice":
+      "{field}: {value} está anotado dos veces. ¿Es incorrecto uno de los dos?",
+    "commissioning.grounding-thick":
+      "El conductor de puesta a tierra, {grounding}, es mucho más grueso que los conductores del circuito, {conductor}. ¿Es incorrecto uno de los dos?",
     "commissioning.rated-as-ampacity":
       "La ampacidad mínima del circuito, {rated}, es la corriente de carga nominal. ¿Están intercambiadas?",
     "commissioning.drain-steep":

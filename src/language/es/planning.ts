@@ -66,6 +66,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "La altura entre las unidades interiores es {lift}: supera el límite de {limit}.",
   "planning.connected-within":
     "Las unidades interiores suman {total}: dentro del límite de {limit}.",
+  "planning.connected-enough": "Las unidades interiores suman {total}; exigido: al menos {limit}.",
   "planning.connected-above":
     "Las unidades interiores suman {total}: superan el límite de {limit}.",
   "planning.connected-below":

@@ -27,10 +27,6 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "La superficie et le volume donnent une hauteur de {height}; habituel : de {low} à {high}. L’un est-il dans une autre unité?",
     "commissioning.ceiling-odd":
       "Une hauteur sous plafond de {height} est inhabituelle; habituel : de {low} à {high}. Est-elle dans une autre unité?",
-    "commissioning.floor-area-large":
-      "Une superficie de plancher de {area} est grande pour une unité intérieure; habituel : jusqu’à {usual}. Est-elle dans une autre unité?",
-    "commissioning.volume-large":
-      "Un volume de {volume} est grand pour une unité intérieure; habituel : jusqu’à {usual}. Est-il dans une autre unité?",
     "commissioning.unit-high":
       "Une hauteur de pose de {height} est inhabituelle; habituel : jusqu’à {usual}. Est-elle dans une autre unité?",
     "commissioning.factory-charge-odd":
@@ -57,6 +53,14 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
     "commissioning.mass-odd":
       "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+    "commissioning.area-odd":
+      "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+    "commissioning.power-odd":
+      "{field} : {value}; habituellement de {low} à {high}. Est-ce dans une autre unité?",
+    "commissioning.entered-twice":
+      "{field} : {value} est inscrit deux fois. L’un des deux est-il faux?",
+    "commissioning.grounding-thick":
+      "Le conducteur de mise à la terre, {grounding}, est beaucoup plus gros que les conducteurs du circuit, {conductor}. L’un des deux est-il faux?",
     "commissioning.rated-as-ampacity":
       "Le courant admissible minimal du circuit, {rated}, est le courant de charge nominal. Sont-ils inversés?",
     "commissioning.drain-steep":

@@ -66,6 +66,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "La hauteur entre les unités intérieures est {lift} : dépasse la limite de {limit}.",
   "planning.connected-within":
     "Les unités intérieures totalisent {total} : dans la limite de {limit}.",
+  "planning.connected-enough":
+    "Les unités intérieures totalisent {total}; exigé : au moins {limit}.",
   "planning.connected-above":
     "Les unités intérieures totalisent {total} : au-dessus de la limite de {limit}.",
   "planning.connected-below":

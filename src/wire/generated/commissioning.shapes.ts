@@ -768,6 +768,12 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.allowed-drop-large": { limit: "pressureDifference" },
   "commissioning.altitude-odd": { altitude: "length" },
   "commissioning.amended": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.area-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "area",
+    low: "area",
+    high: "area",
+  },
   "commissioning.barometer-odd": {
     atmosphere: "absolutePressure",
     altitude: "length",
@@ -820,6 +826,10 @@ export const CommissioningStatements: StatementTable = {
   },
   "commissioning.drain-falls-straight": {},
   "commissioning.drain-steep": { slope: "ratio", usual: "ratio" },
+  "commissioning.entered-twice": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: VerbatimShape,
+  },
   "commissioning.exact-scale": {},
   "commissioning.factory-charge-is-maximum": { charge: "mass", most: "mass" },
   "commissioning.factory-charge-odd": {
@@ -834,7 +844,7 @@ export const CommissioningStatements: StatementTable = {
     hold: CommissioningHoldShape,
     steps: { list: CommissioningStepShape },
   },
-  "commissioning.floor-area-large": { area: "area", usual: "area" },
+  "commissioning.grounding-thick": { grounding: VerbatimShape, conductor: VerbatimShape },
   "commissioning.heed-drain": {},
   "commissioning.heed-gauges": {},
   "commissioning.heed-nitrogen": {},
@@ -903,6 +913,12 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.order-not-shown": { hold: CommissioningHoldShape },
   "commissioning.pass-rules": { rules: VerbatimShape },
   "commissioning.pass-what-is-on-file": {},
+  "commissioning.power-odd": {
+    field: CommissioningNotRecordedFieldsItemShape,
+    value: "power",
+    low: "power",
+    high: "power",
+  },
   "commissioning.pre-charged-above-longest": { preCharged: "length", longest: "length" },
   "commissioning.pressure-odd": {
     field: CommissioningNotRecordedFieldsItemShape,
@@ -1015,7 +1031,6 @@ export const CommissioningStatements: StatementTable = {
     limit: { either: ["quantity", "number"] },
   },
   "commissioning.valves-opened": { at: VerbatimShape },
-  "commissioning.volume-large": { volume: "volume", usual: "volume" },
   "commissioning.volume-odd": {
     field: CommissioningNotRecordedFieldsItemShape,
     value: "volume",

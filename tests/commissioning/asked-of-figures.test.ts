@@ -1,0 +1,133 @@
+// Figures that a careful reader of the record would ask about: a slip each, with what stands just inside its bound.
+// Bounds: common practice, no source, where nothing else is said.
+import { explain } from "hvac-install-math/assessment";
+import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
+import { cuft, degF, ft, inch, kW, liter, m2, m3, sqft, watt } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
+import { type Change, changed } from "./changed.ts";
+import { complete } from "./complete-record.ts";
+import { threeHeads } from "./three-heads.ts";
+
+/** The code that a step says of a part. */
+const asked = (record: InstallationRecord, name: StepName, part: string) =>
+  assessInstallation(record)
+    .steps.filter((step) => step.name === name)
+    .flatMap(({ checks }) => checks)
+    .filter(({ path, assessment }) => path === part && assessment.outcome === "inconclusive")
+    .map(({ assessment }) => assessment.reasons[0]?.code);
+
+/** What is to be done about a part. */
+const todo = (record: InstallationRecord, place: string) =>
+  assessInstallation(record)
+    .actions.filter(({ part }) => part === place)
+    .map((one) => explain(one, english));
+
+const records = { complete, threeHeads };
+
+// R-32 in a wall unit: the rooms of the three heads by area.
+const flammable: Change = {
+  "equipment.refrigerant": "R-32",
+  "runs[0].room": { floorArea: m2(16), place: "wall" },
+};
+
+// A hose holds 10 mL; a coil less than 80 m of its vapor line: π/4 · (9.525 mm)² · 80 m = 5.70 L.
+describe.each([
+  ["complete", "line-run", "runs[0].tubing.otherVolume", cuft(0.62), liter(5.6), "volume-odd"],
+  ["complete", "line-run", "runs[0].tubing.otherVolume", liter(9), liter(0.9), "volume-odd"],
+  // paced off before the tube was cut: at most a quarter too long; the line has 36 ft
+  ["complete", "line-run", "runs[0].tubing.way", ft(63), ft(44), "length-odd"],
+  ["threeHeads", "line-run", "runs[1].indoorUnits[0].capacity", watt(260), kW(1), "power-odd"],
+  ["threeHeads", "line-run", "runs[1].indoorUnits[0].capacity", kW(260), kW(26), "power-odd"],
+  ["threeHeads", "line-run", "runs[2].port", "A", "C", "entered-twice"],
+] as const)("of %s, %s: %s", (base, step, path, slip, sound, code) => {
+  it(`asks about ${slip}, and names the field`, () => {
+    const record = changed({ [path]: slip }, records[base]);
+    expect(asked(record, step, path)).toEqual([`commissioning.${code}`]);
+    expect(todo(record, path)[0]).toMatch(/^Correct the value for /);
+  });
+  it(`takes ${sound}`, () => {
+    expect(asked(changed({ [path]: sound }, records[base]), step, path)).toEqual([]);
+  });
+});
+
+it("takes a port of one name on two branch boxes", () => {
+  const record = changed({ "runs[2].port": "A", "runs[0].serves": "branch-box" }, threeHeads);
+  expect(asked(record, "line-run", "runs[2].port")).toEqual([]);
+});
+
+it("gives a coil on a wider line more room", () => {
+  const wide = { "runs[0].tubing.vapor.outsideDiameter": inch(0.625) };
+  const path = "runs[0].tubing.otherVolume"; // 80 m of 5/8 in: 15.8 L
+  expect(asked(changed({ ...wide, [path]: liter(9) }), "line-run", path)).toEqual([]);
+  expect(asked(changed({ ...wide, [path]: liter(17.6) }), "line-run", path)).toHaveLength(1);
+  const unknown = { "runs[0].tubing.vapor": undefined, [path]: liter(17.6) };
+  expect(asked(changed(unknown), "line-run", path)).toEqual([]);
+});
+
+describe("the capacity of all indoor units", () => {
+  const path = "equipment.manual.leastConnected";
+  const limits = (least: number, most: number) =>
+    changed({ [path]: kW(least), "equipment.manual.mostConnected": kW(most) }, threeHeads);
+
+  it("has no least above its largest", () => {
+    expect(asked(limits(10.4, 4), "line-run", path)).toEqual(["commissioning.value-too-high"]);
+    expect(todo(limits(10.4, 4), path)[0]).toMatch(/^Correct the value for /);
+    expect(asked(limits(4, 10.4), "line-run", path)).toEqual([]);
+    expect(asked(limits(8, 8), "line-run", path)).toEqual([]);
+  });
+});
+
+// A room with an indoor unit of its own has 4 m² to 60 m², and 8 m³ to 180 m³.
+describe("a room", () => {
+  const path = "runs[0].room.floorArea";
+  it.each([sqft(16), m2(3.9), m2(61)])("of %s is asked for its volume", (area) => {
+    const record = changed({ ...flammable, [path]: area });
+    expect(asked(record, "room-limit", path)).toEqual(["commissioning.area-odd"]);
+    expect(todo(record, path)).toEqual(["Record: room volume."]);
+    const height = 2.4; // m
+    const volume = m3(area.in(m2) * height);
+    const second = changed({ ...flammable, [path]: area, "runs[0].room.volume": volume });
+    expect(asked(second, "room-limit", path)).toEqual([]);
+  });
+  it.each([m2(4), m2(16), m2(60)])("of %s is taken", (area) => {
+    expect(asked(changed({ ...flammable, [path]: area }), "room-limit", path)).toEqual([]);
+  });
+  it.each([
+    [m3(4.9), 1],
+    [m3(8), 0],
+    [m3(181), 1],
+  ])("of %s is asked for its area by the concentration limit", (volume, times) => {
+    const record = changed({ "runs[0].room": { volume } });
+    expect(asked(record, "room-limit", "runs[0].room.volume")).toHaveLength(times);
+  });
+});
+
+// The coldest part lies within 20 K of the air or of the gas of its test: 36 °F.
+describe("the coldest part of an evacuated system", () => {
+  const path = "evacuations[0].coldest";
+  const cold = (coldest: number, gas: readonly [number, number]) =>
+    changed({
+      [path]: degF(coldest),
+      "evacuations[0].ambient": degF(56),
+      "pressureTests[0].readings[0].temperature": degF(gas[0]),
+      "pressureTests[0].readings[1].temperature": degF(gas[1]),
+    });
+
+  it("is not far colder than the air and the gas", () => {
+    expect(asked(cold(5.2, [62, 55]), "evacuation", path)).toEqual([
+      "commissioning.temperature-odd",
+    ]);
+    expect(todo(cold(5.2, [62, 55]), path)).toEqual([
+      "Correct the value for temperature of the coldest part.",
+    ]);
+  });
+  it.each([
+    [52, [62, 55]],
+    [20, [62, 56.5]],
+    [5.2, [62, 38]], // a cold night
+  ] as const)("may be at %d °F where the gas was at %j °F", (coldest, gas) => {
+    expect(asked(cold(coldest, gas), "evacuation", path)).toEqual([]);
+  });
+});
