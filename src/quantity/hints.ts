@@ -1,6 +1,6 @@
 // What to do about a quantity that cannot be, or about what is none? The codes of these hints; the sentences are in
 // language/. Follows errors.ts. Does not cover the hints of other modules: each has its own.
-import type { Hint } from "./errors.ts";
+import type { BrokenBound, Hint } from "./errors.ts";
 import type { Kind } from "./kinds.ts";
 
 /** What goes into a field: a quantity of a kind, or of any, or something else that is no quantity. */
@@ -25,8 +25,14 @@ export type QuantityHint =
   | "quantity.station-pressure-as-is"
   | `quantity.enter.${Entry}`;
 
+/** The sides on which a bound lies, as `problemOf` words them. */
+type BoundCode = `quantity.bound.${BrokenBound["is"]}`;
+
 /** The hints of this module: values by code. */
-export type QuantityHints = Readonly<Record<QuantityHint, Readonly<Record<never, never>>>> & {
+export type QuantityHints = Readonly<
+  Record<QuantityHint, Readonly<Record<never, never>>> &
+    Record<BoundCode, Pick<BrokenBound, "value" | "limit">>
+> & {
   /** The words of the interface, among which a menu lets choose. */
   readonly "quantity.enter.choice": Choices;
   /** The names of fields, one of which has to be filled in. */

@@ -19,6 +19,7 @@ export type { Entry, QuantityHint, QuantityHints } from "./hints.ts";
 export { type AnyQuantity, fromJSON, isQuantity } from "./json.ts";
 export type { AdditiveKind, DifferenceOf, Differences, Kind, Kinds, PointKind } from "./kinds.ts";
 export { type Plain, revive, toPlain } from "./plain.ts";
+export { problemOf } from "./problem-of.ts";
 export { type Products, product, quotient } from "./products.ts";
 export { Quantity, type QuantityJson, type Scalable, type Unit } from "./quantity.ts";
 export { type StationPressure, stationPressure, type WeatherReport } from "./station-pressure.ts";

@@ -15,6 +15,7 @@ import * as ofFieldText from "./inputs/field-text.ts";
 import { inputs as ofPlanning, plans } from "./inputs/planning.ts";
 import * as ofQuantity from "./inputs/quantity.ts";
 import * as ofReadQuantity from "./inputs/read-quantity.ts";
+import { refusals } from "./inputs/refusals.ts";
 import * as ofVacuumDecay from "./inputs/vacuum-decay.ts";
 import { type Spoken, walk } from "./walk.ts";
 
@@ -70,7 +71,7 @@ const spoken: readonly Spoken[] = [
     module: "quantity",
     catalogue: en.quantity,
     further: ofQuantity.inputs as never,
-    also: [["field-text", ofFieldText.inputs]],
+    also: [["field-text", ofFieldText.inputs], ...refusals],
   },
   { module: "display", catalogue: en.display, write: writeFigures },
   { module: "planning", catalogue: en.planning, further: ofPlanning as never },

@@ -38,6 +38,10 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "quantity.kind.specificHeat": "specific heat",
   "quantity.below-vacuum":
     "A gauge cannot read below a perfect vacuum. Check the atmosphere and the gauge’s zero.",
+  "quantity.bound.min": "{value}: must be at least {limit}.",
+  "quantity.bound.above": "{value}: must be more than {limit}.",
+  "quantity.bound.max": "{value}: must be at most {limit}.",
+  "quantity.bound.below": "{value}: must be less than {limit}.",
   "quantity.station-pressure-as-is": "A station pressure is used as it is.",
   "quantity.enter.temperature": "Enter a temperature.",
   "quantity.enter.gaugePressure": "Enter a gauge pressure.",

@@ -38,6 +38,10 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "quantity.kind.specificHeat": "calor específico",
   "quantity.below-vacuum":
     "Ningún manómetro puede marcar menos que el vacío perfecto. Compruebe la presión atmosférica y el cero del manómetro.",
+  "quantity.bound.min": "{value}: como mínimo {limit}.",
+  "quantity.bound.above": "{value}: más de {limit}.",
+  "quantity.bound.max": "{value}: como máximo {limit}.",
+  "quantity.bound.below": "{value}: menos de {limit}.",
   "quantity.station-pressure-as-is": "La presión medida en el lugar se usa tal cual.",
   "quantity.enter.temperature": "Escriba una temperatura.",
   "quantity.enter.gaugePressure": "Escriba una presión manométrica.",

@@ -39,6 +39,10 @@ export const quantity: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "quantity.kind.specificHeat": "chaleur massique",
   "quantity.below-vacuum":
     "Aucun manomètre ne peut indiquer moins que le vide parfait. Vérifiez la pression atmosphérique et le zéro du manomètre.",
+  "quantity.bound.min": "{value} : au moins {limit}.",
+  "quantity.bound.above": "{value} : plus de {limit}.",
+  "quantity.bound.max": "{value} : au plus {limit}.",
+  "quantity.bound.below": "{value} : moins de {limit}.",
   "quantity.station-pressure-as-is": "La pression mesurée sur place s’emploie telle quelle.",
   "quantity.enter.temperature": "Saisissez une température.",
   "quantity.enter.gaugePressure": "Saisissez une pression manométrique.",

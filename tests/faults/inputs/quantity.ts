@@ -31,6 +31,14 @@ export const inputs: Inputs<typeof quantity> = {
   ],
   isInvalidInputError: [[new InvalidInputError({ argument: "a", value: "b", allowed: "c" })]],
   isQuantity: [[psig(118), "gaugePressure" as never]],
+  problemOf: (["min", "above", "max", "below"] as const).map((is) => [
+    new InvalidInputError({
+      argument: "length",
+      value: "3 ft",
+      allowed: "another one",
+      bound: { is, value: ft(3), limit: ft(5) },
+    }),
+  ]),
   revive: [[{ drop: { kind: "pressureDifference", value: 2, unit: "psi" } }]],
   sameQuantity: [[psig(118), psig(118)]],
   toPlain: [[{ drop: psi(2), unit: psi }]],
