@@ -59,7 +59,7 @@ function reasonOf(
     return say(`commissioning.value-${sides[is]}`, { field, value, limit });
   }
   const value = valueAt(record, segmentsOf("path", path));
-  if (typeof value === "object" && !isOfKind(value)) {
+  if (value === undefined || (typeof value === "object" && !isOfKind(value))) {
     return say("commissioning.unusable-part", { field });
   }
   const shown =

@@ -108,6 +108,7 @@ interface Shown {
   "commissioning.fewer-joints-than-ends": { readonly count: number };
   "commissioning.joints-complete": { readonly count: number };
   "commissioning.joints-incomplete": { readonly recorded: number; readonly count: number };
+  "commissioning.joint-recorded-twice": { readonly joints: readonly (Verbatim | number)[] };
   "commissioning.joint-defect": None;
   "commissioning.joint-inspected": None;
   "commissioning.brazed-with-nitrogen": None;

@@ -11,6 +11,7 @@ import type { PlacedRun } from "./runs.ts";
 import { say } from "./statements.ts";
 import { type Trial, type Tried, tryAll } from "./step.ts";
 import { unjoinedLines } from "./unjoined-lines.ts";
+import { verbatim } from "./words.ts";
 
 /** Two lines with two ends each. */
 const leastJoints = 4;
@@ -53,12 +54,19 @@ function counted(joints: readonly Joint[], count: number): OwnVerdict {
     );
   }
   // Two entries of one name are one joint: the other may have none.
-  const recorded = new Set(joints.map((one, i) => nameOf(one) ?? i)).size;
-  return recorded === count && recorded === joints.length
-    ? ownVerdict("pass", say("commissioning.joints-complete", { count }))
-    : ownVerdict(
-        "inconclusive",
-        say("commissioning.joints-incomplete", { recorded, count }),
-        say("commissioning.record-each-joint", { count }),
-      );
+  const names = joints.map((one, i) => nameOf(one) ?? i);
+  const twice = joints.flatMap(({ name }, i) =>
+    names.indexOf(names[i] as string) === i ? [] : [name ? verbatim(name) : i + 1],
+  );
+  const recorded = joints.length;
+  if (recorded === count && twice.length === 0) {
+    return ownVerdict("pass", say("commissioning.joints-complete", { count }));
+  }
+  return ownVerdict(
+    "inconclusive",
+    twice.length > 0
+      ? say("commissioning.joint-recorded-twice", { joints: twice })
+      : say("commissioning.joints-incomplete", { recorded, count }),
+    say("commissioning.record-each-joint", { count }),
+  );
 }

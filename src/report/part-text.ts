@@ -29,7 +29,7 @@ import { wordsOf } from "./words.ts";
  *   pressureTests: [{ covers: ["bedroom"] }, { covers: ["office"] }],
  * } as const;
  * partText("pressureTests[1]", record, english); // => Run office
- * partText("runs[0].joints[1]", record, english); // => Run bedroom, joints 2
+ * partText("runs[0].joints[1]", record, english); // => Run bedroom, joint 2
  * partText("charge", record, english) === ""; // => true
  * ```
  */

@@ -65,7 +65,6 @@ export type ReportWord = `report.label.${
   | "amendments"
   | "nobody"
   | "none"
-  | "no-amendments"
   | "not-stated"
   | "yes"
   | "no"

@@ -58,7 +58,7 @@ export function overviewSection(context: Context): Section {
     const open = openOf(context, step);
     return [
       [{ text: title, to: step.name }],
-      [words.step(step), ...(open ? [{ text: ` ${open}` }] : [])],
+      [words.step(step), ...(open ? [{ text: ` (${open})` }] : [])],
     ];
   });
   const head = (["step", "outcome"] as const).map(words.of);
@@ -75,7 +75,7 @@ function standing({ record, words, figure, behind }: Context): Run[] {
   const signed = signatures.map(({ name, role, at }) => `${name}, ${role}, ${figure(at)}`);
   const facts: readonly [string, string][] = [
     [words.of("signed"), figure(signed.join("; ")) || words.of("nobody")],
-    [words.of("amendments"), history.length ? String(history.length) : words.of("no-amendments")],
+    [words.of("amendments"), history.length ? String(history.length) : words.of("none")],
   ];
   return [{ text: facts.map(([name, fact]) => `${behind(name)} ${fact}.`).join(" ") }];
 }

@@ -369,7 +369,7 @@ describe("dates", () => {
   it("of more than a year between two parts of the work are a caution that names the older", () => {
     const old = changed({ "power.supply.at": "2023-05-05", "runs[0].joints[0].at": "2025-05-03" });
     expect(explain(cautionOf(old, "commissioning.older-than-a-year") as never, english)).toBe(
-      "More than a year older than the drain of 2026-05-05: joints and supply. Is it this installation, and is the year right?",
+      "More than a year older than the drain of 2026-05-05: joint and supply. Is it this installation, and is the year right?",
     );
     const { power, ...begun } = old; // also before there is power
     expect(cautionOf(begun, "commissioning.older-than-a-year")?.values.fields).toEqual([

@@ -95,7 +95,11 @@ describe.each(languages)("%s", (locale, language) => {
     const signs = /^(display\.unit|report\.choice\.(rules|standard)|pressure-test\.rule)\./;
     expect(same.filter((code) => !signs.test(code)).sort()).toEqual(
       tongue === "es"
-        ? ["report.choice.fedAs.vapor", "report.label.from-manual"]
+        ? [
+            "report.choice.compressor.inverter",
+            "report.choice.fedAs.vapor",
+            "report.label.from-manual",
+          ]
         : sameInFrench.filter((code) => same.includes(code)).sort(),
     );
   });
@@ -153,10 +157,11 @@ describe("figures", () => {
     expect(text(es.spanishOfSpain, micron as never, 500)).toBe("500 micras");
     expect(text(fr.french, micron as never, 500)).toBe("500 microns");
     expect(text(es.spanish, ft as never, 25)).toBe("25 pies");
-    expect(text(fr.french, ft as never, 25)).toBe("25 pieds");
-    expect(text(fr.french, ft as never, 1)).toBe("1 pied");
+    expect(text(fr.french, ft as never, 25)).toBe("25 pi");
+    expect(text(fr.frenchOfFrance, ft as never, 25)).toBe("25 pieds");
+    expect(text(fr.frenchOfFrance, ft as never, 1)).toBe("1 pied");
     expect(unitName(deltaF, es.spanish)).toBe("°F");
-    expect(unitName(ft, fr.french)).toBe("pieds");
+    expect(unitName(ft, fr.frenchOfFrance)).toBe("pieds");
   });
 });
 

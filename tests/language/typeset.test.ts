@@ -3,7 +3,7 @@
 import { explain } from "hvac-install-math/assessment";
 import { english } from "hvac-install-math/language/en";
 import { spanish, spanishOfSpain } from "hvac-install-math/language/es";
-import { french } from "hvac-install-math/language/fr";
+import { french, frenchOfFrance } from "hvac-install-math/language/fr";
 import { recordPlots, supplyVoltagePlot } from "hvac-install-math/plots";
 import { volt } from "hvac-install-math/quantity";
 import { markdownReport } from "hvac-install-math/report";
@@ -45,9 +45,9 @@ describe("French", () => {
 
 it.each([
   [english, "none"],
-  [spanish, "ninguna"],
-  [french, "aucune"],
-])("no amendment agrees with its noun: %#", (language, word) => {
+  [spanish, "no hay"],
+  [french, "néant"],
+])("no amendment is said in a word of no gender: %#", (language, word) => {
   const report = markdownReport(complete, { language, system: "SI" });
   expect(report).toMatch(
     new RegExp(`(?:Amendments|Correcciones|Corrections)[\\u00a0 ]?: ${word}\\.`),
@@ -78,4 +78,11 @@ it("Spanish of the Americas says voltaje for a figure, that of Spain tensión", 
   for (const message of Object.values(spanishOfSpain.messages)) {
     expect(JSON.stringify(message)).not.toMatch(/voltaje|\b(?:un|el|del) tensión/);
   }
+});
+
+// Source: French grammar, from memory: these are elided before a vowel, but not the pronoun of an imperative.
+it.each([french, frenchOfFrance])("no article stands before a vowel: %#", ({ messages }) => {
+  const wrong = /(?<![\p{L}-])(?:le|la|de|du|au|que|ne|se) [aeiouyéèêâôî]\p{L}+/giu;
+  const texts = Object.values(messages).map((message) => JSON.stringify(message));
+  expect(texts.flatMap((text) => text.match(wrong) ?? [])).toEqual([]);
 });

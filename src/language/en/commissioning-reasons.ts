@@ -145,6 +145,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other: "All {count} joints are recorded.",
     },
     "commissioning.joints-incomplete": "Joints recorded: {recorded} of {count}.",
+    "commissioning.joint-recorded-twice": "Recorded more than once: joint {joints}.",
     "commissioning.joint-defect": "The inspection found a defect.",
     "commissioning.joint-inspected": "The inspection found no defect.",
     "commissioning.brazed-with-nitrogen": "Brazed with nitrogen flowing.",

@@ -71,7 +71,6 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.label.amendments": "Amendments",
   "report.label.nobody": "no",
   "report.label.none": "none",
-  "report.label.no-amendments": "none",
   "report.label.not-stated": "not stated",
   "report.label.yes": "yes",
   "report.label.no": "no",

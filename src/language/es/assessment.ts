@@ -35,11 +35,11 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
     "Nunca pruebe a presión con refrigerante y aire. Hasta un refrigerante A1 puede arder en esa mezcla.",
   "safety.compressor-in-vacuum": "Nunca haga funcionar un compresor en vacío.",
   "safety.line-voltage":
-    "La tensión puede matar. Corte la energía, bloquee y compruebe la ausencia de tensión; los capacitores del inverter siguen cargados. Solo electricistas con licencia.",
+    "El voltaje puede matar. Corte la energía, bloquee y compruebe la ausencia de voltaje; los capacitores del inverter siguen cargados. Solo electricistas con licencia.",
   "safety.meter-category":
-    "Mida con un multímetro y puntas de categoría III (IV en la acometida), comprobados antes y después en una fuente con tensión conocida.",
+    "Mida con un multímetro y puntas de categoría III (IV en la acometida), comprobados antes y después en una fuente con voltaje conocido.",
   "safety.running-unit":
-    "La unidad está en marcha: aléjese de terminales con tensión y ventiladores.",
+    "La unidad está en marcha: aléjese de terminales con voltaje y ventiladores.",
   "safety.work-at-height": "Trabajo en altura: asegúrese usted, la escalera y la carga.",
 
   "assessment.outcome.pass": "CUMPLE",

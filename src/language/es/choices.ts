@@ -10,7 +10,7 @@ export const choices: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.choice.fedAs.liquid": "líquido",
   "report.choice.fedAs.vapor": "vapor",
 
-  "report.choice.compressor.inverter": "inversor",
+  "report.choice.compressor.inverter": "inverter",
   "report.choice.compressor.single-speed": "de velocidad fija",
 
   "report.choice.duty.both": "refrigeración y calefacción",
@@ -44,11 +44,11 @@ export const choices: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
 
   "report.choice.policy.guideSpec15182": "especificación guía (UFGS 15182)",
   "report.choice.policy.guideSpec15741N": "especificación guía (UFGS 15741N)",
-  "report.choice.policy.splitManualA": "instrucciones de un split (A)",
-  "report.choice.policy.splitManualB": "instrucciones de un split (B)",
+  "report.choice.policy.splitManualA": "manual de un equipo split, criterio A",
+  "report.choice.policy.splitManualB": "manual de un equipo split, criterio B",
   "report.choice.policy.closeControlManual": "instrucciones de una unidad de precisión",
-  "report.choice.policy.multiSplitManualC": "instrucciones de un multisplit (C)",
-  "report.choice.policy.multiSplitManualD": "instrucciones de un multisplit (D)",
+  "report.choice.policy.multiSplitManualC": "manual de un multisplit, criterio C",
+  "report.choice.policy.multiSplitManualD": "manual de un multisplit, criterio D",
   "report.choice.policy.distributorAdvice": "consejo de un distribuidor de repuestos",
   "report.choice.policy.ashrae15Memory": "ASHRAE 15-2022, de memoria",
   "report.choice.policy.commonPractice500": "práctica común, 500 micrones",

@@ -69,7 +69,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.cause.device-kind": "interruptor termomagnético en lugar de fusibles",
   "circuit-protection.cause.device-poles": "faltan polos",
   "circuit-protection.cause.device-voltage": "voltaje marcado insuficiente",
-  "circuit-protection.cause.conductor": "conductor insuficiente",
+  "circuit-protection.cause.conductor": "conductor de calibre insuficiente",
   "circuit-protection.cause.terminals": "terminales no aptos para aluminio",
   "circuit-protection.cause.equipment-grounding": "conductor de puesta a tierra",
   "circuit-protection.cause.disconnect-rating": "medio de desconexión insuficiente",

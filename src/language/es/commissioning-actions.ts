@@ -51,11 +51,11 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     },
     "commissioning.finish-first": {
       by: "hold",
-      "open-valves": "Cierre las válvulas y no siga hasta que cumpla: {steps}.",
-      "add-charge": "No agregue más refrigerante hasta que cumpla: {steps}.",
-      other: "Desenergice la unidad hasta que cumpla: {steps}.",
+      "open-valves": "Cierre las válvulas y no siga hasta que cumpla lo siguiente: {steps}.",
+      "add-charge": "No agregue más refrigerante hasta que cumpla lo siguiente: {steps}.",
+      other: "Desenergice la unidad hasta que cumpla lo siguiente: {steps}.",
     },
-    "commissioning.repeat-step": "Hágalo de nuevo y regístrelo: {step}.",
+    "commissioning.repeat-step": "Repita y registre: {step}.",
     "commissioning.see-which-line": "Vea cuál línea es cuál y corrija el registro.",
     "commissioning.record-each-joint": {
       by: "count",

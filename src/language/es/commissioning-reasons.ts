@@ -110,21 +110,21 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "El circuito no se comprobó: no se dispone del conjunto de reglas {rules}.",
     "commissioning.done-before-proof": {
       by: "hold",
-      "open-valves": "Las válvulas se abrieron {at}, antes de una comprobación del {proof}.",
-      "add-charge": "Se agregó refrigerante {at}, antes de una comprobación del {proof}.",
-      other: "La unidad se energizó {at}, antes de una comprobación del {proof}.",
+      "open-valves": "Las válvulas se abrieron el {at}, antes de una comprobación del {proof}.",
+      "add-charge": "Se agregó refrigerante el {at}, antes de una comprobación del {proof}.",
+      other: "La unidad se energizó el {at}, antes de una comprobación del {proof}.",
     },
     "commissioning.done-without-proof": {
       by: "hold",
-      "open-valves": "Las válvulas se abrieron antes de que cumpliera: {steps}.",
-      "add-charge": "Se agregó refrigerante antes de que cumpliera: {steps}.",
-      other: "La unidad se energizó antes de que cumpliera: {steps}.",
+      "open-valves": "Las válvulas se abrieron antes de que cumpliera lo siguiente: {steps}.",
+      "add-charge": "Se agregó refrigerante antes de que cumpliera lo siguiente: {steps}.",
+      other: "La unidad se energizó antes de que cumpliera lo siguiente: {steps}.",
     },
     "commissioning.held": {
       by: "hold",
-      "open-valves": "Mantenga cerradas las válvulas hasta que cumpla: {steps}.",
-      "add-charge": "No agregue refrigerante hasta que cumpla: {steps}.",
-      other: "Mantenga la energía cortada hasta que cumpla: {steps}.",
+      "open-valves": "Mantenga cerradas las válvulas hasta que cumpla lo siguiente: {steps}.",
+      "add-charge": "No agregue refrigerante hasta que cumpla lo siguiente: {steps}.",
+      other: "Mantenga la energía cortada hasta que cumpla lo siguiente: {steps}.",
     },
     "commissioning.released": {
       by: "hold",
@@ -139,9 +139,9 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other: "La unidad se puede energizar. No aplica y no se comprobó: {steps}.",
     },
     "commissioning.older-than-work":
-      "La lectura de {read} es anterior al trabajo del {at}, y no demuestra nada sobre él.",
+      "La lectura del {read} es anterior al trabajo del {at}, y no demuestra nada sobre él.",
     "commissioning.begun-before-work":
-      "Las lecturas que terminaron {read} empezaron antes del trabajo del {at}, y no demuestran nada sobre él.",
+      "Las lecturas que terminaron el {read} empezaron antes del trabajo del {at}, y no demuestran nada sobre él.",
     "commissioning.lines-swapped":
       "La línea de líquido, {liquid}, está registrada como más ancha que la línea de gas, {vapor}.",
     "commissioning.joints-complete": {
@@ -150,6 +150,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other: "Están registradas las {count} uniones.",
     },
     "commissioning.joints-incomplete": "Uniones registradas: {recorded} de {count}.",
+    "commissioning.joint-recorded-twice": "Registrado más de una vez: unión {joints}.",
     "commissioning.joint-defect": "La inspección encontró un defecto.",
     "commissioning.joint-inspected": "La inspección no encontró defectos.",
     "commissioning.brazed-with-nitrogen": "Soldada con flujo de nitrógeno.",
@@ -159,7 +160,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.held-long-enough": "Duración de la prueba: {held}; exigida: {required}.",
     "commissioning.held-too-short": "Duración de la prueba: solo {held}; exigida: {required}.",
     "commissioning.within-marked-pressure":
-      "La prueba llegó a {pressure}: dentro de la presión marcada más baja, {limit}.",
+      "La prueba llegó a {pressure}, sin superar la presión marcada más baja, {limit}.",
     "commissioning.above-marked-pressure":
       "La prueba llegó a {pressure}: por encima de la presión marcada más baja, {limit}.",
     "commissioning.test-pressure-reached": "Se probó a {pressure}; exigido: al menos {limit}.",
@@ -177,7 +178,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "No concluyente: la carga total es de {total} y la máxima, de {most}.",
     "commissioning.tolerance-too-wide":
       "La tolerancia, {tolerance}, es demasiado amplia para una carga de {whole}: más de su décima parte.",
-    "commissioning.valves-opened": "Las válvulas se abrieron {at}.",
+    "commissioning.valves-opened": "Las válvulas se abrieron el {at}.",
     "commissioning.water-drained": "El agua vertida en la bandeja salió correctamente.",
     "commissioning.water-did-not-drain": "El agua vertida en la bandeja no salió correctamente.",
     "commissioning.exact-scale": "No se indicó la exactitud de la báscula; se supone exacta.",

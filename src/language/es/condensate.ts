@@ -48,7 +48,7 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "condensate.pump-curve-straight": "La curva de la bomba es recta entre sus puntos.",
 
   "condensate.steep":
-    "Una pendiente de {slope} es fuerte; lo habitual: hasta {usual}. ¿Está un dato en otra unidad?",
+    "Una pendiente de {slope} es fuerte; lo habitual: hasta {usual}. ¿Se anotó un dato en otra unidad?",
   "condensate.flatter-than-code":
     "Los códigos de plomería exigen al menos {least}. Pregunte qué texto rige aquí.",
   "condensate.discharge":
@@ -57,7 +57,7 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "condensate.sunlight":
     "El sol deshace la manguera y la espuma sin proteger. Cúbralas o píntelas.",
   "condensate.freezing":
-    "Un drenaje exterior puede congelarse y devolverse. Hágalo corto, con pendiente, sin sifón, aislado o calentado.",
+    "Un drenaje exterior puede congelarse y el agua puede retroceder. Hágalo corto, con pendiente, sin sifón, aislado o calentado.",
   "condensate.overflow":
     "Sobre un espacio terminado, un desborde causa daños. Instale una bandeja, un segundo drenaje o un interruptor de nivel.",
   "condensate.pump-failure":

@@ -51,10 +51,11 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
     "El par de apriete {torque} solo lo respalda el manual. Publicado: de {low} a {high}. Compruebe el tamaño y la unidad.",
 
   "flare-joint.tighten":
-    "Apriete la tuerca a {low} a {high}, sujetando el cuerpo con una segunda llave.",
+    "Apriete la tuerca con un par de entre {low} y {high}, sujetando el cuerpo con una segunda llave.",
   "flare-joint.tighten-by-turn":
     "Siga girando la tuerca, de {low} a {high} desde el punto en que sube el par.",
-  "flare-joint.remake-and-tighten": "Corte el abocinado, rehágalo y apriételo de {low} a {high}.",
+  "flare-joint.remake-and-tighten":
+    "Corte el abocinado, rehágalo y apriételo con un par de entre {low} y {high}.",
   "flare-joint.remake-and-turn": "Corte el abocinado, rehágalo y gire su tuerca de {low} a {high}.",
   "flare-joint.remake-larger": "Corte el abocinado y haga uno mayor: de {low} a {high}.",
   "flare-joint.remake-smaller": "Corte el abocinado y haga uno menor: de {low} a {high}.",

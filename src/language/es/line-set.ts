@@ -46,11 +46,11 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "No se indicó la carga de fábrica; el total no se comparó con {limit}.",
 
   "line-set.rate-plausible":
-    "La carga por longitud, {rate}, es {ratio} veces una línea llena, {full}: dentro de lo verosímil, de {low} a {high}.",
+    "La carga por longitud, {rate}, equivale a {ratio} veces una línea llena, {full}: dentro de lo verosímil, de {low} a {high}.",
   "line-set.rate-implausible":
-    "La carga por longitud, {rate}, es {ratio} veces una línea llena, {full}: fuera de lo verosímil, de {low} a {high}.",
+    "La carga por longitud, {rate}, equivale a {ratio} veces una línea llena, {full}: fuera de lo verosímil, de {low} a {high}.",
   "line-set.rate-fits-other-device":
-    "La carga por longitud, {rate}, es {ratio} veces una línea llena, {full}. Con ese lugar de expansión es verosímil de {low} a {high}.",
+    "La carga por longitud, {rate}, equivale a {ratio} veces una línea llena, {full}. Con ese lugar de expansión es verosímil de {low} a {high}.",
   "line-set.two-phase-liquid-line":
     "Una carga menor que la de una línea llena es correcta si el líquido se expande en el exterior: la línea lleva entonces líquido y vapor.",
   "line-set.rate-too-high": "La carga por longitud, {rate}, supera la de cualquier línea llena.",

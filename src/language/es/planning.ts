@@ -47,8 +47,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   },
   "planning.wrenches":
     "Llaves para las tuercas: {flats} entre caras, y otra para sujetar cada cuerpo.",
-  "planning.sleeve": "Recorrido {runs}: pasamuros de {diameter} interior como mínimo.",
-  "planning.cover": "Recorrido {runs}: canaleta de {side} × {side} interior como mínimo.",
+  "planning.sleeve": "Recorrido {runs}: pasamuros de {diameter} de medida interior como mínimo.",
+  "planning.cover": "Recorrido {runs}: canaleta de {side} × {side} de medida interior como mínimo.",
   "planning.link-cable": {
     by: "count",
     one: "{count} cable entre las unidades: {cable}.",
@@ -114,7 +114,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Un regulador de nitrógeno cuya salida llegue a {pressure}, con válvula de alivio.",
   "planning.nitrogen-hose": "Una manguera para nitrógeno marcada para {pressure} o más.",
   "planning.vacuum-hose":
-    "Una manguera de vacío de {bore} sin depresores de válvula, un extractor de obuses y un adaptador para la toma de servicio (a menudo 5/16 in).",
+    "Una manguera de vacío de {bore} sin depresores de válvula, un extractor de obuses y un adaptador para la toma de servicio (a menudo 5/16 pulg).",
   "planning.most-fill":
     "Llene hasta {most} como máximo: llega a la presión marcada, {limit}, a {warmest}.",
   "planning.fill": "Llene hasta {pressure} a {temperature}.",
@@ -166,8 +166,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "{mode} a plena velocidad: el aire cambia de {low} a {high} a través del serpentín interior.",
   "planning.expect-current":
     "Corriente a plena velocidad: cerca de {rated}, nunca por encima de {most}.",
-  "planning.ask": "Escriba: {field}. Decide: {changes}.",
-  "planning.ask-of-runs": "Recorrido {runs}, escriba: {field}. Decide: {changes}.",
+  "planning.ask": "Escriba: {field}. Hace falta para: {changes}.",
+  "planning.ask-of-runs": "Recorrido {runs}, escriba: {field}. Hace falta para: {changes}.",
   "planning.unusable": "Revise: {field}. {value} no se puede usar.",
 
   "planning.part.lines": "líneas",

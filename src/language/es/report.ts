@@ -29,7 +29,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.uncertainty-note":
     "± es la incertidumbre. «Límites» son los límites de error del instrumento, según lo indicado; k = 2 marca la incertidumbre expandida, cerca de 95 %. Un valor sin ± es una regla, una cuenta, o se indicó sin ella. S1, S2, etc. son las fuentes.",
   "report.waived-by": "Dispensado por {by}, {at}: {why}. No se comprobó nada.",
-  "report.counts-when-passed": "Este resultado no cuenta hasta que cumpla: {steps}.",
+  "report.counts-when-passed": "Este resultado no cuenta hasta que cumpla lo siguiente: {steps}.",
   "report.not-recorded": "No registrado:",
   "report.could-not-be-used": "Registrado, pero no se pudo usar:",
   "report.assumed": "Supuesto, porque no se indicó:",
@@ -72,8 +72,7 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.label.signed": "Firmado, según lo indicado",
   "report.label.amendments": "Correcciones",
   "report.label.nobody": "no",
-  "report.label.none": "ninguno",
-  "report.label.no-amendments": "ninguna",
+  "report.label.none": "no hay",
   "report.label.not-stated": "no indicado",
   "report.label.yes": "sí",
   "report.label.no": "no",

@@ -68,6 +68,7 @@ const write = /* @__PURE__ */ swapping([
   ["conductor de puesta a tierra", "conductor de protección"],
   ["conductor de puesta a tierra de equipos", "conductor de protección"],
   ["calibre del conductor", "sección del conductor"],
+  ["conductor de calibre insuficiente", "conductor de sección insuficiente"],
   ["corriente nominal del medio de desconexión", "calibre del interruptor-seccionador"],
   [
     "corriente nominal del dispositivo de sobrecorriente",
@@ -100,6 +101,9 @@ const write = /* @__PURE__ */ swapping([
   ["desbalance", "desequilibrio"],
   ["voltaje", "tensión"],
   ["voltajes", "tensiones"],
+  ["los voltajes nominales", "las tensiones nominales"],
+  ["voltaje conocido", "tensión conocida"],
+  ["esté desenergizado", "esté sin tensión"],
   ["el voltaje", "la tensión"],
   ["un voltaje", "una tensión"],
   ["del voltaje", "de la tensión"],

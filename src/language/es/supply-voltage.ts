@@ -21,7 +21,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.board-at-risk":
     "Voltaje demasiado alto: {high}, por encima de {ceiling}. Las tarjetas electrónicas corren peligro.",
   "supply-voltage.no-voltage":
-    "Sin voltaje: {low}. Eso no demuestra la ausencia de tensión en el circuito.",
+    "Sin voltaje: {low}. Eso no demuestra que el circuito esté desenergizado.",
   "supply-voltage.phase-missing": "Falta una fase, o una se midió al neutro: {lines}.",
   "supply-voltage.leg-missing":
     "{low} es cerca de la mitad de {nominal}: falta una fase, o se midió al neutro.",
@@ -95,14 +95,14 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.full-load-far-off":
     "A {current} se espera {there}, por debajo del mínimo de la unidad, {minimum}. La lectura se tomó a menos de la mitad de esa corriente.",
   "supply-voltage.full-load-impossible":
-    "La baja de voltaje no deja voltaje a {current}; mínimo de la unidad: {minimum}.",
+    "La caída de voltaje no deja nada a {current}; mínimo de la unidad: {minimum}.",
 
   "supply-voltage.ten-percent":
-    "La placa de datos no indica intervalo; se usó ±10 % de las tensiones nominales.",
+    "La placa de datos no indica intervalo; se usó ±10 % de los voltajes nominales.",
   "supply-voltage.exact-meter":
     "No se indicó la exactitud del voltímetro; las lecturas se suponen exactas.",
   "supply-voltage.moment-only": "Las lecturas valen solo para su momento.",
-  "supply-voltage.no-sag": "No se leyó en reposo y con carga; no se conoce la baja de voltaje.",
+  "supply-voltage.no-sag": "No se leyó en reposo y con carga; no se conoce la caída de voltaje.",
   "supply-voltage.standard-assumed": "Norma usada para {nominal}: {standard}.",
   "supply-voltage.judged-as":
     "{nominal} es aquí un valor de placa de datos; el suministro se tomó como {as}.",
@@ -117,11 +117,11 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
     other: "Se encontraron {count} arranques en el registro por su corriente.",
   },
   "supply-voltage.starts-unseen":
-    "El registro tiene una lectura cada {interval}: la baja de un arranque puede quedar entre dos.",
+    "El registro tiene una lectura cada {interval}: la caída de un arranque puede quedar entre dos.",
 
   "supply-voltage.start-dip": "El arranque baja el suministro a {dip}.",
   "supply-voltage.large-sag":
-    "Una baja de voltaje de {share} indica un conductor delgado o una mala conexión.",
+    "Una caída de voltaje de {share} indica un conductor de calibre insuficiente o una mala conexión.",
   "supply-voltage.rise-under-load":
     "{load} con carga supera en más de 5 % los {rest} en reposo. Compruebe cuál lectura es cuál, y el neutro.",
   "supply-voltage.transformer-tap":
@@ -141,7 +141,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.match-unit-and-supply":
     "Compruebe la placa de datos y el suministro. No se corresponden.",
   "supply-voltage.check-wiring":
-    "Busque un conductor delgado o una mala conexión entre la acometida y la unidad.",
+    "Busque un conductor de calibre insuficiente o una mala conexión entre la acometida y la unidad.",
   "supply-voltage.read-at-service": "Mida el voltaje también en la acometida.",
   "supply-voltage.call-utility": "Llame a la compañía eléctrica.",
   "supply-voltage.mark-starts": "Marque las lecturas tomadas durante el arranque de la unidad.",
@@ -164,15 +164,15 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-41
   "supply-voltage.readings.one": "una lectura",
   "supply-voltage.readings.several": "varias lecturas",
   "supply-voltage.cause.board-at-risk": "voltaje peligrosamente alto",
-  "supply-voltage.cause.no-voltage": "sin voltaje",
+  "supply-voltage.cause.no-voltage": "falta de voltaje",
   "supply-voltage.cause.leg-missing": "falta una fase",
   "supply-voltage.cause.phase-missing": "falta una fase",
   "supply-voltage.cause.uneven-to-ground": "fases desiguales a tierra",
   "supply-voltage.cause.plate-does-not-fit": "la unidad no corresponde al suministro",
   "supply-voltage.cause.high-supply": "voltaje demasiado alto",
   "supply-voltage.cause.low-supply": "voltaje demasiado bajo",
-  "supply-voltage.cause.sag-under-load": "baja de voltaje con carga",
-  "supply-voltage.cause.sag-at-full-load": "baja de voltaje a plena carga",
+  "supply-voltage.cause.sag-under-load": "caída de voltaje con carga",
+  "supply-voltage.cause.sag-at-full-load": "caída de voltaje a plena carga",
   "supply-voltage.cause.unbalance": "desbalance de voltaje",
   "supply-voltage.cause.current-unbalance": "desbalance de corriente",
   "supply-voltage.cause.outside-standard": "suministro fuera de su intervalo",

@@ -88,7 +88,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   },
   "vacuum-decay.step": "Salto de {change} a {elapsed}: una válvula, una manguera o el vacuómetro.",
 
-  "vacuum-decay.isolated": "La bomba se aisló con una válvula en el sistema en el tiempo 0.",
+  "vacuum-decay.isolated":
+    "Al comienzo de la lectura, la bomba se aisló con una válvula en el sistema.",
   "vacuum-decay.gauge-at-the-system": "El vacuómetro está en el sistema, no en la bomba.",
   "vacuum-decay.no-cold-spot": "Ninguna parte está más fría que {ambient}.",
   "vacuum-decay.usual-volume": "El volumen es de {volume}.",
@@ -139,7 +140,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "vacuum-decay.cause.leak-and-moisture": "fuga y humedad",
   "vacuum-decay.cause.moisture-leak-not-excluded": "humedad, fuga no descartada",
   "vacuum-decay.cause.outgassing": "desgasificación",
-  "vacuum-decay.cause.not-determined": "causa no determinada",
+  "vacuum-decay.cause.not-determined": "no determinada",
   "vacuum-decay.exclusion.zero": "cero o menos",
   "vacuum-decay.exclusion.over-range": "por encima del alcance del vacuómetro",
   "vacuum-decay.exclusion.before-isolation": "antes del aislamiento",

@@ -20,9 +20,10 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "safety.raise-in-stages": "Montez la pression par paliers et tenez les personnes à l’écart.",
   "safety.lowest-rating":
     "Ne dépassez jamais la plus basse pression indiquée. Isolez ce qui n’admet pas l’essai; le côté BP peut admettre moins.",
-  "safety.nitrogen-suffocates": "L’azote chasse l’air et peut asphyxier. Évacuez-le à l’extérieur.",
+  "safety.nitrogen-suffocates":
+    "L’azote chasse l’air et peut asphyxier. Laissez-le s’échapper à l’extérieur.",
   "safety.open-under-pressure":
-    "Ne desserrez, ne coupez et ne brasez jamais rien sous pression. Récupérez d’abord le frigorigène ou évacuez l’azote.",
+    "Ne desserrez, ne coupez et ne brasez jamais rien sous pression. Récupérez d’abord le frigorigène ou laissez échapper l’azote.",
   "safety.refrigerant-contact":
     "Le frigorigène liquide gèle la peau et les yeux. Portez gants et lunettes, aussi en retirant un boyau.",
   "safety.flammable-refrigerant":
@@ -36,7 +37,7 @@ export const assessment: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
     "Ne faites jamais d’essai de pression avec du frigorigène et de l’air. Même un frigorigène A1 peut brûler dans ce mélange.",
   "safety.compressor-in-vacuum": "Ne faites jamais tourner un compresseur sous vide.",
   "safety.line-voltage":
-    "La tension peut tuer. Coupez, cadenassez et vérifiez l’absence de tension; les condensateurs de l’Inverter restent chargés. Électriciens qualifiés seulement.",
+    "La tension peut tuer. Coupez, cadenassez et vérifiez l’absence de tension; les condensateurs de l’inverter restent chargés. Électriciens qualifiés seulement.",
   "safety.meter-category":
     "Mesurez avec un multimètre et des cordons de catégorie III (IV au branchement), vérifiés avant et après sur une source sous tension connue.",
   "safety.running-unit":

@@ -9,7 +9,7 @@ const catalogue: Define<CircuitProtectionReasons> = defineFrench;
 export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
   /* @__PURE__ */ catalogue("fr-CA", {
     "circuit-protection.device-rating-met":
-      "Le {device} est de {rating} : dans le maximum de la plaque signalétique, {limit}.",
+      "Le {device} est de {rating}, sans dépasser le maximum de la plaque signalétique, {limit}.",
     "circuit-protection.device-too-large":
       "Le {device} est trop gros : {rating}; maximum de la plaque signalétique : {limit}.",
     "circuit-protection.device-below-load":
@@ -53,7 +53,7 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
     "circuit-protection.grounding-met":
       "Conducteur de continuité des masses {fitted}; exigé : {size}.",
     "circuit-protection.grounding-too-small":
-      "Le conducteur de continuité des masses est trop petit : {fitted}; exigé : {size}.",
+      "Le conducteur de continuité des masses est sous-dimensionné : {fitted}; exigé : {size}.",
     "circuit-protection.grounding-by-energy-met":
       "Conducteur de continuité des masses {fitted} : le défaut exige {area} mm².",
     "circuit-protection.grounding-by-energy-short":

@@ -69,7 +69,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.cause.device-kind": "disjoncteur au lieu de fusibles",
   "circuit-protection.cause.device-poles": "pas assez de pôles",
   "circuit-protection.cause.device-voltage": "tension marquée insuffisante",
-  "circuit-protection.cause.conductor": "conducteur trop petit",
+  "circuit-protection.cause.conductor": "conducteur sous-dimensionné",
   "circuit-protection.cause.terminals": "bornes non prévues pour l’aluminium",
   "circuit-protection.cause.equipment-grounding": "conducteur de continuité des masses",
   "circuit-protection.cause.disconnect-rating": "sectionneur trop petit",

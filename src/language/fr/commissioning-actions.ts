@@ -56,7 +56,7 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       "add-charge": "N’ajoutez plus de frigorigène tant que ceci n’est pas conforme : {steps}.",
       other: "Mettez l’appareil hors tension tant que ceci n’est pas conforme : {steps}.",
     },
-    "commissioning.repeat-step": "Refaites-le et notez-le : {step}.",
+    "commissioning.repeat-step": "À refaire et à consigner : {step}.",
     "commissioning.see-which-line": "Voyez quelle conduite est laquelle et corrigez le dossier.",
     "commissioning.record-each-joint": {
       by: "count",

@@ -109,9 +109,9 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Le circuit n’a pas été vérifié : l’ensemble de règles {rules} n’est pas disponible.",
     "commissioning.done-before-proof": {
       by: "hold",
-      "open-valves": "Les robinets ont été ouverts {at}, avant une vérification du {proof}.",
-      "add-charge": "Du frigorigène a été ajouté {at}, avant une vérification du {proof}.",
-      other: "L’appareil a été mis sous tension {at}, avant une vérification du {proof}.",
+      "open-valves": "Les robinets ont été ouverts le {at}, avant une vérification du {proof}.",
+      "add-charge": "Du frigorigène a été ajouté le {at}, avant une vérification du {proof}.",
+      other: "L’appareil a été mis sous tension le {at}, avant une vérification du {proof}.",
     },
     "commissioning.done-without-proof": {
       by: "hold",
@@ -143,7 +143,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.older-than-work":
       "Le relevé du {read} est antérieur aux travaux du {at}, et n’en prouve rien.",
     "commissioning.begun-before-work":
-      "Les relevés terminés {read} ont commencé avant les travaux du {at}, et n’en prouvent rien.",
+      "Les relevés terminés le {read} ont commencé avant les travaux du {at}, et n’en prouvent rien.",
     "commissioning.lines-swapped":
       "La conduite de liquide, {liquid}, est notée comme plus large que la conduite de gaz, {vapor}.",
     "commissioning.joints-complete": {
@@ -152,6 +152,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other: "Les {count} raccords sont notés.",
     },
     "commissioning.joints-incomplete": "Raccords notés : {recorded} sur {count}.",
+    "commissioning.joint-recorded-twice": "Noté plus d’une fois : raccord {joints}.",
     "commissioning.joint-defect": "L’inspection a trouvé un défaut.",
     "commissioning.joint-inspected": "L’inspection n’a trouvé aucun défaut.",
     "commissioning.brazed-with-nitrogen": "Brasé sous flux d’azote.",
@@ -162,7 +163,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.held-too-short":
       "Durée de l’essai : {held} seulement; durée exigée : {required}.",
     "commissioning.within-marked-pressure":
-      "L’essai a atteint {pressure} : dans la plus basse pression indiquée, {limit}.",
+      "L’essai a atteint {pressure}, sans dépasser la plus basse pression indiquée, {limit}.",
     "commissioning.above-marked-pressure":
       "L’essai a atteint {pressure} : au-dessus de la plus basse pression indiquée, {limit}.",
     "commissioning.test-pressure-reached": "Essayé à {pressure}; exigé : au moins {limit}.",
@@ -181,7 +182,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Non concluant : la charge totale est de {total} et la maximale, de {most}.",
     "commissioning.tolerance-too-wide":
       "La tolérance, {tolerance}, est trop large pour une charge de {whole} : plus du dixième.",
-    "commissioning.valves-opened": "Les robinets ont été ouverts {at}.",
+    "commissioning.valves-opened": "Les robinets ont été ouverts le {at}.",
     "commissioning.water-drained": "L’eau versée dans le bac s’est écoulée correctement.",
     "commissioning.water-did-not-drain":
       "L’eau versée dans le bac ne s’est pas écoulée correctement.",

@@ -49,7 +49,7 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "condensate.pump-curve-straight": "La courbe de la pompe est droite entre ses points.",
 
   "condensate.steep":
-    "Une pente de {slope} est forte; habituellement jusqu’à {usual}. Une valeur est-elle dans une autre unité?",
+    "Une pente de {slope} est forte; habituellement jusqu’à {usual}. Une valeur a-t-elle été notée dans une autre unité?",
   "condensate.flatter-than-code":
     "Les codes de plomberie exigent au moins {least}. Demandez quel texte s’applique ici.",
   "condensate.discharge":

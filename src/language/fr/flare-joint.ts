@@ -53,11 +53,11 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
     "Seul le manuel appuie le couple de serrage {torque}. Publié : de {low} à {high}. Vérifiez la taille et l’unité.",
 
   "flare-joint.tighten":
-    "Serrez l’écrou de {low} à {high}, en retenant le corps avec une seconde clé.",
+    "Serrez l’écrou à un couple compris entre {low} et {high}, en retenant le corps avec une seconde clé.",
   "flare-joint.tighten-by-turn":
     "Continuez de tourner l’écrou, de {low} à {high} à partir du point où le couple monte.",
   "flare-joint.remake-and-tighten":
-    "Coupez l’évasement, refaites-le et serrez-le de {low} à {high}.",
+    "Coupez l’évasement, refaites-le et serrez-le à un couple compris entre {low} et {high}.",
   "flare-joint.remake-and-turn":
     "Coupez l’évasement, refaites-le et tournez son écrou de {low} à {high}.",
   "flare-joint.remake-larger": "Coupez l’évasement et faites-en un plus grand : de {low} à {high}.",

@@ -8,8 +8,8 @@ import { french } from "./whole.ts";
 
 const words = /* @__PURE__ */ swapping([
   ["po", "pouce"],
-  ["2000 pi", "2000 ft"],
-  ["40 pi³", "40 ft³"],
+  ["2000 pi", "2000 pieds"],
+  ["40 pi³", "40 pieds³"],
   // Tubing, valves, hoses
   ["conduite de liquide", "liaison liquide"],
   ["conduite de gaz", "liaison gaz"],
@@ -57,6 +57,9 @@ const words = /* @__PURE__ */ swapping([
   ["aucun manuel n’a été lu", "aucune notice n’a été lue"],
   // Electricity
   ["sectionneur", "interrupteur-sectionneur"],
+  ["le sectionneur", "l’interrupteur-sectionneur"],
+  ["du sectionneur", "de l’interrupteur-sectionneur"],
+  ["au sectionneur", "à l’interrupteur-sectionneur"],
   ["en vue de", "à portée de vue de"],
   ["en vue", "à portée de vue"],
   ["cadenassez", "consignez"],
@@ -86,23 +89,25 @@ const own: { readonly [C in Code]?: Message } = {
   "commissioning.field.evacuations.at": "date du tirage au vide",
   "commissioning.field.evacuations.covers": "tracés du tirage au vide",
   "commissioning.opened-long-after-evacuation":
-    "Les vannes ont été ouvertes {opened}, plus d’une semaine après le tirage au vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
+    "Les vannes ont été ouvertes le {opened}, plus d’une semaine après le tirage au vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
   "line-set.charge-after-tests":
     "Chargez à la balance, et seulement une fois l’essai de pression et le tirage au vide conformes.",
   "planning.adapter":
     "Tracé {run}, liaison {line}, côté {end}\u00a0: un adaptateur de tube de {tube} pouce à port de {port} pouce, un raccord de plus.",
-  "display.unit.in²": "{count} in²",
-  "display.unit.ft²": "{count} ft²",
-  "display.unit.in³": "{count} in³",
-  "display.unit.ft³": "{count} ft³",
-  "display.unit.cfm": "{count} ft³/min",
-  "display.unit.oz/ft": "{count} oz/ft",
-  "display.unit.lb/ft": "{count} lb/ft",
-  "display.unit.lb/ft³": "{count} lb/ft³",
-  "display.unit.lb/1000 ft³": "{count} lb/1000 ft³",
-  "display.unit.ft/min": "{count} ft/min",
-  "display.unit.ft·lb": "{count} ft·lb",
-  "display.unit.Ω/kft": "{count} Ω/1000 ft",
+  "display.unit.in": { by: "count", one: "{count} pouce", other: "{count} pouces" },
+  "display.unit.ft": { by: "count", one: "{count} pied", other: "{count} pieds" },
+  "display.unit.in²": { by: "count", one: "{count} pouce²", other: "{count} pouces²" },
+  "display.unit.ft²": { by: "count", one: "{count} pied²", other: "{count} pieds²" },
+  "display.unit.in³": { by: "count", one: "{count} pouce³", other: "{count} pouces³" },
+  "display.unit.ft³": { by: "count", one: "{count} pied³", other: "{count} pieds³" },
+  "display.unit.cfm": { by: "count", one: "{count} pied³/min", other: "{count} pieds³/min" },
+  "display.unit.oz/ft": "{count} oz/pied",
+  "display.unit.lb/ft": "{count} lb/pied",
+  "display.unit.lb/ft³": "{count} lb/pied³",
+  "display.unit.lb/1000 ft³": "{count} lb/1000 pieds³",
+  "display.unit.ft/min": { by: "count", one: "{count} pied/min", other: "{count} pieds/min" },
+  "display.unit.ft·lb": { by: "count", one: "{count} pied-livre", other: "{count} pieds-livres" },
+  "display.unit.Ω/kft": "{count} Ω/1000 pieds",
 };
 
 /** The whole language as France writes it. */

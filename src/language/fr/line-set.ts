@@ -47,11 +47,11 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "La charge d’usine n’est pas donnée; le total n’a pas été comparé à {limit}.",
 
   "line-set.rate-plausible":
-    "La charge par longueur, {rate}, est {ratio} fois une conduite pleine, {full} : dans la plage plausible, de {low} à {high}.",
+    "La charge par longueur, {rate}, est de {ratio} fois le contenu d’une conduite pleine, {full} : dans la plage plausible, de {low} à {high}.",
   "line-set.rate-implausible":
-    "La charge par longueur, {rate}, est {ratio} fois une conduite pleine, {full} : hors de la plage plausible, de {low} à {high}.",
+    "La charge par longueur, {rate}, est de {ratio} fois le contenu d’une conduite pleine, {full} : hors de la plage plausible, de {low} à {high}.",
   "line-set.rate-fits-other-device":
-    "La charge par longueur, {rate}, est {ratio} fois une conduite pleine, {full}. Avec ce lieu de détente, de {low} à {high} est plausible.",
+    "La charge par longueur, {rate}, est de {ratio} fois le contenu d’une conduite pleine, {full}. Avec ce lieu de détente, de {low} à {high} est plausible.",
   "line-set.two-phase-liquid-line":
     "Une charge inférieure à une conduite pleine est juste si le liquide se détend à l’extérieur : la conduite contient alors du liquide et de la vapeur.",
   "line-set.rate-too-high":

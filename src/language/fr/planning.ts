@@ -48,8 +48,10 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   },
   "planning.wrenches":
     "Clés pour les écrous : {flats} sur plats, et une seconde pour tenir chaque corps.",
-  "planning.sleeve": "Tracé {runs} : manchon mural d’au moins {diameter} à l’intérieur.",
-  "planning.cover": "Tracé {runs} : goulotte d’au moins {side} × {side} à l’intérieur.",
+  "planning.sleeve":
+    "Tracé {runs} : manchon mural d’une dimension intérieure d’au moins {diameter}.",
+  "planning.cover":
+    "Tracé {runs} : goulotte d’une dimension intérieure d’au moins {side} × {side}.",
   "planning.link-cable": {
     by: "count",
     one: "{count} câble entre les unités : {cable}.",
@@ -118,7 +120,7 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Un régulateur d’azote dont la sortie atteint {pressure}, avec soupape de sûreté.",
   "planning.nitrogen-hose": "Un flexible pour azote marqué pour {pressure} ou plus.",
   "planning.vacuum-hose":
-    "Un flexible de vide de {bore} sans poussoir d’obus, un démonte-obus et un adaptateur pour la prise de service (souvent 5/16 in).",
+    "Un flexible de vide de {bore} sans poussoir d’obus, un démonte-obus et un adaptateur pour la prise de service (souvent 5/16 po).",
   "planning.most-fill":
     "Remplissez jusqu’à {most} au plus : cela atteint la pression indiquée, {limit}, à {warmest}.",
   "planning.fill": "Remplissez jusqu’à {pressure} à {temperature}.",
@@ -172,8 +174,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "{mode} à pleine vitesse : l’air varie de {low} à {high} à travers le serpentin intérieur.",
   "planning.expect-current":
     "Courant à pleine vitesse : environ {rated}, jamais au-dessus de {most}.",
-  "planning.ask": "Saisissez : {field}. Cela décide : {changes}.",
-  "planning.ask-of-runs": "Tracé {runs}, saisissez : {field}. Cela décide : {changes}.",
+  "planning.ask": "Saisissez : {field}. Requis pour : {changes}.",
+  "planning.ask-of-runs": "Tracé {runs}, saisissez : {field}. Requis pour : {changes}.",
   "planning.unusable": "Vérifiez : {field}. {value} ne peut pas servir.",
 
   "planning.part.lines": "conduites",

@@ -104,7 +104,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
     "Localisez la fuite, {leak} en tout. Elle est trop petite pour les bulles : utilisez un gaz traceur ininflammable et tenez son détecteur {watch} à chaque raccord.",
   "pressure-test.find-of-unknown-size":
     "Localisez la fuite : mettez de l’eau savonneuse sur chaque raccord et observez chacun {watch}. Si rien n’apparaît, utilisez un gaz traceur et son détecteur.",
-  "pressure-test.repair-and-retest": "Évacuez l’azote, réparez la fuite et refaites l’essai.",
+  "pressure-test.repair-and-retest":
+    "Laissez échapper l’azote, réparez la fuite et refaites l’essai.",
   "pressure-test.close-supply":
     "Débranchez l’alimentation d’azote, laissez les températures se stabiliser et refaites l’essai.",
   "pressure-test.hold-longer": "Maintenez la pression encore {further} environ.",

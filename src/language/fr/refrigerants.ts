@@ -59,7 +59,7 @@ export const refrigerants: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
       "Saturé à {saturation}, cela ressemble au côté BP. Le sous-refroidissement se mesure du côté HP.",
   },
   "refrigerants.only-where-the-manual-charges-by-it":
-    "{figure} : les appareils à Inverter et à détendeur électronique se chargent à la balance, sauf indication contraire de leur manuel.",
+    "{figure} : les appareils inverter et à détendeur électronique se chargent à la balance, sauf indication contraire de leur manuel.",
 
   "refrigerants.check-airflow-first":
     "Vérifiez d’abord les filtres, les serpentins et le débit d’air.",

@@ -123,7 +123,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
 
   "supply-voltage.start-dip": "Le démarrage abaisse l’alimentation à {dip}.",
   "supply-voltage.large-sag":
-    "Une baisse de tension de {share} indique un conducteur trop petit ou un mauvais contact.",
+    "Une baisse de tension de {share} indique un conducteur sous-dimensionné ou un mauvais contact.",
   "supply-voltage.rise-under-load":
     "{load} en charge dépasse de plus de 5 % les {rest} au repos. Vérifiez quel relevé est lequel, et le neutre.",
   "supply-voltage.transformer-tap":
@@ -145,7 +145,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.match-unit-and-supply":
     "Vérifiez la plaque signalétique et l’alimentation. Elles ne vont pas ensemble.",
   "supply-voltage.check-wiring":
-    "Cherchez un conducteur trop petit ou un mauvais contact entre le branchement et l’appareil.",
+    "Cherchez un conducteur sous-dimensionné ou un mauvais contact entre le branchement et l’appareil.",
   "supply-voltage.read-at-service": "Mesurez la tension aussi au branchement.",
   "supply-voltage.call-utility": "Appelez le distributeur d’électricité.",
   "supply-voltage.mark-starts": "Marquez les relevés pris pendant le démarrage de l’appareil.",
@@ -170,7 +170,7 @@ export const supplyVoltage: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA
   "supply-voltage.readings.one": "un relevé",
   "supply-voltage.readings.several": "plusieurs relevés",
   "supply-voltage.cause.board-at-risk": "tension dangereusement élevée",
-  "supply-voltage.cause.no-voltage": "pas de tension",
+  "supply-voltage.cause.no-voltage": "tension absente",
   "supply-voltage.cause.leg-missing": "phase manquante",
   "supply-voltage.cause.phase-missing": "phase manquante",
   "supply-voltage.cause.uneven-to-ground": "phases inégales à la terre",

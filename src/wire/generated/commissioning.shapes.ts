@@ -863,6 +863,7 @@ export const CommissioningStatements: StatementTable = {
   },
   "commissioning.joint-defect": {},
   "commissioning.joint-inspected": {},
+  "commissioning.joint-recorded-twice": { joints: { list: { either: [VerbatimShape, "number"] } } },
   "commissioning.joints-complete": { count: "number" },
   "commissioning.joints-incomplete": { recorded: "number", count: "number" },
   "commissioning.joints-undated": { joints: { list: { either: [VerbatimShape, "number"] } } },

@@ -112,6 +112,7 @@ const changes: readonly Change[] = [
   { "runs[0].joints[0]": { kind: "brazed", nitrogenFlowed: true } },
   { "runs[0].joints[0]": { kind: "brazed", nitrogenFlowed: false } },
   { "runs[0].joints[0]": { kind: "pressed", inspected: true } },
+  { "runs[0].joints[0].name": "gas, out", "runs[0].joints[1].name": "gas, out" },
   { "runs[0].joints[0]": { kind: "coupling", inspected: true } },
   { "runs[0].joints[3]": undefined },
   {
