@@ -118,8 +118,7 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
  * ```ts
  * import { holdsAhead } from "hvac-install-math/commissioning";
  *
- * holdsAhead("split").map(({ values }) => values.hold).join(", ");
- * // => commissioning.hold.add-charge, commissioning.hold.open-valves, commissioning.hold.power-on
+ * holdsAhead("split").length; // => 3
  * holdsAhead("monobloc").length; // => 1
  * ```
  */

@@ -4,7 +4,6 @@
 import type { Unit } from "../quantity/quantity.ts";
 import type { Limit } from "./criterion.ts";
 import type { Decision } from "./decide.ts";
-import type { LeakFactors } from "./figures.ts";
 import type { Doubt } from "./plausible.ts";
 import type { Gas, State } from "./setup.ts";
 import type { PressureTestStatement } from "./statements.ts";
@@ -18,6 +17,16 @@ export interface Found extends Decision {
   readonly longer: number;
   readonly leak: number | undefined;
   readonly smallestLeak: number | undefined;
+}
+
+/** What makes a leak of a drop, in SI; volume and seconds 0 when unknown. */
+export interface LeakFactors {
+  readonly seconds: number;
+  readonly volume: number;
+  /** Relative standard uncertainty of the volume. */
+  readonly volumeError: number;
+  /** kg/m³ lost per Pa of drop. */
+  readonly densityPerPascal: number;
 }
 
 /** What the judge needs, in SI. */

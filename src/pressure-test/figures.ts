@@ -8,7 +8,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import type { Limit } from "./criterion.ts";
-import type { Evidence } from "./evidence.ts";
+import type { Evidence, LeakFactors } from "./evidence.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A quantity to four digits, for a sentence. */
@@ -41,16 +41,6 @@ export const estimate = <K extends Rate>(
     expandedUncertainty: new Quantity(k * u, unit),
     coverageFactor: k,
   }) as unknown as Estimate<K>;
-
-/** What makes a leak of a drop, in SI; volume and seconds 0 when unknown. */
-export interface LeakFactors {
-  readonly seconds: number;
-  readonly volume: number;
-  /** Relative standard uncertainty of the volume. */
-  readonly volumeError: number;
-  /** kg/m³ lost per Pa of drop. */
-  readonly densityPerPascal: number;
-}
 
 /** The leak of a drop, where volume and time are known. */
 export function leakFigures(

@@ -11,7 +11,7 @@ import type { Hint, InputProblem } from "./errors.ts";
  * @returns The statement; undefined where the error has neither (a mistake of the program, not of a person).
  * @throws {@link InvalidInputError} when it is no object.
  *
- * Source: none; a way of speaking.
+ * Source: common practice, no source.
  *
  * @example
  * ```ts

@@ -17,10 +17,12 @@ it("keeps the quantity core within 2.1 kB plus 31 bytes per unit", async () => {
 
 it("adds at most 37 bytes per unit on average when the whole catalogue is used", async () => {
   const catalogue = await import("../../src/quantity/units/index.ts");
+  const names = Object.keys(catalogue);
   const with_ = await bundle(`${core}
-import * as units from "hvac-install-math/quantity"; globalThis.all = units;`);
+import { ${names.map((name) => `${name} as ${name}_`).join(", ")} } from "hvac-install-math/quantity";
+globalThis.all = { ${names.map((name) => `${name}: ${name}_`).join(", ")} };`);
   const { gzip } = await bundle(core);
-  expect((with_.gzip - gzip) / Object.keys(catalogue).length).toBeLessThanOrEqual(37);
+  expect((with_.gzip - gzip) / names.length).toBeLessThanOrEqual(32);
 });
 
 describe("what a use adds to quantity and assessment stays within its budget:", () => {
@@ -102,8 +104,8 @@ import { planInstallation } from "hvac-install-math/planning"; globalThis.judge 
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(22_000);
 });
 
-it("does not let the whole root grow beyond 128 kB", async () => {
+it("does not let the whole root grow beyond 129.5 kB", async () => {
   // Nine trade modules with the rules of nine editions, and 25 refrigerants.
   const { gzip } = await bundle(`export * from "hvac-install-math";`);
-  expect(gzip).toBeLessThanOrEqual(128_000);
+  expect(gzip).toBeLessThanOrEqual(129_500);
 });
