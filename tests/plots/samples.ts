@@ -109,7 +109,11 @@ const { splitManualA, commonPractice500, closeControlManual, guideSpec15182 } = 
 export const decays: Readonly<Record<string, VacuumDecayInput>> = {
   leak: decayLog((t) => 300 + 50 * t, splitManualA),
   moisture: decayLog((t) => 280 - 1500 * Math.expm1(-t / 5), splitManualA, 25),
-  tight: decayLog((t) => 240 - 60 * Math.expm1(-t / 0.3), commonPractice500, 12),
+  tight: decayLog(
+    (t) => 240 - 60 * Math.expm1(-t / 0.3) + 3 * Math.log1p(t),
+    commonPractice500,
+    12,
+  ),
   early: decayLog((t) => 310 + 2 * t, guideSpec15182, 15),
   stages: decayLog((t) => 320 + (t > 31 ? 2.5 * t : 0), closeControlManual, 62),
 };

@@ -213,6 +213,16 @@ describe("a pressure that stays", () => {
     expect(codes(steady(300, 9), unsaid)).toEqual([]); // the hold of ten minutes is not over
   });
 
+  it("after it rose is believed no more: walls and oil keep giving off gas, a pump holds what it pulls at", () => {
+    // 40 micron of 1 − e^(−t/τ): what is left for the second half of ten minutes is 40 (e^(−300/τ) − e^(−600/τ)),
+    // 0.27 micron of τ = 60 s and 1.4 of 90 s.
+    const weeps = (tau: number) => [{ ...flat(), shape: 0, amplitude: pa(40), tau } as Component];
+    const unsaid = settings({ isolation: "pump-valve" });
+    expect(codes(steady(300), unsaid, weeps(60))).toEqual(["too-flat"]);
+    expect(codes(steady(300), unsaid, weeps(90))).toEqual([]);
+    expect(codes(steady(300), settings({ isolation: "isolation-valve" }), weeps(60))).toEqual([]);
+  });
+
   it("has to rise by 5 micron before it passes early: a valve may still be shut", () => {
     const unsaid = settingsOf({ ambient: degC(20), policy: acceptancePolicies.provenEarly500 });
     const line = (rise: number) => [{ ...flat(), line: true, slope: pa(rise) / 480 } as Component];

@@ -67,7 +67,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "vacuum-decay.pressure-falls":
     "The pressure fell by {fall}. Something still pulls: the pump, or its valve.",
   "vacuum-decay.too-flat":
-    "The pressure changed by only {change}. A pump valve that weeps looks like this, also with a leak.",
+    "The pressure stopped rising: {change} in the second half. A pump valve that weeps looks like this, also with a leak.",
   "vacuum-decay.rise-quickens":
     "The rise gets faster: the last readings lie {late} above every curve.",
   "vacuum-decay.course-unexplained":

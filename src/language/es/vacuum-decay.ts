@@ -69,7 +69,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "vacuum-decay.pressure-falls":
     "La presión bajó {fall}. Algo sigue aspirando: la bomba, o su válvula.",
   "vacuum-decay.too-flat":
-    "La presión cambió solo {change}. Así se ve una válvula de bomba que no cierra bien, también con una fuga.",
+    "La presión dejó de subir: {change} en la segunda mitad. Así se ve una válvula de bomba que no cierra bien, también con una fuga.",
   "vacuum-decay.rise-quickens":
     "El aumento se acelera: las últimas lecturas están {late} por encima de toda curva.",
   "vacuum-decay.course-unexplained":

@@ -71,7 +71,7 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "vacuum-decay.pressure-falls":
     "La pression a baissé de {fall}. Quelque chose tire encore : la pompe, ou son robinet.",
   "vacuum-decay.too-flat":
-    "La pression n’a varié que de {change}. Un robinet de pompe qui ferme mal donne cela, même avec une fuite.",
+    "La pression a cessé de monter : {change} dans la seconde moitié. Un robinet de pompe qui ferme mal donne cela, même avec une fuite.",
   "vacuum-decay.rise-quickens":
     "La remontée s’accélère : les derniers relevés sont {late} au-dessus de toute courbe.",
   "vacuum-decay.course-unexplained":
