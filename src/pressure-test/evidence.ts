@@ -4,7 +4,6 @@
 import type { Unit } from "../quantity/quantity.ts";
 import type { Limit } from "./criterion.ts";
 import type { Decision } from "./decide.ts";
-import type { Doubt } from "./plausible.ts";
 import type { Gas, State } from "./setup.ts";
 import type { PressureTestStatement } from "./statements.ts";
 import type { Share } from "./uncertainty-part.ts";
@@ -17,6 +16,12 @@ export interface Found extends Decision {
   readonly longer: number;
   readonly leak: number | undefined;
   readonly smallestLeak: number | undefined;
+}
+
+/** Why a test cannot pass, and what to do about it. */
+export interface Doubt {
+  readonly reason: PressureTestStatement;
+  readonly action: PressureTestStatement;
 }
 
 /** What makes a leak of a drop, in SI; volume and seconds 0 when unknown. */

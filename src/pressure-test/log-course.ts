@@ -3,10 +3,10 @@
 // scatter. Does not cover what is judged where it jumps: assess-pressure-log.ts.
 import type { Unit } from "../quantity/quantity.ts";
 import type { Limit } from "./criterion.ts";
+import type { Doubt } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
 import type { LogFit } from "./fit-log.ts";
 import type { LogPoint } from "./log-points.ts";
-import type { Doubt } from "./plausible.ts";
 import { say } from "./statements.ts";
 
 /** A change that the errors do not explain: at which row, at which of the points, when, and by how much, Pa. */

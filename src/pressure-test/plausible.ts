@@ -6,6 +6,7 @@ import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
+import type { Doubt } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
 import type { TestErrors } from "./instruments.ts";
 import type { MarkedLimit } from "./marked-limit.ts";
@@ -13,12 +14,6 @@ import { markedPressure } from "./pressurization-plan.ts";
 import type { PressureTestSetup, State } from "./setup.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 import type { TestRequirement } from "./test-requirement.ts";
-
-/** Why a test cannot pass, and what to do about it. */
-export interface Doubt {
-  readonly reason: PressureTestStatement;
-  readonly action: PressureTestStatement;
-}
 
 /** What the readings were, in SI. */
 export interface Course {

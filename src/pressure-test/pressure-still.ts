@@ -2,10 +2,10 @@
 // Follows JCGM 100:2008, 5.2, for what two rows may differ by; that more is a doubt: common practice, no source.
 // Does not cover a temperature that stood too: that is what a tight system shows.
 import type { Unit } from "../quantity/quantity.ts";
+import type { Doubt } from "./evidence.ts";
 import { shown } from "./figures.ts";
 import type { ErrorSource } from "./log-errors.ts";
 import { type LogPoint, sum } from "./log-points.ts";
-import type { Doubt } from "./plausible.ts";
 import { say } from "./statements.ts";
 
 const lowest = (list: readonly number[]) => list.reduce((a, b) => Math.min(a, b));
