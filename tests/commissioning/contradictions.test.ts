@@ -87,6 +87,11 @@ describe("joints", () => {
   it("of one name are one joint", () => {
     const twice = changed({ "runs[0].joints[1].name": "liquid, indoor" });
     expect(step(twice, "joints").outcome).toBe("inconclusive");
+    const counted = step(twice, "joints").checks.find(({ name }) => name === "joint-count");
+    expect(counted?.assessment.reasons[0]).toEqual({
+      code: "commissioning.joint-recorded-twice",
+      values: { joints: [{ verbatim: "liquid, indoor" }] },
+    });
     const more = changed({ "runs[0].joints[2]": complete.runs?.[0]?.joints?.[0] });
     expect(step(more, "joints").outcome).toBe("inconclusive");
   });

@@ -181,9 +181,9 @@ describe("French", () => {
   it("counts 0 to 1.9 as one", () => {
     // Unicode CLDR, plural rules of French.
     const said = (count: number) => ({ code: "report.fields-missing", values: { count } }) as const;
-    expect(explain(said(0), fr.french)).toBe("Il manque 0 donnée");
-    expect(explain(said(2), fr.french)).toBe("Il manque 2 données");
-    expect(explain(said(0), es.spanish)).toBe("Faltan 0 datos");
+    expect(explain(said(0), fr.french)).toBe("il manque 0 donnée");
+    expect(explain(said(2), fr.french)).toBe("il manque 2 données");
+    expect(explain(said(0), es.spanish)).toBe("faltan 0 datos");
   });
 });
 

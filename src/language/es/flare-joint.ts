@@ -21,13 +21,13 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "flare-joint.hydraulic-flare":
     "Parece un abocinado hidráulico de 37° (SAE J514). No encaja en un asiento de 45°.",
   "flare-joint.manual-range-wide":
-    "El intervalo del manual, de {low} a {high}, es demasiado amplio para distinguir N·m de ft·lb. Publicado: de {from} a {to} para {tube}.",
+    "El intervalo del manual, de {low} a {high}, es demasiado amplio para distinguir N·m de lb·pie. Publicado: de {from} a {to} para {tube}.",
   "flare-joint.manual-range-apart":
     "El intervalo del manual, de {low} a {high}, no tiene nada en común con el publicado, de {from} a {to} para {tube}.",
   "flare-joint.newton-meter-as-foot-pound":
-    "El intervalo indicado es unas 1.36 veces mayor. ¿Está en N·m en lugar de ft·lb?",
+    "El intervalo indicado es unas 1.36 veces mayor. ¿Está en N·m en lugar de lb·pie?",
   "flare-joint.foot-pound-as-newton-meter":
-    "El intervalo publicado es unas 1.36 veces mayor. ¿Está el indicado en ft·lb en lugar de N·m?",
+    "El intervalo publicado es unas 1.36 veces mayor. ¿Está el indicado en lb·pie en lugar de N·m?",
   "flare-joint.manual-diameters-wide":
     "Los límites del manual, de {low} a {high}, son demasiado amplios para un abocinado. Los publicados distan {widest} como máximo.",
   "flare-joint.manual-minimum-thin":

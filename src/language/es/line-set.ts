@@ -7,7 +7,7 @@ const catalogue: Define<Said> = define;
 
 /** What `line-set` says, in Spanish. */
 export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
-  "line-set.rate-unit": "Compruebe la unidad: g/m, oz/ft o lb/ft.",
+  "line-set.rate-unit": "Compruebe la unidad: g/m, oz/pie o lb/pie.",
   "line-set.viscosity-unit": "En µPa·s: 100 µPa·s = 0.0001 Pa·s.",
 
   "line-set.within-maximum": "{figure} {value}: dentro del máximo de {limit}.",

@@ -10,7 +10,7 @@ export const plots: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "plots.pressure-test": "Prueba de presión con nitrógeno",
   "plots.vacuum-decay": "Retención de vacío después de aislar",
   "plots.saturation": "Saturación de {designation}",
-  "plots.supply-voltage": "Tensión de alimentación",
+  "plots.supply-voltage": "Voltaje de alimentación",
   "plots.room-limit": "Carga y límite del recinto",
 
   "plots.pressure-axis": "Presión, {unit}",

@@ -17,8 +17,8 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
     "Un plan es aritmética. Prevalecen la placa de datos, las instrucciones del fabricante, el código local y la práctica autorizada.",
   "report.fields-missing": {
     by: "count",
-    one: "Falta {count} dato",
-    other: "Faltan {count} datos",
+    one: "falta {count} dato",
+    other: "faltan {count} datos",
   },
   "report.values-unusable": {
     by: "count",

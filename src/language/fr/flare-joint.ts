@@ -23,13 +23,13 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "flare-joint.hydraulic-flare":
     "Cela ressemble à un évasement hydraulique à 37° (SAE J514). Il ne convient pas à un siège à 45°.",
   "flare-joint.manual-range-wide":
-    "La plage du manuel, de {low} à {high}, est trop large pour distinguer N·m et ft·lb. Publié : de {from} à {to} pour {tube}.",
+    "La plage du manuel, de {low} à {high}, est trop large pour distinguer N·m et pi-lb. Publié : de {from} à {to} pour {tube}.",
   "flare-joint.manual-range-apart":
     "La plage du manuel, de {low} à {high}, n’a rien en commun avec celle publiée, de {from} à {to} pour {tube}.",
   "flare-joint.newton-meter-as-foot-pound":
-    "La plage indiquée est environ 1,36 fois plus élevée. Est-elle en N·m plutôt qu’en ft·lb?",
+    "La plage indiquée est environ 1,36 fois plus élevée. Est-elle en N·m plutôt qu’en pi-lb?",
   "flare-joint.foot-pound-as-newton-meter":
-    "La plage publiée est environ 1,36 fois plus élevée. Celle indiquée est-elle en ft·lb plutôt qu’en N·m?",
+    "La plage publiée est environ 1,36 fois plus élevée. Celle indiquée est-elle en pi-lb plutôt qu’en N·m?",
   "flare-joint.manual-diameters-wide":
     "Les limites du manuel, de {low} à {high}, sont trop larges pour un évasement. Celles publiées s’écartent d’au plus {widest}.",
   "flare-joint.manual-minimum-thin":

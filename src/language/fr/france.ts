@@ -10,6 +10,9 @@ const words = /* @__PURE__ */ swapping([
   ["po", "pouce"],
   ["2000 pi", "2000 pieds"],
   ["40 pi³", "40 pieds³"],
+  ["oz/pi", "oz/pied"],
+  ["lb/pi", "lb/pied"],
+  ["pi-lb", "pieds-livres"],
   // Tubing, valves, hoses
   ["conduite de liquide", "liaison liquide"],
   ["conduite de gaz", "liaison gaz"],

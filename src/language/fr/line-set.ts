@@ -8,7 +8,7 @@ const catalogue: Define<Said> = defineFrench;
 
 /** What `line-set` says, in French. */
 export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
-  "line-set.rate-unit": "Vérifiez l’unité : g/m, oz/ft ou lb/ft.",
+  "line-set.rate-unit": "Vérifiez l’unité : g/m, oz/pi ou lb/pi.",
   "line-set.viscosity-unit": "En µPa·s : 100 µPa·s = 0,0001 Pa·s.",
 
   "line-set.within-maximum": "{figure} {value} : dans le maximum de {limit}.",

@@ -18,8 +18,8 @@ export const report: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
     "Un plan est de l’arithmétique. La plaque signalétique, les instructions du fabricant, le code local et la pratique autorisée priment.",
   "report.fields-missing": {
     by: "count",
-    one: "Il manque {count} donnée",
-    other: "Il manque {count} données",
+    one: "il manque {count} donnée",
+    other: "il manque {count} données",
   },
   "report.values-unusable": {
     by: "count",
