@@ -14,7 +14,7 @@ import { type Covering, lastOfEachRun, type PlacedRun } from "./runs.ts";
 import { spread } from "./spread.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
-import { stepWord, verbatim } from "./words.ts";
+import { fieldWord, stepWord, verbatim } from "./words.ts";
 
 /** What was read, over some time or at once; `at` is the end. */
 interface Read {
@@ -35,6 +35,7 @@ export function inOrder(job: Job, tried: Tried): Tried {
 
 function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
   const { pressureTests, evacuations, valves, power, charge, operation = [] } = record;
+  const { supply, circuits = [] } = power ?? {};
   const reworked = (record.history ?? []).filter(isRework).map(({ path, at }): Dated => [path, at]);
   const made = (covered: readonly PlacedRun[]) => [
     ...covered.flatMap(({ run, path }) =>
@@ -56,6 +57,25 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
       laterThan(step, one.part, [...made(one.runs), ...testsOf(tests, one.runs)]),
     );
   }
+  // Lines that were measured after a test: where their joints have dates, that of the lines is wrong.
+  if (step === "line-run") {
+    return tests.flatMap((test) =>
+      test.runs.flatMap(({ run, path }) => {
+        const at = `${path}.tubing.at`;
+        return laterThan(step, { at: test.part.at }, [[at, run.tubing?.at]], correct(at));
+      }),
+    );
+  }
+  // A day is left, as who hangs a unit and joins a circuit may note both in the evening.
+  if (step === "drain") {
+    return runs.flatMap(({ run: { drain, tubing }, path }) =>
+      laterThan(step, { at: drain?.at }, [[`${path}.tubing.at`, tubing?.at]], undefined, day),
+    );
+  }
+  if (step === "supply" && supply?.measuredAt === "unit") {
+    const joined = circuits.map(({ at }, i): Dated => [`power.circuits[${i}].at`, at]);
+    return laterThan(step, { at: supply.at }, joined, undefined, day);
+  }
   if (step !== "operation") return [];
   const charged = operation.map((one) => laterThan(step, one, [["charge.at", charge?.at]]));
   return [
@@ -71,6 +91,10 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
   ];
 }
 
+const day = 86_400_000; // ms
+
+const correct = (path: string) => say("commissioning.correct-field", { field: fieldWord(path) });
+
 /** The tests of some of these runs, by their dates. */
 const testsOf = (tests: readonly Covering<Read>[], runs: readonly PlacedRun[]): Dated[] =>
   tests
@@ -81,17 +105,19 @@ function laterThan(
   step: StepName,
   { at: read, readings = [] }: Read,
   work: readonly Dated[],
+  action: CommissioningStatement = say("commissioning.repeat-step", { step: stepWord(step) }),
+  left = 0,
 ): StepCheck[] {
   if (!read || work.length === 0) return [];
   const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
   const span = 1000 * spread(elapsed); // ms
   return work.flatMap(([path, at]) => {
-    if (!at || !surelyBefore(read, at, span)) return [];
+    if (!at || !surelyBefore(read, at, span - left)) return [];
     const code = span > 0 ? "begun-before-work" : "older-than-work";
     const assessment = ownVerdict(
       "inconclusive",
       say(`commissioning.${code}`, { read: verbatim(read), at: verbatim(at) }),
-      say("commissioning.repeat-step", { step: stepWord(step) }),
+      action,
     );
     return [{ name: "order", path, assessment }];
   });

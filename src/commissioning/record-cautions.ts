@@ -4,8 +4,9 @@
 import { type Caution, caution } from "../assessment/caution.ts";
 import { isQuantity } from "../quantity/json.ts";
 import type { IsoTime } from "../shapes/index.ts";
-import { type Dated, momentOf, surelyBefore } from "../shapes/index.ts";
+import { type Dated, momentOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import { hasWords } from "./has-words.ts";
+import { valueAt } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { UnitPlate } from "./record-equipment.ts";
 import type { Run } from "./record-run.ts";
@@ -20,6 +21,8 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...signed(record),
     ...overwritten(record),
     ...unnamed(record),
+    ...sameNumber(record),
+    ...misplaced(record),
     ...old(record),
     ...stale(record),
     ...exact(record),
@@ -92,6 +95,35 @@ function overwritten({ history = [] }: InstallationRecord): Finding[] {
     history.flatMap((one) => (one.previous === undefined ? [] : [one.path])),
   );
   return fields.length ? [say("commissioning.amended", { fields })] : [];
+}
+
+/** Two units with one serial number: a plate was copied. */
+function sameNumber({ equipment, runs = [] }: InstallationRecord): Finding[] {
+  const units: readonly (readonly [string, UnitPlate | undefined])[] = [
+    ["equipment.outdoorUnit.serialNumber", equipment?.outdoorUnit],
+    ...runs.flatMap(({ indoorUnits = [] }, i) =>
+      indoorUnits.map((unit, j) => [`runs[${i}].indoorUnits[${j}].serialNumber`, unit] as const),
+    ),
+  ];
+  const numbers = units.map(([, unit]) => unit?.serialNumber);
+  return units.flatMap(([path, unit], i) => {
+    const number = unit?.serialNumber;
+    if (number === undefined || !hasWords(number) || numbers.indexOf(number) === i) return [];
+    const values = { field: fieldWord(path), value: verbatim(number) };
+    return [say("commissioning.entered-twice", values)];
+  });
+}
+
+/** A path with a place in a list that is not its first, which may still be to come. */
+const beyondFirst = /^\w+(?:\.\w+|\[\d+\])*\[[1-9]\d*\](?:\.\w+|\[\d+\])*$/;
+
+/** Photos of a part that the record does not have. */
+function misplaced(record: InstallationRecord): Finding[] {
+  return (record.photos ?? []).flatMap(({ of = "" }, i) => {
+    if (!beyondFirst.test(of) || valueAt(record, segmentsOf("of", of)) !== undefined) return [];
+    const values = { field: fieldWord(`photos[${i}].of`), value: verbatim(of) };
+    return [say("commissioning.unusable-value", values)];
+  });
 }
 
 /** That no plate says which units these are. */

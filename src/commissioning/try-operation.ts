@@ -5,7 +5,7 @@ import { airSideTrials } from "./air-side.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import { gaugeTrials } from "./gauge-trials.ts";
 import type { Job } from "./job.ts";
-import { doubtsOfAir } from "./operation-doubts.ts";
+import { doubtsOfAir, doubtsOfGauge } from "./operation-doubts.ts";
 import type { OperatingReading } from "./record-operation.ts";
 import { type Covering, servesIndoorUnit } from "./runs.ts";
 import { type Tried, tryAll } from "./step.ts";
@@ -27,6 +27,7 @@ export function tryOperation(job: Job): Tried {
       ...(isAirAlone ? [] : gaugeTrials(job, part, path)),
       ...air,
       ...doubtsOfAir(part, path),
+      ...doubtsOfGauge(job, part),
     ];
   });
   return tryAll(

@@ -4,6 +4,7 @@
 import { type CircuitRules, circuitFromNameplate } from "../circuit-protection/index.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
+import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
@@ -31,11 +32,29 @@ export function tryCircuit(job: Job): Tried {
       ...own.flatMap((one, i) => [
         ...circuitTrials(job, one, `power.circuits[${i}]`),
         ...oddFigure(`power.circuits[${i}].wiring.length`, one.wiring?.length, cables),
+        ...thickGrounding(job, one, `power.circuits[${i}].installed.equipmentGrounding`),
       ]),
       ...doubtsOfPlate(job),
     ],
     isFed ? [] : [`power.circuits[${own.length}]`],
   );
+}
+
+/** Area of a grounding conductor per line conductor; it need not be the thicker one (250.122(A)), so common practice, no source. */
+const thickest = 3;
+
+/** A grounding conductor that is far thicker than what it protects. */
+function thickGrounding({ rules: passed }: Job, { rules, installed }: Circuit, path: string) {
+  const { conductor, equipmentGrounding: grounding } = installed ?? {};
+  const set = rules && circuitRulesNamed(rules, passed);
+  if (!set || !conductor || !grounding) return [];
+  const { rows, columns } = set.conductors;
+  const at = columns.indexOf("area") + 1;
+  const area = (size: string) => Number(rows.find(([own]) => own === size)?.[at] ?? 0);
+  const [line, ground] = [area(conductor), area(grounding)];
+  if (!line || ground <= thickest * line) return [];
+  const values = { grounding: verbatim(grounding), conductor: verbatim(conductor) };
+  return [doubt(path, say("commissioning.grounding-thick", values))];
 }
 
 function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: string): Trial[] {

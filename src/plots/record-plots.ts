@@ -97,9 +97,10 @@ export function recordPlots(
     id: [id, plot, i && i + 1].filter(Boolean).join("-"),
   });
   const holds = pressureTests.flatMap((part, i): RecordPlot[] => {
-    const test = holdOf(record, part);
     const hold = of("pressure-test", `pressureTests[${i}]`);
-    if (!test || !hold) return [];
+    // What could not be judged may have an altitude that has no air.
+    const test = hold && holdOf(record, part);
+    if (!test) return [];
     const title = `${word("plots.pressure-test")}${which(pressureTests, i)}`;
     // Of several tests the temperatures would take more room than they tell.
     const temperature = pressureTests.length === 1;

@@ -56,7 +56,8 @@ export function valueAt({ record }: Context, path: string): unknown {
 /** Parts of the record that belong together: their fields in a table, runs side by side, and their lists of readings. */
 export function recordBlocks(context: Context, paths: readonly string[], caption: string): Block[] {
   const parts = paths.map((path) => ({ path, ...partsOf(valueAt(context, path), path) }));
-  const beside = parts.length > 1 && parts.every(({ path }) => runOf(context, path) !== undefined);
+  const runs = new Set(paths.map((path) => runOf(context, path)));
+  const beside = parts.length > 1 && runs.size === parts.length && !runs.has(undefined);
   return [
     ...(beside
       ? besideEachOther(context, parts, caption)

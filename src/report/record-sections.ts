@@ -21,10 +21,10 @@ export function installationSection(context: Context): Section {
       ...recordBlocks(context, ["site"], words.of("site")),
       ...recordBlocks(own, ["equipment"], words.of("nameplate")),
       ...recordBlocks(context, ["equipment.manual"], words.of("manual")),
-      ...(context.record.runs ?? []).flatMap((_, i) =>
+      ...(context.record.runs ?? []).flatMap((run, i) =>
         recordBlocks(
-          context,
-          ["name", "port", "serves", "indoorUnits", "manual"].map((own) => `runs[${i}].${own}`),
+          { ...context, record: { ...context.record, runs: [run] } }, // its heading names it: no number
+          ["name", "port", "serves", "indoorUnits", "manual"].map((own) => `runs[0].${own}`),
           runText(context, i),
         ),
       ),

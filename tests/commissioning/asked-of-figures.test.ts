@@ -3,8 +3,23 @@
 import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
-import { cuft, degF, ft, inch, kW, liter, m2, m3, sqft, watt } from "hvac-install-math/quantity";
+import {
+  cuft,
+  degF,
+  ft,
+  inch,
+  kW,
+  liter,
+  m2,
+  m3,
+  psi,
+  psig,
+  sqft,
+  watt,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { readInstallation } from "../../examples/worked-install/read-installation.ts";
+import { root } from "../examples/run-copy.ts";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
 import { complete } from "./complete-record.ts";
@@ -130,4 +145,105 @@ describe("the coldest part of an evacuated system", () => {
   ] as const)("may be at %d °F where the gas was at %j °F", (coldest, gas) => {
     expect(asked(cold(coldest, gas), "evacuation", path)).toEqual([]);
   });
+});
+
+// Water is poured once the unit hangs on its lines, and the supply read at the unit once its circuit is there; a day is left.
+describe("dates that cannot follow each other", () => {
+  const dated = (changes: Change) =>
+    changed({
+      "runs[0].tubing.at": "2026-04-20T16:00",
+      "runs[0].joints[0].at": "2026-04-20T16:40",
+      "runs[0].joints[1].at": "2026-04-20T16:45",
+      "runs[0].joints[2].at": "2026-04-20T17:10",
+      "runs[0].joints[3].at": "2026-04-20T17:15",
+      "pressureTests[0].at": "2026-04-21T08:30",
+      "evacuations[0].at": "2026-04-21T10:50",
+      "power.circuits[0].at": "2026-04-21T11:45",
+      ...changes,
+    });
+  const old = ["commissioning.older-than-work"];
+
+  it.each([
+    ["drain", "runs[0].drain.at", "2026-04-12T13:00", "runs[0].tubing.at", old],
+    ["drain", "runs[0].drain.at", "2026-04-20T10:00", "runs[0].tubing.at", []],
+    ["drain", "runs[0].drain.at", "2026-04-21T13:00", "runs[0].tubing.at", []],
+    ["supply", "power.supply.at", "2026-04-12T12:05", "power.circuits[0].at", old],
+    ["supply", "power.supply.at", "2026-04-21T11:00", "power.circuits[0].at", []],
+    ["line-run", "runs[0].tubing.at", "2026-04-21T16:00", "runs[0].tubing.at", old],
+    ["line-run", "runs[0].tubing.at", "2026-04-20", "runs[0].tubing.at", []],
+  ] as const)("of %s, %s: %s", (step, path, at, part, codes) => {
+    expect(asked(dated({ [path]: at }), step, part)).toEqual(codes);
+  });
+
+  it("are asked about at the unit only: the service has power before", () => {
+    const record = dated({ "power.supply.at": "2026-04-12", "power.supply.measuredAt": "service" });
+    expect(asked(record, "supply", "power.circuits[0].at")).toEqual([]);
+  });
+});
+
+// 250.122(A) never asks for more than the circuit conductors; three times their area: two trade sizes, for what was at hand.
+describe("a grounding conductor", () => {
+  const path = "power.circuits[0].installed.equipmentGrounding";
+  const conductor = complete.power?.circuits?.[0]?.installed?.conductor;
+  it("is not far thicker than the circuit conductors", () => {
+    expect(conductor).toBe("12 AWG");
+    const record = changed({ [path]: "2 AWG" });
+    expect(asked(record, "circuit", path)).toEqual(["commissioning.grounding-thick"]);
+    expect(todo(record, path)).toEqual(["Correct the value for equipment grounding conductor."]);
+    for (const size of ["12 AWG", "10 AWG", "8 AWG"]) {
+      expect(asked(changed({ [path]: size }), "circuit", path)).toEqual([]);
+    }
+  });
+});
+
+// An error above a tenth of the reading, and above 5 psi.
+it.each([
+  [118, 15, 1],
+  [118, 11, 0],
+  [30, 5, 0],
+])("asks about a gauge at %d psig that errs by %d psi", (pressure, error, times) => {
+  const path = "instruments.serviceGauge.accuracy";
+  const record = changed({ "operation[0].pressure": psig(pressure), [path]: psi(error) });
+  expect(asked(record, "operation", path)).toHaveLength(times);
+  if (times)
+    expect(todo(record, path)).toEqual(["Correct the value for accuracy of the service gauge."]);
+});
+
+describe("a finding of the record itself", () => {
+  const found = (changes: Change) =>
+    assessInstallation(changed(changes))
+      .cautions.map((one) => explain(one, english))
+      .filter((one) => /entered twice|part on the photo/.test(one));
+
+  it("is that two units have one serial number", () => {
+    const number = { "equipment.outdoorUnit.serialNumber": "INV-002" };
+    const indoor = "runs[0].indoorUnits[0].serialNumber";
+    expect(found({ ...number, [indoor]: "INV-002" })).toEqual([
+      "The indoor unit serial number is entered twice: INV-002. Is one of them wrong?",
+    ]);
+    expect(found({ ...number, [indoor]: "INV-003" })).toEqual([]);
+    expect(found({ "equipment.outdoorUnit.serialNumber": "-", [indoor]: "-" })).toEqual([]);
+  });
+
+  it("is that a photo shows a part that is not recorded", () => {
+    const photo = (of?: string) => ({ photos: [{ reference: "a.jpg", of }] });
+    expect(found(photo("runs[3]"))).toEqual([
+      "The value for part on the photo cannot be used: runs[3].",
+    ]);
+    for (const of of [undefined, "runs[0].joints[3]", "plate [2", "equipment.manual", "valves"]) {
+      expect(found(photo(of))).toEqual([]);
+    }
+  });
+});
+
+// A tight, dry night: 7 °F colder, 492.3 psig (PV = ZnRT); a last row copied from the first one is no leak, and no proof.
+it("takes no test whose last pressure was copied from the first although the gas cooled", () => {
+  const { record } = readInstallation(`${root}/examples/worked-install`);
+  const [test] = record.pressureTests ?? [];
+  const [first] = test?.readings ?? [];
+  const path = `pressureTests[0].readings[${(test?.readings?.length ?? 0) - 1}].pressure`;
+  expect(assessInstallation(record).outcome).toBe("pass");
+  expect(assessInstallation(changed({ [path]: first?.pressure }, record)).outcome).toBe(
+    "inconclusive",
+  );
 });

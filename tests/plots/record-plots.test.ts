@@ -91,13 +91,15 @@ describe("the pictures of a record", () => {
     expect(drawn(record).map(({ step }) => step)).toContain("pressure-test");
   });
 
-  it("are none where nothing was judged, such as at an unknown altitude", () => {
+  it("are none where nothing was judged, such as at an altitude that is unknown or has no air", () => {
     expect(drawn({ version: 2 })).toEqual([]);
-    expect(drawn(changed({ site: undefined })).map(({ step }) => step)).toEqual([
-      "evacuation",
-      "room-limit",
-      "supply",
-    ]);
+    for (const site of [undefined, { altitude: m(15_200) }]) {
+      expect(drawn(changed({ site })).map(({ step }) => step)).toEqual([
+        "evacuation",
+        "room-limit",
+        "supply",
+      ]);
+    }
   });
 
   it("show the tightest of several rooms, and give each of several tests an id of its own", () => {

@@ -85,6 +85,15 @@ describe("a report without its appendix", () => {
     expect(text).toMatch(/^\| Check \| Run A \| Run B \| Run C \|$/m);
   });
 
+  it("has a column for each run, and none for each field of one", () => {
+    const text = markdownReport(example("three-heads"), { ...options, appendix: true });
+    for (const [head] of text.matchAll(/^\|.*Run A.*\|$/gm)) {
+      expect(head.match(/Run A/g)).toHaveLength(1);
+    }
+    const [, plate] = text.split("*Run C*");
+    expect(plate).toContain("| Port | C | record |");
+  });
+
   it("keeps a probability to the digits that a model deserves", () => {
     const text = markdownReport(example("failing-install"), { ...options, appendix: true });
     expect(text).toContain("| Probability that the drop is within the limit | less than 0.1 % |");

@@ -29,6 +29,7 @@ import {
   psia,
   psig,
   volt,
+  watt,
 } from "hvac-install-math/quantity";
 import { recordCodec } from "hvac-install-math/wire";
 import { rules } from "../../commissioning/assess.ts";
@@ -129,6 +130,9 @@ const changes: readonly Change[] = [
   { "runs[0].tubing.length": ft(500) },
   { "runs[0].tubing.lift": ft(200) },
   { "runs[0].tubing.otherVolume": liter(600) },
+  { "runs[0].indoorUnits[0].capacity": watt(260) },
+  { "power.circuits[0].installed.equipmentGrounding": "2 AWG" },
+  { "runs[0].port": "A", "runs[1]": { name: "B", port: "A" } },
   { "equipment.manual.preChargedLength": ft(80) },
   { "equipment.manual.run.maximumLength": ft(660) },
   // tests
