@@ -49,6 +49,7 @@ describe("a report without its appendix", () => {
       expect([tone, word]).toEqual(["open", "PASS, does not count yet"]);
     }
     expect(page).toContain("PASS, does not count yet");
+    expect(page).toMatch(/does not count yet<\/\w+> \(waits for: /);
   });
 
   it.each<[string, InstallationRecord]>([
