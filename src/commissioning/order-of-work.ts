@@ -73,7 +73,10 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
     );
   }
   if (step === "supply" && supply?.measuredAt === "unit") {
-    const joined = circuits.map(({ at }, i): Dated => [`power.circuits[${i}].at`, at]);
+    // A circuit with a plate of its own feeds another unit.
+    const joined = circuits.flatMap(({ at, plate }, i): Dated[] =>
+      plate ? [] : [[`power.circuits[${i}].at`, at]],
+    );
     return laterThan(step, { at: supply.at }, joined, undefined, day);
   }
   if (step !== "operation") return [];

@@ -178,6 +178,8 @@ describe("dates that cannot follow each other", () => {
   it("are asked about at the unit only: the service has power before", () => {
     const record = dated({ "power.supply.at": "2026-04-12", "power.supply.measuredAt": "service" });
     expect(asked(record, "supply", "power.circuits[0].at")).toEqual([]);
+    const fed = { "power.supply.at": "2026-04-12", "power.circuits[0].plate": {} };
+    expect(asked(dated(fed), "supply", "power.circuits[0].at")).toEqual([]);
   });
 });
 

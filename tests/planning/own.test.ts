@@ -60,6 +60,16 @@ describe("a plan", () => {
     ]);
   });
 
+  // Three heads of 2600 W: 7800 W, of at least 3000 W and at most 7000 W.
+  it("never calls the least capacity a limit that is kept from below", () => {
+    expect(said(own.tooMuch)).toEqual(
+      expect.arrayContaining([
+        "The indoor units together have 7800 W: above the limit of 7000 W.",
+        "The indoor units together have 7800 W; at least 3000 W required.",
+      ]),
+    );
+  });
+
   // 2 · 120 ft · 10 A · 3.14 Ω/1000 ft (14 AWG stranded; NFPA 70, chapter 9, table 8) are 7.54 V of 120 V, 6.28 %; 10 AWG
   // with 1.24 Ω/1000 ft keeps 3 %: 2.48 %.
   it("brings the conductor that keeps the drop, and says the drop at the start", () => {
