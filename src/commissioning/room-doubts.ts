@@ -10,7 +10,7 @@ import type { Trial } from "./step.ts";
 
 /** Rooms with one indoor unit. */
 const areas = [/* @__PURE__ */ m2(4), /* @__PURE__ */ m2(60)] as const;
-const volumes = [/* @__PURE__ */ m3(8), /* @__PURE__ */ m3(180)] as const;
+const volumes = [/* @__PURE__ */ m3(5), /* @__PURE__ */ m3(180)] as const;
 const [lowestCeiling, highestCeiling] = [2, 4.5]; // m
 const highestUnit = 4; // m
 

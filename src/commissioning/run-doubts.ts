@@ -16,8 +16,8 @@ import { fieldWord, verbatim } from "./words.ts";
 /** Coils and manifold of one run: a hose holds more than the least, the coils of 20 kW less than the most. */
 const coils = [/* @__PURE__ */ mL(10), /* @__PURE__ */ liter(30)] as const;
 
-/** A coil holds less than so many meters of the vapor line that serves it: 5.7 L on 3/8 in, 16 L on 5/8 in. */
-const largestCoil = 80;
+/** A coil holds less than so many meters of the vapor line that serves it: 7.1 L on 3/8 in, 20 L on 5/8 in. */
+const largestCoil = 100;
 
 /** How much longer the way was paced off than the line became, at most. */
 const pacedOver = 1.25;

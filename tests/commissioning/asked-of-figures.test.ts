@@ -47,9 +47,9 @@ const flammable: Change = {
   "runs[0].room": { floorArea: m2(16), place: "wall" },
 };
 
-// A hose holds 10 mL; a coil less than 80 m of its vapor line: π/4 · (9.525 mm)² · 80 m = 5.70 L.
+// A hose holds 10 mL; a coil less than 100 m of its vapor line: π/4 · (9.525 mm)² · 100 m = 7.13 L.
 describe.each([
-  ["complete", "line-run", "runs[0].tubing.otherVolume", cuft(0.62), liter(5.6), "volume-odd"],
+  ["complete", "line-run", "runs[0].tubing.otherVolume", cuft(0.62), liter(7), "volume-odd"],
   ["complete", "line-run", "runs[0].tubing.otherVolume", liter(9), liter(0.9), "volume-odd"],
   // paced off before the tube was cut: at most a quarter too long; the line has 36 ft
   ["complete", "line-run", "runs[0].tubing.way", ft(63), ft(44), "length-odd"],
@@ -74,9 +74,9 @@ it("takes a port of one name on two branch boxes", () => {
 
 it("gives a coil on a wider line more room", () => {
   const wide = { "runs[0].tubing.vapor.outsideDiameter": inch(0.625) };
-  const path = "runs[0].tubing.otherVolume"; // 80 m of 5/8 in: 15.8 L
+  const path = "runs[0].tubing.otherVolume"; // 100 m of 5/8 in: 19.8 L
   expect(asked(changed({ ...wide, [path]: liter(9) }), "line-run", path)).toEqual([]);
-  expect(asked(changed({ ...wide, [path]: liter(17.6) }), "line-run", path)).toHaveLength(1);
+  expect(asked(changed({ ...wide, [path]: liter(21) }), "line-run", path)).toHaveLength(1);
   const unknown = { "runs[0].tubing.vapor": undefined, [path]: liter(17.6) };
   expect(asked(changed(unknown), "line-run", path)).toEqual([]);
 });
@@ -94,7 +94,7 @@ describe("the capacity of all indoor units", () => {
   });
 });
 
-// A room with an indoor unit of its own has 4 m² to 60 m², and 8 m³ to 180 m³.
+// A room with an indoor unit of its own has 4 m² to 60 m², and 5 m³ to 180 m³.
 describe("a room", () => {
   const path = "runs[0].room.floorArea";
   it.each([sqft(16), m2(3.9), m2(61)])("of %s is asked for its volume", (area) => {
@@ -111,7 +111,7 @@ describe("a room", () => {
   });
   it.each([
     [m3(4.9), 1],
-    [m3(8), 0],
+    [m3(5), 0],
     [m3(181), 1],
   ])("of %s is asked for its area by the concentration limit", (volume, times) => {
     const record = changed({ "runs[0].room": { volume } });

@@ -73,8 +73,8 @@ export const recordSlips: readonly Slip[] = [
       "supply-last-year",
       "the supply dated three years ago",
       { "power.supply.at": "2023-05-05T12:30" },
-      "finding",
-      "no job lasts three years",
+      "inconclusive",
+      "it is older than the circuit through which it was read at the unit",
     ],
     [
       "calibration-over",

@@ -215,8 +215,8 @@ export const sweptSlips: readonly Slip[] = [
       "room-ft2",
       "18 ft² for 18 m²",
       { "runs[0].room.floorArea": sqft(18) },
-      "unknowable",
-      "0.89 kg of R-32 may stand in a room of any size",
+      "inconclusive",
+      "1.7 m² is a closet, though 0.89 kg of R-32 may stand in a room of any size",
     ],
     [
       "cable-mm-for-m",
