@@ -1,7 +1,9 @@
 // What is done next? The actions of a verdict in order: every fail and every inconclusive has at least one.
 // Find it by bubbles: 1e-5 Pa·m³/s in 30 s to 60 s, from leak-testing handbooks; by foam to 1e-6, from memory.
 // Does not cover where to look first: joints, valve cores and caps, flares; the hoses of the test itself.
+import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
+import { degC } from "../quantity/units/temperature.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
 import type { Evidence, Found } from "./evidence.ts";
@@ -10,10 +12,13 @@ import { inUnit } from "./reasons.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
 import type { Share, UncertaintyPart } from "./uncertainty-part.ts";
 
+/** How far the gas has to be from the temperature of the first reading to be worth waiting for, K; common practice, no source. */
+const notable = 2;
+
 /** What to do next, in order; nothing on a pass. */
 export function actionsFor(evidence: Evidence, found: Found): PressureTestStatement[] {
-  const { outcome, cause, ruling, further, leak } = found;
-  const { doubts, first, shares, unit } = evidence;
+  const { outcome, cause, ruling, further, leak, U } = found;
+  const { doubts, drop, first, last, limit, shares, unit } = evidence;
   if (outcome === "pass") return [];
   const asked = doubts.map(({ action }) => action);
   if (cause === "leak") return [findLeak(leak), say("pressure-test.repair-and-retest"), ...asked];
@@ -25,8 +30,14 @@ export function actionsFor(evidence: Evidence, found: Found): PressureTestStatem
   }
   if (ruling === "across") actions.push(...betterEvidence(evidence));
   const [worst] = shares;
-  // Where the first reading has to be taken again, no hold goes on from it.
-  if (further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
+  // Where the first reading has to be taken again, no hold goes on from it; and what no tight system passes, no wait helps.
+  const inVain = limit !== undefined && !limit.isRate && drop < limit.drop && U > limit.drop;
+  const [start = 0] = first.temperatures;
+  const away = Math.abs((last.temperatures[0] ?? start) - start) > notable;
+  if (inVain && away && actions.length === 0) {
+    const temperature = new Quantity(start, degC);
+    actions.push(say("pressure-test.read-at-first-temperature", { temperature }));
+  } else if (!inVain && further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
     actions.push(say("pressure-test.hold-longer", { further: asWait(further) }));
   } else if (worst && actions.length === 0) {
     const part = `pressure-test.part.${worst.part}` as const;

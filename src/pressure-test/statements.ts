@@ -106,6 +106,7 @@ export interface PressureTestStatements {
   "pressure-test.find-of-unknown-size": { readonly watch: Duration };
   "pressure-test.repair-and-retest": None;
   "pressure-test.close-supply": None;
+  "pressure-test.read-at-first-temperature": { readonly temperature: Quantity<"temperature"> };
   "pressure-test.hold-longer": { readonly further: Duration };
   "pressure-test.hold-at-least": { readonly hold: Duration };
   "pressure-test.state-gauge": None;

@@ -102,6 +102,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.repair-and-retest": "Vent the nitrogen, repair the leak and retest.",
   "pressure-test.close-supply":
     "Disconnect the nitrogen supply, let the temperatures settle and retest.",
+  "pressure-test.read-at-first-temperature":
+    "Read again when the gas is at {temperature}, as at the start.",
   "pressure-test.hold-longer": "Hold about {further} longer.",
   "pressure-test.hold-at-least": "Hold for at least {hold} and record both times.",
   "pressure-test.state-gauge": "Enter the accuracy and the resolution of the gauge.",

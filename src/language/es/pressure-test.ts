@@ -106,6 +106,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.repair-and-retest": "Libere el nitrógeno, repare la fuga y repita la prueba.",
   "pressure-test.close-supply":
     "Desconecte el suministro de nitrógeno, espere a que se estabilicen las temperaturas y repita la prueba.",
+  "pressure-test.read-at-first-temperature":
+    "Vuelva a leer cuando el gas esté a {temperature}, como al inicio.",
   "pressure-test.hold-longer": "Prolongue la prueba: {further} más, aproximadamente.",
   "pressure-test.hold-at-least": "Mantenga la presión al menos {hold} y anote ambas horas.",
   "pressure-test.state-gauge": "Indique la exactitud y la resolución del manómetro.",

@@ -108,6 +108,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
     "Laissez échapper l’azote, réparez la fuite et refaites l’essai.",
   "pressure-test.close-supply":
     "Débranchez l’alimentation d’azote, laissez les températures se stabiliser et refaites l’essai.",
+  "pressure-test.read-at-first-temperature":
+    "Relisez quand le gaz est à {temperature}, comme au départ.",
   "pressure-test.hold-longer": "Maintenez la pression encore {further} environ.",
   "pressure-test.hold-at-least": "Maintenez la pression au moins {hold} et notez les deux heures.",
   "pressure-test.state-gauge": "Saisissez l’exactitude et la résolution du manomètre.",

@@ -309,6 +309,7 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.pressure-still": { moved: "pressureDifference" },
   "pressure-test.rate-needs-it": {},
   "pressure-test.read-again": {},
+  "pressure-test.read-at-first-temperature": { temperature: "temperature" },
   "pressure-test.reduce-uncertainty": { part: PressureTestPartShape, share: "pressureDifference" },
   "pressure-test.repair-and-retest": {},
   "pressure-test.rigid-walls": {},
