@@ -101,7 +101,8 @@ function section({ title, truth, system, reading }: DecayCase, index: number): s
     volume: liter(5),
     gauge: { accuracy: percent(10), resolution: micronDifference(1) },
     policy: acceptancePolicies.commonPractice500,
-  };
+    isolation: "isolation-valve",
+  } as const;
   const verdict = assessVacuumDecay(test);
   const picture = vacuumDecayPlot(test, verdict, {
     id: `decay-${index + 1}`,

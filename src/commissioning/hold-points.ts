@@ -3,6 +3,7 @@
 // Does not cover who may release a hold: licensed practice and local code say that.
 
 import { oneOf } from "../quantity/check.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
@@ -127,9 +128,9 @@ export function holdsAhead(construction: Construction): readonly CommissioningSt
   const held = (name: HoldName, steps: readonly StepName[]) =>
     say("commissioning.held", { hold: holdWord(name), steps: steps.map(stepWord) });
   const power = held("power-on", ["circuit", "supply"]);
-  if (construction === "monobloc") return [power];
-  if (construction === "quick-connect") return [held("open-valves", ["room-limit"]), power];
-  return [held("add-charge", before.charge), held("open-valves", before.valves), power];
+  if (construction === "monobloc") return frozen([power]);
+  if (construction === "quick-connect") return frozen([held("open-valves", ["room-limit"]), power]);
+  return frozen([held("add-charge", before.charge), held("open-valves", before.valves), power]);
 }
 
 /** When something was done, as often as it was; a date may be unknown. */

@@ -1,7 +1,7 @@
 // When was this row written? The time column to seconds that grow, or why the row has no place in them.
 // Follows log-format.ts.
 // Does not cover gaps between rows: gaps.ts looks at those.
-import { oneOf, refuse } from "../quantity/check.ts";
+import { oneOf } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { second } from "../quantity/units/time.ts";
 import type { TimeFormat } from "./log-format.ts";
@@ -83,10 +83,6 @@ function dateReader(
   const { zone, column } = format;
   const orders = ["year-month-day", "day-month-year", "month-day-year"] as const;
   const order = oneOf("format.time.order", format.order, orders);
-  if (zone === undefined) {
-    const allowed = 'an IANA zone such as "America/Denver", or "wall-clock"';
-    refuse("format.time.zone", zone, allowed, "time-zone");
-  }
   const passed = zoneClock(zone);
   let wasSecond = false;
   return (cell, line, last) => {

@@ -7,9 +7,10 @@ import { refuse, textOf } from "../quantity/check.ts";
 export type ZoneClock = (wall: number) => readonly number[];
 
 /** The clock of a zone. */
-export function zoneClock(zone: string): ZoneClock {
-  if (textOf("format.time.zone", zone) === "wall-clock") return (wall) => [wall];
-  const offsetAt = offsetsOf(zone);
+export function zoneClock(zone: string | undefined): ZoneClock {
+  const name = textOf("format.time.zone", zone as string);
+  if (name === "wall-clock") return (wall) => [wall];
+  const offsetAt = offsetsOf(name);
   return (wall) => {
     const offsets = new Set([offsetAt(wall - 86_400), offsetAt(wall + 86_400)]);
     return [...offsets]
@@ -33,8 +34,7 @@ function offsetsOf(zone: string): (utc: number) => number {
       second: "numeric",
     });
   } catch {
-    const allowed =
-      'an IANA zone that this runtime knows, such as "America/Denver", or "wall-clock"';
+    const allowed = 'an IANA zone, such as "America/Denver", or "wall-clock"';
     return refuse("format.time.zone", zone, allowed, "time-zone");
   }
   const known = new Map<number, number>();

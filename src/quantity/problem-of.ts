@@ -2,6 +2,7 @@
 // The shape is that of every statement. Does not cover typed texts: their error has a `problem` of its own.
 import { objectOf, oneOf } from "./check.ts";
 import type { Hint, InputProblem } from "./errors.ts";
+import { frozen } from "./frozen.ts";
 
 /**
  * What is wrong with an input, as a statement that `explain` words: the bound that it broke with both figures, or else
@@ -35,5 +36,5 @@ export function problemOf(error: Pick<InputProblem, "bound" | "hint">): Hint | u
   if (!bound) return hint;
   const { is, value, limit } = objectOf("error.bound", bound);
   const side = oneOf("error.bound.is", is, ["min", "above", "max", "below"]);
-  return { code: `quantity.bound.${side}`, values: { value, limit } };
+  return frozen({ code: `quantity.bound.${side}`, values: { value, limit } });
 }

@@ -12,7 +12,6 @@ const words = /* @__PURE__ */ swapping([
   ["40 pi³", "40 pieds³"],
   ["oz/pi", "oz/pied"],
   ["lb/pi", "lb/pied"],
-  ["pi-lb", "pieds-livres"],
   // Tubing, valves, hoses
   ["conduite de liquide", "liaison liquide"],
   ["conduite de gaz", "liaison gaz"],
@@ -109,7 +108,6 @@ const own: { readonly [C in Code]?: Message } = {
   "display.unit.lb/ft³": "{count} lb/pied³",
   "display.unit.lb/1000 ft³": "{count} lb/1000 pieds³",
   "display.unit.ft/min": { by: "count", one: "{count} pied/min", other: "{count} pieds/min" },
-  "display.unit.ft·lb": { by: "count", one: "{count} pied-livre", other: "{count} pieds-livres" },
   "display.unit.Ω/kft": "{count} Ω/1000 pieds",
 };
 

@@ -67,7 +67,7 @@ export const refusals: readonly (readonly [module: string, inputs: Further])[] =
   ],
   [
     "logs",
-    { readLog: [[text, { ...format, time: { ...(format?.time as object), zone: undefined } }]] },
+    { readLog: [[text, { ...format, time: { ...(format?.time as object), zone: "Nowhere" } }]] },
   ],
   [
     "operating-check",
