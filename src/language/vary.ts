@@ -2,7 +2,6 @@
 // Follows no standard: each country's table of words stands beside its base, es/spain.ts and fr/france.ts.
 // Does not cover grammar: where another word asks for another sentence, the table has the whole phrase.
 import type { Catalogue, Message } from "../assessment/catalogue.ts";
-import { frozen } from "../quantity/frozen.ts";
 
 /** A word or a phrase, and what stands in its place; the first letter of a sentence keeps its capital. */
 type Swap = readonly [from: string, to: string];
@@ -15,6 +14,7 @@ export function vary<C extends string>(
   own: { readonly [P in C]?: Message } = {},
 ): Catalogue<C> {
   let varied: Catalogue<C>["messages"] | undefined;
+  for (const message of Object.values(own)) Object.freeze(message); // by hand: a language stands on no core
   const written = () =>
     Object.entries<Message>(messages).map(([code, message]) => [
       code,
@@ -23,7 +23,7 @@ export function vary<C extends string>(
   return Object.freeze({
     locale,
     get messages() {
-      varied ??= frozen({ ...Object.fromEntries(written()), ...own });
+      varied ??= Object.freeze({ ...Object.fromEntries(written()), ...own });
       return varied as Catalogue<C>["messages"];
     },
   });
@@ -32,7 +32,7 @@ export function vary<C extends string>(
 function variantsOf(message: object, write: (text: string) => string): object {
   const variants = Object.entries<string>(message as Record<string, string>);
   const written = variants.map(([name, text]) => [name, name === "by" ? text : write(text)]);
-  return Object.fromEntries(written);
+  return Object.freeze(Object.fromEntries(written));
 }
 
 /** Puts words in the place of words: the longest that fits, never a part of one, nor the name of a value. */
