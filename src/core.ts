@@ -29,6 +29,7 @@ export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/limit.ts";
 export * from "./quantity/plain.ts";
+export * from "./quantity/problem-of.ts";
 export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
 export * from "./quantity/station-pressure.ts";
