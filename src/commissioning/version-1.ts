@@ -52,12 +52,16 @@ export function fromVersion1(record: Json): Json {
   const entries: Json[] = [];
   const own = new Set<unknown>();
   let state = record;
+  let formed: { readonly path: unknown; readonly form: Json } | undefined;
   for (const entry of [...history].reverse()) {
     const path = segmentsOf("history.path", newPath(String(entry.path)));
     const segments = segmentsOf("history.path", String(entry.path));
-    const removes = valueAt(present(around(state, segments)), path) === undefined;
+    const now =
+      formed && formed.path === entry.path ? formed.form : present(around(state, segments));
+    const removes = valueAt(now, path) === undefined;
     state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
-    entries.push(changeOf(entry, present(around(state, segments)), path, removes));
+    formed = { path: entry.path, form: present(around(state, segments)) };
+    entries.push(changeOf(entry, formed.form, path, removes));
   }
   return { ...after, history: entries.reverse() };
 }

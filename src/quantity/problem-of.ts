@@ -1,6 +1,6 @@
 // What is wrong with an input, in the reader's language? The broken bound or the hint of an error as one statement.
 // The shape is that of every statement. Does not cover typed texts: their error has a `problem` of its own.
-import { objectOf, oneOf } from "./check.ts";
+import { objectOf, oneOf, refuse } from "./check.ts";
 import type { Hint, InputProblem } from "./errors.ts";
 import { frozen } from "./frozen.ts";
 
@@ -10,7 +10,7 @@ import { frozen } from "./frozen.ts";
  *
  * @param error - An `InvalidInputError`, or one of the `problems()` of a codec.
  * @returns The statement; undefined where the error has neither (a mistake of the program, not of a person).
- * @throws {@link InvalidInputError} when it is no object.
+ * @throws {@link InvalidInputError} when it is no such error.
  *
  * Source: common practice, no source.
  *
@@ -31,10 +31,13 @@ import { frozen } from "./frozen.ts";
  * said; // => 30000 m: como máximo 11000 m.
  * ```
  */
-export function problemOf(error: Pick<InputProblem, "bound" | "hint">): Hint | undefined {
-  const { bound, hint } = objectOf("error", error);
+export function problemOf(
+  error: Pick<InputProblem, "allowed" | "bound" | "hint">,
+): Hint | undefined {
+  const { allowed, bound, hint } = objectOf("error", error);
+  if (typeof allowed !== "string") refuse("error", error, "an error of an input");
   if (!bound) return hint;
-  const { is, value, limit } = objectOf("error.bound", bound);
-  const side = oneOf("error.bound.is", is, ["min", "above", "max", "below"]);
+  const { is, value, limit } = objectOf("bound", bound);
+  const side = oneOf("bound.is", is, ["min", "above", "max", "below"]);
   return frozen({ code: `quantity.bound.${side}`, values: { value, limit } });
 }
