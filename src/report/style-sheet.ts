@@ -101,6 +101,6 @@ export function pageFoot(name: string): string {
     .map((one) => (/[\w ]/.test(one) ? one : `\\${one.codePointAt(0)?.toString(16)} `))
     .join("");
   const font = "font:8pt system-ui,sans-serif;color:#444";
-  return `@page{margin:14mm 14mm 18mm;@bottom-left{content:"${escaped}";${font}}@bottom-right{content:counter(page) " / " counter(pages);${font}}}
+  return `@page{margin:11mm 13mm 15mm;@bottom-left{content:"${escaped}";${font}}@bottom-right{content:counter(page) " / " counter(pages);${font}}}
 `;
 }
