@@ -64,6 +64,7 @@ export function nameplate(fields: Fields, show: Show): Answer | undefined {
         ? circuitFromNameplate({
             ...common,
             rules,
+            date: "2026-03-02", // an invented day: it decides whether 210.8(F) asks for ground-fault protection
             wiring: { material: "copper", insulation: "75 °C", terminations: "75 °C", ...run },
           })
         : circuitFromNameplate({
