@@ -14,7 +14,7 @@ export interface InventedSystem {
   readonly outgassing?: readonly [rise: number, since: number];
 }
 
-/** Half an hour at five seconds: 280 micron at isolation, 25 of equalisation, noise of 1.5 micron. */
+/** Half an hour at five seconds: 280 micron at isolation, 25 of equalization, noise of 1.5 micron. */
 export function inventedReadings(
   { leak = 0, water = [0, 1], outgassing = [0, 1] }: InventedSystem,
   seed: number,

@@ -47,7 +47,7 @@ function nitrogenHold(): string {
 }
 
 /**
- * Thirty minutes at five seconds after isolation: a quick equalisation, a little outgassing, and what a leak
+ * Thirty minutes at five seconds after isolation: a quick equalization, a little outgassing, and what a leak
  * lets in, in micron per minute.
  */
 function vacuumDecay(seed: number, leak: number): string {

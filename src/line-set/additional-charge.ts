@@ -37,7 +37,7 @@ export interface AdditionalChargeInput extends ChargeBounds {
 
 /**
  * What a full 5/8 in liquid line holds, kg/m: 0.545 in inside (ASTM B280-20, annealed), R-22 of 1190 kg/m³ at 25 °C,
- * rounded up. Small splits print a tenth of it; ounces read as pounds land above.
+ * rounded up. Small splits print about a tenth of it; most ounces read as pounds land above.
  */
 const mostPerMeter = 0.2;
 
@@ -109,7 +109,8 @@ export function chargeOfLine(
  * rule for short runs, and the limits to hold it against.
  * @returns The verdict with the charge in the unit of the scale's step, the factory charge or the rate,
  * in that order. `inconclusive` when a short run's rule is not stated, a limit on the total is given
- * without the factory charge, or a limit is nearer than the uncertainty lets one tell.
+ * without the factory charge, the rate is above 0.2 kg/m, which no full liquid line of 5/8 in holds, or a limit is nearer
+ * than the uncertainty lets one tell.
  * @throws {@link InvalidInputError} when an argument is missing, of another kind or impossible.
  * Cautions: weigh the charge, only into a tested and evacuated system; liquid refrigerant causes frostbite;
  * flammables (A2L, A2, A3) need tools rated for them and the room's charge limit; the nameplate decides.

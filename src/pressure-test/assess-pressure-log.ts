@@ -1,5 +1,5 @@
 // What does a whole log of a nitrogen test prove?
-// Follows generalised least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
+// Follows generalized least squares with the error model of JCGM 100:2008, 5.2; verdict by JCGM 106:2012.
 // Does not cover a valve that opens slowly: that is no jump, and shows as scatter or as a late fall.
 
 import { listOf, objectOf, refuse } from "../quantity/check.ts";

@@ -1,5 +1,5 @@
 // How large is the drop over a whole log, when gauge and thermometer err together from row to row?
-// Follows generalised least squares (Aitken): the covariance of all errors weighs the rows; JCGM 100:2008,
+// Follows generalized least squares (Aitken): the covariance of all errors weighs the rows; JCGM 100:2008,
 // 5.2 and F.1.2.3. Does not cover a valve opened or gas fed in mid-log: that shows as misfit.
 
 import type { ErrorSource } from "./log-errors.ts";

@@ -1,5 +1,5 @@
 // Is the course of a log that of one hold? Where it jumps, scatters, or falls faster at the end than before.
-// Follows generalised least squares: what a row is off from what the rows before it foretell (fit-log.ts); χ² for the
+// Follows generalized least squares: what a row is off from what the rows before it foretell (fit-log.ts); χ² for the
 // scatter. Does not cover what is judged where it jumps: assess-pressure-log.ts.
 import type { Unit } from "../quantity/quantity.ts";
 import type { Limit } from "./criterion.ts";

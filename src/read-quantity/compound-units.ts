@@ -1,6 +1,6 @@
 // Which unit may follow which in 12 ft 6 in? The pairs that the trade writes side by side.
 // Follows common practice, no source; the ratios are the definitions of the units.
-// Does not cover other neighbours: 5 m 3 in is refused.
+// Does not cover other neighbors: 5 m 3 in is refused.
 import type { NamedUnit } from "./find-unit.ts";
 
 /** How many of the small unit make one of the large one, by their symbols. */

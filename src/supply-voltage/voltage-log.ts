@@ -1,5 +1,5 @@
 // What did a log see? Extremes, percentiles and the time outside a range, weighted by time.
-// Each reading stands for half the time to its neighbours. Common practice, no source.
+// Each reading stands for half the time to its neighbors. Common practice, no source.
 // Does not cover judging: assess-supply-voltage.ts and assess-supply-week.ts do.
 
 import { listOf, objectOf, requireKind, siOf } from "../quantity/check.ts";
@@ -49,7 +49,7 @@ export interface VoltageLogStatistics {
 }
 
 /**
- * Statistics of a log of one voltage over time: each reading stands for half the time to its neighbours.
+ * Statistics of a log of one voltage over time: each reading stands for half the time to its neighbors.
  *
  * @param input - At least two readings in order of time, and the range that the voltage should keep.
  * @returns Extremes, mean, percentiles and time outside the range.

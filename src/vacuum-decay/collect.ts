@@ -136,7 +136,7 @@ function unusable({ segment, suspect, settings }: Collector, t: number, p: numbe
 /** Whether the pressure left its course between two readings: a valve, a hose or a spike. */
 function jumps(log: Collector, segment: Segment, t: number, p: number): boolean {
   const step = t - segment.start - segment.last;
-  if (segment.last < 120 || segment.rows < 4) return false; // equalisation moves fast too
+  if (segment.last < 120 || segment.rows < 4) return false; // equalization moves fast too
   const course = log.slope * step;
   const off = Math.min(Math.abs(p - segment.lastP - course), Math.abs(p - segment.level - course));
   const patience = Math.max(1, step / log.spacing); // after a gap the course is less certain

@@ -12,7 +12,7 @@ import type { DecayReading } from "./decay-reading.ts";
 import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**
- * A fitted model as plain data: constant + equalisation + line + slow shape.
+ * A fitted model as plain data: constant + equalization + line + slow shape.
  */
 export interface DecayFit {
   /** Slow shape; missing for a constant or a line. */
@@ -21,8 +21,8 @@ export interface DecayFit {
   readonly timeConstant?: Quantity<"duration"> | undefined;
   /** Whether it has a line: a leak. */
   readonly line: boolean;
-  /** Whether it has an equalisation right after isolation. */
-  readonly equalisation: boolean;
+  /** Whether it has an equalization right after isolation. */
+  readonly equalization: boolean;
   /** Akaike's criterion with small-sample correction; only differences within one log mean anything. */
   readonly aicc: number;
   /** Start of the stretch that was fitted. */
@@ -41,7 +41,7 @@ export function fitOf(best: Component, segment: Segment): DecayFit {
   return {
     ...(shape && { shape, timeConstant: second(best.tau) }),
     line: best.line,
-    equalisation: best.fast >= 0,
+    equalization: best.fast >= 0,
     aicc: best.aicc,
     from: second(segment.start),
     to: second(segment.start + segment.last),

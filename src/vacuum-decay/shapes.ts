@@ -84,5 +84,5 @@ export function slowColumnsAt(t: number, into: Float64Array): void {
   }
 }
 
-/** Time constants of the equalisation right after isolation in s; neighbours mix to any value between. */
+/** Time constants of the equalization right after isolation in s; neighbors mix to any value between. */
 export const fastTaus: readonly number[] = [4, 8, 16, 32, 64];

@@ -20,7 +20,7 @@ export interface Limits {
   readonly largest: Largest;
   /** Sum of weighted squares that resolution alone would leave, per bin. */
   readonly floor: number;
-  /** Share of ΔAICc that counts: below 1 because neighbouring bins err together. */
+  /** Share of ΔAICc that counts: below 1 because neighboring bins err together. */
   readonly temper: number;
   /** Rise of an equalization above which it becomes unlikely, Pa. */
   readonly equalization: number;

@@ -49,7 +49,7 @@ export function createWorkspace(): Workspace {
   };
 }
 
-/** Positions of the shared columns of a fast choice: 1, two neighbouring exponentials, the line last. */
+/** Positions of the shared columns of a fast choice: 1, two neighboring exponentials, the line last. */
 const chosen: readonly (readonly number[])[] = /* @__PURE__ */ [
   -1,
   ...fastTaus.slice(1).keys(),

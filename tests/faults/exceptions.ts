@@ -34,7 +34,7 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
     "it is shown in the units of its kind",
   ],
   [
-    /^vacuum-decay\.decayCurve fit\.(shape|timeConstant|line|equalisation|aicc|to) /,
+    /^vacuum-decay\.decayCurve fit\.(shape|timeConstant|line|equalization|aicc|to) /,
     "the curve is drawn from the coefficients",
   ],
   [/^vacuum-decay\.decayCurve fit\.coefficients\.(\w+U|ahead|aicc) /, "the curve does not use it"],

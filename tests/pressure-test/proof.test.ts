@@ -25,11 +25,8 @@ import {
   standardAtmosphere,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { careful } from "./careful-instruments.ts";
 
-const careful = {
-  pressure: { accuracy: psi(2), resolution: psi(0.1), drift: psi(0.5) },
-  temperature: { accuracy: deltaF(1), resolution: deltaF(0.1), followsGasWithin: deltaF(0.7) },
-};
 const hurried = {
   pressure: { accuracy: psi(2), resolution: psi(0.1) },
   temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },

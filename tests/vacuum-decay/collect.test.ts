@@ -194,7 +194,7 @@ describe("a jump", () => {
     expect(back.steps).toEqual([]);
   });
 
-  it("is not seen in the first two minutes, when equalisation moves fast too", () => {
+  it("is not seen in the first two minutes, when equalization moves fast too", () => {
     const early = collected(course(60, (i) => (i < 12 ? 40 : 60)));
     expect(early.steps).toEqual([]);
     const later = collected(course(60, (i) => (i < 13 ? 40 : 60)));

@@ -96,7 +96,7 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
     if (fast >= 0 && (fastTaus[fast + 1] as number) < fastest) continue;
     for (let shape = -1; shape < slowShapes.length; shape++) {
       for (let k = 0; k < (shape < 0 ? 1 : slowCount); k++) {
-        // a slow shape is slower than the equalisation
+        // a slow shape is slower than the equalization
         if (shape >= 0 && fast >= 0 && slowTau(k) < 2 * (fastTaus[fast + 1] as number) * (1 - 1e-9))
           continue;
         // a slower one is a straight line
@@ -190,7 +190,7 @@ const logs = [
   ["water with a leak", (t: number) => 40 - 60 * Math.expm1(-t / 150) + 0.03 * t, 1500, 10, 0.4],
   ["outgassing", (t: number) => 40 + 20 * Math.log1p(t / 100), 1500, 15, 0.2],
   [
-    "an equalisation before a slow leak",
+    "an equalization before a slow leak",
     (t: number) => 40 - 15 * Math.expm1(-t / 12) + 0.01 * t,
     900,
     2,

@@ -140,7 +140,7 @@ describe("a rise", () => {
     expect(judged(risen(200 - gap + 0.1, 0), { ...rise, step: pa(30) })[0]).toBe("inconclusive");
   });
 
-  it("counts from isolation: what leak and water made before the first reading, not an equalisation", () => {
+  it("counts from isolation: what leak and water made before the first reading, not an equalization", () => {
     // 12 micron a minute for a minute before the first reading are part of the rise
     const leak = model({ line: true, slope: pa(12) / 60, ahead: pa(120) });
     const most = (microns: number) => ({
@@ -157,7 +157,7 @@ describe("a rise", () => {
     const water = model({ shape: 0, tau: 60, amplitude: pa(100), ahead: end });
     expect(judged(water, most(100.1))[0]).toBe("pass");
     expect(judged(water, most(99.9))[0]).toBe("fail");
-    // an equalisation of 40 micron that is over after a minute, seen by nobody
+    // an equalization of 40 micron that is over after a minute, seen by nobody
     const equalised = model({ fast: 0, fast1: pa(40), ahead: pa(40) });
     expect(judged(equalised, most(0.1))[0]).toBe("pass");
   });

@@ -84,7 +84,7 @@ const coefficients = {
 };
 const fit: DecayFit = {
   line: true,
-  equalisation: false,
+  equalization: false,
   aicc: 0,
   from: second(10),
   to: second(110),
@@ -303,14 +303,14 @@ describe("the arguments of vacuum decay", () => {
 });
 
 describe("a curve", () => {
-  it("is constant, equalisation, line and slow shape at evenly spaced times", () => {
+  it("is constant, equalization, line and slow shape at evenly spaced times", () => {
     const more = { fast: 1, fast1: 3, fast2: 2, shape: 0, tau: 50, amplitude: 7 };
     const points = curve(more, { points: 5 })();
     expect(points.map(({ elapsed }) => elapsed.in(second))).toEqual([10, 35, 60, 85, 110]);
     for (const [i, { pressure }] of points.entries()) {
       const t = 25 * i;
       const rise = (tau: number) => 1 - Math.exp(-t / tau);
-      // 40 Pa at the start of the stretch; the equalisation's neighbours are 8 s and 16 s
+      // 40 Pa at the start of the stretch; the equalization's neighbours are 8 s and 16 s
       const expected = 40 + 1 + 3 * rise(8) + 2 * rise(16) + 0.5 * t + 7 * rise(50);
       expect(pressure.in(pascalAbsolute)).toBeCloseTo(expected, 9);
     }

@@ -163,12 +163,12 @@ describe("the best single model", () => {
     expect(fit?.timeConstant?.in(second)).toBeCloseTo(60 * 1.25 ** 5, 6);
   });
 
-  it("has an equalisation where the log begins with one", () => {
+  it("has an equalization where the log begins with one", () => {
     // 8 s is on the grid
     const { fit } = assess(log((t) => 300 - 80 * Math.expm1(-t / 8), 900, 2));
-    expect(fit).toMatchObject({ line: false, equalisation: true });
+    expect(fit).toMatchObject({ line: false, equalization: true });
     const one = (fast: number) =>
-      fitOf({ fast, shape: -1 } as Component, { start: 0, last: 60 } as Segment).equalisation;
+      fitOf({ fast, shape: -1 } as Component, { start: 0, last: 60 } as Segment).equalization;
     expect([one(-1), one(0), one(3)]).toEqual([false, true, true]);
   });
 

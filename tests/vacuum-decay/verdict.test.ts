@@ -300,7 +300,7 @@ describe("the plateau", () => {
 });
 
 describe("the rise of a log that begins late", () => {
-  it("counts an equalisation from the first point on", () => {
+  it("counts an equalization from the first point on", () => {
     const readings = log((t) => 400 - 100 * Math.exp(-t / 20), 900, 10).slice(1);
     const [said] = assess(readings).reasons.filter(
       ({ code }) => code === "vacuum-decay.rise-within-limit",

@@ -1,5 +1,5 @@
 // What does the equation of state say along the saturation curve? The functions that the series follow.
-// Follows property-model; remembers the last mixture solution so that neighbours are found quickly.
+// Follows property-model; remembers the last mixture solution so that neighbors are found quickly.
 import type { Fluid } from "../../property-model/index.ts";
 import type { MixtureEquilibrium } from "../../property-model/mixture-equilibrium.ts";
 import { mixtureModelOf } from "../../property-model/mixture-phase.ts";

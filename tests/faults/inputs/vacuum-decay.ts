@@ -76,7 +76,7 @@ export const inputs: Inputs<typeof vacuumDecay> = {
         shape: "saturating",
         timeConstant: second(100),
         line: true,
-        equalisation: true,
+        equalization: true,
         aicc: 3,
         from: second(0),
         to: second(600),
