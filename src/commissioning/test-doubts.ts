@@ -1,13 +1,13 @@
 // Can a pressure test be as it is recorded? Its limit against its pressure, its temperatures against the weather.
 // Follows common practice, no source; a doubt leaves the test open, it never fails it.
 // Does not cover the drop: see try-pressure-test.ts.
-import { Quantity } from "../quantity/quantity.ts";
-import { deltaK } from "../quantity/units/temperature.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { degC, deltaK } from "../quantity/units/temperature.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
 import type { Evacuation, PressureTestPart } from "./record-circuit.ts";
-import { type Covering, lastOfEachRun } from "./runs.ts";
+import type { Covering } from "./runs.ts";
 import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
@@ -16,6 +16,9 @@ const largestDrop = 0.05;
 
 /** How far the evacuated system may be from every temperature of its test before one is asked about; common practice, no source. */
 const farApart = 20; // K
+
+/** Below this nobody installs; common practice, no source. */
+const coldestSite: Quantity<"temperature"> = /* @__PURE__ */ degC(-50);
 
 const apart = (a: Quantity<"temperature">, b: Quantity<"temperature">) => Math.abs(a.si - b.si);
 
@@ -51,19 +54,13 @@ export function doubtsOfTest(
   return doubts;
 }
 
-/** What cannot be right of an evacuation: a part far colder than the air and than the gas of its test. */
-export function doubtsOfEvacuation(
-  { record, runs: all }: Job,
-  { part: { ambient, coldest }, path, runs }: Covering<Evacuation>,
-): Trial[] {
+/** What cannot be right of an evacuation: a part colder than any site. Colder than the air is the safe side, as outdoors in winter. */
+export function doubtsOfEvacuation({ part, path }: Covering<Evacuation>): Trial[] {
+  const { ambient, coldest } = part;
   if (!ambient || !coldest) return [];
-  const gas = lastOfEachRun(record.pressureTests, "pressureTests", all)
-    .counting.filter((test) => test.runs.some((run) => runs.includes(run)))
-    .flatMap(({ part }) => part.readings ?? [])
-    .flatMap(({ temperature }) => temperature ?? []);
-  const coolest = Math.min(ambient.si, ...gas.map(({ si }) => si));
-  const low = new Quantity(coolest - farApart, coldest.unit);
   // That a part is warmer than the air, vacuum-decay refuses.
-  const high = coldest.si > ambient.si ? coldest : ambient;
-  return oddFigure(`${path}.coldest`, coldest, [low, high]);
+  return oddFigure(`${path}.coldest`, coldest, [
+    coldestSite,
+    coldest.si > ambient.si ? coldest : ambient,
+  ]);
 }

@@ -16,7 +16,7 @@ export function tryEvacuation(job: Job): Tried {
   const none: Covering<Evacuation> = { part: {}, path: "evacuations[0]", runs: job.runs };
   const parts = counting.length > 0 ? counting : [none];
   return tryAll("evacuation", [
-    ...parts.flatMap((one) => [watched(job, one), ...doubtsOfEvacuation(job, one)]),
+    ...parts.flatMap((one) => [watched(job, one), ...doubtsOfEvacuation(one)]),
     ...uncoveredRuns("evacuation", job.runs, counting),
     ...unknownRuns(job, all),
     ...copiedLogs(counting),
