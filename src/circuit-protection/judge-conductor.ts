@@ -93,16 +93,27 @@ function notJudged(clause: string | undefined, size: string): Finding {
   );
 }
 
-/** The points that the ampacity rests on. A missing cap of sheathed cable matters only where the cap would bind. */
+/** Rating up to which a gG fuse's conventional fusing current is 2.1 In; IEC 60269-2, from memory. */
+const smallFuse = 4; // A
+
+/**
+ * The points that the judgment rests on. A missing cap of sheathed cable matters only where the cap would bind, the
+ * fusing current of small fuses only behind one.
+ */
 function pointsOf<F extends RuleFamily>(
   rules: CheckedCircuit<F>["rules"],
   points: readonly RulePoint[],
-  { ampacity, material }: PlainDemand,
+  { ampacity, material, device, rating }: PlainDemand,
   size: SizeOf<F>,
 ): RulePoint[] {
   const capped = cellIn(rules.ampacity ?? [], size, `${material} 60 °C`) ?? 0;
   const idle = !rules.sheathedCableColumn && capped >= ampacity;
-  return points.filter((point) => point !== "sheathed-cable" || !idle);
+  const small =
+    rules.points["small-fuse"] && device === "fuse" && rating > 0 && rating <= smallFuse;
+  return [
+    ...points.filter((point) => point !== "sheathed-cable" || !idle),
+    ...(small ? (["small-fuse"] as const) : []),
+  ];
 }
 
 /** Aluminum needs terminals that are marked for it. */

@@ -236,6 +236,38 @@ describe("a figure from memory in a clause that was read", () => {
   });
 });
 
+// IEC 60269-2: a gG fuse up to 4 A melts within the hour at 2.1 times its rating; from memory. From 4 A on 1.9, read in public texts.
+describe("a gG fuse up to 4 A", () => {
+  const clause = "gG up to 4 A";
+  const behind = (rules: CircuitRules<"metric">, rating: number, kind: "fuse" | "breaker") =>
+    circuitFromNameplate({
+      rules,
+      ratedCurrent: ampere(3),
+      maximumFuse: ampere(6),
+      supply: { voltage: volt(230), phases: 1 },
+      wiring: { material: "copper", insulation: "70 °C", method: "C", length: m(10) },
+      installed: {
+        device: { kind, rating: ampere(rating) },
+        conductor: "2.5 mm²",
+        residualCurrent: ampere(0.03),
+      },
+    });
+
+  it("passes by a figure from memory with a finding, where such a figure may decide", () => {
+    const { outcome, cautions } = behind(iec60364, 4, "fuse");
+    expect(outcome).toBe("pass");
+    expect(sentences(cautions).join(" ")).toContain(clause);
+    expect(sentences(behind(iec60364, 6, "fuse").cautions).join(" ")).not.toContain(clause);
+    expect(sentences(behind(iec60364, 4, "breaker").cautions).join(" ")).not.toContain(clause);
+  });
+  it("decides nothing in the United Kingdom", () => {
+    const said = (rating: number) => sentences(behind(bs7671, rating, "fuse").reasons).join(" ");
+    expect(behind(bs7671, 4, "fuse").outcome).toBe("inconclusive");
+    expect(said(4)).toContain(`BS 88-2, ${clause}`);
+    expect(said(6)).not.toContain(clause);
+  });
+});
+
 describe("several things on one circuit", () => {
   it("add up, and the smallest maximum binds", () => {
     const shared = withChanges({

@@ -52,6 +52,7 @@ const points = (): CircuitRules["points"] => ({
   "marked-values": clause("nameplate, 134.1.1"),
   "device-ratings": clause("BS EN 60898-1, 5.3.2"),
   overload: clause("433.1.1"),
+  "small-fuse": clause("BS 88-2, gG up to 4 A", "memory"),
   ampacity: clause("table 4D5"),
   ambient: clause("table 4B1", "memory"),
   grouping: clause("table 4C1"),

@@ -59,6 +59,7 @@ export type RulePoint =
   | "poles"
   | "voltage-marking"
   | "overload"
+  | "small-fuse"
   | "ampacity"
   | "terminations"
   | "sheathed-cable"

@@ -160,6 +160,7 @@ const points = (): CircuitRules["points"] => ({
   poles: clause("431, 461", "memory"),
   "voltage-marking": clause("IEC 60898-1, 5.3.1", "memory"),
   overload: clause("433.1"),
+  "small-fuse": clause("IEC 60269-2, gG up to 4 A", "memory"),
   ampacity: clause("tables B.52.2 to B.52.13"),
   ambient: clause("tables B.52.14, B.52.15"),
   grouping: clause("523.9, tables B.52.16 to B.52.19"),

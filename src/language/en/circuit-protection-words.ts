@@ -16,6 +16,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.poles": "poles",
   "circuit-protection.point.voltage-marking": "voltage marking",
   "circuit-protection.point.overload": "protection of the conductor",
+  "circuit-protection.point.small-fuse": "fusing current of small fuses",
   "circuit-protection.point.ampacity": "ampacity",
   "circuit-protection.point.terminations": "temperature of the terminals",
   "circuit-protection.point.sheathed-cable": "limit of sheathed cable",

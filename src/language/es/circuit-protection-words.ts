@@ -16,6 +16,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.poles": "polos",
   "circuit-protection.point.voltage-marking": "voltaje marcado",
   "circuit-protection.point.overload": "protección del conductor",
+  "circuit-protection.point.small-fuse": "corriente de fusión de los fusibles pequeños",
   "circuit-protection.point.ampacity": "ampacidad",
   "circuit-protection.point.terminations": "temperatura de los terminales",
   "circuit-protection.point.sheathed-cable": "límite del cable con cubierta",

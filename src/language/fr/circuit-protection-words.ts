@@ -17,6 +17,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.point.poles": "pôles",
   "circuit-protection.point.voltage-marking": "tension marquée",
   "circuit-protection.point.overload": "protection du conducteur",
+  "circuit-protection.point.small-fuse": "courant de fusion des petits fusibles",
   "circuit-protection.point.ampacity": "courant admissible",
   "circuit-protection.point.terminations": "température des bornes",
   "circuit-protection.point.sheathed-cable": "limite du câble sous gaine",

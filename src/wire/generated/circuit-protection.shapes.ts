@@ -901,6 +901,7 @@ export const CircuitProtectionPointShape: Shape = {
     "circuit-protection.point.poles",
     "circuit-protection.point.voltage-marking",
     "circuit-protection.point.overload",
+    "circuit-protection.point.small-fuse",
     "circuit-protection.point.ampacity",
     "circuit-protection.point.terminations",
     "circuit-protection.point.sheathed-cable",
