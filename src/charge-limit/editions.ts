@@ -3,7 +3,7 @@
 // Does not cover portable units, nor the higher charges of edition 7 for A2 and A3 with added conditions.
 import type { Citation } from "../assessment/assessment.ts";
 import { objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozen, frozenInPlace } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
 
@@ -36,7 +36,7 @@ interface EditionRule {
 }
 
 //                                          m1   m2   m3  read
-const classic: Volumes = /* @__PURE__ */ frozen([4, 26, 130, true]); // all classes, edition 5
+const classic: Volumes = /* @__PURE__ */ frozenInPlace([4, 26, 130, true]); // all classes, edition 5
 const editions: Readonly<Record<RoomEdition, EditionRule>> = {
   "iec-60335-2-40-2013": { a2l: classic, others: classic, caps: false },
   // m1, m2 and m3 as makers' manuals print them for R32: 1.842, 15.96 and 79.8 kg.

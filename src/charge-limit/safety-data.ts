@@ -1,7 +1,7 @@
 // Lower flammability limits and concentration limits, each with its source.
 // Follows ANSI/ASHRAE Standard 34 (2022), ISO 817 and IEC 60335-2-40:2018; most rows from memory, as marked.
 // Does not cover safety class and composition: those are with `refrigerants`.
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { SourceId } from "../sources/bibliography.ts";
 import type { LimitStanding } from "./statements.ts";
 
@@ -38,7 +38,7 @@ const lower = "lower than a quarter of the LFL; the reason is not known";
 
 /** By ASHRAE 34 designation without hyphen and brackets. */
 // biome-ignore format: kept as a table
-export const safetyTable: Readonly<Record<string, SafetyRow>> = /* @__PURE__ */ frozen({
+export const safetyTable: Readonly<Record<string, SafetyRow>> = /* @__PURE__ */ frozenInPlace({
   R22: { rcl: [[210, A, P]], ppm: 59_000 },
   R32: {
     lfl: [[0.307, I, P], [0.306, A, P, "14.4 % by volume"]],

@@ -14,7 +14,7 @@ import {
   nec2023,
   nec2026,
 } from "../circuit-protection/index.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */
 export type CircuitRulesName =
@@ -46,7 +46,7 @@ export type CircuitRulesName =
  * ```
  */
 export const circuitRules: Readonly<Record<CircuitRulesName, CircuitRules>> =
-  /* @__PURE__ */ frozen({
+  /* @__PURE__ */ frozenInPlace({
     "nfpa-70-2020": nec2020,
     "nfpa-70-2023": nec2023,
     "nfpa-70-2026": nec2026,

@@ -1,7 +1,7 @@
 // Which standard of supply voltage is meant? Names that stand in a record and on the wire.
 // Follows the designations of the standards themselves.
 // Does not cover a standard of one's own: judge it with the module directly.
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import {
   ansiC84,
   britishSupply,
@@ -31,7 +31,7 @@ export type VoltageStandardName =
  * ```
  */
 export const voltageStandards: Readonly<Record<VoltageStandardName, VoltageStandard>> =
-  /* @__PURE__ */ frozen({
+  /* @__PURE__ */ frozenInPlace({
     "ansi-c84.1-2020": ansiC84,
     "iec-60038": iec60038,
     "japan-article-38": japaneseSupply,

@@ -4,7 +4,7 @@
 // outside diameter less 1/8 in.
 
 import { oneOf, refuse } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozen, frozenInPlace } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
@@ -40,7 +40,7 @@ export const astmB280: Readonly<
       readonly drawn: readonly number[];
     }
   >
-> = /* @__PURE__ */ frozen({
+> = /* @__PURE__ */ frozenInPlace({
   "1/4": { outside: 0.25, annealed: [0.03], drawn: [] },
   "5/16": { outside: 0.312, annealed: [0.032], drawn: [] },
   "3/8": { outside: 0.375, annealed: [0.032], drawn: [0.03] },

@@ -3,7 +3,7 @@
 // Does not cover units that expand the liquid outdoors, whose line is sized by the manual alone.
 import { type Outcome, verdict } from "../assessment/assessment.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ftPerMinute, mPerSecond } from "../quantity/units/time.ts";
@@ -31,7 +31,7 @@ export const guideLosses: Readonly<
     "R22" | "R410A",
     { /** In psi. */ readonly liquid: number /** In psi. */; readonly suction: number }
   >
-> = /* @__PURE__ */ frozen({
+> = /* @__PURE__ */ frozenInPlace({
   R22: { liquid: 35, suction: 3 },
   R410A: { liquid: 60, suction: 5 },
 });

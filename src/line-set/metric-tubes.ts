@@ -3,7 +3,7 @@
 // Does not cover tolerances and the pressure rating of a wall: the manual states the least wall.
 
 import { oneOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozen, frozenInPlace } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/units/geometry.ts";
 import { type Tube, tubeOf } from "./tube.ts";
@@ -75,7 +75,7 @@ export type JisH3300Size = "6.35" | "9.52" | "12.70" | "15.88" | "19.05";
  * jisH3300["15.88"]; // => 1
  * ```
  */
-export const jisH3300: Readonly<Record<JisH3300Size, number>> = /* @__PURE__ */ frozen({
+export const jisH3300: Readonly<Record<JisH3300Size, number>> = /* @__PURE__ */ frozenInPlace({
   "6.35": 0.8,
   "9.52": 0.8,
   "12.70": 0.8,

@@ -3,7 +3,7 @@
 // Does not cover burst pressure, which is not a rating to work at, nor old hoses.
 import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { psig } from "../quantity/units/pressure.ts";
 import { gaugeCautions } from "./cautions.ts";
@@ -41,7 +41,7 @@ export const publishedR410AGaugeSet: {
   readonly low: GaugeSetSide;
   /** High-side gauge. */
   readonly high: GaugeSetSide;
-} = /* @__PURE__ */ frozen({
+} = /* @__PURE__ */ frozenInPlace({
   low: {
     fullScale: /* @__PURE__ */ psig(250),
     retardTo: /* @__PURE__ */ psig(500),

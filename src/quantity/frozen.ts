@@ -1,4 +1,4 @@
-// How does nobody bend what the library shares? Objects and lists that it hands out are frozen copies. Internal.
+// How does nobody bend what the library shares? Results are frozen copies, its own tables are frozen. Internal.
 // Common practice, no source.
 // Does not cover class instances and typed arrays: quantities freeze themselves, nothing else is handed out.
 
@@ -16,11 +16,11 @@ export function frozen<T>(value: T): T {
   return Object.freeze(copy) as T;
 }
 
-/** Freezes what the library itself has made and nobody else holds, with all that is in it, without a copy. */
+/** Freezes what the library itself has made and nobody else holds, such as a table, with all that is in it, without a copy. */
 export function frozenInPlace<T>(value: T): T {
   if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
   if (ArrayBuffer.isView(value)) return value; // can't be frozen
   Object.freeze(value);
-  for (const one of Object.values(value)) frozenInPlace(one);
+  for (const one of Object.values(value)) if (typeof one === "object") frozenInPlace(one);
   return value;
 }

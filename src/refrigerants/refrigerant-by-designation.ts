@@ -4,7 +4,7 @@
 
 import { describe } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import { R22 } from "./data/r22.ts";
 import { R32 } from "./data/r32.ts";
 import { R134a } from "./data/r134a.ts";
@@ -39,7 +39,7 @@ import { say } from "./statements.ts";
  *
  * Source: ANSI/ASHRAE Standard 34.
  */
-export const refrigerants: readonly Refrigerant[] = /* @__PURE__ */ frozen([
+export const refrigerants: readonly Refrigerant[] = /* @__PURE__ */ frozenInPlace([
   R22,
   R32,
   R134a,

@@ -1,7 +1,7 @@
 // How much does a kilogram warm over 100 years? The potentials of the substances, by the basis that fixes them.
 // Follows IPCC AR4, AR5 and AR6; Regulations (EU) No 517/2014 and 2024/573; 42 U.S.C. 7675(c) and 40 CFR 84.64.
 // Does not cover 20-year values, nor which basis a duty goes by: the law says that.
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { Standing } from "./refrigerant.ts";
 
 /**
@@ -20,7 +20,7 @@ export type WarmingBasis =
   | "cfr-40-84";
 
 /** The bases, for checks. */
-export const warmingBases: readonly WarmingBasis[] = /* @__PURE__ */ frozen([
+export const warmingBases: readonly WarmingBasis[] = /* @__PURE__ */ frozenInPlace([
   "ipcc-ar4",
   "ipcc-ar5",
   "ipcc-ar6",
@@ -40,7 +40,7 @@ const M = (value: number): Potential => [value, "from memory"];
 // biome-ignore format: kept as a table
 export const warmingPotentials: Readonly<
   Record<string, readonly (Potential | undefined)[]>
-> = /* @__PURE__ */ (() => frozen({
+> = /* @__PURE__ */ (() => frozenInPlace({
   //          AR4      AR5      AR6       EU 517    EU 573    US
   R22:      [P(1810), P(1760), M(1960)],
   R32:      [P(675),  P(677),  P(771),   M(675),   P(675),   P(675)],

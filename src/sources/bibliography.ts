@@ -2,7 +2,7 @@
 // Editions are those whose text or reproduction was used; local law may adopt another.
 // Does not cover clauses: those stand in the citation beside the rule.
 import { refuse } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 
 /**
  * A standard, handbook or paper.
@@ -672,7 +672,7 @@ const works = {
  * bibliography["jcgm-106-2012"].edition; // => JCGM 106:2012
  * ```
  */
-export const bibliography: typeof works = /* @__PURE__ */ frozen(works);
+export const bibliography: typeof works = /* @__PURE__ */ frozenInPlace(works);
 
 /** The id of a work in the {@link bibliography}. */
 export type SourceId = keyof typeof bibliography;

@@ -3,7 +3,7 @@
 // 2020 working draft, the others by ratio to whole volts as normally printed.
 // Does not cover the higher utilization minima of older editions (110 V and 106 V on 120 V, for circuits
 // with lighting) nor a maximum utilization voltage of 125 V per 120 V in Range A (both from memory).
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**
@@ -20,7 +20,7 @@ import type { VoltageStandard } from "./voltage-standard.ts";
  * ansiC84.table[0]; // => 120,114,126,108,110,127,104
  * ```
  */
-export const ansiC84: VoltageStandard = /* @__PURE__ */ frozen({
+export const ansiC84: VoltageStandard = /* @__PURE__ */ frozenInPlace({
   name: "ANSI C84.1",
   source: "ansi-c84-1-2020",
   clause: "table 1",

@@ -2,7 +2,7 @@
 // Follows IEC 60038:2009, table 1: ±10 % at the supply terminals; annex A (from memory) for the lowest
 // voltage at the terminals of equipment, 4 % of drop in the building below that.
 // Does not cover the ten-minute means of EN 50160: assess-supply-week.ts does.
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**
@@ -17,7 +17,7 @@ import type { VoltageStandard } from "./voltage-standard.ts";
  * iec60038.table[0]; // => 230,207,253,198
  * ```
  */
-export const iec60038: VoltageStandard = /* @__PURE__ */ frozen({
+export const iec60038: VoltageStandard = /* @__PURE__ */ frozenInPlace({
   name: "IEC 60038",
   source: "iec-60038",
   clause: "table 1",

@@ -3,7 +3,7 @@
 // Does not cover the dip of a start, which is only reported.
 import type { Outcome } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import { ampere, volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { say } from "./statements.ts";
@@ -22,7 +22,7 @@ const volts = (sets: readonly PlainReading[]) => mean(sets.map((one) => mean(one
 const amps = (sets: readonly PlainReading[]) =>
   sets.every((one) => one.amps.length) ? mean(sets.map((one) => mean(one.amps))) : undefined;
 
-const wiring = /* @__PURE__ */ frozen([
+const wiring = /* @__PURE__ */ frozenInPlace([
   /* @__PURE__ */ say("supply-voltage.check-wiring"),
   /* @__PURE__ */ say("supply-voltage.read-at-service"),
 ]);

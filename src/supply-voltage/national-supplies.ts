@@ -1,7 +1,7 @@
 // Voltage ranges that a country lays down by law: Japan and the United Kingdom.
 // Follows the Ordinance for Enforcement of the Electricity Business Act, article 38; S.I. 2002/2665, regulation 27.
 // Does not cover the voltage at the unit: both are for the point of supply.
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**
@@ -16,7 +16,7 @@ import type { VoltageStandard } from "./voltage-standard.ts";
  * japaneseSupply.table[0]; // => 100,95,107
  * ```
  */
-export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozen({
+export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozenInPlace({
   name: "japan-article-38",
   source: "japan-electricity-rules",
   clause: "article 38",
@@ -40,7 +40,7 @@ export const japaneseSupply: VoltageStandard = /* @__PURE__ */ frozen({
  * britishSupply.table[0]; // => 230,216.2,253
  * ```
  */
-export const britishSupply: VoltageStandard = /* @__PURE__ */ frozen({
+export const britishSupply: VoltageStandard = /* @__PURE__ */ frozenInPlace({
   name: "ESQCR 2002",
   source: "esqcr-2002",
   clause: "regulation 27",

@@ -3,7 +3,7 @@
 // Does not rank them: the thresholds differ by a factor of ten, so the caller chooses and names one.
 
 import { type Citation, cite } from "../assessment/assessment.ts";
-import { frozen } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import {
@@ -94,7 +94,7 @@ export type PolicyName =
  * ```
  */
 export const acceptancePolicies: Readonly<Record<PolicyName, AcceptancePolicy>> =
-  /* @__PURE__ */ frozen({
+  /* @__PURE__ */ frozenInPlace({
     /** 300 micron; isolated 1 h, not above 500 micron. Source: UFGS 15182. */
     guideSpec15182: {
       name: "guide-spec-15182",
@@ -252,7 +252,7 @@ export interface EvacuationTarget {
  */
 export const evacuationTargets: Readonly<
   Record<"guideSpec15730N" | "fieldChecklist" | "en378" | "factory", EvacuationTarget>
-> = /* @__PURE__ */ frozen({
+> = /* @__PURE__ */ frozenInPlace({
   /** Pump able to reach 1 torr (133 Pa), triple evacuation. Source: UFGS 15730N. */
   guideSpec15730N: {
     target: /* @__PURE__ */ torr(1),

@@ -1,7 +1,7 @@
 // R-728, nitrogen: coefficients of the equation of state.
 // Follows Span R., Lemmon E.W., Jacobsen R.T, Wagner W., Yokozeki A. (2000), doi:10.1063/1.1349047.
 // Does not cover temperatures outside 63.151 K (triple point) to 2000 K, nor pressures above 2200 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Span R., Lemmon E.W., Jacobsen R.T, Wagner W., Yokozeki A. (2000), J. Phys. Chem. Ref. Data 29:1361-1433, doi:10.1063/1.1349047;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const nitrogen: PureFluid = /* @__PURE__ */ frozen({
+export const nitrogen: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "nitrogen",
   designation: "R-728",

@@ -1,7 +1,7 @@
 // R-1233zd(E), trans-1-chloro-3,3,3-trifluoroprop-1-ene: coefficients of the equation of state.
 // Follows Akasaka R., Lemmon E.W. (2022), doi:10.1063/5.0083026.
 // Does not cover temperatures outside 165.75 K (triple point) to 450 K, nor pressures above 100 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Akasaka R., Lemmon E.W. (2022), J. Phys. Chem. Ref. Data 51:023101, doi:10.1063/5.0083026;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R1233zdE: PureFluid = /* @__PURE__ */ frozen({
+export const R1233zdE: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R1233zdE",
   designation: "R-1233zd(E)",

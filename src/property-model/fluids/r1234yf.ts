@@ -1,7 +1,7 @@
 // R-1234yf, 2,3,3,3-tetrafluoroprop-1-ene: coefficients of the equation of state.
 // Follows Lemmon E.W., Akasaka R. (2022), doi:10.1007/s10765-022-03015-y.
 // Does not cover temperatures outside 121.6 K (triple point) to 410 K, nor pressures above 100 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., Akasaka R. (2022), Int. J. Thermophys. 43:119, doi:10.1007/s10765-022-03015-y;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R1234yf: PureFluid = /* @__PURE__ */ frozen({
+export const R1234yf: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R1234yf",
   designation: "R-1234yf",

@@ -1,7 +1,7 @@
 // R-1234ze(E), trans-1,3,3,3-tetrafluoroprop-1-ene: coefficients of the equation of state.
 // Follows Thol M., Lemmon E.W. (2016), doi:10.1007/s10765-016-2040-6.
 // Does not cover temperatures outside 168.62 K (triple point) to 420 K, nor pressures above 100 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -15,7 +15,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Thol M., Lemmon E.W. (2016), Int. J. Thermophys. 37:1-16, doi:10.1007/s10765-016-2040-6;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R1234zeE: PureFluid = /* @__PURE__ */ frozen({
+export const R1234zeE: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R1234zeE",
   designation: "R-1234ze(E)",

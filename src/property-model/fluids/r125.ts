@@ -1,7 +1,7 @@
 // R-125, pentafluoroethane: coefficients of the equation of state.
 // Follows Lemmon E.W., Jacobsen R.T (2005), doi:10.1063/1.1797813.
 // Does not cover temperatures outside 172.52 K (triple point) to 500 K, nor pressures above 60 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., Jacobsen R.T (2005), J. Phys. Chem. Ref. Data 34:69-108, doi:10.1063/1.1797813;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R125: PureFluid = /* @__PURE__ */ frozen({
+export const R125: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R125",
   designation: "R-125",

@@ -1,7 +1,7 @@
 // R-134a, 1,1,1,2-tetrafluoroethane: coefficients of the equation of state.
 // Follows Tillner-Roth R., Baehr H.D. (1994), doi:10.1063/1.555958.
 // Does not cover temperatures outside 169.85 K (triple point) to 455 K, nor pressures above 70 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Tillner-Roth R., Baehr H.D. (1994), J. Phys. Chem. Ref. Data 23:657-729, doi:10.1063/1.555958;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R134a: PureFluid = /* @__PURE__ */ frozen({
+export const R134a: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R134a",
   designation: "R-134a",

@@ -1,7 +1,7 @@
 // R-143a, 1,1,1-trifluoroethane: coefficients of the equation of state.
 // Follows Lemmon E.W., Jacobsen R.T (2000), doi:10.1063/1.1318909.
 // Does not cover temperatures outside 161.34 K (triple point) to 650 K, nor pressures above 150 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., Jacobsen R.T (2000), J. Phys. Chem. Ref. Data 29:521-552, doi:10.1063/1.1318909;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R143a: PureFluid = /* @__PURE__ */ frozen({
+export const R143a: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R143a",
   designation: "R-143a",

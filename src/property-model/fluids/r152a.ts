@@ -1,7 +1,7 @@
 // R-152a, 1,1-difluoroethane: coefficients of the equation of state.
 // Follows Outcalt S.L., McLinden M.O. (1996), doi:10.1063/1.555979.
 // Does not cover temperatures outside 154.56 K (triple point) to 500 K, nor pressures above 58 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -13,7 +13,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Outcalt S.L., McLinden M.O. (1996), J. Phys. Chem. Ref. Data 25:605-636, doi:10.1063/1.555979;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R152a: PureFluid = /* @__PURE__ */ frozen({
+export const R152a: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R152a",
   designation: "R-152a",

@@ -1,7 +1,7 @@
 // R-22, chlorodifluoromethane: coefficients of the equation of state.
 // Follows Kamei A., Beyerlein S.W., Jacobsen R.T (1995), doi:10.1007/BF02081283.
 // Does not cover temperatures outside 115.73 K (triple point) to 550 K, nor pressures above 60 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Kamei A., Beyerlein S.W., Jacobsen R.T (1995), Int. J. Thermophys. 16:1155-1164, doi:10.1007/BF02081283;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R22: PureFluid = /* @__PURE__ */ frozen({
+export const R22: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R22",
   designation: "R-22",

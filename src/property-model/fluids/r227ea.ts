@@ -1,7 +1,7 @@
 // R-227ea, 1,1,1,2,3,3,3-heptafluoropropane: coefficients of the equation of state.
 // Follows Lemmon E.W., Span R. (2015), doi:10.1021/acs.jced.5b00684.
 // Does not cover temperatures outside 146.35 K (triple point) to 475 K, nor pressures above 60 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., Span R. (2015), J. Chem. Eng. Data 60:3745-3758, doi:10.1021/acs.jced.5b00684;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R227ea: PureFluid = /* @__PURE__ */ frozen({
+export const R227ea: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R227ea",
   designation: "R-227ea",

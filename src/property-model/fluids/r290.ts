@@ -1,7 +1,7 @@
 // R-290, propane: coefficients of the equation of state.
 // Follows Lemmon E.W., McLinden M.O., Wagner W. (2009), doi:10.1021/je900217v.
 // Does not cover temperatures outside 85.525 K (triple point) to 650 K, nor pressures above 1000 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Lemmon E.W., McLinden M.O., Wagner W. (2009), J. Chem. Eng. Data 54:3141-3180, doi:10.1021/je900217v;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R290: PureFluid = /* @__PURE__ */ frozen({
+export const R290: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R290",
   designation: "R-290",

@@ -1,7 +1,7 @@
 // R-32, difluoromethane: coefficients of the equation of state.
 // Follows Tillner-Roth R., Yokozeki A. (1997), doi:10.1063/1.556002.
 // Does not cover temperatures outside 136.34 K (triple point) to 435 K, nor pressures above 70 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Tillner-Roth R., Yokozeki A. (1997), J. Phys. Chem. Ref. Data 26:1273-1328, doi:10.1063/1.556002;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R32: PureFluid = /* @__PURE__ */ frozen({
+export const R32: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R32",
   designation: "R-32",

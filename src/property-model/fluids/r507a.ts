@@ -1,7 +1,7 @@
 // R-507A, blend treated as one fluid: coefficients of the equation of state.
 // Follows Lemmon E.W. (2003), doi:10.1023/A:1025048800563.
 // Does not cover temperatures outside 200 K (lower limit of the equation) to 500 K, nor pressures above 50 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PseudoPureFluid } from "../fluid.ts";
 
 /**
@@ -13,7 +13,7 @@ import type { PseudoPureFluid } from "../fluid.ts";
  * Source: Lemmon E.W. (2003), Int. J. Thermophys. 24:991-1006, doi:10.1023/A:1025048800563;
  * coefficients transcribed in CoolProp (MIT license).
  */
-export const R507A: PseudoPureFluid = /* @__PURE__ */ frozen({
+export const R507A: PseudoPureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pseudo-pure",
   id: "R507A",
   designation: "R-507A",

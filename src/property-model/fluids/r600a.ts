@@ -1,7 +1,7 @@
 // R-600a, 2-methylpropane (isobutane): coefficients of the equation of state.
 // Follows Buecker D., Wagner W. (2006), doi:10.1063/1.1901687.
 // Does not cover temperatures outside 113.73 K (triple point) to 575 K, nor pressures above 35 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Buecker D., Wagner W. (2006), J. Phys. Chem. Ref. Data 35:929-1019, doi:10.1063/1.1901687;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R600a: PureFluid = /* @__PURE__ */ frozen({
+export const R600a: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R600a",
   designation: "R-600a",

@@ -1,7 +1,7 @@
 // R-717, ammonia: coefficients of the equation of state.
 // Follows Gao K., Wu J., Bell I.H., Lemmon E.W. (2020), doi:10.1063/1.5128269.
 // Does not cover temperatures outside 195.49 K (triple point) to 725 K, nor pressures above 1000 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -13,7 +13,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Gao K., Wu J., Bell I.H., Lemmon E.W. (2020), J. Phys. Chem. Ref. Data 49:013102, doi:10.1063/1.5128269;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R717: PureFluid = /* @__PURE__ */ frozen({
+export const R717: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R717",
   designation: "R-717",

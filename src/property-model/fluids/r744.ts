@@ -1,7 +1,7 @@
 // R-744, carbon dioxide: coefficients of the equation of state.
 // Follows Span R., Wagner W. (1996), doi:10.1063/1.555991.
 // Does not cover temperatures outside 216.592 K (triple point) to 2000 K, nor pressures above 800 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Span R., Wagner W. (1996), J. Phys. Chem. Ref. Data 25:1509-1596, doi:10.1063/1.555991;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const R744: PureFluid = /* @__PURE__ */ frozen({
+export const R744: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "R744",
   designation: "R-744",

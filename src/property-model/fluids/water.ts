@@ -1,7 +1,7 @@
 // R-718, water: coefficients of the equation of state.
 // Follows Wagner W., Pruss A. (2002), doi:10.1063/1.1461829.
 // Does not cover temperatures outside 273.16 K (triple point) to 2000 K, nor pressures above 1000 MPa.
-import { frozen } from "../../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { PureFluid } from "../fluid.ts";
 
 /**
@@ -10,7 +10,7 @@ import type { PureFluid } from "../fluid.ts";
  * Source: Wagner W., Pruss A. (2002), J. Phys. Chem. Ref. Data 31:387-535, doi:10.1063/1.1461829;
  * coefficients transcribed in CoolProp (MIT license), whose density regressions are the start values.
  */
-export const water: PureFluid = /* @__PURE__ */ frozen({
+export const water: PureFluid = /* @__PURE__ */ frozenInPlace({
   kind: "pure",
   id: "water",
   designation: "R-718",
