@@ -83,24 +83,14 @@ export function checkCircuit<F extends RuleFamily>(input: CircuitInput<F>): Chec
 /** The figures of the nameplate, in A; metric rules also take a rated current and a largest fuse. */
 function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const metric = rules.family === "metric";
-  const { ratedCurrent, maximumFuse, ratedLoadCurrent } = input;
-  const { protectionMarking: marking = "max overcurrent protection" } = input;
-  const useRated = metric && input.minimumCircuitAmpacity === undefined;
-  const marked = useRated ? ratedCurrent : input.minimumCircuitAmpacity;
-  const { maximumOvercurrentProtection: largest = metric ? maximumFuse : undefined } = input;
-  const byFuse = input.maximumOvercurrentProtection === undefined && metric;
-  const own = amperesOf(
-    useRated ? "ratedCurrent" : "minimumCircuitAmpacity",
-    marked as Quantity<"current">,
-  );
-  const unknown = metric && largest === undefined;
-  const most = unknown
-    ? Infinity
-    : maximumOf(
-        byFuse ? "maximumFuse" : "maximumOvercurrentProtection",
-        largest as Quantity<"current">,
-        own,
-      );
+  const { ratedLoadCurrent, protectionMarking: marking = "max overcurrent protection" } = input;
+  const of = <N extends keyof CircuitInput>(usual: N, printed: N): N =>
+    metric && input[usual] === undefined ? printed : usual;
+  const rated = of("minimumCircuitAmpacity", "ratedCurrent");
+  const largest = of("maximumOvercurrentProtection", "maximumFuse");
+  const own = amperesOf(rated, input[rated] as Quantity<"current">);
+  const unknown = metric && input[largest] === undefined;
+  const most = unknown ? Infinity : maximumOf(largest, input[largest] as Quantity<"current">, own);
   const whole = Number.isInteger(tidy(own)) ? 1 : 0.1;
   const digit = input.printedTo?.si ?? whole;
   const limits = { above: 0, max: own + digit / 2 };

@@ -5,6 +5,7 @@ import type { Assessment } from "../assessment/assessment.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
+import { askForFitted } from "./ask-for-fitted.ts";
 import { checkCircuit } from "./check-circuit.ts";
 import { circuitAdvice, circuitAssumptions } from "./circuit-advice.ts";
 import type { CircuitDrop } from "./circuit-drop.ts";
@@ -80,7 +81,7 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
  *
  * @param input - Rules, the two figures of the plate (above 0), supply, wiring, and what is fitted.
  * @returns The circuit and the verdict: `fail` when something stated does not comply, `inconclusive` until
- * device and conductor are stated, else `pass`.
+ * device and conductor are stated, with what is allowed, else `pass`.
  * @throws {@link InvalidInputError} when the maximum is below the minimum ampacity ("MOP below MCA") or a
  * field is not what it should be; {@link OutOfRangeError} beyond the tables.
  *
@@ -122,6 +123,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
   const { permitted, run, whip, grounding, disconnect, drop } = sizes;
   const findings = [
     ...judgeNameplate(circuit, sizes),
+    ...askForFitted(circuit, sizes),
     ...judgeDevice(circuit, sizes),
     ...judgeConductors(circuit, sizes),
     ...judgeGrounding(circuit, sizes),

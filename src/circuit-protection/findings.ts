@@ -57,9 +57,7 @@ export function judged(
   const memory = weak.filter((point) => rules.points[point]?.standing === "memory");
   return [
     ok ? { as: "pass", part, said: met } : { as: "fail", part, said: broken, actions },
-    ...memory.map(
-      (point): Finding => ({ as: "memory", clause: rules.points[point]?.clause ?? "" }),
-    ),
+    ...memory.map((point): Finding => ({ as: "memory", clause: clauseOf(rules, point) })),
   ];
 }
 
@@ -69,10 +67,13 @@ export function decides({ points, onlyConfirmed }: CircuitRules, point: RulePoin
   return standing === "confirmed" || (!onlyConfirmed && standing !== "missing" && !!standing);
 }
 
+/** Where a point stands in the rule book. */
+export const clauseOf = ({ points }: CircuitRules, point: RulePoint): string =>
+  points[point]?.clause ?? "";
+
 /** A point that decides nothing, with its clause. */
-export function notConfirmed({ points, name }: CircuitRules, point: RulePoint): Finding {
-  const clause = verbatim(points[point]?.clause ?? "");
-  const rules = verbatim(name);
+export function notConfirmed(set: CircuitRules, point: RulePoint): Finding {
+  const [clause, rules] = [verbatim(clauseOf(set, point)), verbatim(set.name)];
   return open(
     say("circuit-protection.not-confirmed", {
       point: `circuit-protection.point.${point}`,
@@ -93,9 +94,8 @@ export function verdictOf(
   const [failed, asked, met] = [of("fail"), of("inconclusive"), of("pass")];
   const said = (as: "assumption" | "finding") =>
     once(findings.flatMap((one) => (one.as === as ? [(one as { said: Said }).said] : [])));
-  const clauses = [
-    ...new Set(findings.flatMap((one) => (one.as === "memory" ? [one.clause] : []))),
-  ];
+  const remembered = findings.flatMap((one) => (one.as === "memory" ? [one.clause] : []));
+  const clauses = [...new Set(remembered)].map(verbatim);
   const cause = failed[0]?.part;
   return finish({
     outcome: failed.length ? "fail" : asked.length ? "inconclusive" : "pass",
@@ -103,15 +103,10 @@ export function verdictOf(
     reasons: once([...failed, ...asked, ...met].map((one) => one.said)),
     assumptions: said("assumption"),
     cautions: [
-      ...said("finding").map((one) => caution("finding", one)),
-      ...(clauses.length
-        ? [
-            caution(
-              "finding",
-              say("circuit-protection.from-memory", { clauses: clauses.map(verbatim) }),
-            ),
-          ]
-        : []),
+      ...[
+        ...said("finding"),
+        ...(clauses[0] ? [say("circuit-protection.from-memory", { clauses })] : []),
+      ].map((one) => caution("finding", one)),
       danger("safety.line-voltage"),
     ],
     actions: once([...failed, ...asked].flatMap(({ actions = [] }) => actions)),

@@ -3,7 +3,7 @@
 // Does not cover what they are made of beyond the stated material, and their condition.
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
-import { type Finding, judged, open } from "./findings.ts";
+import { clauseOf, type Finding, judged, open } from "./findings.ts";
 import { carries, isProtected, type PlainDemand } from "./minimum-conductor.ts";
 import type { RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
 import type { CircuitSizes, SizedSection } from "./size-circuit.ts";
@@ -18,12 +18,8 @@ export function judgeConductors<F extends RuleFamily>(
 ): Finding[] {
   const { installed } = circuit;
   const { conductor, whip } = installed;
-  const asked = open(
-    say("circuit-protection.conductor-not-stated"),
-    say("circuit-protection.state-conductor"),
-  );
   return [
-    ...(conductor ? judgeSection(circuit, sizes, sizes.run, "run", conductor) : [asked]),
+    ...(conductor ? judgeSection(circuit, sizes, sizes.run, "run", conductor) : []),
     ...(whip && sizes.whip ? judgeSection(circuit, sizes, sizes.whip, "whip", whip.conductor) : []),
     ...judgeTerminals(circuit),
   ];
@@ -37,7 +33,7 @@ function judgeSection<F extends RuleFamily>(
   section: Section,
   size: SizeOf<F>,
 ): Finding[] {
-  if (fitted === undefined) return [notJudged(rules.points.ampacity?.clause, size)];
+  if (fitted === undefined) return [notJudged(clauseOf(rules, "ampacity"), size)];
   const values = {
     section: `circuit-protection.section.${section}` as const,
     size: verbatim(size),
@@ -85,8 +81,8 @@ const remedyOf = <F extends RuleFamily>(
     : say("circuit-protection.fit-larger-conductor");
 
 /** A size for which the rule set has no confirmed table. */
-function notJudged(clause: string | undefined, size: string): Finding {
-  const where = verbatim(clause ?? "");
+function notJudged(clause: string, size: string): Finding {
+  const where = verbatim(clause);
   return open(
     say("circuit-protection.conductor-not-judged", { size: verbatim(size), clause: where }),
     say("circuit-protection.size-conductor-elsewhere", { clause: where }),

@@ -9,17 +9,13 @@ import type { DeviceKind } from "./circuit-kinds.ts";
 import { assumed, decides, type Finding, judged, notConfirmed, noted, open } from "./findings.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { type CircuitPart, say, verbatim } from "./statements.ts";
-import { tripBand } from "./trip-band.ts";
 
 /** Judges the device; fuses in the disconnect may do the nameplate's job. */
 export function judgeDevice(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
   const { rules, plate, installed, fuse } = circuit;
   const { device } = installed;
   const none = sizes.permitted.ratings.length === 0 ? noStandardDevice(circuit) : [];
-  if (device === undefined) {
-    const asked = say("circuit-protection.device-not-stated");
-    return [open(asked, say("circuit-protection.state-device")), ...none];
-  }
+  if (device === undefined) return none;
   const { maximum, marking } = plate;
   const { rating, kind } = device;
   const fusesDoIt = fuse !== undefined && fuse <= maximum;
@@ -174,7 +170,7 @@ function deviceNotes({ rules, plate, input }: CheckedCircuit, device: FittedDevi
   if (!rules.tripping.compressor.includes(curve)) {
     found.push(noted(say("circuit-protection.curve", { curve: verbatim(curve) })));
   }
-  const { instantaneousFrom: from } = tripBand({ rules, rating, curve });
+  const from = ampere(rating.si * rules.tripping.curves[curve][0]);
   const { lockedRotorCurrent: locked } = input;
   if (locked && locked.si > from.si) {
     found.push(noted(say("circuit-protection.start-may-trip", { locked, from })));

@@ -5,11 +5,11 @@ import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
-import { assumed, type Finding, judged, noted, open } from "./findings.ts";
+import { assumed, clauseOf, type Finding, judged, noted, open } from "./findings.ts";
 import { judgeSmall } from "./judge-device.ts";
 import type { DisconnectDemand } from "./rules/circuit-rules.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
-import { type CircuitProtectionStatement, say, type Unjudged } from "./statements.ts";
+import { say, type Unjudged } from "./statements.ts";
 
 /** Judges the disconnect. */
 export function judgeDisconnect(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
@@ -68,63 +68,38 @@ function judgeFuse(
   ];
 }
 
-/** How each demand of a rule set is read off what is fitted: `undefined` where it is not stated. */
-const places: Readonly<
-  Record<
-    DisconnectDemand,
-    {
-      readonly unjudged: Unjudged;
-      readonly ok: (fitted: FittedDisconnect) => boolean | undefined;
-      readonly met: () => CircuitProtectionStatement;
-      readonly broken: () => CircuitProtectionStatement;
-      readonly action: () => CircuitProtectionStatement;
-    }
-  >
-> = {
-  visible: {
-    unjudged: "in-sight",
-    ok: ({ visible }) => visible,
-    met: () => say("circuit-protection.disconnect-in-sight"),
-    broken: () => say("circuit-protection.disconnect-out-of-sight"),
-    action: () => say("circuit-protection.move-disconnect"),
-  },
-  "visible or lockable": {
-    unjudged: "in-sight",
-    ok: ({ visible, lockable }) =>
-      visible === undefined && lockable === undefined ? undefined : !!visible || !!lockable,
-    met: () => say("circuit-protection.disconnect-in-sight"),
-    broken: () => say("circuit-protection.disconnect-out-of-sight"),
-    action: () => say("circuit-protection.fit-lockable-disconnect"),
-  },
-  readilyAccessible: {
-    unjudged: "accessible",
-    ok: ({ readilyAccessible }) => readilyAccessible,
-    met: () => say("circuit-protection.disconnect-accessible"),
-    broken: () => say("circuit-protection.disconnect-not-accessible"),
-    action: () => say("circuit-protection.move-disconnect"),
-  },
-  notInTheWay: {
-    unjudged: "not-in-the-way",
-    ok: ({ inTheWay }) => (inTheWay === undefined ? undefined : !inTheWay),
-    met: () => say("circuit-protection.disconnect-clear"),
-    broken: () => say("circuit-protection.disconnect-in-the-way"),
-    action: () => say("circuit-protection.move-disconnect"),
-  },
-  lockable: {
-    unjudged: "lockable",
-    ok: ({ lockable }) => lockable,
-    met: () => say("circuit-protection.disconnect-lockable"),
-    broken: () => say("circuit-protection.disconnect-not-lockable"),
-    action: () => say("circuit-protection.fit-lockable-disconnect"),
-  },
-  notOnUnit: {
-    unjudged: "not-on-unit",
-    ok: ({ onUnit }) => (onUnit === undefined ? undefined : !onUnit),
-    met: () => say("circuit-protection.disconnect-off-unit"),
-    broken: () => say("circuit-protection.disconnect-on-unit"),
-    action: () => say("circuit-protection.move-disconnect"),
-  },
-};
+const move = "move-disconnect";
+const lock = "fit-lockable-disconnect";
+type Place = readonly [
+  unjudged: Unjudged,
+  ok: (fitted: FittedDisconnect) => boolean | undefined,
+  met: string,
+  broken: string,
+  action: typeof move | typeof lock,
+];
+const not = (flag: boolean | undefined) => (flag === undefined ? undefined : !flag);
+
+/** How each demand of a rule set is read off what is fitted (`undefined` where it is not stated), and what it says. */
+const places = {
+  visible: ["in-sight", ({ visible }) => visible, "in-sight", "out-of-sight", move],
+  "visible or lockable": [
+    "in-sight",
+    ({ visible, lockable }) => visible || lockable || (visible ?? lockable),
+    "in-sight",
+    "out-of-sight",
+    lock,
+  ],
+  readilyAccessible: [
+    "accessible",
+    (fitted) => fitted.readilyAccessible,
+    "accessible",
+    "not-accessible",
+    move,
+  ],
+  notInTheWay: ["not-in-the-way", ({ inTheWay }) => not(inTheWay), "clear", "in-the-way", move],
+  lockable: ["lockable", ({ lockable }) => lockable, "lockable", "not-lockable", lock],
+  notOnUnit: ["not-on-unit", ({ onUnit }) => not(onUnit), "off-unit", "on-unit", move],
+} as const satisfies Record<DisconnectDemand, Place>;
 
 /** Its place, demand by demand: what is not stated is listed, not called met. */
 function judgePlace(
@@ -135,14 +110,17 @@ function judgePlace(
   const point = ["disconnect-place"] as const;
   const unknown: Unjudged[] = [];
   const found = rules.disconnect.wants.flatMap((name) => {
-    const { ok, met, broken, action, unjudged } = places[name];
+    const [unjudged, ok, met, broken, action] = places[name];
     const state = ok(fitted);
     if (state === undefined) {
       unknown.push(unjudged);
       return [];
     }
-    const wording = { met: met(), broken: broken(), actions: [action()] };
-    return judged(rules, point, "disconnect-place", state, wording);
+    return judged(rules, point, "disconnect-place", state, {
+      met: say(`circuit-protection.disconnect-${met}`),
+      broken: say(`circuit-protection.disconnect-${broken}`),
+      actions: [say(`circuit-protection.${action}`)],
+    });
   });
   const { withinSight: limit } = disconnect;
   const { distance, workingSpace } = fitted;
@@ -180,7 +158,7 @@ function judgeSpace(
     return enough ? [] : [noted(say("circuit-protection.working-space-recommended", needed))];
   }
   const { readUpTo = Infinity } = rules.workingSpace;
-  const clause = rules.points["working-space"]?.clause ?? "";
+  const clause = clauseOf(rules, "working-space");
   return [
     ...judged(rules, ["working-space"], "working-space", enough, {
       met: say("circuit-protection.working-space-met", needed),

@@ -4,7 +4,7 @@
 import { isAtMost } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
-import { assumed, type Finding, judged, noted, open } from "./findings.ts";
+import { assumed, clauseOf, type Finding, judged, noted, open } from "./findings.ts";
 import { type GroundFaultAnswer, groundFaultAnswer } from "./ground-fault.ts";
 import { notAdopted } from "./rules/ground-fault-rule.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
@@ -45,7 +45,7 @@ export function judgeGroundFault(circuit: CheckedCircuit, sizes: CircuitSizes): 
   const { rules, input, installed } = circuit;
   const found = answerTo(circuit, sizes);
   if (!found) return [];
-  const clause = verbatim(rules.points["ground-fault"]?.clause ?? "");
+  const clause = verbatim(clauseOf(rules, "ground-fault"));
   const { groundFaultText: text } = input;
   if (text === notAdopted) {
     return [assumed(say("circuit-protection.ground-fault-not-adopted", { clause }))];

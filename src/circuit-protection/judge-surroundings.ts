@@ -6,9 +6,9 @@ import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
-import { type Finding, judged, noted, open } from "./findings.ts";
+import { clauseOf, type Finding, judged, noted, open } from "./findings.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
-import { say, verbatim } from "./statements.ts";
+import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 
 /** The voltage drop: a duty or a recommendation, by rule set. */
 export function judgeDrop({ rules, input }: CheckedCircuit, { drop }: CircuitSizes): Finding[] {
@@ -41,21 +41,16 @@ export function judgeReceptacle({ rules, installed }: CheckedCircuit): Finding[]
   if (outlet === undefined || receptacleWithin === undefined) return [];
   const limit = lengthUnit(receptacleWithin / lengthUnit.scale);
   const { distance, onLoadSide } = outlet;
-  const met = say("circuit-protection.receptacle-met", { distance, limit });
-  const point = ["service-receptacle"] as const;
-  return [
-    ...judged(rules, point, "service-receptacle", isAtMost(distance.si, receptacleWithin), {
-      met,
-      broken: say("circuit-protection.receptacle-too-far", { distance, limit }),
+  const decided = (ok: boolean, broken: CircuitProtectionStatement) =>
+    judged(rules, ["service-receptacle"], "service-receptacle", ok, {
+      met: say("circuit-protection.receptacle-met", { distance, limit }),
+      broken,
       actions: [say("circuit-protection.add-receptacle", { limit })],
-    }),
-    ...(onLoadSide
-      ? judged(rules, point, "service-receptacle", false, {
-          met,
-          broken: say("circuit-protection.receptacle-on-load-side"),
-          actions: [say("circuit-protection.add-receptacle", { limit })],
-        })
-      : []),
+    });
+  const near = isAtMost(distance.si, receptacleWithin);
+  return [
+    ...decided(near, say("circuit-protection.receptacle-too-far", { distance, limit })),
+    ...(onLoadSide ? decided(false, say("circuit-protection.receptacle-on-load-side")) : []),
   ];
 }
 
@@ -75,36 +70,30 @@ export function residualLimit(
 /** A residual-current device: for every circuit up to a rating, or in a TT system, which needs it to disconnect. */
 export function judgeResidualCurrent(circuit: CheckedCircuit, sizes: CircuitSizes): Finding[] {
   const { rules, input, installed } = circuit;
-  const { residualCurrent: rule } = rules;
   if (residualLimit(circuit, sizes) === undefined) return [];
   const { residualCurrent: fitted } = installed;
-  const clause = verbatim(rules.points["residual-current"]?.clause ?? "");
+  const clause = verbatim(clauseOf(rules, "residual-current"));
   const limit = ampere(sensitive);
-  const unknown = rule === "TT" && input.earthing === undefined;
-  if (fitted && isAtMost(fitted.si, sensitive)) {
-    const said = say("circuit-protection.residual-current-met", { rated: fitted });
-    return judged(rules, ["residual-current"], "residual-current", true, {
+  const inTT = rules.residualCurrent === "TT";
+  const decided = (ok: boolean, said: CircuitProtectionStatement) =>
+    judged(rules, ["residual-current"], "residual-current", ok, {
       met: said,
       broken: said,
-      actions: [],
+      actions: [say("circuit-protection.fit-residual-current", { limit })],
     });
-  }
-  const state = unknown
-    ? say("circuit-protection.state-earthing")
-    : say("circuit-protection.fit-residual-current", { limit });
-  if (fitted === undefined || unknown) {
-    return [open(say("circuit-protection.residual-current-not-stated", { clause }), state)];
+  const unknown = inTT && input.earthing === undefined;
+  if (fitted && isAtMost(fitted.si, sensitive)) {
+    return decided(true, say("circuit-protection.residual-current-met", { rated: fitted }));
   }
   // In a TT system a less sensitive one may disconnect in time; the loop decides, which is not judged here.
-  if (fitted && rule === "TT") {
+  if (fitted === undefined || unknown || (fitted && inTT)) {
+    const state = unknown
+      ? say("circuit-protection.state-earthing")
+      : say("circuit-protection.fit-residual-current", { limit });
     return [open(say("circuit-protection.residual-current-not-stated", { clause }), state)];
   }
   const broken = fitted
     ? say("circuit-protection.residual-current-too-high", { rated: fitted, limit })
     : say("circuit-protection.residual-current-missing", { clause });
-  return judged(rules, ["residual-current"], "residual-current", false, {
-    met: broken,
-    broken,
-    actions: [say("circuit-protection.fit-residual-current", { limit })],
-  });
+  return decided(false, broken);
 }

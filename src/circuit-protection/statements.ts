@@ -42,6 +42,11 @@ interface DeviceRated {
   readonly device: Device;
   readonly rating: Current;
 }
+interface DeviceAllowed {
+  readonly kinds: readonly Device[];
+  readonly ratings: readonly Current[];
+  readonly poles: number;
+}
 interface Conductor {
   readonly section: `circuit-protection.section.${Section}`;
   readonly size: Verbatim;
@@ -91,6 +96,11 @@ export interface CircuitProtectionReasons {
   };
   "circuit-protection.voltage-marking-not-stated": { readonly system: Verbatim };
   "circuit-protection.device-not-stated": None;
+  "circuit-protection.device-allowed": DeviceAllowed;
+  "circuit-protection.allowed": DeviceAllowed & {
+    readonly size: Verbatim;
+    readonly rating: Current;
+  };
   "circuit-protection.no-standard-device": Plate;
   // nameplate
   "circuit-protection.maximum-too-high": Plate;

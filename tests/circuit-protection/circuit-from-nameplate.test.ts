@@ -1,4 +1,5 @@
 import {
+  asNzs3000Australia,
   cec2024,
   circuitFromNameplate,
   type FittedDevice,
@@ -128,6 +129,30 @@ describe("what is not stated", () => {
     expect(codes(circuit.reasons)).toContain("conductor-not-stated");
     expect(withChanges({ installed: { device } }).outcome).toBe("inconclusive");
     expect(withChanges({ installed: { device, conductor: "10 AWG" } }).outcome).toBe("pass");
+  });
+
+  // 240.6(A): 25 A to 40 A for a nameplate of 23.5 A and 40 A; table 310.16, 75 °C terminals: 12 AWG carries 25 A.
+  it("is answered with what is allowed, in one sentence", () => {
+    const { installed: _, ...plate } = condenser;
+    const said = (one: { readonly reasons: Parameters<typeof sentences>[0] }) =>
+      sentences(one.reasons).filter((sentence) => sentence.startsWith("Allowed"));
+    expect(said(circuitFromNameplate(plate))).toEqual([
+      "Allowed: 25 A, 30 A, 35 A, or 40 A breaker or fuse, 2 poles; conductors of at least 12 AWG behind 40 A.",
+    ]);
+    expect(said(circuitFromNameplate({ ...plate, protectionMarking: "fuse only" }))[0]).toContain(
+      "40 A fuse, 2 poles",
+    );
+    expect(said(withChanges({ installed: { device } }))).toHaveLength(1);
+    expect(said(withChanges({}))).toEqual([]);
+    // AS/NZS 3008.1.1 was not confirmed: no size of conductor is told.
+    const australia = circuitFromNameplate({
+      rules: asNzs3000Australia,
+      ratedCurrent: ampere(7),
+      maximumFuse: ampere(16),
+      supply: { voltage: volt(230), phases: 1 },
+      wiring: { material: "copper", insulation: "70 °C", method: "C" },
+    });
+    expect(said(australia)).toEqual(["Allowed: 8 A, 10 A, 13 A, or 16 A breaker or fuse, 1 pole."]);
   });
 
   it("is listed as an assumption", () => {

@@ -27,6 +27,17 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
     "circuit-protection.voltage-marking-not-stated":
       "The voltage marking was not given, and {system} does not allow every marking.",
     "circuit-protection.device-not-stated": "The installed breaker or fuse was not given.",
+    "circuit-protection.device-allowed": {
+      by: "poles",
+      one: "Allowed: {ratings:or} {kinds:or}, {poles} pole.",
+      other: "Allowed: {ratings:or} {kinds:or}, {poles} poles.",
+    },
+    "circuit-protection.allowed": {
+      by: "poles",
+      one: "Allowed: {ratings:or} {kinds:or}, {poles} pole; conductors of at least {size} behind {rating}.",
+      other:
+        "Allowed: {ratings:or} {kinds:or}, {poles} poles; conductors of at least {size} behind {rating}.",
+    },
     "circuit-protection.no-standard-device":
       "No standard size lies between {ampacity} and {maximum}.",
     "circuit-protection.maximum-too-high":

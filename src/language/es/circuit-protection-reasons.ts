@@ -28,6 +28,17 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "No se indicó el voltaje marcado, y {system} no admite todas.",
     "circuit-protection.device-not-stated":
       "No se indicó el interruptor termomagnético o fusible instalado.",
+    "circuit-protection.device-allowed": {
+      by: "poles",
+      one: "Permitido: {kinds:or} de {ratings:or}, {poles} polo.",
+      other: "Permitido: {kinds:or} de {ratings:or}, {poles} polos.",
+    },
+    "circuit-protection.allowed": {
+      by: "poles",
+      one: "Permitido: {kinds:or} de {ratings:or}, {poles} polo; conductores de {size} como mínimo detrás de {rating}.",
+      other:
+        "Permitido: {kinds:or} de {ratings:or}, {poles} polos; conductores de {size} como mínimo detrás de {rating}.",
+    },
     "circuit-protection.no-standard-device":
       "No hay tamaño normalizado entre {ampacity} y {maximum}.",
     "circuit-protection.maximum-too-high":

@@ -29,6 +29,17 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
     "circuit-protection.voltage-marking-not-stated":
       "La tension marquée n’est pas donnée, et {system} ne les admet pas toutes.",
     "circuit-protection.device-not-stated": "Le disjoncteur ou fusible installé n’est pas donné.",
+    "circuit-protection.device-allowed": {
+      by: "poles",
+      one: "Autorisé : {kinds:or} de {ratings:or}, {poles} pôle.",
+      other: "Autorisé : {kinds:or} de {ratings:or}, {poles} pôles.",
+    },
+    "circuit-protection.allowed": {
+      by: "poles",
+      one: "Autorisé : {kinds:or} de {ratings:or}, {poles} pôle ; conducteurs d’au moins {size} derrière {rating}.",
+      other:
+        "Autorisé : {kinds:or} de {ratings:or}, {poles} pôles ; conducteurs d’au moins {size} derrière {rating}.",
+    },
     "circuit-protection.no-standard-device":
       "Aucun calibre normalisé n’existe entre {ampacity} et {maximum}.",
     "circuit-protection.maximum-too-high":

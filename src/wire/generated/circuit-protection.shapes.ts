@@ -961,6 +961,13 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.add-compressor": {},
   "circuit-protection.add-receptacle": { limit: "length" },
   "circuit-protection.advice": { clause: VerbatimShape, advice: CircuitProtectionAdviceShape },
+  "circuit-protection.allowed": {
+    kinds: { list: CircuitProtectionDeviceShape },
+    ratings: { list: "current" },
+    poles: "number",
+    size: VerbatimShape,
+    rating: "current",
+  },
   "circuit-protection.aluminum-terminals-met": {},
   "circuit-protection.aluminum-terminals-missing": {},
   "circuit-protection.aluminum-terminals-not-stated": {},
@@ -1001,6 +1008,11 @@ export const CircuitProtectionStatements: StatementTable = {
   },
   "circuit-protection.conductors-assumed": {},
   "circuit-protection.curve": { curve: VerbatimShape },
+  "circuit-protection.device-allowed": {
+    kinds: { list: CircuitProtectionDeviceShape },
+    ratings: { list: "current" },
+    poles: "number",
+  },
   "circuit-protection.device-below-ampacity": {
     device: CircuitProtectionDeviceShape,
     rating: "current",

@@ -214,6 +214,12 @@ const metricChanges: readonly Partial<CircuitInput<"metric">>[] = [
   put({ residualCurrent: ampere(0.3) }),
   put({ device: { kind: "breaker", rating: ampere(16), poles: 2, curve: "B" } }),
   { lockedRotorCurrent: ampere(200) },
+  put({ device: undefined, conductor: undefined }),
+  {
+    ratedCurrent: ampere(3),
+    wiring: { ...small.wiring, method: "C" },
+    ...put({ device: { kind: "fuse", rating: ampere(4) } }),
+  },
   thin,
   put({ conductor: "6 mm²", equipmentGrounding: "1.5 mm²", fault: { letThrough: 900_000 } }),
   put({ conductor: "6 mm²", equipmentGrounding: "1.5 mm²", fault: { letThrough: 15_000 } }),
