@@ -2,10 +2,11 @@
 // Follows the shapes that are derived from the types. Does not cover JSON: the codecs of wire do.
 import { isOfKind } from "../quantity/check.ts";
 import { enter } from "../quantity/hints.ts";
+import { later } from "./later.ts";
 import { type Path, pathText } from "./path-text.ts";
 import type { Shape } from "./shape.ts";
 import { type Leaves, visitOf } from "./visit.ts";
-import { errorOf, leaf, startWalk, type Visit } from "./walk.ts";
+import { errorOf, leaf, startWalk } from "./walk.ts";
 
 const live: Leaves = {
   quantity: (kind) =>
@@ -31,11 +32,10 @@ export function checkOf<T>(
   shape: Shape,
   root: Shape = shape,
 ): (value: unknown, whole: string, under?: Path) => T {
-  let visit: Visit | undefined;
+  const visit = later(() => visitOf(shape, live, root));
   return (value, whole, under = []) => {
-    visit ??= visitOf(shape, live, root);
     const walk = startWalk(limits, 1);
-    const copy = visit.of(value, walk);
+    const copy = visit().of(value, walk);
     const [first] = walk.findings;
     if (!first) return copy as T;
     const path = pathText([...under, ...first.path], whole);

@@ -54,8 +54,8 @@ export interface FieldsShape {
   readonly type?: string | undefined;
   /** The forms of the fields; a name that ends in `?` may be missing, and others are refused. */
   readonly fields: Fields;
-  /** What the type is, under the empty name, and what each field is, for people; made when it is asked for. */
-  readonly docs?: (() => Readonly<Record<string, string>>) | undefined;
+  /** What the type is, under the empty name, and what each field is, for people. */
+  readonly docs?: Readonly<Record<string, string>> | undefined;
 }
 
 /** The forms of fields by their names. */

@@ -8,6 +8,8 @@ import {
   errorOf,
   type Finding,
   findingOf,
+  type Later,
+  later,
   pathText,
   reading,
   type Shape,
@@ -100,7 +102,8 @@ export interface CodecParts {
   readonly id: string;
   /** What the whole is called in errors. */
   readonly name: string;
-  readonly shape: Shape;
+  /** Its form, made when the codec is first used. */
+  readonly shape: Later<Shape>;
   /** Versions, where the format has them. */
   readonly format?: Format | undefined;
   /** What its types and fields are, where the shape itself does not say it. */
@@ -119,10 +122,11 @@ interface Walked {
 }
 
 /** The codec of a shape. */
-export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Codec<T> {
-  let [reads, writes]: (Visit | undefined)[] = [];
-  const readVisit = () => (reads ??= visitOf(shape, reading));
-  const writeVisit = () => (writes ??= visitOf(shape, writing));
+export function codecOf<T>(parts: CodecParts): Codec<T> {
+  const { id, name, format, words } = parts;
+  const shape = later(() => frozenInPlace(parts.shape()));
+  const readVisit = later(() => visitOf(shape(), reading));
+  const writeVisit = later(() => visitOf(shape(), writing));
 
   const read = (json: unknown, limits: WireLimits, upTo: number): Walked =>
     walked(readVisit(), json, { limits, upTo, name, versions: format });
@@ -136,7 +140,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
 
   const codec: Codec<T> = {
     get shape() {
-      return frozenInPlace(shape);
+      return shape();
     },
     parse(given, stated) {
       const limits = limitsOf(stated);
@@ -163,7 +167,7 @@ export function codecOf<T>({ id, name, shape, format, words }: CodecParts): Code
       return text;
     },
     jsonSchema: () =>
-      jsonSchemaOf(shape, {
+      jsonSchemaOf(shape(), {
         id,
         title: format ? `${name}, version ${format.version}` : name,
         words,

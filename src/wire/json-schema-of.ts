@@ -63,7 +63,7 @@ export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaPart
     });
 
   const fields = ({ type = "", fields: own, docs }: FieldsShape): JsonObject => {
-    const texts = docs?.() ?? words[type] ?? {};
+    const texts = docs ?? words[type] ?? {};
     const names = Object.keys(own).map((name) => [name, name.replace("?", "")] as const);
     const properties = names.map(([name, plain]) => {
       return [plain, { ...made(own[name] as Shape), ...described(texts[plain]) }];

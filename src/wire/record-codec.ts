@@ -30,7 +30,7 @@ import { recordFormat } from "./record-format.ts";
 export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf({
   id: `record-${recordFormat.version}`,
   name: "record",
-  shape: recordShape,
+  shape: () => recordShape,
   format: recordFormat,
   words: recordWords,
 });

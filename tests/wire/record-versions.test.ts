@@ -106,7 +106,7 @@ describe("the next version, as a test would have it", () => {
   const codec = codecOf<Record<string, unknown>>({
     id: "next",
     name: "record",
-    shape: next,
+    shape: () => next,
     format: { version: 4, steps },
   });
 
@@ -130,7 +130,7 @@ describe("the next version, as a test would have it", () => {
     const gap = codecOf({
       id: "next",
       name: "record",
-      shape: next,
+      shape: () => next,
       format: { version: 4, steps: [] },
     });
     expect(thrownBy(() => gap.decode({ version: 1 })).argument).toBe("version");

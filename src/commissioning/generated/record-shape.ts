@@ -604,7 +604,7 @@ const EvacuationShape: Shape = {
     },
     "ambient?": "temperature",
     "coldest?": "temperature",
-    "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "leakLimit?": { either: ["pressureRate", "throughput"] },
     "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
     "hoses?": EvacuationHosesShape,
     "blankTest?": EvacuationBlankTestShape,

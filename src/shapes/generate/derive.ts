@@ -9,6 +9,7 @@ import {
   commonCode,
   either,
   fieldsOf,
+  holds,
   inDeclaredOrder,
   isFields,
   isTime,
@@ -39,12 +40,12 @@ export interface Derived {
   readonly uses: ReadonlySet<Constant>;
 }
 
-/** Derives shapes; `withDocs` writes the doc comments into them. */
+/** Derives shapes: `later` those that are made when they are first needed and carry their doc comments, else bare ones. */
 export class Deriver {
   /** Every constant, those that another names before it. */
   readonly constants: Constant[] = [];
   readonly #checker: ts.TypeChecker;
-  readonly #withDocs: boolean;
+  readonly #later: boolean;
   readonly #names = new Names();
   readonly #known = new Map<ts.Type, Constant>();
   readonly #shared = new Map<string, Constant>();
@@ -52,10 +53,10 @@ export class Deriver {
   readonly #trail: string[] = [];
   #home = "";
 
-  constructor(checker: ts.TypeChecker, refrigerant: ts.Type, withDocs: boolean) {
+  constructor(checker: ts.TypeChecker, refrigerant: ts.Type, later: boolean) {
     this.#checker = checker;
     this.#refrigerant = refrigerant;
-    this.#withDocs = withDocs;
+    this.#later = later;
   }
 
   /** The shape of a type; `context` names what has no name of its own, which then stands with the module `home`. */
@@ -66,6 +67,11 @@ export class Deriver {
     const text = this.#text(type, context, uses);
     this.#trail.pop();
     return { text, uses };
+  }
+
+  /** How another shape names a constant. */
+  #mention({ name }: Constant): string {
+    return this.#later ? `${name}()` : name;
   }
 
   #refuse(type: ts.Type, why: string): never {
@@ -111,12 +117,12 @@ export class Deriver {
     if (index) return `{ each: ${this.#text(index, `${context}Each`, uses)} }`;
     const constant = this.#constant(type, context);
     uses.add(constant);
-    if (byName) return either([byName.table, constant.name]);
+    if (byName) return either([byName.table, this.#mention(constant)]);
     // Where a part of a refrigerant will do, one of the library's own may go by its designation.
     const needed = type.getProperties().filter(({ flags }) => !(flags & ts.SymbolFlags.Optional));
     return needed.length > 0 && this.#checker.isTypeAssignableTo(this.#refrigerant, type)
-      ? either(["byDesignation", constant.name])
-      : constant.name;
+      ? either(["byDesignation", this.#mention(constant)])
+      : this.#mention(constant);
   }
 
   #tuple(type: ts.TupleTypeReference, context: string, uses: Set<Constant>): string {
@@ -139,11 +145,16 @@ export class Deriver {
     if (!constant) {
       const inner = new Set<Constant>();
       const text = this.#forms(type, context, inner);
+      const [only] = inner;
+      if (only && text === this.#mention(only)) {
+        uses.add(only);
+        return text;
+      }
       const body = (own: string) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`;
       constant = this.#add(type, context, body, inner, {});
     }
     uses.add(constant);
-    return constant.name;
+    return this.#mention(constant);
   }
 
   #forms(type: ts.UnionType, context: string, uses: Set<Constant>): string {
@@ -152,11 +163,13 @@ export class Deriver {
     const literals: readonly ts.Type[] = parts.filter(isWord);
     if (literals.length === parts.length && parts.length > 1)
       return this.#words(type, parts, context, uses);
-    const forms: string[] = [];
     const quantities = parts.filter(({ symbol }) => symbol?.name === "Quantity");
-    // More than half of all kinds are named only by AnyQuantity, which is all of them.
-    if (quantities.length > 20) forms.push('"quantity"');
-    else for (const one of quantities) forms.push(this.#text(one, context, uses));
+    // More than half of all kinds are named only by AnyQuantity, which is all of them. The compiler's own order
+    // hangs on what it met first.
+    const forms =
+      quantities.length > 20
+        ? ['"quantity"']
+        : quantities.map((one) => this.#text(one, context, uses)).sort();
     const objects = parts.filter((one) => isFields(one, this.#checker));
     forms.push(...this.#objects(objects, context, uses));
     const others = parts.filter(
@@ -193,11 +206,12 @@ export class Deriver {
       );
     if (codes) this.#shared.set(text, constant);
     uses.add(constant);
-    return constant.name;
+    return this.#mention(constant);
   }
 
   /** Several objects: cases where a field tells them apart, each then named by its word. */
-  #objects(parts: readonly ts.Type[], context: string, uses: Set<Constant>): string[] {
+  #objects(all: readonly ts.Type[], context: string, uses: Set<Constant>): string[] {
+    const parts = all.filter((one) => !all.some((other) => holds(other, one, this.#checker)));
     if (parts.length < 2) return parts.map((one) => this.#object(one, context, uses));
     const tag = this.#tagOf(parts);
     if (tag === undefined)
@@ -254,7 +268,7 @@ export class Deriver {
       );
     this.#shared.set(text, constant);
     uses.add(constant);
-    return constant.name;
+    return this.#mention(constant);
   }
 
   /** The field that has other words in each of the objects. */
@@ -328,9 +342,9 @@ export class Deriver {
   ): Constant {
     const declared = this.#names.take(type, context, this.#home, this.#checker);
     const says = typeDoc(type, this.#checker);
-    const hasDocs = this.#withDocs && Object.keys(about).length > 0;
+    const hasDocs = this.#later && Object.keys(about).length > 0;
     const texts = JSON.stringify({ ...(says && { "": says }), ...about });
-    const whole = `{ ${text(declared.name)}${hasDocs ? `, docs: () => (${texts})` : ""} }`;
+    const whole = `{ ${text(declared.name)}${hasDocs ? `, docs: ${texts}` : ""} }`;
     // With the highest module that it names, so that no file of shapes needs one above it.
     const ranks = [declared, ...uses].map(({ module }) => modules.indexOf(module as never));
     const constant: Constant = {

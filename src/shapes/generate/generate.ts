@@ -36,7 +36,7 @@ function typeNamed(program: ts.Program, path: string, name: string): ts.Type {
 
 /** Whether a shape is that of a single figure or word. */
 function isLeaf({ text, uses }: Derived): boolean {
-  const [only] = [...uses].filter(({ name }) => name === text);
+  const [only] = [...uses].filter(({ name }) => `${name}()` === text);
   return /^"|^\{ words:|^\{ type: "\w+", words:/.test(only?.text ?? text);
 }
 

@@ -27,18 +27,19 @@ function imports(text: string, own: string, constants: readonly Constant[]): str
     .join("");
 }
 
-const declaration = ({ name, kind, text }: Constant) => `const ${name}: ${kind} = ${text};`;
+/** A constant, made when a codec that names it is first used: there are hundreds, and an app uses a few. */
+const declaration = ({ name, kind, text }: Constant) =>
+  `const ${name}: Later<${kind}> = /* @__PURE__ */ later(() => (${text}));`;
 
 const tables = ["byDesignation", "byPolicy", "byRules", "byStandard"];
 
 /** The shapes of the types of one module. */
 export function shapesFile(module: string, constants: readonly Constant[]): string {
   const own = constants.filter((one) => one.module === module);
-  const bodies = own
-    .map(declaration)
-    .map((one) => `export ${one}`)
-    .join("\n\n");
-  return `${head(`Which shapes have the types of ${module}?`)}${importing([...new Set(own.map(({ kind }) => kind))], "../../shapes/index.ts", "type ")}${importing(mentioned(bodies, tables), "../named.ts")}${imports(bodies, module, constants)}
+  const bodies = own.map((one) => `export ${declaration(one)}`).join("\n\n");
+  const kinds = [...new Set(own.map(({ kind }) => `type ${kind}`))].join(", ");
+  return `${head(`Which shapes have the types of ${module}?`)}import { type Later, later, ${kinds} } from "../../shapes/index.ts";
+${importing(mentioned(bodies, tables), "../named.ts")}${imports(bodies, module, constants)}
 ${bodies}
 `;
 }
@@ -51,8 +52,9 @@ export function codecsFile(
   exported: ReadonlyMap<string, string>,
 ): string {
   const bodies = codecs.map(({ wanted: { name, type, whole, doc }, shape }) => {
-    const made = `codecOf({ id: ${JSON.stringify(name)}, name: ${JSON.stringify(whole)}, shape: ${shape.text} })`;
-    return `/** ${doc} */\nexport const ${name}: Codec<${type}> = /* @__PURE__ */ ${made};`;
+    const made = /^\w+\(\)$/.test(shape.text) ? shape.text.slice(0, -2) : `() => (${shape.text})`;
+    const codec = `codecOf({ id: ${JSON.stringify(name)}, name: ${JSON.stringify(whole)}, shape: ${made} })`;
+    return `/** ${doc} */\nexport const ${name}: Codec<${type}> = /* @__PURE__ */ ${codec};`;
   });
   const text = bodies.join("\n\n");
   const types = codecs.map(({ wanted: { type } }) => type).join(" ");

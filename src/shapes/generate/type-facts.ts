@@ -15,6 +15,22 @@ export function isFields(type: ts.Type, checker: ts.TypeChecker): boolean {
   );
 }
 
+/** Whether one object can be all that another with the same fields can be, and more. */
+export function holds(one: ts.Type, other: ts.Type, checker: ts.TypeChecker): boolean {
+  const [names, others] = [one, other].map((type) => {
+    const fields = checker.getPropertiesOfType(type);
+    return fields
+      .map(({ name }) => name)
+      .sort()
+      .join();
+  });
+  return (
+    names === others &&
+    checker.isTypeAssignableTo(other, one) &&
+    !checker.isTypeAssignableTo(one, other)
+  );
+}
+
 /** The fields of a type: those of the types that it extends first, as a reader meets them. */
 export function fieldsOf(type: ts.Type, checker: ts.TypeChecker): readonly ts.Symbol[] {
   const bases = type.isClassOrInterface() ? checker.getBaseTypes(type) : [];

@@ -1,62 +1,62 @@
 // Which shapes have the types of assessment?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 
-export const InstrumentOfGaugePressureShape: Shape = {
+export const InstrumentOfGaugePressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfGaugePressure",
   fields: {
     "accuracy?": "pressureDifference",
     "resolution?": "pressureDifference",
     "repeatability?": "pressureDifference",
   },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfTemperatureShape: Shape = {
+export const InstrumentOfTemperatureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfTemperature",
   fields: {
     "accuracy?": "temperatureDifference",
     "resolution?": "temperatureDifference",
     "repeatability?": "temperatureDifference",
   },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfAbsolutePressureShape: Shape = {
+export const InstrumentOfAbsolutePressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfAbsolutePressure",
   fields: {
     "accuracy?": "pressureDifference",
     "resolution?": "pressureDifference",
     "repeatability?": "pressureDifference",
   },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const VerbatimShape: Shape = {
+export const VerbatimShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Verbatim",
   fields: { verbatim: "text" },
-  docs: () => ({
+  docs: {
     "": "What a caller or a standard writes and no language changes: the name of a joint, R-410A, 12 AWG, a date.",
     verbatim: "The text, printed as it is.",
-  }),
-};
+  },
+}));
 
-export const SafetyStatements: StatementTable = {
+export const SafetyStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "safety.charge-tight-system": {},
   "safety.compressor-in-vacuum": {},
   "safety.dry-nitrogen-only": {},
@@ -75,9 +75,9 @@ export const SafetyStatements: StatementTable = {
   "safety.running-unit": {},
   "safety.toxic-refrigerant": {},
   "safety.work-at-height": {},
-};
+}));
 
-export const EstimateOfTemperatureDifferenceShape: Shape = {
+export const EstimateOfTemperatureDifferenceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfTemperatureDifference",
   fields: {
     value: "temperatureDifference",
@@ -85,16 +85,16 @@ export const EstimateOfTemperatureDifferenceShape: Shape = {
     expandedUncertainty: "temperatureDifference",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfTemperatureShape: Shape = {
+export const EstimateOfTemperatureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfTemperature",
   fields: {
     value: "temperature",
@@ -102,16 +102,16 @@ export const EstimateOfTemperatureShape: Shape = {
     expandedUncertainty: "temperatureDifference",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfPressureDifferenceShape: Shape = {
+export const EstimateOfPressureDifferenceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfPressureDifference",
   fields: {
     value: "pressureDifference",
@@ -119,16 +119,16 @@ export const EstimateOfPressureDifferenceShape: Shape = {
     expandedUncertainty: "pressureDifference",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfThroughputShape: Shape = {
+export const EstimateOfThroughputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfThroughput",
   fields: {
     value: "throughput",
@@ -136,16 +136,16 @@ export const EstimateOfThroughputShape: Shape = {
     expandedUncertainty: "throughput",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfMassFlowShape: Shape = {
+export const EstimateOfMassFlowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfMassFlow",
   fields: {
     value: "massFlow",
@@ -153,16 +153,16 @@ export const EstimateOfMassFlowShape: Shape = {
     expandedUncertainty: "massFlow",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfAbsolutePressureShape: Shape = {
+export const EstimateOfAbsolutePressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfAbsolutePressure",
   fields: {
     value: "absolutePressure",
@@ -170,16 +170,16 @@ export const EstimateOfAbsolutePressureShape: Shape = {
     expandedUncertainty: "pressureDifference",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfPressureRateShape: Shape = {
+export const EstimateOfPressureRateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfPressureRate",
   fields: {
     value: "pressureRate",
@@ -187,16 +187,16 @@ export const EstimateOfPressureRateShape: Shape = {
     expandedUncertainty: "pressureRate",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfVoltageShape: Shape = {
+export const EstimateOfVoltageShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfVoltage",
   fields: {
     value: "voltage",
@@ -204,16 +204,16 @@ export const EstimateOfVoltageShape: Shape = {
     expandedUncertainty: "voltage",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfResistanceShape: Shape = {
+export const EstimateOfResistanceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfResistance",
   fields: {
     value: "resistance",
@@ -221,27 +221,27 @@ export const EstimateOfResistanceShape: Shape = {
     expandedUncertainty: "resistance",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfAngleShape: Shape = {
+export const InstrumentOfAngleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfAngle",
   fields: { "accuracy?": "angle", "resolution?": "angle", "repeatability?": "angle" },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfAngleShape: Shape = {
+export const EstimateOfAngleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfAngle",
   fields: {
     value: "angle",
@@ -249,27 +249,27 @@ export const EstimateOfAngleShape: Shape = {
     expandedUncertainty: "angle",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfLengthShape: Shape = {
+export const InstrumentOfLengthShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfLength",
   fields: { "accuracy?": "length", "resolution?": "length", "repeatability?": "length" },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfLengthShape: Shape = {
+export const EstimateOfLengthShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfLength",
   fields: {
     value: "length",
@@ -277,16 +277,16 @@ export const EstimateOfLengthShape: Shape = {
     expandedUncertainty: "length",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfTorqueShape: Shape = {
+export const EstimateOfTorqueShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfTorque",
   fields: {
     value: "torque",
@@ -294,16 +294,16 @@ export const EstimateOfTorqueShape: Shape = {
     expandedUncertainty: "torque",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const EstimateOfRatioShape: Shape = {
+export const EstimateOfRatioShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EstimateOfRatio",
   fields: {
     value: "ratio",
@@ -311,91 +311,93 @@ export const EstimateOfRatioShape: Shape = {
     expandedUncertainty: "ratio",
     coverageFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A value with what its instruments leave open.",
     value: "Best estimate.",
     standardUncertainty: "Standard uncertainty, k = 1.",
     expandedUncertainty: "Expanded uncertainty: coverageFactor times the standard uncertainty.",
     coverageFactor: "k, such as 2 for about 95 % two-sided.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfMassShape: Shape = {
+export const InstrumentOfMassShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfMass",
   fields: { "accuracy?": "mass", "resolution?": "mass", "repeatability?": "mass" },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfVolumeShape: Shape = {
+export const InstrumentOfVolumeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfVolume",
   fields: { "accuracy?": "volume", "resolution?": "volume", "repeatability?": "volume" },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const InstrumentOfAreaShape: Shape = {
+export const InstrumentOfAreaShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstrumentOfArea",
   fields: { "accuracy?": "area", "resolution?": "area", "repeatability?": "area" },
-  docs: () => ({
+  docs: {
     "": "What is known of an instrument, all as differences of the kind that it reads.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2ReasonsItem",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
+export const NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "NamedCheckOfChargeByGaugeAssessment2ReasonsItem",
+    fields: {
+      code: "text",
+      values: {
+        each: {
+          either: [
+            "quantity",
+            VerbatimShape(),
+            "text",
+            "number",
+            { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
+          ],
+        },
       },
     },
-  },
-};
+  }));
 
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem19",
-  fields: {
-    code: "text",
-    values: {
-      each: {
-        either: [
-          "quantity",
-          VerbatimShape,
-          "text",
-          "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
-        ],
+export const NamedCheckOfChargeByGaugeAssessment2CautionsItemShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem",
+    fields: {
+      code: "text",
+      values: {
+        each: {
+          either: [
+            "quantity",
+            VerbatimShape(),
+            "text",
+            "number",
+            { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
+          ],
+        },
       },
+      "kind?": { words: ["finding", "danger", "governing"] },
     },
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
+    docs: {
+      code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
+      values: "What stands in the sentence, by name.",
+      kind: "Whether it is found in this case, can hurt someone, or governs.",
+    },
+  }));
 
-export const CautionShape: Shape = {
+export const CautionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Caution",
   fields: {
     code: "text",
@@ -403,19 +405,19 @@ export const CautionShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  docs: () => ({
+  docs: {
     "": "Something to heed, with its kind.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
+  },
+}));

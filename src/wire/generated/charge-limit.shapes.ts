@@ -1,6 +1,6 @@
 // Which shapes have the types of charge-limit?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   InstrumentOfAreaShape,
@@ -16,66 +16,66 @@ import {
   WarmingBasisShape,
 } from "./refrigerants.shapes.ts";
 
-export const BlendWarmingPotentialInputShape: Shape = {
+export const BlendWarmingPotentialInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BlendWarmingPotentialInput",
-  fields: { composition: { list: RefrigerantComponentShape }, basis: WarmingBasisShape },
-  docs: () => ({
+  fields: { composition: { list: RefrigerantComponentShape() }, basis: WarmingBasisShape() },
+  docs: {
     composition: "Components, shares that make up 100 % within 0.1.",
     basis: "Which potentials apply.",
-  }),
-};
+  },
+}));
 
-export const BlendWarmingPotentialShape: Shape = {
+export const BlendWarmingPotentialShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BlendWarmingPotential",
   fields: {
     value: "number",
     standing: { words: ["from-memory", "published"] },
     unlisted: { list: "text" },
-    citation: CitationShape,
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A warming potential by a named basis.",
     value: "Over 100 years, carbon dioxide being 1; not rounded.",
     standing: "Read there for every component, or partly from memory.",
     unlisted:
       "Components that the basis lists no value for: EU law counts them as 0, United States law leaves them out.",
     citation: "The basis.",
-  }),
-};
+  },
+}));
 
-export const ComposedShape: Shape = {
+export const ComposedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Composed",
-  fields: { composition: { list: RefrigerantComponentShape } },
-  docs: () => ({
+  fields: { composition: { list: RefrigerantComponentShape() } },
+  docs: {
     "": "Components with their share of the mass; a refrigerant of refrigerants has them.",
     composition: "Components, shares that make up 100 % within 0.1.",
-  }),
-};
+  },
+}));
 
-export const CarbonDioxideEquivalentInputShape: Shape = {
+export const CarbonDioxideEquivalentInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CarbonDioxideEquivalentInput",
   fields: {
-    refrigerant: { either: [byDesignation, ComposedShape] },
+    refrigerant: { either: [byDesignation, ComposedShape()] },
     charge: "mass",
-    basis: WarmingBasisShape,
+    basis: WarmingBasisShape(),
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     basis: "Which potentials apply.",
-  }),
-};
+  },
+}));
 
-export const FlammableClassShape: Shape = {
+export const FlammableClassShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlammableClass",
   words: ["A2L", "A2", "A3", "B2L", "B2", "B3"],
-};
+}));
 
-export const ChargeThresholdsInputShape: Shape = {
+export const ChargeThresholdsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeThresholdsInput",
   fields: {
     lowerFlammabilityLimit: "density",
-    safetyClass: FlammableClassShape,
+    safetyClass: FlammableClassShape(),
     "edition?": {
       words: [
         "en-378-1",
@@ -87,84 +87,84 @@ export const ChargeThresholdsInputShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     lowerFlammabilityLimit: "LFL of the refrigerant.",
     safetyClass: "Safety class of the refrigerant.",
     edition: "Edition of the rule.",
-  }),
-};
+  },
+}));
 
-export const ChargeThresholdsShape: Shape = {
+export const ChargeThresholdsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeThresholds",
   fields: {
     m1: "mass",
     m2: "mass",
     m3: "mass",
     standing: { words: ["from-memory", "published"] },
-    citation: CitationShape,
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The charges at which the rule changes.",
     m1: "Up to here the room does not matter.",
     m2: "The most by the rule of the floor area, for one indoor unit.",
     m3: "The most for a system at all: above it the edition has no rule.",
     standing: "Whether the factors were read in the source or are from memory.",
     citation: "Where they stand.",
-  }),
-};
+  },
+}));
 
-export const RoomRefrigerantShape: Shape = {
+export const RoomRefrigerantShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomRefrigerant",
   fields: {
     designation: "text",
     safetyClass: { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
   },
-  docs: () => ({
+  docs: {
     "": "What this module needs to know of a refrigerant; the objects of refrigerants have it.",
     designation: "ASHRAE 34 designation, such as R-410A.",
     safetyClass: "ASHRAE 34 safety class: A lower, B higher toxicity; 1, 2L, 2, 3 by flammability.",
-  }),
-};
+  },
+}));
 
-export const LimitStandingShape: Shape = {
+export const LimitStandingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LimitStanding",
   words: ["published", "secondary", "from-memory", "stated"],
-};
+}));
 
-export const SafetyLimitShape: Shape = {
+export const SafetyLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SafetyLimit",
-  fields: { value: "density", "citation?": CitationShape, standing: LimitStandingShape },
-  docs: () => ({
+  fields: { value: "density", "citation?": CitationShape(), standing: LimitStandingShape() },
+  docs: {
     "": "A limit with its source: editions differ.",
     value: "The limit.",
     citation: "Where it stands; nowhere for a limit that the caller stated.",
     standing:
       "Whether it was read there, in another text that names it, remembered, or stated by the caller.",
-  }),
-};
+  },
+}));
 
-export const RefrigerantSafetyShape: Shape = {
+export const RefrigerantSafetyShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantSafety",
   fields: {
     safetyClass: { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
-    lowerFlammabilityLimits: { list: SafetyLimitShape },
-    concentrationLimits: { list: SafetyLimitShape },
+    lowerFlammabilityLimits: { list: SafetyLimitShape() },
+    concentrationLimits: { list: SafetyLimitShape() },
     concentrationLimitByVolume: "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "The limits of a refrigerant.",
     safetyClass: "ASHRAE 34 safety class.",
     lowerFlammabilityLimits:
       "Lower flammability limits, first the one that is used; empty for what does not burn.",
     concentrationLimits: "Concentration limits (RCL, practical limit), first the one that is used.",
     concentrationLimitByVolume: "The RCL as a share of the volume.",
-  }),
-};
+  },
+}));
 
-export const VentilationOpeningInputShape: Shape = {
+export const VentilationOpeningInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VentilationOpeningInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "lowerFlammabilityLimit?": "density",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
@@ -185,7 +185,7 @@ export const VentilationOpeningInputShape: Shape = {
     charge: "mass",
     "molarMass?": "number",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -203,10 +203,10 @@ export const VentilationOpeningInputShape: Shape = {
     floorArea: "Floor area of the room with the unit.",
     charge: "Total charge, factory charge and what was added.",
     molarMass: "Molar mass, g/mol.",
-  }),
-};
+  },
+}));
 
-export const VentilationOpeningShape: Shape = {
+export const VentilationOpeningShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VentilationOpening",
   fields: {
     lower: "area",
@@ -216,7 +216,7 @@ export const VentilationOpeningShape: Shape = {
     upperEdge: "length",
     withoutOpening: "mass",
   },
-  docs: () => ({
+  docs: {
     "": "The two permanent openings between a room and the next.",
     lower: "Least area of the lower opening; nothing above 300 mm over the floor counts.",
     upper: "Least area of the upper opening: half of it.",
@@ -224,30 +224,30 @@ export const VentilationOpeningShape: Shape = {
     lowerHeight: "Least height of the lower opening itself.",
     upperEdge: "Least height of the upper opening's bottom edge above the floor.",
     withoutOpening: "The charge that the room could hold without openings, by formula.",
-  }),
-};
+  },
+}));
 
-export const RoomInstrumentsOfVolumeShape: Shape = {
+export const RoomInstrumentsOfVolumeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomInstrumentsOfVolume",
-  fields: { "charge?": InstrumentOfMassShape, "size?": InstrumentOfVolumeShape },
-  docs: () => ({
+  fields: { "charge?": InstrumentOfMassShape(), "size?": InstrumentOfVolumeShape() },
+  docs: {
     "": "What is known of the instruments behind a charge and the size of its room.",
     charge: "The charging scale, or the tolerance of the nameplate charge.",
     size: "How well the size of the room is known.",
-  }),
-};
+  },
+}));
 
-export const ConcentrationInputShape: Shape = {
+export const ConcentrationInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "concentrationLimit?": "density",
     charge: "mass",
     volume: "volume",
-    "instruments?": RoomInstrumentsOfVolumeShape,
+    "instruments?": RoomInstrumentsOfVolumeShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A charge and its room.",
     refrigerant: "The refrigerant.",
     concentrationLimit:
@@ -256,19 +256,19 @@ export const ConcentrationInputShape: Shape = {
     volume: "Volume of the smallest room in which it can collect, above 0.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const ChargeLimitMissingShape: Shape = {
+export const ChargeLimitMissingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeLimitMissing",
   words: [
     "charge-limit.missing.openings-placed",
     "charge-limit.missing.enhanced-tightness",
     "charge-limit.missing.detector",
   ],
-};
+}));
 
-export const ChargeLimitEditionShape: Shape = {
+export const ChargeLimitEditionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeLimitEdition",
   words: [
     "charge-limit.edition.en-378-1",
@@ -278,9 +278,9 @@ export const ChargeLimitEditionShape: Shape = {
     "charge-limit.edition.ul-60335-2-40-2019",
     "charge-limit.edition.ul-60335-2-40-2022",
   ],
-};
+}));
 
-export const ChargeLimitStandingShape: Shape = {
+export const ChargeLimitStandingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeLimitStanding",
   words: [
     "charge-limit.standing.from-memory",
@@ -288,9 +288,9 @@ export const ChargeLimitStandingShape: Shape = {
     "charge-limit.standing.published",
     "charge-limit.standing.secondary",
   ],
-};
+}));
 
-export const ChargeLimitRuleShape: Shape = {
+export const ChargeLimitRuleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeLimitRule",
   words: [
     "charge-limit.rule.enhanced-tightness",
@@ -303,22 +303,25 @@ export const ChargeLimitRuleShape: Shape = {
     "charge-limit.rule.dispersal",
     "charge-limit.rule.ventilation-limits",
   ],
-};
+}));
 
-export const ChargeLimitStatements: StatementTable = {
+export const ChargeLimitStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "charge-limit.above-limit": { charge: "mass", limit: "mass" },
   "charge-limit.above-reference-height": { height: "length" },
-  "charge-limit.act-on-room": { room: VerbatimShape },
+  "charge-limit.act-on-room": { room: VerbatimShape() },
   "charge-limit.add-no-refrigerant": {},
   "charge-limit.beyond-m2": { charge: "mass", limit: "mass" },
   "charge-limit.beyond-m3": { charge: "mass", limit: "mass" },
   "charge-limit.clear-of-openings": { distance: "length", required: "length" },
   "charge-limit.closed-in-outdoors": {},
-  "charge-limit.concentration-limit-used": { limit: "density", standing: ChargeLimitStandingShape },
+  "charge-limit.concentration-limit-used": {
+    limit: "density",
+    standing: ChargeLimitStandingShape(),
+  },
   "charge-limit.distance-too-close-to-call": { distance: "length", required: "length" },
   "charge-limit.distances-not-stated": {},
   "charge-limit.divide-the-system": { maximum: "mass" },
-  "charge-limit.edition-used": { edition: ChargeLimitEditionShape },
+  "charge-limit.edition-used": { edition: ChargeLimitEditionShape() },
   "charge-limit.enlarge-openings": {},
   "charge-limit.every-room-passes": { count: "number" },
   "charge-limit.exact-charge": {},
@@ -326,79 +329,82 @@ export const ChargeLimitStatements: StatementTable = {
   "charge-limit.exact-size": {},
   "charge-limit.find-larger-room": { area: "area" },
   "charge-limit.find-larger-volume": { volume: "volume" },
-  "charge-limit.flammability-limit-used": { limit: "density", standing: ChargeLimitStandingShape },
+  "charge-limit.flammability-limit-used": {
+    limit: "density",
+    standing: ChargeLimitStandingShape(),
+  },
   "charge-limit.flammability-too": {},
-  "charge-limit.from-memory": { rules: { list: ChargeLimitRuleShape } },
+  "charge-limit.from-memory": { rules: { list: ChargeLimitRuleShape() } },
   "charge-limit.give-its-own-limit": {},
   "charge-limit.low-altitude": {},
-  "charge-limit.market-rules-older": { reviewed: VerbatimShape, date: VerbatimShape },
+  "charge-limit.market-rules-older": { reviewed: VerbatimShape(), date: VerbatimShape() },
   "charge-limit.measure-distances": {},
   "charge-limit.move-outdoor-unit": { required: "length" },
   "charge-limit.move-to-open-air": {},
-  "charge-limit.no-value-by-basis": { basis: VerbatimShape },
+  "charge-limit.no-value-by-basis": { basis: VerbatimShape() },
   "charge-limit.nothing-near": { required: "length" },
   "charge-limit.one-closed-room": {},
   "charge-limit.other-clauses": {},
   "charge-limit.others-by-concentration": {},
   "charge-limit.place-or-height": {},
-  "charge-limit.protection-not-stated": { missing: { list: ChargeLimitMissingShape } },
+  "charge-limit.protection-not-stated": { missing: { list: ChargeLimitMissingShape() } },
   "charge-limit.protection-zone-not-stated": {},
   "charge-limit.raise-airflow": {},
   "charge-limit.refrigerant-in-water": {},
   "charge-limit.room-does-not-matter": { charge: "mass", limit: "mass" },
-  "charge-limit.room-fails": { room: VerbatimShape },
-  "charge-limit.room-inconclusive": { room: VerbatimShape },
+  "charge-limit.room-fails": { room: VerbatimShape() },
+  "charge-limit.room-inconclusive": { room: VerbatimShape() },
   "charge-limit.shares-make-100": {},
-  "charge-limit.state-protection": { missing: { list: ChargeLimitMissingShape } },
+  "charge-limit.state-protection": { missing: { list: ChargeLimitMissingShape() } },
   "charge-limit.state-protection-zone": {},
   "charge-limit.too-close-to-call": { charge: "mass", limit: "mass", uncertainty: "mass" },
   "charge-limit.too-near-an-opening": { distance: "length", required: "length" },
   "charge-limit.use-other-clauses": { maximum: "mass" },
   "charge-limit.weigh-or-measure-better": {},
   "charge-limit.within-limit": { charge: "mass", limit: "mass" },
-};
+}));
 
-export const ChargeLimitStatementShape: Shape = {
+export const ChargeLimitStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeLimitStatement",
-  statements: [ChargeLimitStatements],
-};
+  statements: [ChargeLimitStatements()],
+}));
 
-export const ConcentrationAssessmentCautionsItemShape: Shape = {
+export const ConcentrationAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationAssessmentCautionsItem",
-  statements: [SafetyStatements, ChargeLimitStatements],
+  statements: [SafetyStatements(), ChargeLimitStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const RoomCautionShape: Shape = {
+export const RoomCautionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomCaution",
-  statements: [SafetyStatements, ChargeLimitStatements],
+  statements: [SafetyStatements(), ChargeLimitStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const ConcentrationAnswerOfMassShape: Shape = {
+export const ConcentrationAnswerOfMassShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationAnswerOfMass",
-  fields: { value: "mass", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
-  docs: () => ({
+  fields: { value: "mass", basis: SafetyLimitShape(), cautions: { list: RoomCautionShape() } },
+  docs: {
     "": "A charge or a volume by concentration.",
     value: "The largest charge, or the smallest volume.",
     basis: "The limit that was used, with its source.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  }),
-};
+  },
+}));
 
-export const ConcentrationAssessmentShape: Shape = {
+export const ConcentrationAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["room-too-small"] },
-    reasons: { list: ChargeLimitStatementShape },
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: ConcentrationAssessmentCautionsItemShape },
-    "actions?": { list: ChargeLimitStatementShape },
-    sources: { list: CitationShape },
-    limit: ConcentrationAnswerOfMassShape,
+    reasons: { list: ChargeLimitStatementShape() },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape() },
+    "actions?": { list: ChargeLimitStatementShape() },
+    sources: { list: CitationShape() },
+    limit: ConcentrationAnswerOfMassShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a charge by concentration.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -409,20 +415,20 @@ export const ConcentrationAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and the limit behind it.",
-  }),
-};
+  },
+}));
 
-export const OutdoorUnitInputShape: Shape = {
+export const OutdoorUnitInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OutdoorUnitInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     surroundings: { words: ["closed-in", "open-air"] },
     "protectionZone?": "length",
     "distances?": { list: "length" },
-    "tape?": InstrumentOfLengthShape,
+    "tape?": InstrumentOfLengthShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A unit whose refrigerant stays outdoors, such as a monobloc heat pump: only water enters the building.",
     refrigerant: "The refrigerant: flammable, or the question does not arise.",
     surroundings:
@@ -432,21 +438,21 @@ export const OutdoorUnitInputShape: Shape = {
       "Distances from the unit to every door, window, air intake, drain, cellar opening and ignition source near it, 0 or more; an empty list where there is none.",
     tape: "What is known of the tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const OutdoorUnitAssessmentShape: Shape = {
+export const OutdoorUnitAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OutdoorUnitAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["too-near-an-opening", "closed-in"] },
-    reasons: { list: ChargeLimitStatementShape },
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: ConcentrationAssessmentCautionsItemShape },
-    "actions?": { list: ChargeLimitStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: ChargeLimitStatementShape() },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape() },
+    "actions?": { list: ChargeLimitStatementShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a unit outdoors.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -456,10 +462,10 @@ export const OutdoorUnitAssessmentShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  }),
-};
+  },
+}));
 
-export const ConnectedRoomsShape: Shape = {
+export const ConnectedRoomsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConnectedRooms",
   fields: {
     kind: { words: ["connected-rooms"] },
@@ -469,7 +475,7 @@ export const ConnectedRoomsShape: Shape = {
     "placedAsRequired?": "flag",
     "molarMass?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "Two permanent openings to the next room, for natural ventilation.",
     adjoiningFloorArea: "Floor area of the adjoining room, above 0.",
     lowerOpening:
@@ -478,10 +484,10 @@ export const ConnectedRoomsShape: Shape = {
     placedAsRequired:
       "Whether both are permanent, the lower one begins at most 100 mm above the floor and is 20 mm high or more, and the upper one begins 1.5 m above the floor or higher. A pass needs true.",
     molarMass: "Molar mass in g/mol, above 29; needed where the module holds none.",
-  }),
-};
+  },
+}));
 
-export const EnhancedTightnessShape: Shape = {
+export const EnhancedTightnessShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EnhancedTightness",
   fields: {
     kind: { words: ["enhanced-tightness"] },
@@ -490,17 +496,17 @@ export const EnhancedTightnessShape: Shape = {
     measure: { words: ["none", "alarm", "ventilation", "shut-off"] },
     "declared?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "A system that its maker declares as of enhanced tightness.",
     countedFloorArea:
       "Floor area that counts, above 0, where it is not the room's own: by the 2022 text that of all rooms served, by the 2018 text that of the smallest; rooms that are joined by permanent openings count together.",
     ceilingHeight: "Ceiling height, above 0; what is above 2.2 m does not count.",
     measure: "Alarm, ventilation or shut-off valve on detection, or none of them.",
     declared: "Whether the maker declares it. A pass needs true.",
-  }),
-};
+  },
+}));
 
-export const CirculationShape: Shape = {
+export const CirculationShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Circulation",
   fields: {
     kind: { words: ["circulation"] },
@@ -508,29 +514,29 @@ export const CirculationShape: Shape = {
     airflow: "volumeFlow",
     "detector?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "A fan that circulates the air of a larger space as soon as a detector trips.",
     totalFloorArea: "Floor area of the whole space that the fan serves, above 0.",
     airflow: "Airflow while it circulates, above 0.",
     detector:
       "Whether a detector of the unit trips at 25 % of the LFL or less, acts within 30 s and keeps the fan on for 5 minutes or more. A pass needs true.",
-  }),
-};
+  },
+}));
 
-export const RoomInstrumentsOfAreaShape: Shape = {
+export const RoomInstrumentsOfAreaShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomInstrumentsOfArea",
-  fields: { "charge?": InstrumentOfMassShape, "size?": InstrumentOfAreaShape },
-  docs: () => ({
+  fields: { "charge?": InstrumentOfMassShape(), "size?": InstrumentOfAreaShape() },
+  docs: {
     "": "What is known of the instruments behind a charge and the size of its room.",
     charge: "The charging scale, or the tolerance of the nameplate charge.",
     size: "How well the size of the room is known.",
-  }),
-};
+  },
+}));
 
-export const RoomChargeInputShape: Shape = {
+export const RoomChargeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomChargeInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "lowerFlammabilityLimit?": "density",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
@@ -552,15 +558,15 @@ export const RoomChargeInputShape: Shape = {
     "protection?": {
       by: "kind",
       cases: {
-        "connected-rooms": ConnectedRoomsShape,
-        "enhanced-tightness": EnhancedTightnessShape,
-        circulation: CirculationShape,
+        "connected-rooms": ConnectedRoomsShape(),
+        "enhanced-tightness": EnhancedTightnessShape(),
+        circulation: CirculationShape(),
       },
     },
-    "instruments?": RoomInstrumentsOfAreaShape,
+    "instruments?": RoomInstrumentsOfAreaShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A unit, its charge and its room.",
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
@@ -581,10 +587,10 @@ export const RoomChargeInputShape: Shape = {
     protection: "What lets the room hold more than its own floor area.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const RoomEditionShape: Shape = {
+export const RoomEditionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomEdition",
   words: [
     "iec-60335-2-40-2013",
@@ -594,17 +600,17 @@ export const RoomEditionShape: Shape = {
     "ul-60335-2-40-2022",
     "en-378-1",
   ],
-};
+}));
 
-export const ProtectedRoomLimitShape: Shape = {
+export const ProtectedRoomLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectedRoomLimit",
   fields: {
     limit: "mass",
     maximum: "mass",
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: RoomCautionShape },
-    sources: { list: CitationShape },
-    edition: RoomEditionShape,
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: RoomCautionShape() },
+    sources: { list: CitationShape() },
+    edition: RoomEditionShape(),
     byFormula: "mass",
     unrestricted: "mass",
     systemMaximum: "mass",
@@ -626,7 +632,7 @@ export const ProtectedRoomLimitShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     "": "The limit of a room with its protection.",
     limit: "The largest charge allowed in the room.",
     maximum: "m2: the most by the rule of the floor area.",
@@ -642,10 +648,10 @@ export const ProtectedRoomLimitShape: Shape = {
     lowerFlammabilityLimit: "The lower flammability limit that was used.",
     altitudeFactor: "The factor on the floor area for altitude.",
     decidedBy: "What decides the limit.",
-  }),
-};
+  },
+}));
 
-export const RoomChargeAssessmentShape: Shape = {
+export const RoomChargeAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomChargeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
@@ -658,14 +664,14 @@ export const RoomChargeAssessmentShape: Shape = {
         "beyond-m3",
       ],
     },
-    reasons: { list: ChargeLimitStatementShape },
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: ConcentrationAssessmentCautionsItemShape },
-    "actions?": { list: ChargeLimitStatementShape },
-    sources: { list: CitationShape },
-    limit: ProtectedRoomLimitShape,
+    reasons: { list: ChargeLimitStatementShape() },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape() },
+    "actions?": { list: ChargeLimitStatementShape() },
+    sources: { list: CitationShape() },
+    limit: ProtectedRoomLimitShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a charge in a room.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -676,20 +682,20 @@ export const RoomChargeAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     limit: "The largest charge allowed, and what decides it.",
-  }),
-};
+  },
+}));
 
-export const ServedRoomShape: Shape = {
+export const ServedRoomShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServedRoom",
   fields: {
-    "instruments?": RoomInstrumentsOfAreaShape,
+    "instruments?": RoomInstrumentsOfAreaShape(),
     floorArea: "area",
     "protection?": {
       by: "kind",
       cases: {
-        "connected-rooms": ConnectedRoomsShape,
-        "enhanced-tightness": EnhancedTightnessShape,
-        circulation: CirculationShape,
+        "connected-rooms": ConnectedRoomsShape(),
+        "enhanced-tightness": EnhancedTightnessShape(),
+        circulation: CirculationShape(),
       },
     },
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
@@ -698,7 +704,7 @@ export const ServedRoomShape: Shape = {
     "smallRoomCap?": { words: ["none", "strictest", "release-height", "room-height"] },
     name: "text",
   },
-  docs: () => ({
+  docs: {
     "": "One room that the system serves.",
     instruments: "What is known of scale and tape; counted as exact when left out.",
     floorArea: "Floor area of the room, above 0.",
@@ -712,13 +718,13 @@ export const ServedRoomShape: Shape = {
     smallRoomCap:
       "The cap that the unit's manual prints for small rooms; the strictest when left out.",
     name: "Its name, once in the list.",
-  }),
-};
+  },
+}));
 
-export const AssessRoomsInputShape: Shape = {
+export const AssessRoomsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessRoomsInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     charge: "mass",
     "confidence?": "number",
     "edition?": {
@@ -733,9 +739,9 @@ export const AssessRoomsInputShape: Shape = {
     },
     "lowerFlammabilityLimit?": "density",
     "altitude?": "length",
-    rooms: { list: ServedRoomShape },
+    rooms: { list: ServedRoomShape() },
   },
-  docs: () => ({
+  docs: {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     charge: "Total charge of the whole system, factory charge and what was added, above 0.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
@@ -745,16 +751,16 @@ export const AssessRoomsInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     rooms: "The rooms.",
-  }),
-};
+  },
+}));
 
-export const RoomsAssessmentRoomsItemShape: Shape = {
+export const RoomsAssessmentRoomsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomsAssessmentRoomsItem",
-  fields: { name: "text", assessment: RoomChargeAssessmentShape },
-  docs: () => ({ name: "Its name.", assessment: "Its verdict." }),
-};
+  fields: { name: "text", assessment: RoomChargeAssessmentShape() },
+  docs: { name: "Its name.", assessment: "Its verdict." },
+}));
 
-export const RoomsAssessmentShape: Shape = {
+export const RoomsAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomsAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
@@ -767,14 +773,14 @@ export const RoomsAssessmentShape: Shape = {
         "beyond-m3",
       ],
     },
-    reasons: { list: ChargeLimitStatementShape },
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: ConcentrationAssessmentCautionsItemShape },
-    "actions?": { list: ChargeLimitStatementShape },
-    sources: { list: CitationShape },
-    rooms: { list: RoomsAssessmentRoomsItemShape },
+    reasons: { list: ChargeLimitStatementShape() },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: ConcentrationAssessmentCautionsItemShape() },
+    "actions?": { list: ChargeLimitStatementShape() },
+    sources: { list: CitationShape() },
+    rooms: { list: RoomsAssessmentRoomsItemShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on all rooms of a system.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -785,75 +791,75 @@ export const RoomsAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     rooms: "The verdict on each room, in the order given.",
-  }),
-};
+  },
+}));
 
-export const ConcentrationChargeLimitInputShape: Shape = {
+export const ConcentrationChargeLimitInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationChargeLimitInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "concentrationLimit?": "density",
     volume: "volume",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     concentrationLimit:
       "Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition.",
     volume: "Volume of the room.",
-  }),
-};
+  },
+}));
 
-export const MinimumRoomVolumeInputShape: Shape = {
+export const MinimumRoomVolumeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumRoomVolumeInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "concentrationLimit?": "density",
     charge: "mass",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     concentrationLimit:
       "Limit in place of the RCL that the module holds, above 0 to 1 kg/m³: a practical limit, another edition.",
     charge: "Total charge, factory charge and what was added.",
-  }),
-};
+  },
+}));
 
-export const ConcentrationAnswerOfVolumeShape: Shape = {
+export const ConcentrationAnswerOfVolumeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConcentrationAnswerOfVolume",
-  fields: { value: "volume", basis: SafetyLimitShape, cautions: { list: RoomCautionShape } },
-  docs: () => ({
+  fields: { value: "volume", basis: SafetyLimitShape(), cautions: { list: RoomCautionShape() } },
+  docs: {
     "": "A charge or a volume by concentration.",
     value: "The largest charge, or the smallest volume.",
     basis: "The limit that was used, with its source.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  }),
-};
+  },
+}));
 
-export const DispersalChargeLimitInputShape: Shape = {
+export const DispersalChargeLimitInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DispersalChargeLimitInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     volume: "volume",
     occupancy: { words: ["institutional", "other"] },
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     volume: "Effective dispersal volume.",
     occupancy: "Who is in the room.",
-  }),
-};
+  },
+}));
 
-export const DispersalLimitShape: Shape = {
+export const DispersalLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DispersalLimit",
   fields: {
     limit: "mass",
-    basis: SafetyLimitShape,
+    basis: SafetyLimitShape(),
     factor: "number",
     standing: { words: ["from-memory"] },
-    citation: CitationShape,
-    cautions: { list: RoomCautionShape },
+    citation: CitationShape(),
+    cautions: { list: RoomCautionShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The charge that may leave into a dispersal volume.",
     limit: "EDVC: the largest releasable charge.",
     basis: "The concentration limit or LFL behind it.",
@@ -861,52 +867,52 @@ export const DispersalLimitShape: Shape = {
     standing: "The rule itself is from memory.",
     citation: "Where the rule stands.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  }),
-};
+  },
+}));
 
-export const DwellingChargeEstimateInputShape: Shape = {
+export const DwellingChargeEstimateInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DwellingChargeEstimateInput",
   fields: { lowerFlammabilityLimit: "density", floorArea: "area" },
-  docs: () => ({
+  docs: {
     lowerFlammabilityLimit: "LFL of the refrigerant.",
     floorArea: "Floor area of the space.",
-  }),
-};
+  },
+}));
 
-export const DwellingEstimateShape: Shape = {
+export const DwellingEstimateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DwellingEstimate",
   fields: {
     withoutDetector: "mass",
     estimate: "mass",
     standing: { words: ["from-memory"] },
-    citation: CitationShape,
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "What may be said of a dwelling without the tables of ASHRAE 15.2.",
     withoutDetector: "Up to here no detector is asked for: 6 m³ · LFL, from memory.",
     estimate: "An estimate of M_max, 0.5 · LFL · 2.2 m · A: no limit of the standard.",
     standing: "Both are from memory.",
     citation: "The standard whose tables decide.",
-  }),
-};
+  },
+}));
 
-export const VentilationLimitsInputShape: Shape = {
+export const VentilationLimitsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VentilationLimitsInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     charge: "mass",
     volume: "volume",
     lowestUndergroundFloor: "flag",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     volume: "Volume of the room.",
     lowestUndergroundFloor: "Whether the room is in the lowest underground floor.",
-  }),
-};
+  },
+}));
 
-export const VentilationLimitsShape: Shape = {
+export const VentilationLimitsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VentilationLimits",
   fields: {
     underground: "density",
@@ -914,62 +920,62 @@ export const VentilationLimitsShape: Shape = {
     additionalVentilation: "density",
     standing: { words: ["from-memory"] },
   },
-  docs: () => ({
+  docs: {
     "": "Limits of EN 378-1, C.3, kg/m³.",
     underground: "RCL: the most in the lowest underground floor without a measure.",
     minimumVentilation: "QLMV: the most with minimum ventilation, without a measure.",
     additionalVentilation: "QLAV: the most with one measure; above it two are needed.",
     standing: "They are from memory.",
-  }),
-};
+  },
+}));
 
-export const VentilationLimitsResultShape: Shape = {
+export const VentilationLimitsResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VentilationLimitsResult",
   fields: {
     measures: { words: [0, 2, 1] },
-    limits: VentilationLimitsShape,
-    cautions: { list: RoomCautionShape },
+    limits: VentilationLimitsShape(),
+    cautions: { list: RoomCautionShape() },
   },
-  docs: () => ({
+  docs: {
     measures: "Measures that are needed.",
     limits: "The limits.",
     cautions: "What can hurt someone, and what overrides the figure.",
-  }),
-};
+  },
+}));
 
-export const LeakCheckIntervalInputShape: Shape = {
+export const LeakCheckIntervalInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LeakCheckIntervalInput",
   fields: {
-    refrigerant: { either: [byDesignation, ComposedShape] },
+    refrigerant: { either: [byDesignation, ComposedShape()] },
     charge: "mass",
     "hermeticallySealed?": "flag",
     "residential?": "flag",
     "leakDetection?": "flag",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "The refrigerant.",
     charge: "Total charge.",
     hermeticallySealed:
       "Whether every joint was made in the factory and the label says hermetically sealed; false when left out.",
     residential: "Whether it stands in a residential building; false when left out.",
     leakDetection: "Whether a leak detection system watches it; false when left out.",
-  }),
-};
+  },
+}));
 
-export const LeakCheckAnswerShape: Shape = {
+export const LeakCheckAnswerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LeakCheckAnswer",
   fields: {
     region: { words: ["EU", "GB", "US", "AU"] },
     from: "text",
     readOn: "text",
-    citation: CitationShape,
+    citation: CitationShape(),
     standing: { words: ["from-memory", "published", "secondary"] },
     required: "flag",
     "months?": { words: [3, 6, 12, 24] },
     carbonDioxide: "mass",
     unsaturated: "mass",
   },
-  docs: () => ({
+  docs: {
     "": "Whether a leak check is due, and how often.",
     region: "Where it holds.",
     from: "From which day on, year-month-day.",
@@ -980,10 +986,10 @@ export const LeakCheckAnswerShape: Shape = {
     months: "The interval between them; missing where none is asked for.",
     carbonDioxide: "The charge of Annex I gases as carbon dioxide.",
     unsaturated: "The charge of HFOs of Annex II, section 1.",
-  }),
-};
+  },
+}));
 
-export const RuledEquipmentShape: Shape = {
+export const RuledEquipmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RuledEquipment",
   words: [
     "single-split",
@@ -994,20 +1000,20 @@ export const RuledEquipmentShape: Shape = {
     "self-contained",
     "variable-refrigerant-flow",
   ],
-};
+}));
 
-export const MarketRulesInputShape: Shape = {
+export const MarketRulesInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MarketRulesInput",
   fields: {
     region: { words: ["EU", "GB", "US", "AU"] },
-    equipment: RuledEquipmentShape,
-    refrigerant: { either: [byDesignation, ComposedShape] },
+    equipment: RuledEquipmentShape(),
+    refrigerant: { either: [byDesignation, ComposedShape()] },
     charge: "mass",
     "capacity?": "power",
     date: "text",
     "componentsMade?": "text",
   },
-  docs: () => ({
+  docs: {
     region: "Where.",
     equipment: "What.",
     refrigerant: "The refrigerant.",
@@ -1015,29 +1021,29 @@ export const MarketRulesInputShape: Shape = {
     capacity: "Rated cooling capacity.",
     date: "Day of the event that the region counts by, year-month-day.",
     componentsMade: "Day on which the last of all components was made, year-month-day.",
-  }),
-};
+  },
+}));
 
-export const RuledEventShape: Shape = {
+export const RuledEventShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RuledEvent",
   words: ["placing-on-the-market", "installation", "import", "manufacture-or-import"],
-};
+}));
 
-export const MarketRuleShape: Shape = {
+export const MarketRuleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MarketRule",
   fields: {
     region: { words: ["EU", "GB", "US", "AU"] },
     from: "text",
     readOn: "text",
-    citation: CitationShape,
+    citation: CitationShape(),
     standing: { words: ["from-memory", "published", "secondary"] },
-    event: RuledEventShape,
+    event: RuledEventShape(),
     "below?": "number",
     "potential?": "number",
     barred: "flag",
     "exception?": { words: ["site-safety"] },
   },
-  docs: () => ({
+  docs: {
     "": "A rule that applies to equipment.",
     region: "Where it holds.",
     from: "From which day on, year-month-day.",
@@ -1051,34 +1057,34 @@ export const MarketRuleShape: Shape = {
     barred: "Whether the rule bars this refrigerant on the date asked about.",
     exception:
       "site-safety: not where safety requirements at the site forbid what is allowed instead.",
-  }),
-};
+  },
+}));
 
-export const CautionOfChargeLimitStatementShape: Shape = {
+export const CautionOfChargeLimitStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CautionOfChargeLimitStatement",
-  statements: [ChargeLimitStatements],
+  statements: [ChargeLimitStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const MarketAnswerShape: Shape = {
+export const MarketAnswerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MarketAnswer",
   fields: {
     region: { words: ["EU", "GB", "US", "AU"] },
     readOn: "text",
-    rules: { list: MarketRuleShape },
-    cautions: { list: CautionOfChargeLimitStatementShape },
+    rules: { list: MarketRuleShape() },
+    cautions: { list: CautionOfChargeLimitStatementShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The rules of a region that speak of equipment, and how new they are.",
     region: "Where they hold.",
     readOn: "State of the texts that were read, year-month-day or year-month.",
     rules:
       "The rules, those that do not apply yet included; none means that none of this list applies.",
     cautions: "A finding where the date lies after that state: the law may have changed since.",
-  }),
-};
+  },
+}));
 
-export const MassConcentrationInputShape: Shape = {
+export const MassConcentrationInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MassConcentrationInput",
   fields: {
     volumeFraction: "ratio",
@@ -1086,18 +1092,18 @@ export const MassConcentrationInputShape: Shape = {
     temperature: "temperature",
     atmosphere: "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     volumeFraction: "Share of the volume.",
     molarMass: "Molar mass, g/mol, above 0.",
     temperature: "Temperature of the air.",
     atmosphere: "Pressure of the air.",
-  }),
-};
+  },
+}));
 
-export const MinimumFloorAreaInputShape: Shape = {
+export const MinimumFloorAreaInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumFloorAreaInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "lowerFlammabilityLimit?": "density",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
@@ -1116,7 +1122,7 @@ export const MinimumFloorAreaInputShape: Shape = {
     "altitude?": "length",
     charge: "mass",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -1132,26 +1138,26 @@ export const MinimumFloorAreaInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     charge: "Total charge, factory charge and what was added.",
-  }),
-};
+  },
+}));
 
-export const MinimumFloorAreaShape: Shape = {
+export const MinimumFloorAreaShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumFloorArea",
   fields: {
-    edition: RoomEditionShape,
+    edition: RoomEditionShape(),
     unrestricted: "mass",
     maximum: "mass",
     systemMaximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
     altitudeFactor: "number",
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: RoomCautionShape },
-    sources: { list: CitationShape },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: RoomCautionShape() },
+    sources: { list: CitationShape() },
     area: "area",
     byFormula: "area",
   },
-  docs: () => ({
+  docs: {
     "": "The smallest room for a charge.",
     edition: "The edition that was used.",
     unrestricted: "m1: the charge up to which the room does not matter.",
@@ -1166,13 +1172,13 @@ export const MinimumFloorAreaShape: Shape = {
     area: "The smallest floor area; 0 where the room does not matter.",
     byFormula:
       "A_min by the formula alone, as manuals tabulate it, also where the room does not matter.",
-  }),
-};
+  },
+}));
 
-export const RoomChargeLimitInputShape: Shape = {
+export const RoomChargeLimitInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomChargeLimitInput",
   fields: {
-    refrigerant: { either: [byDesignation, RoomRefrigerantShape] },
+    refrigerant: { either: [byDesignation, RoomRefrigerantShape()] },
     "lowerFlammabilityLimit?": "density",
     "place?": { words: ["wall", "ceiling", "floor", "window"] },
     "installationHeight?": "length",
@@ -1191,7 +1197,7 @@ export const RoomChargeLimitInputShape: Shape = {
     "altitude?": "length",
     floorArea: "area",
   },
-  docs: () => ({
+  docs: {
     refrigerant: "A flammable refrigerant, class A2L, A2 or A3.",
     lowerFlammabilityLimit:
       "LFL in place of the first figure that the module holds, above 0 to 1 kg/m³. Needed where none is held.",
@@ -1207,32 +1213,32 @@ export const RoomChargeLimitInputShape: Shape = {
     altitude:
       "Altitude of the site, −500 m to 3200 m: thin air needs a larger room. At most 600 m when left out.",
     floorArea: "Floor area of the room.",
-  }),
-};
+  },
+}));
 
-export const RoomLimitDeciderShape: Shape = {
+export const RoomLimitDeciderShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomLimitDecider",
   words: ["unrestricted", "m2", "floor-area", "release-height-cap", "room-height-cap"],
-};
+}));
 
-export const RoomChargeLimitShape: Shape = {
+export const RoomChargeLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomChargeLimit",
   fields: {
-    edition: RoomEditionShape,
+    edition: RoomEditionShape(),
     unrestricted: "mass",
     maximum: "mass",
     systemMaximum: "mass",
     releaseHeight: "length",
     lowerFlammabilityLimit: "density",
     altitudeFactor: "number",
-    assumptions: { list: ChargeLimitStatementShape },
-    cautions: { list: RoomCautionShape },
-    sources: { list: CitationShape },
+    assumptions: { list: ChargeLimitStatementShape() },
+    cautions: { list: RoomCautionShape() },
+    sources: { list: CitationShape() },
     limit: "mass",
     byFormula: "mass",
-    decidedBy: RoomLimitDeciderShape,
+    decidedBy: RoomLimitDeciderShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The largest charge for a room, and what decides it.",
     edition: "The edition that was used.",
     unrestricted: "m1: the charge up to which the room does not matter.",
@@ -1248,27 +1254,27 @@ export const RoomChargeLimitShape: Shape = {
     byFormula:
       "m_max by the formula alone, as manuals tabulate it, also where the room does not matter.",
     decidedBy: "What decides the limit.",
-  }),
-};
+  },
+}));
 
-export const RoomTableRowShape: Shape = {
+export const RoomTableRowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoomTableRow",
   fields: { area: "area", charge: "mass" },
-  docs: () => ({
+  docs: {
     "": "A row of a manual's table: a floor area and the charge that goes with it.",
     area: "Floor area, rising from row to row.",
     charge: "Charge, not falling from row to row.",
-  }),
-};
+  },
+}));
 
-export const ChargeFromRoomTableInputShape: Shape = {
+export const ChargeFromRoomTableInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeFromRoomTableInput",
-  fields: { rows: { list: RoomTableRowShape }, floorArea: "area" },
-  docs: () => ({ rows: "The manual's rows.", floorArea: "Floor area of the room." }),
-};
+  fields: { rows: { list: RoomTableRowShape() }, floorArea: "area" },
+  docs: { rows: "The manual's rows.", floorArea: "Floor area of the room." },
+}));
 
-export const AreaFromRoomTableInputShape: Shape = {
+export const AreaFromRoomTableInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AreaFromRoomTableInput",
-  fields: { rows: { list: RoomTableRowShape }, charge: "mass" },
-  docs: () => ({ rows: "The manual's rows.", charge: "Total charge." }),
-};
+  fields: { rows: { list: RoomTableRowShape() }, charge: "mass" },
+  docs: { rows: "The manual's rows.", charge: "Total charge." },
+}));

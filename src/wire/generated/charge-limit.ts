@@ -112,7 +112,7 @@ export const refrigerantSafetyInput: Codec<InputOf<typeof refrigerantSafety>> =
   /* @__PURE__ */ codecOf({
     id: "refrigerantSafetyInput",
     name: "refrigerant",
-    shape: { either: [byDesignation, RoomRefrigerantShape] },
+    shape: () => ({ either: [byDesignation, RoomRefrigerantShape()] }),
   });
 
 /** JSON of what `refrigerantSafety` gives. Source: the library's own format. */

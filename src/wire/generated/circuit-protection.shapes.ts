@@ -1,63 +1,66 @@
 // Which shapes have the types of circuit-protection?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byRules } from "../named.ts";
 import { SafetyStatements, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const ProtectiveConductorAreaInputFault1Shape: Shape = {
+export const ProtectiveConductorAreaInputFault1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectiveConductorAreaInputFault1",
   fields: { current: "current", clearingTime: "duration" },
-  docs: () => ({
+  docs: {
     current: "Fault current, more than 0, from the impedance of the fault loop.",
     clearingTime: "Time until the device clears it, more than 0 up to 5 s.",
-  }),
-};
+  },
+}));
 
-export const ProtectiveConductorAreaInputFault2Shape: Shape = {
+export const ProtectiveConductorAreaInputFault2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectiveConductorAreaInputFault2",
   fields: { letThrough: "number" },
-  docs: () => ({ letThrough: "Let-through energy of the device, I²t, in A²s, more than 0." }),
-};
+  docs: { letThrough: "Let-through energy of the device, I²t, in A²s, more than 0." },
+}));
 
-export const ProtectiveConductorShape: Shape = {
+export const ProtectiveConductorShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectiveConductor",
   fields: {
     material: { words: ["copper", "aluminum"] },
     insulation: { words: ["70 °C", "90 °C"] },
     "separate?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "What bears it.",
     material: "Material.",
     insulation:
       'Insulation that touches it: "70 °C" for PVC (to 160 °C), "90 °C" for XLPE (to 250 °C).',
     separate:
       "Whether it runs apart from the cable, so that it starts at 30 °C; a core of the cable is assumed.",
-  }),
-};
+  },
+}));
 
-export const ProtectiveConductorAreaInputShape: Shape = {
+export const ProtectiveConductorAreaInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectiveConductorAreaInput",
   fields: {
     fault: {
-      either: [ProtectiveConductorAreaInputFault1Shape, ProtectiveConductorAreaInputFault2Shape],
+      either: [
+        ProtectiveConductorAreaInputFault1Shape(),
+        ProtectiveConductorAreaInputFault2Shape(),
+      ],
     },
-    conductor: ProtectiveConductorShape,
+    conductor: ProtectiveConductorShape(),
   },
-  docs: () => ({ fault: "The fault.", conductor: "The conductor." }),
-};
+  docs: { fault: "The fault.", conductor: "The conductor." },
+}));
 
-export const ProtectiveConductorAreaResultShape: Shape = {
+export const ProtectiveConductorAreaResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectiveConductorAreaResult",
   fields: { area: "number", factor: "number" },
-  docs: () => ({
+  docs: {
     area: "Least area in mm².",
     factor: "The factor k of material and temperatures, A·√s/mm².",
-  }),
-};
+  },
+}));
 
-export const ConductorResistanceInputShape: Shape = {
+export const ConductorResistanceInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConductorResistanceInput",
   fields: {
     rules: byRules,
@@ -99,16 +102,16 @@ export const ConductorResistanceInputShape: Shape = {
     "stranding?": { words: ["solid", "stranded"] },
     "temperature?": "temperature",
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     stranding: "Solid or stranded.",
     temperature: "Temperature of the conductor.",
-  }),
-};
+  },
+}));
 
-export const ConduitImpedanceInputShape: Shape = {
+export const ConduitImpedanceInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConduitImpedanceInput",
   fields: {
     rules: byRules,
@@ -149,21 +152,21 @@ export const ConduitImpedanceInputShape: Shape = {
     material: { words: ["copper", "aluminum"] },
     conduit: { words: ["aluminum", "PVC", "steel"] },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     conduit: "The conduit.",
-  }),
-};
+  },
+}));
 
-export const ConduitImpedanceResultShape: Shape = {
+export const ConduitImpedanceResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConduitImpedanceResult",
   fields: { resistance: "resistancePerLength", reactance: "resistancePerLength" },
-  docs: () => ({ resistance: "Resistance per length.", reactance: "Reactance per length." }),
-};
+  docs: { resistance: "Resistance per length.", reactance: "Reactance per length." },
+}));
 
-export const SupplyShape: Shape = {
+export const SupplyShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Supply",
   fields: {
     voltage: "voltage",
@@ -185,23 +188,23 @@ export const SupplyShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     "": "The supply at the panel.",
     voltage:
       "Nominal voltage between the conductors that feed the unit, within 10 % of one of the service's.",
     phases: "Phases that feed the unit.",
     system:
       "The service; when left out, the first that fits is assumed, the stricter one where two do.",
-  }),
-};
+  },
+}));
 
-export const BreakerConnectionInputShape: Shape = {
+export const BreakerConnectionInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BreakerConnectionInput",
-  fields: { rules: byRules, supply: SupplyShape },
-  docs: () => ({ rules: "The rule set.", supply: "The supply." }),
-};
+  fields: { rules: byRules, supply: SupplyShape() },
+  docs: { rules: "The rule set.", supply: "The supply." },
+}));
 
-export const SupplySystemNameShape: Shape = {
+export const SupplySystemNameShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplySystemName",
   words: [
     "120/240 V",
@@ -217,9 +220,9 @@ export const SupplySystemNameShape: Shape = {
     "100/200 V",
     "200 V delta",
   ],
-};
+}));
 
-export const VoltageRatingShape: Shape = {
+export const VoltageRatingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageRating",
   words: [
     "120 V",
@@ -237,28 +240,28 @@ export const VoltageRatingShape: Shape = {
     "100/200 V",
     "200 V",
   ],
-};
+}));
 
-export const ConnectionShape: Shape = {
+export const ConnectionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Connection",
   fields: {
-    system: SupplySystemNameShape,
+    system: SupplySystemNameShape(),
     poles: { words: [2, 1, 3] },
     voltsToGround: "number",
     voltsBetween: "number",
-    voltageRating: VoltageRatingShape,
+    voltageRating: VoltageRatingShape(),
   },
-  docs: () => ({
+  docs: {
     "": "What the service asks of the breaker.",
     system: "The service, as given or assumed.",
     poles: "Poles that open together; a neutral is not counted.",
     voltsToGround: "Nominal volts from the worst conductor to ground.",
     voltsBetween: "Nominal volts between the conductors.",
     voltageRating: "Lowest voltage marking that will do.",
-  }),
-};
+  },
+}));
 
-export const EquipmentGroundingInputShape: Shape = {
+export const EquipmentGroundingInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EquipmentGroundingInput",
   fields: {
     rules: byRules,
@@ -334,7 +337,7 @@ export const EquipmentGroundingInputShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     material: "Material of the circuit conductors.",
     groundingMaterial:
@@ -342,10 +345,10 @@ export const EquipmentGroundingInputShape: Shape = {
     deviceRating: "Rating of the device that is fitted.",
     minimumConductor: "The smallest circuit conductor with enough ampacity as it runs.",
     conductor: "The circuit conductor that is fitted.",
-  }),
-};
+  },
+}));
 
-export const EquipmentGroundingResultShape: Shape = {
+export const EquipmentGroundingResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EquipmentGroundingResult",
   fields: {
     size: {
@@ -419,9 +422,9 @@ export const EquipmentGroundingResultShape: Shape = {
     areaFactor: "number",
     "ambiguous?": "flag",
   },
-};
+}));
 
-export const MetricSizeShape: Shape = {
+export const MetricSizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MetricSize",
   words: [
     "1 mm²",
@@ -441,19 +444,19 @@ export const MetricSizeShape: Shape = {
     "8 mm²",
     "14 mm²",
   ],
-};
+}));
 
-export const LongestRunByFaultLoopInputShape: Shape = {
+export const LongestRunByFaultLoopInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LongestRunByFaultLoopInput",
   fields: {
     rating: "current",
     curve: { words: ["B", "C", "D"] },
     "tripsAt?": "number",
     voltageToGround: "voltage",
-    line: MetricSizeShape,
-    protective: MetricSizeShape,
+    line: MetricSizeShape(),
+    protective: MetricSizeShape(),
   },
-  docs: () => ({
+  docs: {
     rating: "Rating of the breaker, above 0.",
     curve: "Its curve.",
     tripsAt:
@@ -461,21 +464,21 @@ export const LongestRunByFaultLoopInputShape: Shape = {
     voltageToGround: "Volts from line to ground, above 0.",
     line: "Line conductor, copper.",
     protective: "Protective conductor, copper.",
-  }),
-};
+  },
+}));
 
-export const GroundFaultInputShape: Shape = {
+export const GroundFaultInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GroundFaultInput",
   fields: {
     rules: byRules,
-    supply: SupplyShape,
+    supply: SupplyShape(),
     rating: "current",
     "occupancy?": { words: ["dwelling", "other"] },
     "date?": "text",
     "powerConversion?": "flag",
     "text?": "text",
   },
-  docs: () => ({
+  docs: {
     "": "What the answer rests on.",
     rules: "A rule set with the clause, such as nec2023.",
     supply: "The supply.",
@@ -485,25 +488,25 @@ export const GroundFaultInputShape: Shape = {
     powerConversion:
       "Whether the unit has power conversion (an inverter); it is taken as having it.",
     text: 'Name of the text that is adopted, or "not adopted"; the last that was in force on the day is taken.',
-  }),
-};
+  },
+}));
 
-export const GroundFaultAnswerShape: Shape = {
+export const GroundFaultAnswerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GroundFaultAnswer",
   fields: {
     answer: { words: ["required", "outside", "exempt", "by-date"] },
     "from?": "text",
     classC: "flag",
   },
-  docs: () => ({
+  docs: {
     "": "What the clause says to one outlet. outside: not within its reach. exempt: within it, but not yet on that day. required: asked for. by-date: the day was not stated and decides.",
     answer: "The answer.",
     from: "First day of the duty, where the text has one.",
     classC: "Whether a listed class C device is permitted.",
-  }),
-};
+  },
+}));
 
-export const HeaterCurrentInputShape: Shape = {
+export const HeaterCurrentInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "HeaterCurrentInput",
   fields: {
     power: "power",
@@ -511,15 +514,15 @@ export const HeaterCurrentInputShape: Shape = {
     "supplyVoltage?": "voltage",
     "phases?": { words: [1, 3] },
   },
-  docs: () => ({
+  docs: {
     power: "Marked power.",
     ratedVoltage: "Voltage for which it is marked; line to line for three phases.",
     supplyVoltage: "Voltage that it gets; the rated one when left out.",
     phases: "Phases that feed it; 1 when left out.",
-  }),
-};
+  },
+}));
 
-export const LargestDeviceOnConductorInputShape: Shape = {
+export const LargestDeviceOnConductorInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LargestDeviceOnConductorInput",
   fields: {
     rules: byRules,
@@ -561,16 +564,16 @@ export const LargestDeviceOnConductorInputShape: Shape = {
     usable: "current",
     "device?": { words: ["breaker", "fuse"] },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     size: "The size.",
     material: "The material.",
     usable: "What the conductor carries as it runs.",
     device: "Fuse or breaker.",
-  }),
-};
+  },
+}));
 
-export const AwgWiringShape: Shape = {
+export const AwgWiringShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AwgWiring",
   fields: {
     material: { words: ["copper", "aluminum"] },
@@ -584,7 +587,7 @@ export const AwgWiringShape: Shape = {
     "aboveRoof?": "length",
     "conduit?": { words: ["aluminum", "PVC", "steel"] },
   },
-  docs: () => ({
+  docs: {
     "": "Wiring by wire gauge.",
     material: "Material of the conductors.",
     ambient:
@@ -599,15 +602,15 @@ export const AwgWiringShape: Shape = {
       "Loaded conductors in the same raceway or bundle, grounding conductors not counted; 3 or fewer are assumed.",
     aboveRoof: "Height above a roof in the sun; leave out where there is no roof.",
     conduit: "Conduit, for the alternating-current impedance; used together with a power factor.",
-  }),
-};
+  },
+}));
 
-export const InstallationMethodShape: Shape = {
+export const InstallationMethodShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstallationMethod",
   words: ["A1", "A2", "B1", "B2", "C", "D1", "D2", "E", "A", "100", "101", "102", "103"],
-};
+}));
 
-export const MetricWiringShape: Shape = {
+export const MetricWiringShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MetricWiring",
   fields: {
     material: { words: ["copper", "aluminum"] },
@@ -615,13 +618,13 @@ export const MetricWiringShape: Shape = {
     "length?": "length",
     "stranding?": { words: ["solid", "stranded"] },
     insulation: { words: ["70 °C", "90 °C"] },
-    method: InstallationMethodShape,
+    method: InstallationMethodShape(),
     "groupedCircuits?": "number",
     "grouping?": { words: ["bunched", "single layer", "perforated tray"] },
     "soilResistivity?": "number",
     "insulationLength?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "Wiring by cross-section and method of installation.",
     material: "Material of the conductors.",
     ambient:
@@ -634,21 +637,21 @@ export const MetricWiringShape: Shape = {
     grouping: "How they run together; bunched or enclosed is assumed, in the ground touching.",
     soilResistivity: "Thermal resistivity of the soil in K·m/W, methods D1 and D2; 2.5 is assumed.",
     insulationLength: "Length over which the cable is surrounded by thermal insulation.",
-  }),
-};
+  },
+}));
 
-export const MinimumConductorInputShape: Shape = {
+export const MinimumConductorInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumConductorInput",
   fields: {
     rules: byRules,
-    wiring: { either: [AwgWiringShape, MetricWiringShape] },
+    wiring: { either: [AwgWiringShape(), MetricWiringShape()] },
     phases: { words: [1, 3] },
     "deviceRating?": "current",
     ampacity: "current",
     "device?": { words: ["breaker", "fuse"] },
     "equipment?": { words: ["other", "motor-compressor"] },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     wiring: "How the cable runs.",
     phases: "Phases that feed the unit: two or three loaded conductors in metric tables.",
@@ -657,10 +660,10 @@ export const MinimumConductorInputShape: Shape = {
     ampacity: "Least ampacity, such as the marked minimum circuit ampacity; more than 0.",
     device: "Kind of the device ahead; a breaker when left out.",
     equipment: "What the circuit feeds; motor-compressor when left out.",
-  }),
-};
+  },
+}));
 
-export const MinimumConductorResultShape: Shape = {
+export const MinimumConductorResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumConductorResult",
   fields: {
     size: {
@@ -706,14 +709,14 @@ export const MinimumConductorResultShape: Shape = {
     "terminationLimit?": "current",
     usable: "current",
   },
-};
+}));
 
-export const OperatingModeShape: Shape = {
+export const OperatingModeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OperatingMode",
   words: ["cooling", "heating", "emergency heating", "defrost"],
-};
+}));
 
-export const LoadShape: Shape = {
+export const LoadShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Load",
   fields: {
     kind: { words: ["compressor", "other", "motor", "heater"] },
@@ -725,9 +728,9 @@ export const LoadShape: Shape = {
     "supplyVoltage?": "voltage",
     "phases?": { words: [1, 3] },
     "count?": "number",
-    "runsIn?": { list: OperatingModeShape },
+    "runsIn?": { list: OperatingModeShape() },
   },
-  docs: () => ({
+  docs: {
     "": "One load of a unit, or several alike.",
     kind: "Compressor, fan or other motor, electric heater, or anything else.",
     current:
@@ -742,20 +745,20 @@ export const LoadShape: Shape = {
     count: "How many alike; 1 when left out.",
     runsIn:
       "Modes in which it runs; every mode when left out. Loads that share no mode never add up.",
-  }),
-};
+  },
+}));
 
-export const MinimumDisconnectInputShape: Shape = {
+export const MinimumDisconnectInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumDisconnectInput",
-  fields: { rules: byRules, loads: { list: LoadShape } },
-  docs: () => ({ rules: "The rule set.", loads: "What it switches." }),
-};
+  fields: { rules: byRules, loads: { list: LoadShape() } },
+  docs: { rules: "The rule set.", loads: "What it switches." },
+}));
 
-export const UsableAmpacityInputShape: Shape = {
+export const UsableAmpacityInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UsableAmpacityInput",
   fields: {
     rules: byRules,
-    wiring: { either: [AwgWiringShape, MetricWiringShape] },
+    wiring: { either: [AwgWiringShape(), MetricWiringShape()] },
     phases: { words: [1, 3] },
     "deviceRating?": "current",
     size: {
@@ -793,17 +796,17 @@ export const UsableAmpacityInputShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     wiring: "How the cable runs.",
     phases: "Phases that feed the unit: two or three loaded conductors in metric tables.",
     deviceRating:
       "Rating of the device ahead, more than 0; decides the termination column where it is not marked.",
     size: "The size.",
-  }),
-};
+  },
+}));
 
-export const LongestRunInputShape: Shape = {
+export const LongestRunInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LongestRunInput",
   fields: {
     current: "current",
@@ -814,7 +817,7 @@ export const LongestRunInputShape: Shape = {
     "powerFactor?": "number",
     limit: "ratio",
   },
-  docs: () => ({
+  docs: {
     current:
       "Current, more than 0: the running current for the drop while running, locked-rotor current for the start.",
     voltage: "Voltage at the start of the run, more than 0; line to line for three phases.",
@@ -824,10 +827,10 @@ export const LongestRunInputShape: Shape = {
     powerFactor:
       "Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors.",
     limit: "Largest drop as a share of the voltage.",
-  }),
-};
+  },
+}));
 
-export const VoltageDropInputShape: Shape = {
+export const VoltageDropInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageDropInput",
   fields: {
     current: "current",
@@ -838,7 +841,7 @@ export const VoltageDropInputShape: Shape = {
     "reactance?": "resistancePerLength",
     "powerFactor?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A run and the current in it.",
     current:
       "Current, more than 0: the running current for the drop while running, locked-rotor current for the start.",
@@ -849,50 +852,50 @@ export const VoltageDropInputShape: Shape = {
     reactance: "Reactance of one conductor per length; 0 when left out.",
     powerFactor:
       "Power factor, more than 0 up to 1; 1 when left out, which is on the safe side for small conductors.",
-  }),
-};
+  },
+}));
 
-export const VoltageDropShape: Shape = {
+export const VoltageDropShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageDrop",
   fields: { drop: "voltage", ratio: "ratio", atUnit: "voltage" },
-  docs: () => ({
+  docs: {
     "": "What is lost and what is left.",
     drop: "Voltage lost.",
     ratio: "Share of the voltage at the start.",
     atUnit: "Voltage at the unit.",
-  }),
-};
+  },
+}));
 
-export const AssessNameplateInputShape: Shape = {
+export const AssessNameplateInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessNameplateInput",
   fields: {
-    loads: { list: LoadShape },
+    loads: { list: LoadShape() },
     minimumCircuitAmpacity: "current",
     maximumOvercurrentProtection: "current",
     "printedTo?": "current",
     "standard?": { words: ["UL 1995", "UL 60335-2-40"] },
   },
-  docs: () => ({
+  docs: {
     loads: "The parts of the unit.",
     minimumCircuitAmpacity: "As marked.",
     maximumOvercurrentProtection: "As marked.",
     printedTo:
       "Last digit that is printed of the ampacity; 1 A is taken for a whole number, else 0.1 A.",
     standard: "The standard of the nameplate; UL 1995 when left out.",
-  }),
-};
+  },
+}));
 
-export const CircuitProtectionDeviceShape: Shape = {
+export const CircuitProtectionDeviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionDevice",
   words: ["circuit-protection.device.breaker", "circuit-protection.device.fuse"],
-};
+}));
 
-export const CircuitProtectionSectionShape: Shape = {
+export const CircuitProtectionSectionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionSection",
   words: ["circuit-protection.section.run", "circuit-protection.section.whip"],
-};
+}));
 
-export const CircuitProtectionPointShape: Shape = {
+export const CircuitProtectionPointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionPoint",
   words: [
     "circuit-protection.point.ambient",
@@ -921,9 +924,9 @@ export const CircuitProtectionPointShape: Shape = {
     "circuit-protection.point.rooftop-raceway",
     "circuit-protection.point.compressor",
   ],
-};
+}));
 
-export const CircuitProtectionUnjudgedShape: Shape = {
+export const CircuitProtectionUnjudgedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionUnjudged",
   words: [
     "circuit-protection.unjudged.working-space",
@@ -942,9 +945,9 @@ export const CircuitProtectionUnjudgedShape: Shape = {
     "circuit-protection.unjudged.fault-loop",
     "circuit-protection.unjudged.breaking-capacity",
   ],
-};
+}));
 
-export const CircuitProtectionAdviceShape: Shape = {
+export const CircuitProtectionAdviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionAdvice",
   words: [
     "circuit-protection.advice.enclosure-tool-or-lock",
@@ -955,17 +958,17 @@ export const CircuitProtectionAdviceShape: Shape = {
     "circuit-protection.advice.notifiable-work",
     "circuit-protection.advice.gas-clearance",
   ],
-};
+}));
 
-export const CircuitProtectionStatements: StatementTable = {
+export const CircuitProtectionStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "circuit-protection.add-compressor": {},
   "circuit-protection.add-receptacle": { limit: "length" },
-  "circuit-protection.advice": { clause: VerbatimShape, advice: CircuitProtectionAdviceShape },
+  "circuit-protection.advice": { clause: VerbatimShape(), advice: CircuitProtectionAdviceShape() },
   "circuit-protection.allowed": {
-    kinds: { list: CircuitProtectionDeviceShape },
+    kinds: { list: CircuitProtectionDeviceShape() },
     ratings: { list: "current" },
     poles: "number",
-    size: VerbatimShape,
+    size: VerbatimShape(),
     rating: "current",
   },
   "circuit-protection.aluminum-terminals-met": {},
@@ -976,7 +979,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.ampacity-needs-more": { rating: "current" },
   "circuit-protection.ampacity-too-low": { marked: "current", ampacity: "current" },
   "circuit-protection.ampacity-unexplained": { marked: "current", ampacity: "current" },
-  "circuit-protection.ask-authority": { clause: VerbatimShape, rules: VerbatimShape },
+  "circuit-protection.ask-authority": { clause: VerbatimShape(), rules: VerbatimShape() },
   "circuit-protection.ask-manufacturer": {},
   "circuit-protection.cable-assumed": {},
   "circuit-protection.calculated-not-marked": {},
@@ -985,57 +988,57 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.clear-space": { depth: "length", width: "length", height: "length" },
   "circuit-protection.compressor-inferred": { maximum: "current", ampacity: "current" },
   "circuit-protection.conductor-met": {
-    section: CircuitProtectionSectionShape,
-    size: VerbatimShape,
+    section: CircuitProtectionSectionShape(),
+    size: VerbatimShape(),
     usable: "current",
     ampacity: "current",
     rating: "current",
   },
-  "circuit-protection.conductor-not-judged": { size: VerbatimShape, clause: VerbatimShape },
+  "circuit-protection.conductor-not-judged": { size: VerbatimShape(), clause: VerbatimShape() },
   "circuit-protection.conductor-not-stated": {},
   "circuit-protection.conductor-too-small": {
-    section: CircuitProtectionSectionShape,
-    size: VerbatimShape,
+    section: CircuitProtectionSectionShape(),
+    size: VerbatimShape(),
     usable: "current",
     ampacity: "current",
     rating: "current",
   },
   "circuit-protection.conductor-unprotected": {
-    size: VerbatimShape,
-    section: CircuitProtectionSectionShape,
+    size: VerbatimShape(),
+    section: CircuitProtectionSectionShape(),
     usable: "current",
     rating: "current",
   },
   "circuit-protection.conductors-assumed": {},
-  "circuit-protection.curve": { curve: VerbatimShape },
+  "circuit-protection.curve": { curve: VerbatimShape() },
   "circuit-protection.device-allowed": {
-    kinds: { list: CircuitProtectionDeviceShape },
+    kinds: { list: CircuitProtectionDeviceShape() },
     ratings: { list: "current" },
     poles: "number",
   },
   "circuit-protection.device-below-ampacity": {
-    device: CircuitProtectionDeviceShape,
+    device: CircuitProtectionDeviceShape(),
     rating: "current",
     ampacity: "current",
   },
   "circuit-protection.device-below-load": {
-    device: CircuitProtectionDeviceShape,
+    device: CircuitProtectionDeviceShape(),
     rating: "current",
     load: "current",
   },
-  "circuit-protection.device-kind-met": { device: CircuitProtectionDeviceShape },
+  "circuit-protection.device-kind-met": { device: CircuitProtectionDeviceShape() },
   "circuit-protection.device-not-standard": {
-    device: CircuitProtectionDeviceShape,
+    device: CircuitProtectionDeviceShape(),
     rating: "current",
   },
   "circuit-protection.device-not-stated": {},
   "circuit-protection.device-rating-met": {
-    device: CircuitProtectionDeviceShape,
+    device: CircuitProtectionDeviceShape(),
     rating: "current",
     limit: "current",
   },
   "circuit-protection.device-too-large": {
-    device: CircuitProtectionDeviceShape,
+    device: CircuitProtectionDeviceShape(),
     rating: "current",
     limit: "current",
   },
@@ -1055,42 +1058,42 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.disconnect-rating-met": { rating: "current", needed: "current" },
   "circuit-protection.disconnect-too-far": { distance: "length", limit: "length" },
   "circuit-protection.disconnect-too-small": { rating: "current", needed: "current" },
-  "circuit-protection.equipment-not-stated": { size: VerbatimShape, rating: "current" },
+  "circuit-protection.equipment-not-stated": { size: VerbatimShape(), rating: "current" },
   "circuit-protection.fit-aluminum-terminals": {},
   "circuit-protection.fit-at-most": { limit: "current" },
   "circuit-protection.fit-between": { from: "current", to: "current" },
-  "circuit-protection.fit-conductor": { size: VerbatimShape },
-  "circuit-protection.fit-conductor-for-drop": { size: VerbatimShape },
+  "circuit-protection.fit-conductor": { size: VerbatimShape() },
+  "circuit-protection.fit-conductor-for-drop": { size: VerbatimShape() },
   "circuit-protection.fit-disconnect": { needed: "current" },
   "circuit-protection.fit-disconnect-fuses": { limit: "current" },
   "circuit-protection.fit-fuses": {},
   "circuit-protection.fit-ground-fault": { limit: "current" },
-  "circuit-protection.fit-grounding": { size: VerbatimShape },
+  "circuit-protection.fit-grounding": { size: VerbatimShape() },
   "circuit-protection.fit-grounding-area": { area: "number" },
   "circuit-protection.fit-grounding-wire": {},
   "circuit-protection.fit-larger-conductor": {},
   "circuit-protection.fit-lockable-disconnect": {},
-  "circuit-protection.fit-marking": { needed: VerbatimShape },
+  "circuit-protection.fit-marking": { needed: VerbatimShape() },
   "circuit-protection.fit-poles": { needed: "number" },
   "circuit-protection.fit-residual-current": { limit: "current" },
-  "circuit-protection.from-memory": { clauses: { list: VerbatimShape } },
+  "circuit-protection.from-memory": { clauses: { list: VerbatimShape() } },
   "circuit-protection.fuse-required": {},
-  "circuit-protection.ground-fault-by-date": { clause: VerbatimShape, from: VerbatimShape },
-  "circuit-protection.ground-fault-class-c": { clause: VerbatimShape },
-  "circuit-protection.ground-fault-exempt": { clause: VerbatimShape, from: VerbatimShape },
-  "circuit-protection.ground-fault-met": { clause: VerbatimShape, rated: "current" },
-  "circuit-protection.ground-fault-missing": { clause: VerbatimShape },
-  "circuit-protection.ground-fault-not-adopted": { clause: VerbatimShape },
-  "circuit-protection.ground-fault-not-stated": { clause: VerbatimShape },
-  "circuit-protection.ground-fault-open": { clause: VerbatimShape },
-  "circuit-protection.ground-fault-required": { clause: VerbatimShape },
-  "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape, area: "number" },
-  "circuit-protection.grounding-by-energy-short": { fitted: VerbatimShape, area: "number" },
-  "circuit-protection.grounding-met": { fitted: VerbatimShape, size: VerbatimShape },
-  "circuit-protection.grounding-needs-energy": { fitted: VerbatimShape, size: VerbatimShape },
-  "circuit-protection.grounding-too-small": { fitted: VerbatimShape, size: VerbatimShape },
-  "circuit-protection.grounding-two-readings": { size: VerbatimShape, clause: VerbatimShape },
-  "circuit-protection.grounding-wire-missing": { clause: VerbatimShape },
+  "circuit-protection.ground-fault-by-date": { clause: VerbatimShape(), from: VerbatimShape() },
+  "circuit-protection.ground-fault-class-c": { clause: VerbatimShape() },
+  "circuit-protection.ground-fault-exempt": { clause: VerbatimShape(), from: VerbatimShape() },
+  "circuit-protection.ground-fault-met": { clause: VerbatimShape(), rated: "current" },
+  "circuit-protection.ground-fault-missing": { clause: VerbatimShape() },
+  "circuit-protection.ground-fault-not-adopted": { clause: VerbatimShape() },
+  "circuit-protection.ground-fault-not-stated": { clause: VerbatimShape() },
+  "circuit-protection.ground-fault-open": { clause: VerbatimShape() },
+  "circuit-protection.ground-fault-required": { clause: VerbatimShape() },
+  "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape(), area: "number" },
+  "circuit-protection.grounding-by-energy-short": { fitted: VerbatimShape(), area: "number" },
+  "circuit-protection.grounding-met": { fitted: VerbatimShape(), size: VerbatimShape() },
+  "circuit-protection.grounding-needs-energy": { fitted: VerbatimShape(), size: VerbatimShape() },
+  "circuit-protection.grounding-too-small": { fitted: VerbatimShape(), size: VerbatimShape() },
+  "circuit-protection.grounding-two-readings": { size: VerbatimShape(), clause: VerbatimShape() },
+  "circuit-protection.grounding-wire-missing": { clause: VerbatimShape() },
   "circuit-protection.hacr-mark": {},
   "circuit-protection.heater-below-50-kw": {},
   "circuit-protection.heater-needs-more": { rating: "current" },
@@ -1109,19 +1112,19 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.no-standard-device-between": { maximum: "current", ampacity: "current" },
   "circuit-protection.not-a-usual-size": { maximum: "current" },
   "circuit-protection.not-confirmed": {
-    point: CircuitProtectionPointShape,
-    clause: VerbatimShape,
-    rules: VerbatimShape,
+    point: CircuitProtectionPointShape(),
+    clause: VerbatimShape(),
+    rules: VerbatimShape(),
   },
-  "circuit-protection.not-judged": { parts: { list: CircuitProtectionUnjudgedShape } },
-  "circuit-protection.not-stated": { parts: { list: CircuitProtectionUnjudgedShape } },
+  "circuit-protection.not-judged": { parts: { list: CircuitProtectionUnjudgedShape() } },
+  "circuit-protection.not-stated": { parts: { list: CircuitProtectionUnjudgedShape() } },
   "circuit-protection.poles-met": { poles: "number", needed: "number" },
   "circuit-protection.poles-not-stated": { needed: "number" },
   "circuit-protection.poles-too-few": { poles: "number", needed: "number" },
   "circuit-protection.protection-fits": { maximum: "current", ceiling: "current" },
   "circuit-protection.protection-too-high": { maximum: "current", ceiling: "current" },
-  "circuit-protection.raceway-fittings-met": { clause: VerbatimShape },
-  "circuit-protection.raceway-fittings-not-stated": { clause: VerbatimShape },
+  "circuit-protection.raceway-fittings-met": { clause: VerbatimShape() },
+  "circuit-protection.raceway-fittings-not-stated": { clause: VerbatimShape() },
   "circuit-protection.rated-load-assumed": { ampacity: "current" },
   "circuit-protection.rated-load-low": { load: "current", ampacity: "current" },
   "circuit-protection.read-nameplate-again": {},
@@ -1129,15 +1132,15 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.receptacle-on-load-side": {},
   "circuit-protection.receptacle-too-far": { distance: "length", limit: "length" },
   "circuit-protection.residual-current-met": { rated: "current" },
-  "circuit-protection.residual-current-missing": { clause: VerbatimShape },
-  "circuit-protection.residual-current-not-stated": { clause: VerbatimShape },
+  "circuit-protection.residual-current-missing": { clause: VerbatimShape() },
+  "circuit-protection.residual-current-not-stated": { clause: VerbatimShape() },
   "circuit-protection.residual-current-too-high": { rated: "current", limit: "current" },
   "circuit-protection.roof-assumed": {},
-  "circuit-protection.rules-older": { reviewed: VerbatimShape, date: VerbatimShape },
-  "circuit-protection.service-assumed": { system: VerbatimShape },
+  "circuit-protection.rules-older": { reviewed: VerbatimShape(), date: VerbatimShape() },
+  "circuit-protection.service-assumed": { system: VerbatimShape() },
   "circuit-protection.shared-circuit": { count: "number" },
   "circuit-protection.shorten-run": { longest: "length" },
-  "circuit-protection.size-conductor-elsewhere": { clause: VerbatimShape },
+  "circuit-protection.size-conductor-elsewhere": { clause: VerbatimShape() },
   "circuit-protection.smallest-rating": { rating: "current" },
   "circuit-protection.start-may-trip": { locked: "current", from: "current" },
   "circuit-protection.state-conductor": {},
@@ -1146,7 +1149,7 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.state-earthing": {},
   "circuit-protection.state-equipment": {},
   "circuit-protection.state-fault-energy": {},
-  "circuit-protection.state-ground-fault": { clause: VerbatimShape, limit: "current" },
+  "circuit-protection.state-ground-fault": { clause: VerbatimShape(), limit: "current" },
   "circuit-protection.state-largest-load": {},
   "circuit-protection.state-marking": {},
   "circuit-protection.state-maximum": {},
@@ -1155,13 +1158,13 @@ export const CircuitProtectionStatements: StatementTable = {
   "circuit-protection.voltage-drop-above-limit": { drop: "ratio", limit: "ratio" },
   "circuit-protection.voltage-drop-met": { drop: "ratio", limit: "ratio" },
   "circuit-protection.voltage-drop-recommended": { drop: "ratio", limit: "ratio" },
-  "circuit-protection.voltage-marking-assumed": { marking: VerbatimShape },
-  "circuit-protection.voltage-marking-met": { marking: VerbatimShape },
-  "circuit-protection.voltage-marking-not-stated": { system: VerbatimShape },
+  "circuit-protection.voltage-marking-assumed": { marking: VerbatimShape() },
+  "circuit-protection.voltage-marking-met": { marking: VerbatimShape() },
+  "circuit-protection.voltage-marking-not-stated": { system: VerbatimShape() },
   "circuit-protection.voltage-marking-too-low": {
-    marking: VerbatimShape,
-    needed: VerbatimShape,
-    system: VerbatimShape,
+    marking: VerbatimShape(),
+    needed: VerbatimShape(),
+    system: VerbatimShape(),
   },
   "circuit-protection.working-space-met": { depth: "length", width: "length", height: "length" },
   "circuit-protection.working-space-recommended": {
@@ -1170,20 +1173,20 @@ export const CircuitProtectionStatements: StatementTable = {
     height: "length",
   },
   "circuit-protection.working-space-short": { depth: "length", width: "length", height: "length" },
-};
+}));
 
-export const CircuitProtectionStatementShape: Shape = {
+export const CircuitProtectionStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitProtectionStatement",
-  statements: [CircuitProtectionStatements],
-};
+  statements: [CircuitProtectionStatements()],
+}));
 
-export const NameplateAssessmentCautionsItemShape: Shape = {
+export const NameplateAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateAssessmentCautionsItem",
-  statements: [SafetyStatements, CircuitProtectionStatements],
+  statements: [SafetyStatements(), CircuitProtectionStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const NameplateModeShape: Shape = {
+export const NameplateModeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateMode",
   fields: {
     mode: { words: ["cooling", "heating", "emergency heating", "defrost", "any"] },
@@ -1191,9 +1194,9 @@ export const NameplateModeShape: Shape = {
     calculatedProtection: "current",
     maximumOvercurrentProtection: "current",
     ratedLoadCurrent: "current",
-    steps: { list: CircuitProtectionStatementShape },
+    steps: { list: CircuitProtectionStatementShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The nameplate figures of one operating mode.",
     mode: "The mode; any when no load names one.",
     minimumCircuitAmpacity: "Minimum circuit ampacity, unrounded.",
@@ -1203,21 +1206,21 @@ export const NameplateModeShape: Shape = {
     ratedLoadCurrent:
       "Sum of the currents at rated load, without the small loads that do not count.",
     steps: "How the size was come by.",
-  }),
-};
+  },
+}));
 
-export const NameplateFromPartsShape: Shape = {
+export const NameplateFromPartsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateFromParts",
   fields: {
-    assumptions: { list: CircuitProtectionStatementShape },
-    cautions: { list: NameplateAssessmentCautionsItemShape },
-    sources: { list: CitationShape },
+    assumptions: { list: CircuitProtectionStatementShape() },
+    cautions: { list: NameplateAssessmentCautionsItemShape() },
+    sources: { list: CitationShape() },
     minimumCircuitAmpacity: "current",
     maximumOvercurrentProtection: "current",
     disconnectRating: "current",
-    modes: { list: NameplateModeShape },
+    modes: { list: NameplateModeShape() },
   },
-  docs: () => ({
+  docs: {
     "": "Nameplate figures from the parts of a unit.",
     assumptions: "What was assumed because it was not given.",
     cautions:
@@ -1227,22 +1230,22 @@ export const NameplateFromPartsShape: Shape = {
     maximumOvercurrentProtection: "The largest of the modes. A maker may mark less.",
     disconnectRating: "Smallest disconnect: 115 % of the largest sum of rated-load currents.",
     modes: "Each mode by itself.",
-  }),
-};
+  },
+}));
 
-export const NameplateAssessmentShape: Shape = {
+export const NameplateAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["ampacity-too-low", "protection-too-high"] },
-    reasons: { list: CircuitProtectionStatementShape },
-    assumptions: { list: CircuitProtectionStatementShape },
-    cautions: { list: NameplateAssessmentCautionsItemShape },
-    "actions?": { list: CircuitProtectionStatementShape },
-    sources: { list: CitationShape },
-    calculated: NameplateFromPartsShape,
+    reasons: { list: CircuitProtectionStatementShape() },
+    assumptions: { list: CircuitProtectionStatementShape() },
+    cautions: { list: NameplateAssessmentCautionsItemShape() },
+    "actions?": { list: CircuitProtectionStatementShape() },
+    sources: { list: CitationShape() },
+    calculated: NameplateFromPartsShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The plate's figures against those from the parts.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -1253,10 +1256,10 @@ export const NameplateAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     calculated: "The figures from the parts.",
-  }),
-};
+  },
+}));
 
-export const SharedLoadShape: Shape = {
+export const SharedLoadShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SharedLoad",
   fields: {
     kind: { words: ["other", "unit"] },
@@ -1264,19 +1267,22 @@ export const SharedLoadShape: Shape = {
     "maximumOvercurrentProtection?": "current",
     "continuous?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "Something else on the same circuit: another unit by its nameplate, or another load by its current.",
     kind: "unit: the current is its minimum circuit ampacity. other: it is the load's rated current.",
     current: "The current, more than 0.",
     maximumOvercurrentProtection: "Largest protection that its nameplate allows.",
     continuous:
       "Whether another load runs for three hours or more, so that it counts 125 %; assumed, on the safe side.",
-  }),
-};
+  },
+}));
 
-export const TShape: Shape = { type: "T", words: ["TT", "TN"] };
+export const TShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "T",
+  words: ["TT", "TN"],
+}));
 
-export const FittedDeviceShape: Shape = {
+export const FittedDeviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FittedDevice",
   fields: {
     kind: { words: ["breaker", "fuse"] },
@@ -1303,7 +1309,7 @@ export const FittedDeviceShape: Shape = {
     "hacr?": "flag",
     "curve?": { words: ["B", "C", "D"] },
   },
-  docs: () => ({
+  docs: {
     "": "The breaker or the fuses at the start of the circuit.",
     kind: "Breaker or fuse.",
     rating: "Rating, more than 0.",
@@ -1311,51 +1317,53 @@ export const FittedDeviceShape: Shape = {
     voltageRating: "Voltage marking.",
     hacr: "Whether a breaker is marked HACR.",
     curve: "Curve of a miniature breaker.",
-  }),
-};
-
-export const CircuitFromNameplateInputInstalledWhipShape: Shape = {
-  type: "CircuitFromNameplateInputInstalledWhip",
-  fields: {
-    conductor: {
-      words: [
-        "14 AWG",
-        "12 AWG",
-        "10 AWG",
-        "8 AWG",
-        "6 AWG",
-        "4 AWG",
-        "3 AWG",
-        "2 AWG",
-        "1 AWG",
-        "1/0 AWG",
-        "2/0 AWG",
-        "3/0 AWG",
-        "4/0 AWG",
-        "250 kcmil",
-        "1 mm²",
-        "1.5 mm²",
-        "2.5 mm²",
-        "4 mm²",
-        "6 mm²",
-        "10 mm²",
-        "16 mm²",
-        "25 mm²",
-        "35 mm²",
-        "50 mm²",
-        "1.6 mm",
-        "2.0 mm",
-        "2.6 mm",
-        "5.5 mm²",
-        "8 mm²",
-        "14 mm²",
-      ],
-    },
-    "wiring?": { either: [AwgWiringShape, MetricWiringShape] },
   },
-};
+}));
 
-export const FittedDisconnectWorkingSpaceShape: Shape = {
+export const CircuitFromNameplateInputInstalledWhipShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "CircuitFromNameplateInputInstalledWhip",
+    fields: {
+      conductor: {
+        words: [
+          "14 AWG",
+          "12 AWG",
+          "10 AWG",
+          "8 AWG",
+          "6 AWG",
+          "4 AWG",
+          "3 AWG",
+          "2 AWG",
+          "1 AWG",
+          "1/0 AWG",
+          "2/0 AWG",
+          "3/0 AWG",
+          "4/0 AWG",
+          "250 kcmil",
+          "1 mm²",
+          "1.5 mm²",
+          "2.5 mm²",
+          "4 mm²",
+          "6 mm²",
+          "10 mm²",
+          "16 mm²",
+          "25 mm²",
+          "35 mm²",
+          "50 mm²",
+          "1.6 mm",
+          "2.0 mm",
+          "2.6 mm",
+          "5.5 mm²",
+          "8 mm²",
+          "14 mm²",
+        ],
+      },
+      "wiring?": { either: [AwgWiringShape(), MetricWiringShape()] },
+    },
+  }),
+);
+
+export const FittedDisconnectWorkingSpaceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FittedDisconnectWorkingSpace",
   fields: {
     depth: "length",
@@ -1364,17 +1372,17 @@ export const FittedDisconnectWorkingSpaceShape: Shape = {
     "equipmentWidth?": "length",
     "condition?": { words: [2, 1, 3] },
   },
-  docs: () => ({
+  docs: {
     depth: "Depth in front.",
     width: "Width.",
     height: "Clear height from the ground or platform.",
     equipmentWidth: "Width of the equipment, where it is wider than the least width.",
     condition:
       "Opposite the live parts: 1 nothing grounded, 2 grounded parts, 3 other live parts; 3 is assumed.",
-  }),
-};
+  },
+}));
 
-export const FittedDisconnectShape: Shape = {
+export const FittedDisconnectShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FittedDisconnect",
   fields: {
     rating: "current",
@@ -1385,9 +1393,9 @@ export const FittedDisconnectShape: Shape = {
     "inTheWay?": "flag",
     "lockable?": "flag",
     "onUnit?": "flag",
-    "workingSpace?": FittedDisconnectWorkingSpaceShape,
+    "workingSpace?": FittedDisconnectWorkingSpaceShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The disconnect at the unit.",
     rating: "Rating, more than 0.",
     fuse: "Rating of the fuses in it; leave out for a non-fused one.",
@@ -1398,23 +1406,23 @@ export const FittedDisconnectShape: Shape = {
     lockable: "Whether it can be locked open.",
     onUnit: "Whether it is mounted on the unit itself.",
     workingSpace: "Clear space in front of it.",
-  }),
-};
+  },
+}));
 
-export const ServiceReceptacleShape: Shape = {
+export const ServiceReceptacleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServiceReceptacle",
   fields: { distance: "length", "onLoadSide?": "flag" },
-  docs: () => ({
+  docs: {
     "": "A 125 V service receptacle near the unit.",
     distance: "How far it is from the unit, on the same level.",
     onLoadSide: "Whether it is fed from the load side of the unit's disconnect.",
-  }),
-};
+  },
+}));
 
-export const CircuitFromNameplateInputInstalledShape: Shape = {
+export const CircuitFromNameplateInputInstalledShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitFromNameplateInputInstalled",
   fields: {
-    "device?": FittedDeviceShape,
+    "device?": FittedDeviceShape(),
     "conductor?": {
       words: [
         "14 AWG",
@@ -1449,7 +1457,7 @@ export const CircuitFromNameplateInputInstalledShape: Shape = {
         "14 mm²",
       ],
     },
-    "whip?": CircuitFromNameplateInputInstalledWhipShape,
+    "whip?": CircuitFromNameplateInputInstalledWhipShape(),
     "aluminumTerminals?": "flag",
     "equipmentGrounding?": {
       words: [
@@ -1489,15 +1497,18 @@ export const CircuitFromNameplateInputInstalledShape: Shape = {
     "groundingByRaceway?": "flag",
     "compressionFittings?": "flag",
     "fault?": {
-      either: [ProtectiveConductorAreaInputFault1Shape, ProtectiveConductorAreaInputFault2Shape],
+      either: [
+        ProtectiveConductorAreaInputFault1Shape(),
+        ProtectiveConductorAreaInputFault2Shape(),
+      ],
     },
-    "disconnect?": FittedDisconnectShape,
+    "disconnect?": FittedDisconnectShape(),
     "residualCurrent?": { either: ["current", "flag"] },
-    "serviceReceptacle?": ServiceReceptacleShape,
+    "serviceReceptacle?": ServiceReceptacleShape(),
   },
-};
+}));
 
-export const CircuitFromNameplateInputShape: Shape = {
+export const CircuitFromNameplateInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitFromNameplateInput",
   fields: {
     rules: byRules,
@@ -1513,33 +1524,33 @@ export const CircuitFromNameplateInputShape: Shape = {
     "ratedLoadCurrent?": "current",
     "largestLoadCurrent?": "current",
     "lockedRotorCurrent?": "current",
-    "sharedWith?": { list: SharedLoadShape },
+    "sharedWith?": { list: SharedLoadShape() },
     "powerFactor?": "number",
     "equipment?": { words: ["other", "motor-compressor"] },
     "occupancy?": { words: ["dwelling", "other"] },
     "date?": "text",
     "powerConversion?": "flag",
     "groundFaultText?": "text",
-    "earthing?": TShape,
-    supply: SupplyShape,
-    wiring: { either: [AwgWiringShape, MetricWiringShape] },
-    "installed?": CircuitFromNameplateInputInstalledShape,
+    "earthing?": TShape(),
+    supply: SupplyShape(),
+    wiring: { either: [AwgWiringShape(), MetricWiringShape()] },
+    "installed?": CircuitFromNameplateInputInstalledShape(),
   },
-};
+}));
 
-export const CircuitFromNameplateResultDeviceShape: Shape = {
+export const CircuitFromNameplateResultDeviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitFromNameplateResultDevice",
   fields: {
     rating: "current",
     ratings: { list: "current" },
     kind: { words: ["fuse", "fuse or breaker"] },
-    system: SupplySystemNameShape,
+    system: SupplySystemNameShape(),
     poles: { words: [2, 1, 3] },
     voltsToGround: "number",
     voltsBetween: "number",
-    voltageRating: VoltageRatingShape,
+    voltageRating: VoltageRatingShape(),
   },
-  docs: () => ({
+  docs: {
     rating:
       "The one proposed: the largest standard size that the plate allows, or the smallest under metric rules.",
     ratings:
@@ -1550,30 +1561,30 @@ export const CircuitFromNameplateResultDeviceShape: Shape = {
     voltsToGround: "Nominal volts from the worst conductor to ground.",
     voltsBetween: "Nominal volts between the conductors.",
     voltageRating: "Lowest voltage marking that will do.",
-  }),
-};
+  },
+}));
 
-export const WorkingSpaceShape: Shape = {
+export const WorkingSpaceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "WorkingSpace",
   fields: { depth: "length", width: "length", height: "length" },
-  docs: () => ({
+  docs: {
     "": "Clear space in front of the disconnect.",
     depth: "Depth in front, for the deepest condition or the one stated.",
     width: "Width; the width of the equipment where that is more.",
     height: "Height from the ground; the height of the equipment where that is more.",
-  }),
-};
+  },
+}));
 
-export const RequiredDisconnectShape: Shape = {
+export const RequiredDisconnectShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RequiredDisconnect",
   fields: {
     minimumRating: "current",
     "madeSize?": "current",
     nonFusedAllowed: "flag",
     "withinSight?": "length",
-    "workingSpace?": WorkingSpaceShape,
+    "workingSpace?": WorkingSpaceShape(),
   },
-  docs: () => ({
+  docs: {
     "": "What the disconnect has to be.",
     minimumRating:
       "115 % of the rated-load currents, of all or of the largest (metric rules: the currents themselves).",
@@ -1582,65 +1593,67 @@ export const RequiredDisconnectShape: Shape = {
       "Whether one without fuses will do: the device ahead already is of the marked kind.",
     withinSight: "Largest distance from the unit, where the rules have one.",
     workingSpace: "Working space in front, where the rules have one.",
-  }),
-};
-
-export const CircuitFromNameplateResultVoltageDropShape: Shape = {
-  type: "CircuitFromNameplateResultVoltageDrop",
-  fields: {
-    running: VoltageDropShape,
-    "starting?": VoltageDropShape,
-    limit: "ratio",
-    longestRun: "length",
-    "conductorWithinLimit?": {
-      words: [
-        "14 AWG",
-        "12 AWG",
-        "10 AWG",
-        "8 AWG",
-        "6 AWG",
-        "4 AWG",
-        "3 AWG",
-        "2 AWG",
-        "1 AWG",
-        "1/0 AWG",
-        "2/0 AWG",
-        "3/0 AWG",
-        "4/0 AWG",
-        "250 kcmil",
-        "1 mm²",
-        "1.5 mm²",
-        "2.5 mm²",
-        "4 mm²",
-        "6 mm²",
-        "10 mm²",
-        "16 mm²",
-        "25 mm²",
-        "35 mm²",
-        "50 mm²",
-        "1.6 mm",
-        "2.0 mm",
-        "2.6 mm",
-        "5.5 mm²",
-        "8 mm²",
-        "14 mm²",
-      ],
-    },
   },
-};
+}));
 
-export const CircuitFromNameplateResultShape: Shape = {
+export const CircuitFromNameplateResultVoltageDropShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "CircuitFromNameplateResultVoltageDrop",
+    fields: {
+      running: VoltageDropShape(),
+      "starting?": VoltageDropShape(),
+      limit: "ratio",
+      longestRun: "length",
+      "conductorWithinLimit?": {
+        words: [
+          "14 AWG",
+          "12 AWG",
+          "10 AWG",
+          "8 AWG",
+          "6 AWG",
+          "4 AWG",
+          "3 AWG",
+          "2 AWG",
+          "1 AWG",
+          "1/0 AWG",
+          "2/0 AWG",
+          "3/0 AWG",
+          "4/0 AWG",
+          "250 kcmil",
+          "1 mm²",
+          "1.5 mm²",
+          "2.5 mm²",
+          "4 mm²",
+          "6 mm²",
+          "10 mm²",
+          "16 mm²",
+          "25 mm²",
+          "35 mm²",
+          "50 mm²",
+          "1.6 mm",
+          "2.0 mm",
+          "2.6 mm",
+          "5.5 mm²",
+          "8 mm²",
+          "14 mm²",
+        ],
+      },
+    },
+  }),
+);
+
+export const CircuitFromNameplateResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CircuitFromNameplateResult",
   fields: {
     rules: "text",
-    device: CircuitFromNameplateResultDeviceShape,
-    "conductor?": MinimumConductorResultShape,
-    "fittedConductor?": MinimumConductorResultShape,
-    "fittedWhip?": MinimumConductorResultShape,
-    "equipmentGrounding?": EquipmentGroundingResultShape,
-    disconnect: RequiredDisconnectShape,
+    device: CircuitFromNameplateResultDeviceShape(),
+    "conductor?": MinimumConductorResultShape(),
+    "fittedConductor?": MinimumConductorResultShape(),
+    "fittedWhip?": MinimumConductorResultShape(),
+    "equipmentGrounding?": EquipmentGroundingResultShape(),
+    disconnect: RequiredDisconnectShape(),
     "residualCurrent?": "current",
-    "voltageDrop?": CircuitFromNameplateResultVoltageDropShape,
+    "voltageDrop?": CircuitFromNameplateResultVoltageDropShape(),
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": {
       words: [
@@ -1660,22 +1673,22 @@ export const CircuitFromNameplateResultShape: Shape = {
         "disconnect-fuse",
       ],
     },
-    reasons: { list: CircuitProtectionStatementShape },
-    assumptions: { list: CircuitProtectionStatementShape },
-    cautions: { list: NameplateAssessmentCautionsItemShape },
-    "actions?": { list: CircuitProtectionStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: CircuitProtectionStatementShape() },
+    assumptions: { list: CircuitProtectionStatementShape() },
+    cautions: { list: NameplateAssessmentCautionsItemShape() },
+    "actions?": { list: CircuitProtectionStatementShape() },
+    sources: { list: CitationShape() },
   },
-};
+}));
 
-export const CompareSuppliesInputShape: Shape = {
+export const CompareSuppliesInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CompareSuppliesInput",
   fields: {
     rules: byRules,
     power: "power",
     "powerFactor?": "number",
-    supplies: { list: SupplyShape },
-    wiring: { either: [AwgWiringShape, MetricWiringShape] },
+    supplies: { list: SupplyShape() },
+    wiring: { either: [AwgWiringShape(), MetricWiringShape()] },
     "conductor?": {
       words: [
         "14 AWG",
@@ -1711,70 +1724,70 @@ export const CompareSuppliesInputShape: Shape = {
       ],
     },
   },
-  docs: () => ({
+  docs: {
     rules: "The rule set.",
     power: "Power of the load.",
     powerFactor: "Its power factor.",
     supplies: "The supplies to compare.",
     wiring: "How the cable runs.",
     conductor: "One conductor on which all supplies are compared.",
-  }),
-};
+  },
+}));
 
-export const CompareSuppliesResultItemShape: Shape = {
+export const CompareSuppliesResultItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CompareSuppliesResultItem",
   fields: {
-    supply: SupplyShape,
-    connection: ConnectionShape,
+    supply: SupplyShape(),
+    connection: ConnectionShape(),
     current: "current",
     ampacity: "current",
-    conductor: MinimumConductorResultShape,
-    "drop?": VoltageDropShape,
-    "dropWithSameConductor?": VoltageDropShape,
+    conductor: MinimumConductorResultShape(),
+    "drop?": VoltageDropShape(),
+    "dropWithSameConductor?": VoltageDropShape(),
   },
-};
+}));
 
-export const CompressorProtectionInputShape: Shape = {
+export const CompressorProtectionInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CompressorProtectionInput",
-  fields: { rules: byRules, loads: { list: LoadShape } },
-  docs: () => ({ rules: "The rule set.", loads: "What the circuit feeds." }),
-};
+  fields: { rules: byRules, loads: { list: LoadShape() } },
+  docs: { rules: "The rule set.", loads: "What the circuit feeds." },
+}));
 
-export const ProtectionCeilingShape: Shape = {
+export const ProtectionCeilingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ProtectionCeiling",
   fields: { calculated: "current", rating: "current" },
-  docs: () => ({
+  docs: {
     "": "A ceiling and the standard size under it.",
     calculated: "The ceiling, unrounded.",
     rating:
       "Largest standard size that does not exceed it; not required to be below the smallest of the rules.",
-  }),
-};
+  },
+}));
 
-export const CompressorProtectionShape: Shape = {
+export const CompressorProtectionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CompressorProtection",
-  fields: { normal: ProtectionCeilingShape, "ifItWillNotStart?": ProtectionCeilingShape },
-  docs: () => ({
+  fields: { normal: ProtectionCeilingShape(), "ifItWillNotStart?": ProtectionCeilingShape() },
+  docs: {
     "": "Ceilings of the protection of a compressor circuit.",
     normal:
       "The first choice: 175 % of the rated-load current, or 50 % of the locked-rotor current.",
     ifItWillNotStart:
       "Where the compressor will not start on it: 225 %; left out where the rules have no such step.",
-  }),
-};
+  },
+}));
 
-export const NameplateFromPartsInputShape: Shape = {
+export const NameplateFromPartsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateFromPartsInput",
-  fields: { loads: { list: LoadShape }, "standard?": { words: ["UL 1995", "UL 60335-2-40"] } },
-};
+  fields: { loads: { list: LoadShape() }, "standard?": { words: ["UL 1995", "UL 60335-2-40"] } },
+}));
 
-export const TripBandInputShape: Shape = {
+export const TripBandInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TripBandInput",
   fields: { rules: byRules, rating: "current", curve: { words: ["B", "C", "D"] } },
-  docs: () => ({ rules: "The rule set.", rating: "Rating of the breaker.", curve: "Its curve." }),
-};
+  docs: { rules: "The rule set.", rating: "Rating of the breaker.", curve: "Its curve." },
+}));
 
-export const TripBandShape: Shape = {
+export const TripBandShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TripBand",
   fields: {
     noTrip: "current",
@@ -1782,11 +1795,11 @@ export const TripBandShape: Shape = {
     instantaneousFrom: "current",
     instantaneousTo: "current",
   },
-  docs: () => ({
+  docs: {
     "": "Currents of a breaker's characteristic.",
     noTrip: "Does not trip within the conventional time (1 h up to 63 A).",
     trip: "Trips within the conventional time.",
     instantaneousFrom: "Does not trip at once below this.",
     instantaneousTo: "Trips at once above this.",
-  }),
-};
+  },
+}));

@@ -270,7 +270,7 @@ export const compareSuppliesResult: Codec<ResultOf<typeof compareSupplies>> =
   /* @__PURE__ */ codecOf({
     id: "compareSuppliesResult",
     name: "result",
-    shape: { list: CompareSuppliesResultItemShape },
+    shape: () => ({ list: CompareSuppliesResultItemShape() }),
   });
 
 /** JSON of what `compressorProtection` takes. Source: the library's own format. */
@@ -311,7 +311,7 @@ export const minimumCircuitAmpacityInput: Codec<InputOf<typeof minimumCircuitAmp
   /* @__PURE__ */ codecOf({
     id: "minimumCircuitAmpacityInput",
     name: "loads",
-    shape: { list: LoadShape },
+    shape: () => ({ list: LoadShape() }),
   });
 
 /** JSON of what `maximumOvercurrentProtection` takes. Source: the library's own format. */
@@ -320,7 +320,7 @@ export const maximumOvercurrentProtectionInput: Codec<
 > = /* @__PURE__ */ codecOf({
   id: "maximumOvercurrentProtectionInput",
   name: "loads",
-  shape: { list: LoadShape },
+  shape: () => ({ list: LoadShape() }),
 });
 
 /** JSON of what `tripBand` takes. Source: the library's own format. */

@@ -1,8 +1,7 @@
 // Which shapes have the types of commissioning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import {
-  NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
   NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
   SafetyStatements,
   VerbatimShape,
@@ -30,11 +29,11 @@ import {
   ServiceReadingAssessmentShape,
 } from "./operating-check.shapes.ts";
 import { LogAssessmentShape, TwoReadingAssessmentShape } from "./pressure-test.shapes.ts";
-import { CitationShape } from "./refrigerants.shapes.ts";
+import { CitationShape, NamedCheckOfChargeByGaugeAssessment2Shape } from "./refrigerants.shapes.ts";
 import { SupplyVoltageAssessmentShape } from "./supply-voltage.shapes.ts";
 import { VacuumDecayAssessmentShape } from "./vacuum-decay.shapes.ts";
 
-export const PlacedShape: Shape = {
+export const PlacedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Placed",
   fields: {
     code: "text",
@@ -42,10 +41,10 @@ export const PlacedShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
@@ -66,16 +65,16 @@ export const PlacedShape: Shape = {
     },
     "part?": "text",
   },
-  docs: () => ({
+  docs: {
     "": "A statement of a verdict on an installation, with the step and the part of the record of which it speaks.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     step: "The step; missing where it is about the whole record.",
     part: "Path of the part, such as joints[0].",
-  }),
-};
+  },
+}));
 
-export const PlacedCautionShape: Shape = {
+export const PlacedCautionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PlacedCaution",
   fields: {
     "step?": {
@@ -99,26 +98,26 @@ export const PlacedCautionShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
     "kind?": { words: ["finding", "danger", "governing"] },
   },
-  docs: () => ({
+  docs: {
     "": "A caution with its place.",
     step: "The step; missing where it is about the whole record.",
     part: "Path of the part, such as joints[0].",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
+  },
+}));
 
-export const StepNameShape: Shape = {
+export const StepNameShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StepName",
   words: [
     "line-run",
@@ -133,29 +132,29 @@ export const StepNameShape: Shape = {
     "drain",
     "operation",
   ],
-};
+}));
 
-export const StepStateShape: Shape = {
+export const StepStateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StepState",
   words: ["done", "partial", "missing", "not-applicable"],
-};
+}));
 
-export const OptionalStepShape: Shape = {
+export const OptionalStepShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OptionalStep",
   words: ["line-run", "joints", "room-limit", "drain"],
-};
+}));
 
-export const WaiverShape: Shape = {
+export const WaiverShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Waiver",
   fields: {
-    step: OptionalStepShape,
+    step: OptionalStepShape(),
     "reason?": { words: ["factory-line-set", "existing-lines", "no-enclosed-room", "heats-only"] },
     "run?": "text",
     "note?": "text",
     by: "text",
     at: "time",
   },
-  docs: () => ({
+  docs: {
     "": "The word of a person that a step does not apply to this installation. It never makes the step pass: the assessment lists it among its first reasons and its assumptions.",
     step: "Which step.",
     reason:
@@ -164,10 +163,10 @@ export const WaiverShape: Shape = {
     note: "More about it, in one's own words; kept, never judged.",
     by: "Name of who declares it; a letter or a digit at least.",
     at: "When.",
-  }),
-};
+  },
+}));
 
-export const CommissioningNotRecordedFieldsItemShape: Shape = {
+export const CommissioningNotRecordedFieldsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningNotRecordedFieldsItem",
   words: [
     "commissioning.field.charge",
@@ -676,9 +675,9 @@ export const CommissioningNotRecordedFieldsItemShape: Shape = {
     "commissioning.field.history.path",
     "commissioning.field.history.previous",
   ],
-};
+}));
 
-export const CommissioningWaiverShape: Shape = {
+export const CommissioningWaiverShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningWaiver",
   words: [
     "commissioning.waiver.factory-line-set",
@@ -686,23 +685,23 @@ export const CommissioningWaiverShape: Shape = {
     "commissioning.waiver.no-enclosed-room",
     "commissioning.waiver.heats-only",
   ],
-};
+}));
 
-export const CommissioningConstructionShape: Shape = {
+export const CommissioningConstructionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningConstruction",
   words: ["commissioning.construction.quick-connect", "commissioning.construction.monobloc"],
-};
+}));
 
-export const CommissioningHoldShape: Shape = {
+export const CommissioningHoldShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningHold",
   words: [
     "commissioning.hold.open-valves",
     "commissioning.hold.add-charge",
     "commissioning.hold.power-on",
   ],
-};
+}));
 
-export const CommissioningStepShape: Shape = {
+export const CommissioningStepShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningStep",
   words: [
     "commissioning.step.charge",
@@ -717,59 +716,59 @@ export const CommissioningStepShape: Shape = {
     "commissioning.step.drain",
     "commissioning.step.operation",
   ],
-};
+}));
 
-export const CommissioningLineShape: Shape = {
+export const CommissioningLineShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningLine",
   words: ["commissioning.line.liquid", "commissioning.line.vapor"],
-};
+}));
 
-export const CommissioningStandingShape: Shape = {
+export const CommissioningStandingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningStanding",
   words: [
     "commissioning.standing.common-practice",
     "commissioning.standing.adopted-code",
     "commissioning.standing.manufacturer",
   ],
-};
+}));
 
-export const CommissioningModeShape: Shape = {
+export const CommissioningModeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningMode",
   words: ["commissioning.mode.cooling", "commissioning.mode.heating"],
-};
+}));
 
-export const CommissioningStatements: StatementTable = {
+export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "commissioning.above-marked-pressure": { pressure: "gaugePressure", limit: "gaugePressure" },
   "commissioning.above-maximum-charge": { total: "mass", most: "mass" },
   "commissioning.added-large": { added: "mass", charge: "mass" },
   "commissioning.air-difference-outside": {
-    mode: CommissioningModeShape,
+    mode: CommissioningModeShape(),
     difference: "temperatureDifference",
     low: "temperatureDifference",
     high: "temperatureDifference",
   },
   "commissioning.air-difference-too-close": {
-    mode: CommissioningModeShape,
+    mode: CommissioningModeShape(),
     difference: "temperatureDifference",
     low: "temperatureDifference",
     high: "temperatureDifference",
   },
   "commissioning.air-difference-within": {
-    mode: CommissioningModeShape,
+    mode: CommissioningModeShape(),
     difference: "temperatureDifference",
     low: "temperatureDifference",
     high: "temperatureDifference",
   },
   "commissioning.air-proves-no-charge": {},
   "commissioning.air-the-other-way": {
-    mode: CommissioningModeShape,
+    mode: CommissioningModeShape(),
     difference: "temperatureDifference",
   },
   "commissioning.allowed-drop-large": { limit: "pressureDifference" },
   "commissioning.altitude-odd": { altitude: "length" },
-  "commissioning.amended": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.amended": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
   "commissioning.area-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "area",
     low: "area",
     high: "area",
@@ -779,56 +778,56 @@ export const CommissioningStatements: StatementTable = {
     altitude: "length",
     usual: "absolutePressure",
   },
-  "commissioning.begun-before-work": { read: VerbatimShape, at: VerbatimShape },
+  "commissioning.begun-before-work": { read: VerbatimShape(), at: VerbatimShape() },
   "commissioning.blend-fed-as-liquid": {},
   "commissioning.blend-fed-as-vapor": {},
   "commissioning.brazed-with-nitrogen": {},
   "commissioning.brazed-without-nitrogen": {},
   "commissioning.bring-indoor-units-closer": { most: "length" },
   "commissioning.calibrated-afterwards": {
-    instrument: CommissioningNotRecordedFieldsItemShape,
-    on: VerbatimShape,
-    at: VerbatimShape,
+    instrument: CommissioningNotRecordedFieldsItemShape(),
+    on: VerbatimShape(),
+    at: VerbatimShape(),
   },
   "commissioning.calibration-expired": {
-    instrument: CommissioningNotRecordedFieldsItemShape,
-    due: VerbatimShape,
-    at: VerbatimShape,
+    instrument: CommissioningNotRecordedFieldsItemShape(),
+    due: VerbatimShape(),
+    at: VerbatimShape(),
   },
   "commissioning.calibration-taken-for-granted": {
-    fields: { list: CommissioningNotRecordedFieldsItemShape },
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
   },
   "commissioning.capacity-odd": { capacity: "power", rated: "current", voltage: "voltage" },
   "commissioning.ceiling-odd": { height: "length", low: "length", high: "length" },
   "commissioning.clear-drain": {},
   "commissioning.construction-contradicted": {
-    construction: CommissioningConstructionShape,
-    field: CommissioningNotRecordedFieldsItemShape,
+    construction: CommissioningConstructionShape(),
+    field: CommissioningNotRecordedFieldsItemShape(),
   },
   "commissioning.correct-charge": { asked: "mass", tolerance: "mass" },
   "commissioning.correct-construction": {},
-  "commissioning.correct-field": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.correct-field": { field: CommissioningNotRecordedFieldsItemShape() },
   "commissioning.cover-run": {
-    run: { either: ["quantity", VerbatimShape, "text", "number"] },
-    step: CommissioningStepShape,
+    run: { either: ["quantity", VerbatimShape(), "text", "number"] },
+    step: CommissioningStepShape(),
   },
   "commissioning.current-above-ampacity": { current: "current", most: "current" },
   "commissioning.current-odd": { current: "current", low: "current", rated: "current" },
   "commissioning.current-within": { current: "current", low: "current", rated: "current" },
   "commissioning.done-before-proof": {
-    hold: CommissioningHoldShape,
-    at: VerbatimShape,
-    proof: VerbatimShape,
+    hold: CommissioningHoldShape(),
+    at: VerbatimShape(),
+    proof: VerbatimShape(),
   },
   "commissioning.done-without-proof": {
-    hold: CommissioningHoldShape,
-    steps: { list: CommissioningStepShape },
+    hold: CommissioningHoldShape(),
+    steps: { list: CommissioningStepShape() },
   },
   "commissioning.drain-falls-straight": {},
   "commissioning.drain-steep": { slope: "ratio", usual: "ratio" },
   "commissioning.entered-twice": {
-    field: CommissioningNotRecordedFieldsItemShape,
-    value: VerbatimShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
+    value: VerbatimShape(),
   },
   "commissioning.exact-scale": {},
   "commissioning.factory-charge-is-maximum": { charge: "mass", most: "mass" },
@@ -838,58 +837,65 @@ export const CommissioningStatements: StatementTable = {
     low: "mass",
     high: "mass",
   },
-  "commissioning.falls-away": { construction: CommissioningConstructionShape },
+  "commissioning.falls-away": { construction: CommissioningConstructionShape() },
   "commissioning.fewer-joints-than-ends": { count: "number" },
   "commissioning.finish-first": {
-    hold: CommissioningHoldShape,
-    steps: { list: CommissioningStepShape },
+    hold: CommissioningHoldShape(),
+    steps: { list: CommissioningStepShape() },
   },
-  "commissioning.grounding-thick": { grounding: VerbatimShape, conductor: VerbatimShape },
+  "commissioning.grounding-thick": { grounding: VerbatimShape(), conductor: VerbatimShape() },
   "commissioning.heed-drain": {},
   "commissioning.heed-gauges": {},
   "commissioning.heed-nitrogen": {},
   "commissioning.heed-refrigerant": {},
   "commissioning.heed-voltage": {},
-  "commissioning.held": { hold: CommissioningHoldShape, steps: { list: CommissioningStepShape } },
+  "commissioning.held": {
+    hold: CommissioningHoldShape(),
+    steps: { list: CommissioningStepShape() },
+  },
   "commissioning.held-long-enough": { held: "duration", required: "duration" },
   "commissioning.held-too-short": { held: "duration", required: "duration" },
   "commissioning.hold-longer": { required: "duration" },
   "commissioning.indoor-lift-above": { lift: "length", most: "length" },
   "commissioning.indoor-lift-too-close": { lift: "length", most: "length" },
   "commissioning.indoor-lift-within": { lift: "length", most: "length" },
-  "commissioning.instrument-coarse": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.instrument-coarse": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
+  },
   "commissioning.instrument-without-error": {
-    fields: { list: CommissioningNotRecordedFieldsItemShape },
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
   },
   "commissioning.joint-defect": {},
   "commissioning.joint-inspected": {},
-  "commissioning.joint-recorded-twice": { joints: { list: { either: [VerbatimShape, "number"] } } },
+  "commissioning.joint-recorded-twice": {
+    joints: { list: { either: [VerbatimShape(), "number"] } },
+  },
   "commissioning.joints-complete": { count: "number" },
   "commissioning.joints-incomplete": { recorded: "number", count: "number" },
-  "commissioning.joints-undated": { joints: { list: { either: [VerbatimShape, "number"] } } },
+  "commissioning.joints-undated": { joints: { list: { either: [VerbatimShape(), "number"] } } },
   "commissioning.length-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "length",
     low: "length",
     high: "length",
   },
   "commissioning.lift-above-length": { lift: "length", length: "length" },
   "commissioning.line-other-than-port": {
-    line: CommissioningLineShape,
+    line: CommissioningLineShape(),
     diameter: "length",
-    port: VerbatimShape,
+    port: VerbatimShape(),
   },
   "commissioning.line-with-adapter": {
-    line: CommissioningLineShape,
+    line: CommissioningLineShape(),
     diameter: "length",
-    port: VerbatimShape,
+    port: VerbatimShape(),
   },
   "commissioning.lines-swapped": { liquid: "length", vapor: "length" },
   "commissioning.log-copied": {},
   "commissioning.lower-pressure": { limit: "gaugePressure" },
-  "commissioning.manual-silent": { standing: CommissioningStandingShape },
+  "commissioning.manual-silent": { standing: CommissioningStandingShape() },
   "commissioning.mass-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "mass",
     low: "mass",
     high: "mass",
@@ -897,74 +903,77 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.measure-runs-better": {},
   "commissioning.near-maximum-charge": { total: "mass", most: "mass" },
   "commissioning.no-flare-of-line": {
-    line: CommissioningLineShape,
+    line: CommissioningLineShape(),
     diameter: "length",
-    tubes: { list: VerbatimShape },
+    tubes: { list: VerbatimShape() },
   },
   "commissioning.not-at-full-speed": {},
-  "commissioning.not-recorded": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.not-recorded": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
   "commissioning.not-signed": {},
   "commissioning.older-than-a-year": {
-    fields: { list: CommissioningNotRecordedFieldsItemShape },
-    field: CommissioningNotRecordedFieldsItemShape,
-    at: VerbatimShape,
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
+    field: CommissioningNotRecordedFieldsItemShape(),
+    at: VerbatimShape(),
   },
-  "commissioning.older-than-work": { read: VerbatimShape, at: VerbatimShape },
-  "commissioning.opened-long-after-evacuation": { opened: VerbatimShape, evacuated: VerbatimShape },
-  "commissioning.order-not-shown": { hold: CommissioningHoldShape },
-  "commissioning.pass-rules": { rules: VerbatimShape },
+  "commissioning.older-than-work": { read: VerbatimShape(), at: VerbatimShape() },
+  "commissioning.opened-long-after-evacuation": {
+    opened: VerbatimShape(),
+    evacuated: VerbatimShape(),
+  },
+  "commissioning.order-not-shown": { hold: CommissioningHoldShape() },
+  "commissioning.pass-rules": { rules: VerbatimShape() },
   "commissioning.pass-what-is-on-file": {},
   "commissioning.power-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "power",
     low: "power",
     high: "power",
   },
   "commissioning.pre-charged-above-longest": { preCharged: "length", longest: "length" },
   "commissioning.pressure-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "gaugePressure",
     low: "gaugePressure",
     high: "gaugePressure",
   },
   "commissioning.protection-far-above-ampacity": { protection: "current", ampacity: "current" },
-  "commissioning.put-right": { hold: CommissioningHoldShape },
+  "commissioning.put-right": { hold: CommissioningHoldShape() },
   "commissioning.rated-above-ampacity": { rated: "current", ampacity: "current" },
   "commissioning.rated-as-ampacity": { rated: "current" },
   "commissioning.read-air-again": {},
   "commissioning.read-current-again": {},
   "commissioning.record-each-joint": { count: "number" },
-  "commissioning.record-fields": { fields: { list: CommissioningNotRecordedFieldsItemShape } },
+  "commissioning.record-fields": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
   "commissioning.recover-and-charge-anew": {},
   "commissioning.recover-down-to": { most: "mass" },
-  "commissioning.released": { hold: CommissioningHoldShape },
+  "commissioning.released": { hold: CommissioningHoldShape() },
   "commissioning.released-by-declaration": {
-    hold: CommissioningHoldShape,
-    steps: { list: CommissioningStepShape },
+    hold: CommissioningHoldShape(),
+    steps: { list: CommissioningStepShape() },
   },
   "commissioning.remake-joint": {},
-  "commissioning.repeat-step": { step: CommissioningStepShape },
+  "commissioning.repeat-step": { step: CommissioningStepShape() },
   "commissioning.room-height-odd": { height: "length", low: "length", high: "length" },
-  "commissioning.rules-not-passed": { rules: VerbatimShape },
+  "commissioning.rules-not-passed": { rules: VerbatimShape() },
   "commissioning.run-at-full-speed": {},
   "commissioning.run-not-covered": {
-    run: { either: ["quantity", VerbatimShape, "text", "number"] },
+    run: { either: ["quantity", VerbatimShape(), "text", "number"] },
   },
   "commissioning.see-filter-and-fan": {},
-  "commissioning.see-joints-of-line": { line: CommissioningLineShape },
+  "commissioning.see-joints-of-line": { line: CommissioningLineShape() },
   "commissioning.see-which-line": {},
   "commissioning.shorten-runs": { most: "length" },
   "commissioning.signed-before-change": {
-    fields: { list: CommissioningNotRecordedFieldsItemShape },
-    name: VerbatimShape,
-    at: VerbatimShape,
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
+    name: VerbatimShape(),
+    at: VerbatimShape(),
   },
   "commissioning.state-air-difference": {},
-  "commissioning.state-times": { hold: CommissioningHoldShape },
+  "commissioning.state-times": { hold: CommissioningHoldShape() },
   "commissioning.state-tolerance": {},
   "commissioning.stop-and-find-current": {},
   "commissioning.temperature-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "temperature",
     low: "temperature",
     high: "temperature",
@@ -977,21 +986,21 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.test-below-refrigerant": {
     pressure: "gaugePressure",
     own: "gaugePressure",
-    refrigerant: VerbatimShape,
+    refrigerant: VerbatimShape(),
     temperature: "temperature",
   },
   "commissioning.test-higher": { limit: "gaugePressure" },
   "commissioning.test-pressure-reached": { pressure: "gaugePressure", limit: "gaugePressure" },
   "commissioning.test-pressure-too-low": { pressure: "gaugePressure", limit: "gaugePressure" },
-  "commissioning.tested-again": { step: CommissioningStepShape, tests: "number" },
+  "commissioning.tested-again": { step: CommissioningStepShape(), tests: "number" },
   "commissioning.tolerance-too-wide": { tolerance: "mass", whole: "mass" },
   "commissioning.too-few-entries": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     count: "number",
     limit: "number",
   },
   "commissioning.too-many-entries": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     count: "number",
     limit: "number",
   },
@@ -1001,60 +1010,64 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.total-length-within": { total: "length", most: "length" },
   "commissioning.unit-high": { height: "length", usual: "length" },
   "commissioning.unit-unknown": {},
-  "commissioning.unknown-run": { run: VerbatimShape },
-  "commissioning.unusable-part": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.unknown-run": { run: VerbatimShape() },
+  "commissioning.unusable-part": { field: CommissioningNotRecordedFieldsItemShape() },
   "commissioning.unusable-value": {
-    field: CommissioningNotRecordedFieldsItemShape,
-    value: { either: ["quantity", VerbatimShape, "number"] },
+    field: CommissioningNotRecordedFieldsItemShape(),
+    value: { either: ["quantity", VerbatimShape(), "number"] },
   },
   "commissioning.usual-air-difference": {
     low: "temperatureDifference",
     high: "temperatureDifference",
   },
   "commissioning.value-not-above": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: { either: ["quantity", "number"] },
     limit: { either: ["quantity", "number"] },
   },
   "commissioning.value-not-below": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: { either: ["quantity", "number"] },
     limit: { either: ["quantity", "number"] },
   },
   "commissioning.value-too-high": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: { either: ["quantity", "number"] },
     limit: { either: ["quantity", "number"] },
   },
   "commissioning.value-too-low": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: { either: ["quantity", "number"] },
     limit: { either: ["quantity", "number"] },
   },
-  "commissioning.valves-opened": { at: VerbatimShape },
+  "commissioning.valves-opened": { at: VerbatimShape() },
   "commissioning.volume-odd": {
-    field: CommissioningNotRecordedFieldsItemShape,
+    field: CommissioningNotRecordedFieldsItemShape(),
     value: "volume",
     low: "volume",
     high: "volume",
   },
-  "commissioning.waived": { by: VerbatimShape, at: VerbatimShape, why: CommissioningWaiverShape },
+  "commissioning.waived": {
+    by: VerbatimShape(),
+    at: VerbatimShape(),
+    why: CommissioningWaiverShape(),
+  },
   "commissioning.waived-by-nobody": {},
   "commissioning.waived-for-run": {
-    run: VerbatimShape,
-    by: VerbatimShape,
-    at: VerbatimShape,
-    why: CommissioningWaiverShape,
+    run: VerbatimShape(),
+    by: VerbatimShape(),
+    at: VerbatimShape(),
+    why: CommissioningWaiverShape(),
   },
   "commissioning.waived-twice": {},
-  "commissioning.waiver-contradicted": { field: CommissioningNotRecordedFieldsItemShape },
+  "commissioning.waiver-contradicted": { field: CommissioningNotRecordedFieldsItemShape() },
   "commissioning.waiver-does-not-fit": {
-    reason: CommissioningWaiverShape,
-    fits: CommissioningWaiverShape,
+    reason: CommissioningWaiverShape(),
+    fits: CommissioningWaiverShape(),
   },
   "commissioning.waiver-needs-a1": {},
   "commissioning.waiver-needs-heating-only": {},
-  "commissioning.waiver-without-reason": { fits: CommissioningWaiverShape },
+  "commissioning.waiver-without-reason": { fits: CommissioningWaiverShape() },
   "commissioning.water-did-not-drain": {},
   "commissioning.water-drained": {},
   "commissioning.weigh-better": {},
@@ -1064,30 +1077,30 @@ export const CommissioningStatements: StatementTable = {
   "commissioning.withdraw-waiver": {},
   "commissioning.within-marked-pressure": { pressure: "gaugePressure", limit: "gaugePressure" },
   "commissioning.zones-mixed": {},
-};
+}));
 
-export const OwnVerdictReasonsItemShape: Shape = {
+export const OwnVerdictReasonsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OwnVerdictReasonsItem",
-  statements: [SafetyStatements, CommissioningStatements],
-};
+  statements: [SafetyStatements(), CommissioningStatements()],
+}));
 
-export const OwnVerdictCautionsItemShape: Shape = {
+export const OwnVerdictCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OwnVerdictCautionsItem",
-  statements: [SafetyStatements, CommissioningStatements],
+  statements: [SafetyStatements(), CommissioningStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const OwnVerdictShape: Shape = {
+export const OwnVerdictShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OwnVerdict",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: OwnVerdictReasonsItemShape },
-    assumptions: { list: OwnVerdictReasonsItemShape },
-    cautions: { list: OwnVerdictCautionsItemShape },
-    "actions?": { list: OwnVerdictReasonsItemShape },
-    sources: { list: CitationShape },
+    reasons: { list: OwnVerdictReasonsItemShape() },
+    assumptions: { list: OwnVerdictReasonsItemShape() },
+    cautions: { list: OwnVerdictCautionsItemShape() },
+    "actions?": { list: OwnVerdictReasonsItemShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict of a check that this module makes by itself.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -1096,870 +1109,579 @@ export const OwnVerdictShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfRulesShape: Shape = {
+export const NamedCheckOfRulesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfRules",
-  fields: { name: { words: ["rules"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["rules"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfLineRunShape: Shape = {
+export const NamedCheckOfLineRunShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfLineRun",
-  fields: { name: { words: ["line-run"] }, path: "text", assessment: LineRunAssessmentShape },
-  docs: () => ({
+  fields: { name: { words: ["line-run"] }, path: "text", assessment: LineRunAssessmentShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfPressureTestShape: Shape = {
+export const NamedCheckOfPressureTestShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfPressureTest",
   fields: {
     name: { words: ["pressure-test"] },
     path: "text",
-    assessment: { either: [LogAssessmentShape, TwoReadingAssessmentShape] },
+    assessment: { either: [LogAssessmentShape(), TwoReadingAssessmentShape()] },
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfCircuitShape: Shape = {
+export const NamedCheckOfCircuitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfCircuit",
   fields: {
     name: { words: ["circuit"] },
     path: "text",
-    assessment: CircuitFromNameplateResultShape,
+    assessment: CircuitFromNameplateResultShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfLineSizesShape: Shape = {
+export const NamedCheckOfLineSizesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfLineSizes",
-  fields: { name: { words: ["line-sizes"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["line-sizes"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfTotalLengthShape: Shape = {
+export const NamedCheckOfTotalLengthShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfTotalLength",
-  fields: { name: { words: ["total-length"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["total-length"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfIndoorLiftShape: Shape = {
+export const NamedCheckOfIndoorLiftShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfIndoorLift",
-  fields: { name: { words: ["indoor-lift"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["indoor-lift"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfFlareTorqueShape: Shape = {
+export const NamedCheckOfFlareTorqueShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfFlareTorque",
   fields: {
     name: { words: ["flare-torque"] },
     path: "text",
-    assessment: FlareTorqueAssessmentShape,
+    assessment: FlareTorqueAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfFlareTurnShape: Shape = {
+export const NamedCheckOfFlareTurnShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfFlareTurn",
   fields: {
     name: { words: ["flare-turn"] },
     path: "text",
-    assessment: FlareAssessmentOfAngleFlareTorqueCauseShape,
+    assessment: FlareAssessmentOfAngleFlareTorqueCauseShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfFlareDiameterShape: Shape = {
+export const NamedCheckOfFlareDiameterShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfFlareDiameter",
   fields: {
     name: { words: ["flare-diameter"] },
     path: "text",
-    assessment: FlareAssessmentOfLengthFlareDiameterCauseShape,
+    assessment: FlareAssessmentOfLengthFlareDiameterCauseShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfFlareWallShape: Shape = {
+export const NamedCheckOfFlareWallShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfFlareWall",
   fields: {
     name: { words: ["flare-wall"] },
     path: "text",
-    assessment: FlareAssessmentOfLengthWallTooThinShape,
+    assessment: FlareAssessmentOfLengthWallTooThinShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfBrazedJointShape: Shape = {
+export const NamedCheckOfBrazedJointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfBrazedJoint",
-  fields: { name: { words: ["brazed-joint"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["brazed-joint"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfPressedJointShape: Shape = {
+export const NamedCheckOfPressedJointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfPressedJoint",
-  fields: { name: { words: ["pressed-joint"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["pressed-joint"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfCouplingJointShape: Shape = {
+export const NamedCheckOfCouplingJointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfCouplingJoint",
-  fields: { name: { words: ["coupling-joint"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["coupling-joint"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfJointInspectedShape: Shape = {
+export const NamedCheckOfJointInspectedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfJointInspected",
-  fields: { name: { words: ["joint-inspected"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["joint-inspected"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfJointCountShape: Shape = {
+export const NamedCheckOfJointCountShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfJointCount",
-  fields: { name: { words: ["joint-count"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["joint-count"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfJointSizesShape: Shape = {
+export const NamedCheckOfJointSizesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfJointSizes",
-  fields: { name: { words: ["joint-sizes"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["joint-sizes"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfTestHoldShape: Shape = {
+export const NamedCheckOfTestHoldShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfTestHold",
-  fields: { name: { words: ["test-hold"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["test-hold"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfMarkedPressureShape: Shape = {
+export const NamedCheckOfMarkedPressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfMarkedPressure",
-  fields: { name: { words: ["marked-pressure"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["marked-pressure"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfTestPressureShape: Shape = {
+export const NamedCheckOfTestPressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfTestPressure",
-  fields: { name: { words: ["test-pressure"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["test-pressure"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfVacuumDecayShape: Shape = {
+export const NamedCheckOfVacuumDecayShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfVacuumDecay",
   fields: {
     name: { words: ["vacuum-decay"] },
     path: "text",
-    assessment: VacuumDecayAssessmentShape,
+    assessment: VacuumDecayAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfOrderShape: Shape = {
+export const NamedCheckOfOrderShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfOrder",
-  fields: { name: { words: ["order"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["order"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfRoomChargeShape: Shape = {
+export const NamedCheckOfRoomChargeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfRoomCharge",
-  fields: { name: { words: ["room-charge"] }, path: "text", assessment: RoomChargeAssessmentShape },
-  docs: () => ({
+  fields: {
+    name: { words: ["room-charge"] },
+    path: "text",
+    assessment: RoomChargeAssessmentShape(),
+  },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfRoomConcentrationShape: Shape = {
+export const NamedCheckOfRoomConcentrationShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfRoomConcentration",
   fields: {
     name: { words: ["room-concentration"] },
     path: "text",
-    assessment: ConcentrationAssessmentShape,
+    assessment: ConcentrationAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfAdditionalChargeShape: Shape = {
+export const NamedCheckOfAdditionalChargeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfAdditionalCharge",
   fields: {
     name: { words: ["additional-charge"] },
     path: "text",
-    assessment: ChargeAssessmentShape,
+    assessment: ChargeAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfChargeRateShape: Shape = {
+export const NamedCheckOfChargeRateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfChargeRate",
   fields: {
     name: { words: ["charge-rate"] },
     path: "text",
-    assessment: LiquidChargePlausibilityShape,
+    assessment: LiquidChargePlausibilityShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfWeighedChargeShape: Shape = {
+export const NamedCheckOfWeighedChargeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfWeighedCharge",
-  fields: { name: { words: ["weighed-charge"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["weighed-charge"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfFedAsLiquidShape: Shape = {
+export const NamedCheckOfFedAsLiquidShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfFedAsLiquid",
-  fields: { name: { words: ["fed-as-liquid"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["fed-as-liquid"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfValvesOpenedShape: Shape = {
+export const NamedCheckOfValvesOpenedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfValvesOpened",
-  fields: { name: { words: ["valves-opened"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["valves-opened"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfSupplyVoltageShape: Shape = {
+export const NamedCheckOfSupplyVoltageShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfSupplyVoltage",
   fields: {
     name: { words: ["supply-voltage"] },
     path: "text",
-    assessment: SupplyVoltageAssessmentShape,
+    assessment: SupplyVoltageAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfDrainSlopeShape: Shape = {
+export const NamedCheckOfDrainSlopeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfDrainSlope",
   fields: {
     name: { words: ["drain-slope"] },
     path: "text",
-    assessment: { either: [DrainSlopeAssessmentShape, OwnVerdictShape] },
+    assessment: { either: [DrainSlopeAssessmentShape(), OwnVerdictShape()] },
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfCondensatePumpShape: Shape = {
+export const NamedCheckOfCondensatePumpShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfCondensatePump",
   fields: {
     name: { words: ["condensate-pump"] },
     path: "text",
-    assessment: CondensatePumpAssessmentShape,
+    assessment: CondensatePumpAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfUnitPitchShape: Shape = {
+export const NamedCheckOfUnitPitchShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfUnitPitch",
   fields: {
     name: { words: ["unit-pitch"] },
     path: "text",
-    assessment: IndoorUnitPitchAssessmentShape,
+    assessment: IndoorUnitPitchAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfWaterDrainedShape: Shape = {
+export const NamedCheckOfWaterDrainedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfWaterDrained",
-  fields: { name: { words: ["water-drained"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["water-drained"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfServiceReadingShape: Shape = {
+export const NamedCheckOfServiceReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfServiceReading",
   fields: {
     name: { words: ["service-reading"] },
     path: "text",
-    assessment: ServiceReadingAssessmentShape,
+    assessment: ServiceReadingAssessmentShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem1Values",
-  fields: {},
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem1Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem1",
-  fields: {
-    code: { words: ["safety.others-govern"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
   },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
+}));
 
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem2",
-  fields: {
-    code: { words: ["safety.dry-nitrogen-only"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem3",
-  fields: {
-    code: { words: ["safety.regulator-and-relief"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem4",
-  fields: {
-    code: { words: ["safety.raise-in-stages"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem5",
-  fields: {
-    code: { words: ["safety.lowest-rating"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem6",
-  fields: {
-    code: { words: ["safety.nitrogen-suffocates"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem7",
-  fields: {
-    code: { words: ["safety.open-under-pressure"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem8",
-  fields: {
-    code: { words: ["safety.refrigerant-contact"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem9",
-  fields: {
-    code: { words: ["safety.flammable-refrigerant"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem10",
-  fields: {
-    code: { words: ["safety.toxic-refrigerant"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem11",
-  fields: {
-    code: { words: ["safety.refrigerant-suffocates"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem12",
-  fields: {
-    code: { words: ["safety.charge-tight-system"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem13",
-  fields: {
-    code: { words: ["safety.refrigerant-air-mixture"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem14",
-  fields: {
-    code: { words: ["safety.compressor-in-vacuum"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem15",
-  fields: {
-    code: { words: ["safety.line-voltage"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem16",
-  fields: {
-    code: { words: ["safety.meter-category"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem17",
-  fields: {
-    code: { words: ["safety.running-unit"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem18",
-  fields: {
-    code: { words: ["safety.work-at-height"] },
-    values: NamedCheckOfChargeByGaugeAssessment2CautionsItem1ValuesShape,
-    "kind?": { words: ["finding", "danger", "governing"] },
-  },
-  docs: () => ({
-    code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
-    values: "What stands in the sentence, by name.",
-    kind: "Whether it is found in this case, can hurt someone, or governs.",
-  }),
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2CautionsItemShape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2CautionsItem",
-  either: [
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem1Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem2Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem3Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem4Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem5Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem6Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem7Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem8Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem9Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem10Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem11Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem12Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem13Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem14Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem15Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem16Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem17Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem18Shape,
-    NamedCheckOfChargeByGaugeAssessment2CautionsItem19Shape,
-  ],
-};
-
-export const NamedCheckOfChargeByGaugeAssessment2Shape: Shape = {
-  type: "NamedCheckOfChargeByGaugeAssessment2",
-  fields: {
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": "text",
-    reasons: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
-    assumptions: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
-    cautions: { list: NamedCheckOfChargeByGaugeAssessment2CautionsItemShape },
-    "actions?": { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape },
-    sources: { list: CitationShape },
-  },
-};
-
-export const NamedCheckOfChargeByGaugeShape: Shape = {
+export const NamedCheckOfChargeByGaugeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfChargeByGauge",
   fields: {
     name: { words: ["charge-by-gauge"] },
     path: "text",
     assessment: {
-      either: [ChargeByGaugeAssessmentShape, NamedCheckOfChargeByGaugeAssessment2Shape],
+      either: [ChargeByGaugeAssessmentShape(), NamedCheckOfChargeByGaugeAssessment2Shape()],
     },
   },
-  docs: () => ({
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfAirDifferenceShape: Shape = {
+export const NamedCheckOfAirDifferenceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfAirDifference",
-  fields: { name: { words: ["air-difference"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["air-difference"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfRunningCurrentShape: Shape = {
+export const NamedCheckOfRunningCurrentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfRunningCurrent",
-  fields: { name: { words: ["running-current"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["running-current"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfCoverageShape: Shape = {
+export const NamedCheckOfCoverageShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfCoverage",
-  fields: { name: { words: ["coverage"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["coverage"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfPlausibilityShape: Shape = {
+export const NamedCheckOfPlausibilityShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfPlausibility",
-  fields: { name: { words: ["plausibility"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["plausibility"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const NamedCheckOfWaiverShape: Shape = {
+export const NamedCheckOfWaiverShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfWaiver",
-  fields: { name: { words: ["waiver"] }, path: "text", assessment: OwnVerdictShape },
-  docs: () => ({
+  fields: { name: { words: ["waiver"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
     "": "The check of one name.",
     name: "What was checked.",
     path: "Path of the part of the record that was checked.",
     assessment: "The verdict of the module, with all its own figures.",
-  }),
-};
+  },
+}));
 
-export const StepCheckShape: Shape = {
+export const StepCheckShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StepCheck",
   by: "name",
   cases: {
-    rules: NamedCheckOfRulesShape,
-    "line-run": NamedCheckOfLineRunShape,
-    "pressure-test": NamedCheckOfPressureTestShape,
-    circuit: NamedCheckOfCircuitShape,
-    "line-sizes": NamedCheckOfLineSizesShape,
-    "total-length": NamedCheckOfTotalLengthShape,
-    "indoor-lift": NamedCheckOfIndoorLiftShape,
-    "flare-torque": NamedCheckOfFlareTorqueShape,
-    "flare-turn": NamedCheckOfFlareTurnShape,
-    "flare-diameter": NamedCheckOfFlareDiameterShape,
-    "flare-wall": NamedCheckOfFlareWallShape,
-    "brazed-joint": NamedCheckOfBrazedJointShape,
-    "pressed-joint": NamedCheckOfPressedJointShape,
-    "coupling-joint": NamedCheckOfCouplingJointShape,
-    "joint-inspected": NamedCheckOfJointInspectedShape,
-    "joint-count": NamedCheckOfJointCountShape,
-    "joint-sizes": NamedCheckOfJointSizesShape,
-    "test-hold": NamedCheckOfTestHoldShape,
-    "marked-pressure": NamedCheckOfMarkedPressureShape,
-    "test-pressure": NamedCheckOfTestPressureShape,
-    "vacuum-decay": NamedCheckOfVacuumDecayShape,
-    order: NamedCheckOfOrderShape,
-    "room-charge": NamedCheckOfRoomChargeShape,
-    "room-concentration": NamedCheckOfRoomConcentrationShape,
-    "additional-charge": NamedCheckOfAdditionalChargeShape,
-    "charge-rate": NamedCheckOfChargeRateShape,
-    "weighed-charge": NamedCheckOfWeighedChargeShape,
-    "fed-as-liquid": NamedCheckOfFedAsLiquidShape,
-    "valves-opened": NamedCheckOfValvesOpenedShape,
-    "supply-voltage": NamedCheckOfSupplyVoltageShape,
-    "drain-slope": NamedCheckOfDrainSlopeShape,
-    "condensate-pump": NamedCheckOfCondensatePumpShape,
-    "unit-pitch": NamedCheckOfUnitPitchShape,
-    "water-drained": NamedCheckOfWaterDrainedShape,
-    "service-reading": NamedCheckOfServiceReadingShape,
-    "charge-by-gauge": NamedCheckOfChargeByGaugeShape,
-    "air-difference": NamedCheckOfAirDifferenceShape,
-    "running-current": NamedCheckOfRunningCurrentShape,
-    coverage: NamedCheckOfCoverageShape,
-    plausibility: NamedCheckOfPlausibilityShape,
-    waiver: NamedCheckOfWaiverShape,
+    rules: NamedCheckOfRulesShape(),
+    "line-run": NamedCheckOfLineRunShape(),
+    "pressure-test": NamedCheckOfPressureTestShape(),
+    circuit: NamedCheckOfCircuitShape(),
+    "line-sizes": NamedCheckOfLineSizesShape(),
+    "total-length": NamedCheckOfTotalLengthShape(),
+    "indoor-lift": NamedCheckOfIndoorLiftShape(),
+    "flare-torque": NamedCheckOfFlareTorqueShape(),
+    "flare-turn": NamedCheckOfFlareTurnShape(),
+    "flare-diameter": NamedCheckOfFlareDiameterShape(),
+    "flare-wall": NamedCheckOfFlareWallShape(),
+    "brazed-joint": NamedCheckOfBrazedJointShape(),
+    "pressed-joint": NamedCheckOfPressedJointShape(),
+    "coupling-joint": NamedCheckOfCouplingJointShape(),
+    "joint-inspected": NamedCheckOfJointInspectedShape(),
+    "joint-count": NamedCheckOfJointCountShape(),
+    "joint-sizes": NamedCheckOfJointSizesShape(),
+    "test-hold": NamedCheckOfTestHoldShape(),
+    "marked-pressure": NamedCheckOfMarkedPressureShape(),
+    "test-pressure": NamedCheckOfTestPressureShape(),
+    "vacuum-decay": NamedCheckOfVacuumDecayShape(),
+    order: NamedCheckOfOrderShape(),
+    "room-charge": NamedCheckOfRoomChargeShape(),
+    "room-concentration": NamedCheckOfRoomConcentrationShape(),
+    "additional-charge": NamedCheckOfAdditionalChargeShape(),
+    "charge-rate": NamedCheckOfChargeRateShape(),
+    "weighed-charge": NamedCheckOfWeighedChargeShape(),
+    "fed-as-liquid": NamedCheckOfFedAsLiquidShape(),
+    "valves-opened": NamedCheckOfValvesOpenedShape(),
+    "supply-voltage": NamedCheckOfSupplyVoltageShape(),
+    "drain-slope": NamedCheckOfDrainSlopeShape(),
+    "condensate-pump": NamedCheckOfCondensatePumpShape(),
+    "unit-pitch": NamedCheckOfUnitPitchShape(),
+    "water-drained": NamedCheckOfWaterDrainedShape(),
+    "service-reading": NamedCheckOfServiceReadingShape(),
+    "charge-by-gauge": NamedCheckOfChargeByGaugeShape(),
+    "air-difference": NamedCheckOfAirDifferenceShape(),
+    "running-current": NamedCheckOfRunningCurrentShape(),
+    coverage: NamedCheckOfCoverageShape(),
+    plausibility: NamedCheckOfPlausibilityShape(),
+    waiver: NamedCheckOfWaiverShape(),
   },
-};
+}));
 
-export const CheckNameShape: Shape = {
+export const CheckNameShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CheckName",
   words: [
     "line-run",
@@ -2004,45 +1726,45 @@ export const CheckNameShape: Shape = {
     "plausibility",
     "waiver",
   ],
-};
+}));
 
-export const CommissioningStatementShape: Shape = {
+export const CommissioningStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CommissioningStatement",
-  statements: [CommissioningStatements],
-};
+  statements: [CommissioningStatements()],
+}));
 
-export const StepProblemShape: Shape = {
+export const StepProblemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StepProblem",
   fields: {
-    check: CheckNameShape,
+    check: CheckNameShape(),
     path: "text",
-    reason: CommissioningStatementShape,
-    "hint?": NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
+    reason: CommissioningStatementShape(),
+    "hint?": NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A value that no check could use.",
     check: "The check that could not be made.",
     path: "Path of the field of the record.",
     reason: "What is wrong with what stands there.",
     hint: "What to do about it, where there is something to say.",
-  }),
-};
+  },
+}));
 
-export const InstallationStepShape: Shape = {
+export const InstallationStepShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstallationStep",
   fields: {
-    name: StepNameShape,
-    state: StepStateShape,
+    name: StepNameShape(),
+    state: StepStateShape(),
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    "waiver?": WaiverShape,
-    "runWaivers?": { list: WaiverShape },
-    "fallsAway?": { statements: [CommissioningStatements] },
-    checks: { list: StepCheckShape },
-    problems: { list: StepProblemShape },
+    "waiver?": WaiverShape(),
+    "runWaivers?": { list: WaiverShape() },
+    "fallsAway?": { statements: [CommissioningStatements()] },
+    checks: { list: StepCheckShape() },
+    problems: { list: StepProblemShape() },
     missing: { list: "text" },
-    blockedBy: { list: StepNameShape },
+    blockedBy: { list: StepNameShape() },
   },
-  docs: () => ({
+  docs: {
     "": "A step and what came of it.",
     name: "Which step.",
     state: "How far it is recorded.",
@@ -2055,19 +1777,19 @@ export const InstallationStepShape: Shape = {
     problems: "Values that could not be used.",
     missing: "Paths of the fields that are missing.",
     blockedBy: "Earlier steps that have to pass before this one may be done, and have not.",
-  }),
-};
+  },
+}));
 
-export const HoldPointShape: Shape = {
+export const HoldPointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "HoldPoint",
   fields: {
     name: { words: ["open-valves", "add-charge", "power-on"] },
     state: { words: ["held", "released", "breached"] },
-    waitsFor: { list: StepNameShape },
-    reason: CommissioningStatementShape,
-    actions: { list: CommissioningStatementShape },
+    waitsFor: { list: StepNameShape() },
+    reason: CommissioningStatementShape(),
+    actions: { list: CommissioningStatementShape() },
   },
-  docs: () => ({
+  docs: {
     "": "A point at which the work waits until steps have passed.",
     name: "What waits.",
     state: "Whether it still waits.",
@@ -2075,10 +1797,10 @@ export const HoldPointShape: Shape = {
       "The steps that have not passed: those that have to, and joints where one of them fails.",
     reason: "Why.",
     actions: "What to do next where it was breached; empty otherwise.",
-  }),
-};
+  },
+}));
 
-export const InstallationAssessmentShape: Shape = {
+export const InstallationAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstallationAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
@@ -2097,17 +1819,17 @@ export const InstallationAssessmentShape: Shape = {
         "operation",
       ],
     },
-    reasons: { list: PlacedShape },
-    assumptions: { list: PlacedShape },
-    cautions: { list: PlacedCautionShape },
-    actions: { list: PlacedShape },
-    sources: { list: CitationShape },
-    deciding: { list: PlacedShape },
-    steps: { list: InstallationStepShape },
-    holds: { list: HoldPointShape },
+    reasons: { list: PlacedShape() },
+    assumptions: { list: PlacedShape() },
+    cautions: { list: PlacedCautionShape() },
+    actions: { list: PlacedShape() },
+    sources: { list: CitationShape() },
+    deciding: { list: PlacedShape() },
+    steps: { list: InstallationStepShape() },
+    holds: { list: HoldPointShape() },
     missing: { list: "text" },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on an installation. cause is the first step that fails; a statement has the step and the part of the record of which it speaks beside it.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -2120,10 +1842,10 @@ export const InstallationAssessmentShape: Shape = {
     steps: "The steps in the order of the work.",
     holds: "What may not be done yet.",
     missing: "Paths of all fields that are missing.",
-  }),
-};
+  },
+}));
 
-export const ChangeShape: Shape = {
+export const ChangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Change",
   fields: {
     path: "text",
@@ -2133,7 +1855,7 @@ export const ChangeShape: Shape = {
     at: "time",
     reason: "text",
   },
-  docs: () => ({
+  docs: {
     "": "A change to a record.",
     path: "The field, part or item, such as runs[0].tubing.length or runs[0].joints[2]. The position after the last item adds one.",
     value: "What it becomes; nothing takes it out.",
@@ -2141,5 +1863,5 @@ export const ChangeShape: Shape = {
     by: "Who changes it; a letter or a digit at least.",
     at: "When, by ISO 8601; not before the change before it.",
     reason: "Why; a letter or a digit at least.",
-  }),
-};
+  },
+}));

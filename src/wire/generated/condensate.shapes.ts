@@ -1,10 +1,10 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { EstimateOfRatioShape, SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const DrainRouteShape: Shape = {
+export const DrainRouteShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainRoute",
   fields: {
     "outdoors?": "flag",
@@ -12,16 +12,16 @@ export const DrainRouteShape: Shape = {
     "aboveFinishedSpace?": "flag",
     "pumped?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "Where a drain runs. What is left out counts as possible.",
     outdoors: "Whether part of it is outdoors.",
     lowestOutdoorTemperature: "Coldest outdoor temperature to be expected.",
     aboveFinishedSpace: "Whether the unit hangs above finished space.",
     pumped: "Whether a pump lifts the water.",
-  }),
-};
+  },
+}));
 
-export const CondensateStatements: StatementTable = {
+export const CondensateStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "condensate.ask-code": { required: "ratio" },
   "condensate.code-slope": { slope: "ratio" },
   "condensate.codes-differ": {
@@ -72,65 +72,62 @@ export const CondensateStatements: StatementTable = {
   "condensate.straight": {},
   "condensate.sunlight": {},
   "condensate.sweating": {},
-};
+}));
 
-export const CondensateCautionShape: Shape = {
+export const CondensateCautionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateCaution",
-  statements: [SafetyStatements, CondensateStatements],
+  statements: [SafetyStatements(), CondensateStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const MinimumFallInputShape: Shape = {
+export const MinimumFallInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MinimumFallInput",
   fields: { run: "length", "slope?": "ratio" },
-  docs: () => ({ run: "Horizontal length of the drain.", slope: "Slope asked for." }),
-};
+  docs: { run: "Horizontal length of the drain.", slope: "Slope asked for." },
+}));
 
-export const SlopeOfInput1Shape: Shape = {
+export const SlopeOfInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeOfInput1",
   fields: { slope: "ratio", "accuracy?": "ratio" },
-  docs: () => ({
+  docs: {
     slope: "From a digital level that shows per cent or mm/m.",
     accuracy: "Limits of error, ±.",
-  }),
-};
+  },
+}));
 
-export const SlopeOfInput2Shape: Shape = {
+export const SlopeOfInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeOfInput2",
   fields: { angle: "angle", "accuracy?": "angle" },
-  docs: () => ({
-    angle: "From a digital level that shows degrees.",
-    accuracy: "Limits of error, ±.",
-  }),
-};
+  docs: { angle: "From a digital level that shows degrees.", accuracy: "Limits of error, ±." },
+}));
 
-export const SlopeOfInput3Shape: Shape = {
+export const SlopeOfInput3Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeOfInput3",
   fields: { gap: "length", levelLength: "length", "accuracy?": "length" },
-  docs: () => ({
+  docs: {
     gap: "Gap below a spirit level when its bubble is centerd.",
     levelLength: "Length of that level.",
     accuracy: "Limits of error of the gap, ±.",
-  }),
-};
+  },
+}));
 
-export const SlopeOfInput4Shape: Shape = {
+export const SlopeOfInput4Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeOfInput4",
   fields: { heightAtStart: "length", heightAtEnd: "length", run: "length", "accuracy?": "length" },
-  docs: () => ({
+  docs: {
     heightAtStart: "Height where the water starts, from a datum such as a laser line.",
     heightAtEnd: "Height where it leaves, from the same datum.",
     run: "Horizontal distance between the two.",
     accuracy: "Limits of error of each height, ±.",
-  }),
-};
+  },
+}));
 
-export const SlopeOfInputShape: Shape = {
+export const SlopeOfInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeOfInput",
-  either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
-};
+  either: [SlopeOfInput1Shape(), SlopeOfInput2Shape(), SlopeOfInput3Shape(), SlopeOfInput4Shape()],
+}));
 
-export const AirStateShape: Shape = {
+export const AirStateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AirState",
   fields: {
     dryBulb: "temperature",
@@ -138,76 +135,78 @@ export const AirStateShape: Shape = {
     "wetBulb?": "temperature",
     "dewPoint?": "temperature",
   },
-  docs: () => ({
+  docs: {
     "": "The state of air: its dry-bulb temperature, 0 to 60 °C, and one measure of its moisture. Name one.",
     dryBulb: "Temperature of the air, 0 to 60 °C.",
     relativeHumidity: "Relative humidity, above 0 to 100 %.",
     wetBulb: "Thermodynamic wet-bulb temperature, 0 °C to the dry bulb.",
     dewPoint: "Dew point, 0 °C to the dry bulb.",
-  }),
-};
+  },
+}));
 
-export const HumidityRatioInputShape: Shape = {
+export const HumidityRatioInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "HumidityRatioInput",
-  fields: { air: AirStateShape, atmosphere: "absolutePressure" },
-};
+  fields: { air: AirStateShape(), atmosphere: "absolutePressure" },
+}));
 
-export const PumpPointShape: Shape = {
+export const PumpPointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PumpPoint",
   fields: { lift: "length", flow: "volumeFlow" },
-  docs: () => ({
+  docs: {
     "": "A point of a pump's curve.",
     lift: "Lift, 0 or more.",
     flow: "Flow at that lift, 0 or more.",
-  }),
-};
+  },
+}));
 
-export const CondensatePumpInputShape: Shape = {
+export const CondensatePumpInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensatePumpInput",
   fields: {
     condensate: "volumeFlow",
     lift: "length",
-    curve: { list: PumpPointShape },
+    curve: { list: PumpPointShape() },
     "reservoir?": "volume",
     "margin?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A condensate pump and what it has to do.",
     condensate: "Water that comes, above 0: from condensateRate, at the wettest conditions.",
     lift: "Height from the water to the highest point of the hose, 0 or more.",
     curve: "At least two points, by rising lift, the flow not rising.",
     reservoir: "Volume between the switch points of its float, above 0.",
     margin: "How many times the condensate the pump has to move, 1 or more; 2 when left out.",
-  }),
-};
+  },
+}));
 
-export const CondensateStatementShape: Shape = {
+export const CondensateStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateStatement",
-  statements: [CondensateStatements],
-};
+  statements: [CondensateStatements()],
+}));
 
-export const CondensatePumpAssessmentCautionsItemShape: Shape = {
-  type: "CondensatePumpAssessmentCautionsItem",
-  statements: [SafetyStatements, CondensateStatements],
-  with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+export const CondensatePumpAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "CondensatePumpAssessmentCautionsItem",
+    statements: [SafetyStatements(), CondensateStatements()],
+    with: { "kind?": { words: ["finding", "danger", "governing"] } },
+  }),
+);
 
-export const CondensatePumpAssessmentShape: Shape = {
+export const CondensatePumpAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensatePumpAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["lift-too-high", "too-slow"] },
-    reasons: { list: CondensateStatementShape },
-    assumptions: { list: CondensateStatementShape },
-    cautions: { list: CondensatePumpAssessmentCautionsItemShape },
-    "actions?": { list: CondensateStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: CondensateStatementShape() },
+    assumptions: { list: CondensateStatementShape() },
+    cautions: { list: CondensatePumpAssessmentCautionsItemShape() },
+    "actions?": { list: CondensateStatementShape() },
+    sources: { list: CitationShape() },
     flowAtLift: "volumeFlow",
     requiredFlow: "volumeFlow",
     "dutyCycle?": "ratio",
     "startInterval?": "duration",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a condensate pump.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -222,24 +221,24 @@ export const CondensatePumpAssessmentShape: Shape = {
     dutyCycle: "Share of the time that the pump runs; only where it keeps up.",
     startInterval:
       "Time from start to start; only where a reservoir was given and the pump keeps up.",
-  }),
-};
+  },
+}));
 
-export const SlopeReadingShape: Shape = {
+export const SlopeReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SlopeReading",
-  either: [SlopeOfInput1Shape, SlopeOfInput2Shape, SlopeOfInput3Shape, SlopeOfInput4Shape],
-};
+  either: [SlopeOfInput1Shape(), SlopeOfInput2Shape(), SlopeOfInput3Shape(), SlopeOfInput4Shape()],
+}));
 
-export const DrainSlopeInputShape: Shape = {
+export const DrainSlopeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainSlopeInput",
   fields: {
-    reading: SlopeReadingShape,
+    reading: SlopeReadingShape(),
     "required?": "ratio",
     "run?": "length",
-    "route?": DrainRouteShape,
+    "route?": DrainRouteShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A drain and its measured slope.",
     reading: "The measured slope, positive where it falls in the direction of flow.",
     required:
@@ -247,24 +246,24 @@ export const DrainSlopeInputShape: Shape = {
     run: "Horizontal length of the drain; with it the verdict says how much fall is missing.",
     route: "Where it runs, for the cautions.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const DrainSlopeAssessmentShape: Shape = {
+export const DrainSlopeAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainSlopeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["rises", "too-flat"] },
-    reasons: { list: CondensateStatementShape },
-    assumptions: { list: CondensateStatementShape },
-    cautions: { list: CondensatePumpAssessmentCautionsItemShape },
-    "actions?": { list: CondensateStatementShape },
-    sources: { list: CitationShape },
-    slope: EstimateOfRatioShape,
+    reasons: { list: CondensateStatementShape() },
+    assumptions: { list: CondensateStatementShape() },
+    cautions: { list: CondensatePumpAssessmentCautionsItemShape() },
+    "actions?": { list: CondensateStatementShape() },
+    sources: { list: CitationShape() },
+    slope: EstimateOfRatioShape(),
     required: "ratio",
     "missingFall?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the slope of a drain.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -277,40 +276,40 @@ export const DrainSlopeAssessmentShape: Shape = {
     slope: "The slope found; positive falls.",
     required: "The slope asked for.",
     missingFall: "How much more the drain has to fall over the run; only where a run was given.",
-  }),
-};
+  },
+}));
 
-export const IndoorUnitPitchInputShape: Shape = {
+export const IndoorUnitPitchInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "IndoorUnitPitchInput",
   fields: {
-    reading: SlopeReadingShape,
+    reading: SlopeReadingShape(),
     "minimum?": "ratio",
     "maximum?": "ratio",
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "An indoor unit and its measured pitch.",
     reading:
       "The measured slope along the case: positive falls toward the drain; start is the far side.",
     minimum: "Least pitch toward the drain in the manual; 0 (level) when left out.",
     maximum: "Largest pitch in the manual; none when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const IndoorUnitPitchAssessmentShape: Shape = {
+export const IndoorUnitPitchAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "IndoorUnitPitchAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["away-from-drain", "too-little", "too-much"] },
-    reasons: { list: CondensateStatementShape },
-    assumptions: { list: CondensateStatementShape },
-    cautions: { list: CondensatePumpAssessmentCautionsItemShape },
-    "actions?": { list: CondensateStatementShape },
-    sources: { list: CitationShape },
-    pitch: EstimateOfRatioShape,
+    reasons: { list: CondensateStatementShape() },
+    assumptions: { list: CondensateStatementShape() },
+    cautions: { list: CondensatePumpAssessmentCautionsItemShape() },
+    "actions?": { list: CondensateStatementShape() },
+    sources: { list: CitationShape() },
+    pitch: EstimateOfRatioShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the pitch of an indoor unit.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -321,27 +320,27 @@ export const IndoorUnitPitchAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     pitch: "The pitch found; positive falls toward the drain.",
-  }),
-};
+  },
+}));
 
-export const CoilAirShape: Shape = {
+export const CoilAirShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CoilAir",
   fields: {
-    entering: AirStateShape,
-    leaving: AirStateShape,
+    entering: AirStateShape(),
+    leaving: AirStateShape(),
     airFlow: "volumeFlow",
     atmosphere: "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "Air through a cooling coil.",
     entering: "Air that enters the coil.",
     leaving: "Air that leaves the coil, not warmer and not wetter.",
     airFlow: "Volume flow of the air as it enters, above 0.",
     atmosphere: "Atmospheric pressure on site, 30 to 120 kPa.",
-  }),
-};
+  },
+}));
 
-export const CondensateRateShape: Shape = {
+export const CondensateRateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateRate",
   fields: {
     massFlow: "massFlow",
@@ -353,7 +352,7 @@ export const CondensateRateShape: Shape = {
     sensibleHeatRatio: "ratio",
     isDry: "flag",
   },
-  docs: () => ({
+  docs: {
     "": "What a cooling coil takes from the air.",
     massFlow: "By mass.",
     volumeFlow: "By volume, at 20 °C.",
@@ -364,51 +363,51 @@ export const CondensateRateShape: Shape = {
     sensibleHeatRatio: "Share of it that only cools.",
     isDry:
       "Whether the coil is dry: the leaving air is as wet as the entering, as far as hygrometers tell.",
-  }),
-};
+  },
+}));
 
-export const CondensateFromLoadInputShape: Shape = {
+export const CondensateFromLoadInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateFromLoadInput",
   fields: { totalCooling: "power", sensibleHeatRatio: "ratio" },
-  docs: () => ({
+  docs: {
     totalCooling: "Total cooling, sensible and latent.",
     sensibleHeatRatio: "Share of it that only cools.",
-  }),
-};
+  },
+}));
 
-export const CondensateFlowShape: Shape = {
+export const CondensateFlowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateFlow",
   fields: { massFlow: "massFlow", volumeFlow: "volumeFlow" },
-  docs: () => ({ "": "Water per time.", massFlow: "By mass.", volumeFlow: "By volume, at 20 °C." }),
-};
+  docs: { "": "Water per time.", massFlow: "By mass.", volumeFlow: "By volume, at 20 °C." },
+}));
 
-export const CondensateRuleOfThumbResultShape: Shape = {
+export const CondensateRuleOfThumbResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateRuleOfThumbResult",
   fields: { low: "volumeFlow", high: "volumeFlow" },
-  docs: () => ({ low: "0.3 gal/h per ton.", high: "0.8 gal/h per ton." }),
-};
+  docs: { low: "0.3 gal/h per ton.", high: "0.8 gal/h per ton." },
+}));
 
-export const CondensateTrapInputShape: Shape = {
+export const CondensateTrapInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateTrapInput",
   fields: { staticPressure: "pressureDifference", "margin?": "length" },
-  docs: () => ({
+  docs: {
     staticPressure: "Static pressure at the pan less that of the room.",
     margin:
       "Seal beyond the static pressure of a blow-through coil, 0 or more; 1 in when left out.",
-  }),
-};
+  },
+}));
 
-export const CondensateTrapShape: Shape = {
+export const CondensateTrapShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CondensateTrap",
   fields: {
     kind: { words: ["none", "draw-through", "blow-through"] },
     outletDrop: "length",
     seal: "length",
     height: "length",
-    cautions: { list: CondensateCautionShape },
-    citations: { list: CitationShape },
+    cautions: { list: CondensateCautionShape() },
+    citations: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The trap that a pan needs.",
     kind: "Whether the fan sucks at the pan, blows into it, or neither.",
     outletDrop:
@@ -418,74 +417,74 @@ export const CondensateTrapShape: Shape = {
       "From the pan's outlet down to the bottom of the trap, about, without the pipe's own diameter.",
     cautions: "What to heed.",
     citations: "Where it stands.",
-  }),
-};
+  },
+}));
 
-export const DrainSizeInputShape: Shape = {
+export const DrainSizeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainSizeInput",
   fields: { capacity: "power", "outletDiameter?": "length" },
-  docs: () => ({
+  docs: {
     capacity: "Cooling capacity of all units on the drain.",
     outletDiameter: "Diameter of the pan's outlet, nominal.",
-  }),
-};
+  },
+}));
 
-export const DrainSizeShape: Shape = {
+export const DrainSizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainSize",
   fields: {
     nominal: "length",
     decidedBy: { words: ["capacity", "outlet"] },
-    cautions: { list: CondensateCautionShape },
-    citation: CitationShape,
+    cautions: { list: CondensateCautionShape() },
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The size of a condensate drain.",
     nominal: "Nominal size, in.",
     decidedBy: "Whether the capacity or the pan's outlet decides.",
     cautions: "What overrides it.",
     citation: "Where it stands.",
-  }),
-};
+  },
+}));
 
-export const DrainPointShape: Shape = {
+export const DrainPointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainPoint",
   fields: { distance: "length", height: "length" },
-  docs: () => ({
+  docs: {
     "": "A point that a drain goes through.",
     distance:
       "Horizontal distance from the outlet along the drain, 0 or more, not less than the point before.",
     height: "Height of the pipe above the same datum as the outlet.",
-  }),
-};
+  },
+}));
 
-export const DrainPlanInputShape: Shape = {
+export const DrainPlanInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainPlanInput",
   fields: {
     outletHeight: "length",
-    points: { list: DrainPointShape },
+    points: { list: DrainPointShape() },
     "slope?": "ratio",
-    "route?": DrainRouteShape,
+    "route?": DrainRouteShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A drain to be run.",
     outletHeight: "Height of the pan outlet, or of the trap's outlet where there is a trap.",
     points:
       "The points that the drain has to go through, in the direction of flow; the last is the discharge.",
     slope: "Slope asked for, 0.5 % to 100 %; 1/8 in per foot when left out.",
     route: "Where it runs, for the cautions.",
-  }),
-};
+  },
+}));
 
-export const DrainPlanShape: Shape = {
+export const DrainPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DrainPlan",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["needs-pump"] },
-    reasons: { list: CondensateStatementShape },
-    assumptions: { list: CondensateStatementShape },
-    cautions: { list: CondensatePumpAssessmentCautionsItemShape },
-    "actions?": { list: CondensateStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: CondensateStatementShape() },
+    assumptions: { list: CondensateStatementShape() },
+    cautions: { list: CondensatePumpAssessmentCautionsItemShape() },
+    "actions?": { list: CondensateStatementShape() },
+    sources: { list: CitationShape() },
     method: { words: ["gravity", "pump"] },
     availableFall: "length",
     neededFall: "length",
@@ -493,7 +492,7 @@ export const DrainPlanShape: Shape = {
     "worstPoint?": "number",
     lift: "length",
   },
-  docs: () => ({
+  docs: {
     "": "How the water gets away.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -509,5 +508,5 @@ export const DrainPlanShape: Shape = {
     shortfall: "How much fall the worst stretch lacks; 0 for gravity.",
     worstPoint: "Position in points of the end of the worst stretch; only where a pump is needed.",
     lift: "How high a pump has to lift: from the outlet to the highest point, 0 or more.",
-  }),
-};
+  },
+}));

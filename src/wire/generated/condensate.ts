@@ -54,7 +54,7 @@ export const drainCautionsInput: Codec<InputOf<typeof drainCautions>> = /* @__PU
 export const drainCautionsResult: Codec<ResultOf<typeof drainCautions>> = /* @__PURE__ */ codecOf({
   id: "drainCautionsResult",
   name: "result",
-  shape: { list: CondensateCautionShape },
+  shape: () => ({ list: CondensateCautionShape() }),
 });
 
 /** JSON of what `minimumFall` takes. Source: the library's own format. */

@@ -1,6 +1,6 @@
 // Which shapes have the types of flare-joint?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import {
   EstimateOfAngleShape,
   EstimateOfLengthShape,
@@ -12,7 +12,7 @@ import {
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const FlareTubeShape: Shape = {
+export const FlareTubeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTube",
   words: [
     "1/4",
@@ -28,27 +28,29 @@ export const FlareTubeShape: Shape = {
     "15 mm",
     "18 mm",
   ],
-};
+}));
 
-export const FlareConeInputShape: Shape = {
+export const FlareConeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareConeInput",
-  fields: { seatAngle: "angle", "protractor?": InstrumentOfAngleShape, "confidence?": "number" },
-  docs: () => ({
+  fields: { seatAngle: "angle", "protractor?": InstrumentOfAngleShape(), "confidence?": "number" },
+  docs: {
     "": "A measured flare cone.",
     seatAngle:
       "Angle between the flare's face and the tube's axis, above 0: half of the total angle.",
     protractor: "What is known of the protractor; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
+  },
+}));
+
+export const FlareAssessmentOfAngleFlareConeCauseWindowShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "FlareAssessmentOfAngleFlareConeCauseWindow",
+    fields: { "low?": "angle", "high?": "angle" },
+    docs: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
   }),
-};
+);
 
-export const FlareAssessmentOfAngleFlareConeCauseWindowShape: Shape = {
-  type: "FlareAssessmentOfAngleFlareConeCauseWindow",
-  fields: { "low?": "angle", "high?": "angle" },
-  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
-};
-
-export const FlareJointFigureShape: Shape = {
+export const FlareJointFigureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareJointFigure",
   words: [
     "flare-joint.figure.wall",
@@ -57,210 +59,213 @@ export const FlareJointFigureShape: Shape = {
     "flare-joint.figure.diameter",
     "flare-joint.figure.seat-angle",
   ],
-};
+}));
 
-export const FlareJointSourceShape: Shape = {
+export const FlareJointSourceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareJointSource",
   words: [
     "flare-joint.source.en-378-2",
     "flare-joint.source.jis-type-manuals",
     "flare-joint.source.manual-range",
   ],
-};
+}));
 
-export const FlareJointStatements: StatementTable = {
+export const FlareJointStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "flare-joint.above-minimum": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.adapter-needed": {
-    port: VerbatimShape,
-    portThread: VerbatimShape,
-    hose: VerbatimShape,
-    hoseThread: VerbatimShape,
+    port: VerbatimShape(),
+    portThread: VerbatimShape(),
+    hose: VerbatimShape(),
+    hoseThread: VerbatimShape(),
   },
-  "flare-joint.aim-above": { low: { either: ["length", "angle", "torque"] } },
+  "flare-joint.aim-above": { low: { either: ["angle", "length", "torque"] } },
   "flare-joint.aim-inside": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.below-minimum": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.beyond-sources": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    torque: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
+    torque: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.exact-instrument": {},
   "flare-joint.figure-from-manual": {},
   "flare-joint.foot-pound-as-newton-meter": {},
-  "flare-joint.hose-fits": { hose: VerbatimShape, hoseThread: VerbatimShape },
+  "flare-joint.hose-fits": { hose: VerbatimShape(), hoseThread: VerbatimShape() },
   "flare-joint.hydraulic-flare": {},
   "flare-joint.instrument-cannot-tell": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    guard: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    guard: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.manual-diameters-wide": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    widest: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
+    widest: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.manual-minimum-thin": {
-    least: { either: ["length", "angle", "torque"] },
-    usual: { either: ["length", "angle", "torque"] },
+    least: { either: ["angle", "length", "torque"] },
+    usual: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.manual-range-apart": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    from: { either: ["length", "angle", "torque"] },
-    to: { either: ["length", "angle", "torque"] },
-    tube: VerbatimShape,
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
+    from: { either: ["angle", "length", "torque"] },
+    to: { either: ["angle", "length", "torque"] },
+    tube: VerbatimShape(),
   },
   "flare-joint.manual-range-wide": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
-    from: { either: ["length", "angle", "torque"] },
-    to: { either: ["length", "angle", "torque"] },
-    tube: VerbatimShape,
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
+    from: { either: ["angle", "length", "torque"] },
+    to: { either: ["angle", "length", "torque"] },
+    tube: VerbatimShape(),
   },
   "flare-joint.manual-read-again": {},
-  "flare-joint.measure-better": { needed: { either: ["length", "angle", "torque"] } },
+  "flare-joint.measure-better": { needed: { either: ["angle", "length", "torque"] } },
   "flare-joint.minimums-disagree": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.newton-meter-as-foot-pound": {},
   "flare-joint.not-a-leak-test": {},
   "flare-joint.one-source": {},
   "flare-joint.outside-range": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
-  "flare-joint.published-ranges": { sources: { list: FlareJointSourceShape } },
+  "flare-joint.published-ranges": { sources: { list: FlareJointSourceShape() } },
   "flare-joint.read-manual-again": {},
   "flare-joint.remake-and-tighten": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.remake-and-turn": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.remake-cone": {},
   "flare-joint.remake-larger": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.remake-smaller": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
-  "flare-joint.replace-tube": { low: { either: ["length", "angle", "torque"] } },
+  "flare-joint.replace-tube": { low: { either: ["angle", "length", "torque"] } },
   "flare-joint.sources-disagree": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.state-manual-range": {},
   "flare-joint.tighten": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.tighten-by-turn": {
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.wider-flare-assumed": {},
   "flare-joint.within-range": {
-    figure: FlareJointFigureShape,
-    measured: { either: ["length", "angle", "torque"] },
-    low: { either: ["length", "angle", "torque"] },
-    high: { either: ["length", "angle", "torque"] },
+    figure: FlareJointFigureShape(),
+    measured: { either: ["angle", "length", "torque"] },
+    low: { either: ["angle", "length", "torque"] },
+    high: { either: ["angle", "length", "torque"] },
   },
-  "flare-joint.would-have-failed": { beyond: { either: ["length", "angle", "torque"] } },
-};
+  "flare-joint.would-have-failed": { beyond: { either: ["angle", "length", "torque"] } },
+}));
 
-export const FlareJointStatementShape: Shape = {
+export const FlareJointStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareJointStatement",
-  statements: [FlareJointStatements],
-};
+  statements: [FlareJointStatements()],
+}));
 
-export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Shape = {
-  type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
-  statements: [SafetyStatements, FlareJointStatements],
-  with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+export const FlareAssessmentOfAngleFlareConeCauseCautionsItemShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "FlareAssessmentOfAngleFlareConeCauseCautionsItem",
+    statements: [SafetyStatements(), FlareJointStatements()],
+    with: { "kind?": { words: ["finding", "danger", "governing"] } },
+  }));
 
-export const FlareAssessmentOfAngleFlareConeCauseShape: Shape = {
-  type: "FlareAssessmentOfAngleFlareConeCause",
-  fields: {
-    measured: EstimateOfAngleShape,
-    window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["cone-too-steep", "cone-too-flat"] },
-    reasons: { list: FlareJointStatementShape },
-    assumptions: { list: FlareJointStatementShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
-    "actions?": { list: FlareJointStatementShape },
-    sources: { list: CitationShape },
-  },
-  docs: () => ({
-    "": "The verdict on one measured figure of a flare joint.",
-    measured: "The measured figure with its uncertainty.",
-    window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or inconclusive.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions:
-      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
-    sources: "Where the rules and figures come from.",
+export const FlareAssessmentOfAngleFlareConeCauseShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "FlareAssessmentOfAngleFlareConeCause",
+    fields: {
+      measured: EstimateOfAngleShape(),
+      window: FlareAssessmentOfAngleFlareConeCauseWindowShape(),
+      outcome: { words: ["pass", "fail", "inconclusive"] },
+      "cause?": { words: ["cone-too-steep", "cone-too-flat"] },
+      reasons: { list: FlareJointStatementShape() },
+      assumptions: { list: FlareJointStatementShape() },
+      cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
+      "actions?": { list: FlareJointStatementShape() },
+      sources: { list: CitationShape() },
+    },
+    docs: {
+      "": "The verdict on one measured figure of a flare joint.",
+      measured: "The measured figure with its uncertainty.",
+      window: "What it passes within: where several sources apply, the part that they share.",
+      outcome: "Proven good, proven bad, or inconclusive.",
+      cause: "What is behind it, where the module can tell.",
+      reasons: "Why, the deciding reason first.",
+      assumptions: "What was assumed because it was not given.",
+      cautions:
+        "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+      actions: "What to do next, in order; empty on a clean pass.",
+      sources: "Where the rules and figures come from.",
+    },
   }),
-};
+);
 
-export const FlareRefrigerantShape: Shape = {
+export const FlareRefrigerantShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareRefrigerant",
   words: ["R410A", "R32", "R454B", "R22"],
-};
+}));
 
-export const FlareDiameterLimitsInputShape: Shape = {
+export const FlareDiameterLimitsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareDiameterLimitsInput",
-  fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
-  docs: () => ({ tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." }),
-};
+  fields: { tube: FlareTubeShape(), refrigerant: FlareRefrigerantShape() },
+  docs: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
+}));
 
-export const FlareLimitsOfLengthShape: Shape = {
+export const FlareLimitsOfLengthShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareLimitsOfLength",
   fields: { low: "length", high: "length" },
-  docs: () => ({
+  docs: {
     "": "The smallest and the largest figure that a source allows.",
     low: "Smallest figure allowed.",
     high: "Largest figure allowed.",
-  }),
-};
+  },
+}));
 
-export const FlareDiameterInputShape: Shape = {
+export const FlareDiameterInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareDiameterInput",
   fields: {
-    tube: FlareTubeShape,
+    tube: FlareTubeShape(),
     refrigerant: "text",
     diameter: "length",
-    "manual?": FlareLimitsOfLengthShape,
+    "manual?": FlareLimitsOfLengthShape(),
     "manualReadAgain?": "flag",
-    "caliper?": InstrumentOfLengthShape,
+    "caliper?": InstrumentOfLengthShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A measured flare.",
     tube: "Outside diameter of the tube.",
     refrigerant:
@@ -271,75 +276,78 @@ export const FlareDiameterInputShape: Shape = {
       "Whether the manual was read again and says so: then its limits decide, whatever else is published.",
     caliper: "What is known of the caliper; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
-
-export const FlareAssessmentOfLengthFlareDiameterCauseWindowShape: Shape = {
-  type: "FlareAssessmentOfLengthFlareDiameterCauseWindow",
-  fields: { "low?": "length", "high?": "length" },
-  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
-};
-
-export const FlareAssessmentOfLengthFlareDiameterCauseShape: Shape = {
-  type: "FlareAssessmentOfLengthFlareDiameterCause",
-  fields: {
-    measured: EstimateOfLengthShape,
-    window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["flare-too-small", "flare-too-large"] },
-    reasons: { list: FlareJointStatementShape },
-    assumptions: { list: FlareJointStatementShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
-    "actions?": { list: FlareJointStatementShape },
-    sources: { list: CitationShape },
   },
-  docs: () => ({
-    "": "The verdict on one measured figure of a flare joint.",
-    measured: "The measured figure with its uncertainty.",
-    window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or inconclusive.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions:
-      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
-    sources: "Where the rules and figures come from.",
-  }),
-};
+}));
 
-export const FlareLimitsOfTorqueShape: Shape = {
+export const FlareAssessmentOfLengthFlareDiameterCauseWindowShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "FlareAssessmentOfLengthFlareDiameterCauseWindow",
+    fields: { "low?": "length", "high?": "length" },
+    docs: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+  }));
+
+export const FlareAssessmentOfLengthFlareDiameterCauseShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "FlareAssessmentOfLengthFlareDiameterCause",
+    fields: {
+      measured: EstimateOfLengthShape(),
+      window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape(),
+      outcome: { words: ["pass", "fail", "inconclusive"] },
+      "cause?": { words: ["flare-too-small", "flare-too-large"] },
+      reasons: { list: FlareJointStatementShape() },
+      assumptions: { list: FlareJointStatementShape() },
+      cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
+      "actions?": { list: FlareJointStatementShape() },
+      sources: { list: CitationShape() },
+    },
+    docs: {
+      "": "The verdict on one measured figure of a flare joint.",
+      measured: "The measured figure with its uncertainty.",
+      window: "What it passes within: where several sources apply, the part that they share.",
+      outcome: "Proven good, proven bad, or inconclusive.",
+      cause: "What is behind it, where the module can tell.",
+      reasons: "Why, the deciding reason first.",
+      assumptions: "What was assumed because it was not given.",
+      cautions:
+        "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+      actions: "What to do next, in order; empty on a clean pass.",
+      sources: "Where the rules and figures come from.",
+    },
+  }),
+);
+
+export const FlareLimitsOfTorqueShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareLimitsOfTorque",
   fields: { low: "torque", high: "torque" },
-  docs: () => ({
+  docs: {
     "": "The smallest and the largest figure that a source allows.",
     low: "Smallest figure allowed.",
     high: "Largest figure allowed.",
-  }),
-};
+  },
+}));
 
-export const TorqueWrenchShape: Shape = {
+export const TorqueWrenchShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TorqueWrench",
   fields: { "relativeAccuracy?": "ratio", "accuracy?": "torque", "resolution?": "torque" },
-  docs: () => ({
+  docs: {
     "": "What is known of a torque wrench.",
     relativeAccuracy: "Limits of error as a fraction of the reading: percent(4).",
     accuracy: "Limits of error as a torque, ±.",
     resolution: "Smallest step of the scale.",
-  }),
-};
+  },
+}));
 
-export const FlareTorqueInputShape: Shape = {
+export const FlareTorqueInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueInput",
   fields: {
-    tube: FlareTubeShape,
+    tube: FlareTubeShape(),
     torque: "torque",
-    "manual?": FlareLimitsOfTorqueShape,
+    "manual?": FlareLimitsOfTorqueShape(),
     "manualReadAgain?": "flag",
-    "wrench?": TorqueWrenchShape,
+    "wrench?": TorqueWrenchShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A tightened flare nut.",
     tube: "Outside diameter of the tube.",
     torque: "The torque at which the wrench clicked or which it shows, above 0.",
@@ -349,16 +357,16 @@ export const FlareTorqueInputShape: Shape = {
       "Whether the manual was read again and says so: then its window decides, whatever else is published.",
     wrench: "What is known of the wrench; counted as exact when left out, and the verdict says so.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const FlareTorqueAssessmentWindowShape: Shape = {
+export const FlareTorqueAssessmentWindowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueAssessmentWindow",
   fields: { "low?": "torque", "high?": "torque" },
-  docs: () => ({ low: "Smallest figure allowed.", high: "Largest figure allowed." }),
-};
+  docs: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
+}));
 
-export const FlareTorqueConflictShape: Shape = {
+export const FlareTorqueConflictShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueConflict",
   fields: {
     between: {
@@ -369,28 +377,28 @@ export const FlareTorqueConflictShape: Shape = {
     },
     sharedFraction: "number",
   },
-  docs: () => ({
+  docs: {
     "": "Two sources whose windows share less than three quarters of the narrower one.",
     between: "The two sources.",
     sharedFraction: "How much of the narrower window both allow, 0 to 1.",
-  }),
-};
+  },
+}));
 
-export const FlareTorqueAssessmentShape: Shape = {
+export const FlareTorqueAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueAssessment",
   fields: {
-    measured: EstimateOfTorqueShape,
-    window: FlareTorqueAssessmentWindowShape,
+    measured: EstimateOfTorqueShape(),
+    window: FlareTorqueAssessmentWindowShape(),
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["under-tightened", "over-tightened"] },
-    reasons: { list: FlareJointStatementShape },
-    assumptions: { list: FlareJointStatementShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
-    "actions?": { list: FlareJointStatementShape },
-    sources: { list: CitationShape },
-    conflicts: { list: FlareTorqueConflictShape },
+    reasons: { list: FlareJointStatementShape() },
+    assumptions: { list: FlareJointStatementShape() },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
+    "actions?": { list: FlareJointStatementShape() },
+    sources: { list: CitationShape() },
+    conflicts: { list: FlareTorqueConflictShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the torque of a flare nut.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
@@ -404,66 +412,68 @@ export const FlareTorqueAssessmentShape: Shape = {
     sources: "Where the rules and figures come from.",
     conflicts:
       "The published sources that conflict for this size; empty when the manual could decide.",
-  }),
-};
+  },
+}));
 
-export const FlareTurnInputShape: Shape = {
+export const FlareTurnInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTurnInput",
   fields: {
-    tube: FlareTubeShape,
+    tube: FlareTubeShape(),
     turn: "angle",
-    "protractor?": InstrumentOfAngleShape,
+    "protractor?": InstrumentOfAngleShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A flare nut tightened by angle.",
     tube: "Outside diameter of the tube in inches.",
     turn: "Turn from the point where the torque rises, above 0.",
     protractor: "How well the angle is known; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
-
-export const FlareAssessmentOfAngleFlareTorqueCauseShape: Shape = {
-  type: "FlareAssessmentOfAngleFlareTorqueCause",
-  fields: {
-    measured: EstimateOfAngleShape,
-    window: FlareAssessmentOfAngleFlareConeCauseWindowShape,
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["under-tightened", "over-tightened"] },
-    reasons: { list: FlareJointStatementShape },
-    assumptions: { list: FlareJointStatementShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
-    "actions?": { list: FlareJointStatementShape },
-    sources: { list: CitationShape },
   },
-  docs: () => ({
-    "": "The verdict on one measured figure of a flare joint.",
-    measured: "The measured figure with its uncertainty.",
-    window: "What it passes within: where several sources apply, the part that they share.",
-    outcome: "Proven good, proven bad, or inconclusive.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions:
-      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
-    sources: "Where the rules and figures come from.",
-  }),
-};
+}));
 
-export const FlareWallInputShape: Shape = {
+export const FlareAssessmentOfAngleFlareTorqueCauseShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "FlareAssessmentOfAngleFlareTorqueCause",
+    fields: {
+      measured: EstimateOfAngleShape(),
+      window: FlareAssessmentOfAngleFlareConeCauseWindowShape(),
+      outcome: { words: ["pass", "fail", "inconclusive"] },
+      "cause?": { words: ["under-tightened", "over-tightened"] },
+      reasons: { list: FlareJointStatementShape() },
+      assumptions: { list: FlareJointStatementShape() },
+      cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
+      "actions?": { list: FlareJointStatementShape() },
+      sources: { list: CitationShape() },
+    },
+    docs: {
+      "": "The verdict on one measured figure of a flare joint.",
+      measured: "The measured figure with its uncertainty.",
+      window: "What it passes within: where several sources apply, the part that they share.",
+      outcome: "Proven good, proven bad, or inconclusive.",
+      cause: "What is behind it, where the module can tell.",
+      reasons: "Why, the deciding reason first.",
+      assumptions: "What was assumed because it was not given.",
+      cautions:
+        "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+      actions: "What to do next, in order; empty on a clean pass.",
+      sources: "Where the rules and figures come from.",
+    },
+  }),
+);
+
+export const FlareWallInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareWallInput",
   fields: {
-    tube: FlareTubeShape,
+    tube: FlareTubeShape(),
     refrigerant: "text",
     wall: "length",
     "manualMinimum?": "length",
     "manualReadAgain?": "flag",
-    "micrometer?": InstrumentOfLengthShape,
+    "micrometer?": InstrumentOfLengthShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A tube before it is flared.",
     tube: "Outside diameter of the tube.",
     refrigerant:
@@ -475,23 +485,23 @@ export const FlareWallInputShape: Shape = {
       "Whether the manual was read again and says so: then its minimum decides, however thin.",
     micrometer: "What is known of the micrometer; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
+export const FlareAssessmentOfLengthWallTooThinShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareAssessmentOfLengthWallTooThin",
   fields: {
-    measured: EstimateOfLengthShape,
-    window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape,
+    measured: EstimateOfLengthShape(),
+    window: FlareAssessmentOfLengthFlareDiameterCauseWindowShape(),
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["wall-too-thin"] },
-    reasons: { list: FlareJointStatementShape },
-    assumptions: { list: FlareJointStatementShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
-    "actions?": { list: FlareJointStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: FlareJointStatementShape() },
+    assumptions: { list: FlareJointStatementShape() },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
+    "actions?": { list: FlareJointStatementShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on one measured figure of a flare joint.",
     measured: "The measured figure with its uncertainty.",
     window: "What it passes within: where several sources apply, the part that they share.",
@@ -503,16 +513,16 @@ export const FlareAssessmentOfLengthWallTooThinShape: Shape = {
       "What this case hides, what can hurt someone, and what overrides the result, in this order.",
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
-  }),
-};
+  },
+}));
 
-export const FlareNutSizeInputShape: Shape = {
+export const FlareNutSizeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareNutSizeInput",
-  fields: { tube: FlareTubeShape, refrigerant: FlareRefrigerantShape },
-  docs: () => ({ tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." }),
-};
+  fields: { tube: FlareTubeShape(), refrigerant: FlareRefrigerantShape() },
+  docs: { tube: "Outside diameter of the tube.", refrigerant: "Refrigerant of the unit." },
+}));
 
-export const FlareThreadInputShape: Shape = {
+export const FlareThreadInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareThreadInput",
   words: [
     "1/4",
@@ -528,26 +538,26 @@ export const FlareThreadInputShape: Shape = {
     "15 mm",
     "18 mm",
   ],
-};
+}));
 
-export const FlareThreadShape: Shape = {
+export const FlareThreadShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareThread",
   fields: {
     name: "text",
     majorDiameter: "length",
     threadsPerInch: "number",
-    citation: CitationShape,
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The thread of a flare fitting.",
     name: "As the trade writes it: 7/16-20.",
     majorDiameter: "Major diameter.",
     threadsPerInch: "Threads per inch.",
     citation: "Where it stands.",
-  }),
-};
+  },
+}));
 
-export const FlareTorqueInput2Shape: Shape = {
+export const FlareTorqueInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueInput2",
   words: [
     "1/4",
@@ -563,43 +573,43 @@ export const FlareTorqueInput2Shape: Shape = {
     "15 mm",
     "18 mm",
   ],
-};
+}));
 
-export const FlareTorqueWindowShape: Shape = {
+export const FlareTorqueWindowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorqueWindow",
   fields: {
     low: "torque",
     high: "torque",
     source: { words: ["jis-type-manuals", "en-378-2", "manual-range"] },
-    citation: CitationShape,
+    citation: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The torque window of one source.",
     low: "Smallest figure allowed.",
     high: "Largest figure allowed.",
     source: "Who prints it.",
     citation: "Where it stands.",
-  }),
-};
+  },
+}));
 
-export const FlareTorqueShape: Shape = {
+export const FlareTorqueShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTorque",
   fields: {
-    windows: { list: FlareTorqueWindowShape },
-    overlap: FlareLimitsOfTorqueShape,
-    conflicts: { list: FlareTorqueConflictShape },
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    windows: { list: FlareTorqueWindowShape() },
+    overlap: FlareLimitsOfTorqueShape(),
+    conflicts: { list: FlareTorqueConflictShape() },
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What the published sources say on the torque of one flare nut.",
     windows: "The window of each source.",
     overlap: "What every source allows.",
     conflicts: "Pairs of sources that conflict; empty where they agree well.",
     cautions: "What overrides the figures and what can hurt someone.",
-  }),
-};
+  },
+}));
 
-export const FlareTurnInput2Shape: Shape = {
+export const FlareTurnInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareTurnInput2",
   words: [
     "1/4",
@@ -615,54 +625,51 @@ export const FlareTurnInput2Shape: Shape = {
     "15 mm",
     "18 mm",
   ],
-};
+}));
 
-export const FlareLimitsOfAngleShape: Shape = {
+export const FlareLimitsOfAngleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlareLimitsOfAngle",
   fields: { low: "angle", high: "angle" },
-  docs: () => ({
+  docs: {
     "": "The smallest and the largest figure that a source allows.",
     low: "Smallest figure allowed.",
     high: "Largest figure allowed.",
-  }),
-};
+  },
+}));
 
-export const ServicePortAdapterInputShape: Shape = {
+export const ServicePortAdapterInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServicePortAdapterInput",
   fields: { port: { words: ["1/4", "5/16"] }, hose: { words: ["1/4", "5/16"] } },
-  docs: () => ({
-    port: "Size of the port on the unit, male.",
-    hose: "Size of the hose's end, female.",
-  }),
-};
+  docs: { port: "Size of the port on the unit, male.", hose: "Size of the hose's end, female." },
+}));
 
-export const ServicePortAdapterShape: Shape = {
+export const ServicePortAdapterShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServicePortAdapter",
   fields: {
     needed: "flag",
-    port: FlareThreadShape,
-    hose: FlareThreadShape,
-    advice: FlareJointStatementShape,
-    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape },
+    port: FlareThreadShape(),
+    hose: FlareThreadShape(),
+    advice: FlareJointStatementShape(),
+    cautions: { list: FlareAssessmentOfAngleFlareConeCauseCautionsItemShape() },
   },
-  docs: () => ({
+  docs: {
     "": "Whether an adapter is needed between a service port and a hose.",
     needed: "Whether one is needed.",
     port: "Thread of the port on the unit.",
     hose: "Thread of the hose's nut.",
     advice: "What to bring.",
     cautions: "What can hurt someone.",
-  }),
-};
+  },
+}));
 
-export const UsualServicePortInputShape: Shape = {
+export const UsualServicePortInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UsualServicePortInput",
   fields: {
     refrigerant: { words: ["R410A", "R32", "R22", "R134a"] },
     equipment: { words: ["mini-split", "ducted"] },
   },
-  docs: () => ({
+  docs: {
     refrigerant: "Refrigerant of the unit.",
     equipment: "A ductless split, or a ducted unit as sold in North America.",
-  }),
-};
+  },
+}));

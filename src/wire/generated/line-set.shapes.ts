@@ -1,26 +1,26 @@
 // Which shapes have the types of line-set?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import { SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const MassPerStepShape: Shape = {
+export const MassPerStepShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MassPerStep",
   fields: { mass: "mass", per: "length" },
-  docs: () => ({
+  docs: {
     "": "A rate as some manuals print it: 3 oz for every 5 ft.",
     mass: "Mass, 0 or more.",
     per: "For this much length, more than 0.",
-  }),
-};
+  },
+}));
 
-export const ShortLineRuleShape: Shape = {
+export const ShortLineRuleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ShortLineRule",
   words: ["add-only", "add-and-subtract", "net-add-only", "not-stated"],
-};
+}));
 
-export const AdditionalChargeInputShape: Shape = {
+export const AdditionalChargeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AdditionalChargeInput",
   fields: {
     "factoryCharge?": "mass",
@@ -32,10 +32,10 @@ export const AdditionalChargeInputShape: Shape = {
     "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
     length: "length",
     preChargedLength: "length",
-    rate: { either: ["massPerLength", MassPerStepShape] },
-    shortLineRule: ShortLineRuleShape,
+    rate: { either: ["massPerLength", MassPerStepShape()] },
+    shortLineRule: ShortLineRuleShape(),
   },
-  docs: () => ({
+  docs: {
     "": "One liquid line and the rule for it.",
     factoryCharge: "Charge that the unit came with, for the total on the label.",
     maximumLength: "Longest run (all lines together) that the manual allows.",
@@ -49,10 +49,10 @@ export const AdditionalChargeInputShape: Shape = {
     preChargedLength: "Length that the factory charge covers, from nameplate or manual.",
     rate: "Mass per length for this size of liquid line, from nameplate or manual.",
     shortLineRule: "What happens below preChargedLength, from the manual.",
-  }),
-};
+  },
+}));
 
-export const LineSetFigureShape: Shape = {
+export const LineSetFigureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineSetFigure",
   words: [
     "line-set.figure.length",
@@ -64,18 +64,18 @@ export const LineSetFigureShape: Shape = {
     "line-set.figure.added-charge",
     "line-set.figure.pressure-loss",
   ],
-};
+}));
 
-export const LineSetStatements: StatementTable = {
+export const LineSetStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "line-set.above-maximum": {
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
   "line-set.above-minimum": {
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
   "line-set.add": {
     charge: "mass",
@@ -88,9 +88,9 @@ export const LineSetStatements: StatementTable = {
   "line-set.ask-line-size": {},
   "line-set.ask-oil-return": {},
   "line-set.below-minimum": {
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
   "line-set.bend-length-not-counted": { bend: "length" },
   "line-set.bends-above-maximum": { count: "number", most: "number" },
@@ -126,21 +126,21 @@ export const LineSetStatements: StatementTable = {
   "line-set.loss-not-checked": {},
   "line-set.loss-not-known": { limit: "pressureDifference" },
   "line-set.maximum-length-not-checked": {},
-  "line-set.measure-better": { figure: LineSetFigureShape },
+  "line-set.measure-better": { figure: LineSetFigureShape() },
   "line-set.measure-subcooling": {},
   "line-set.minimum-length-not-checked": {},
   "line-set.mixed-refrigerants": {},
   "line-set.near-maximum": {
-    uncertainty: { either: ["mass", "pressureDifference", "length"] },
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    uncertainty: { either: ["length", "mass", "pressureDifference"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
   "line-set.near-minimum": {
-    uncertainty: { either: ["mass", "pressureDifference", "length"] },
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    uncertainty: { either: ["length", "mass", "pressureDifference"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
   "line-set.never-vent": {},
   "line-set.no-clearance": {},
@@ -238,38 +238,38 @@ export const LineSetStatements: StatementTable = {
   "line-set.wider-liquid-line": {},
   "line-set.wider-vapor-line": {},
   "line-set.within-maximum": {
-    figure: LineSetFigureShape,
-    value: { either: ["mass", "pressureDifference", "length"] },
-    limit: { either: ["mass", "pressureDifference", "length"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
   },
-};
+}));
 
-export const LineSetStatementShape: Shape = {
+export const LineSetStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineSetStatement",
-  statements: [LineSetStatements],
-};
+  statements: [LineSetStatements()],
+}));
 
-export const ChargeAssessmentCautionsItemShape: Shape = {
+export const ChargeAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeAssessmentCautionsItem",
-  statements: [SafetyStatements, LineSetStatements],
+  statements: [SafetyStatements(), LineSetStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const ChargeAssessmentShape: Shape = {
+export const ChargeAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     additionalCharge: "mass",
     unroundedCharge: "mass",
     "totalCharge?": "mass",
     "expandedUncertainty?": "mass",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the added charge: pass when it follows from the rule and breaks no stated limit.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -285,30 +285,30 @@ export const ChargeAssessmentShape: Shape = {
       "Factory charge plus additionalCharge, for the label; only where the factory charge was given.",
     expandedUncertainty:
       "Expanded uncertainty (k = 2) of the charge from the lengths and the scale's step (JCGM 100:2008, 5.1.2 and F.2.2.1); only where one of them was given.",
-  }),
-};
+  },
+}));
 
-export const TubeSizeShape: Shape = {
+export const TubeSizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TubeSize",
   fields: { outsideDiameter: "length", wall: "length" },
-  docs: () => ({
+  docs: {
     "": "Outside diameter and wall of a round tube: all that its volume needs. Measure both when the tube is not marked; tube sold in line sets is often thinner than the standard.",
     outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
     wall: "Wall thickness, more than 0 and less than half the outside diameter.",
-  }),
-};
+  },
+}));
 
-export const FrictionLossInputShape: Shape = {
+export const FrictionLossInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FrictionLossInput",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     massFlow: "massFlow",
     density: "density",
     length: "length",
     viscosityMicropascalSecond: "number",
     "roughness?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "Single-phase flow with what friction depends on.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
@@ -317,10 +317,10 @@ export const FrictionLossInputShape: Shape = {
     viscosityMicropascalSecond:
       "Dynamic viscosity in µPa·s, 1 to 100 000: R410A liquid at 40 °C is about 100, its vapor at 5 °C about 12.5 (from memory).",
     roughness: "Roughness of the bore; drawn copper, 1.5 µm, when left out.",
-  }),
-};
+  },
+}));
 
-export const FrictionLossShape: Shape = {
+export const FrictionLossShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FrictionLoss",
   fields: {
     pressureLoss: "pressureDifference",
@@ -328,200 +328,207 @@ export const FrictionLossShape: Shape = {
     reynolds: "number",
     frictionFactor: "number",
   },
-  docs: () => ({
+  docs: {
     "": "What the flow is like and what it loses.",
     pressureLoss: "Pressure lost to friction.",
     velocity: "Mean velocity.",
     reynolds: "Reynolds number.",
     frictionFactor: "Darcy friction factor.",
-  }),
-};
+  },
+}));
 
-export const TubeFlowShape: Shape = {
+export const TubeFlowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TubeFlow",
-  fields: { tube: TubeSizeShape, massFlow: "massFlow", density: "density" },
-  docs: () => ({
+  fields: { tube: TubeSizeShape(), massFlow: "massFlow", density: "density" },
+  docs: {
     "": "Single-phase flow in a tube.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
     density: "Density in the line, up to 3000 kg/m³.",
-  }),
-};
+  },
+}));
 
-export const FullLineMassInput1Shape: Shape = {
+export const FullLineMassInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FullLineMassInput1",
-  fields: { tube: TubeSizeShape, density: "density", length: "length" },
-  docs: () => ({
+  fields: { tube: TubeSizeShape(), density: "density", length: "length" },
+  docs: {
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
     length: "Length of tube.",
-  }),
-};
+  },
+}));
 
-export const FullLineMassInput2Shape: Shape = {
+export const FullLineMassInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FullLineMassInput2",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     refrigerant: byDesignation,
     temperature: "temperature",
     length: "length",
   },
-  docs: () => ({
+  docs: {
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
     length: "Length of tube.",
-  }),
-};
+  },
+}));
 
-export const FilledTubeShape: Shape = {
+export const FilledTubeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FilledTube",
-  fields: { tube: TubeSizeShape, density: "density" },
-  docs: () => ({
+  fields: { tube: TubeSizeShape(), density: "density" },
+  docs: {
     "": "A tube full of a fluid of one density.",
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
-  }),
-};
+  },
+}));
 
-export const LiquidFilledTubeShape: Shape = {
+export const LiquidFilledTubeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidFilledTube",
-  fields: { tube: TubeSizeShape, refrigerant: byDesignation, temperature: "temperature" },
-  docs: () => ({
+  fields: { tube: TubeSizeShape(), refrigerant: byDesignation, temperature: "temperature" },
+  docs: {
     "": "A tube full of a refrigerant's saturated liquid.",
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
-  }),
-};
+  },
+}));
 
-export const TubeVolumeInputShape: Shape = {
+export const TubeVolumeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TubeVolumeInput",
-  fields: { tube: TubeSizeShape, length: "length" },
-};
+  fields: { tube: TubeSizeShape(), length: "length" },
+}));
 
-export const AstmB280SizeShape: Shape = {
+export const AstmB280SizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AstmB280Size",
   words: ["1/4", "5/16", "3/8", "1/2", "5/8", "3/4", "7/8", "1-1/8"],
-};
+}));
 
-export const AstmB280ChoiceShape: Shape = {
+export const AstmB280ChoiceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AstmB280Choice",
-  fields: { size: AstmB280SizeShape, temper: { words: ["annealed", "drawn"] }, "wall?": "length" },
-  docs: () => ({
+  fields: {
+    size: AstmB280SizeShape(),
+    temper: { words: ["annealed", "drawn"] },
+    "wall?": "length",
+  },
+  docs: {
     "": "Which tube of ASTM B280.",
     size: "Nominal size in inches.",
     temper: "Soft coil or hard straight length.",
     wall: "Wall, where the standard has two, or where the tube at hand is thinner or thicker.",
-  }),
-};
+  },
+}));
 
-export const TubeShape: Shape = {
+export const TubeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Tube",
   fields: {
     outsideDiameter: "length",
     wall: "length",
     designation: "text",
-    sources: { list: CitationShape },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "A tube of a standard.",
     outsideDiameter: "Outside diameter, 1 mm to 300 mm.",
     wall: "Wall thickness, more than 0 and less than half the outside diameter.",
     designation: "Nominal size as the trade says it: 3/8 in, 9.52 mm.",
     sources: "The standard it follows.",
-  }),
-};
+  },
+}));
 
-export const FlowConditionShape: Shape = {
+export const FlowConditionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "FlowCondition",
   fields: { reynolds: "number", relativeRoughness: "number" },
-  docs: () => ({
+  docs: {
     "": "Reynolds number and roughness of a flow.",
     reynolds: "Reynolds number, ρ·v·d/μ, more than 0, up to 1e9.",
     relativeRoughness: "Roughness over inside diameter, 0 (smooth) to 0.05.",
-  }),
-};
+  },
+}));
 
-export const IdentifyLinesInputShape: Shape = {
+export const IdentifyLinesInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "IdentifyLinesInput",
-  fields: { a: { either: [TubeSizeShape, TubeShape] }, b: { either: [TubeSizeShape, TubeShape] } },
-};
+  fields: {
+    a: { either: [TubeSizeShape(), TubeShape()] },
+    b: { either: [TubeSizeShape(), TubeShape()] },
+  },
+}));
 
-export const IdentifyLinesResultShape: Shape = {
+export const IdentifyLinesResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "IdentifyLinesResult",
   fields: {
-    liquid: { either: [TubeSizeShape, TubeShape] },
-    vapor: { either: [TubeSizeShape, TubeShape] },
+    liquid: { either: [TubeSizeShape(), TubeShape()] },
+    vapor: { either: [TubeSizeShape(), TubeShape()] },
   },
-  docs: () => ({ liquid: "The smaller tube.", vapor: "The larger tube." }),
-};
+  docs: { liquid: "The smaller tube.", vapor: "The larger tube." },
+}));
 
-export const InsulatedDiameterInputShape: Shape = {
+export const InsulatedDiameterInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InsulatedDiameterInput",
-  fields: { tube: TubeSizeShape, thickness: "length" },
-};
+  fields: { tube: TubeSizeShape(), thickness: "length" },
+}));
 
-export const RoundItemShape: Shape = {
+export const RoundItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RoundItem",
   fields: { label: "text", diameter: "length" },
-  docs: () => ({
+  docs: {
     "": "Something round that goes through. Take the larger dimension of a flat cable.",
     label: "Name for messages and for the layout.",
     diameter: "Outside diameter with insulation.",
-  }),
-};
+  },
+}));
 
-export const SmallestSleeveInputShape: Shape = {
+export const SmallestSleeveInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SmallestSleeveInput",
-  fields: { items: { list: RoundItemShape }, "clearance?": "length" },
-};
+  fields: { items: { list: RoundItemShape() }, "clearance?": "length" },
+}));
 
-export const LineFitInputOpening1Shape: Shape = {
+export const LineFitInputOpening1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineFitInputOpening1",
   fields: { diameter: "length" },
-};
+}));
 
-export const LineFitInputOpening2Shape: Shape = {
+export const LineFitInputOpening2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineFitInputOpening2",
   fields: { width: "length", height: "length" },
-  docs: () => ({ width: "Inside width of a duct.", height: "Inside height of a duct." }),
-};
+  docs: { width: "Inside width of a duct.", height: "Inside height of a duct." },
+}));
 
-export const LineFitInputShape: Shape = {
+export const LineFitInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineFitInput",
   fields: {
-    items: { list: RoundItemShape },
-    opening: { either: [LineFitInputOpening1Shape, LineFitInputOpening2Shape] },
+    items: { list: RoundItemShape() },
+    opening: { either: [LineFitInputOpening1Shape(), LineFitInputOpening2Shape()] },
     "clearance?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "What has to go through which opening.",
     items: "Up to eight items.",
     opening: "Inside dimensions.",
     clearance: "Room to keep between items and to the wall; none when left out.",
-  }),
-};
+  },
+}));
 
-export const LineFitAssessmentLayoutItemShape: Shape = {
+export const LineFitAssessmentLayoutItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineFitAssessmentLayoutItem",
   fields: { label: "text", x: "length", y: "length" },
-  docs: () => ({ label: "The item's label.", x: "To the right.", y: "Upwards." }),
-};
+  docs: { label: "The item's label.", x: "To the right.", y: "Upwards." },
+}));
 
-export const LineFitAssessmentShape: Shape = {
+export const LineFitAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineFitAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
-    layout: { list: LineFitAssessmentLayoutItemShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
+    layout: { list: LineFitAssessmentLayoutItemShape() },
     fill: "number",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the opening.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -533,26 +540,26 @@ export const LineFitAssessmentShape: Shape = {
     layout:
       "Where each item lies, from the center of a sleeve or from the corner of a duct; empty when none was found.",
     fill: "Share of the opening that the items fill, 0 to 1 and more.",
-  }),
-};
+  },
+}));
 
-export const RunLimitsOilTrapsShape: Shape = {
+export const RunLimitsOilTrapsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RunLimitsOilTraps",
   fields: { above: "length", spacing: "length" },
-  docs: () => ({ above: "Lift that still needs none.", spacing: "Height between traps." }),
-};
+  docs: { above: "Lift that still needs none.", spacing: "Height between traps." },
+}));
 
-export const RunLimitsExtraOilShape: Shape = {
+export const RunLimitsExtraOilShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RunLimitsExtraOil",
   fields: { beyond: "length", per: "length", volume: "volume" },
-  docs: () => ({
+  docs: {
     beyond: "Length that the factory's oil covers.",
     per: "Step of length.",
     volume: "Oil for a step.",
-  }),
-};
+  },
+}));
 
-export const RunLimitsShape: Shape = {
+export const RunLimitsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RunLimits",
   fields: {
     "maximumLength?": "length",
@@ -561,10 +568,10 @@ export const RunLimitsShape: Shape = {
     "maximumLiftOutdoorAbove?": "length",
     "maximumBends?": "number",
     "bendEquivalentLength?": "length",
-    "oilTraps?": RunLimitsOilTrapsShape,
-    "extraOil?": RunLimitsExtraOilShape,
+    "oilTraps?": RunLimitsOilTrapsShape(),
+    "extraOil?": RunLimitsExtraOilShape(),
   },
-  docs: () => ({
+  docs: {
     "": "What the manual allows. Only what is given is checked.",
     maximumLength: "Longest run, one way.",
     minimumLength: "Shortest run: below it come noise, vibration and liquid return.",
@@ -577,10 +584,10 @@ export const RunLimitsShape: Shape = {
     oilTraps:
       "Oil traps in the vapor riser: one for every spacing where the lift is more than above.",
     extraOil: "Oil to add: volume for every started per beyond beyond.",
-  }),
-};
+  },
+}));
 
-export const LineRunInputShape: Shape = {
+export const LineRunInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineRunInput",
   fields: {
     length: "length",
@@ -588,9 +595,9 @@ export const LineRunInputShape: Shape = {
     outdoorUnit: { words: ["above", "below", "level"] },
     "bends?": "number",
     "standardUncertainty?": "length",
-    limits: RunLimitsShape,
+    limits: RunLimitsShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The run as it is or will be.",
     length: "Length of tube one way, coils included, 0 to 1000 m.",
     lift: "Height difference of the units, 0 or more.",
@@ -598,23 +605,23 @@ export const LineRunInputShape: Shape = {
     bends: "Number of bends, a whole number from 0 to 1000.",
     standardUncertainty: "Standard uncertainty (k = 1) of length and lift, 0 when left out.",
     limits: "What the manual allows.",
-  }),
-};
+  },
+}));
 
-export const LineRunAssessmentShape: Shape = {
+export const LineRunAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineRunAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     equivalentLength: "length",
     oilTraps: "number",
     extraOil: "volume",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a run.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -626,57 +633,57 @@ export const LineRunAssessmentShape: Shape = {
     equivalentLength: "Length plus what the bends count for.",
     oilTraps: "Oil traps in the vapor riser by the manual's rule, without the one at its foot.",
     extraOil: "Oil to add by the manual's rule.",
-  }),
-};
+  },
+}));
 
-export const LiquidChargePlausibilityInput1Shape: Shape = {
+export const LiquidChargePlausibilityInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidChargePlausibilityInput1",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     density: "density",
-    rate: { either: ["massPerLength", MassPerStepShape] },
+    rate: { either: ["massPerLength", MassPerStepShape()] },
     expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
   },
-  docs: () => ({
+  docs: {
     tube: "Outside diameter and wall.",
     density: "Density of the refrigerant in it, up to 3000 kg/m³.",
     rate: "The nameplate's rate for this size of liquid line.",
     expansionDevice: "Where the unit expands the liquid in cooling.",
-  }),
-};
+  },
+}));
 
-export const LiquidChargePlausibilityInput2Shape: Shape = {
+export const LiquidChargePlausibilityInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidChargePlausibilityInput2",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     refrigerant: byDesignation,
     temperature: "temperature",
-    rate: { either: ["massPerLength", MassPerStepShape] },
+    rate: { either: ["massPerLength", MassPerStepShape()] },
     expansionDevice: { words: ["indoor", "outdoor", "not-known"] },
   },
-  docs: () => ({
+  docs: {
     tube: "Outside diameter and wall.",
     refrigerant: "A refrigerant of hvac-install-math/refrigerants.",
     temperature: "Temperature of the liquid, within the refrigerant's range.",
     rate: "The nameplate's rate for this size of liquid line.",
     expansionDevice: "Where the unit expands the liquid in cooling.",
-  }),
-};
+  },
+}));
 
-export const LiquidChargePlausibilityShape: Shape = {
+export const LiquidChargePlausibilityShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidChargePlausibility",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["per-foot-taken-as-per-meter", "per-meter-taken-as-per-foot"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     fullLineRate: "massPerLength",
     ratio: "number",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a rate: pass plausible, inconclusive plausible only with the device elsewhere, fail read the nameplate again.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -688,10 +695,10 @@ export const LiquidChargePlausibilityShape: Shape = {
     sources: "Where the rules and figures come from.",
     fullLineRate: "What the line holds when full of liquid, in the unit of the rate.",
     ratio: "The nameplate's rate over the full line's.",
-  }),
-};
+  },
+}));
 
-export const LiquidLineSubcoolingInputShape: Shape = {
+export const LiquidLineSubcoolingInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidLineSubcoolingInput",
   fields: {
     "available?": "temperatureDifference",
@@ -701,30 +708,30 @@ export const LiquidLineSubcoolingInputShape: Shape = {
     "standardUncertainty?": "temperatureDifference",
     refrigerant: byDesignation,
   },
-  docs: () => ({
+  docs: {
     available: "Subcooling found or promised at the outdoor unit.",
     liquidPressure: "Absolute pressure where the liquid leaves the outdoor unit.",
     losses:
       "Every loss on the way: static head (negative where the liquid falls), friction, drier, valve.",
     margin: "Subcooling that shall be left at the expansion device, 0 or more.",
     standardUncertainty: "Standard uncertainty (k = 1) of available, 0 when left out.",
-  }),
-};
+  },
+}));
 
-export const LiquidSubcoolingAssessmentShape: Shape = {
+export const LiquidSubcoolingAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidSubcoolingAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     pressureLoss: "pressureDifference",
     temperatureLoss: "temperatureDifference",
     neededSubcooling: "temperatureDifference",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the subcooling.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -736,20 +743,20 @@ export const LiquidSubcoolingAssessmentShape: Shape = {
     pressureLoss: "Sum of the losses.",
     temperatureLoss: "What the losses cost in bubble temperature; negative for a gain.",
     neededSubcooling: "Loss, where it is one, plus margin.",
-  }),
-};
+  },
+}));
 
-export const LiquidVelocityInputShape: Shape = {
+export const LiquidVelocityInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidVelocityInput",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     massFlow: "massFlow",
     density: "density",
     solenoidValve: "flag",
     "pressureLoss?": "pressureDifference",
     "maximumLoss?": "pressureDifference",
   },
-  docs: () => ({
+  docs: {
     "": "The liquid line at full capacity.",
     tube: "Outside diameter and wall.",
     massFlow: "Mass flow of refrigerant, 0 to 200 kg/s.",
@@ -758,21 +765,21 @@ export const LiquidVelocityInputShape: Shape = {
       "Whether a solenoid valve closes the line: then 300 ft/min is the most, against liquid hammer.",
     pressureLoss: "Loss of friction, head and fittings together.",
     maximumLoss: "Most that the manual or guideLosses allows.",
-  }),
-};
+  },
+}));
 
-export const LiquidVelocityAssessmentShape: Shape = {
+export const LiquidVelocityAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidVelocityAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     velocity: "speed",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the liquid line.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -782,38 +789,38 @@ export const LiquidVelocityAssessmentShape: Shape = {
     actions: "What to do next, in order; empty on a clean pass.",
     sources: "Where the rules and figures come from.",
     velocity: "Mean velocity.",
-  }),
-};
+  },
+}));
 
-export const En12735SizeShape: Shape = {
+export const En12735SizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "En12735Size",
   words: [12, 6, 8, 10, 15, 16, 18, 22, 28, 6.35, 7.94, 9.52, 12.7, 15.87, 19.06, 22.2, 28.57],
-};
+}));
 
-export const En12735TubeInputShape: Shape = {
+export const En12735TubeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "En12735TubeInput",
-  fields: { size: En12735SizeShape, wall: "length" },
-};
+  fields: { size: En12735SizeShape(), wall: "length" },
+}));
 
-export const JisH3300SizeShape: Shape = {
+export const JisH3300SizeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "JisH3300Size",
   words: ["6.35", "9.52", "12.70", "15.88", "19.05"],
-};
+}));
 
-export const JisH3300TubeInputShape: Shape = {
+export const JisH3300TubeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "JisH3300TubeInput",
-  fields: { size: JisH3300SizeShape, "wall?": "length" },
-};
+  fields: { size: JisH3300SizeShape(), "wall?": "length" },
+}));
 
-export const IndoorUnitLineShape: Shape = {
+export const IndoorUnitLineShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "IndoorUnitLine",
   fields: {
     length: "length",
-    rate: { either: ["massPerLength", MassPerStepShape] },
+    rate: { either: ["massPerLength", MassPerStepShape()] },
     "preChargedLength?": "length",
     "allowance?": "mass",
   },
-  docs: () => ({
+  docs: {
     "": "The liquid line of one indoor unit.",
     length: "Length of liquid line as installed, one way.",
     rate: "Mass per length for this size of liquid line.",
@@ -821,10 +828,10 @@ export const IndoorUnitLineShape: Shape = {
       "Length that the factory charge covers on this line; leave out when one covers the sum.",
     allowance:
       "Mass that the manual adds for this indoor unit, or takes off (negative), whatever the length.",
-  }),
-};
+  },
+}));
 
-export const MultiSplitChargeInputShape: Shape = {
+export const MultiSplitChargeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MultiSplitChargeInput",
   fields: {
     "factoryCharge?": "mass",
@@ -834,12 +841,12 @@ export const MultiSplitChargeInputShape: Shape = {
     "scaleResolution?": "mass",
     "lengthUncertainty?": "length",
     "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
-    lines: { list: IndoorUnitLineShape },
+    lines: { list: IndoorUnitLineShape() },
     "preChargedTotal?": "length",
     "allowance?": "mass",
-    shortLineRule: ShortLineRuleShape,
+    shortLineRule: ShortLineRuleShape(),
   },
-  docs: () => ({
+  docs: {
     "": "Several indoor units on one outdoor unit.",
     factoryCharge: "Charge that the unit came with, for the total on the label.",
     maximumLength: "Longest run (all lines together) that the manual allows.",
@@ -855,90 +862,86 @@ export const MultiSplitChargeInputShape: Shape = {
     allowance:
       "Mass that the manual adds for the system as a whole, or takes off (negative): for ports that stay unused, or what the factory put in for a line of its own where rate counts for the whole length.",
     shortLineRule: "What happens below the pre-charged length, from the manual.",
-  }),
-};
+  },
+}));
 
-export const RateRowShape: Shape = {
+export const RateRowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RateRow",
-  fields: { outsideDiameter: "length", rate: { either: ["massPerLength", MassPerStepShape] } },
-  docs: () => ({
+  fields: { outsideDiameter: "length", rate: { either: ["massPerLength", MassPerStepShape()] } },
+  docs: {
     "": "A row of the nameplate's table of rates.",
     outsideDiameter: "Outside diameter of the liquid line, metric or in inches.",
     rate: "Rate for this size.",
-  }),
-};
+  },
+}));
 
-export const RateForLiquidLineInputShape: Shape = {
+export const RateForLiquidLineInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RateForLiquidLineInput",
-  fields: { rows: { list: RateRowShape }, tube: TubeSizeShape },
-};
+  fields: { rows: { list: RateRowShape() }, tube: TubeSizeShape() },
+}));
 
-export const LineContentsInputShape: Shape = {
+export const LineContentsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineContentsInput",
   fields: {
-    liquid: { either: [FilledTubeShape, LiquidFilledTubeShape] },
-    vapor: FilledTubeShape,
+    liquid: { either: [FilledTubeShape(), LiquidFilledTubeShape()] },
+    vapor: FilledTubeShape(),
     length: "length",
   },
-  docs: () => ({
-    liquid: "Liquid line.",
-    vapor: "Vapor line.",
-    length: "Length of both, one way.",
-  }),
-};
+  docs: { liquid: "Liquid line.", vapor: "Vapor line.", length: "Length of both, one way." },
+}));
 
-export const LineContentsShape: Shape = {
+export const LineContentsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineContents",
   fields: { liquid: "mass", vapor: "mass", total: "mass" },
-  docs: () => ({
+  docs: {
     "": "What the two lines hold.",
     liquid: "Mass in the liquid line.",
     vapor: "Mass in the vapor line.",
     total: "Both.",
-  }),
-};
+  },
+}));
 
-export const RecoveryInputCylinderShape: Shape = {
+export const RecoveryInputCylinderShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RecoveryInputCylinder",
   fields: { maximumFill: "mass", contents: "mass" },
-  docs: () => ({
+  docs: {
     maximumFill: "Most refrigerant that may be in it, as marked for this refrigerant.",
     contents: "What is in it already.",
-  }),
-};
+  },
+}));
 
-export const RecoveryInputShape: Shape = {
+export const RecoveryInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RecoveryInput",
   fields: {
     "chargeInSystem?": "mass",
     chargeToKeep: "mass",
-    "cylinder?": RecoveryInputCylinderShape,
+    "cylinder?": RecoveryInputCylinderShape(),
     "safetyClass?": { words: ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"] },
   },
-  docs: () => ({
+  docs: {
     "": "A system that is opened, moved or taken away.",
     chargeInSystem: "Total charge by the label; leave out when it is not known or some has leaked.",
     chargeToKeep:
       "Charge that the system shall have afterwards: 0 to take it away, the new total for another line length.",
     cylinder: "Recovery cylinder.",
     safetyClass: "Safety class of the refrigerant, for the cautions.",
-  }),
-};
+  },
+}));
 
-export const RecoveryAssessmentShape: Shape = {
+export const RecoveryAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RecoveryAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     "toRecover?": "mass",
     "toAdd?": "mass",
     "cylinderRoom?": "mass",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a recovery.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -950,20 +953,20 @@ export const RecoveryAssessmentShape: Shape = {
     toRecover: "Mass to take out; absent when the charge is not known.",
     toAdd: "Mass to add where the system shall hold more; absent when the charge is not known.",
     cylinderRoom: "What the cylinder still takes, where one was given.",
-  }),
-};
+  },
+}));
 
-export const LiquidColumnShape: Shape = {
+export const LiquidColumnShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LiquidColumn",
   fields: { density: "density", lift: "length" },
-  docs: () => ({
+  docs: {
     "": "A column of liquid.",
     density: "Density of the liquid, up to 3000 kg/m³.",
     lift: "How far the liquid rises to the indoor unit, −300 m to 300 m; negative where it falls.",
-  }),
-};
+  },
+}));
 
-export const StockLengthInputShape: Shape = {
+export const StockLengthInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StockLengthInput",
   fields: {
     run: "length",
@@ -974,7 +977,7 @@ export const StockLengthInputShape: Shape = {
     "minimumLength?": "length",
     "maximumLength?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "The run and the line sets at hand.",
     run: "Length of the way along the wall, bends followed.",
     slack:
@@ -985,25 +988,25 @@ export const StockLengthInputShape: Shape = {
     cuttable: "Whether the set can be cut: false for sets that come charged or with fixed ends.",
     minimumLength: "Shortest length that the unit's manual allows.",
     maximumLength: "Longest length that the unit's manual allows.",
-  }),
-};
+  },
+}));
 
-export const StockLengthAssessmentShape: Shape = {
+export const StockLengthAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "StockLengthAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     neededLength: "length",
     "stockLength?": "length",
     "surplus?": "length",
     "surplusUse?": { words: ["none", "cut", "coil"] },
     "installedLength?": "length",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the stock.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -1019,34 +1022,34 @@ export const StockLengthAssessmentShape: Shape = {
     surplusUse: "cut it off, coil it, or nothing is left.",
     installedLength:
       "Length of tube that ends up installed: the one to reckon the added charge with.",
-  }),
-};
+  },
+}));
 
-export const RefrigerantMassFlowInputShape: Shape = {
+export const RefrigerantMassFlowInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantMassFlowInput",
   fields: { capacity: "power", enthalpyDifference: "specificEnergy" },
-  docs: () => ({
+  docs: {
     capacity: "Cooling capacity.",
     enthalpyDifference:
       "Enthalpy of the vapor leaving less that of the liquid entering the evaporator.",
-  }),
-};
+  },
+}));
 
-export const OilRiserShape: Shape = {
+export const OilRiserShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OilRiser",
-  fields: { tube: TubeSizeShape, vaporDensity: "density", oilDensity: "density" },
-  docs: () => ({
+  fields: { tube: TubeSizeShape(), vaporDensity: "density", oilDensity: "density" },
+  docs: {
     "": "What decides whether oil climbs a riser.",
     tube: "Outside diameter and wall.",
     vaporDensity: "Density of the vapor, up to 500 kg/m³.",
     oilDensity: "Density of the oil with refrigerant in it, about 900 to 1050 kg/m³.",
-  }),
-};
+  },
+}));
 
-export const VaporLineInputShape: Shape = {
+export const VaporLineInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VaporLineInput",
   fields: {
-    tube: TubeSizeShape,
+    tube: TubeSizeShape(),
     vaporDensity: "density",
     oilDensity: "density",
     direction: { words: ["horizontal", "riser"] },
@@ -1055,7 +1058,7 @@ export const VaporLineInputShape: Shape = {
     "minimumVelocity?": "speed",
     "maximumVelocity?": "speed",
   },
-  docs: () => ({
+  docs: {
     "": "The vapor line at full and at least capacity.",
     tube: "Outside diameter and wall.",
     vaporDensity: "Density of the vapor, up to 500 kg/m³.",
@@ -1067,23 +1070,23 @@ export const VaporLineInputShape: Shape = {
     minimumVelocity:
       "Least velocity by the manual; 800 ft/min horizontal and 1000 ft/min in a riser when left out.",
     maximumVelocity: "Largest velocity for noise by the manual; 3000 ft/min when left out.",
-  }),
-};
+  },
+}));
 
-export const VaporLineAssessmentShape: Shape = {
+export const VaporLineAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VaporLineAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: LineSetStatementShape },
-    assumptions: { list: LineSetStatementShape },
-    cautions: { list: ChargeAssessmentCautionsItemShape },
-    "actions?": { list: LineSetStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: LineSetStatementShape() },
+    assumptions: { list: LineSetStatementShape() },
+    cautions: { list: ChargeAssessmentCautionsItemShape() },
+    "actions?": { list: LineSetStatementShape() },
+    sources: { list: CitationShape() },
     fullVelocity: "speed",
     minimumCapacityVelocity: "speed",
     entrainmentVelocity: "speed",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on the vapor line.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -1095,5 +1098,5 @@ export const VaporLineAssessmentShape: Shape = {
     fullVelocity: "Velocity at full capacity.",
     minimumCapacityVelocity: "Velocity at least capacity.",
     entrainmentVelocity: "Least velocity that carries oil up a riser.",
-  }),
-};
+  },
+}));

@@ -126,14 +126,14 @@ export const lineVelocityInput: Codec<InputOf<typeof lineVelocity>> = /* @__PURE
 export const fullLineMassInput: Codec<InputOf<typeof fullLineMass>> = /* @__PURE__ */ codecOf({
   id: "fullLineMassInput",
   name: "filled",
-  shape: { either: [FullLineMassInput1Shape, FullLineMassInput2Shape] },
+  shape: () => ({ either: [FullLineMassInput1Shape(), FullLineMassInput2Shape()] }),
 });
 
 /** JSON of what `fullLineRate` takes. Source: the library's own format. */
 export const fullLineRateInput: Codec<InputOf<typeof fullLineRate>> = /* @__PURE__ */ codecOf({
   id: "fullLineRateInput",
   name: "filled",
-  shape: { either: [FilledTubeShape, LiquidFilledTubeShape] },
+  shape: () => ({ either: [FilledTubeShape(), LiquidFilledTubeShape()] }),
 });
 
 /** JSON of what `boreArea` takes. Source: the library's own format. */
@@ -247,7 +247,9 @@ export const liquidChargePlausibilityInput: Codec<InputOf<typeof liquidChargePla
   /* @__PURE__ */ codecOf({
     id: "liquidChargePlausibilityInput",
     name: "input",
-    shape: { either: [LiquidChargePlausibilityInput1Shape, LiquidChargePlausibilityInput2Shape] },
+    shape: () => ({
+      either: [LiquidChargePlausibilityInput1Shape(), LiquidChargePlausibilityInput2Shape()],
+    }),
   });
 
 /** JSON of what `liquidChargePlausibility` gives. Source: the library's own format. */

@@ -1,6 +1,6 @@
 // Which shapes have the types of operating-check?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   EstimateOfTemperatureDifferenceShape,
@@ -14,34 +14,34 @@ import {
   RefrigerantsStatements,
 } from "./refrigerants.shapes.ts";
 
-export const ServicePortsInputShape: Shape = {
+export const ServicePortsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServicePortsInput",
   fields: {
     mode: { words: ["cooling", "heating"] },
     expansion: { words: ["outdoor-unit", "evaporating-unit"] },
   },
-  docs: () => ({ mode: "What the unit does.", expansion: "Where the refrigerant expands." }),
-};
+  docs: { mode: "What the unit does.", expansion: "Where the refrigerant expands." },
+}));
 
-export const ServicePortRoleShape: Shape = {
+export const ServicePortRoleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServicePortRole",
   fields: {
     side: { words: ["low", "high"] },
     shows: { words: ["suction", "discharge", "liquid", "expanded"] },
   },
-  docs: () => ({
+  docs: {
     "": "What a port shows.",
     side: "Side of the compressor that it belongs to.",
     shows: "What is behind it.",
-  }),
-};
+  },
+}));
 
-export const OperatingCheckSideShape: Shape = {
+export const OperatingCheckSideShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "OperatingCheckSide",
   words: ["operating-check.side.low", "operating-check.side.high"],
-};
+}));
 
-export const OperatingCheckStatements: StatementTable = {
+export const OperatingCheckStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "operating-check.above-hose-rating": { pressure: "gaugePressure", limit: "gaugePressure" },
   "operating-check.above-window": {
     pressure: "gaugePressure",
@@ -83,7 +83,7 @@ export const OperatingCheckStatements: StatementTable = {
     pressure: "gaugePressure",
     from: "gaugePressure",
     to: "gaugePressure",
-    side: OperatingCheckSideShape,
+    side: OperatingCheckSideShape(),
   },
   "operating-check.read-again-later": {},
   "operating-check.read-near-floor-again": { least: "temperatureDifference" },
@@ -112,32 +112,32 @@ export const OperatingCheckStatements: StatementTable = {
     from: "gaugePressure",
     to: "gaugePressure",
   },
-};
+}));
 
-export const GaugeCautionShape: Shape = {
+export const GaugeCautionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GaugeCaution",
-  statements: [SafetyStatements, OperatingCheckStatements],
+  statements: [SafetyStatements(), OperatingCheckStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const ServicePortsShape: Shape = {
+export const ServicePortsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServicePorts",
   fields: {
-    vapor: ServicePortRoleShape,
-    liquid: ServicePortRoleShape,
-    commonSuction: ServicePortRoleShape,
-    cautions: { list: GaugeCautionShape },
+    vapor: ServicePortRoleShape(),
+    liquid: ServicePortRoleShape(),
+    commonSuction: ServicePortRoleShape(),
+    cautions: { list: GaugeCautionShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What the ports of a split unit show.",
     vapor: "Port of the larger valve: vapor line. On most small splits it is the only one.",
     liquid: "Port of the smaller valve: liquid line.",
     commonSuction: "The gauge port at the compressor's suction that some ducted heat pumps have.",
     cautions: "What can hurt someone.",
-  }),
-};
+  },
+}));
 
-export const ChargeByGaugeInputShape: Shape = {
+export const ChargeByGaugeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeByGaugeInput",
   fields: {
     meteringDevice: { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
@@ -150,10 +150,10 @@ export const ChargeByGaugeInputShape: Shape = {
     "pressureDrop?": "pressureDifference",
     "target?": "temperatureDifference",
     "tolerance?": "temperatureDifference",
-    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    instruments: AssessSubcoolingInputInput1InstrumentsShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A reading of pressure and line temperature on a system, and what it should be.",
     meteringDevice: "Fixed orifice or capillary, thermostatic valve, or electronic valve.",
     compressor: "One speed, or an inverter.",
@@ -169,35 +169,35 @@ export const ChargeByGaugeInputShape: Shape = {
     tolerance: "How far from it is still right, above 0. Not needed where the charge is weighed.",
     instruments: "What the two probes can do.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const ChargeByGaugeAssessmentReasonsItemShape: Shape = {
+export const ChargeByGaugeAssessmentReasonsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeByGaugeAssessmentReasonsItem",
-  statements: [RefrigerantsStatements, OperatingCheckStatements],
-};
+  statements: [RefrigerantsStatements(), OperatingCheckStatements()],
+}));
 
-export const ChargeByGaugeAssessmentCautionsItemShape: Shape = {
+export const ChargeByGaugeAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeByGaugeAssessmentCautionsItem",
-  statements: [SafetyStatements, RefrigerantsStatements, OperatingCheckStatements],
+  statements: [SafetyStatements(), RefrigerantsStatements(), OperatingCheckStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const ChargeByGaugeAssessmentShape: Shape = {
+export const ChargeByGaugeAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeByGaugeAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high", "liquid-to-compressor"] },
-    reasons: { list: ChargeByGaugeAssessmentReasonsItemShape },
-    assumptions: { list: ChargeByGaugeAssessmentReasonsItemShape },
-    cautions: { list: ChargeByGaugeAssessmentCautionsItemShape },
-    "actions?": { list: ChargeByGaugeAssessmentReasonsItemShape },
-    sources: { list: CitationShape },
+    reasons: { list: ChargeByGaugeAssessmentReasonsItemShape() },
+    assumptions: { list: ChargeByGaugeAssessmentReasonsItemShape() },
+    cautions: { list: ChargeByGaugeAssessmentCautionsItemShape() },
+    "actions?": { list: ChargeByGaugeAssessmentReasonsItemShape() },
+    sources: { list: CitationShape() },
     method: { words: ["superheat", "subcooling", "weigh"] },
-    "result?": EstimateOfTemperatureDifferenceShape,
-    "saturationTemperature?": EstimateOfTemperatureShape,
+    "result?": EstimateOfTemperatureDifferenceShape(),
+    "saturationTemperature?": EstimateOfTemperatureShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a charge by gauge.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -211,10 +211,10 @@ export const ChargeByGaugeAssessmentShape: Shape = {
     result: "Superheat or subcooling; missing where the charge is weighed.",
     saturationTemperature:
       "Dew or bubble temperature at the thermometer; missing where the charge is weighed.",
-  }),
-};
+  },
+}));
 
-export const AssessGaugeSetInputShape: Shape = {
+export const AssessGaugeSetInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessGaugeSetInput",
   fields: {
     fullScale: "gaugePressure",
@@ -222,77 +222,79 @@ export const AssessGaugeSetInputShape: Shape = {
     hoseWorkingPressure: "gaugePressure",
     highestPressure: "gaugePressure",
   },
-  docs: () => ({
+  docs: {
     fullScale: "End of the graduated scale, above 0.",
     retardTo:
       "Where the retarded part of the dial ends, not below the full scale: it survives, it does not measure.",
     hoseWorkingPressure: "Working pressure printed on the hose, above 0; not the burst pressure.",
     highestPressure: "The highest pressure that can come.",
-  }),
-};
-
-export const OperatingCheckStatementShape: Shape = {
-  type: "OperatingCheckStatement",
-  statements: [OperatingCheckStatements],
-};
-
-export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: Shape = {
-  type: "AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItem",
-  statements: [SafetyStatements, OperatingCheckStatements],
-  with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
-
-export const AssessmentOfGaugeSetCauseOperatingCheckStatementShape: Shape = {
-  type: "AssessmentOfGaugeSetCauseOperatingCheckStatement",
-  fields: {
-    outcome: { words: ["pass", "fail", "inconclusive"] },
-    "cause?": { words: ["hose-rating", "gauge-scale", "retard-only"] },
-    reasons: { list: OperatingCheckStatementShape },
-    assumptions: { list: OperatingCheckStatementShape },
-    cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape },
-    "actions?": { list: OperatingCheckStatementShape },
-    sources: { list: CitationShape },
   },
-  docs: () => ({
-    "": "The verdict that every module returns, to which it adds its own quantities. Deeply frozen.",
-    outcome: "Proven good, proven bad, or inconclusive.",
-    cause: "What is behind it, where the module can tell.",
-    reasons: "Why, the deciding reason first.",
-    assumptions: "What was assumed because it was not given.",
-    cautions:
-      "What this case hides, what can hurt someone, and what overrides the result, in this order.",
-    actions: "What to do next, in order; empty on a clean pass.",
-    sources: "Where the rules and figures come from.",
-  }),
-};
+}));
 
-export const ApproachRangeShape: Shape = {
+export const OperatingCheckStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "OperatingCheckStatement",
+  statements: [OperatingCheckStatements()],
+}));
+
+export const AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItem",
+    statements: [SafetyStatements(), OperatingCheckStatements()],
+    with: { "kind?": { words: ["finding", "danger", "governing"] } },
+  }));
+
+export const AssessmentOfGaugeSetCauseOperatingCheckStatementShape: Later<Shape> =
+  /* @__PURE__ */ later(() => ({
+    type: "AssessmentOfGaugeSetCauseOperatingCheckStatement",
+    fields: {
+      outcome: { words: ["pass", "fail", "inconclusive"] },
+      "cause?": { words: ["hose-rating", "gauge-scale", "retard-only"] },
+      reasons: { list: OperatingCheckStatementShape() },
+      assumptions: { list: OperatingCheckStatementShape() },
+      cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape() },
+      "actions?": { list: OperatingCheckStatementShape() },
+      sources: { list: CitationShape() },
+    },
+    docs: {
+      "": "The verdict that every module returns, to which it adds its own quantities. Deeply frozen.",
+      outcome: "Proven good, proven bad, or inconclusive.",
+      cause: "What is behind it, where the module can tell.",
+      reasons: "Why, the deciding reason first.",
+      assumptions: "What was assumed because it was not given.",
+      cautions:
+        "What this case hides, what can hurt someone, and what overrides the result, in this order.",
+      actions: "What to do next, in order; empty on a clean pass.",
+      sources: "Where the rules and figures come from.",
+    },
+  }));
+
+export const ApproachRangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ApproachRange",
   fields: { low: "temperatureDifference", high: "temperatureDifference" },
-  docs: () => ({
+  docs: {
     "": "Smallest and largest difference between the air that enters a coil and the saturation temperature in it, both 0 to 60 K.",
     low: "Smallest difference.",
     high: "Largest difference.",
-  }),
-};
+  },
+}));
 
-export const ServiceReadingShape: Shape = {
+export const ServiceReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServiceReading",
   fields: {
     refrigerant: byDesignation,
     mode: { words: ["cooling", "heating"] },
     indoorTemperature: "temperature",
     outdoorTemperature: "temperature",
-    evaporatorApproach: ApproachRangeShape,
-    condenserApproach: ApproachRangeShape,
+    evaporatorApproach: ApproachRangeShape(),
+    condenserApproach: ApproachRangeShape(),
     atmosphere: "absolutePressure",
     pressure: "gaugePressure",
     "port?": { words: ["liquid", "vapor", "commonSuction"] },
     "expansion?": { words: ["outdoor-unit", "evaporating-unit"] },
-    "gauge?": InstrumentOfGaugePressureShape,
+    "gauge?": InstrumentOfGaugePressureShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "A gauge reading on a running unit.",
     refrigerant: "The refrigerant, of any kind.",
     mode: "What the unit does.",
@@ -306,10 +308,10 @@ export const ServiceReadingShape: Shape = {
     expansion: "Where the refrigerant expands; in the outdoor unit when left out.",
     gauge: "What is known of the gauge; counted as exact when left out.",
     confidence: "How sure a pass or a fail has to be; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const SaturationWindowShape: Shape = {
+export const SaturationWindowShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SaturationWindow",
   fields: {
     from: "gaugePressure",
@@ -317,26 +319,26 @@ export const SaturationWindowShape: Shape = {
     fromTemperature: "temperature",
     toTemperature: "temperature",
   },
-  docs: () => ({
+  docs: {
     "": "A window of pressure and the saturation temperatures behind it.",
     from: "Lowest pressure to be expected.",
     to: "Highest pressure to be expected.",
     fromTemperature: "Saturation temperature at the lowest pressure.",
     toTemperature: "Saturation temperature at the highest pressure.",
-  }),
-};
+  },
+}));
 
-export const ExpectedPressuresShape: Shape = {
+export const ExpectedPressuresShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ExpectedPressures",
   fields: {
-    low: SaturationWindowShape,
-    high: SaturationWindowShape,
+    low: SaturationWindowShape(),
+    high: SaturationWindowShape(),
     vaporPort: { words: ["low", "high"] },
-    assumptions: { list: OperatingCheckStatementShape },
-    cautions: { list: GaugeCautionShape },
-    sources: { list: CitationShape },
+    assumptions: { list: OperatingCheckStatementShape() },
+    cautions: { list: GaugeCautionShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What to expect on both sides of a running unit.",
     low: "Low side: dew pressure in the evaporator.",
     high: "High side: bubble pressure in the condenser.",
@@ -344,23 +346,23 @@ export const ExpectedPressuresShape: Shape = {
     assumptions: "What was assumed.",
     cautions: "What can hurt someone.",
     sources: "Where it stands.",
-  }),
-};
+  },
+}));
 
-export const ServiceReadingAssessmentShape: Shape = {
+export const ServiceReadingAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ServiceReadingAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["below-window", "above-window", "other-side"] },
-    reasons: { list: OperatingCheckStatementShape },
-    assumptions: { list: OperatingCheckStatementShape },
-    cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape },
-    "actions?": { list: OperatingCheckStatementShape },
-    sources: { list: CitationShape },
-    expected: ExpectedPressuresShape,
+    reasons: { list: OperatingCheckStatementShape() },
+    assumptions: { list: OperatingCheckStatementShape() },
+    cautions: { list: AssessmentOfGaugeSetCauseOperatingCheckStatementCautionsItemShape() },
+    "actions?": { list: OperatingCheckStatementShape() },
+    sources: { list: CitationShape() },
+    expected: ExpectedPressuresShape(),
     side: { words: ["low", "high"] },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a gauge reading.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -372,49 +374,49 @@ export const ServiceReadingAssessmentShape: Shape = {
     sources: "Where the rules and figures come from.",
     expected: "What was to be expected.",
     side: "The side that the port shows in this mode.",
-  }),
-};
+  },
+}));
 
-export const ChargedSystemShape: Shape = {
+export const ChargedSystemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargedSystem",
   fields: {
     meteringDevice: { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
     compressor: { words: ["single-speed", "inverter"] },
     mode: { words: ["cooling", "heating"] },
   },
-  docs: () => ({
+  docs: {
     "": "What sets the flow of refrigerant, and how the compressor runs.",
     meteringDevice: "Fixed orifice or capillary, thermostatic valve, or electronic valve.",
     compressor: "One speed, or an inverter.",
     mode: "What the unit does.",
-  }),
-};
+  },
+}));
 
-export const ChargingMethodShape: Shape = {
+export const ChargingMethodShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargingMethod",
   fields: {
     method: { words: ["superheat", "subcooling", "weigh"] },
-    reason: OperatingCheckStatementShape,
+    reason: OperatingCheckStatementShape(),
   },
-  docs: () => ({
+  docs: {
     "": "How a charge is checked.",
     method: "By superheat, by subcooling, or by weight alone.",
     reason: "Why.",
-  }),
-};
+  },
+}));
 
-export const RunningUnitShape: Shape = {
+export const RunningUnitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RunningUnit",
   fields: {
     refrigerant: byDesignation,
     mode: { words: ["cooling", "heating"] },
     indoorTemperature: "temperature",
     outdoorTemperature: "temperature",
-    evaporatorApproach: ApproachRangeShape,
-    condenserApproach: ApproachRangeShape,
+    evaporatorApproach: ApproachRangeShape(),
+    condenserApproach: ApproachRangeShape(),
     atmosphere: "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "A running unit and the air around it.",
     refrigerant: "The refrigerant, of any kind.",
     mode: "What the unit does.",
@@ -423,66 +425,66 @@ export const RunningUnitShape: Shape = {
     evaporatorApproach: "How far the evaporating temperature lies below the air at the evaporator.",
     condenserApproach: "How far the condensing temperature lies above the air at the condenser.",
     atmosphere: "Atmospheric pressure on site: gauges read against it.",
-  }),
-};
+  },
+}));
 
-export const SuperheatChartShape: Shape = {
+export const SuperheatChartShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SuperheatChart",
   fields: {
     outdoorDryBulbs: { list: "temperature" },
     indoorWetBulbs: { list: "temperature" },
     targets: { list: { list: { either: ["temperatureDifference", { words: ["-"] }] } } },
   },
-  docs: () => ({
+  docs: {
     "": "The chart of a manual: a row for each outdoor dry bulb, a column for each indoor wet bulb, a dash where the unit must not be charged by superheat.",
     outdoorDryBulbs: "Outdoor dry bulbs, rising, at least two.",
     indoorWetBulbs: "Indoor wet bulbs, rising, at least two.",
     targets: "A row for each outdoor dry bulb, in it a cell for each wet bulb.",
-  }),
-};
+  },
+}));
 
-export const TargetSuperheatInputShape: Shape = {
+export const TargetSuperheatInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TargetSuperheatInput",
   fields: {
     outdoorDryBulb: "temperature",
     indoorWetBulb: "temperature",
-    "chart?": SuperheatChartShape,
+    "chart?": SuperheatChartShape(),
   },
-  docs: () => ({
+  docs: {
     outdoorDryBulb: "Air that enters the outdoor coil.",
     indoorWetBulb: "Wet bulb of the air that enters the indoor coil.",
     chart: "The chart in the unit's manual.",
-  }),
-};
+  },
+}));
 
-export const ChargeToTargetShape: Shape = {
+export const ChargeToTargetShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ChargeToTarget",
   fields: {
     instruction: { words: ["charge-to-target"] },
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
   },
-  docs: () => ({
+  docs: {
     instruction: "Charge to the target.",
     target: "The superheat to charge to.",
     tolerance: "± 5 °F.",
-  }),
-};
+  },
+}));
 
-export const DoNotChargeBySuperheatShape: Shape = {
+export const DoNotChargeBySuperheatShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DoNotChargeBySuperheat",
   fields: { instruction: { words: ["do-not-charge-by-superheat"] } },
-  docs: () => ({ instruction: "The chart has a dash here." }),
-};
+  docs: { instruction: "The chart has a dash here." },
+}));
 
-export const UsualPressuresInputShape: Shape = {
+export const UsualPressuresInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UsualPressuresInput",
   fields: { refrigerant: { words: ["R410A"] }, mode: { words: ["cooling", "heating"] } },
-  docs: () => ({ refrigerant: "Nothing is held for others.", mode: "What the unit does." }),
-};
+  docs: { refrigerant: "Nothing is held for others.", mode: "What the unit does." },
+}));
 
-export const UsualPressuresResultShape: Shape = {
+export const UsualPressuresResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UsualPressuresResult",
   fields: { from: "gaugePressure", to: "gaugePressure" },
-  docs: () => ({ from: "Lower end.", to: "Upper end." }),
-};
+  docs: { from: "Lower end.", to: "Upper end." },
+}));

@@ -128,13 +128,13 @@ export const targetSuperheatResult: Codec<ResultOf<typeof targetSuperheat>> =
   /* @__PURE__ */ codecOf({
     id: "targetSuperheatResult",
     name: "result",
-    shape: {
+    shape: () => ({
       by: "instruction",
       cases: {
-        "charge-to-target": ChargeToTargetShape,
-        "do-not-charge-by-superheat": DoNotChargeBySuperheatShape,
+        "charge-to-target": ChargeToTargetShape(),
+        "do-not-charge-by-superheat": DoNotChargeBySuperheatShape(),
       },
-    },
+    }),
   });
 
 /** JSON of what `usualPressures` takes. Source: the library's own format. */

@@ -1,10 +1,10 @@
 // Which shapes have the types of planning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape } from "../../shapes/index.ts";
+import { type Later, later, type Shape } from "../../shapes/index.ts";
 import { CautionShape, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const PlanPartShape: Shape = {
+export const PlanPartShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PlanPart",
   words: [
     "lines",
@@ -19,9 +19,9 @@ export const PlanPartShape: Shape = {
     "room",
     "operation",
   ],
-};
+}));
 
-export const PlanItemShape: Shape = {
+export const PlanItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PlanItem",
   fields: {
     code: "text",
@@ -29,28 +29,28 @@ export const PlanItemShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
-    part: PlanPartShape,
+    part: PlanPartShape(),
     "path?": "text",
-    sources: { list: CitationShape },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "One line of a plan: a statement with its figures, what it is about and where it comes from.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     part: "What it is about.",
     path: "Path of the part of the record that it is about, such as runs[0].",
     sources: "Where its figures come from.",
-  }),
-};
+  },
+}));
 
-export const PlanCheckShape: Shape = {
+export const PlanCheckShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PlanCheck",
   fields: {
     code: "text",
@@ -58,19 +58,19 @@ export const PlanCheckShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
-    part: PlanPartShape,
+    part: PlanPartShape(),
     "path?": "text",
-    sources: { list: CitationShape },
+    sources: { list: CitationShape() },
     outcome: { words: ["pass", "fail", "inconclusive"] },
   },
-  docs: () => ({
+  docs: {
     "": "A line of a plan that holds something against a limit.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
@@ -78,10 +78,10 @@ export const PlanCheckShape: Shape = {
     path: "Path of the part of the record that it is about, such as runs[0].",
     sources: "Where its figures come from.",
     outcome: "Whether the plan keeps the limit; inconclusive where it can't be told yet.",
-  }),
-};
+  },
+}));
 
-export const PlanQuestionShape: Shape = {
+export const PlanQuestionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PlanQuestion",
   fields: {
     code: "text",
@@ -89,36 +89,36 @@ export const PlanQuestionShape: Shape = {
       each: {
         either: [
           "quantity",
-          VerbatimShape,
+          VerbatimShape(),
           "text",
           "number",
-          { list: { either: ["quantity", VerbatimShape, "text", "number"] } },
+          { list: { either: ["quantity", VerbatimShape(), "text", "number"] } },
         ],
       },
     },
     path: "text",
-    changes: { list: PlanPartShape },
+    changes: { list: PlanPartShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What the plan can't say yet.",
     code: "Stable and machine-readable: the module and the sentence, pressure-test.within-limit.",
     values: "What stands in the sentence, by name.",
     path: "Path of the field of the record, such as equipment.manual.testPressure.",
     changes: "The parts of the plan that wait for it.",
-  }),
-};
+  },
+}));
 
-export const InstallationPlanShape: Shape = {
+export const InstallationPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "InstallationPlan",
   fields: {
-    bring: { list: PlanItemShape },
-    set: { list: PlanItemShape },
-    check: { list: PlanCheckShape },
-    ask: { list: PlanQuestionShape },
-    cautions: { list: CautionShape },
-    sources: { list: CitationShape },
+    bring: { list: PlanItemShape() },
+    set: { list: PlanItemShape() },
+    check: { list: PlanCheckShape() },
+    ask: { list: PlanQuestionShape() },
+    cautions: { list: CautionShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The plan of an installation, each list in the order of the work. Deeply frozen.",
     bring: "What to put into the van.",
     set: "What to set, fill, hold and expect.",
@@ -126,5 +126,5 @@ export const InstallationPlanShape: Shape = {
     ask: "What plates, manual or site must still say.",
     cautions: "What this job hides, what can hurt someone, who governs.",
     sources: "Where all of it comes from, each place once.",
-  }),
-};
+  },
+}));

@@ -1,6 +1,6 @@
 // Which shapes have the types of pressure-test?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import {
   EstimateOfMassFlowShape,
   EstimateOfPressureDifferenceShape,
@@ -9,7 +9,7 @@ import {
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const TestGaugeShape: Shape = {
+export const TestGaugeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TestGauge",
   fields: {
     "accuracy?": "pressureDifference",
@@ -18,7 +18,7 @@ export const TestGaugeShape: Shape = {
     "drift?": "pressureDifference",
     "separateInstruments?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "The gauge or pressure sensor. Read twice, its common error nearly cancels in the drop; its resolution, its repeatability and what its zero wanders in between remain.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
@@ -27,10 +27,10 @@ export const TestGaugeShape: Shape = {
       "How far zero and hysteresis may wander from the first to the last reading, ±. When left out, a quarter of the accuracy (at least one display step) and 2 % of it for each kelvin that the temperature moved are assumed.",
     separateInstruments:
       "Two different gauges read start and end, so that their errors do not cancel.",
-  }),
-};
+  },
+}));
 
-export const GasThermometerShape: Shape = {
+export const GasThermometerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GasThermometer",
   fields: {
     "accuracy?": "temperatureDifference",
@@ -39,7 +39,7 @@ export const GasThermometerShape: Shape = {
     "followsGasWithin?": "temperatureDifference",
     "separateInstruments?": "flag",
   },
-  docs: () => ({
+  docs: {
     "": "The thermometer that stands for the gas temperature.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
@@ -48,108 +48,108 @@ export const GasThermometerShape: Shape = {
       "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed.",
     separateInstruments:
       "Two different thermometers read start and end, so that their errors do not cancel.",
-  }),
-};
+  },
+}));
 
-export const TestInstrumentsShape: Shape = {
+export const TestInstrumentsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TestInstruments",
   fields: {
-    pressure: TestGaugeShape,
-    temperature: GasThermometerShape,
+    pressure: TestGaugeShape(),
+    temperature: GasThermometerShape(),
     "volumeUncertainty?": "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "What the test was read with.",
     pressure: "The gauge or pressure sensor.",
     temperature: "The thermometer.",
     volumeUncertainty:
       "Standard uncertainty of each volume as a fraction of it; taken as exact when left out.",
-  }),
-};
+  },
+}));
 
-export const DropLimitShape: Shape = {
+export const DropLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DropLimit",
   fields: { maximumDrop: "pressureDifference", "per?": "duration" },
-  docs: () => ({
+  docs: {
     "": "The largest corrected drop that still passes.",
     maximumDrop: "Largest drop, above 0; more than 1 % of the fill pressure counts as 1 %.",
     per: "The time for which the drop is allowed, so that the limit is a rate; the whole test when left out.",
-  }),
-};
+  },
+}));
 
-export const LeakLimitShape: Shape = {
+export const LeakLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LeakLimit",
   fields: { maximumLeakRate: "throughput" },
-  docs: () => ({
+  docs: {
     "": "The largest leak that still passes; needs the volume and the time of the test.",
     maximumLeakRate:
       "Largest nitrogen throughput at the temperature of the test, above 0; one that lets more than 1 % of the fill pressure go in the test counts as 1 %.",
-  }),
-};
+  },
+}));
 
-export const LeakGasShape: Shape = {
+export const LeakGasShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LeakGas",
   fields: { gramsPerMole: "number", viscosity: "number", "pressureAtRest?": "absolutePressure" },
-  docs: () => ({
+  docs: {
     "": "What the scaling needs of a gas.",
     gramsPerMole: "Molar mass, g/mol.",
     viscosity: "Viscosity, µPa·s.",
     pressureAtRest:
       "Saturation pressure at 20 °C, where it is a refrigerant: the least that a test has to exceed.",
-  }),
-};
+  },
+}));
 
-export const RefrigerantInServiceShape: Shape = {
+export const RefrigerantInServiceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantInService",
-  fields: { gas: LeakGasShape, pressure: "absolutePressure" },
-  docs: () => ({
+  fields: { gas: LeakGasShape(), pressure: "absolutePressure" },
+  docs: {
     "": "The refrigerant that will be in the machine.",
     gas: "Molar mass and viscosity of its vapor, such as leakGas.R32.",
     pressure:
       "Its pressure in the machine, such as the saturation pressure at rest; above the atmosphere.",
-  }),
-};
+  },
+}));
 
-export const GasElsewhereShape: Shape = {
+export const GasElsewhereShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GasElsewhere",
   fields: { share: "ratio", "change?": "temperatureDifference" },
-  docs: () => ({
+  docs: {
     "": "The part of the gas that lies where no thermometer is: tubing indoors while the thermometer hangs outdoors.",
     share: "Its share of the volume, 0 to below 1; 0 says that every part has its thermometer.",
     change:
       "How much its temperature may have changed from the first to the last reading, ±; when left out, what a day and a house do in that time is assumed.",
-  }),
-};
+  },
+}));
 
-export const MarkedLimitShape: Shape = {
+export const MarkedLimitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MarkedLimit",
   fields: {
     part: { words: ["low side", "high side", "component", "relief device"] },
     pressure: "gaugePressure",
   },
-  docs: () => ({
+  docs: {
     "": "A limit that is marked on something under test.",
     part: "What bears it: low side, high side, a component, a relief device.",
     pressure: "The marked pressure: highest allowed, or the setting of a relief device.",
-  }),
-};
+  },
+}));
 
-export const TestRequirementShape: Shape = {
+export const TestRequirementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TestRequirement",
   fields: {
     "testPressure?": "gaugePressure",
     "hold?": "duration",
-    "marked?": { list: MarkedLimitShape },
+    "marked?": { list: MarkedLimitShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What manual and nameplate require of the test.",
     testPressure: "Lowest test pressure of the manual.",
     hold: "Shortest hold of the manual.",
     marked: "Pressures marked on the parts under test; none may be exceeded.",
-  }),
-};
+  },
+}));
 
-export const LogReadingShape: Shape = {
+export const LogReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LogReading",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
@@ -157,32 +157,32 @@ export const LogReadingShape: Shape = {
     elapsed: "duration",
     "atmosphere?": "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "A row of a log: a reading with its time.",
     pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
     temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
     elapsed: "Time since the test began.",
     atmosphere:
       "Station pressure at this reading, where it differs from the one given for the whole test.",
-  }),
-};
+  },
+}));
 
-export const PressureTestLogShape: Shape = {
+export const PressureTestLogShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTestLog",
   fields: {
-    instruments: TestInstrumentsShape,
+    instruments: TestInstrumentsShape(),
     atmosphere: "absolutePressure",
     "volume?": { either: ["volume", { list: "volume" }] },
-    "criterion?": { either: [DropLimitShape, LeakLimitShape] },
+    "criterion?": { either: [DropLimitShape(), LeakLimitShape()] },
     "confidence?": "number",
-    "refrigerant?": RefrigerantInServiceShape,
+    "refrigerant?": RefrigerantInServiceShape(),
     "sinceFill?": "duration",
-    "elsewhere?": GasElsewhereShape,
-    "required?": TestRequirementShape,
+    "elsewhere?": GasElsewhereShape(),
+    "required?": TestRequirementShape(),
     "wall?": { words: ["rigid", "copper", "aluminum"] },
-    readings: { list: LogReadingShape },
+    readings: { list: LogReadingShape() },
   },
-  docs: () => ({
+  docs: {
     "": "A test judged by a log.",
     instruments: "What the test was read with.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
@@ -201,10 +201,10 @@ export const PressureTestLogShape: Shape = {
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     readings:
       "Two or more readings at different times, in any order, from the time on when the gas is at rest.",
-  }),
-};
+  },
+}));
 
-export const PressureTestMarkedShape: Shape = {
+export const PressureTestMarkedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTestMarked",
   words: [
     "pressure-test.marked.low side",
@@ -212,9 +212,9 @@ export const PressureTestMarkedShape: Shape = {
     "pressure-test.marked.component",
     "pressure-test.marked.relief device",
   ],
-};
+}));
 
-export const PressureTestPartShape: Shape = {
+export const PressureTestPartShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTestPart",
   words: [
     "pressure-test.part.barometer",
@@ -229,9 +229,9 @@ export const PressureTestPartShape: Shape = {
     "pressure-test.part.zone-volumes",
     "pressure-test.part.scatter",
   ],
-};
+}));
 
-export const PressureTestStatements: StatementTable = {
+export const PressureTestStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "pressure-test.above-limit": {
     limit: "pressureDifference",
     drop: "pressureDifference",
@@ -246,7 +246,7 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.all-limits-given": {},
   "pressure-test.barometer-unchanged": { change: "pressureDifference" },
   "pressure-test.below-limit": {
-    part: PressureTestMarkedShape,
+    part: PressureTestMarkedShape(),
     limit: "gaugePressure",
     fill: "gaugePressure",
     warm: "gaugePressure",
@@ -295,7 +295,7 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.look-at-plot": {},
   "pressure-test.lower-pressure": { marked: "gaugePressure" },
   "pressure-test.lowered-to-limit": {
-    part: PressureTestMarkedShape,
+    part: PressureTestMarkedShape(),
     limit: "gaugePressure",
     fill: "gaugePressure",
     warm: "gaugePressure",
@@ -310,7 +310,10 @@ export const PressureTestStatements: StatementTable = {
   "pressure-test.rate-needs-it": {},
   "pressure-test.read-again": {},
   "pressure-test.read-at-first-temperature": { temperature: "temperature" },
-  "pressure-test.reduce-uncertainty": { part: PressureTestPartShape, share: "pressureDifference" },
+  "pressure-test.reduce-uncertainty": {
+    part: PressureTestPartShape(),
+    share: "pressureDifference",
+  },
   "pressure-test.repair-and-retest": {},
   "pressure-test.rigid-walls": {},
   "pressure-test.settle-first": { settle: "duration" },
@@ -350,20 +353,20 @@ export const PressureTestStatements: StatementTable = {
     uncertainty: "pressureDifference",
   },
   "pressure-test.zones-need-volumes": {},
-};
+}));
 
-export const PressureTestStatementShape: Shape = {
+export const PressureTestStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTestStatement",
-  statements: [PressureTestStatements],
-};
+  statements: [PressureTestStatements()],
+}));
 
-export const LogAssessmentCautionsItemShape: Shape = {
+export const LogAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LogAssessmentCautionsItem",
-  statements: [SafetyStatements, PressureTestStatements],
+  statements: [SafetyStatements(), PressureTestStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const UncertaintyPartShape: Shape = {
+export const UncertaintyPartShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UncertaintyPart",
   words: [
     "gauge-reading",
@@ -378,25 +381,25 @@ export const UncertaintyPartShape: Shape = {
     "zone-volumes",
     "scatter",
   ],
-};
+}));
 
-export const UncertaintyShareShape: Shape = {
+export const UncertaintyShareShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "UncertaintyShare",
-  fields: { part: UncertaintyPartShape, standardUncertainty: "pressureDifference" },
-  docs: () => ({
+  fields: { part: UncertaintyPartShape(), standardUncertainty: "pressureDifference" },
+  docs: {
     "": "One part of the uncertainty of the drop.",
     part: "Where it comes from.",
     standardUncertainty: "Standard uncertainty that it gives the drop.",
-  }),
-};
+  },
+}));
 
-export const CautionOfPressureTestStatementShape: Shape = {
+export const CautionOfPressureTestStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CautionOfPressureTestStatement",
-  statements: [PressureTestStatements],
+  statements: [PressureTestStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const RefrigerantEquivalentShape: Shape = {
+export const RefrigerantEquivalentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantEquivalent",
   fields: {
     viscous: "massFlow",
@@ -404,9 +407,9 @@ export const RefrigerantEquivalentShape: Shape = {
     low: "massFlow",
     high: "massFlow",
     referenceTemperature: "temperature",
-    cautions: { list: CautionOfPressureTestStatementShape },
+    cautions: { list: CautionOfPressureTestStatementShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The same leak as a loss of refrigerant: a range, order of magnitude.",
     viscous: "By the laminar law: the likelier of the two for what a pressure test can show.",
     molecular: "By the molecular law.",
@@ -414,45 +417,45 @@ export const RefrigerantEquivalentShape: Shape = {
     high: "The larger of the two.",
     referenceTemperature: "Temperature to which the throughput refers.",
     cautions: "How far the figures can be trusted.",
-  }),
-};
+  },
+}));
 
-export const CorrectedPointShape: Shape = {
+export const CorrectedPointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CorrectedPoint",
   fields: { elapsed: "duration", pressure: { either: ["absolutePressure", "gaugePressure"] } },
-  docs: () => ({
+  docs: {
     "": "A point of the corrected course, for a plot.",
     elapsed: "Time since the test began; the mean of the readings that the point stands for.",
     pressure: "What the instrument would have shown at the temperature of the last reading.",
-  }),
-};
+  },
+}));
 
-export const LogAssessmentShape: Shape = {
+export const LogAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LogAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained-rise"] },
-    reasons: { list: PressureTestStatementShape },
-    assumptions: { list: PressureTestStatementShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    actions: { list: PressureTestStatementShape },
-    sources: { list: CitationShape },
-    correctedDrop: EstimateOfPressureDifferenceShape,
-    uncertaintyBudget: { list: UncertaintyShareShape },
+    reasons: { list: PressureTestStatementShape() },
+    assumptions: { list: PressureTestStatementShape() },
+    cautions: { list: LogAssessmentCautionsItemShape() },
+    actions: { list: PressureTestStatementShape() },
+    sources: { list: CitationShape() },
+    correctedDrop: EstimateOfPressureDifferenceShape(),
+    uncertaintyBudget: { list: UncertaintyShareShape() },
     "limit?": "pressureDifference",
     "conformanceProbability?": "number",
     smallestProvableDrop: "pressureDifference",
     noLeakAbove: "pressureDifference",
-    "leakRate?": EstimateOfThroughputShape,
-    "nitrogenLoss?": EstimateOfMassFlowShape,
+    "leakRate?": EstimateOfThroughputShape(),
+    "nitrogenLoss?": EstimateOfMassFlowShape(),
     "smallestProvableLeak?": "throughput",
-    "refrigerantLoss?": RefrigerantEquivalentShape,
-    "refrigerantLossAtMost?": RefrigerantEquivalentShape,
+    "refrigerantLoss?": RefrigerantEquivalentShape(),
+    "refrigerantLossAtMost?": RefrigerantEquivalentShape(),
     "furtherHold?": "duration",
-    corrected: { list: CorrectedPointShape },
+    corrected: { list: CorrectedPointShape() },
     "misfit?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a log.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -484,10 +487,10 @@ export const LogAssessmentShape: Shape = {
     corrected: "The course corrected to the last temperature, at most 100 points.",
     misfit:
       "Scatter around the fit against what the stated errors explain; well above 1, the log holds more than one leak and one temperature explain. Absent for two readings, which have none.",
-  }),
-};
+  },
+}));
 
-export const TestReadingShape: Shape = {
+export const TestReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TestReading",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
@@ -495,33 +498,33 @@ export const TestReadingShape: Shape = {
     "elapsed?": "duration",
     "atmosphere?": "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "One reading of a pressure test.",
     pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
     temperature: "Gas temperature, per zone where zones differ, −40 °C to 70 °C.",
     elapsed: "Time since the test began; needed for a leak rate.",
     atmosphere:
       "Station pressure at this reading, where it differs from the one given for the whole test.",
-  }),
-};
+  },
+}));
 
-export const PressureTestShape: Shape = {
+export const PressureTestShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTest",
   fields: {
-    instruments: TestInstrumentsShape,
+    instruments: TestInstrumentsShape(),
     atmosphere: "absolutePressure",
     "volume?": { either: ["volume", { list: "volume" }] },
-    "criterion?": { either: [DropLimitShape, LeakLimitShape] },
+    "criterion?": { either: [DropLimitShape(), LeakLimitShape()] },
     "confidence?": "number",
-    "refrigerant?": RefrigerantInServiceShape,
+    "refrigerant?": RefrigerantInServiceShape(),
     "sinceFill?": "duration",
-    "elsewhere?": GasElsewhereShape,
-    "required?": TestRequirementShape,
+    "elsewhere?": GasElsewhereShape(),
+    "required?": TestRequirementShape(),
     "wall?": { words: ["rigid", "copper", "aluminum"] },
-    start: TestReadingShape,
-    end: TestReadingShape,
+    start: TestReadingShape(),
+    end: TestReadingShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A test judged by two readings.",
     instruments: "What the test was read with.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
@@ -540,34 +543,34 @@ export const PressureTestShape: Shape = {
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     start: "First reading, some time after the fill: the gas has to have come to rest.",
     end: "Last reading.",
-  }),
-};
+  },
+}));
 
-export const TwoReadingAssessmentShape: Shape = {
+export const TwoReadingAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TwoReadingAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["leak", "unexplained-rise"] },
-    reasons: { list: PressureTestStatementShape },
-    assumptions: { list: PressureTestStatementShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    actions: { list: PressureTestStatementShape },
-    sources: { list: CitationShape },
-    correctedDrop: EstimateOfPressureDifferenceShape,
-    uncertaintyBudget: { list: UncertaintyShareShape },
+    reasons: { list: PressureTestStatementShape() },
+    assumptions: { list: PressureTestStatementShape() },
+    cautions: { list: LogAssessmentCautionsItemShape() },
+    actions: { list: PressureTestStatementShape() },
+    sources: { list: CitationShape() },
+    correctedDrop: EstimateOfPressureDifferenceShape(),
+    uncertaintyBudget: { list: UncertaintyShareShape() },
     "limit?": "pressureDifference",
     "conformanceProbability?": "number",
     smallestProvableDrop: "pressureDifference",
     noLeakAbove: "pressureDifference",
-    "leakRate?": EstimateOfThroughputShape,
-    "nitrogenLoss?": EstimateOfMassFlowShape,
+    "leakRate?": EstimateOfThroughputShape(),
+    "nitrogenLoss?": EstimateOfMassFlowShape(),
     "smallestProvableLeak?": "throughput",
-    "refrigerantLoss?": RefrigerantEquivalentShape,
-    "refrigerantLossAtMost?": RefrigerantEquivalentShape,
+    "refrigerantLoss?": RefrigerantEquivalentShape(),
+    "refrigerantLossAtMost?": RefrigerantEquivalentShape(),
     "furtherHold?": "duration",
     expectedPressure: { either: ["absolutePressure", "gaugePressure"] },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on two readings, with the pressure that the second should have shown.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -598,10 +601,10 @@ export const TwoReadingAssessmentShape: Shape = {
       "How much longer to hold until the evidence decides, if the drop goes on as it did; absent when it decides already, or when waiting up to a week would not help.",
     expectedPressure:
       "What the last reading would have been without a leak, of its kind and in its unit.",
-  }),
-};
+  },
+}));
 
-export const AbsoluteChangeShape: Shape = {
+export const AbsoluteChangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AbsoluteChange",
   fields: {
     temperature: { either: ["temperature", { list: "temperature" }] },
@@ -610,7 +613,7 @@ export const AbsoluteChangeShape: Shape = {
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     pressure: "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "A reading of an absolute sensor.",
     temperature: "Gas temperature at the first reading; one per zone where zones differ.",
     laterTemperature: "Gas temperature at the later reading.",
@@ -618,10 +621,10 @@ export const AbsoluteChangeShape: Shape = {
       "Inner volumes of the zones, needed when temperatures are given per zone; only their ratio counts.",
     wall: "What the walls are made of, for their own expansion; rigid when left out.",
     pressure: "What the sensor shows first, above vacuum.",
-  }),
-};
+  },
+}));
 
-export const EitherChangeShape: Shape = {
+export const EitherChangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EitherChange",
   fields: {
     temperature: { either: ["temperature", { list: "temperature" }] },
@@ -632,7 +635,7 @@ export const EitherChangeShape: Shape = {
     laterTemperature: { either: ["temperature", { list: "temperature" }] },
     pressure: { either: ["absolutePressure", "gaugePressure"] },
   },
-  docs: () => ({
+  docs: {
     "": "A reading of either kind, with the atmosphere for the case that it is a gauge's.",
     temperature: "Gas temperature at the first reading; one per zone where zones differ.",
     atmosphere: "Station pressure at the first reading.",
@@ -643,25 +646,25 @@ export const EitherChangeShape: Shape = {
       "Station pressure at the later reading; the same when left out. A gauge with a sealed reference does not see it: leave it out.",
     laterTemperature: "Gas temperature at the later reading.",
     pressure: "What the gauge or the sensor shows first.",
-  }),
-};
+  },
+}));
 
-export const HoldPlanShape: Shape = {
+export const HoldPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "HoldPlan",
   fields: {
     atmosphere: "absolutePressure",
     "volume?": { either: ["volume", { list: "volume" }] },
     "wall?": { words: ["rigid", "copper", "aluminum"] },
-    instruments: TestInstrumentsShape,
+    instruments: TestInstrumentsShape(),
     "confidence?": "number",
     "sinceFill?": "duration",
-    "elsewhere?": GasElsewhereShape,
+    "elsewhere?": GasElsewhereShape(),
     leakRate: "throughput",
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     temperature: { either: ["temperature", { list: "temperature" }] },
     laterTemperature: { either: ["temperature", { list: "temperature" }] },
   },
-  docs: () => ({
+  docs: {
     "": "What the hold is planned for.",
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
@@ -679,40 +682,40 @@ export const HoldPlanShape: Shape = {
     temperature: "Gas temperature at the start.",
     laterTemperature:
       "Gas temperature to expect at the end; common errors of gauge, thermometer and walls count by how far it is from the first.",
-  }),
-};
+  },
+}));
 
-export const HoldTimeShape: Shape = {
+export const HoldTimeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "HoldTime",
   fields: {
     shortest: "duration",
     recommended: "duration",
     provableDrop: "pressureDifference",
-    uncertaintyBudget: { list: UncertaintyShareShape },
+    uncertaintyBudget: { list: UncertaintyShareShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The hold.",
     shortest:
       "A leak of this size then loses as much as the expanded uncertainty: half of such leaks show, and a tight system has an even chance to pass this limit.",
     recommended: "Twice that: nearly every such leak shows and nearly every tight system passes.",
     provableDrop: "The drop that can be proven.",
     uncertaintyBudget: "What makes it up, the largest first.",
-  }),
-};
+  },
+}));
 
-export const NitrogenCylinderShape: Shape = {
+export const NitrogenCylinderShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NitrogenCylinder",
   fields: { waterVolume: "volume", pressure: "gaugePressure", "temperature?": "temperature" },
-  docs: () => ({
+  docs: {
     "": "A nitrogen cylinder.",
     waterVolume:
       "Water volume, as stamped on it, at most 150 L: not the volume of gas at 1 atm by which cylinders are sold. A 40 ft³ cylinder holds about 8 L of water.",
     pressure: "What its gauge shows now, up to 31 MPa absolute.",
     temperature: "Temperature of the cylinder; that of the system when left out.",
-  }),
-};
+  },
+}));
 
-export const NitrogenNeededInputShape: Shape = {
+export const NitrogenNeededInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NitrogenNeededInput",
   fields: {
     volume: "volume",
@@ -721,20 +724,20 @@ export const NitrogenNeededInputShape: Shape = {
     temperature: "temperature",
     atmosphere: "absolutePressure",
     "fills?": "number",
-    cylinder: NitrogenCylinderShape,
+    cylinder: NitrogenCylinderShape(),
   },
-};
+}));
 
-export const NitrogenNeedShape: Shape = {
+export const NitrogenNeedShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NitrogenNeed",
   fields: {
     mass: "mass",
     enough: "flag",
     fills: "number",
     "cylinderPressureAfter?": "gaugePressure",
-    cautions: { list: LogAssessmentCautionsItemShape },
+    cautions: { list: LogAssessmentCautionsItemShape() },
   },
-  docs: () => ({
+  docs: {
     "": "What a fill takes.",
     mass: "Nitrogen for all fills, purges not counted.",
     enough: "Whether the cylinder can give it while it stays above the test pressure.",
@@ -742,50 +745,50 @@ export const NitrogenNeedShape: Shape = {
     cylinderPressureAfter:
       "What the cylinder shows afterwards; absent when it does not hold enough.",
     cautions: "What can hurt someone.",
-  }),
-};
+  },
+}));
 
-export const PressurizationPlanInputShape: Shape = {
+export const PressurizationPlanInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressurizationPlanInput",
   fields: {
-    limits: { list: MarkedLimitShape },
+    limits: { list: MarkedLimitShape() },
     "wanted?": "gaugePressure",
     temperature: "temperature",
     warmest: "temperature",
     atmosphere: "absolutePressure",
     "pattern?": { words: ["three stages", "ten percent"] },
   },
-};
+}));
 
-export const StageShape: Shape = {
+export const StageShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Stage",
   fields: {
     pressure: "gaugePressure",
     "hold?": "duration",
     check: { words: ["bubble solution on every joint", "watch and listen", "test"] },
   },
-  docs: () => ({
+  docs: {
     "": "One stage.",
     pressure: "Pressure to raise to.",
     hold: "How long to hold before the next; the last stage is the test itself and has none.",
     check: "What to do there.",
-  }),
-};
+  },
+}));
 
-export const PressurizationPlanShape: Shape = {
+export const PressurizationPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressurizationPlan",
   fields: {
-    stages: { list: StageShape },
+    stages: { list: StageShape() },
     fillPressure: "gaugePressure",
     pressureWhenWarm: "gaugePressure",
-    lowestLimit: MarkedLimitShape,
+    lowestLimit: MarkedLimitShape(),
     lowered: "flag",
-    reasons: { list: PressureTestStatementShape },
-    assumptions: { list: PressureTestStatementShape },
-    cautions: { list: LogAssessmentCautionsItemShape },
-    sources: { list: CitationShape },
+    reasons: { list: PressureTestStatementShape() },
+    assumptions: { list: PressureTestStatementShape() },
+    cautions: { list: LogAssessmentCautionsItemShape() },
+    sources: { list: CitationShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The plan.",
     stages: "The stages in order; the last is the test pressure.",
     fillPressure: "Where to stop filling at the present temperature.",
@@ -796,22 +799,22 @@ export const PressurizationPlanShape: Shape = {
     assumptions: "What was assumed.",
     cautions: "What can hurt someone.",
     sources: "Where the rules come from.",
-  }),
-};
+  },
+}));
 
-export const RefrigerantEquivalentInputShape: Shape = {
+export const RefrigerantEquivalentInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantEquivalentInput",
   fields: {
     nitrogenLeak: "throughput",
     testPressure: "absolutePressure",
-    refrigerant: LeakGasShape,
+    refrigerant: LeakGasShape(),
     refrigerantPressure: "absolutePressure",
     outside: "absolutePressure",
     temperature: "temperature",
   },
-};
+}));
 
-export const LeakingGasShape: Shape = {
+export const LeakingGasShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LeakingGas",
   fields: {
     pressure: "absolutePressure",
@@ -819,31 +822,31 @@ export const LeakingGasShape: Shape = {
     gramsPerMole: "number",
     viscosity: "number",
   },
-  docs: () => ({
+  docs: {
     "": "A gas on its way through a leak.",
     pressure: "Pressure inside, absolute.",
     outside: "Pressure outside, absolute; below the one inside.",
     gramsPerMole: "Molar mass in g/mol, above 0.",
     viscosity: "Viscosity in µPa·s, above 0.",
-  }),
-};
+  },
+}));
 
-export const ScaleLeakInputShape: Shape = {
+export const ScaleLeakInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ScaleLeakInput",
-  fields: { throughput: "throughput", from: LeakingGasShape, to: LeakingGasShape },
-};
+  fields: { throughput: "throughput", from: LeakingGasShape(), to: LeakingGasShape() },
+}));
 
-export const ScaledLeakShape: Shape = {
+export const ScaledLeakShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ScaledLeak",
   fields: { viscous: "throughput", molecular: "throughput" },
-  docs: () => ({
+  docs: {
     "": "The same leak under both laws; the truth of a small leak lies between them or near one of them.",
     viscous: "Laminar: prefer it for what a pressure test can show, above about 1e-7 Pa·m³/s.",
     molecular: "Molecular: for leaks below about 1e-8 Pa·m³/s, and often for real ones up to 1e-5.",
-  }),
-};
+  },
+}));
 
-export const CompareTemperatureRulesInputShape: Shape = {
+export const CompareTemperatureRulesInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CompareTemperatureRulesInput",
   fields: {
     pressure: "gaugePressure",
@@ -851,9 +854,9 @@ export const CompareTemperatureRulesInputShape: Shape = {
     laterTemperature: "temperature",
     atmosphere: "absolutePressure",
   },
-};
+}));
 
-export const TemperatureRuleShape: Shape = {
+export const TemperatureRuleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TemperatureRule",
   words: [
     "ideal gas, absolute pressure",
@@ -863,48 +866,48 @@ export const TemperatureRuleShape: Shape = {
     "0.01 MPa per °C",
     "no correction",
   ],
-};
+}));
 
-export const RuleComparisonShape: Shape = {
+export const RuleComparisonShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RuleComparison",
   fields: {
-    rule: TemperatureRuleShape,
+    rule: TemperatureRuleShape(),
     expected: "gaugePressure",
     error: "pressureDifference",
-    source: CitationShape,
+    source: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "What a rule says beside the truth.",
     rule: "The rule.",
     expected: "What it expects at the later temperature.",
     error:
       "Its expectation less that of real nitrogen: positive makes a tight system look leaking, negative hides a leak.",
     source: "Where it is printed.",
-  }),
-};
+  },
+}));
 
-export const TubeRunShape: Shape = {
+export const TubeRunShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TubeRun",
   fields: { insideDiameter: "length", length: "length" },
-  docs: () => ({
+  docs: {
     "": "A run of tube.",
     insideDiameter:
       "Bore, not the nominal outside diameter: wall taken off twice. A tolerance of 0.003 in on the wall of 1/4 in tube is 6 % of its volume.",
     length: "Developed length, above 0.",
-  }),
-};
+  },
+}));
 
-export const TestVolumeInputShape: Shape = {
+export const TestVolumeInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TestVolumeInput",
-  fields: { "tubes?": { list: TubeRunShape }, "vessels?": { list: "volume" } },
-};
+  fields: { "tubes?": { list: TubeRunShape() }, "vessels?": { list: "volume" } },
+}));
 
-export const MassFlowOfThroughputInputShape: Shape = {
+export const MassFlowOfThroughputInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MassFlowOfThroughputInput",
   fields: { throughput: "throughput", temperature: "temperature", gramsPerMole: "number" },
-};
+}));
 
-export const ThroughputOfDropInputShape: Shape = {
+export const ThroughputOfDropInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ThroughputOfDropInput",
   fields: { volume: "volume", drop: "pressureDifference", elapsed: "duration" },
-};
+}));

@@ -77,7 +77,7 @@ export const expectedTestPressureInput: Codec<InputOf<typeof expectedTestPressur
   /* @__PURE__ */ codecOf({
     id: "expectedTestPressureInput",
     name: "change",
-    shape: { either: [AbsoluteChangeShape, EitherChangeShape] },
+    shape: () => ({ either: [AbsoluteChangeShape(), EitherChangeShape()] }),
   });
 
 /** JSON of what `expectedTestPressure` gives. Source: the library's own format. */
@@ -85,7 +85,7 @@ export const expectedTestPressureResult: Codec<ResultOf<typeof expectedTestPress
   /* @__PURE__ */ codecOf({
     id: "expectedTestPressureResult",
     name: "result",
-    shape: { either: ["absolutePressure", "gaugePressure"] },
+    shape: () => ({ either: ["absolutePressure", "gaugePressure"] }),
   });
 
 /** JSON of what `holdTime` takes. Source: the library's own format. */
@@ -173,7 +173,7 @@ export const compareTemperatureRulesResult: Codec<ResultOf<typeof compareTempera
   /* @__PURE__ */ codecOf({
     id: "compareTemperatureRulesResult",
     name: "result",
-    shape: { list: RuleComparisonShape },
+    shape: () => ({ list: RuleComparisonShape() }),
   });
 
 /** JSON of what `testVolume` takes. Source: the library's own format. */

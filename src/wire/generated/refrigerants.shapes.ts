@@ -1,6 +1,6 @@
 // Which shapes have the types of refrigerants?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {
   EstimateOfTemperatureDifferenceShape,
@@ -8,87 +8,93 @@ import {
   InstrumentOfAbsolutePressureShape,
   InstrumentOfGaugePressureShape,
   InstrumentOfTemperatureShape,
+  NamedCheckOfChargeByGaugeAssessment2CautionsItemShape,
+  NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape,
   SafetyStatements,
   VerbatimShape,
 } from "./assessment.shapes.ts";
 
-export const MeanCoilTemperatureInputReading1Shape: Shape = {
+export const MeanCoilTemperatureInputReading1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MeanCoilTemperatureInputReading1",
   fields: {
     pressure: "absolutePressure",
     "atmosphere?": "absolutePressure",
     "dewWeight?": "number",
   },
-  docs: () => ({
+  docs: {
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
-  }),
-};
+  },
+}));
 
-export const MeanCoilTemperatureInputReading2Shape: Shape = {
+export const MeanCoilTemperatureInputReading2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MeanCoilTemperatureInputReading2",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
     "dewWeight?": "number",
   },
-  docs: () => ({
+  docs: {
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
-  }),
-};
+  },
+}));
 
-export const MeanCoilTemperatureInputShape: Shape = {
+export const MeanCoilTemperatureInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "MeanCoilTemperatureInput",
   fields: {
     refrigerant: byDesignation,
     reading: {
-      either: [MeanCoilTemperatureInputReading1Shape, MeanCoilTemperatureInputReading2Shape],
+      either: [MeanCoilTemperatureInputReading1Shape(), MeanCoilTemperatureInputReading2Shape()],
     },
   },
-};
+}));
 
-export const TemperatureGlideInputReading1Shape: Shape = {
+export const TemperatureGlideInputReading1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TemperatureGlideInputReading1",
   fields: { pressure: "absolutePressure", "atmosphere?": "absolutePressure" },
-  docs: () => ({
+  docs: {
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
-  }),
-};
+  },
+}));
 
-export const TemperatureGlideInputReading2Shape: Shape = {
+export const TemperatureGlideInputReading2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TemperatureGlideInputReading2",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
-  }),
-};
+  },
+}));
 
-export const TemperatureGlideInputShape: Shape = {
+export const TemperatureGlideInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TemperatureGlideInput",
   fields: {
     refrigerant: byDesignation,
-    reading: { either: [TemperatureGlideInputReading1Shape, TemperatureGlideInputReading2Shape] },
+    reading: {
+      either: [TemperatureGlideInputReading1Shape(), TemperatureGlideInputReading2Shape()],
+    },
   },
-};
+}));
 
-export const AssessSubcoolingInputInput1InstrumentsShape: Shape = {
-  type: "AssessSubcoolingInputInput1Instruments",
-  fields: {
-    pressure: InstrumentOfGaugePressureShape,
-    temperature: InstrumentOfTemperatureShape,
-    "atmosphere?": InstrumentOfAbsolutePressureShape,
-  },
-};
+export const AssessSubcoolingInputInput1InstrumentsShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "AssessSubcoolingInputInput1Instruments",
+    fields: {
+      pressure: InstrumentOfGaugePressureShape(),
+      temperature: InstrumentOfTemperatureShape(),
+      "atmosphere?": InstrumentOfAbsolutePressureShape(),
+    },
+  }),
+);
 
-export const AssessSubcoolingInputInput1Shape: Shape = {
+export const AssessSubcoolingInputInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessSubcoolingInputInput1",
   fields: {
     pressure: "absolutePressure",
@@ -96,10 +102,10 @@ export const AssessSubcoolingInputInput1Shape: Shape = {
     lineTemperature: "temperature",
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
-    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    instruments: AssessSubcoolingInputInput1InstrumentsShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
     lineTemperature:
@@ -110,10 +116,10 @@ export const AssessSubcoolingInputInput1Shape: Shape = {
       "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
     instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
     confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const AssessSubcoolingInputInput2Shape: Shape = {
+export const AssessSubcoolingInputInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessSubcoolingInputInput2",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
@@ -121,10 +127,10 @@ export const AssessSubcoolingInputInput2Shape: Shape = {
     lineTemperature: "temperature",
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
-    instruments: AssessSubcoolingInputInput1InstrumentsShape,
+    instruments: AssessSubcoolingInputInput1InstrumentsShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
@@ -136,77 +142,77 @@ export const AssessSubcoolingInputInput2Shape: Shape = {
       "How far from the target is still right, above 0; manufacturers often say ±3 °F to ±5 °F.",
     instruments: "What the two probes can do; atmosphere where the barometer is uncertain too.",
     confidence: "How sure a pass or a fail has to be, 0.5 to below 1; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const AssessSubcoolingInputShape: Shape = {
+export const AssessSubcoolingInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessSubcoolingInput",
   fields: {
     refrigerant: byDesignation,
-    input: { either: [AssessSubcoolingInputInput1Shape, AssessSubcoolingInputInput2Shape] },
+    input: { either: [AssessSubcoolingInputInput1Shape(), AssessSubcoolingInputInput2Shape()] },
   },
-};
+}));
 
-export const RefrigerantsFigureShape: Shape = {
+export const RefrigerantsFigureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantsFigure",
   words: ["refrigerants.figure.superheat", "refrigerants.figure.subcooling"],
-};
+}));
 
-export const RefrigerantsProbeShape: Shape = {
+export const RefrigerantsProbeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantsProbe",
   words: ["refrigerants.probe.temperature", "refrigerants.probe.pressure"],
-};
+}));
 
-export const RefrigerantsStatements: StatementTable = {
+export const RefrigerantsStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "refrigerants.above-tolerance": {
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
   },
   "refrigerants.adjust-to-target": { target: "temperatureDifference" },
   "refrigerants.below-saturation": {
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
   },
   "refrigerants.below-tolerance": {
     target: "temperatureDifference",
     tolerance: "temperatureDifference",
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
   },
   "refrigerants.check-airflow-first": {},
   "refrigerants.check-both-readings": {},
   "refrigerants.check-designation": {},
   "refrigerants.closer-than-the-model": {},
   "refrigerants.correct-the-charge": {
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
     target: "temperatureDifference",
   },
   "refrigerants.exact-atmosphere": {},
   "refrigerants.gauge-needs-atmosphere": {},
   "refrigerants.largest-uncertainty": {
-    probe: RefrigerantsProbeShape,
+    probe: RefrigerantsProbeShape(),
     now: "temperatureDifference",
   },
   "refrigerants.looks-like-other-side": {
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
     saturation: "temperature",
   },
   "refrigerants.nominal-composition": {},
   "refrigerants.number-of-rows": {},
-  "refrigerants.only-where-the-manual-charges-by-it": { figure: RefrigerantsFigureShape },
-  "refrigerants.range-of": { refrigerant: VerbatimShape },
+  "refrigerants.only-where-the-manual-charges-by-it": { figure: RefrigerantsFigureShape() },
+  "refrigerants.range-of": { refrigerant: VerbatimShape() },
   "refrigerants.saturation-uncertainty": { share: "ratio" },
-  "refrigerants.state-target": { figure: RefrigerantsFigureShape },
-  "refrigerants.state-tolerance": { figure: RefrigerantsFigureShape },
+  "refrigerants.state-target": { figure: RefrigerantsFigureShape() },
+  "refrigerants.state-tolerance": { figure: RefrigerantsFigureShape() },
   "refrigerants.steady": {},
   "refrigerants.table-needs-atmosphere": {},
   "refrigerants.target-out-of-reach": {
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
     target: "temperatureDifference",
     most: "temperatureDifference",
   },
@@ -224,10 +230,10 @@ export const RefrigerantsStatements: StatementTable = {
     tolerance: "temperatureDifference",
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
   },
   "refrigerants.use-better-probe": {
-    probe: RefrigerantsProbeShape,
+    probe: RefrigerantsProbeShape(),
     needed: "temperatureDifference",
   },
   "refrigerants.within-tolerance": {
@@ -235,22 +241,22 @@ export const RefrigerantsStatements: StatementTable = {
     tolerance: "temperatureDifference",
     value: "temperatureDifference",
     uncertainty: "temperatureDifference",
-    figure: RefrigerantsFigureShape,
+    figure: RefrigerantsFigureShape(),
   },
-};
+}));
 
-export const RefrigerantsStatementShape: Shape = {
+export const RefrigerantsStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantsStatement",
-  statements: [RefrigerantsStatements],
-};
+  statements: [RefrigerantsStatements()],
+}));
 
-export const LineAssessmentCautionsItemShape: Shape = {
+export const LineAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineAssessmentCautionsItem",
-  statements: [SafetyStatements, RefrigerantsStatements],
+  statements: [SafetyStatements(), RefrigerantsStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const CitationSourceShape: Shape = {
+export const CitationSourceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "CitationSource",
   words: [
     "abramowitz-stegun-1964",
@@ -350,33 +356,33 @@ export const CitationSourceShape: Shape = {
     "vacuum-handbook",
     "wagner-pruss-2002",
   ],
-};
+}));
 
-export const CitationShape: Shape = {
+export const CitationShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Citation",
-  fields: { source: CitationSourceShape, clause: "text" },
-  docs: () => ({
+  fields: { source: CitationSourceShape(), clause: "text" },
+  docs: {
     "": "A place in a source of the bibliography.",
     source: "Key of the source in the bibliography.",
     clause: "Clause, table, equation or section; empty when the whole is meant.",
-  }),
-};
+  },
+}));
 
-export const LineAssessmentShape: Shape = {
+export const LineAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
     "cause?": { words: ["low", "high"] },
-    reasons: { list: RefrigerantsStatementShape },
-    assumptions: { list: RefrigerantsStatementShape },
-    cautions: { list: LineAssessmentCautionsItemShape },
-    "actions?": { list: RefrigerantsStatementShape },
-    sources: { list: CitationShape },
-    result: EstimateOfTemperatureDifferenceShape,
-    saturationTemperature: EstimateOfTemperatureShape,
+    reasons: { list: RefrigerantsStatementShape() },
+    assumptions: { list: RefrigerantsStatementShape() },
+    cautions: { list: LineAssessmentCautionsItemShape() },
+    "actions?": { list: RefrigerantsStatementShape() },
+    sources: { list: CitationShape() },
+    result: EstimateOfTemperatureDifferenceShape(),
+    saturationTemperature: EstimateOfTemperatureShape(),
     conformanceProbability: "number",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on superheat or subcooling. cause says on which side of the target it is when it fails.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -391,220 +397,243 @@ export const LineAssessmentShape: Shape = {
       "Dew temperature (superheat) or bubble temperature (subcooling) with its uncertainty.",
     conformanceProbability:
       "Probability that the true value lies within the tolerance of the target, 0 to 1.",
-  }),
-};
+  },
+}));
 
-export const AssessSuperheatInputShape: Shape = {
+export const AssessSuperheatInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessSuperheatInput",
   fields: {
     refrigerant: byDesignation,
-    input: { either: [AssessSubcoolingInputInput1Shape, AssessSubcoolingInputInput2Shape] },
+    input: { either: [AssessSubcoolingInputInput1Shape(), AssessSubcoolingInputInput2Shape()] },
   },
-};
+}));
 
-export const SubcoolingInputReading1Shape: Shape = {
+export const SubcoolingInputReading1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SubcoolingInputReading1",
   fields: {
     pressure: "absolutePressure",
     "atmosphere?": "absolutePressure",
     lineTemperature: "temperature",
   },
-  docs: () => ({
+  docs: {
     pressure: "Absolute pressure.",
     atmosphere: "Not needed; ignored when the pressure is absolute.",
     lineTemperature:
       "temperature of the line, measured on clean, insulated metal beside the gauge port.",
-  }),
-};
+  },
+}));
 
-export const SubcoolingInputReading2Shape: Shape = {
+export const SubcoolingInputReading2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SubcoolingInputReading2",
   fields: {
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
     lineTemperature: "temperature",
   },
-  docs: () => ({
+  docs: {
     pressure: "Gauge pressure, or one of either kind.",
     atmosphere:
       "The air around the gauge: standardAtmosphere, atmosphereAtAltitude(…) or a barometer.",
     lineTemperature:
       "temperature of the line, measured on clean, insulated metal beside the gauge port.",
-  }),
-};
+  },
+}));
 
-export const SubcoolingInputShape: Shape = {
+export const SubcoolingInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SubcoolingInput",
   fields: {
     refrigerant: byDesignation,
-    reading: { either: [SubcoolingInputReading1Shape, SubcoolingInputReading2Shape] },
+    reading: { either: [SubcoolingInputReading1Shape(), SubcoolingInputReading2Shape()] },
   },
-};
+}));
 
-export const SuperheatInputShape: Shape = {
+export const SuperheatInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SuperheatInput",
   fields: {
     refrigerant: byDesignation,
-    reading: { either: [SubcoolingInputReading1Shape, SubcoolingInputReading2Shape] },
+    reading: { either: [SubcoolingInputReading1Shape(), SubcoolingInputReading2Shape()] },
   },
-};
+}));
 
-export const PressureTemperatureTableInput1OptionsShape: Shape = {
-  type: "PressureTemperatureTableInput1Options",
-  fields: {
-    from: "temperature",
-    to: "temperature",
-    step: "temperatureDifference",
-    atmosphere: "absolutePressure",
-    "pressureUnit?": { unit: "gaugePressure" },
-  },
-  docs: () => ({
-    from: "Temperature of the first row; its unit is the table's.",
-    to: "Temperature that the last row does not pass.",
-    step: "Step between rows, above 0.",
+export const PressureTemperatureTableInput1OptionsShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "PressureTemperatureTableInput1Options",
+    fields: {
+      from: "temperature",
+      to: "temperature",
+      step: "temperatureDifference",
+      atmosphere: "absolutePressure",
+      "pressureUnit?": { unit: "gaugePressure" },
+    },
+    docs: {
+      from: "Temperature of the first row; its unit is the table's.",
+      to: "Temperature that the last row does not pass.",
+      step: "Step between rows, above 0.",
+    },
   }),
-};
+);
 
-export const PressureTemperatureTableInput1Shape: Shape = {
+export const PressureTemperatureTableInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTemperatureTableInput1",
-  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput1OptionsShape },
-};
+  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput1OptionsShape() },
+}));
 
-export const PressureTemperatureTableInput2OptionsShape: Shape = {
-  type: "PressureTemperatureTableInput2Options",
-  fields: {
-    from: "temperature",
-    to: "temperature",
-    step: "temperatureDifference",
-    "pressureUnit?": { unit: "absolutePressure" },
-  },
-  docs: () => ({
-    from: "Temperature of the first row; its unit is the table's.",
-    to: "Temperature that the last row does not pass.",
-    step: "Step between rows, above 0.",
+export const PressureTemperatureTableInput2OptionsShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "PressureTemperatureTableInput2Options",
+    fields: {
+      from: "temperature",
+      to: "temperature",
+      step: "temperatureDifference",
+      "pressureUnit?": { unit: "absolutePressure" },
+    },
+    docs: {
+      from: "Temperature of the first row; its unit is the table's.",
+      to: "Temperature that the last row does not pass.",
+      step: "Step between rows, above 0.",
+    },
   }),
-};
+);
 
-export const PressureTemperatureTableInput2Shape: Shape = {
+export const PressureTemperatureTableInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PressureTemperatureTableInput2",
-  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput2OptionsShape },
-};
+  fields: { refrigerant: byDesignation, options: PressureTemperatureTableInput2OptionsShape() },
+}));
 
-export const TableRowOfGaugePressureShape: Shape = {
+export const TableRowOfGaugePressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TableRowOfGaugePressure",
   fields: { temperature: "temperature", bubble: "gaugePressure", dew: "gaugePressure" },
-  docs: () => ({
+  docs: {
     "": "One row of a table.",
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
     dew: "Where the vapor begins to condense: for superheat.",
-  }),
-};
-
-export const PressureTemperatureTableOfGaugePressureShape: Shape = {
-  type: "PressureTemperatureTableOfGaugePressure",
-  fields: {
-    designation: "text",
-    temperatureUnit: { unit: "temperature" },
-    pressureUnit: { unit: "gaugePressure" },
-    rows: { list: TableRowOfGaugePressureShape },
   },
-  docs: () => ({
-    "": "A pressure-temperature table.",
-    designation: "Designation of the refrigerant.",
-    temperatureUnit: "Unit of the temperatures.",
-    pressureUnit: "Unit of the pressures.",
-    rows: "The rows from from to to.",
-  }),
-};
+}));
 
-export const TableRowOfAbsolutePressureShape: Shape = {
+export const PressureTemperatureTableOfGaugePressureShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "PressureTemperatureTableOfGaugePressure",
+    fields: {
+      designation: "text",
+      temperatureUnit: { unit: "temperature" },
+      pressureUnit: { unit: "gaugePressure" },
+      rows: { list: TableRowOfGaugePressureShape() },
+    },
+    docs: {
+      "": "A pressure-temperature table.",
+      designation: "Designation of the refrigerant.",
+      temperatureUnit: "Unit of the temperatures.",
+      pressureUnit: "Unit of the pressures.",
+      rows: "The rows from from to to.",
+    },
+  }),
+);
+
+export const TableRowOfAbsolutePressureShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "TableRowOfAbsolutePressure",
   fields: { temperature: "temperature", bubble: "absolutePressure", dew: "absolutePressure" },
-  docs: () => ({
+  docs: {
     "": "One row of a table.",
     temperature: "Saturation temperature.",
     bubble: "Where the liquid begins to boil: for subcooling.",
     dew: "Where the vapor begins to condense: for superheat.",
-  }),
-};
-
-export const PressureTemperatureTableOfAbsolutePressureShape: Shape = {
-  type: "PressureTemperatureTableOfAbsolutePressure",
-  fields: {
-    designation: "text",
-    temperatureUnit: { unit: "temperature" },
-    pressureUnit: { unit: "absolutePressure" },
-    rows: { list: TableRowOfAbsolutePressureShape },
   },
-  docs: () => ({
-    "": "A pressure-temperature table.",
-    designation: "Designation of the refrigerant.",
-    temperatureUnit: "Unit of the temperatures.",
-    pressureUnit: "Unit of the pressures.",
-    rows: "The rows from from to to.",
-  }),
-};
+}));
 
-export const SaturatedLiquidDensityInputShape: Shape = {
+export const PressureTemperatureTableOfAbsolutePressureShape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "PressureTemperatureTableOfAbsolutePressure",
+    fields: {
+      designation: "text",
+      temperatureUnit: { unit: "temperature" },
+      pressureUnit: { unit: "absolutePressure" },
+      rows: { list: TableRowOfAbsolutePressureShape() },
+    },
+    docs: {
+      "": "A pressure-temperature table.",
+      designation: "Designation of the refrigerant.",
+      temperatureUnit: "Unit of the temperatures.",
+      pressureUnit: "Unit of the pressures.",
+      rows: "The rows from from to to.",
+    },
+  }),
+);
+
+export const SaturatedLiquidDensityInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SaturatedLiquidDensityInput",
   fields: { refrigerant: byDesignation, temperature: "temperature" },
-};
+}));
 
-export const SaturatedVaporDensityInputShape: Shape = {
+export const SaturatedVaporDensityInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SaturatedVaporDensityInput",
   fields: { refrigerant: byDesignation, temperature: "temperature" },
-};
+}));
 
-export const BubblePressureInputShape: Shape = {
+export const BubblePressureInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BubblePressureInput",
   fields: { refrigerant: byDesignation, temperature: "temperature" },
-};
+}));
 
-export const DewPressureInputShape: Shape = {
+export const DewPressureInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DewPressureInput",
   fields: { refrigerant: byDesignation, temperature: "temperature" },
-};
+}));
 
-export const BubbleTemperatureInput1Shape: Shape = {
+export const BubbleTemperatureInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BubbleTemperatureInput1",
   fields: {
     refrigerant: byDesignation,
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
   },
-};
+}));
 
-export const BubbleTemperatureInput2Shape: Shape = {
+export const BubbleTemperatureInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BubbleTemperatureInput2",
   fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
-};
+}));
 
-export const DewTemperatureInput1Shape: Shape = {
+export const DewTemperatureInput1Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DewTemperatureInput1",
   fields: {
     refrigerant: byDesignation,
     pressure: { either: ["absolutePressure", "gaugePressure"] },
     atmosphere: "absolutePressure",
   },
-};
+}));
 
-export const DewTemperatureInput2Shape: Shape = {
+export const DewTemperatureInput2Shape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DewTemperatureInput2",
   fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
-};
+}));
 
-export const RefrigerantComponentShape: Shape = {
+export const RefrigerantComponentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "RefrigerantComponent",
   fields: { designation: "text", massPercent: "number" },
-  docs: () => ({
+  docs: {
     "": "One component of a blend.",
     designation: "ASHRAE 34 designation, such as R-32.",
     massPercent: "Nominal share of the mass, per cent.",
-  }),
-};
+  },
+}));
 
-export const WarmingBasisShape: Shape = {
+export const WarmingBasisShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "WarmingBasis",
   words: ["ipcc-ar4", "ipcc-ar5", "ipcc-ar6", "eu-517-2014", "eu-2024-573", "cfr-40-84"],
-};
+}));
+
+export const NamedCheckOfChargeByGaugeAssessment2Shape: Later<Shape> = /* @__PURE__ */ later(
+  () => ({
+    type: "NamedCheckOfChargeByGaugeAssessment2",
+    fields: {
+      outcome: { words: ["pass", "fail", "inconclusive"] },
+      "cause?": "text",
+      reasons: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape() },
+      assumptions: { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape() },
+      cautions: { list: NamedCheckOfChargeByGaugeAssessment2CautionsItemShape() },
+      "actions?": { list: NamedCheckOfChargeByGaugeAssessment2ReasonsItemShape() },
+      sources: { list: CitationShape() },
+    },
+  }),
+);

@@ -105,7 +105,9 @@ export const pressureTemperatureTableInput: Codec<
 > = /* @__PURE__ */ codecOf({
   id: "pressureTemperatureTableInput",
   name: "input",
-  shape: { either: [PressureTemperatureTableInput1Shape, PressureTemperatureTableInput2Shape] },
+  shape: () => ({
+    either: [PressureTemperatureTableInput1Shape(), PressureTemperatureTableInput2Shape()],
+  }),
 });
 
 /** JSON of what `pressureTemperatureTable` gives. Source: the library's own format. */
@@ -113,12 +115,12 @@ export const pressureTemperatureTableResult: Codec<ResultOf<typeof pressureTempe
   /* @__PURE__ */ codecOf({
     id: "pressureTemperatureTableResult",
     name: "result",
-    shape: {
+    shape: () => ({
       either: [
-        PressureTemperatureTableOfGaugePressureShape,
-        PressureTemperatureTableOfAbsolutePressureShape,
+        PressureTemperatureTableOfGaugePressureShape(),
+        PressureTemperatureTableOfAbsolutePressureShape(),
       ],
-    },
+    }),
   });
 
 /** JSON of what `saturatedLiquidDensity` takes. Source: the library's own format. */
@@ -163,7 +165,7 @@ export const bubbleTemperatureInput: Codec<
 > = /* @__PURE__ */ codecOf({
   id: "bubbleTemperatureInput",
   name: "input",
-  shape: { either: [BubbleTemperatureInput1Shape, BubbleTemperatureInput2Shape] },
+  shape: () => ({ either: [BubbleTemperatureInput1Shape(), BubbleTemperatureInput2Shape()] }),
 });
 
 /** JSON of what `dewTemperature` takes. Source: the library's own format. */
@@ -172,5 +174,5 @@ export const dewTemperatureInput: Codec<
 > = /* @__PURE__ */ codecOf({
   id: "dewTemperatureInput",
   name: "input",
-  shape: { either: [DewTemperatureInput1Shape, DewTemperatureInput2Shape] },
+  shape: () => ({ either: [DewTemperatureInput1Shape(), DewTemperatureInput2Shape()] }),
 });

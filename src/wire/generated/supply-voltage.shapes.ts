@@ -1,6 +1,6 @@
 // Which shapes have the types of supply-voltage?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byStandard } from "../named.ts";
 import {
   EstimateOfResistanceShape,
@@ -10,54 +10,54 @@ import {
 } from "./assessment.shapes.ts";
 import { CitationShape, CitationSourceShape } from "./refrigerants.shapes.ts";
 
-export const VoltageRangeShape: Shape = {
+export const VoltageRangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageRange",
   fields: { minimum: "voltage", maximum: "voltage" },
-  docs: () => ({
+  docs: {
     "": "Lowest and highest voltage.",
     minimum: "Lowest voltage allowed.",
     maximum: "Highest voltage allowed.",
-  }),
-};
+  },
+}));
 
-export const VoltageNameplateShape: Shape = {
+export const VoltageNameplateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageNameplate",
   fields: {
     rated: { either: ["voltage", { list: "voltage" }] },
-    "range?": VoltageRangeShape,
+    "range?": VoltageRangeShape(),
     "phases?": { words: [1, 3] },
     "ratedCurrent?": "current",
   },
-  docs: () => ({
+  docs: {
     "": "What the nameplate says about the voltage.",
     rated: 'Rated voltage, or both of a dual plate: [volt(208), volt(230)] for "208/230".',
     range: "The range that the maker prints; it wins over any rule.",
     phases: "Phases that the plate asks for.",
     ratedCurrent:
       "Current at which the unit runs at full load: rated-load or full-load amperes, not MCA.",
-  }),
-};
+  },
+}));
 
-export const VoltageStandardRangesShape: Shape = {
+export const VoltageStandardRangesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageStandardRanges",
   fields: {
     service: { list: { items: ["text", "number", "number"] } },
     unit: { list: { items: ["text", "number", "number"] } },
   },
-};
+}));
 
-export const VoltageStandardShape: Shape = {
+export const VoltageStandardShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageStandard",
   fields: {
     name: "text",
-    source: CitationSourceShape,
+    source: CitationSourceShape(),
     clause: "text",
     table: { list: { list: "number" } },
     "alsoWritten?": { list: { items: ["number", "number"] } },
     "fromMemory?": "flag",
-    ranges: VoltageStandardRangesShape,
+    ranges: VoltageStandardRangesShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A standard of supply voltages. Make one of your own for a jurisdiction that the library lacks.",
     name: "Name as a report prints it.",
     source: "Its work in the bibliography.",
@@ -68,18 +68,18 @@ export const VoltageStandardShape: Shape = {
     fromMemory: "Whether its figures are remembered, not read.",
     ranges:
       "The ranges, from the normal one to the widest, by where the voltage is measured. Empty: none for that place.",
-  }),
-};
+  },
+}));
 
-export const NominalSupplyShape: Shape = {
+export const NominalSupplyShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NominalSupply",
   fields: {
     voltage: "voltage",
     phases: { words: [1, 3] },
-    "standard?": { either: [byStandard, VoltageStandardShape] },
-    "range?": VoltageRangeShape,
+    "standard?": { either: [byStandard, VoltageStandardShape()] },
+    "range?": VoltageRangeShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The supply that feeds the unit.",
     voltage:
       "Nominal voltage between the conductors that feed the unit; line to line for three phases.",
@@ -87,10 +87,10 @@ export const NominalSupplyShape: Shape = {
     standard:
       "The standard. Where it is left out, one is taken only for a nominal voltage that no other standard here knows (120, 208, 240, 277, 480 and 600 V: ANSI C84.1; 400 V: IEC 60038; 100 V: Japan); for any other it is asked for.",
     range: "The range that the utility promises; it goes before any standard.",
-  }),
-};
+  },
+}));
 
-export const SinglePhaseReadingShape: Shape = {
+export const SinglePhaseReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SinglePhaseReading",
   fields: {
     "state?": { words: ["start", "load", "rest"] },
@@ -99,17 +99,17 @@ export const SinglePhaseReadingShape: Shape = {
     "current?": "current",
     "lineToGround?": { list: "voltage" },
   },
-  docs: () => ({
+  docs: {
     "": "One reading of a supply that feeds the unit by two conductors.",
     state: "What the unit did.",
     elapsed: "Time since the first reading of a log; on all readings or on none, and growing.",
     voltage: "Voltage between the two conductors that feed the unit.",
     current: "Current of the unit at that moment.",
     lineToGround: "Voltages from each of the two conductors to ground, where they were read too.",
-  }),
-};
+  },
+}));
 
-export const ThreePhaseReadingShape: Shape = {
+export const ThreePhaseReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ThreePhaseReading",
   fields: {
     "state?": { words: ["start", "load", "rest"] },
@@ -117,16 +117,16 @@ export const ThreePhaseReadingShape: Shape = {
     lineToLine: { list: "voltage" },
     "currents?": { list: "current" },
   },
-  docs: () => ({
+  docs: {
     "": "One set of readings of a three-phase supply.",
     state: "What the unit did.",
     elapsed: "Time since the first reading of a log; on all readings or on none, and growing.",
     lineToLine: "Voltages between lines 1 and 2, 2 and 3, 3 and 1.",
     currents: "Currents of lines 1, 2 and 3 at that moment.",
-  }),
-};
+  },
+}));
 
-export const VoltmeterShape: Shape = {
+export const VoltmeterShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Voltmeter",
   fields: {
     "accuracy?": "voltage",
@@ -134,27 +134,27 @@ export const VoltmeterShape: Shape = {
     "repeatability?": "voltage",
     "accuracyOfReading?": "ratio",
   },
-  docs: () => ({
+  docs: {
     "": 'The voltmeter. The limits of a digital one, "±(0.7 % + 2 counts)", are { accuracyOfReading: percent(0.7), accuracy: volt(0.2), resolution: volt(0.1) } on a 0.1 V display.',
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
     accuracyOfReading: "Limits of error that grow with the reading, ±; added to accuracy.",
-  }),
-};
+  },
+}));
 
-export const SupplyVoltageInputShape: Shape = {
+export const SupplyVoltageInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageInput",
   fields: {
-    nameplate: VoltageNameplateShape,
-    supply: NominalSupplyShape,
-    readings: { list: { either: [SinglePhaseReadingShape, ThreePhaseReadingShape] } },
+    nameplate: VoltageNameplateShape(),
+    supply: NominalSupplyShape(),
+    readings: { list: { either: [SinglePhaseReadingShape(), ThreePhaseReadingShape()] } },
     measuredAt: { words: ["service", "unit"] },
-    "meter?": VoltmeterShape,
+    "meter?": VoltmeterShape(),
     "unbalanceLimit?": "ratio",
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "Nameplate, supply and what was read.",
     nameplate: "What the unit allows.",
     supply: "What feeds it.",
@@ -163,15 +163,15 @@ export const SupplyVoltageInputShape: Shape = {
     meter: "The voltmeter; readings count as exact when left out.",
     unbalanceLimit: "Largest voltage unbalance that the maker allows; 2 % when left out.",
     confidence: "How sure the verdict has to be, one-sided, 0.5 to below 1; 0.95 when left out.",
-  }),
-};
+  },
+}));
 
-export const SupplyVoltageReadingsShape: Shape = {
+export const SupplyVoltageReadingsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageReadings",
   words: ["supply-voltage.readings.one", "supply-voltage.readings.several"],
-};
+}));
 
-export const SupplyVoltageStatements: StatementTable = {
+export const SupplyVoltageStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "supply-voltage.board-at-risk": { high: "voltage", ceiling: "voltage" },
   "supply-voltage.call-utility": {},
   "supply-voltage.check-neutral": {},
@@ -190,7 +190,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.from-memory": {
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -220,7 +220,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.limited-time": {
     range: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -248,7 +248,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.meter-cannot-tell": {
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
@@ -257,7 +257,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.no-range-at-unit": {
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -276,7 +276,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.outside-at-times": {
     range: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -291,7 +291,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -306,14 +306,14 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
   "supply-voltage.outside-standard": {
     range: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -328,7 +328,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -343,7 +343,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
@@ -359,7 +359,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.standard-assumed": {
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -385,7 +385,7 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.too-close-to-standard": {
     range: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -400,7 +400,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -415,7 +415,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
@@ -455,14 +455,14 @@ export const SupplyVoltageStatements: StatementTable = {
   "supply-voltage.within-nameplate": {
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
   "supply-voltage.within-standard": {
     range: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -477,7 +477,7 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     standard: {
       either: [
-        VerbatimShape,
+        VerbatimShape(),
         {
           words: [
             "supply-voltage.name.japan-article-38",
@@ -492,25 +492,25 @@ export const SupplyVoltageStatements: StatementTable = {
     },
     low: "voltage",
     high: "voltage",
-    readings: SupplyVoltageReadingsShape,
+    readings: SupplyVoltageReadingsShape(),
     minimum: "voltage",
     maximum: "voltage",
   },
   "supply-voltage.would-have-failed": { beyond: "voltage" },
-};
+}));
 
-export const SupplyVoltageStatementShape: Shape = {
+export const SupplyVoltageStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageStatement",
-  statements: [SupplyVoltageStatements],
-};
+  statements: [SupplyVoltageStatements()],
+}));
 
-export const SupplyVoltageAssessmentCautionsItemShape: Shape = {
+export const SupplyVoltageAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageAssessmentCautionsItem",
-  statements: [SafetyStatements, SupplyVoltageStatements],
+  statements: [SafetyStatements(), SupplyVoltageStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const SupplyVoltageAssessmentPartsShape: Shape = {
+export const SupplyVoltageAssessmentPartsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageAssessmentParts",
   fields: {
     nameplate: { words: ["pass", "fail", "inconclusive"] },
@@ -519,16 +519,16 @@ export const SupplyVoltageAssessmentPartsShape: Shape = {
     "unbalance?": { words: ["pass", "fail", "inconclusive"] },
     "currentUnbalance?": { words: ["pass", "fail", "inconclusive"] },
   },
-  docs: () => ({
+  docs: {
     nameplate: "Against the nameplate.",
     supply: "Against the standard of the supply; missing where it has no range at that place.",
     sag: "The voltage to expect at full load, where it can be predicted.",
     unbalance: "Voltage unbalance; three phases only.",
     currentUnbalance: "Current unbalance; three phases with currents only.",
-  }),
-};
+  },
+}));
 
-export const NameplateVoltageRangeShape: Shape = {
+export const NameplateVoltageRangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NameplateVoltageRange",
   fields: {
     minimum: "voltage",
@@ -537,7 +537,7 @@ export const NameplateVoltageRangeShape: Shape = {
     ceiling: "voltage",
     rated: { list: "voltage" },
   },
-  docs: () => ({
+  docs: {
     "": "The voltages that a nameplate allows.",
     minimum: "Lowest voltage allowed.",
     maximum: "Highest voltage allowed.",
@@ -545,21 +545,21 @@ export const NameplateVoltageRangeShape: Shape = {
     ceiling:
       "Voltage above which the electronics are at risk: 260 V on a 230 V unit, in proportion on others.",
     rated: "The rated voltages, the lowest first.",
-  }),
-};
+  },
+}));
 
-export const SupplyRangeShape: Shape = {
+export const SupplyRangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyRange",
   fields: { minimum: "voltage", maximum: "voltage", name: "text" },
-  docs: () => ({
+  docs: {
     "": "A named range of a standard for one nominal voltage.",
     minimum: "Lowest voltage allowed.",
     maximum: "Highest voltage allowed.",
     name: 'As the standard names it, such as "Range A".',
-  }),
-};
+  },
+}));
 
-export const VoltageUnbalanceShape: Shape = {
+export const VoltageUnbalanceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageUnbalance",
   fields: {
     unbalance: "ratio",
@@ -570,7 +570,7 @@ export const VoltageUnbalanceShape: Shape = {
     "deratingFactor?": "number",
     addedTemperatureRise: "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "How uneven three voltages are, and what that does to a motor.",
     unbalance: "Largest deviation from the average, in per cent of the average.",
     average: "Average of the three.",
@@ -582,40 +582,40 @@ export const VoltageUnbalanceShape: Shape = {
       "Share of its rated power that a motor may give; missing above 5 %, where it must not run.",
     addedTemperatureRise:
       "How much more the windings heat up, in per cent of their temperature rise: about 2u².",
-  }),
-};
+  },
+}));
 
-export const PhaseUnbalanceOfCurrentShape: Shape = {
+export const PhaseUnbalanceOfCurrentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PhaseUnbalanceOfCurrent",
   fields: { unbalance: "ratio", average: "current", deviation: "current", farthest: "number" },
-  docs: () => ({
+  docs: {
     "": "How uneven three readings are.",
     unbalance: "Largest deviation from the average, in per cent of the average.",
     average: "Average of the three.",
     deviation: "The reading farthest from the average less the average: negative for a low leg.",
     farthest: "Position of that reading, 0 to 2.",
-  }),
-};
+  },
+}));
 
-export const SupplySagShape: Shape = {
+export const SupplySagShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplySag",
   fields: {
-    sag: EstimateOfVoltageShape,
+    sag: EstimateOfVoltageShape(),
     share: "ratio",
-    "sourceResistance?": EstimateOfResistanceShape,
+    "sourceResistance?": EstimateOfResistanceShape(),
     "voltageAtCurrent?": "voltage",
   },
-  docs: () => ({
+  docs: {
     "": "How far the supply sags.",
     sag: "Voltage at rest less voltage under load; negative when something else on the supply went off.",
     share: "The sag as a share of the voltage at rest.",
     sourceResistance:
       "Resistance of everything upstream of the meter: both conductors for one phase, one line for three. Missing without a current, or when the voltage rose.",
     voltageAtCurrent: "Voltage to expect at atCurrent.",
-  }),
-};
+  },
+}));
 
-export const VoltageLogStatisticsShape: Shape = {
+export const VoltageLogStatisticsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageLogStatistics",
   fields: {
     count: "number",
@@ -630,7 +630,7 @@ export const VoltageLogStatisticsShape: Shape = {
     timeAbove: "duration",
     shareOutside: "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "What a log of one voltage saw.",
     count: "Readings in the log.",
     duration: "From the first reading to the last.",
@@ -643,33 +643,33 @@ export const VoltageLogStatisticsShape: Shape = {
     timeBelow: "Time below the range.",
     timeAbove: "Time above the range.",
     shareOutside: "Share of the time outside the range.",
-  }),
-};
+  },
+}));
 
-export const SupplyVoltageAssessmentLogShape: Shape = {
+export const SupplyVoltageAssessmentLogShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageAssessmentLog",
-  fields: { low: VoltageLogStatisticsShape, high: VoltageLogStatisticsShape },
-  docs: () => ({
+  fields: { low: VoltageLogStatisticsShape(), high: VoltageLogStatisticsShape() },
+  docs: {
     low: "Of the only voltage, or of the lowest of three at each moment.",
     high: "Of the only voltage, or of the highest of three at each moment.",
-  }),
-};
+  },
+}));
 
-export const SupplyWeekAssessmentShape: Shape = {
+export const SupplyWeekAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyWeekAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    reasons: { list: SupplyVoltageStatementShape },
-    assumptions: { list: SupplyVoltageStatementShape },
-    cautions: { list: SupplyVoltageAssessmentCautionsItemShape },
-    "actions?": { list: SupplyVoltageStatementShape },
-    sources: { list: CitationShape },
+    reasons: { list: SupplyVoltageStatementShape() },
+    assumptions: { list: SupplyVoltageStatementShape() },
+    cautions: { list: SupplyVoltageAssessmentCautionsItemShape() },
+    "actions?": { list: SupplyVoltageStatementShape() },
+    sources: { list: CitationShape() },
     means: "number",
     outside10: "number",
     outside15: "number",
     shareWithin10: "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a week of a public supply.",
     outcome: "Proven good, proven bad, or inconclusive.",
     reasons: "Why, the deciding reason first.",
@@ -683,10 +683,10 @@ export const SupplyWeekAssessmentShape: Shape = {
     outside10: "Of these, outside ±10 %.",
     outside15: "Of these, outside +10 % and −15 %.",
     shareWithin10: "Share of the means within ±10 %, in the worst week.",
-  }),
-};
+  },
+}));
 
-export const VoltageMonitorSettingsShape: Shape = {
+export const VoltageMonitorSettingsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageMonitorSettings",
   fields: {
     lowCutOut: "voltage",
@@ -695,7 +695,7 @@ export const VoltageMonitorSettingsShape: Shape = {
     reconnectDelay: "duration",
     "unbalanceCutOut?": "ratio",
   },
-  docs: () => ({
+  docs: {
     "": "Settings to suggest for a voltage monitor.",
     lowCutOut: "Cut out below.",
     highCutOut: "Cut out above.",
@@ -705,10 +705,10 @@ export const VoltageMonitorSettingsShape: Shape = {
       "Wait before reconnecting, so that pressures equalise; 3 min at least, 5 min is common.",
     unbalanceCutOut:
       "Cut out above this voltage unbalance, between the 2 % that makers allow and the 5 % at which a motor must not run; three phases only. Phase loss and reversal cut out at once.",
-  }),
-};
+  },
+}));
 
-export const SupplyVoltageAssessmentShape: Shape = {
+export const SupplyVoltageAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
@@ -729,26 +729,26 @@ export const SupplyVoltageAssessmentShape: Shape = {
         "outside-standard",
       ],
     },
-    reasons: { list: SupplyVoltageStatementShape },
-    assumptions: { list: SupplyVoltageStatementShape },
-    cautions: { list: SupplyVoltageAssessmentCautionsItemShape },
-    "actions?": { list: SupplyVoltageStatementShape },
-    sources: { list: CitationShape },
-    parts: SupplyVoltageAssessmentPartsShape,
-    nameplateRange: NameplateVoltageRangeShape,
-    "supplyRange?": SupplyRangeShape,
-    lowest: EstimateOfVoltageShape,
-    highest: EstimateOfVoltageShape,
+    reasons: { list: SupplyVoltageStatementShape() },
+    assumptions: { list: SupplyVoltageStatementShape() },
+    cautions: { list: SupplyVoltageAssessmentCautionsItemShape() },
+    "actions?": { list: SupplyVoltageStatementShape() },
+    sources: { list: CitationShape() },
+    parts: SupplyVoltageAssessmentPartsShape(),
+    nameplateRange: NameplateVoltageRangeShape(),
+    "supplyRange?": SupplyRangeShape(),
+    lowest: EstimateOfVoltageShape(),
+    highest: EstimateOfVoltageShape(),
     marginBelow: "voltage",
     marginAbove: "voltage",
-    "unbalance?": VoltageUnbalanceShape,
-    "currentUnbalance?": PhaseUnbalanceOfCurrentShape,
-    "sag?": SupplySagShape,
-    "log?": SupplyVoltageAssessmentLogShape,
-    "week?": SupplyWeekAssessmentShape,
-    "monitor?": VoltageMonitorSettingsShape,
+    "unbalance?": VoltageUnbalanceShape(),
+    "currentUnbalance?": PhaseUnbalanceOfCurrentShape(),
+    "sag?": SupplySagShape(),
+    "log?": SupplyVoltageAssessmentLogShape(),
+    "week?": SupplyWeekAssessmentShape(),
+    "monitor?": VoltageMonitorSettingsShape(),
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a supply, with the figures behind it.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind it, where the module can tell.",
@@ -774,46 +774,43 @@ export const SupplyVoltageAssessmentShape: Shape = {
     log: "What a log saw against the nameplate: of the only voltage, or of the lowest and highest of three lines.",
     week: "EN 50160 on a log of a 230 V or 400 V service, the worst line.",
     monitor: "Voltage monitor settings to suggest; missing when the plate does not fit the supply.",
-  }),
-};
+  },
+}));
 
-export const LoggedVoltageShape: Shape = {
+export const LoggedVoltageShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LoggedVoltage",
   fields: { elapsed: "duration", voltage: "voltage" },
-  docs: () => ({
+  docs: {
     "": "A reading of a log.",
     elapsed: "Time since the start of the log.",
     voltage: "The voltage, 0 or more.",
-  }),
-};
+  },
+}));
 
-export const AssessSupplyWeekInputShape: Shape = {
+export const AssessSupplyWeekInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AssessSupplyWeekInput",
-  fields: { nominal: "voltage", readings: { list: LoggedVoltageShape } },
-  docs: () => ({ nominal: "Nominal voltage of what was logged.", readings: "The log." }),
-};
+  fields: { nominal: "voltage", readings: { list: LoggedVoltageShape() } },
+  docs: { nominal: "Nominal voltage of what was logged.", readings: "The log." },
+}));
 
-export const ResistanceHeatAtInputShape: Shape = {
+export const ResistanceHeatAtInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ResistanceHeatAtInput",
   fields: { rated: "voltage", actual: "voltage" },
-  docs: () => ({ rated: "Rated voltage of the heater.", actual: "Voltage that it gets." }),
-};
+  docs: { rated: "Rated voltage of the heater.", actual: "Voltage that it gets." },
+}));
 
-export const ResistanceHeatAtResultShape: Shape = {
+export const ResistanceHeatAtResultShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ResistanceHeatAtResult",
   fields: { powerShare: "number", currentShare: "number" },
-  docs: () => ({
-    powerShare: "Power over rated power.",
-    currentShare: "Current over rated current.",
-  }),
-};
+  docs: { powerShare: "Power over rated power.", currentShare: "Current over rated current." },
+}));
 
-export const SupplyVoltageRangesInputShape: Shape = {
+export const SupplyVoltageRangesInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplyVoltageRangesInput",
-  fields: { supply: NominalSupplyShape, measuredAt: { words: ["service", "unit"] } },
-};
+  fields: { supply: NominalSupplyShape(), measuredAt: { words: ["service", "unit"] } },
+}));
 
-export const SupplySagInputShape: Shape = {
+export const SupplySagInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "SupplySagInput",
   fields: {
     rest: "voltage",
@@ -821,10 +818,10 @@ export const SupplySagInputShape: Shape = {
     "loadCurrent?": "current",
     "restCurrent?": "current",
     "phases?": { words: [1, 3] },
-    "meter?": VoltmeterShape,
+    "meter?": VoltmeterShape(),
     "atCurrent?": "current",
   },
-  docs: () => ({
+  docs: {
     "": "Voltage at rest and under load.",
     rest: "Voltage while the unit is off, above 0; the average of the lines for three phases.",
     load: "Voltage while it runs, above 0, read at the same place.",
@@ -834,17 +831,17 @@ export const SupplySagInputShape: Shape = {
     meter: "The voltmeter; its common error cancels in the difference.",
     atCurrent:
       "Current at which the voltage is wanted, such as the rated-load amperes of an inverter that now runs slowly.",
-  }),
-};
+  },
+}));
 
-export const VoltageLogStatisticsInputShape: Shape = {
+export const VoltageLogStatisticsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageLogStatisticsInput",
-  fields: { readings: { list: LoggedVoltageShape }, range: VoltageRangeShape },
-  docs: () => ({ readings: "The log.", range: "The range that the voltage should keep." }),
-};
+  fields: { readings: { list: LoggedVoltageShape() }, range: VoltageRangeShape() },
+  docs: { readings: "The log.", range: "The range that the voltage should keep." },
+}));
 
-export const VoltageMonitorSettingsInputShape: Shape = {
+export const VoltageMonitorSettingsInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VoltageMonitorSettingsInput",
-  fields: { nameplate: VoltageNameplateShape, supply: NominalSupplyShape },
-  docs: () => ({ nameplate: "What the unit allows.", supply: "What feeds it." }),
-};
+  fields: { nameplate: VoltageNameplateShape(), supply: NominalSupplyShape() },
+  docs: { nameplate: "What the unit allows.", supply: "What feeds it." },
+}));

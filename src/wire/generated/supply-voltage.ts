@@ -113,7 +113,7 @@ export const supplyVoltageRangesResult: Codec<ResultOf<typeof supplyVoltageRange
   /* @__PURE__ */ codecOf({
     id: "supplyVoltageRangesResult",
     name: "result",
-    shape: { list: SupplyRangeShape },
+    shape: () => ({ list: SupplyRangeShape() }),
   });
 
 /** JSON of what `supplySag` takes. Source: the library's own format. */
@@ -167,7 +167,7 @@ export const currentUnbalanceInput: Codec<InputOf<typeof currentUnbalance>> =
   /* @__PURE__ */ codecOf({
     id: "currentUnbalanceInput",
     name: "readings",
-    shape: { list: "current" },
+    shape: () => ({ list: "current" }),
   });
 
 /** JSON of what `currentUnbalance` gives. Source: the library's own format. */
@@ -183,7 +183,7 @@ export const voltageUnbalanceInput: Codec<InputOf<typeof voltageUnbalance>> =
   /* @__PURE__ */ codecOf({
     id: "voltageUnbalanceInput",
     name: "readings",
-    shape: { list: "voltage" },
+    shape: () => ({ list: "voltage" }),
   });
 
 /** JSON of what `voltageUnbalance` gives. Source: the library's own format. */

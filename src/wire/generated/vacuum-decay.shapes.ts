@@ -1,6 +1,6 @@
 // Which shapes have the types of vacuum-decay?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
-import type { Shape, StatementTable } from "../../shapes/index.ts";
+import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byPolicy } from "../named.ts";
 import {
   EstimateOfAbsolutePressureShape,
@@ -10,33 +10,33 @@ import {
 } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 
-export const GaugeRangeShape: Shape = {
+export const GaugeRangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "GaugeRange",
   fields: { upTo: "absolutePressure", resolution: "pressureDifference" },
-  docs: () => ({
+  docs: {
     "": "One range of a gauge.",
     upTo: "Largest reading of the range.",
     resolution: "Smallest step of the display in it.",
-  }),
-};
+  },
+}));
 
-export const VacuumGaugeShape: Shape = {
+export const VacuumGaugeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumGauge",
   fields: {
-    "resolution?": { either: ["pressureDifference", { list: GaugeRangeShape }] },
+    "resolution?": { either: ["pressureDifference", { list: GaugeRangeShape() }] },
     "accuracy?": "ratio",
     "range?": "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "A vacuum gauge as its data sheet describes it.",
     resolution:
       "Smallest step of the display; one per range when it changes with the reading. Found from the readings when left out; a display that stands still is believed only with it.",
     accuracy: "Stated limits of error as a part of the reading; ±10 % is assumed when left out.",
     range: "Largest reading; readings at or above it are over range.",
-  }),
-};
+  },
+}));
 
-export const CheckpointShape: Shape = {
+export const CheckpointShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Checkpoint",
   fields: {
     at: "duration",
@@ -44,28 +44,28 @@ export const CheckpointShape: Shape = {
     "rise?": "pressureDifference",
     "failAbove?": "absolutePressure",
   },
-  docs: () => ({
+  docs: {
     "": "What has to hold at a time after isolation: a ceiling, or a rise above the pressure at isolation.",
     at: "Time after isolation.",
     limit: "Largest pressure that is accepted then.",
     rise: "Largest rise since isolation that is accepted then; zero means none that the gauge could show.",
     failAbove:
       "From here on the source calls it wet or leaking; between the limit and here it is doubtful.",
-  }),
-};
+  },
+}));
 
-export const AcceptancePolicyShape: Shape = {
+export const AcceptancePolicyShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "AcceptancePolicy",
   fields: {
     name: "text",
     target: "absolutePressure",
-    checkpoints: { list: CheckpointShape },
+    checkpoints: { list: CheckpointShape() },
     "leakLimit?": "throughput",
     earlyPass: "flag",
     standing: { words: ["published", "memory", "practice"] },
-    source: CitationShape,
+    source: CitationShape(),
   },
-  docs: () => ({
+  docs: {
     "": "An acceptance policy: evacuate to the target, isolate, watch for the hold.",
     name: "Name in kebab case.",
     target: "Pressure to reach before isolation.",
@@ -75,55 +75,55 @@ export const AcceptancePolicyShape: Shape = {
     earlyPass: "Whether a pass may be given before the hold is over, once the readings prove it.",
     standing: "How sure the figures are.",
     source: "Where it comes from.",
-  }),
-};
+  },
+}));
 
-export const VacuumHosesShape: Shape = {
+export const VacuumHosesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumHoses",
   fields: { material: { words: ["rubber", "low-permeation", "metal"] }, length: "length" },
-  docs: () => ({
+  docs: {
     "": "Hoses within the isolated part.",
     material: "rubber lets air through, low-permeation has a barrier, metal lets none through.",
     length: "Length of all of them together, 0 to 30 m.",
-  }),
-};
+  },
+}));
 
-export const BlankTestShape: Shape = {
+export const BlankTestShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "BlankTest",
   fields: { rate: "pressureRate", volume: "volume" },
-  docs: () => ({
+  docs: {
     "": "What hoses and gauge do by themselves: shut off from the system and watched.",
     rate: "Rise of the pressure by the end of the blank test, 0 or more.",
     volume: "Inner volume of hoses and gauge.",
-  }),
-};
+  },
+}));
 
-export const DecayReadingShape: Shape = {
+export const DecayReadingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayReading",
   fields: { elapsed: "duration", pressure: "absolutePressure" },
-  docs: () => ({
+  docs: {
     "": "One reading of the gauge.",
     elapsed: "Time since the system was isolated from the pump.",
     pressure: "What the gauge shows.",
-  }),
-};
+  },
+}));
 
-export const VacuumDecayInputShape: Shape = {
+export const VacuumDecayInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayInput",
   fields: {
     ambient: "temperature",
     "coldest?": "temperature",
     "volume?": "volume",
-    "gauge?": VacuumGaugeShape,
-    policy: { either: [byPolicy, AcceptancePolicyShape] },
-    "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "gauge?": VacuumGaugeShape(),
+    policy: { either: [byPolicy, AcceptancePolicyShape()] },
+    "leakLimit?": { either: ["pressureRate", "throughput"] },
     "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
-    "hoses?": VacuumHosesShape,
-    "blankTest?": BlankTestShape,
+    "hoses?": VacuumHosesShape(),
+    "blankTest?": BlankTestShape(),
     "confidence?": "number",
-    readings: { list: DecayReadingShape },
+    readings: { list: DecayReadingShape() },
   },
-  docs: () => ({
+  docs: {
     "": "Options of assessVacuumDecay.",
     ambient:
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
@@ -140,10 +140,10 @@ export const VacuumDecayInputShape: Shape = {
     blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
     readings: "The log, at least one reading; rows out of order are sorted.",
-  }),
-};
+  },
+}));
 
-export const DecayCauseShape: Shape = {
+export const DecayCauseShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayCause",
   words: [
     "dry-and-tight",
@@ -154,9 +154,9 @@ export const DecayCauseShape: Shape = {
     "outgassing",
     "not-determined",
   ],
-};
+}));
 
-export const VacuumDecayExclusionShape: Shape = {
+export const VacuumDecayExclusionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayExclusion",
   words: [
     "vacuum-decay.exclusion.zero",
@@ -167,9 +167,9 @@ export const VacuumDecayExclusionShape: Shape = {
     "vacuum-decay.exclusion.spike",
     "vacuum-decay.exclusion.unconfirmed-jump",
   ],
-};
+}));
 
-export const VacuumDecayStatements: StatementTable = {
+export const VacuumDecayStatements: Later<StatementTable> = /* @__PURE__ */ later(() => ({
   "vacuum-decay.above-saturation": { plateau: "absolutePressure" },
   "vacuum-decay.below-gauge": { lowest: "absolutePressure", believed: "absolutePressure" },
   "vacuum-decay.better-gauge": {},
@@ -252,7 +252,7 @@ export const VacuumDecayStatements: StatementTable = {
   "vacuum-decay.readings-excluded": {
     excluded: "number",
     rows: "number",
-    why: { list: VacuumDecayExclusionShape },
+    why: { list: VacuumDecayExclusionShape() },
   },
   "vacuum-decay.repair-leak": {},
   "vacuum-decay.rise-above-limit": {
@@ -295,28 +295,28 @@ export const VacuumDecayStatements: StatementTable = {
   "vacuum-decay.usual-volume": { volume: "volume" },
   "vacuum-decay.warm-and-repeat": { coldest: "temperature" },
   "vacuum-decay.watch-longer": { duration: "duration", rows: "number" },
-};
+}));
 
-export const VacuumDecayStatementShape: Shape = {
+export const VacuumDecayStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayStatement",
-  statements: [VacuumDecayStatements],
-};
+  statements: [VacuumDecayStatements()],
+}));
 
-export const VacuumDecayAssessmentCautionsItemShape: Shape = {
+export const VacuumDecayAssessmentCautionsItemShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayAssessmentCautionsItem",
-  statements: [SafetyStatements, VacuumDecayStatements],
+  statements: [SafetyStatements(), VacuumDecayStatements()],
   with: { "kind?": { words: ["finding", "danger", "governing"] } },
-};
+}));
 
-export const PlateauShape: Shape = {
+export const PlateauShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Plateau",
   fields: {
-    pressure: EstimateOfAbsolutePressureShape,
+    pressure: EstimateOfAbsolutePressureShape(),
     saturationTemperature: "temperature",
     "waterMass?": "mass",
     aboveSaturation: "flag",
   },
-  docs: () => ({
+  docs: {
     "": "Where water levels off, and what that says.",
     pressure: "Pressure at which the rise ends, without the leak.",
     saturationTemperature:
@@ -325,21 +325,21 @@ export const PlateauShape: Shape = {
       "Water that has become vapor by then, mass; missing without the volume. More may be left as liquid, ice or in oil.",
     aboveSaturation:
       "Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone.",
-  }),
-};
+  },
+}));
 
-export const EvidenceSharesShape: Shape = {
+export const EvidenceSharesShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EvidenceShares",
   fields: { leak: "number", moisture: "number", either: "number" },
-  docs: () => ({
+  docs: {
     "": "The share of the evidence for what matters to a system, each from 0 to 1.",
     leak: "A leak above what hoses may let in and 5 micron/min.",
     moisture: "Water above 300 micron and 5 % of the rise.",
     either: "Either, or a rise that goes on: a pass needs this below 0.1.",
-  }),
-};
+  },
+}));
 
-export const DecayFitCoefficientsShape: Shape = {
+export const DecayFitCoefficientsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayFitCoefficients",
   fields: {
     fast: "number",
@@ -358,17 +358,17 @@ export const DecayFitCoefficientsShape: Shape = {
     aicc: "number",
     origin: "number",
   },
-  docs: () => ({
+  docs: {
     fast: "Index of the first of two fast exponentials, −1 for none.",
     shape: "Index into slowShapes, −1 for none.",
     tau: "Slow time constant in s.",
     constant: "c, fast 1, fast 2, A; 0 where the model has none.",
     slope: "Slope of the line in Pa/s and its standard uncertainty.",
     ahead: "Value and standard uncertainty at the time asked for.",
-  }),
-};
+  },
+}));
 
-export const DecayFitShape: Shape = {
+export const DecayFitShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayFit",
   fields: {
     "shape?": {
@@ -388,9 +388,9 @@ export const DecayFitShape: Shape = {
     aicc: "number",
     from: "duration",
     to: "duration",
-    coefficients: DecayFitCoefficientsShape,
+    coefficients: DecayFitCoefficientsShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A fitted model as plain data: constant + equalization + line + slow shape.",
     shape: "Slow shape; missing for a constant or a line.",
     timeConstant: "Time constant of the slow shape.",
@@ -400,10 +400,10 @@ export const DecayFitShape: Shape = {
     from: "Start of the stretch that was fitted.",
     to: "End of the stretch that was fitted.",
     coefficients: "Coefficients in SI units for decayCurve; not for reading.",
-  }),
-};
+  },
+}));
 
-export const ExclusionReasonShape: Shape = {
+export const ExclusionReasonShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ExclusionReason",
   words: [
     "zero",
@@ -414,26 +414,26 @@ export const ExclusionReasonShape: Shape = {
     "spike",
     "unconfirmed-jump",
   ],
-};
+}));
 
-export const ExclusionShape: Shape = {
+export const ExclusionShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Exclusion",
   fields: {
     elapsed: "duration",
     pressure: "absolutePressure",
     row: "number",
-    reason: ExclusionReasonShape,
+    reason: ExclusionReasonShape(),
   },
-  docs: () => ({
+  docs: {
     "": "A reading that is not part of the evidence, and why.",
     elapsed: "Time since the system was isolated from the pump.",
     pressure: "What the gauge shows.",
     row: "Position in the caller's log, from 0.",
     reason: "Why.",
-  }),
-};
+  },
+}));
 
-export const VacuumDecayAssessmentExcludedCountShape: Shape = {
+export const VacuumDecayAssessmentExcludedCountShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayAssessmentExcludedCount",
   fields: {
     "zero?": "number",
@@ -444,45 +444,45 @@ export const VacuumDecayAssessmentExcludedCountShape: Shape = {
     "spike?": "number",
     "unconfirmed-jump?": "number",
   },
-};
+}));
 
-export const DecayStepShape: Shape = {
+export const DecayStepShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayStep",
   fields: { elapsed: "duration", change: "pressureDifference" },
-  docs: () => ({
+  docs: {
     "": "A sudden change that no leak makes: a valve was opened or a hose moved.",
     elapsed: "When.",
     change: "How far the pressure left its course.",
-  }),
-};
+  },
+}));
 
-export const VacuumDecayAssessmentShape: Shape = {
+export const VacuumDecayAssessmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayAssessment",
   fields: {
     outcome: { words: ["pass", "fail", "inconclusive"] },
-    cause: DecayCauseShape,
-    reasons: { list: VacuumDecayStatementShape },
-    assumptions: { list: VacuumDecayStatementShape },
-    cautions: { list: VacuumDecayAssessmentCautionsItemShape },
-    actions: { list: VacuumDecayStatementShape },
-    sources: { list: CitationShape },
+    cause: DecayCauseShape(),
+    reasons: { list: VacuumDecayStatementShape() },
+    assumptions: { list: VacuumDecayStatementShape() },
+    cautions: { list: VacuumDecayAssessmentCautionsItemShape() },
+    actions: { list: VacuumDecayStatementShape() },
+    sources: { list: CitationShape() },
     evidence: "duration",
-    "atHoldEnd?": EstimateOfAbsolutePressureShape,
-    "leak?": EstimateOfPressureRateShape,
+    "atHoldEnd?": EstimateOfAbsolutePressureShape(),
+    "leak?": EstimateOfPressureRateShape(),
     "leakInterval?": { items: ["pressureRate", "pressureRate"] },
-    "leakThroughput?": EstimateOfThroughputShape,
+    "leakThroughput?": EstimateOfThroughputShape(),
     "smallestLeak?": "pressureRate",
     "smallestLeakThroughput?": "throughput",
     leakLimit: "throughput",
     lossAtLimit: { items: ["massFlow", "massFlow"] },
-    "plateau?": PlateauShape,
-    "shares?": EvidenceSharesShape,
-    "fit?": DecayFitShape,
-    excluded: { list: ExclusionShape },
-    excludedCount: VacuumDecayAssessmentExcludedCountShape,
-    steps: { list: DecayStepShape },
+    "plateau?": PlateauShape(),
+    "shares?": EvidenceSharesShape(),
+    "fit?": DecayFitShape(),
+    excluded: { list: ExclusionShape() },
+    excludedCount: VacuumDecayAssessmentExcludedCountShape(),
+    steps: { list: DecayStepShape() },
   },
-  docs: () => ({
+  docs: {
     "": "The verdict on a vacuum decay. What the readings can't tell is absent.",
     outcome: "Proven good, proven bad, or inconclusive.",
     cause: "What is behind the decay.",
@@ -511,15 +511,15 @@ export const VacuumDecayAssessmentShape: Shape = {
     excluded: "Readings that were set aside; the monitor keeps the first 100.",
     excludedCount: "How many were set aside for which reason.",
     steps: "Steps in the log.",
-  }),
-};
+  },
+}));
 
-export const EffectivePumpingSpeedInputShape: Shape = {
+export const EffectivePumpingSpeedInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EffectivePumpingSpeedInput",
   fields: { pump: "volumeFlow", conductances: { list: "volumeFlow" } },
-};
+}));
 
-export const ConductanceInputShape: Shape = {
+export const ConductanceInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ConductanceInput",
   fields: {
     bore: "length",
@@ -528,17 +528,17 @@ export const ConductanceInputShape: Shape = {
     temperature: "temperature",
     "gas?": { words: ["air", "nitrogen"] },
   },
-  docs: () => ({
+  docs: {
     "": "Options of tubeConductance.",
     bore: "Inner diameter, 0.1 mm to 1 m. Real hose bores are smaller than the nominal size.",
     length: "Length, 0.1 mm to 1 km.",
     meanPressure: "Mean of the pressures at both ends.",
     temperature: "Gas temperature.",
     gas: "air when left out.",
-  }),
-};
+  },
+}));
 
-export const ConductanceShape: Shape = {
+export const ConductanceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Conductance",
   fields: {
     conductance: "volumeFlow",
@@ -547,41 +547,41 @@ export const ConductanceShape: Shape = {
     knudsenNumber: "number",
     regime: { words: ["viscous", "transition", "molecular"] },
   },
-  docs: () => ({
+  docs: {
     "": "Conductance of a tube and the kind of flow in it.",
     conductance: "By the transition formula, which holds in all regimes.",
     viscous: "Viscous part alone, Hagen-Poiseuille.",
     molecular: "Molecular part alone, long tube.",
     knudsenNumber: "Mean free path over bore.",
     regime: "viscous below Kn 0.01, molecular above 0.5, transition between.",
-  }),
-};
+  },
+}));
 
-export const DecayCurveInputOptionsShape: Shape = {
+export const DecayCurveInputOptionsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayCurveInputOptions",
   fields: { points: "number", "until?": "duration" },
-};
+}));
 
-export const DecayCurveInputShape: Shape = {
+export const DecayCurveInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "DecayCurveInput",
-  fields: { fit: DecayFitShape, options: DecayCurveInputOptionsShape },
-};
+  fields: { fit: DecayFitShape(), options: DecayCurveInputOptionsShape() },
+}));
 
-export const VacuumDecayOptionsShape: Shape = {
+export const VacuumDecayOptionsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumDecayOptions",
   fields: {
     ambient: "temperature",
     "coldest?": "temperature",
     "volume?": "volume",
-    "gauge?": VacuumGaugeShape,
-    policy: { either: [byPolicy, AcceptancePolicyShape] },
-    "leakLimit?": { either: ["throughput", "pressureRate"] },
+    "gauge?": VacuumGaugeShape(),
+    policy: { either: [byPolicy, AcceptancePolicyShape()] },
+    "leakLimit?": { either: ["pressureRate", "throughput"] },
     "isolation?": { words: ["isolation-valve", "hose-removed", "pump-valve"] },
-    "hoses?": VacuumHosesShape,
-    "blankTest?": BlankTestShape,
+    "hoses?": VacuumHosesShape(),
+    "blankTest?": BlankTestShape(),
     "confidence?": "number",
   },
-  docs: () => ({
+  docs: {
     "": "What the analysis of a vacuum decay needs besides the readings.",
     ambient:
       "temperature of the warmest part of the system, −40 to 60 °C: it limits what water can do.",
@@ -597,10 +597,10 @@ export const VacuumDecayOptionsShape: Shape = {
     hoses: "Hoses within the isolated part: what they let in is no leak of the system.",
     blankTest: "What a blank test of hoses and gauge showed; it is taken off the rise.",
     confidence: "How sure a pass or a fail has to be, 0.8 to 0.999; 0.95 one-sided when left out.",
-  }),
-};
+  },
+}));
 
-export const VacuumRiseOfLeakInputShape: Shape = {
+export const VacuumRiseOfLeakInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumRiseOfLeakInput",
   fields: {
     leak: "throughput",
@@ -608,35 +608,35 @@ export const VacuumRiseOfLeakInputShape: Shape = {
     atmosphere: "absolutePressure",
     volume: "volume",
   },
-};
+}));
 
-export const WaterVaporMassInputShape: Shape = {
+export const WaterVaporMassInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "WaterVaporMassInput",
   fields: { rise: "pressureDifference", volume: "volume", temperature: "temperature" },
-};
+}));
 
-export const VacuumTubeShape: Shape = {
+export const VacuumTubeShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "VacuumTube",
   fields: { bore: "length", length: "length" },
-  docs: () => ({
+  docs: {
     "": "A round tube, hose or bore through which the system is evacuated.",
     bore: "Inner diameter, 0.1 mm to 1 m. Real hose bores are smaller than the nominal size.",
     length: "Length, 0.1 mm to 1 km.",
-  }),
-};
+  },
+}));
 
-export const PumpDownInputShape: Shape = {
+export const PumpDownInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "PumpDownInput",
   fields: {
     volume: "volume",
     pump: "volumeFlow",
-    "tubes?": { list: VacuumTubeShape },
+    "tubes?": { list: VacuumTubeShape() },
     from: "absolutePressure",
     to: "absolutePressure",
     "ultimate?": "absolutePressure",
     "temperature?": "temperature",
   },
-  docs: () => ({
+  docs: {
     "": "Options of pumpDownTime.",
     volume: "Volume of the system.",
     pump: "Speed of the pump at its inlet, free air displacement for a mechanical pump.",
@@ -647,24 +647,24 @@ export const PumpDownInputShape: Shape = {
     ultimate:
       "Lowest pressure that the pump reaches here, what leaks and vapor included; 0 when left out.",
     temperature: "Gas temperature, only needed with tubes.",
-  }),
-};
+  },
+}));
 
-export const EvacuationCycleShape: Shape = {
+export const EvacuationCycleShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "EvacuationCycle",
   fields: { vacuum: "absolutePressure", brokenTo: "absolutePressure" },
-  docs: () => ({
+  docs: {
     "": "One evacuation and the break with dry nitrogen after it.",
     vacuum: "Pressure that was reached.",
     brokenTo: "Pressure to which it was broken.",
-  }),
-};
+  },
+}));
 
-export const ResidualGasFractionInputShape: Shape = {
+export const ResidualGasFractionInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "ResidualGasFractionInput",
   fields: {
-    cycles: { list: EvacuationCycleShape },
+    cycles: { list: EvacuationCycleShape() },
     last: "absolutePressure",
     start: "absolutePressure",
   },
-};
+}));

@@ -69,7 +69,7 @@ export const decayCurveInput: Codec<ArgumentsOf<typeof decayCurve, ["fit", "opti
 export const decayCurveResult: Codec<ResultOf<typeof decayCurve>> = /* @__PURE__ */ codecOf({
   id: "decayCurveResult",
   name: "result",
-  shape: { list: DecayReadingShape },
+  shape: () => ({ list: DecayReadingShape() }),
 });
 
 /** JSON of what `createDecayMonitor` takes. Source: the library's own format. */
