@@ -8,12 +8,16 @@ interface Total {
   readonly total: Length;
   readonly most: Length;
 }
+interface Connected {
+  readonly total: Quantity<"power">;
+  readonly limit: Quantity<"power">;
+}
 interface Lift {
   readonly lift: Length;
   readonly most: Length;
 }
 
-/** Total length, and height between the indoor units, against the manual. */
+/** Total length, height between the indoor units and their capacities, against the manual. */
 export interface AllRunsStatements {
   "commissioning.total-length-within": Total;
   "commissioning.total-length-above": Total;
@@ -21,4 +25,8 @@ export interface AllRunsStatements {
   "commissioning.indoor-lift-within": Lift;
   "commissioning.indoor-lift-above": Lift;
   "commissioning.indoor-lift-too-close": Lift;
+  "commissioning.connected-within": Connected;
+  "commissioning.connected-enough": Connected;
+  "commissioning.connected-above": Connected;
+  "commissioning.connected-below": Connected;
 }

@@ -58,7 +58,7 @@ export function allRuns({ record }: Job): Trial[] {
   const runs = runsOf(record); // also those that are waived
   const { manual = {} } = record.equipment ?? {};
   const { tape } = record.instruments ?? {};
-  const each = errorsOf(tape) ? standardUncertainty(tape ?? {}, m).si : 0;
+  const each = () => (errorsOf(tape) ? standardUncertainty(tape ?? {}, m).si : 0);
   const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
   const [first] = lengths;
   const known = runs.length > 1 && first && lengths.length === runs.length;
@@ -72,7 +72,7 @@ export function allRuns({ record }: Job): Trial[] {
             field: "maximumTotalLength",
             value: new Quantity(sum, first.unit),
             most: manual.maximumTotalLength,
-            standard: each * lengths.length, // one tape errs the same way on each
+            standard: () => each() * lengths.length, // one tape errs the same way on each
             said: (how, total, most) => say(`commissioning.total-length-${how}`, { total, most }),
             action: (most) => say("commissioning.shorten-runs", { most }),
           }),
@@ -86,7 +86,7 @@ export function allRuns({ record }: Job): Trial[] {
             field: "maximumIndoorLift",
             value: lift,
             most: manual.maximumIndoorLift,
-            standard: each * 2, // a unit above and one below err in opposite ways
+            standard: () => each() * 2, // a unit above and one below err in opposite ways
             said: (how, own, most) => say(`commissioning.indoor-lift-${how}`, { lift: own, most }),
             action: (most) => say("commissioning.bring-indoor-units-closer", { most }),
           }),
@@ -101,7 +101,7 @@ interface Held {
   readonly value: Length;
   readonly most: Length | undefined;
   /** Standard uncertainty, m. */
-  readonly standard: number;
+  readonly standard: () => number;
   readonly said: (
     how: "within" | "above" | "too-close",
     value: Length,
@@ -114,7 +114,7 @@ interface Held {
 function trialOf({ name, field, value, most, standard, said, action }: Held): Trial {
   const path = `equipment.manual.${field}`;
   const judge = (limit: Length): OwnVerdict => {
-    const standardUncertainty = new Quantity(standard, m);
+    const standardUncertainty = new Quantity(standard(), m);
     const { outcome } = conformity({ value, standardUncertainty, upperLimit: limit });
     if (outcome === "pass") return ownVerdict(outcome, said("within", value, limit));
     return outcome === "fail"
@@ -125,5 +125,6 @@ function trialOf({ name, field, value, most, standard, said, action }: Held): Tr
           say("commissioning.measure-runs-better"),
         );
   };
-  return { name, path, needs: { [path]: most }, run: () => judge(most as Length) } as Trial;
+  const paths = { instrument: "instruments.tape" };
+  return { name, path, needs: { [path]: most }, paths, run: () => judge(most as Length) } as Trial;
 }

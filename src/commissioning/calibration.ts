@@ -37,7 +37,7 @@ function usesOf(record: InstallationRecord): readonly Use[] {
     ...evacuations.map(({ readings, at }, i) =>
       use("vacuumGauge", `evacuations[${i}]`, readings, at),
     ),
-    use("scale", "charge", charge?.added, charge?.at),
+    use("scale", "charge", charge?.added?.si || undefined, charge?.at),
     use("voltmeter", "power.supply", power?.supply?.readings, power?.supply?.at),
     ...operation.flatMap((one, i) => [
       use("serviceGauge", `operation[${i}]`, one.pressure ?? one.charge?.pressure, one.at),

@@ -3,7 +3,7 @@
 // Does not cover the rule of the manual: line-set decides it.
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { hasRule, ruleOf } from "./charge-rule.ts";
+import { askedBy } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
@@ -44,7 +44,7 @@ export function doubtsOfCharge(job: Job): Trial[] {
     doubts.push(...oddFigure("equipment.maximumCharge", maximumCharge, [factoryCharge, largest]));
   }
   if (!added || added.si <= 0) return doubts;
-  const total = hasRule(job) ? factoryCharge.si + safeRule(job) : Number.NaN;
+  const total = factoryCharge.si + (askedBy(job) ?? Number.NaN);
   const tolerance = charge?.tolerance?.si ?? 0;
   if (Math.abs(added.si - total) <= tolerance) {
     doubts.push(doubt("charge.added", say("commissioning.total-as-added", { added })));
@@ -57,12 +57,3 @@ export function doubtsOfCharge(job: Job): Trial[] {
 
 const kilograms = (si: number, { unit }: Quantity<"mass">) =>
   new Quantity(Number(si.toPrecision(2)), unit);
-
-/** What the rule asks for; nothing where it cannot be followed, which the charge step says. */
-function safeRule(job: Job): number {
-  try {
-    return ruleOf(job).unroundedCharge.si;
-  } catch {
-    return Number.NaN;
-  }
-}

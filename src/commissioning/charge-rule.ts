@@ -7,6 +7,7 @@ import {
   multiSplitCharge,
 } from "../line-set/index.ts";
 import { wholeNumberOf } from "../quantity/check.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Job } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -43,6 +44,17 @@ const sparePorts = ({ equipment }: InstallationRecord, runs: readonly PlacedRun[
 /** Whether the rule can be followed. */
 export const hasRule = (job: Job): boolean =>
   Object.values(ruleNeeds(job)).every((value) => value !== undefined);
+
+/** What the rule asks for, kg; nothing where it cannot be followed, which the charge step says. */
+export function askedBy(job: Job): number | undefined {
+  if (!hasRule(job)) return undefined;
+  try {
+    return ruleOf(job).unroundedCharge.si;
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    return undefined;
+  }
+}
 
 /** Where the arguments of the rule stand in the record. */
 export const rulePaths: Readonly<Record<string, string>> = {

@@ -1,6 +1,7 @@
 // Was this joint made right? What can be judged of it by its kind.
 // Follows flare-joint for flares; nitrogen while brazing and a look at the others are common practice, no source.
 // Does not cover how many there have to be: see try-joints.ts.
+import type { Outcome } from "../assessment/assessment.ts";
 import {
   assessFlareDiameter,
   assessFlareTorque,
@@ -8,6 +9,7 @@ import {
   assessFlareWall,
   type FlareTube,
 } from "../flare-joint/index.ts";
+import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import { type Job, refrigerantOf } from "./job.ts";
@@ -137,10 +139,21 @@ export function thinWalls(job: Job, { run, path }: PlacedRun): Trial[] {
   return (["liquid", "vapor"] as const).flatMap((line): Trial[] => {
     const { outsideDiameter, wall } = run.tubing?.[line] ?? {};
     const tube = outsideDiameter && sizeOf(outsideDiameter);
-    if (!tube || !wall || tube === "3/4" || wall.si <= 0) return [];
-    const found = assessFlareWall({ tube, wall, refrigerant: flareRefrigerantOf(job) });
+    if (!tube || !wall || tube === "3/4") return [];
+    const judge = () => assessFlareWall({ tube, wall, refrigerant: flareRefrigerantOf(job) });
     const where = `${path}.tubing.${line}.wall`;
-    const judged = { name: "flare-wall", path: where, needs: {}, run: () => found } as const;
-    return found.outcome === "fail" ? [judged] : [];
+    return mayFail(judge)
+      ? [{ name: "flare-wall", path: where, needs: {}, paths: { wall: where }, run: judge }]
+      : [];
   });
+}
+
+/** Whether it fails, or cannot be judged, which the step then says. */
+function mayFail(run: () => { readonly outcome: Outcome }): boolean {
+  try {
+    return run().outcome === "fail";
+  } catch (error) {
+    if (!isInvalidInputError(error)) throw error;
+    return true;
+  }
 }

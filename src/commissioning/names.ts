@@ -37,6 +37,7 @@ export type CheckName =
   | "line-sizes"
   | "total-length"
   | "indoor-lift"
+  | "connected-units"
   | "flare-torque"
   | "flare-turn"
   | "flare-diameter"

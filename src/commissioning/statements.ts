@@ -131,6 +131,7 @@ interface Shown {
     readonly temperature: Quantity<"temperature">;
   };
   "commissioning.manual-silent": { readonly standing: StandingWord };
+  "commissioning.nothing-added": None;
   "commissioning.weighed-within": Weighed;
   "commissioning.weighed-outside": Weighed;
   "commissioning.weighed-too-close": Weighed;
@@ -208,6 +209,8 @@ export interface CommissioningActions {
   "commissioning.state-times": Hold;
   "commissioning.shorten-runs": { readonly most: Length };
   "commissioning.bring-indoor-units-closer": { readonly most: Length };
+  "commissioning.connect-less": { readonly limit: Quantity<"power"> };
+  "commissioning.connect-more": { readonly limit: Quantity<"power"> };
   "commissioning.measure-runs-better": None;
   "commissioning.recover-and-charge-anew": None;
   "commissioning.read-air-again": None;

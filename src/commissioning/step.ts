@@ -95,6 +95,7 @@ function recordPath(
   path: string,
   paths: Readonly<Record<string, string>>,
 ): string {
+  if (!/^[\w.[\]]+$/.test(argument)) return path; // the sign of a unit that cannot have such a figure
   const known = Object.keys(paths)
     .filter((key) => argument === key || /^[.[]/.test(argument.slice(key.length)))
     .filter((key) => argument.startsWith(key))

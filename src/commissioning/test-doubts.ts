@@ -20,7 +20,7 @@ const farApart = 20; // K
 /** Below this nobody installs; common practice, no source. */
 const coldestSite: Quantity<"temperature"> = /* @__PURE__ */ degC(-50);
 
-const apart = (a: Quantity<"temperature">, b: Quantity<"temperature">) => Math.abs(a.si - b.si);
+type Temperature = Quantity<"temperature">;
 
 /** What cannot be right of a test. */
 export function doubtsOfTest(
@@ -36,20 +36,26 @@ export function doubtsOfTest(
     doubts.push(doubt(`${path}.criterion.maximumDrop`, reason));
   }
   // Tested and evacuated within days: °F for °C, or °C for °F, lies further apart than the weather.
-  const later = record.evacuations?.find(
+  const evacuation = record.evacuations?.find(
     ({ covers }) => !covers || runs.some(({ run }) => run.name && covers.includes(run.name)),
-  )?.ambient;
-  let nearest: Quantity<"temperature"> | undefined;
-  for (const one of readings.flatMap(({ temperature }) => temperature ?? [])) {
-    if (later && (!nearest || apart(one, later) < apart(nearest, later))) nearest = one;
-  }
-  if (nearest && later && apart(nearest, later) > farApart) {
+  );
+  const { ambient, coldest = ambient } = evacuation ?? {};
+  if (!ambient || !coldest) return doubts;
+  // From the coldest part to the warmest, no figure of the gas is odd: outdoors in winter, or in an attic.
+  const apart = ({ si }: Temperature) => Math.max(si - ambient.si, coldest.si - si, 0);
+  const [nearest] = readings
+    .flatMap(({ temperature }) => temperature ?? [])
+    .sort((a, b) => apart(a) - apart(b));
+  if (nearest && apart(nearest) > farApart) {
     const reason = say("commissioning.temperatures-apart", {
       test: nearest,
-      evacuation: later,
+      evacuation: nearest.si < coldest.si ? coldest : ambient,
       usual: deltaK(farApart),
     });
-    doubts.push(doubt(`${path}.readings[0].temperature`, reason));
+    const isCold = nearest.si < ambient.si && !evacuation?.coldest;
+    const fields = ["commissioning.field.evacuations.coldest"] as const;
+    const action = isCold ? say("commissioning.record-fields", { fields }) : undefined;
+    doubts.push(doubt(`${path}.readings[0].temperature`, reason, action));
   }
   return doubts;
 }

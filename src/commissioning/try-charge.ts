@@ -1,8 +1,10 @@
 // Added charge and valves: how much refrigerant went in, and as what?
 // Follows line-set, which decides the rule; the weighed charge against it by JCGM 106:2012, 8.3.
 // Does not cover a charge by superheat or subcooling: see the operation.
+import type { ChargeAssessment } from "../line-set/index.ts";
+import { frozen } from "../quantity/frozen.ts";
 import { doubtsOfCharge } from "./charge-doubts.ts";
-import { ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
+import { askedBy, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
 import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { say } from "./statements.ts";
@@ -15,31 +17,43 @@ import { verbatim } from "./words.ts";
 export function tryCharge(job: Job): Tried {
   const { charge, instruments } = job.record;
   const needs = ruleNeeds(job);
+  // Lines within the pre-charged length take nothing: that nothing was added needs no scale and no tolerance.
+  const isNothing = charge?.added?.si === 0 && askedBy(job) === 0;
   return tryAll("charge", [
     {
       name: "additional-charge",
       path: "charge",
       needs,
       paths: rulePaths,
-      run: () => ruleOf(job),
+      run: () => withoutRoom(ruleOf(job)),
     },
     {
       name: "weighed-charge",
       path: "charge",
       needs: {
         "charge.added": charge?.added,
-        "charge.tolerance": charge?.tolerance,
-        "instruments.scale": instruments?.scale,
+        ...(!isNothing && {
+          "charge.tolerance": charge?.tolerance,
+          "instruments.scale": instruments?.scale,
+        }),
         ...needs,
       },
       paths: { ...rulePaths, tolerance: "charge.tolerance", value: "charge.added" },
-      run: () => weighed(job),
+      run: () =>
+        isNothing ? ownVerdict("pass", say("commissioning.nothing-added")) : weighed(job),
     },
     ...fedAsLiquid(job),
     ...doubtedRate(job),
     ...doubtsOfCharge(job),
   ]);
 }
+
+/** The rule without the remark that no room was looked at: rooms are a step of their own. */
+const withoutRoom = (rule: ChargeAssessment): ChargeAssessment =>
+  frozen({
+    ...rule,
+    assumptions: rule.assumptions.filter(({ code }) => code !== "line-set.room-limit-not-checked"),
+  });
 
 /** A blend that is charged as vapor changes its make-up (refrigerant makers’ data sheets; from memory). */
 function fedAsLiquid({ record, refrigerant }: Job): Trial[] {

@@ -9,6 +9,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
 import { allRuns } from "./all-runs.ts";
+import { connectedUnits } from "./connected-units.ts";
 import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
@@ -27,7 +28,11 @@ export function tryLineRun(job: Job): Tried {
     ...doubtsOfRun(job, one),
     ...linesOf(job, one, missing),
   ]);
-  return tryAll("line-run", [...trials, ...allRuns(job), ...doubtsOfRuns(job)], missing);
+  return tryAll(
+    "line-run",
+    [...trials, ...allRuns(job), ...connectedUnits(job), ...doubtsOfRuns(job)],
+    missing,
+  );
 }
 
 /** The limits of a run: its own before those of all. */

@@ -65,6 +65,7 @@ function floorTrial(job: Job, room: Room, place: string, total: Total): Trial {
           place: unit,
           installationHeight,
           edition,
+          altitude: job.record.site?.altitude,
           instruments: present({
             charge: errorsOf(job.record.instruments?.scale),
             size: floorAreaAccuracy && { accuracy: floorAreaAccuracy },

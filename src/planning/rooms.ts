@@ -49,7 +49,7 @@ export function roomShare(job: Job): Share {
       const make = (): Share => {
         if (!total || !refrigerant) return {};
         return burns
-          ? byFloor(one, room, refrigerant, total)
+          ? byFloor(job.record.site ?? {}, one, room, refrigerant, total)
           : byVolume(one, room, refrigerant, total);
       };
       return shareOf("room", needs, make, {
@@ -68,6 +68,7 @@ function totalOf(job: Job, factory: Mass): Mass {
 }
 
 function byFloor(
+  { altitude }: { readonly altitude?: Quantity<"length"> | undefined },
   { called, path }: PlannedRun,
   room: Room,
   refrigerant: Refrigerant,
@@ -80,6 +81,7 @@ function byFloor(
     place,
     installationHeight,
     edition,
+    altitude,
   });
   const { outcome, reasons, sources, cautions } = assessRoomCharge({
     ...unit,

@@ -21,6 +21,10 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       other: "Record date and time of the circuit inspection, the supply readings and the start.",
     },
     "commissioning.shorten-runs": "Shorten the runs to {most} or less in total.",
+    "commissioning.connect-less":
+      "Connect indoor units of {limit} or less together, as the manual allows.",
+    "commissioning.connect-more":
+      "Connect indoor units of {limit} or more together, as the manual requires.",
     "commissioning.bring-indoor-units-closer":
       "Hang the indoor units at most {most} apart in height.",
     "commissioning.measure-runs-better": "Measure the runs more accurately.",

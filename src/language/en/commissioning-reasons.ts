@@ -55,6 +55,14 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Height between the indoor units {lift}: within the {most} maximum.",
     "commissioning.indoor-lift-above":
       "Height between the indoor units {lift}: above the {most} maximum.",
+    "commissioning.connected-within":
+      "The indoor units together have {total}: within the limit of {limit}.",
+    "commissioning.connected-enough":
+      "The indoor units together have {total}; at least {limit} required.",
+    "commissioning.connected-above":
+      "The indoor units together have {total}: above the limit of {limit}.",
+    "commissioning.connected-below":
+      "The indoor units together have {total}: below the limit of {limit}.",
     "commissioning.indoor-lift-too-close":
       "Too close to call: the height between the indoor units is {lift}, the maximum {most}.",
     "commissioning.total-length-within": "Total length {total}: within the {most} maximum.",
@@ -162,6 +170,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.test-pressure-too-low": "Tested at only {pressure}; at least {limit} required.",
     "commissioning.test-below-refrigerant":
       "Tested at {pressure}: below the {own} that {refrigerant} has at rest at {temperature}.",
+    "commissioning.nothing-added": "Nothing was added: the manual asks for nothing at this length.",
     "commissioning.weighed-within":
       "The added charge, {added}, is within {tolerance} of the required {asked}.",
     "commissioning.weighed-outside":

@@ -42,6 +42,7 @@ export const commissioningWords: CatalogueOf<Said> = /* @__PURE__ */ catalogue("
   "commissioning.mode.cooling": "cooling",
   "commissioning.mode.heating": "heating",
   "commissioning.check.line-run": "length and height difference",
+  "commissioning.check.connected-units": "indoor units together",
   "commissioning.check.indoor-lift": "height between indoor units",
   "commissioning.check.total-length": "total length",
   "commissioning.check.flare-wall": "wall of the flared tube",

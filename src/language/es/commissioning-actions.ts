@@ -22,6 +22,10 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
         "Registre fecha y hora de la inspección del circuito, de las lecturas de alimentación y de la puesta en marcha.",
     },
     "commissioning.shorten-runs": "Acorte los recorridos a {most} o menos en total.",
+    "commissioning.connect-less":
+      "Conecte unidades interiores que sumen {limit} o menos, como permite el manual.",
+    "commissioning.connect-more":
+      "Conecte unidades interiores que sumen {limit} o más, como exige el manual.",
     "commissioning.bring-indoor-units-closer":
       "Monte las unidades interiores con {most} de diferencia de altura como máximo.",
     "commissioning.measure-runs-better": "Mida los recorridos con más exactitud.",

@@ -60,6 +60,14 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Altura entre las unidades interiores {lift}: dentro del máximo de {most}.",
     "commissioning.indoor-lift-above":
       "Altura entre las unidades interiores {lift}: supera el máximo de {most}.",
+    "commissioning.connected-within":
+      "Las unidades interiores suman {total}: dentro del límite de {limit}.",
+    "commissioning.connected-enough":
+      "Las unidades interiores suman {total}; exigido: al menos {limit}.",
+    "commissioning.connected-above":
+      "Las unidades interiores suman {total}: superan el límite de {limit}.",
+    "commissioning.connected-below":
+      "Las unidades interiores suman {total}: por debajo del límite de {limit}.",
     "commissioning.indoor-lift-too-close":
       "Demasiado justo para decidir: la altura entre las unidades interiores es {lift}, el máximo {most}.",
     "commissioning.total-length-within": "Longitud total {total}: dentro del máximo de {most}.",
@@ -167,6 +175,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.test-pressure-too-low": "Se probó a solo {pressure}; exigido: al menos {limit}.",
     "commissioning.test-below-refrigerant":
       "Se probó a {pressure}: por debajo de los {own} que {refrigerant} tiene en reposo a {temperature}.",
+    "commissioning.nothing-added": "No se agregó nada: el manual no pide nada con esta longitud.",
     "commissioning.weighed-within":
       "La carga agregada, {added}, está a menos de {tolerance} de la exigida, {asked}.",
     "commissioning.weighed-outside":

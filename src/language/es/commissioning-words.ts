@@ -42,6 +42,7 @@ export const commissioningWords: CatalogueOf<Said> = /* @__PURE__ */ catalogue("
   "commissioning.mode.cooling": "enfriamiento",
   "commissioning.mode.heating": "calefacción",
   "commissioning.check.line-run": "longitud y desnivel",
+  "commissioning.check.connected-units": "unidades interiores en conjunto",
   "commissioning.check.indoor-lift": "altura entre unidades interiores",
   "commissioning.check.total-length": "longitud total",
   "commissioning.check.flare-wall": "pared del tubo abocinado",

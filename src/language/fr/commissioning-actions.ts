@@ -23,6 +23,10 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
         "Notez la date et l’heure de l’inspection du circuit, des relevés d’alimentation et du démarrage.",
     },
     "commissioning.shorten-runs": "Raccourcissez les tracés à {most} ou moins au total.",
+    "commissioning.connect-less":
+      "Raccordez des unités intérieures de {limit} ou moins au total, comme le permet le manuel.",
+    "commissioning.connect-more":
+      "Raccordez des unités intérieures de {limit} ou plus au total, comme l’exige le manuel.",
     "commissioning.bring-indoor-units-closer":
       "Montez les unités intérieures à {most} de hauteur l’une de l’autre au plus.",
     "commissioning.measure-runs-better": "Mesurez les tracés plus exactement.",

@@ -59,6 +59,14 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Hauteur entre les unités intérieures {lift} : dans le maximum de {most}.",
     "commissioning.indoor-lift-above":
       "Hauteur entre les unités intérieures {lift} : dépasse le maximum de {most}.",
+    "commissioning.connected-within":
+      "Les unités intérieures totalisent {total} : dans la limite de {limit}.",
+    "commissioning.connected-enough":
+      "Les unités intérieures totalisent {total}; exigé : au moins {limit}.",
+    "commissioning.connected-above":
+      "Les unités intérieures totalisent {total} : au-dessus de la limite de {limit}.",
+    "commissioning.connected-below":
+      "Les unités intérieures totalisent {total} : au-dessous de la limite de {limit}.",
     "commissioning.indoor-lift-too-close":
       "Trop juste pour trancher : la hauteur entre les unités intérieures est {lift}, le maximum {most}.",
     "commissioning.total-length-within": "Longueur totale {total} : dans le maximum de {most}.",
@@ -171,6 +179,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Essayé à {pressure} seulement; exigé : au moins {limit}.",
     "commissioning.test-below-refrigerant":
       "Essayé à {pressure} : au-dessous des {own} de {refrigerant} au repos à {temperature}.",
+    "commissioning.nothing-added":
+      "Rien n’a été ajouté : le manuel ne demande rien à cette longueur.",
     "commissioning.weighed-within":
       "La charge ajoutée, {added}, est à moins de {tolerance} de celle exigée, {asked}.",
     "commissioning.weighed-outside":

@@ -43,6 +43,7 @@ export const commissioningWords: CatalogueOf<Said> = /* @__PURE__ */ catalogue("
   "commissioning.mode.cooling": "climatisation",
   "commissioning.mode.heating": "chauffage",
   "commissioning.check.line-run": "longueur et dénivelé",
+  "commissioning.check.connected-units": "unités intérieures ensemble",
   "commissioning.check.indoor-lift": "hauteur entre unités intérieures",
   "commissioning.check.total-length": "longueur totale",
   "commissioning.check.flare-wall": "paroi du tube évasé",

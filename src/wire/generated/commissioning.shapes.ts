@@ -800,6 +800,12 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.capacity-odd": { capacity: "power", rated: "current", voltage: "voltage" },
   "commissioning.ceiling-odd": { height: "length", low: "length", high: "length" },
   "commissioning.clear-drain": {},
+  "commissioning.connect-less": { limit: "power" },
+  "commissioning.connect-more": { limit: "power" },
+  "commissioning.connected-above": { total: "power", limit: "power" },
+  "commissioning.connected-below": { total: "power", limit: "power" },
+  "commissioning.connected-enough": { total: "power", limit: "power" },
+  "commissioning.connected-within": { total: "power", limit: "power" },
   "commissioning.construction-contradicted": {
     construction: CommissioningConstructionShape(),
     field: CommissioningNotRecordedFieldsItemShape(),
@@ -910,6 +916,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.not-at-full-speed": {},
   "commissioning.not-recorded": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
   "commissioning.not-signed": {},
+  "commissioning.nothing-added": {},
   "commissioning.older-than-a-year": {
     fields: { list: CommissioningNotRecordedFieldsItemShape() },
     field: CommissioningNotRecordedFieldsItemShape(),
@@ -1189,6 +1196,17 @@ export const NamedCheckOfTotalLengthShape: Later<Shape> = /* @__PURE__ */ later(
 export const NamedCheckOfIndoorLiftShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "NamedCheckOfIndoorLift",
   fields: { name: { words: ["indoor-lift"] }, path: "text", assessment: OwnVerdictShape() },
+  docs: {
+    "": "The check of one name.",
+    name: "What was checked.",
+    path: "Path of the part of the record that was checked.",
+    assessment: "The verdict of the module, with all its own figures.",
+  },
+}));
+
+export const NamedCheckOfConnectedUnitsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "NamedCheckOfConnectedUnits",
+  fields: { name: { words: ["connected-units"] }, path: "text", assessment: OwnVerdictShape() },
   docs: {
     "": "The check of one name.",
     name: "What was checked.",
@@ -1644,6 +1662,7 @@ export const StepCheckShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     "line-sizes": NamedCheckOfLineSizesShape(),
     "total-length": NamedCheckOfTotalLengthShape(),
     "indoor-lift": NamedCheckOfIndoorLiftShape(),
+    "connected-units": NamedCheckOfConnectedUnitsShape(),
     "flare-torque": NamedCheckOfFlareTorqueShape(),
     "flare-turn": NamedCheckOfFlareTurnShape(),
     "flare-diameter": NamedCheckOfFlareDiameterShape(),
@@ -1688,6 +1707,7 @@ export const CheckNameShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     "line-sizes",
     "total-length",
     "indoor-lift",
+    "connected-units",
     "flare-torque",
     "flare-turn",
     "flare-diameter",

@@ -1,0 +1,138 @@
+// Sound records of unusual sites, and slips that they hid: thin air, winter, a short line, more heads than are allowed.
+import { explain } from "hvac-install-math/assessment";
+import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
+import { english } from "hvac-install-math/language/en";
+import { degC, degF, ft, inch, kg, kW, m, m2, oz } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
+import { type Change, changed } from "./changed.ts";
+import { complete } from "./complete-record.ts";
+import { threeHeads } from "./three-heads.ts";
+
+const stepOf = (record: InstallationRecord, name: StepName) => {
+  const found = assessInstallation(record).steps.find((one) => one.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+const said = (record: InstallationRecord, name: StepName) =>
+  stepOf(record, name).checks.flatMap(({ assessment }) =>
+    assessment.reasons.map(({ code }) => code),
+  );
+
+// 2.55 kg of R-32 on a wall, annex GG: (2.55/(2.5 · 0.307^1.25 · 1.8))² = 6.15 m² by the root, 7.55 m² by
+// m/(0.5 · 0.307 · 2.2 m); between 2600 m and 2800 m 1.32 times as much, a factor from memory.
+describe("a room in thin air", () => {
+  const room = (floor: number, altitude: number) =>
+    changed({
+      "equipment.refrigerant": "R-32",
+      "equipment.factoryCharge": kg(2.55),
+      "equipment.manual.preChargedLength": ft(50), // longer than the line: nothing is added
+      "charge.added": oz(0),
+      "site.altitude": m(altitude),
+      "runs[0].room": { floorArea: m2(floor), place: "wall", edition: "iec-60335-2-40-2018" },
+    });
+  it("has to be larger", () => {
+    expect(stepOf(room(9, 90), "room-limit").outcome).toBe("pass");
+    expect(stepOf(room(9, 2640), "room-limit").outcome).toBe("fail");
+    expect(stepOf(room(10.5, 2640), "room-limit").outcome).toBe("pass");
+  });
+  it("is not said to be at an altitude that was not given", () => {
+    const { assumptions } = assessInstallation(room(20, 2640));
+    const codes = assumptions.map(({ code }) => code);
+    expect(codes).not.toContain("charge-limit.low-altitude");
+    expect(codes).not.toContain("line-set.room-limit-not-checked"); // it is a step of its own
+  });
+});
+
+describe("a wall that no tube has", () => {
+  it.each(["liquid", "vapor"])("leaves its step open and hides no other: %s", (line) => {
+    const path = `runs[0].tubing.${line}.wall`;
+    const { problems, outcome } = stepOf(changed({ [path]: inch(0.3) }), "joints"); // for 0.03
+    expect(outcome).toBe("inconclusive");
+    expect(problems.map((one) => one.path)).toContain(path);
+  });
+  it("is what a figure below absolute zero is, too", () => {
+    const path = "operation[0].indoorTemperature";
+    expect(() => assessInstallation(changed({ [path]: degC(-273.15) }))).not.toThrow();
+    const tape = "instruments.tape.accuracy";
+    const { problems } = stepOf(changed({ [tape]: inch(-0.5) }, threeHeads), "line-run");
+    expect(problems.map((one) => one.path)).toContain(tape);
+  });
+});
+
+// The manual's table of combinations: from its least to its most, all indoor units together.
+describe("indoor units together", () => {
+  const heads = (each: number, limits: Change) =>
+    changed(
+      {
+        ...Object.fromEntries(
+          [0, 1, 2].map((i) => [`runs[${i}].indoorUnits[0].capacity`, kW(each)]),
+        ),
+        ...limits,
+      },
+      threeHeads,
+    );
+  const most = { "equipment.manual.mostConnected": kW(14) };
+  const least = { "equipment.manual.leastConnected": kW(4) };
+  it.each([
+    [3.5, most, "pass", "connected-within"],
+    [7.5, most, "fail", "connected-above"],
+    [3.5, least, "pass", "connected-enough"],
+    [1.2, least, "fail", "connected-below"],
+  ] as const)("of %d kW each, %j: %s", (each, limits, outcome, code) => {
+    const record = heads(each, limits);
+    expect(stepOf(record, "line-run").outcome).toBe(outcome);
+    expect(said(record, "line-run")).toContain(`commissioning.${code}`);
+  });
+  it("have to be known where the manual limits them", () => {
+    const { missing } = stepOf(changed(most, threeHeads), "line-run");
+    expect(missing).toContain("runs[0].indoorUnits[0].capacity");
+  });
+});
+
+// The gas of a test hangs outdoors in winter while the room that the lines reach into is heated.
+describe("a test in winter", () => {
+  const code = "commissioning.temperatures-apart";
+  const winter = (coldest?: ReturnType<typeof degF>) =>
+    changed({
+      "pressureTests[0].readings[0].temperature": degF(10.4),
+      "pressureTests[0].readings[1].temperature": degF(8),
+      "evacuations[0].ambient": degF(70),
+      ...(coldest && { "evacuations[0].coldest": coldest }),
+    });
+  it("is not apart from an evacuation whose coldest part was as cold", () => {
+    expect(said(winter(degF(5)), "pressure-test")).not.toContain(code);
+  });
+  it("is asked for that coldest part where it is not recorded", () => {
+    expect(said(winter(), "pressure-test")).toContain(code);
+    const actions = assessInstallation(winter()).actions.map((one) => explain(one, english));
+    expect(actions).toContain("Record: temperature of the coldest part.");
+  });
+  it("is asked about where neither end is near: °C typed for °F", () => {
+    const hot = { "pressureTests[0].readings[0].temperature": degC(62) };
+    const both = { ...hot, "pressureTests[0].readings[1].temperature": degC(60) };
+    expect(said(changed(both), "pressure-test")).toContain(code);
+  });
+});
+
+// Lines within the pre-charged length take no refrigerant under an add-only rule: there is nothing to weigh.
+describe("a line that takes no charge", () => {
+  const short = (changes: Change) =>
+    changed({ "equipment.manual.preChargedLength": ft(50), charge: undefined, ...changes });
+  it("needs neither scale nor tolerance once it is said that nothing was added", () => {
+    expect(stepOf(short({}), "charge").missing).toContain("charge.added");
+    const none = short({ "charge.added": oz(0), "instruments.scale": undefined });
+    const { outcome, missing } = stepOf(none, "charge");
+    expect(missing).toEqual([]);
+    expect(outcome).toBe("pass");
+    expect(said(none, "charge")).toContain("commissioning.nothing-added");
+  });
+  it("needs both where something was added all the same", () => {
+    const { missing } = stepOf(short({ "charge.added": oz(2) }), "charge");
+    expect(missing).toContain("charge.tolerance");
+  });
+  it("still needs its charge where the manual asks for one", () => {
+    const { outcome } = stepOf(changed({ "charge.added": oz(0) }, complete), "charge");
+    expect(outcome).toBe("fail");
+  });
+});
