@@ -1,19 +1,19 @@
-// Does a unit run as it should on which no gauge belongs? Air across the indoor coil, and current against the plate.
+// Does a unit run as it should on which no gauge belongs? Air across the indoor coil; the current: running-current.ts.
 // Follows the manual's limits; without them manufacturers' manuals (cooling 8 to 14 K) and common practice.
 // Does not cover the charge: air and current show that the unit runs, not what it holds.
-import { cite, overallOutcome, verdict } from "../assessment/assessment.ts";
+import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { oneOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { ampere } from "../quantity/units/electricity.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
 import type { AirSideReading, OperatingReading } from "./record-operation.ts";
+import { plateCurrents, runningCurrent } from "./running-current.ts";
 import { say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
@@ -49,7 +49,7 @@ export function usualAirDifference(mode: "cooling" | "heating"): {
 
 /** The checks of air and current. */
 export function airSideTrials(job: Job, reading: OperatingReading, path: string): Trial[] {
-  const { equipment, instruments } = job.record;
+  const { instruments } = job.record;
   const { mode, indoorTemperature, outdoorTemperature, airSide = {} } = reading;
   const own = `${path}.airSide`;
   const state = {
@@ -75,11 +75,10 @@ export function airSideTrials(job: Job, reading: OperatingReading, path: string)
       needs: {
         ...state,
         [`${own}.current`]: airSide.current,
-        "equipment.ratedLoadCurrent": equipment?.ratedLoadCurrent,
-        "equipment.minimumCircuitAmpacity": equipment?.minimumCircuitAmpacity,
+        ...plateCurrents(job),
         "instruments.clampMeter": instruments?.clampMeter,
       },
-      run: () => current(job, airSide),
+      run: () => runningCurrent(job, airSide),
     },
   ];
 }
@@ -139,50 +138,10 @@ function difference(
       outcome === "pass"
         ? []
         : [
-            say("commissioning.see-filter-and-fan"),
+            // The manual's range clears what is unusual and right: it is asked for first.
             ...(isManual ? [] : [say("commissioning.state-air-difference")]),
+            say("commissioning.see-filter-and-fan"),
           ],
     sources: [cite("manufacturer-manuals", "air across the indoor coil")],
   });
-}
-
-/** The current against the plate: between half and all of the rated one at full speed, never above the ampacity. */
-function current({ record }: Job, { current: read, fullSpeed }: AirSideReading): OwnVerdict {
-  const { ratedLoadCurrent, minimumCircuitAmpacity } = record.equipment ?? {};
-  const [value, rated, most] = [read, ratedLoadCurrent, minimumCircuitAmpacity] as [
-    Quantity<"current">,
-    Quantity<"current">,
-    Quantity<"current">,
-  ];
-  if (fullSpeed !== true) {
-    return ownVerdict(
-      "inconclusive",
-      say("commissioning.not-at-full-speed"),
-      say("commissioning.run-at-full-speed"),
-    );
-  }
-  const meter = errorsOf(record.instruments?.clampMeter);
-  const u = meter ? standardUncertainty(meter, ampere) : ampere(0);
-  const above = conformity({ value, standardUncertainty: u, upperLimit: most }).outcome;
-  const low = new Quantity(rated.si / 2, rated.unit);
-  const usualNow = conformity({
-    value,
-    standardUncertainty: u,
-    lowerLimit: low,
-    upperLimit: rated,
-  }).outcome;
-  if (above === "fail") {
-    return ownVerdict(
-      "fail",
-      say("commissioning.current-above-ampacity", { current: value, most }),
-      say("commissioning.stop-and-find-current"),
-    );
-  }
-  return overallOutcome([above, usualNow]) === "pass"
-    ? ownVerdict("pass", say("commissioning.current-within", { current: value, low, rated }))
-    : ownVerdict(
-        "inconclusive",
-        say("commissioning.current-odd", { current: value, low, rated }),
-        say("commissioning.read-current-again"),
-      );
 }

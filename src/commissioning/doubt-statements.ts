@@ -77,9 +77,12 @@ export interface Aired {
     readonly difference: Quantity<"temperatureDifference">;
   };
   "commissioning.not-at-full-speed": None;
-  "commissioning.current-within": Amperes;
-  "commissioning.current-odd": Amperes;
-  "commissioning.current-above-ampacity": { readonly current: Current; readonly most: Current };
+  "commissioning.current-within": PlateCurrent;
+  "commissioning.current-within-deviation": PlateCurrent;
+  "commissioning.current-above-plate": PlateCurrent;
+  "commissioning.current-too-close": PlateCurrent;
+  "commissioning.current-odd": LoadCurrent;
+  "commissioning.current-unusual": LoadCurrent & { readonly low: Current };
 }
 
 type Mass = Quantity<"mass">;
@@ -93,10 +96,15 @@ interface Air extends Range {
   readonly mode: ModeWord;
   readonly difference: Quantity<"temperatureDifference">;
 }
-interface Amperes {
+interface PlateCurrent {
   readonly current: Current;
-  readonly low: Current;
+  readonly most: Current;
+  readonly field: FieldWord;
+}
+interface LoadCurrent {
+  readonly current: Current;
   readonly rated: Current;
+  readonly field: FieldWord;
 }
 interface Odd<K extends Kind> {
   readonly field: FieldWord;

@@ -87,8 +87,10 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
   };
   // Metric nameplates print a rated current and a largest fuse instead.
   const metric = set?.family === "metric";
-  const ampacity = metric && plate.ratedCurrent ? "ratedCurrent" : "minimumCircuitAmpacity";
-  const largest = metric && plate.maximumFuse ? "maximumFuse" : "maximumOvercurrentProtection";
+  const ampacity =
+    metric && !plate.minimumCircuitAmpacity ? "ratedCurrent" : "minimumCircuitAmpacity";
+  const largest =
+    metric && !plate.maximumOvercurrentProtection ? "maximumFuse" : "maximumOvercurrentProtection";
   const onPlate = Object.keys(marked).map((key) => [key, `${at}.${key}`]);
   return [
     {
@@ -162,7 +164,8 @@ export function trySupply({ record }: Job): Tried {
   // The adopted circuit rules name the country where the standard is not recorded.
   const rules = circuits?.[0]?.rules;
   const named = standard ?? (rules && standardOf[rules]);
-  const { ratedVoltages: rated, voltageRange: range, ratedLoadCurrent } = equipment ?? {};
+  const { ratedVoltages: rated, voltageRange: range } = equipment ?? {};
+  const { ratedLoadCurrent, ratedCurrent } = equipment ?? {};
   const voltmeter = instruments?.voltmeter;
   // Power waits for this check, so that a reading with the unit at rest has to be there.
   const rest = readings?.find(({ state }) => state === "rest");
@@ -185,13 +188,13 @@ export function trySupply({ record }: Job): Tried {
         supply: "power",
         "nameplate.rated": "equipment.ratedVoltages",
         "nameplate.range": "equipment.voltageRange",
-        "nameplate.ratedCurrent": "equipment.ratedLoadCurrent",
+        "nameplate.ratedCurrent": `equipment.${ratedLoadCurrent ? "ratedLoadCurrent" : "ratedCurrent"}`,
         meter: "instruments.voltmeter",
       },
       run: () =>
         assessSupplyVoltage(
           present({
-            nameplate: present({ rated, range, ratedCurrent: ratedLoadCurrent }),
+            nameplate: present({ rated, range, ratedCurrent: ratedLoadCurrent ?? ratedCurrent }),
             supply: present({ voltage, phases, standard: named && voltageStandards[named] }),
             readings,
             measuredAt,

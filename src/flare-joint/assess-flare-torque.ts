@@ -4,7 +4,9 @@
 import { cite } from "../assessment/assessment.ts";
 import { askOneOf, objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { ftLb, newtonMeter } from "../quantity/units/mechanics.ts";
 import {
   type FlareLimits,
   hullOf,
@@ -122,6 +124,12 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
       cause === "under-tightened"
         ? say("flare-joint.tighten", limitsFor(limits))
         : say("flare-joint.remake-and-tighten", limitsFor(limits)),
+    // A nut is not tightened twice to read it better: the manual's window decides, or what the wrench was really off.
+    settle: (needed) => [
+      ...(decisive ? [] : [say("flare-joint.state-manual-range")]),
+      say("flare-joint.check-wrench", { needed }),
+    ],
+    ...otherScale(torque, decisive ?? published),
     doubts,
     assumptions: stated
       ? readAgain
@@ -136,6 +144,23 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
     ],
   });
   return frozen({ ...found, conflicts: decisive ? [] : conflicts });
+}
+
+/** The two scales of a torque wrench. */
+const scales = [newtonMeter, ftLb];
+
+/** The same number on the other scale of a wrench, where that would be right: asked about before a good flare is cut off. */
+function otherScale(torque: Quantity<"torque">, { low, high }: FlareLimits<"torque">) {
+  siOf("torque", torque, "torque", { above: 0 });
+  const other = scales
+    .filter(({ symbol }) => symbol !== torque.unit.symbol)
+    .map((scale) => new Quantity(torque.in(torque.unit) * scale.scale, scale))
+    .find(({ si }) => isAtLeast(si, low.si) && isAtMost(si, high.si));
+  if (!other) return {};
+  return {
+    aside: [say("flare-joint.right-on-other-scale", { other })],
+    first: [say("flare-joint.check-scale")],
+  };
 }
 
 /** The wrench's limits of error at this reading, as one accuracy and a resolution. */

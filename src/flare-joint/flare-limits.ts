@@ -18,7 +18,7 @@ export interface FlareLimits<K extends FlareKind> {
   readonly high: Quantity<K>;
 }
 
-/** The limits of a remedy, in their own unit. */
+/** The limits of a remedy as a sentence takes them. */
 export function limitsFor<K extends FlareKind>({
   low,
   high,

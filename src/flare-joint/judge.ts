@@ -50,12 +50,16 @@ export interface Judged<K extends FlareKind, Cause extends FlareCause> {
   readonly possible: Window<K>;
   readonly below: Cause;
   readonly above: Cause;
-  /** What to do about each cause. */
+  /** What to do about each cause; the limits are in the unit in which it was measured. */
   readonly remedy: (cause: Cause, limits: Window<K>) => FlareJointStatement;
+  /** What settles what is too close to call, for a figure that is not measured twice, by the error that would decide. */
+  readonly settle?: ((needed: Quantity<K>) => readonly FlareJointStatement[]) | undefined;
   /** Why the caller's manual cannot decide: then nothing passes. */
   readonly doubts?: readonly FlareJointStatement[] | undefined;
   /** What else is behind a fail. */
   readonly aside?: readonly FlareJointStatement[] | undefined;
+  /** What to look at before the remedy of a fail. */
+  readonly first?: readonly FlareJointStatement[] | undefined;
   readonly assumptions?: readonly FlareJointStatement[] | undefined;
   /** What a pass would hide. */
   readonly findings?: (() => readonly Heeded[]) | undefined;
@@ -66,7 +70,7 @@ export function judge<K extends FlareKind, Cause extends FlareCause>(
   input: Judged<K, Cause>,
 ): FlareAssessment<K, Cause> {
   const { argument, value, kind, instrument, confidence = 0.95, sure, possible } = input;
-  const { doubts = [], aside = [] } = input;
+  const { doubts = [], aside = [], first = [] } = input;
   const y = siOf(argument, value, kind as K, { above: 0 });
   const unit = value.unit.difference;
   const u =
@@ -108,8 +112,10 @@ export function judge<K extends FlareKind, Cause extends FlareCause>(
     cautions: [...flareCautions, ...(passes && !doubts.length ? (input.findings?.() ?? []) : [])],
     actions: [
       ...(doubts.length ? [say("flare-joint.read-manual-again")] : []),
-      ...(fails ? [input.remedy(cause, doubts.length ? possible : sure)] : []),
-      ...(passes || fails || doubts.length ? [] : [near.action]),
+      ...(fails
+        ? [...first, input.remedy(cause, inUnitOf(value, doubts.length ? possible : sure))]
+        : []),
+      ...(passes || fails || doubts.length ? [] : near.actions),
     ],
     sources: input.sources,
     measured: estimate(value as unknown as Quantity<"torque">, u.si) as unknown as Estimate<K>,
@@ -120,12 +126,21 @@ export function judge<K extends FlareKind, Cause extends FlareCause>(
 type Any = Quantity<"torque">;
 type Named<K extends FlareKind> = Pick<
   Judged<K, FlareCause>,
-  "figure" | "value" | "sure" | "possible" | "confidence"
+  "figure" | "value" | "sure" | "possible" | "confidence" | "settle"
 >;
 
 /** A figure in the unit in which it was measured; which of the kinds it is, the caller's type says. */
 const as = <K extends FlareKind>(si: number, { unit }: Quantity<K>): Any =>
   new Quantity(si, unit) as unknown as Any;
+
+/** A window in the unit in which the figure was measured: one verdict, one unit. */
+const inUnitOf = <K extends FlareKind>(
+  { unit }: Quantity<K>,
+  { low, high }: Window<K>,
+): Window<K> => ({
+  ...(low && { low: new Quantity(low.si, unit) }),
+  ...(high && { high: new Quantity(high.si, unit) }),
+});
 
 /** What a sentence names of a measured figure and of a window, in the unit in which it was measured. */
 function valuesOf<K extends FlareKind>({ figure, value }: Named<K>, window: Window<K>) {
@@ -156,7 +171,7 @@ function nearness<K extends FlareKind>(
   input: Named<K>,
   y: number,
   guard: number,
-): { readonly reason: FlareJointStatement; readonly action: FlareJointStatement } {
+): { readonly reason: FlareJointStatement; readonly actions: readonly FlareJointStatement[] } {
   const { sure, possible, value, confidence = 0.95 } = input;
   const { high, low, ...values } = valuesOf(input, sure);
   const isIn = (window: Window<K>) =>
@@ -166,7 +181,7 @@ function nearness<K extends FlareKind>(
       reason: sure.high
         ? say("flare-joint.sources-disagree", { ...values, low, high })
         : say("flare-joint.minimums-disagree", { ...values, low }),
-      action: say("flare-joint.state-manual-range"),
+      actions: [say("flare-joint.state-manual-range")],
     };
   }
   const limits = [sure.low, sure.high, possible.low, possible.high];
@@ -175,7 +190,12 @@ function nearness<K extends FlareKind>(
   const needed = (gap * Math.sqrt(3)) / normalQuantile(confidence);
   return {
     reason: say("flare-joint.instrument-cannot-tell", { ...values, guard: as(guard, value) }),
-    action: needed < finest * y ? aimInside(sure) : measureBetter(needed, value),
+    actions:
+      needed < finest * y
+        ? [aimInside(inUnitOf(value, sure))]
+        : (input.settle?.(as(needed, value) as unknown as Quantity<K>) ?? [
+            measureBetter(needed, value),
+          ]),
   };
 }
 

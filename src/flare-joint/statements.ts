@@ -40,6 +40,7 @@ export interface FlareJointStatements {
   "flare-joint.minimums-disagree": Named & { readonly low: Measured };
   "flare-joint.instrument-cannot-tell": Named & { readonly guard: Measured };
   "flare-joint.hydraulic-flare": None;
+  "flare-joint.right-on-other-scale": { readonly other: Measured };
   "flare-joint.manual-range-wide": Range & {
     readonly from: Measured;
     readonly to: Measured;
@@ -77,6 +78,8 @@ export interface FlareJointStatements {
   "flare-joint.remake-cone": None;
   "flare-joint.replace-tube": { readonly low: Measured };
   "flare-joint.measure-better": { readonly needed: Measured };
+  "flare-joint.check-wrench": { readonly needed: Measured };
+  "flare-joint.check-scale": None;
   "flare-joint.aim-inside": Range;
   "flare-joint.aim-above": { readonly low: Measured };
   "flare-joint.state-manual-range": None;

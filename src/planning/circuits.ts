@@ -37,8 +37,10 @@ function shareOfOne(job: Job, circuit: Circuit, place: number): Share {
   }
   // Metric nameplates print a rated current and a largest fuse instead.
   const metric = rules?.family === "metric";
-  const ampacity = metric && plate.ratedCurrent ? "ratedCurrent" : "minimumCircuitAmpacity";
-  const largest = metric && plate.maximumFuse ? "maximumFuse" : "maximumOvercurrentProtection";
+  const ampacity =
+    metric && !plate.minimumCircuitAmpacity ? "ratedCurrent" : "minimumCircuitAmpacity";
+  const largest =
+    metric && !plate.maximumOvercurrentProtection ? "maximumFuse" : "maximumOvercurrentProtection";
   const needs = {
     [`${path}.rules`]: rules,
     [`${at}.${ampacity}`]: plate[ampacity],

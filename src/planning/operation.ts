@@ -1,7 +1,12 @@
 // What will the running unit show? Gauges by mode and weather, or air and current where no gauge belongs.
 // Follows operating-check; air and current by commissioning. Does not cover the charge: a window does not tell it.
 import { cite } from "../assessment/assessment.ts";
-import { holdsAhead, type OperatingReading, usualAirDifference } from "../commissioning/index.ts";
+import {
+  circuitRulesNamed,
+  holdsAhead,
+  type OperatingReading,
+  usualAirDifference,
+} from "../commissioning/index.ts";
 import { expectedPressures, type RunningUnit } from "../operating-check/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Job, stated } from "./job.ts";
@@ -88,13 +93,16 @@ function airShare({ mode, airSide = {} }: OperatingReading, path: string): Share
   });
 }
 
-/** Current at full speed: about the rated load, never above the ampacity of the plate. */
-function currentShare({ equipment }: Job): Share {
-  const { ratedLoadCurrent: rated, minimumCircuitAmpacity: most } = equipment;
-  const needs = {
-    "equipment.ratedLoadCurrent": rated,
-    "equipment.minimumCircuitAmpacity": most,
-  };
+/** Current at full speed: about the rated load, never above the ampacity of the plate; one rated current for both where it prints that. */
+function currentShare({ equipment, record, rules }: Job): Share {
+  const { ratedCurrent, minimumCircuitAmpacity: most = ratedCurrent } = equipment;
+  const { ratedLoadCurrent: rated = ratedCurrent ?? most } = equipment;
+  const isMetric = record.power?.circuits?.some(
+    ({ rules: name }) => name && circuitRulesNamed(name, rules)?.family === "metric",
+  );
+  const needs = isMetric
+    ? { "equipment.ratedCurrent": most }
+    : { "equipment.ratedLoadCurrent": rated, "equipment.minimumCircuitAmpacity": most };
   return shareOf("operation", needs, () => {
     const said = say("planning.expect-current", {
       rated: rated as Quantity<"current">,

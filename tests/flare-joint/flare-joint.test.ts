@@ -247,9 +247,40 @@ describe("the torque of a flare nut", () => {
     expect(verdict.outcome).toBe("inconclusive");
     // Limits ±0.676 N·m are 0.3903 N·m standard; the guard band is 1.645 times that.
     expect(verdict.measured.standardUncertainty.in(newtonMeter)).toBeCloseTo(0.3903, 4);
-    expect(explain(verdict.actions?.[0])).toMatch(/±0\.31\d+ N·m or better/);
+    // A nut is not tightened twice to read it better: the manual's window comes first. Common practice, no source.
+    expect(verdict.actions?.[0]?.code).toBe("flare-joint.state-manual-range");
+    expect(explain(verdict.actions?.[1])).toMatch(/±0\.31\d+ N·m or better/);
     const better = { accuracy: newtonMeter(0.31) };
     expect(flare.assessFlareTorque({ ...joint, wrench: better }).outcome).toBe("pass");
+  });
+
+  // EN 378-2:2016, 1/4 in: 14 to 18 N·m. 16 is the middle of it, and 11.8 ft·lb; 12 ft·lb is 16.3 N·m.
+  test("asks for the scale of the wrench before a flare is cut off, in the unit that was read", () => {
+    for (const [torque, unit, other] of [
+      [ftLb(16), "ft·lb", "16 N·m"],
+      [newtonMeter(12), "N·m", "12 ft·lb"],
+    ] as const) {
+      const { outcome, reasons, actions } = flare.assessFlareTorque({ tube: "1/4", torque });
+      expect(outcome).toBe("fail");
+      expect(explain(reasons[1])).toContain(other);
+      expect(actions?.[0]?.code).toBe("flare-joint.check-scale");
+      expect(explain(actions?.[1])?.match(/ft·lb|N·m/g)).toEqual([unit, unit]);
+    }
+    // Four times too much on either scale: no question of the unit.
+    const far = flare.assessFlareTorque({ tube: "1/4", torque: newtonMeter(60) });
+    expect(far.actions?.map(({ code }) => code)).toEqual(["flare-joint.remake-and-tighten"]);
+  });
+
+  // EN 378-2:2016 and two manuals at 5/8 in: 63 to 77 and 68 to 82 N·m; 52 ft·lb is 70.5 N·m.
+  test("names the manual's window where the published ones leave a torque too close to call", () => {
+    const wrench = { relativeAccuracy: percent(4) };
+    const found = flare.assessFlareTorque({ tube: "5/8", torque: ftLb(52), wrench });
+    expect(found.outcome).toBe("inconclusive");
+    expect(found.actions?.[0]?.code).toBe("flare-joint.state-manual-range");
+    const manual = { low: newtonMeter(63), high: newtonMeter(82) };
+    expect(flare.assessFlareTorque({ tube: "5/8", torque: ftLb(52), wrench, manual }).outcome).toBe(
+      "pass",
+    );
   });
 
   test("agrees between sources for the small sizes and conflicts at 5/8 and 3/4", () => {

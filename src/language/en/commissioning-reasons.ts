@@ -103,12 +103,16 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.not-at-full-speed":
       "The compressor did not run at full speed, so air and current prove nothing.",
-    "commissioning.current-within":
-      "Current {current}: within half to all of the rated-load current, {low} to {rated}.",
+    "commissioning.current-within": "Current {current}: within {most}, the {field}.",
+    "commissioning.current-within-deviation":
+      "Current {current}: above {most}, the {field}, by no more than the 15% that its standard allows.",
+    "commissioning.current-above-plate": "Current {current}: above {most}, the {field}.",
+    "commissioning.current-too-close":
+      "Too close to call: current {current}; nameplate {most}, the {field}.",
     "commissioning.current-odd":
-      "Current {current}: outside half to all of the rated-load current, {low} to {rated}.",
-    "commissioning.current-above-ampacity":
-      "Current {current}: above the minimum circuit ampacity, {most}.",
+      "Current {current} at full speed: far below {rated}, the {field}. Is a digit missing?",
+    "commissioning.current-unusual":
+      "Current {current}: usual at full load is {low} to {rated}, half to all of the {field}.",
     "commissioning.rules-not-passed":
       "The circuit was not checked: rule set {rules} was not supplied.",
     "commissioning.done-before-proof": {

@@ -20,6 +20,8 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
     "Too close to call: {figure} {measured} is within {guard} of a limit.",
   "flare-joint.hydraulic-flare":
     "This looks like a 37° hydraulic flare (SAE J514). It does not fit a 45° seat.",
+  "flare-joint.right-on-other-scale":
+    "{other} would be within the range. Is the torque in another unit?",
   "flare-joint.manual-range-wide":
     "The manual’s range, {low} to {high}, is too wide to tell N·m from ft·lb. Published: {from} to {to} for {tube}.",
   "flare-joint.manual-range-apart":
@@ -62,6 +64,9 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "flare-joint.remake-cone": "Cut off the flare and make a new one with a 45° tool.",
   "flare-joint.replace-tube": "Replace the tube with one whose wall is at least {low}.",
   "flare-joint.measure-better": "Measure again with an instrument of ±{needed} or better.",
+  "flare-joint.check-wrench":
+    "Have the wrench checked near this torque and enter its error: ±{needed} or better decides.",
+  "flare-joint.check-scale": "Check which scale of the wrench was read before you cut anything.",
   "flare-joint.aim-inside":
     "Bring it to the middle of {low} to {high}. No instrument can tell a figure this near a limit.",
   "flare-joint.aim-above":

@@ -109,11 +109,17 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.not-at-full-speed":
       "El compresor no funcionó a plena velocidad; el aire y la corriente no demuestran nada.",
     "commissioning.current-within":
-      "Corriente {current}: dentro de la mitad y el total de la corriente de carga nominal, de {low} a {rated}.",
+      "Corriente {current}: dentro de {most}, según la placa: {field}.",
+    "commissioning.current-within-deviation":
+      "Corriente {current}: supera {most} de la placa ({field}) en no más del 15 % que permite su norma.",
+    "commissioning.current-above-plate":
+      "Corriente {current}: supera {most}, según la placa: {field}.",
+    "commissioning.current-too-close":
+      "No concluyente: corriente de {current}; placa: {most}, {field}.",
     "commissioning.current-odd":
-      "Corriente {current}: fuera de la mitad y el total de la corriente de carga nominal, de {low} a {rated}.",
-    "commissioning.current-above-ampacity":
-      "Corriente {current}: supera la ampacidad mínima del circuito, {most}.",
+      "Corriente {current} a plena velocidad: muy por debajo de {rated}, según la placa: {field}. ¿Falta una cifra?",
+    "commissioning.current-unusual":
+      "Corriente {current}: a plena carga es habitual de {low} a {rated}, de la mitad al total de lo que da la placa: {field}.",
     "commissioning.rules-not-passed":
       "El circuito no se comprobó: no se dispone del conjunto de reglas {rules}.",
     "commissioning.done-before-proof": {

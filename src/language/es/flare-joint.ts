@@ -20,6 +20,8 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
     "No concluyente: {figure} {measured} está a menos de {guard} de un límite.",
   "flare-joint.hydraulic-flare":
     "Parece un abocinado hidráulico de 37° (SAE J514). No encaja en un asiento de 45°.",
+  "flare-joint.right-on-other-scale":
+    "{other} estaría dentro del intervalo. ¿Está el par en otra unidad?",
   "flare-joint.manual-range-wide":
     "El intervalo del manual, de {low} a {high}, es demasiado amplio para distinguir N·m de lb·pie. Publicado: de {from} a {to} para {tube}.",
   "flare-joint.manual-range-apart":
@@ -62,6 +64,9 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "flare-joint.remake-cone": "Corte el abocinado y rehágalo con un abocinador de 45°.",
   "flare-joint.replace-tube": "Cambie el tubo por uno con pared de {low} o más.",
   "flare-joint.measure-better": "Vuelva a medir con un instrumento de ±{needed} o mejor.",
+  "flare-joint.check-wrench":
+    "Haga comprobar la llave cerca de este par e indique su error: ±{needed} o mejor decide.",
+  "flare-joint.check-scale": "Antes de cortar nada, compruebe qué escala de la llave se leyó.",
   "flare-joint.aim-inside":
     "Llévelo al centro de {low} a {high}. Ningún instrumento distingue un valor tan cerca de un límite.",
   "flare-joint.aim-above":

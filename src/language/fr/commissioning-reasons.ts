@@ -108,11 +108,17 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.not-at-full-speed":
       "Le compresseur n’a pas tourné à pleine vitesse; l’air et le courant ne prouvent rien.",
     "commissioning.current-within":
-      "Courant {current} : entre la moitié et la totalité du courant de charge nominal, de {low} à {rated}.",
+      "Courant {current} : dans la limite de {most}, selon la plaque : {field}.",
+    "commissioning.current-within-deviation":
+      "Courant {current} : dépasse {most} de la plaque ({field}) de 15 % au plus, ce que sa norme permet.",
+    "commissioning.current-above-plate":
+      "Courant {current} : dépasse {most}, selon la plaque : {field}.",
+    "commissioning.current-too-close":
+      "Non concluant : courant de {current}; plaque : {most}, {field}.",
     "commissioning.current-odd":
-      "Courant {current} : hors de la moitié à la totalité du courant de charge nominal, de {low} à {rated}.",
-    "commissioning.current-above-ampacity":
-      "Courant {current} : dépasse le courant admissible minimal du circuit, {most}.",
+      "Courant {current} à pleine vitesse : bien en dessous de {rated}, selon la plaque : {field}. Manque-t-il un chiffre?",
+    "commissioning.current-unusual":
+      "Courant {current} : à pleine charge, l’habituel va de {low} à {rated}, de la moitié à la totalité selon la plaque : {field}.",
     "commissioning.rules-not-passed":
       "Le circuit n’a pas été vérifié : l’ensemble de règles {rules} n’est pas disponible.",
     "commissioning.done-before-proof": {

@@ -22,6 +22,8 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
     "Non concluant : {figure} {measured} est à moins de {guard} d’une limite.",
   "flare-joint.hydraulic-flare":
     "Cela ressemble à un évasement hydraulique à 37° (SAE J514). Il ne convient pas à un siège à 45°.",
+  "flare-joint.right-on-other-scale":
+    "{other} serait dans la plage. Le couple est-il dans une autre unité?",
   "flare-joint.manual-range-wide":
     "La plage du manuel, de {low} à {high}, est trop large pour distinguer N·m et pi-lb. Publié : de {from} à {to} pour {tube}.",
   "flare-joint.manual-range-apart":
@@ -66,6 +68,10 @@ export const flareJoint: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "flare-joint.remake-cone": "Coupez l’évasement et refaites-le avec un outil d’évasement à 45°.",
   "flare-joint.replace-tube": "Remplacez le tube par un autre dont la paroi a {low} ou plus.",
   "flare-joint.measure-better": "Mesurez de nouveau avec un instrument de ±{needed} ou mieux.",
+  "flare-joint.check-wrench":
+    "Faites vérifier la clé près de ce couple et saisissez son erreur : ±{needed} ou mieux tranche.",
+  "flare-joint.check-scale":
+    "Avant de couper quoi que ce soit, vérifiez quelle échelle de la clé a été lue.",
   "flare-joint.aim-inside":
     "Amenez-le au milieu de {low} à {high}. Aucun instrument ne distingue une valeur si près d’une limite.",
   "flare-joint.aim-above":

@@ -817,9 +817,37 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
     run: { either: ["quantity", VerbatimShape(), "text", "number"] },
     step: CommissioningStepShape(),
   },
-  "commissioning.current-above-ampacity": { current: "current", most: "current" },
-  "commissioning.current-odd": { current: "current", low: "current", rated: "current" },
-  "commissioning.current-within": { current: "current", low: "current", rated: "current" },
+  "commissioning.current-above-plate": {
+    current: "current",
+    most: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
+  "commissioning.current-odd": {
+    current: "current",
+    rated: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
+  "commissioning.current-too-close": {
+    current: "current",
+    most: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
+  "commissioning.current-unusual": {
+    current: "current",
+    rated: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+    low: "current",
+  },
+  "commissioning.current-within": {
+    current: "current",
+    most: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
+  "commissioning.current-within-deviation": {
+    current: "current",
+    most: "current",
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
   "commissioning.done-before-proof": {
     hold: CommissioningHoldShape(),
     at: VerbatimShape(),

@@ -97,6 +97,8 @@ export const FlareJointStatements: Later<StatementTable> = /* @__PURE__ */ later
     high: { either: ["angle", "length", "torque"] },
     torque: { either: ["angle", "length", "torque"] },
   },
+  "flare-joint.check-scale": {},
+  "flare-joint.check-wrench": { needed: { either: ["angle", "length", "torque"] } },
   "flare-joint.exact-instrument": {},
   "flare-joint.figure-from-manual": {},
   "flare-joint.foot-pound-as-newton-meter": {},
@@ -166,6 +168,7 @@ export const FlareJointStatements: Later<StatementTable> = /* @__PURE__ */ later
     high: { either: ["angle", "length", "torque"] },
   },
   "flare-joint.replace-tube": { low: { either: ["angle", "length", "torque"] } },
+  "flare-joint.right-on-other-scale": { other: { either: ["angle", "length", "torque"] } },
   "flare-joint.sources-disagree": {
     figure: FlareJointFigureShape(),
     measured: { either: ["angle", "length", "torque"] },

@@ -218,6 +218,13 @@ const changes: readonly Change[] = [
   measured(90, 8.2),
   measured(56, 3),
   measured(56, 40),
+  measured(56, 0.5),
+  measured(56, 12.35),
+  {
+    ...measured(56, 9),
+    "equipment.ratedCurrent": ampere(8.5),
+    "power.circuits[0].rules": "iec-60364",
+  },
   measured(56, 8.2, { fullSpeed: false }),
   { ...measured(120, 8.2), "operation[0].mode": "heating" },
   {

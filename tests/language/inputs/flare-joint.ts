@@ -18,6 +18,7 @@ export const inputs: Partial<Inputs<typeof flareJoint>> = {
   assessFlareTorque: [
     [torque(50)],
     [torque(90)],
+    [{ tube: "5/8", torque: ftLb(72) }],
     [torque(80)],
     [{ ...torque(75), wrench: { accuracy: newtonMeter(3) } }],
     [{ tube: "5/16", torque: newtonMeter(36) }],
@@ -37,6 +38,7 @@ export const inputs: Partial<Inputs<typeof flareJoint>> = {
     [{ ...flare, wall: mm(0.75) }],
     [{ ...flare, wall: mm(0.9), manualMinimum: mm(0.3) }],
     [{ ...flare, wall: mm(0.8), micrometer: { accuracy: mm(0.01) } }],
+    [{ ...flare, wall: mm(0.805), micrometer: { accuracy: mm(0.01) } }],
   ],
   flareDiameterLimits: [[{ tube: "5/16", refrigerant: "R32" }]],
   servicePortAdapter: [[{ port: "5/16", hose: "5/16" }]],
