@@ -3,6 +3,7 @@
 // Does not cover the rule of the manual: line-set decides it.
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { askedBy } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
@@ -29,7 +30,7 @@ export function doubtsOfCharge(job: Job): Trial[] {
   const perKilowatt = capacity && (1000 * factoryCharge.si) / capacity.si;
   const low = /^A3/.test(job.refrigerant?.safetyClass ?? "A3") ? least : leastOfOthers;
   if (capacity && perKilowatt !== undefined && (perKilowatt < low || perKilowatt > most)) {
-    const usual = (share: number) => kilograms((share * capacity.si) / 1000, factoryCharge);
+    const usual = (share: number) => rounded((share * capacity.si) / 1000, factoryCharge.unit, 2);
     const values = { charge: factoryCharge, capacity, low: usual(low), high: usual(most) };
     doubts.push(doubt("equipment.factoryCharge", say("commissioning.factory-charge-odd", values)));
   }
@@ -54,6 +55,3 @@ export function doubtsOfCharge(job: Job): Trial[] {
   }
   return doubts;
 }
-
-const kilograms = (si: number, { unit }: Quantity<"mass">) =>
-  new Quantity(Number(si.toPrecision(2)), unit);

@@ -1,7 +1,8 @@
 // Can the running unit be as it was read? Temperatures that no place has, a gauge that errs too much.
 // Follows common practice, no source; a doubt leaves the operation open, it never fails it.
 // Does not cover what the air says of the unit: see air-side.ts.
-import { Quantity } from "../quantity/quantity.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { psi } from "../quantity/units/pressure.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { doubt } from "./doubt.ts";
@@ -38,7 +39,7 @@ export function doubtsOfGauge({ record }: Job, { pressure }: OperatingReading): 
   const most = Math.max(largestError * pressure.si, smallError.si);
   if (accuracy.si <= most) return [];
   const path = "instruments.serviceGauge.accuracy";
-  const limit = new Quantity(Number(most.toPrecision(3)), accuracy.unit);
+  const limit = rounded(most, accuracy.unit, 3);
   const values = { field: fieldWord(path), value: accuracy, limit };
   return [doubt(path, say("commissioning.value-too-high", values))];
 }

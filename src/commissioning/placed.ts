@@ -22,6 +22,11 @@ export function placed<S extends Statement>(said: S, step: StepName, part?: stri
   return { ...said, step, ...(part !== undefined && { part }) };
 }
 
+/** Each statement once at each place. */
+export function eachOnceAtItsPlace<S extends Placed>(all: readonly S[]): S[] {
+  return [...new Map(all.map((one) => [JSON.stringify(one), one])).values()];
+}
+
 /** Each statement once, at its first place. */
 export function eachOnce<S extends Statement>(all: readonly S[]): S[] {
   const said = new Map<string, S>();

@@ -1,7 +1,7 @@
 // Why is the outcome what it is? What decides, and what passed, each at its step and part.
 // Follows the steps. Does not cover what to do next: see actions.ts.
 import type { Held } from "./hold-points.ts";
-import { type Placed, placed } from "./placed.ts";
+import { eachOnceAtItsPlace, type Placed, placed } from "./placed.ts";
 import { say } from "./statements.ts";
 import type { InstallationStep } from "./step.ts";
 import type { Waiver } from "./waiver.ts";
@@ -58,7 +58,8 @@ export function reasonsOf(
     }
   }
   return {
-    deciding: [...found.fail, ...found.inconclusive, ...missing, ...away],
+    // Two checks may refuse one value, or say the same of one reading.
+    deciding: eachOnceAtItsPlace([...found.fail, ...found.inconclusive, ...missing, ...away]),
     passed: found.pass,
   };
 }

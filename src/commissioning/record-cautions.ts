@@ -11,6 +11,7 @@ import type { InstallationRecord } from "./record.ts";
 import type { UnitPlate } from "./record-equipment.ts";
 import type { Run } from "./record-run.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
+import { unusual } from "./unusual.ts";
 import { type FieldWord, fieldWord, fieldWords, verbatim } from "./words.ts";
 
 type Finding = CommissioningStatement;
@@ -28,6 +29,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...exact(record),
     ...coarse(record),
     ...zonesMixed(record),
+    ...unusual(record),
   ];
   return findings.map((one) => caution("finding", one));
 }

@@ -3,6 +3,7 @@
 // Does not cover limits: line-set decides those.
 import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { kW } from "../quantity/units/electricity.ts";
 import { liter, m, mL } from "../quantity/units/geometry.ts";
 import { doubt } from "./doubt.ts";
@@ -51,7 +52,7 @@ export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
   }
   doubts.push(...oddFigure("equipment.manual.run.maximumLength", longest, longestRuns));
   if (length && way) {
-    const longestWay = new Quantity(Number((pacedOver * length.si).toPrecision(3)), way.unit);
+    const longestWay = rounded(pacedOver * length.si, way.unit, 3);
     const none = new Quantity(0, way.unit);
     doubts.push(...oddFigure(`${path}.tubing.way`, way, [none, longestWay]));
   }
@@ -59,7 +60,7 @@ export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
   if (vessels?.si) {
     const [hose, most] = coils;
     const coil = wide ? (largestCoil * Math.PI * wide.si ** 2) / 4 : most.si;
-    const high = coil < most.si ? new Quantity(Number(coil.toPrecision(2)), vessels.unit) : most;
+    const high = coil < most.si ? rounded(coil, vessels.unit, 2) : most;
     doubts.push(...oddFigure(`${path}.tubing.otherVolume`, vessels, [hose, high]));
   }
   for (const [i, { capacity }] of (run.indoorUnits ?? []).entries()) {

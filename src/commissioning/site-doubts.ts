@@ -3,7 +3,7 @@
 // Does not cover the weather itself.
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
-import { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { say } from "./statements.ts";
@@ -23,7 +23,7 @@ export function doubtsOfSite({ record: { site } }: Job): Trial[] {
   try {
     const average = atmosphereAtAltitude(altitude);
     if (Math.abs(average.si - atmosphere.si) <= weather) return doubts;
-    const usual = new Quantity(Number(average.si.toPrecision(3)), atmosphere.unit);
+    const usual = rounded(average.si, atmosphere.unit, 3);
     const reason = say("commissioning.barometer-odd", { atmosphere, altitude, usual });
     doubts.push(doubt("site.atmosphere", reason));
   } catch (error) {

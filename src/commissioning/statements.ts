@@ -18,6 +18,7 @@ import type {
   FieldWord,
   HoldWord,
   LineWord,
+  ModeWord,
   StandingWord,
   StepWord,
   WaiverWord,
@@ -172,6 +173,11 @@ interface Found {
   "commissioning.heed-drain": None;
   "commissioning.tested-again": { readonly step: StepWord; readonly tests: number };
   "commissioning.zones-mixed": None;
+  "commissioning.weather-unusual": {
+    readonly mode: ModeWord;
+    readonly outdoor: Quantity<"temperature">;
+  };
+  "commissioning.cable-short": { readonly length: Length };
   "commissioning.air-proves-no-charge": None;
   "commissioning.not-signed": None;
   "commissioning.signed-before-change": Fields & { readonly name: Verbatim; readonly at: Verbatim };

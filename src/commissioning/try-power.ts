@@ -25,18 +25,18 @@ export function tryCircuit(job: Job): Tried {
   const { circuits = [] } = job.record.power ?? {};
   const own: readonly Circuit[] = circuits.length > 0 ? circuits : [{}];
   // Circuits with plates of their own feed other units: the outdoor unit has one too.
-  const isFed = own.some(({ plate }) => plate === undefined);
+  const outdoor = own.find(({ plate }) => plate === undefined);
   return tryAll(
     "circuit",
     [
       ...own.flatMap((one, i) => [
-        ...circuitTrials(job, one, `power.circuits[${i}]`),
+        ...circuitTrials(job, one, `power.circuits[${i}]`, one === outdoor),
         ...oddFigure(`power.circuits[${i}].wiring.length`, one.wiring?.length, cables),
         ...thickGrounding(job, one, `power.circuits[${i}].installed.equipmentGrounding`),
       ]),
       ...doubtsOfPlate(job),
     ],
-    isFed ? [] : [`power.circuits[${own.length}]`],
+    outdoor ? [] : [`power.circuits[${own.length}]`],
   );
 }
 
@@ -57,7 +57,12 @@ function thickGrounding({ rules: passed }: Job, { rules, installed }: Circuit, p
   return [doubt(path, say("commissioning.grounding-thick", values))];
 }
 
-function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: string): Trial[] {
+function circuitTrials(
+  { record, rules: passed }: Job,
+  circuit: Circuit,
+  path: string,
+  isOutdoor: boolean,
+): Trial[] {
   const { rules } = circuit;
   const set = rules && circuitRulesNamed(rules, passed);
   if (rules && !set) {
@@ -74,8 +79,8 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
     circuit;
   const { voltage, phases, system } = record.power ?? {};
   const { equipment = {} } = record;
-  // An air handler with a supply of its own has a plate of its own.
-  const [plate, at] = circuit.plate ? [circuit.plate, `${path}.plate`] : [equipment, "equipment"];
+  // An air handler with a supply of its own has a plate of its own: only one circuit feeds the outdoor unit.
+  const [plate, at] = isOutdoor ? [equipment, "equipment"] : [circuit.plate ?? {}, `${path}.plate`];
   const marked = {
     minimumCircuitAmpacity: plate.minimumCircuitAmpacity,
     maximumOvercurrentProtection: plate.maximumOvercurrentProtection,
@@ -83,7 +88,7 @@ function circuitTrials({ record, rules: passed }: Job, circuit: Circuit, path: s
     maximumFuse: plate.maximumFuse,
     protectionMarking: plate.protectionMarking,
     ratedLoadCurrent: plate.ratedLoadCurrent,
-    lockedRotorCurrent: circuit.plate ? undefined : equipment.lockedRotorCurrent,
+    lockedRotorCurrent: isOutdoor ? equipment.lockedRotorCurrent : undefined,
   };
   // Metric nameplates print a rated current and a largest fuse instead.
   const metric = set?.family === "metric";

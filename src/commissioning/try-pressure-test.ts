@@ -123,7 +123,8 @@ function held(
 ): OwnVerdict {
   siOf("required", required, "duration", { above: 0 });
   const seconds = spread(times.flatMap((one) => (one ? [one.si] : [])));
-  const values = { held: new Quantity(seconds, required.unit), required };
+  const unit = times.at(-1)?.unit ?? required.unit; // as the readings were timed
+  const values = { held: new Quantity(seconds, unit), required };
   return isAtLeast(seconds, required.si)
     ? ownVerdict("pass", say("commissioning.held-long-enough", values))
     : ownVerdict(

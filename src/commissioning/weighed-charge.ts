@@ -6,7 +6,8 @@ import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { siOf } from "../quantity/check.ts";
 import { isAtMost } from "../quantity/limit.ts";
-import { Quantity } from "../quantity/quantity.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { ruleOf } from "./charge-rule.ts";
 import { errorsOf } from "./instrument-errors.ts";
@@ -75,5 +76,4 @@ export function weighed(job: Job): OwnVerdict {
 
 const weighedCodes = { pass: "within", fail: "outside", inconclusive: "too-close" } as const;
 
-const toFourDigits = ({ si, unit }: Quantity<"mass">) =>
-  new Quantity(Number(si.toPrecision(4)), unit);
+const toFourDigits = ({ si, unit }: Quantity<"mass">) => rounded(si, unit, 4);

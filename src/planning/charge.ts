@@ -4,6 +4,7 @@ import { cite } from "../assessment/assessment.ts";
 import { type ManualCharge, manualCharge } from "../commissioning/index.ts";
 import type { ChargeAssessment } from "../line-set/index.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
 import { type Job, known } from "./job.ts";
 import { check, item, type Needs, type Share, shareOf } from "./share.ts";
@@ -103,8 +104,5 @@ function chargeOf(
 const isOfLine = ({ code }: { readonly code: string }) =>
   /\.(add|take-out|nothing-to-add|allowances|nothing-to-add-in-all)$/.test(code);
 
-const toFourDigits = ({ si, unit }: Mass): Mass =>
-  unit(Number(new Quantity(si, unit).in(unit).toPrecision(4)));
-
-const toTwoDigits = ({ si, unit }: Mass): Mass =>
-  unit(Number(new Quantity(si, unit).in(unit).toPrecision(2)));
+const toFourDigits = ({ si, unit }: Mass): Mass => rounded(si, unit, 4);
+const toTwoDigits = ({ si, unit }: Mass): Mass => rounded(si, unit, 2);

@@ -19,15 +19,17 @@ import { say, verbatim } from "./statements.ts";
 export function circuitShare(job: Job): Share {
   const { circuits = [] } = job.record.power ?? {};
   const own: readonly Circuit[] = circuits.length > 0 ? circuits : [{}];
-  return together(own.map((one, i) => shareOfOne(job, one, i)));
+  const outdoor = own.find(({ plate }) => plate === undefined);
+  return together(own.map((one, i) => shareOfOne(job, one, i, one === outdoor)));
 }
 
-function shareOfOne(job: Job, circuit: Circuit, place: number): Share {
+function shareOfOne(job: Job, circuit: Circuit, place: number, isOutdoor: boolean): Share {
   const path = `power.circuits[${place}]`;
   const { voltage, phases } = job.record.power ?? {};
-  const [plate, at] = circuit.plate
-    ? [circuit.plate, `${path}.plate`]
-    : [job.equipment, "equipment"];
+  // Only one circuit feeds the outdoor unit: every other one has a plate of its own.
+  const [plate, at] = isOutdoor
+    ? [job.equipment, "equipment"]
+    : [circuit.plate ?? {}, `${path}.plate`];
   const { rules: name } = circuit;
   const rules = name && circuitRulesNamed(name, job.rules);
   const called = circuit.name === undefined ? place + 1 : verbatim(circuit.name);
@@ -60,7 +62,7 @@ function shareOfOne(job: Job, circuit: Circuit, place: number): Share {
           [largest]: plate[largest],
           protectionMarking,
           ratedLoadCurrent,
-          lockedRotorCurrent: circuit.plate ? undefined : job.equipment.lockedRotorCurrent,
+          lockedRotorCurrent: isOutdoor ? job.equipment.lockedRotorCurrent : undefined,
           supply: stated<CircuitInput["supply"]>({
             voltage,
             phases,

@@ -2,7 +2,20 @@
 import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
-import { degC, degF, ft, inch, kg, kW, m, m2, oz } from "hvac-install-math/quantity";
+import {
+  ampere,
+  degC,
+  degF,
+  ft,
+  inch,
+  kg,
+  kW,
+  m,
+  m2,
+  minute,
+  oz,
+  ozPerFt,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -134,5 +147,67 @@ describe("a line that takes no charge", () => {
   it("still needs its charge where the manual asks for one", () => {
     const { outcome } = stepOf(changed({ "charge.added": oz(0) }, complete), "charge");
     expect(outcome).toBe("fail");
+  });
+});
+
+// A second circuit feeds something else than the outdoor unit, which has one plate: 440.4(B) marks each unit by itself.
+describe("a second circuit without a plate", () => {
+  it("is asked for it, and not judged by the plate of the outdoor unit", () => {
+    const [one] = complete.power?.circuits ?? [];
+    const larger = {
+      ...one,
+      installed: { ...one?.installed, device: { kind: "breaker", rating: ampere(60) } },
+    };
+    const record = changed({ "power.circuits[1]": larger });
+    const { outcome, missing } = stepOf(record, "circuit");
+    expect(outcome).toBe("inconclusive");
+    expect(missing).toContain("power.circuits[1].plate.maximumOvercurrentProtection");
+  });
+});
+
+describe("what a sentence of the record says", () => {
+  it("has the unit of the readings: a hold of 1.6 min is no 0.02667 h", () => {
+    const record = changed({
+      "pressureTests[0].readings[0].elapsed": minute(0),
+      "pressureTests[0].readings[1].elapsed": minute(1.6),
+    });
+    const short = assessInstallation(record).deciding.find(
+      (one) => one.code === "commissioning.held-too-short",
+    );
+    expect(short && explain(short, english)).toMatch(/^Held for only 1.6 min; /);
+  });
+  it("has round figures in ounces: 25 ft at 0.1 oz/ft are 2.5 oz", () => {
+    const record = changed({
+      "equipment.manual.preChargedLength": ft(25),
+      "equipment.manual.chargeRate": ozPerFt(0.1),
+      "runs[0].tubing.length": ft(50),
+      "charge.added": oz(4),
+    });
+    const wrong = assessInstallation(record).deciding.find(({ code }) =>
+      code.startsWith("commissioning.weighed-"),
+    );
+    expect(wrong && explain(wrong, english)).toContain("2.5 oz");
+  });
+  it("is said once where two checks refuse one value", () => {
+    const { deciding } = assessInstallation(changed({ "equipment.portPairs": 0 }));
+    const said = deciding.map((one) => JSON.stringify(one));
+    expect(deciding.some(({ part }) => part === "equipment.portPairs")).toBe(true);
+    expect(new Set(said).size).toBe(said.length);
+  });
+});
+
+// Possible, and more often a slip (9 °F for 90 °F, inches for feet): common practice, no source.
+describe("what is possible and rare", () => {
+  const findings = (changes: Change) =>
+    assessInstallation(changed(changes)).cautions.map(({ code }) => code);
+  it("is told and leaves the outcome as it is", () => {
+    const frost = { "operation[0].mode": "cooling", "operation[0].outdoorTemperature": degF(9) };
+    expect(findings(frost)).toContain("commissioning.weather-unusual");
+    const heat = { "operation[0].mode": "heating", "operation[0].outdoorTemperature": degF(104) };
+    expect(findings(heat)).toContain("commissioning.weather-unusual");
+    const cable = { "power.circuits[0].wiring.length": inch(45) };
+    expect(findings(cable)).toContain("commissioning.cable-short");
+    expect(stepOf(changed(cable), "circuit").outcome).toBe("pass");
+    expect(findings({}).filter((code) => /unusual|cable/.test(code))).toEqual([]);
   });
 });

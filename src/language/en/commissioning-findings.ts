@@ -77,6 +77,9 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       one: "Done again: {step}. One earlier test is kept in the record and does not count.",
       other: "Done again: {step}. {tests} earlier tests are kept in the record and do not count.",
     },
+    "commissioning.weather-unusual":
+      "It is {outdoor} outdoors, unusual for {mode}. Is it in another unit?",
+    "commissioning.cable-short": "The circuit is only {length} long. Is it in another unit?",
     "commissioning.zones-mixed":
       "Some times have an offset from UTC and some have none, so their order is not certain.",
     "commissioning.air-proves-no-charge":

@@ -79,6 +79,9 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       other:
         "Hecho de nuevo: {step}. {tests} pruebas anteriores se conservan en el registro y no cuentan.",
     },
+    "commissioning.weather-unusual":
+      "Afuera hay {outdoor}, algo inusual en modo de {mode}. ¿Está en otra unidad?",
+    "commissioning.cable-short": "El circuito mide solo {length}. ¿Está en otra unidad?",
     "commissioning.zones-mixed":
       "Unas horas tienen desfase respecto a UTC y otras no; su orden no es seguro.",
     "commissioning.air-proves-no-charge":

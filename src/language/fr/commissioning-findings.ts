@@ -81,6 +81,9 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       other:
         "Refait : {step}. {tests} essais antérieurs sont conservés au dossier et ne comptent pas.",
     },
+    "commissioning.weather-unusual":
+      "Il fait {outdoor} à l’extérieur, inhabituel en {mode}. Est-ce dans une autre unité ?",
+    "commissioning.cable-short": "Le circuit ne mesure que {length}. Est-ce dans une autre unité ?",
     "commissioning.zones-mixed":
       "Certaines heures ont un décalage par rapport à UTC et d’autres non; leur ordre n’est pas certain.",
     "commissioning.air-proves-no-charge":

@@ -784,6 +784,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.brazed-with-nitrogen": {},
   "commissioning.brazed-without-nitrogen": {},
   "commissioning.bring-indoor-units-closer": { most: "length" },
+  "commissioning.cable-short": { length: "length" },
   "commissioning.calibrated-afterwards": {
     instrument: CommissioningNotRecordedFieldsItemShape(),
     on: VerbatimShape(),
@@ -1105,6 +1106,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.waiver-without-reason": { fits: CommissioningWaiverShape() },
   "commissioning.water-did-not-drain": {},
   "commissioning.water-drained": {},
+  "commissioning.weather-unusual": { mode: CommissioningModeShape(), outdoor: "temperature" },
   "commissioning.weigh-better": {},
   "commissioning.weighed-outside": { added: "mass", tolerance: "mass", asked: "mass" },
   "commissioning.weighed-too-close": { added: "mass", tolerance: "mass", asked: "mass" },
