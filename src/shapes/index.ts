@@ -9,7 +9,7 @@ export { isRecord } from "./is-record.ts";
 export { type Dated, type IsoTime, momentOf, surelyBefore } from "./iso-time.ts";
 export { type Later, later } from "./later.ts";
 export { oneOfWords } from "./leaf-visits.ts";
-export { checkOf } from "./live.ts";
+export { checkOf, live } from "./live.ts";
 export { pathText, shown } from "./path-text.ts";
 export { reading } from "./read-json.ts";
 export {
@@ -34,8 +34,9 @@ export { type Leaves, visitOf } from "./visit.ts";
 export {
   errorOf,
   type Finding,
-  findingOf,
+  leaf,
   refuse,
+  saidBy,
   startWalk,
   tried,
   type Visit,

@@ -2,7 +2,7 @@
 // Follows the shapes that have no parts. Does not cover quantities: the leaves of a walk do.
 import { choose, enter } from "../quantity/hints.ts";
 import { momentOf } from "./iso-time.ts";
-import { isOver, leaf, tried, type Visit, type Walk } from "./walk.ts";
+import { leaf, refuseMore, tried, type Visit } from "./walk.ts";
 
 /** Words, or a few of them where they are many. */
 export const oneOfWords = (words: readonly (string | number)[]): string =>
@@ -10,27 +10,15 @@ export const oneOfWords = (words: readonly (string | number)[]): string =>
     ? words.join(", ")
     : `one of ${words.length} words, such as ${words.slice(0, 5).join(", ")}`;
 
-const anyText = leaf("a text", (value) => typeof value === "string", enter("text"));
+const isText = (value: unknown) => typeof value === "string";
 
 /** A text, within the limit. */
-export const text: Visit = {
-  ...anyText,
-  of(value, walk) {
-    const { length } = (anyText.of(value, walk) as string | undefined) ?? "";
-    const { stringLength } = walk.limits;
-    if (length <= stringLength) return value;
-    return tooLong(walk, `a text of ${length} characters`, length, stringLength);
-  },
-};
-
-/** Says that something is over a limit. */
-export function tooLong(walk: Walk, value: string, length: number, most: number): undefined {
-  if (!isOver(walk)) {
-    const bound = { value: length, is: "max", limit: most } as const;
-    walk.findings.push({ path: [...walk.path], value, allowed: `at most ${most}`, bound });
-  }
-  return undefined;
-}
+export const text: Visit = leaf("a text", isText, enter("text"), (value, walk) => {
+  const { length } = value as string;
+  const { stringLength } = walk.limits;
+  if (length <= stringLength) return value;
+  return refuseMore(walk, `a text of ${length} characters`, length, stringLength);
+});
 
 const finite = leaf("a finite number", (value) => Number.isFinite(value), enter("number"));
 

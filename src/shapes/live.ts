@@ -8,7 +8,8 @@ import type { Shape } from "./shape.ts";
 import { type Leaves, visitOf } from "./visit.ts";
 import { errorOf, leaf, startWalk } from "./walk.ts";
 
-const live: Leaves = {
+/** Live values stay what they are. */
+export const live: Leaves = {
   quantity: (kind) =>
     leaf(
       kind ? `the kind ${kind}` : "a quantity",

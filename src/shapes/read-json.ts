@@ -7,34 +7,25 @@ import type { QuantityJson, Unit } from "../quantity/quantity.ts";
 import { isRecord } from "./is-record.ts";
 import { number, oneOfWords, words } from "./leaf-visits.ts";
 import type { Leaves } from "./visit.ts";
-import { leaf, refuse, tried, type Visit, type Walk } from "./walk.ts";
+import { leaf, refuse, tried, type Visit, type Walk, within } from "./walk.ts";
 
 /** JSON becomes live, frozen values. */
 export const reading: Leaves = {
   quantity: (kind) => (kind ? quantityOf(kind) : anyQuantity()),
-  unit(kind) {
-    const units = unitsBySymbol("kind", kind);
-    const allowed = [...units.keys()].join(", ");
-    return {
-      allowed,
-      fits: (value) => typeof value === "string",
-      of: (value, walk) => units.get(value as string) ?? refuse(walk, value, allowed),
-    };
-  },
-  named(objects) {
-    const held = objects();
-    const allowed = oneOfWords(Object.keys(held));
-    return {
-      allowed,
-      fits: (value) => typeof value === "string",
-      of: (value, walk) =>
-        typeof value === "string" && Object.hasOwn(held, value)
-          ? held[value]
-          : refuse(walk, value, allowed),
-    };
-  },
+  unit: (kind) => held(unitsBySymbol("kind", kind)),
+  named: (objects) => held(new Map(Object.entries(objects()))),
   done: Object.freeze,
 };
+
+/** What goes by its name. */
+function held(byName: ReadonlyMap<string, unknown>): Visit {
+  const allowed = oneOfWords([...byName.keys()]);
+  return {
+    allowed,
+    fits: (value) => typeof value === "string",
+    of: (value, walk) => byName.get(value as string) ?? refuse(walk, value, allowed),
+  };
+}
 
 function quantityOf(kind: Kind): Visit {
   const units = unitsBySymbol("kind", kind);
@@ -77,17 +68,12 @@ function refusePart(
   kind: Kind,
   units: ReadonlyMap<string, unknown>,
 ): undefined {
-  const part = (name: string, visit: Visit) => {
-    walk.path.push(name);
-    visit.of(json[name], walk);
-    walk.path.pop();
-  };
   for (const name of Object.keys(json)) {
-    if (!["kind", "value", "unit"].includes(name)) part(name, noSuchField);
+    if (!["kind", "value", "unit"].includes(name)) within(walk, name, noSuchField, json[name]);
   }
-  part("kind", words([kind]));
-  part("value", number);
-  if (json.kind === kind) part("unit", words([...units.keys()]));
+  within(walk, "kind", words([kind]), json.kind);
+  within(walk, "value", number, json.value);
+  if (json.kind === kind) within(walk, "unit", words([...units.keys()]), json.unit);
   return undefined;
 }
 
@@ -99,14 +85,9 @@ function anyQuantity(): Visit {
     fits: (value) => isRecord(value) && Object.keys(value).sort().join() === "kind,unit,value",
     of(json, walk) {
       const { kind } = json as QuantityJson;
-      let visit = known.get(kind);
-      if (!visit) {
-        const found = tried(walk, () => quantityOf(kind));
-        if (!found) return undefined;
-        known.set(kind, found);
-        visit = found;
-      }
-      return visit.of(json, walk);
+      const visit = known.get(kind) ?? tried(walk, () => quantityOf(kind));
+      if (visit) known.set(kind, visit);
+      return visit?.of(json, walk);
     },
   };
 }

@@ -1,7 +1,6 @@
 // Which field does a path mean? Paths such as `pressureTest.readings[1].pressure`.
 // Follows the writing of JavaScript. Does not cover wild cards.
-import { describe } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { refuse } from "../quantity/check.ts";
 import type { Shape } from "./shape.ts";
 
 /** The steps of a path: names of fields and positions in lists. */
@@ -11,11 +10,7 @@ export function segmentsOf(argument: string, path: string): (string | number)[] 
       part.startsWith("[") ? Number(part.slice(1)) : part,
     );
   }
-  throw new InvalidInputError({
-    argument,
-    value: describe(path),
-    allowed: "the path of a field, such as pressureTest.readings[1].pressure",
-  });
+  return refuse(argument, path, "the path of a field, such as pressureTest.readings[1].pressure");
 }
 
 /** The shape of the field of a whole that a path means; throws where it has no such field. */
@@ -25,10 +20,7 @@ export function shapeAt(argument: string, path: string, root: Shape): Shape {
     shapes = shapes.flatMap((one) => inner(one, segment));
   }
   const [first, ...more] = new Set(shapes);
-  if (first === undefined) {
-    const allowed = "the path of a field of the record";
-    throw new InvalidInputError({ argument, value: describe(path), allowed });
-  }
+  if (first === undefined) return refuse(argument, path, "the path of a field of the record");
   return more.length > 0 ? { either: [first, ...more] } : first;
 }
 

@@ -4,7 +4,8 @@
 import type { Kind } from "../quantity/kinds.ts";
 import { alternatives } from "./alternatives.ts";
 import { isRecord } from "./is-record.ts";
-import { primitives, text, tooLong, words } from "./leaf-visits.ts";
+import { type Later, later } from "./later.ts";
+import { primitives, text, words } from "./leaf-visits.ts";
 import {
   type CasesShape,
   casesOf,
@@ -13,7 +14,17 @@ import {
   type Shape,
 } from "./shape.ts";
 import { shapeAt } from "./shape-at.ts";
-import { counts, isOver, refuse, tried, type Visit } from "./walk.ts";
+import {
+  counts,
+  isOver,
+  leaf,
+  refuse,
+  refuseMore,
+  tried,
+  type Visit,
+  type Walk,
+  within,
+} from "./walk.ts";
 
 /** What differs between JSON and live values. */
 export interface Leaves {
@@ -58,7 +69,7 @@ function list(visitAt: (i: number) => Visit, { done }: Leaves, count?: number): 
       if (!Array.isArray(value)) return refuse(walk, value, "a list");
       const { length } = value;
       if (length > limits.listItems) {
-        return tooLong(walk, `a list of ${length} items`, length, limits.listItems);
+        return refuseMore(walk, `a list of ${length} items`, length, limits.listItems);
       }
       if (count !== undefined && length !== count) return refuse(walk, value, allowed);
       const copy: unknown[] = [];
@@ -73,27 +84,25 @@ function list(visitAt: (i: number) => Visit, { done }: Leaves, count?: number): 
   };
 }
 
+/** An object of fields alone. */
+const object = (of: (value: Record<string, unknown>, walk: Walk) => unknown): Visit =>
+  leaf("an object", isRecord, undefined, of as Visit["of"]);
+
 /** An object whose writer names the fields. */
-function each(visit: Visit, { done }: Leaves): Visit {
-  return {
-    allowed: "an object",
-    fits: isRecord,
-    of(value, walk) {
-      if (!isRecord(value)) return refuse(walk, value, "an object");
-      const copy: Record<string, unknown> = {};
-      for (const key of Object.keys(value)) {
-        walk.names++;
-        if (value[key] === undefined || !counts(walk) || isOver(walk)) continue;
-        walk.path.push(key);
-        // Assigning __proto__ would change the prototype instead of adding a field.
-        if (key === "__proto__") refuse(walk, value[key], "no such field");
-        else if (text.of(key, walk) !== undefined) copy[key] = visit.of(value[key], walk);
-        walk.path.pop();
-      }
-      return done(copy);
-    },
-  };
-}
+const each = (visit: Visit, { done }: Leaves): Visit =>
+  object((value, walk) => {
+    const copy: Record<string, unknown> = {};
+    for (const key of Object.keys(value)) {
+      walk.names++;
+      if (value[key] === undefined || !counts(walk) || isOver(walk)) continue;
+      walk.path.push(key);
+      // Assigning __proto__ would change the prototype instead of adding a field.
+      if (key === "__proto__") refuse(walk, value[key], "no such field");
+      else if (text.of(key, walk) !== undefined) copy[key] = visit.of(value[key], walk);
+      walk.path.pop();
+    }
+    return done(copy);
+  });
 
 /** An object with certain fields; those of the shape, in its order. */
 function fields(shape: FieldsShape, leaves: Leaves, root: Shape): Visit {
@@ -104,58 +113,44 @@ function fields(shape: FieldsShape, leaves: Leaves, root: Shape): Visit {
     at: typeof own === "object" && "at" in own ? own.at : undefined,
   }));
   const known = new Set(parts.map(({ name }) => name));
-  const { done } = leaves;
-  return {
-    allowed: "an object",
-    fits: isRecord,
-    of(value, walk) {
-      const { path } = walk;
-      if (!isRecord(value)) return refuse(walk, value, "an object");
-      const at = path.push("") - 1;
-      const keys = Object.keys(value);
-      walk.names += keys.length;
-      for (const key of keys) {
-        if (known.has(key) || value[key] === undefined || isOver(walk)) continue;
-        path[at] = key;
-        refuse(walk, value[key], `no such field; the fields are ${[...known].join(", ")}`);
-      }
-      const copy: Record<string, unknown> = {};
-      for (const { name, optional, visit, at: beside } of parts) {
-        const own = Object.hasOwn(value, name) ? value[name] : undefined;
-        if (own === undefined && optional) continue;
-        path[at] = name;
-        if (isOver(walk)) break;
-        if (own === undefined) refuse(walk, own, visit.allowed, visit.hint);
-        else if (counts(walk)) copy[name] = visit.of(own, walk, beside && value[beside]);
-      }
-      path.pop();
-      return done(copy);
-    },
-  };
+  return object((value, walk) => {
+    const { path } = walk;
+    const at = path.push("") - 1;
+    const keys = Object.keys(value);
+    walk.names += keys.length;
+    for (const key of keys) {
+      if (known.has(key) || value[key] === undefined || isOver(walk)) continue;
+      path[at] = key;
+      refuse(walk, value[key], `no such field; the fields are ${[...known].join(", ")}`);
+    }
+    const copy: Record<string, unknown> = {};
+    for (const { name, optional, visit, at: beside } of parts) {
+      const own = Object.hasOwn(value, name) ? value[name] : undefined;
+      if (own === undefined && optional) continue;
+      path[at] = name;
+      if (isOver(walk)) break;
+      if (own === undefined) refuse(walk, own, visit.allowed, visit.hint);
+      else if (counts(walk)) copy[name] = visit.of(own, walk, beside && value[beside]);
+    }
+    path.pop();
+    return leaves.done(copy);
+  });
 }
 
 /** One of several objects, told apart by a field. */
 function cases({ by, cases: shapes }: CasesShape, leaves: Leaves, root: Shape): Visit {
-  const visits = new Map<string, Visit>();
-  const known = words(Object.keys(shapes));
-  return {
-    allowed: "an object",
-    fits: isRecord,
-    of(value, walk) {
-      if (!isRecord(value)) return refuse(walk, value, "an object");
-      const word = Object.hasOwn(value, by) ? value[by] : undefined;
-      if ((typeof word === "string" || typeof word === "number") && Object.hasOwn(shapes, word)) {
-        const key = String(word);
-        const visit = visits.get(key) ?? visitOf(shapes[key] as Shape, leaves, root);
-        visits.set(key, visit); // made when it is first needed: there are many
-        return visit.of(value, walk);
-      }
-      walk.path.push(by);
-      known.of(word, walk);
-      walk.path.pop();
-      return undefined;
-    },
-  };
+  const visits = Object.entries(shapes).map(
+    ([word, shape]) => [word, later(() => visitOf(shape, leaves, root))] as const, // there are many
+  );
+  const byWord = new Map<unknown, Later<Visit>>(visits);
+  const known = words([...byWord.keys()] as string[]);
+  return object((value, walk) => {
+    const word = Object.hasOwn(value, by) ? value[by] : undefined;
+    const visit = byWord.get(typeof word === "number" ? String(word) : word);
+    if (visit) return visit().of(value, walk);
+    within(walk, by, known, word);
+    return undefined;
+  });
 }
 
 /** The path of a field of the whole. */

@@ -41,26 +41,46 @@ export function startWalk(limits: WalkLimits, most: number): Walk {
 /** Whether the walk has found as much as it looks for. */
 export const isOver = ({ findings, most }: Walk): boolean => findings.length >= most;
 
-/** Notes that this value is not allowed here; nothing comes of it. */
-export function refuse(
+/** Notes what is wrong here; nothing comes of the value. */
+function note(walk: Walk, problem: Omit<Finding, "path">): undefined {
+  if (!isOver(walk)) walk.findings.push({ path: [...walk.path], ...problem });
+  return undefined;
+}
+
+/** Notes that this value is not allowed here. */
+export const refuse = (
   walk: Walk,
   value: unknown,
   allowed: string,
   hint?: Visit["hint"],
-): undefined {
-  if (!isOver(walk)) {
-    walk.findings.push({ path: [...walk.path], value: shown(value), allowed, hint });
-  }
-  return undefined;
+): undefined => note(walk, { value: shown(value), allowed, hint });
+
+/** Notes that something is over a limit. */
+export function refuseMore(walk: Walk, value: string, length: number, limit: number): undefined {
+  const bound = { value: length, is: "max", limit } as const;
+  return note(walk, { value, allowed: `at most ${limit}`, bound });
 }
 
-/** A value without parts: as it is where it fits. */
-export const leaf = (allowed: string, fits: Visit["fits"], hint?: Visit["hint"]): Visit => ({
+/** A value without parts: as it is where it fits, or as what is made of it. */
+export const leaf = (
+  allowed: string,
+  fits: Visit["fits"],
+  hint?: Visit["hint"],
+  of: Visit["of"] = (value) => value,
+): Visit => ({
   allowed,
   hint,
   fits,
-  of: (value, walk) => (fits(value) ? value : refuse(walk, value, allowed, hint)),
+  of: (value, walk) => (fits(value) ? of(value, walk) : refuse(walk, value, allowed, hint)),
 });
+
+/** What comes of a part: of the value that a field or a position holds. */
+export function within(walk: Walk, step: PropertyKey, visit: Visit, value: unknown): unknown {
+  walk.path.push(step);
+  const made = visit.of(value, walk);
+  walk.path.pop();
+  return made;
+}
 
 /** Runs what may refuse a value by the typed error, and notes what it refused. */
 export function tried<T>(walk: Walk, act: () => T): T | undefined {
@@ -68,25 +88,23 @@ export function tried<T>(walk: Walk, act: () => T): T | undefined {
     return act();
   } catch (error) {
     if (!isInvalidInputError(error)) throw error;
-    if (!isOver(walk)) walk.findings.push(findingOf([...walk.path], error));
-    return undefined;
+    return note(walk, saidBy(error));
   }
 }
 
-/** What a typed error says, as a finding. */
-export const findingOf = (
-  path: Path,
-  { value, allowed, bound, hint }: InvalidInputError,
-): Finding => ({ path, value, allowed, bound, hint });
+/** What a typed error says, wherever it is. */
+export const saidBy = ({
+  value,
+  allowed,
+  bound,
+  hint,
+}: InvalidInputError): Omit<Finding, "path"> => ({ value, allowed, bound, hint });
 
 /** Counts one value more; false when they are too many. */
 export function counts(walk: Walk): boolean {
   if (++walk.values <= walk.limits.values) return true;
-  if (!isOver(walk)) {
-    const allowed = `at most ${walk.limits.values} values in all`;
-    walk.findings.push({ path: [...walk.path], value: "one value more", allowed });
-    walk.most = walk.findings.length; // what follows counts no more
-  }
+  note(walk, { value: "one value more", allowed: `at most ${walk.limits.values} values in all` });
+  walk.most = walk.findings.length; // what follows counts no more
   return false;
 }
 

@@ -7,12 +7,12 @@ import { frozenInPlace } from "../quantity/frozen.ts";
 import {
   errorOf,
   type Finding,
-  findingOf,
   type Later,
   later,
   pathText,
   reading,
   type Shape,
+  saidBy,
   shown,
   startWalk,
   type Visit,
@@ -22,7 +22,7 @@ import { type Format, inPresentVersion } from "./format.ts";
 import { jsonSchemaOf, type SchemaWords } from "./json-schema-of.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
-import { namesIn, refuseTwice } from "./scan-text.ts";
+import { namesIn, pathAt } from "./scan-text.ts";
 import type { StandardProps } from "./standard-schema.ts";
 import { writing } from "./write-json.ts";
 
@@ -149,7 +149,7 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       const names = namesIn(text, limits, name);
       const result = read(parsed(text, name), limits, 1);
       // As many names in the text as in what was made of it: then none stood twice. Else it is looked for.
-      if (result.names !== names || result.findings.length > 0) refuseTwice(text, name);
+      if (result.names !== names || result.findings.length > 0) pathAt(text, text.length, name);
       return whole(result);
     },
     decode: (json, stated) => whole(read(json, limitsOf(stated), 1)),
@@ -191,7 +191,7 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       return read(json, limits, most).findings;
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
-      return [findingOf(error.argument === name ? [] : [error.argument], error)];
+      return [{ path: error.argument === name ? [] : [error.argument], ...saidBy(error) }];
     }
   }
 

@@ -68,13 +68,14 @@ interface Level {
   at: string | number;
 }
 
-/** Reads names and positions up to a place in the text; `met` hears of each name. */
-function levelsAt(
-  text: string,
-  end: number,
-  met: (level: Level, open: readonly Level[]) => void,
-): readonly Level[] {
+/** The path of a place in the text; throws where an object before it has the same field twice. */
+export function pathAt(text: string, end: number, whole: string): string {
   const open: Level[] = [];
+  const path = () =>
+    pathText(
+      open.map(({ at }) => at).filter((at) => at !== ""),
+      whole,
+    );
   let name = ""; // the last text, which a colon makes a name
   for (let i = 0; i <= end && i < text.length; i++) {
     const code = text.charCodeAt(i);
@@ -85,34 +86,14 @@ function levelsAt(
       name = text.slice(start, i + 1);
     } else if (code === colon && level?.names) {
       level.at = nameOf(name);
-      met(level, open);
+      if (level.names.has(level.at)) refuse(path(), "a field that stands twice", "each field once");
+      level.names.add(level.at);
     } else if (code === comma && level && !level.names) level.at = Number(level.at) + 1;
     else if (code === brace) open.push({ names: new Set(), at: "" });
     else if (code === bracket) open.push({ names: undefined, at: 0 });
     else if (code === braceEnd || code === bracketEnd) open.pop();
   }
-  return open;
-}
-
-const pathOf = (open: readonly Level[], whole: string) =>
-  pathText(
-    open.map(({ at }) => at).filter((at) => at !== ""),
-    whole,
-  );
-
-const pathAt = (text: string, end: number, whole: string) =>
-  pathOf(
-    levelsAt(text, end, () => {}),
-    whole,
-  );
-
-/** Throws where an object of the text has the same field twice. */
-export function refuseTwice(text: string, whole: string): void {
-  levelsAt(text, text.length, ({ names, at }, open) => {
-    if (names?.has(at as string))
-      refuse(pathOf(open, whole), "a field that stands twice", "each field once");
-    names?.add(at as string);
-  });
+  return path();
 }
 
 /** A name with its escapes read, so that "a" and "\u0061" are the same. */

@@ -127,7 +127,6 @@ const literal: Readonly<Record<string, readonly [count: number, reason: string]>
   "quantity/quantity.ts": [1, "a quantity added with +: the compiler says so"],
   "refrigerants/bulk.ts": [1, "arrays of a program"],
   "report/report-options.ts": [1, "the language that the program passes"],
-  "shapes/shape-at.ts": [2, "paths are written by the program"],
   "wire/codec.ts": [2, "a document that is no data, or no JSON"],
   "wire/scan-text.ts": [1, "a document too deep or too long to be a record"],
 };

@@ -7,9 +7,9 @@ import { type Declared, isNameless, Names, pascal } from "./names.ts";
 import { forms, modules, named } from "./settings.ts";
 import {
   commonCode,
+  distinct,
   either,
   fieldsOf,
-  holds,
   inDeclaredOrder,
   isFields,
   isTime,
@@ -34,6 +34,16 @@ export interface Constant extends Declared {
   readonly about: Readonly<Record<string, string>>;
 }
 
+/** What a constant is made of. */
+interface Made extends Partial<Pick<Constant, "uses" | "about" | "kind">> {
+  readonly type: ts.Type;
+  readonly context: string;
+  readonly body: string;
+}
+
+/** The source text of a shape without its braces. */
+const bare = (text: string) => text.slice(2, -2);
+
 /** What a type became: source text, and the constants that stand in it. */
 export interface Derived {
   readonly text: string;
@@ -47,8 +57,8 @@ export class Deriver {
   readonly #checker: ts.TypeChecker;
   readonly #later: boolean;
   readonly #names = new Names();
-  readonly #known = new Map<ts.Type, Constant>();
-  readonly #shared = new Map<string, Constant>();
+  /** The constants by their types, or by their texts where these are what is shared. */
+  readonly #known = new Map<ts.Type | string, Constant>();
   readonly #refrigerant: ts.Type;
   readonly #trail: string[] = [];
   #home = "";
@@ -69,9 +79,12 @@ export class Deriver {
     return { text, uses };
   }
 
-  /** How another shape names a constant. */
-  #mention({ name }: Constant): string {
-    return this.#later ? `${name}()` : name;
+  /** How a shape mentions a constant, which is made unless there is one by this key. */
+  #mention(key: ts.Type | string, uses: Set<Constant>, make: () => Constant): string {
+    const constant = this.#known.get(key) ?? make();
+    this.#known.set(key, constant);
+    uses.add(constant);
+    return this.#later ? `${constant.name}()` : constant.name;
   }
 
   #refuse(type: ts.Type, why: string): never {
@@ -115,14 +128,13 @@ export class Deriver {
     if (byName?.alone) return byName.table;
     const index = type.getStringIndexType();
     if (index) return `{ each: ${this.#text(index, `${context}Each`, uses)} }`;
-    const constant = this.#constant(type, context);
-    uses.add(constant);
-    if (byName) return either([byName.table, this.#mention(constant)]);
+    const byFields = this.#mention(type, uses, () => this.#constant(type, context));
+    if (byName) return either([byName.table, byFields]);
     // Where a part of a refrigerant will do, one of the library's own may go by its designation.
     const needed = type.getProperties().filter(({ flags }) => !(flags & ts.SymbolFlags.Optional));
     return needed.length > 0 && this.#checker.isTypeAssignableTo(this.#refrigerant, type)
-      ? either(["byDesignation", this.#mention(constant)])
-      : this.#mention(constant);
+      ? either(["byDesignation", byFields])
+      : byFields;
   }
 
   #tuple(type: ts.TupleTypeReference, context: string, uses: Set<Constant>): string {
@@ -138,23 +150,19 @@ export class Deriver {
 
   /** A union; a long one of objects alone is a constant. */
   #union(type: ts.UnionType, context: string, uses: Set<Constant>): string {
-    if (type.types.length < 4 || !type.types.every((one) => isFields(one, this.#checker))) {
+    const parts = distinct(type.types, this.#checker);
+    if (parts.length < 4 || !parts.every((one) => isFields(one, this.#checker))) {
       return this.#forms(type, context, uses);
     }
-    let constant = this.#known.get(type);
-    if (!constant) {
+    return this.#mention(type, uses, () => {
       const inner = new Set<Constant>();
-      const text = this.#forms(type, context, inner);
-      const [only] = inner;
-      if (only && text === this.#mention(only)) {
-        uses.add(only);
-        return text;
-      }
-      const body = (own: string) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`;
-      constant = this.#add(type, context, body, inner, {});
-    }
-    uses.add(constant);
-    return this.#mention(constant);
+      return this.#add({
+        type,
+        context,
+        uses: inner,
+        body: bare(this.#forms(type, context, inner)),
+      });
+    });
   }
 
   #forms(type: ts.UnionType, context: string, uses: Set<Constant>): string {
@@ -194,24 +202,14 @@ export class Deriver {
     const text = words(inDeclaredOrder(type, parts.map(literalOf)));
     const codes = commonCode(parts.map(literalOf).map(String));
     if (!codes && parts.length < (type.aliasSymbol ? 4 : 40)) return text;
-    const constant =
-      this.#known.get(type) ??
-      this.#shared.get(text) ??
-      this.#add(
-        type,
-        codes ? pascal(codes) : context,
-        (own) => `type: ${JSON.stringify(own)}, ${text.slice(2, -2)}`,
-        new Set(),
-        {},
-      );
-    if (codes) this.#shared.set(text, constant);
-    uses.add(constant);
-    return this.#mention(constant);
+    return this.#mention(codes ? text : type, uses, () =>
+      this.#add({ type, context: codes ? pascal(codes) : context, body: bare(text) }),
+    );
   }
 
   /** Several objects: cases where a field tells them apart, each then named by its word. */
   #objects(all: readonly ts.Type[], context: string, uses: Set<Constant>): string[] {
-    const parts = all.filter((one) => !all.some((other) => holds(other, one, this.#checker)));
+    const parts = distinct(all, this.#checker);
     if (parts.length < 2) return parts.map((one) => this.#object(one, context, uses));
     const tag = this.#tagOf(parts);
     if (tag === undefined)
@@ -255,20 +253,12 @@ export class Deriver {
       const own = this.#fields(this.#fieldType(one, "values"), pascal(all[0] as string), inner);
       return all.map((code) => `${JSON.stringify(code)}: { ${own.join(", ")} }`);
     });
-    const text = values.sort().join(", ");
-    const constant =
-      this.#shared.get(text) ??
-      this.#add(
-        parts[0] as ts.Type,
-        `${pascal(module)}Statements`,
-        () => text,
-        inner,
-        {},
-        "StatementTable",
-      );
-    this.#shared.set(text, constant);
-    uses.add(constant);
-    return this.#mention(constant);
+    const [type] = parts as [ts.Type];
+    const body = values.sort().join(", ");
+    const context = `${pascal(module)}Statements`;
+    return this.#mention(body, uses, () =>
+      this.#add({ type, context, uses: inner, body, kind: "StatementTable" }),
+    );
   }
 
   /** The field that has other words in each of the objects. */
@@ -294,19 +284,11 @@ export class Deriver {
   }
 
   #constant(type: ts.Type, context: string): Constant {
-    const known = this.#known.get(type);
-    if (known) return known;
     const uses = new Set<Constant>();
     const about: Record<string, string> = {};
     const { name } = this.#names.of(type, context, this.#home, this.#checker);
     const fields = this.#fields(type, name, uses, about);
-    return this.#add(
-      type,
-      context,
-      (own) => `type: ${JSON.stringify(own)}, fields: { ${fields.join(", ")} }`,
-      uses,
-      about,
-    );
+    return this.#add({ type, context, uses, body: `fields: { ${fields.join(", ")} }`, about });
   }
 
   /** The fields of an object as source text, and what each is for people. */
@@ -332,19 +314,13 @@ export class Deriver {
     });
   }
 
-  #add(
-    type: ts.Type,
-    context: string,
-    text: (name: string) => string,
-    uses: Set<Constant>,
-    about: Record<string, string>,
-    kind: Constant["kind"] = "Shape",
-  ): Constant {
+  /** Makes the constant of a type; `body` is its source text without its name and its docs. */
+  #add({ type, context, body, uses = new Set(), about = {}, kind = "Shape" }: Made): Constant {
     const declared = this.#names.take(type, context, this.#home, this.#checker);
     const says = typeDoc(type, this.#checker);
     const hasDocs = this.#later && Object.keys(about).length > 0;
-    const texts = JSON.stringify({ ...(says && { "": says }), ...about });
-    const whole = `{ ${text(declared.name)}${hasDocs ? `, docs: ${texts}` : ""} }`;
+    const docs = JSON.stringify({ ...(says && { "": says }), ...about });
+    const own = kind === "Shape" ? `type: ${JSON.stringify(declared.name)}, ` : "";
     // With the highest module that it names, so that no file of shapes needs one above it.
     const ranks = [declared, ...uses].map(({ module }) => modules.indexOf(module as never));
     const constant: Constant = {
@@ -353,12 +329,11 @@ export class Deriver {
       name: kind === "Shape" ? `${declared.name}Shape` : declared.name,
       type: declared.name,
       kind,
-      text: whole,
+      text: `{ ${own}${body}${hasDocs ? `, docs: ${docs}` : ""} }`,
       uses,
       says,
       about,
     };
-    if (kind === "Shape") this.#known.set(type, constant);
     this.constants.push(constant);
     return constant;
   }

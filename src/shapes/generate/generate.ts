@@ -3,24 +3,31 @@
 import { execFileSync } from "node:child_process";
 import ts from "typescript";
 import { type Derived, Deriver } from "./derive.ts";
-import { exportsOf, faceOf, type Wanted, wanted } from "./functions.ts";
+import { exportsOf, faceOf, wanted } from "./functions.ts";
 import { programOf, root } from "./program.ts";
-import { codecsFile, indexFile, recordFile, recordWordsFile, shapesFile } from "./render.ts";
+import {
+  codecsFile,
+  indexFile,
+  recordFile,
+  recordWordsFile,
+  shapesFile,
+  typeImports,
+  type Written,
+} from "./render.ts";
 import { modules } from "./settings.ts";
 
 const folder = "src/wire/generated";
 const memoryPath = `${root}/${folder}/types-in-memory.ts`;
 
-/** A file that names the type of every codec, for the compiler to look at. */
-function typesText(codecs: readonly Wanted[], exported: ReadonlyMap<string, string>): string {
-  const from = new Map<string, string[]>();
-  for (const [name, module] of exported) from.set(module, [...(from.get(module) ?? []), name]);
-  const imports = [...from].map(
-    ([module, names]) => `import type { ${names.join(", ")} } from "../../${module}/index.ts";`,
-  );
-  const helpers = `import type { ArgumentsOf, InputOf, ResultOf } from "../arguments-of.ts";`;
-  const types = codecs.map(({ name, type }) => `export type ${name} = ${type};`);
-  return [...imports, helpers, ...types].join("\n");
+/** What each module exports that none below it does. */
+function exportedBy(program: ts.Program): ReadonlyMap<string, readonly string[]> {
+  const seen = new Set<string>();
+  const all = modules.map((module) => {
+    const own = [...exportsOf(program, module).keys()].filter((name) => !seen.has(name));
+    for (const name of own) seen.add(name);
+    return [module, own] as const;
+  });
+  return new Map(all.filter(([, own]) => own.length > 0));
 }
 
 /** The type behind an exported name of a file. */
@@ -44,13 +51,11 @@ function isLeaf({ text, uses }: Derived): boolean {
 export function generate(): ReadonlyMap<string, string> {
   const faces = modules.map(faceOf).filter((one) => ts.sys.fileExists(one));
   const first = programOf(faces, undefined);
-  const exported = new Map<string, string>(); // the lowest module that exports a name
-  for (const module of modules) {
-    for (const name of exportsOf(first, module).keys())
-      if (!exported.has(name)) exported.set(name, module);
-  }
+  const imports = typeImports(exportedBy(first));
   const codecs = wanted(first);
-  const text = typesText(codecs, exported);
+  // A file that names the type of every codec, for the compiler to look at.
+  const text =
+    imports + codecs.map(({ name, type }) => `export type ${name} = ${type};`).join("\n");
   const program = programOf(faces, { path: memoryPath, text }, first);
   const checker = program.getTypeChecker();
   const refrigerant = typeNamed(program, faceOf("refrigerants"), "Refrigerant");
@@ -69,7 +74,7 @@ export function generate(): ReadonlyMap<string, string> {
     "commissioning",
   );
 
-  const files = new Map<string, string>();
+  const files = new Map<string, Written>();
   const { constants } = deriver;
   for (const module of modules) {
     if (!constants.some((one) => one.module === module)) continue;
@@ -80,7 +85,7 @@ export function generate(): ReadonlyMap<string, string> {
   );
   for (const module of withCodecs) {
     const own = derived.filter((one) => one.wanted.module === module);
-    files.set(`${folder}/${module}.ts`, codecsFile(module, own, constants, exported));
+    files.set(`${folder}/${module}.ts`, codecsFile(module, own, imports, constants));
   }
   files.set(`${folder}/index.ts`, indexFile(withCodecs));
   files.set(`${folder}/record-words.ts`, recordWordsFile(record.constants));
@@ -88,11 +93,16 @@ export function generate(): ReadonlyMap<string, string> {
     "src/commissioning/generated/record-shape.ts",
     recordFile("InstallationRecordShape", record.constants),
   );
-  return new Map([...files].map(([path, text]) => [path, formatted(path, text)]));
+  return new Map([...files].map(([path, file]) => [path, formatted(path, file)]));
 }
 
-function formatted(path: string, text: string): string {
+/** The text as the formatter leaves it, without the imports that it does not need. */
+function formatted(path: string, { question, text }: Written): string {
   const biome = `${root}/node_modules/.bin/biome`;
-  const args = ["check", "--write", `--stdin-file-path=${path}`];
-  return execFileSync(biome, args, { cwd: root, input: text, encoding: "utf8" });
+  const args = ["check", "--write", "--unsafe", `--stdin-file-path=${path}`];
+  const body = execFileSync(biome, args, { cwd: root, input: text, encoding: "utf8" });
+  return `// ${question}
+// Derived from the types by \`npm run generate\`; a test holds it current. Not edited by hand.
+
+${body}`;
 }

@@ -15,20 +15,20 @@ export function isFields(type: ts.Type, checker: ts.TypeChecker): boolean {
   );
 }
 
-/** Whether one object can be all that another with the same fields can be, and more. */
-export function holds(one: ts.Type, other: ts.Type, checker: ts.TypeChecker): boolean {
-  const [names, others] = [one, other].map((type) => {
-    const fields = checker.getPropertiesOfType(type);
-    return fields
-      .map(({ name }) => name)
-      .sort()
-      .join();
-  });
-  return (
-    names === others &&
+/** Types without those objects that another with the same fields can be, too. */
+export function distinct(types: readonly ts.Type[], checker: ts.TypeChecker): readonly ts.Type[] {
+  const named = (type: ts.Type) =>
+    String(
+      checker
+        .getPropertiesOfType(type)
+        .map(({ name }) => name)
+        .sort(),
+    );
+  const holds = (one: ts.Type, other: ts.Type) =>
+    named(one) === named(other) &&
     checker.isTypeAssignableTo(other, one) &&
-    !checker.isTypeAssignableTo(one, other)
-  );
+    !checker.isTypeAssignableTo(one, other);
+  return types.filter((one) => !isFields(one, checker) || !types.some((all) => holds(all, one)));
 }
 
 /** The fields of a type: those of the types that it extends first, as a reader meets them. */

@@ -1,5 +1,6 @@
 // Which shapes have the types of charge-limit?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { byDesignation } from "../named.ts";
 import {

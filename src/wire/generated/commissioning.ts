@@ -1,5 +1,6 @@
 // How do the inputs and results of commissioning travel as JSON?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import type { assessInstallation, Change } from "../../commissioning/index.ts";
 import type { ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";

@@ -1,5 +1,6 @@
 // Which shapes have the types of condensate?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
 import { EstimateOfRatioShape, SafetyStatements } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";

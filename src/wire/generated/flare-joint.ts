@@ -1,5 +1,6 @@
 // How do the inputs and results of flare-joint travel as JSON?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import type {
   assessFlareCone,
   assessFlareDiameter,

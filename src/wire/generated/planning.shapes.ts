@@ -1,5 +1,6 @@
 // Which shapes have the types of planning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import { type Later, later, type Shape } from "../../shapes/index.ts";
 import { CautionShape, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";

@@ -1,5 +1,6 @@
 // How do the inputs and results of planning travel as JSON?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
+
 import type { planInstallation } from "../../planning/index.ts";
 import type { ResultOf } from "../arguments-of.ts";
 import { type Codec, codecOf } from "../codec.ts";
