@@ -32,5 +32,6 @@ export * from "./quantity/plain.ts";
 export * from "./quantity/problem-of.ts";
 export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
+export * from "./quantity/rounded.ts";
 export * from "./quantity/station-pressure.ts";
 export * from "./quantity/units/index.ts";
