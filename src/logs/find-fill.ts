@@ -74,9 +74,7 @@ function endOfFilling(
   let ahead = 0;
   for (let i = 0; i + 1 < times.length; i++) {
     ahead = Math.max(ahead, i + 1);
-    while (ahead + 1 < times.length && (times[ahead + 1] as number) - (times[i] as number) <= 600) {
-      ahead += 1;
-    }
+    while ((times[ahead + 1] ?? Number.NaN) - (times[i] as number) <= 600) ahead += 1;
     const isFilling = (pressures[ahead] as number) - (pressures[i] as number) > rise;
     if (isFilling) [from, to] = [i, ahead];
     if (isFilling && !wasFilling) count += 1;

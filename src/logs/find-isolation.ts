@@ -50,20 +50,17 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
   });
   const least = 5 * (101.325 / 760); // 5 micron in Pa
   const turns = turningPoints(pressures, (low, high) => high - low > Math.max(least, 0.1 * low));
-  const lows = turns.filter(
-    ({ at, isHigh }, i) => !isHigh && i < turns.length - 1 && at < rows.length - 1,
-  );
+  const lows = turns.slice(0, -1).filter(({ isHigh }) => !isHigh);
   const last = lows.at(-1);
   const reasons: LogsStatement[] = [];
   const doubts: LogsStatement[] = [];
   if (!last) return frozen({ rows: [], reasons, doubts: [say("logs.no-rise")] });
   const { elapsed, pressure } = rows[last.at] as R;
   reasons.push(say("logs.lowest", { elapsed, pressure }));
-  if (!turns.some(({ at, isHigh }) => isHigh && at < last.at))
-    doubts.push(say("logs.starts-isolated"));
+  if (turns[0] === last) doubts.push(say("logs.starts-isolated"));
   if (lows.length > 1) doubts.push(say("logs.several-rises", { count: lows.length }));
   // The pump came on again where the pressure falls once more after the rise.
-  const end = turns.find(({ at, isHigh }) => isHigh && at > last.at)?.at ?? rows.length - 1;
-  const fellAgain = turns.at(-1)?.isHigh === false;
-  return frozen(watchFrom(rows, last.at, fellAgain ? end : rows.length - 1, reasons, doubts));
+  const [high, fall] = turns.slice(turns.indexOf(last) + 1);
+  const end = high && fall ? high.at : rows.length - 1;
+  return frozen(watchFrom(rows, last.at, end, reasons, doubts));
 }

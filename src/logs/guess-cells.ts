@@ -2,7 +2,7 @@
 // Common practice of loggers and spreadsheets, no source.
 // Does not cover what the columns mean: guess-columns.ts looks at those.
 import { recordReader, type TextRecord } from "./records.ts";
-import { sameCells } from "./row-taker.ts";
+import { filled, sameCells } from "./row-taker.ts";
 import { type LogsStatement, type SeparatorWord, say } from "./statements.ts";
 
 /** What was found, why, and what is not sure. */
@@ -40,14 +40,17 @@ export const isFigures = (cell: string): boolean =>
 export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
   const first = /[^\s\ufeff]/.exec(text)?.[0] ?? "";
   const remark = /[#%!]/.test(first) ? first : undefined;
-  const there = Object.keys(separators).filter((separator) => text.includes(separator));
-  const candidates = there.map((separator) => {
+  const found = Object.keys(separators).filter((separator) => text.includes(separator));
+  const candidates = found.map((separator) => {
     const reader = recordReader(separator);
     const records = [...reader.add(text), ...reader.end()].filter(
       ({ cells }) => cells.some((cell) => cell !== "") && !(remark && cells[0]?.startsWith(remark)),
     );
     const counts = new Map<number, number>();
-    for (const { cells } of records) counts.set(cells.length, (counts.get(cells.length) ?? 0) + 1);
+    for (const { cells } of records) {
+      const count = filled(cells);
+      counts.set(count, (counts.get(count) ?? 0) + 1);
+    }
     counts.delete(1);
     const [width = 1, lines = 0] = [...counts].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [];
     return { separator, records, width, lines };
@@ -61,8 +64,8 @@ export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
 
   const wide = records.filter(({ cells }) => cells.length >= width);
   const firstRow = wide.findIndex(({ cells }) => {
-    const filled = cells.filter((cell) => cell !== "");
-    return 2 * filled.filter(isFigures).length >= filled.length; // words of a state beside the figures
+    const there = cells.filter((cell) => cell !== "");
+    return 2 * there.filter(isFigures).length >= there.length; // words of a state beside the figures
   });
   // A line of units may stand between the titles and the first row.
   const above = wide
@@ -75,8 +78,8 @@ export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
   const titles = title?.cells ?? [];
   return {
     separator,
-    ...(remark && { remark }),
-    ...(title && { header: title.line }),
+    remark,
+    header: title?.line,
     titles,
     unitTitles: titles.map((cell, i) => (units ? `${cell} [${units.cells[i]}]` : cell)),
     rows: firstRow < 0 ? [] : wide.slice(firstRow).filter(({ cells }) => !sameCells(cells, titles)),
@@ -90,9 +93,7 @@ function isUnitsLine(record: TextRecord | undefined): boolean {
 
 /** Finds the decimal mark in the cells of the rows. */
 export function decimalOf(layout: Layout, { reasons, doubts }: Findings): "." | "," {
-  const cells = layout.rows.flatMap(({ cells: all }) =>
-    all.filter((cell) => !/[:/]|\..*\..*\./.test(cell)),
-  );
+  const cells = layout.rows.flatMap((row) => row.cells);
   const numbers = cells.filter((cell) => /^[+\-−]?\d+[.,]\d+$/.test(cell));
   const sure = numbers.find((cell) => !/[.,]\d{3}$/.test(cell) || /^[+\-−]?0[.,]/.test(cell));
   const seen = sure ?? numbers[0];

@@ -5,6 +5,7 @@ import type { Kind } from "../quantity/kinds.ts";
 import type { Findings, Layout } from "./guess-cells.ts";
 import type { AnyUnit, ColumnPlace } from "./log-format.ts";
 import { unitNamed, writtenKinds } from "./reading-units.ts";
+import { filled } from "./row-taker.ts";
 import { say } from "./statements.ts";
 
 /** A column with what its title says. */
@@ -20,7 +21,7 @@ export interface TitledColumn {
 
 /** Every column with the unit in its title. */
 export function titledColumns({ titles, unitTitles, rows }: Layout): TitledColumn[] {
-  const width = rows[0]?.cells.length ?? titles.length;
+  const width = Math.max(0, ...rows.map(({ cells }) => filled(cells)));
   return Array.from({ length: width }, (_, at) => {
     const own = titles[at] ?? "";
     const unique = own !== "" && titles.filter((other) => other === own).length === 1;
@@ -41,8 +42,8 @@ function unitIn(title: string): Pick<TitledColumn, "kind" | "unit" | "zero"> {
     ...(title.match(/\S+$/) ?? []),
   ];
   for (const name of names) {
-    const exact = kindsOf(name).find(({ zero }) => zero) ?? kindsOf(name)[0];
-    if (exact) return exact;
+    const [found] = kindsOf(name);
+    if (found) return found;
   }
   return {};
 }

@@ -95,16 +95,15 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
   if (blank > 0) findings.doubts.push(say("logs.blank-cells", { count: blank }));
   const isWhole = Object.keys(wanted ?? {}).every((name) => Object.hasOwn(chosen, name));
   if (!guessed || !isWhole || places.size === 0) return frozen(findings);
-  const { separator, remark, header: headerLine, rows } = layout;
-  const firstRow = rows[0]?.line;
+  const { separator, remark, header, rows } = layout;
   return frozen({
     ...findings,
     format: {
       separator,
       decimal,
-      ...(headerLine !== undefined && { header: headerLine }),
-      ...(firstRow !== undefined && { firstRow }),
-      ...(remark !== undefined && { remark }),
+      header,
+      firstRow: rows[0]?.line,
+      remark,
       time: guessed.time,
       columns: chosen as Columns,
     },

@@ -100,16 +100,17 @@ export function guessTime(
   return { time: { written: "elapsed", column: place(grows), unit: second }, taken: [grows] };
 }
 
-/** The order of day, month and year that fits every date; where more than one does, the doubt. */
+/** The order of day, month and year that fits most dates; where more than one does, the doubt. */
 function orderOf(cells: readonly string[], { reasons, doubts }: Findings): DateOrder {
-  const fitting = orders.filter((order) =>
-    cells.every((cell) => momentOf(cell, order) !== undefined),
-  );
+  const fits = (order: DateOrder) => cells.filter((cell) => momentOf(cell, order)).length;
+  const most = Math.max(...orders.map(fits));
+  const fitting = orders.filter((order) => fits(order) === most);
   const named = cells.some((cell) => /[a-z]{3}/i.test(cell.slice(0, 12)));
-  const [order = "year-month-day"] = fitting;
+  const [order] = fitting as [DateOrder];
   const telling =
-    cells.find((cell) => orders.filter((one) => momentOf(cell, one)).length === 1) ?? cells[0];
-  const statement = { order: `logs.order.${order}`, cell: { verbatim: telling ?? "" } } as const;
+    cells.find((cell) => orders.every((one) => (one === order) === !!momentOf(cell, one))) ??
+    (cells[0] as string);
+  const statement = { order: `logs.order.${order}`, cell: { verbatim: telling } } as const;
   if (fitting.length > 1 && !named) doubts.push(say("logs.date-order-unsure", statement));
   else reasons.push(say("logs.date-order", statement));
   return order;

@@ -16,7 +16,7 @@ export function numberIn(cell: string, { decimal, group }: CellMarks, symbol = "
     const spaced = group === " " ? text.replace(/[\u00a0\u2009\u202f]/g, " ") : text;
     const [whole = "", ...more] = spaced.split(decimal);
     const parts = whole.split(group);
-    const isGrouped = parts.slice(1).every((part) => /^\d{3}$/.test(part));
+    const isGrouped = parts.every((part, i) => (i ? /^\d{3}$/ : /^[+-]?\d{1,3}$/).test(part));
     if (parts.length > 1) text = isGrouped ? [parts.join(""), ...more].join(decimal) : "";
   }
   if (decimal === ",") text = text.includes(".") ? "" : text.replace(",", ".");

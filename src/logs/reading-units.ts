@@ -53,10 +53,10 @@ export function unitNamed<K extends Kind>(
   const units = written.filter((one) => one.kind === kind) as unknown as Unit<K>[];
   const lookup = lookups.get(kind) ?? lookupOf(namesFor(units));
   lookups.set(kind, lookup);
-  const symbols = unitsNamed(name, lookup)?.map(({ symbol }) => symbol) ?? [];
-  const unit = units.find(({ symbol }) => symbols.includes(symbol));
+  const symbols = unitsNamed(name, lookup)?.map(({ symbol }) => symbol);
+  const unit = units.find(({ symbol }) => symbols?.includes(symbol));
   if (unit) return { unit, zero: true };
-  const bare = units.find(({ difference }) => symbols.includes(difference.symbol));
+  const bare = units.find(({ difference }) => symbols?.includes(difference.symbol));
   return bare && { unit: bare, zero: false };
 }
 

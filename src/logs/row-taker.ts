@@ -94,8 +94,8 @@ export function sameCells(a: readonly string[], b: readonly string[]): boolean {
 }
 
 /** How many cells a row has without the blank ones at its end, as a separator behind the last one makes them. */
-function filled(cells: readonly string[]): number {
+export function filled(cells: readonly string[]): number {
   let count = cells.length;
-  while (count > 1 && cells[count - 1] === "") count -= 1;
+  while (cells[count - 1] === "") count -= 1;
   return count;
 }

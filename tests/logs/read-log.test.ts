@@ -118,9 +118,9 @@ describe("every line that is not taken is named", () => {
     '40,"285',
     "45,286",
   ].join("\n");
-  const log = readLog(text, decay);
 
   it("with its line and the reason", () => {
+    const log = readLog(text, decay);
     expect(log.refused.map(({ code, values }) => `${values.line} ${code}`)).toEqual([
       "3 logs.cell-count",
       "4 logs.cell-count",
@@ -138,11 +138,12 @@ describe("every line that is not taken is named", () => {
   });
 
   it("in a sentence", () => {
-    const sentences = log.refused.map((one) => explain(one, english));
+    const sentences = readLog(text, decay).refused.map((one) => explain(one, english));
     expect(sentences[1]).toBe("Line 4 has 3 cells. Expected: 2.");
     expect(sentences[3]).toBe(
       "Line 6, pressure [micron]: “OL” is not a number in the stated notation.",
     );
+    expect(sentences[5]).toBe("Line 8, elapsed [s]: “x” is not a time as stated.");
     expect(sentences[8]).toMatch(/^Line 12 is 2 s before the row above it\./);
   });
 

@@ -22,8 +22,9 @@ const config: ViteUserConfig = defineConfig({
         ? ["tests/published/published.test.ts"]
         : []),
     ],
-    // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant.
-    exclude: ["tests/*/simulated*.test.ts", "tests/*/speed.test.ts"],
+    // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant; a changed
+    // source weighs more than the code that is shipped.
+    exclude: ["tests/*/{simulated*,speed,size,long-log}.test.ts"],
     isolate: false, // the files are run again for every mutant
     testTimeout: 60_000,
   },
