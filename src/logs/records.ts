@@ -99,7 +99,7 @@ export function recordReader(separator: string): RecordReader {
       }
       rest = text.slice(from);
       searched = Math.max(0, rest.length - 1);
-      if (rest.length > longestLine) {
+      if (rest.replace(/\r$/, "").length > longestLine) {
         isLong = true;
         rest = rest.endsWith("\r") ? "\r" : "";
         searched = 0;

@@ -2,7 +2,7 @@
 // common practice of loggers and spreadsheets, no source.
 
 import { guessLog } from "hvac-install-math/logs";
-import type { Kind } from "hvac-install-math/quantity";
+import type { Kind, Unit } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 
 /** The statements of one code, their values as words. */
@@ -17,7 +17,7 @@ const doubts = (text: string, wanted?: Readonly<Record<string, Kind>>) =>
 /** The columns that are offered, with their units. */
 const columns = (text: string, wanted?: Readonly<Record<string, Kind>>) =>
   Object.entries((wanted ? guessLog(text, wanted) : guessLog(text)).format?.columns ?? {}).map(
-    ([name, { column, unit }]) => `${name}: ${column} in ${(unit as { symbol: string }).symbol}`,
+    ([name, one]) => `${name}: ${one.column} in ${(one as { unit: Unit<Kind> }).unit.symbol}`,
   );
 const verbatim = (text: string) => ({ verbatim: text });
 
