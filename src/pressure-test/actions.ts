@@ -3,7 +3,6 @@
 // Does not cover where to look first: joints, valve cores and caps, flares; the hoses of the test itself.
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
-import { degC } from "../quantity/units/temperature.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
 import type { Evidence, Found } from "./evidence.ts";
@@ -17,8 +16,8 @@ const notable = 2;
 
 /** What to do next, in order; nothing on a pass. */
 export function actionsFor(evidence: Evidence, found: Found): PressureTestStatement[] {
-  const { outcome, cause, ruling, further, leak, U } = found;
-  const { doubts, drop, first, last, limit, shares, unit } = evidence;
+  const { outcome, cause, ruling, further, inVain, leak } = found;
+  const { doubts, first, last, shares, unit, thermometer } = evidence;
   if (outcome === "pass") return [];
   const asked = doubts.map(({ action }) => action);
   if (cause === "leak") return [findLeak(leak), say("pressure-test.repair-and-retest"), ...asked];
@@ -30,14 +29,13 @@ export function actionsFor(evidence: Evidence, found: Found): PressureTestStatem
   }
   if (ruling === "across") actions.push(...betterEvidence(evidence));
   const [worst] = shares;
-  // Where the first reading has to be taken again, no hold goes on from it; and what no tight system passes, no wait helps.
-  const inVain = limit !== undefined && !limit.isRate && drop < limit.drop && U > limit.drop;
+  // Where the first reading has to be taken again, no hold goes on from it.
   const [start = 0] = first.temperatures;
   const away = Math.abs((last.temperatures[0] ?? start) - start) > notable;
   if (inVain && away && actions.length === 0) {
-    const temperature = new Quantity(start, degC);
+    const temperature = new Quantity(start, thermometer);
     actions.push(say("pressure-test.read-at-first-temperature", { temperature }));
-  } else if (!inVain && further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
+  } else if (further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
     actions.push(say("pressure-test.hold-longer", { further: asWait(further) }));
   } else if (worst && actions.length === 0) {
     const part = `pressure-test.part.${worst.part}` as const;

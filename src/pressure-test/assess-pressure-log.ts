@@ -19,6 +19,7 @@ import {
   sameKind,
   setupOf,
   stateOf,
+  unitsOfReading,
 } from "./setup.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -111,7 +112,7 @@ export function assessPressureLog(test: PressureTestLog): LogAssessment {
     whole: end.elapsed - start.elapsed,
     isGauge,
     hasBarometer: !isGauge || readings.every(({ atmosphere }) => atmosphere !== undefined),
-    unit: unit.difference,
+    ...unitsOfReading(first),
     highest: read.reduce((most, s) => Math.max(most, s.pressure - s.atmosphere), 0),
   };
   const whole = judgeHold(test, setup, read, ofLog);

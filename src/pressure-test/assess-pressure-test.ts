@@ -7,7 +7,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import type { psig } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
-import { budget, drop, expected, statesOf } from "./drop.ts";
+import { budget, combined, drop, expected, statesOf } from "./drop.ts";
 import { judge } from "./judge.ts";
 import { sum } from "./log-points.ts";
 import { doubtsOf } from "./plausible.ts";
@@ -22,6 +22,7 @@ import {
   sameKind,
   setupOf,
   stateOf,
+  unitsOfReading,
 } from "./setup.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -122,9 +123,15 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const expectedPressure = sealed - (isGauge ? last.atmosphere : 0);
   const volume = sum(setup.volumes);
   const highest = Math.max(first.pressure - first.atmosphere, last.pressure - last.atmosphere);
+  const units = unitsOfReading(end);
+  const open = { errors, gas, seconds, barometer, expansion };
   const verdict = judge({
     drop: drop(states),
-    shares: budget(states, { errors, gas, seconds, barometer, expansion }),
+    shares: budget(states, open),
+    uncertaintyAfter: (hold) =>
+      combined(
+        budget(states, { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) }),
+      ),
     gas,
     limit: limitOf(criterion, seconds, volume, first.pressure - first.atmosphere),
     first,
@@ -136,9 +143,9 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     volume,
     volumeError: errors.volume,
     densityPerPascal: slopeAt(states.p2, zones(states.T2, gas.volumes), beta),
-    doubts: doubtsOf(test, errors, { first, highest, seconds }),
+    doubts: doubtsOf(test, errors, { first, highest, seconds, gauge: units.gauge }),
     assumptions,
-    unit: end.pressure.unit.difference,
+    ...units,
   });
   return frozen({
     expectedPressure: new Quantity(expectedPressure, end.pressure.unit as typeof psig),

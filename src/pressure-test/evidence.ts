@@ -1,16 +1,17 @@
 // What has been found of a hold before it is judged?
 // Follows no standard. Does not cover the verdict: judge.ts.
 
-import type { Unit } from "../quantity/quantity.ts";
 import type { Limit } from "./criterion.ts";
 import type { Decision } from "./decide.ts";
-import type { Gas, State } from "./setup.ts";
+import type { Gas, ReadingUnits, State } from "./setup.ts";
 import type { PressureTestStatement } from "./statements.ts";
 import type { Share } from "./uncertainty-part.ts";
 
 /** What was decided, with U of the drop, the seconds that would decide or prove less, and the leak where it is known; SI. */
 export interface Found extends Decision {
   readonly U: number;
+  /** No tight system would pass a hold of this length. */
+  readonly inVain: boolean;
   readonly further: number;
   /** The hold that would prove about half of what this one does. */
   readonly longer: number;
@@ -35,7 +36,7 @@ export interface LeakFactors {
 }
 
 /** What the judge needs, in SI. */
-export interface Evidence extends LeakFactors {
+export interface Evidence extends LeakFactors, ReadingUnits {
   readonly drop: number;
   readonly shares: readonly Share[];
   readonly gas: Gas;
@@ -47,9 +48,10 @@ export interface Evidence extends LeakFactors {
   /** Absolute pressure of the first reading at the temperature of the last, Pa. */
   readonly expected: number;
   readonly confidence: number | undefined;
+  /** Standard uncertainty of the drop after a hold of so many seconds that went the same way, Pa. */
+  readonly uncertaintyAfter: (hold: number) => number;
   readonly doubts: readonly Doubt[];
   /** Reasons that decide nothing: where a log jumped before the hold. */
   readonly notes?: readonly PressureTestStatement[];
   readonly assumptions: readonly PressureTestStatement[];
-  readonly unit: Unit<"pressureDifference">;
 }

@@ -1,11 +1,10 @@
 // What do some rows of a log prove, taken as one hold? Fitted, and handed to the judge with limit and doubts.
 // Follows fit-log.ts and judge.ts. Does not cover which rows are one hold: assess-pressure-log.ts.
-import type { Unit } from "../quantity/quantity.ts";
 import { second } from "../quantity/units/time.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { coverage } from "./decide.ts";
-import { expected, statesOf } from "./drop.ts";
+import { combined, expected, statesOf } from "./drop.ts";
 import { fitLog } from "./fit-log.ts";
 import { judge } from "./judge.ts";
 import { courseDoubts, type Jump, jumpSaid, jumpsIn } from "./log-course.ts";
@@ -19,17 +18,17 @@ import {
   barometerDrift,
   gasOf,
   type PressureTestSetup,
+  type ReadingUnits,
   type Setup,
   type State,
 } from "./setup.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** What the whole log says to each of its holds. */
-export interface OfLog {
+export interface OfLog extends ReadingUnits {
   readonly isGauge: boolean;
   /** Every row has its barometer, or needs none. */
   readonly hasBarometer: boolean;
-  readonly unit: Unit<"pressureDifference">;
   /** From its first to its last row, s. */
   readonly whole: number;
   /** Highest gauge pressure, Pa. */
@@ -48,7 +47,7 @@ export function judgeHold(
   given: PressureTestSetup,
   setup: Setup,
   rows: readonly State[],
-  { isGauge, hasBarometer, unit, highest, whole }: OfLog,
+  { isGauge, hasBarometer, unit, gauge, thermometer, highest, whole }: OfLog,
   after?: Jump,
 ): JudgedHold {
   const { errors, beta, expansion } = setup;
@@ -63,11 +62,16 @@ export function judgeHold(
   const { points, variance } = pointsOf(states, volumes, beta);
   const open = { errors, gas, seconds, barometer, expansion };
   const sources = errorSources({ points, variance }, open);
-  const fit = fitLog(
-    points.map(({ t }) => t / seconds),
-    points.map(({ level }) => level),
-    sources,
-  );
+  const shape = points.map(({ t }) => t / seconds);
+  const levels = points.map(({ level }) => level);
+  const fit = fitLog(shape, levels, sources);
+  const uncertaintyAfter = (hold: number) => {
+    const later = points.map((point) => ({ ...point, t: (point.t * hold) / seconds }));
+    const openThen = { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) };
+    return combined(
+      fitLog(shape, levels, errorSources({ points: later, variance }, openThen)).shares,
+    );
+  };
   const step = errors.pressure.step * Math.sqrt(12);
   const jumps = jumpsIn(points, fit, step, first.elapsed);
   const said = after ? [jumpSaid(after, unit)] : [];
@@ -85,13 +89,14 @@ export function judgeHold(
     expected: expected(statesOf(first, last, volumes, beta)),
     gas,
     confidence: test.confidence,
+    uncertaintyAfter,
     seconds,
     volume,
     volumeError: errors.volume,
     densityPerPascal: slopeAt(fit.start - fit.drop, zones(last.temperatures, volumes), beta),
     doubts: [
       ...(isEnough ? [] : said),
-      ...doubtsOf(test, errors, { first, highest, seconds }),
+      ...doubtsOf(test, errors, { first, highest, seconds, gauge }),
       // The gauge may have been shut off.
       ...stillPressure(
         rows.map(({ pressure, atmosphere }) => pressure - (isGauge ? atmosphere : 0)),
@@ -110,6 +115,8 @@ export function judgeHold(
       ...(barometer > 0 ? [barometerAssumption(barometer)] : []),
     ],
     unit,
+    gauge,
+    thermometer,
   });
   return {
     verdict: {

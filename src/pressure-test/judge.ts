@@ -10,7 +10,14 @@ import { dangers } from "./cautions.ts";
 import { coverage, decide } from "./decide.ts";
 import { combined } from "./drop.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { estimate, growthOf, holdToDecide, holdToHalve, leakFigures } from "./figures.ts";
+import {
+  estimate,
+  growthOf,
+  holdToDecide,
+  holdToHalve,
+  holdToProve,
+  leakFigures,
+} from "./figures.ts";
 import { reasonsFor, smallestFinding } from "./reasons.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -34,11 +41,18 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   const { outcome, cause, ruling, probability } = decision;
   const isOpen = outcome === "inconclusive" && cause === undefined && ruling !== "within";
   const growth = growthOf(evidence, u);
-  const further = isOpen ? holdToDecide(drop, limit, seconds, k * uLimit, growth) : 0;
+  // Where no tight system would pass, only a smaller uncertainty helps.
+  const inVain = limit !== undefined && !limit.isRate && drop < limit.drop && k * u > limit.drop;
+  const further = !isOpen
+    ? 0
+    : inVain
+      ? holdToProve(evidence, k)
+      : holdToDecide(drop, limit, seconds, k * uLimit, growth);
   const leak = leakFigures(drop, u, k, evidence);
   const found: Found = {
     ...decision,
     U: k * u,
+    inVain,
     further,
     longer: holdToHalve(seconds, growth),
     leak: leak.leakRate?.value.si,

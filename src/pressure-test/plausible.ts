@@ -5,7 +5,6 @@
 import { listOf, objectOf, siOf } from "../quantity/check.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
-import { psig } from "../quantity/units/pressure.ts";
 import type { Doubt } from "./evidence.ts";
 import { asTime, shown } from "./figures.ts";
 import type { TestErrors } from "./instruments.ts";
@@ -22,6 +21,7 @@ export interface Course {
   readonly highest: number;
   /** Seconds, 0 when unknown. */
   readonly seconds: number;
+  readonly gauge: Unit<"gaugePressure">;
 }
 
 /** The shortest hold in print: mechanical code checklist. */
@@ -56,7 +56,7 @@ export function doubtsOf(test: PressureTestSetup, errors: TestErrors, course: Co
 function holdDoubt(
   required: TestRequirement,
   errors: TestErrors,
-  { first, seconds }: Course,
+  { first, seconds, gauge }: Course,
 ): { readonly reason?: PressureTestStatement | undefined; readonly needed: number } {
   const asked =
     required.hold === undefined
@@ -73,7 +73,10 @@ function holdDoubt(
     if (required.hold && !isAtLeast(seconds, asked))
       return say("pressure-test.hold-below-manual", { hold, required: required.hold });
     if (!isAtLeast(seconds, byStep))
-      return say("pressure-test.hold-below-step", { hold, step: shown(width, psig.difference) });
+      return say("pressure-test.hold-below-step", {
+        hold,
+        step: shown(width, gauge.difference),
+      });
     return undefined;
   };
   return { reason: reasonOf(), needed: Math.max(SHORTEST, asked, byStep) };
@@ -82,15 +85,15 @@ function holdDoubt(
 function fillDoubts(
   test: PressureTestSetup,
   required: TestRequirement,
-  { first, highest }: Course,
+  { first, highest, gauge }: Course,
 ): Doubt[] {
   const { testPressure, marked } = required;
   const fill = first.pressure - first.atmosphere;
   const doubts: Doubt[] = [];
   if (testPressure !== undefined) {
     const asked = siOf("required.testPressure", testPressure, "gaugePressure", { above: 0 });
-    if (!isAtLeast(fill, asked, testPressure.unit.scale)) {
-      const values = { pressure: gaugeOf(fill, testPressure.unit), required: testPressure };
+    if (!isAtLeast(highest, asked, testPressure.unit.scale)) {
+      const values = { pressure: gaugeOf(highest, testPressure.unit), required: testPressure };
       doubts.push({
         reason: say("pressure-test.fill-below-manual", values),
         action: say("pressure-test.fill-higher", { required: testPressure }),
@@ -104,10 +107,10 @@ function fillDoubts(
     test.refrigerant?.gas?.pressureAtRest?.si ?? 0,
   );
   if (!isAtLeast(first.pressure, service)) {
-    const reached = gaugeOf(service - first.atmosphere, psig);
+    const reached = gaugeOf(service - first.atmosphere, gauge);
     doubts.push({
       reason: say("pressure-test.fill-below-service", {
-        pressure: gaugeOf(fill, psig),
+        pressure: gaugeOf(fill, gauge),
         service: reached,
       }),
       action: say("pressure-test.fill-higher", { required: reached }),
@@ -120,7 +123,7 @@ function fillDoubts(
     },
   );
   const lowest = limits.reduce((a, b) => Math.min(a, b), Infinity);
-  if (!isAtMost(highest, lowest, psig.scale)) {
+  if (!isAtMost(highest, lowest, gauge.scale)) {
     const of = marked?.[limits.indexOf(lowest)]?.pressure as Quantity<"gaugePressure">;
     const values = { pressure: gaugeOf(highest, of.unit), marked: of };
     doubts.push({

@@ -1,7 +1,8 @@
 // What is common to all readings of a test? Instruments, volume, atmosphere, limit: checked, in SI.
 // Follows JCGM 100:2008, 4.3. Does not cover one reading: that is reading.ts.
+import { standardAtmosphere, toGauge } from "../quantity/atmosphere.ts";
 import { objectOf, requireKind, siOf } from "../quantity/check.ts";
-import type { Quantity } from "../quantity/quantity.ts";
+import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 import type { PressureTestCriterion } from "./criterion.ts";
 import { type GasElsewhere, type GasErrors, gasErrorsOf } from "./gas-errors.ts";
@@ -131,6 +132,23 @@ export interface State {
   readonly elapsed: number;
   readonly atmosphere: number;
 }
+
+/** In which a test was read, and is told. */
+export interface ReadingUnits {
+  readonly unit: Unit<"pressureDifference">;
+  readonly gauge: Unit<"gaugePressure">;
+  readonly thermometer: Unit<"temperature">;
+}
+
+/** The units of a reading. */
+export const unitsOfReading = ({ pressure, temperature }: TestReading): ReadingUnits => ({
+  unit: pressure.unit.difference,
+  gauge:
+    pressure.kind === "absolutePressure"
+      ? toGauge(pressure as Quantity<"absolutePressure">, standardAtmosphere).unit
+      : (pressure as Quantity<"gaugePressure">).unit,
+  thermometer: ([temperature].flat()[0] as Quantity<"temperature">).unit,
+});
 
 /** Checks a reading. */
 export function stateOf(path: string, reading: TestReading, setup: Setup): State {
