@@ -46,6 +46,8 @@ export interface PressureTestPart {
   readonly sinceFill?: Quantity<"duration"> | undefined;
   /** What part of the gas lies where no thermometer is. */
   readonly elsewhere?: Draft<GasElsewhere> | undefined;
+  /** Share of the volume at each thermometer, in the order of the temperatures of a reading, 100 % together; needed where readings have several. */
+  readonly zoneShares?: readonly Quantity<"ratio">[] | undefined;
   /** When the last reading was taken. */
   readonly at?: IsoTime | undefined;
 }

@@ -142,6 +142,10 @@ interface Shown {
   "commissioning.blend-fed-as-liquid": None;
   "commissioning.blend-fed-as-vapor": None;
   "commissioning.valves-opened": { readonly at: Verbatim };
+  "commissioning.drain-fall": {
+    readonly fall: Quantity<"length">;
+    readonly needed: Quantity<"length">;
+  };
   "commissioning.drain-falls-straight": None;
   "commissioning.water-drained": None;
   "commissioning.water-did-not-drain": None;
@@ -240,6 +244,7 @@ export interface CommissioningActions {
   "commissioning.weigh-better": None;
   "commissioning.recover-down-to": { readonly most: Mass };
   "commissioning.state-tolerance": None;
+  "commissioning.lower-drain": None;
   "commissioning.clear-drain": None;
   // hints of errors
   "commissioning.pass-what-is-on-file": None;

@@ -64,7 +64,6 @@ function gaugesOf(job: Job, { readings = [] }: PressureTestPart): readonly Gauge
   });
 }
 
-const lower = (a: Gauge, b: Gauge) => (b.si < a.si ? b : a);
 const higher = (a: Gauge, b: Gauge) => (b.si > a.si ? b : a);
 
 /** A hair of binary arithmetic breaks no limit. */
@@ -83,11 +82,11 @@ function underMarked(gauges: readonly Gauge[], limit: Gauge): OwnVerdict {
       );
 }
 
-/** The lowest reading against what is asked for, and each against the refrigerant's own pressure. */
+/** The pressure that was reached against what is asked for, and each reading against the refrigerant's own: what cold takes off afterwards, the drop accounts for. */
 function aboveRequired(job: Job, part: PressureTestPart, limit: Gauge, isOwn: boolean): OwnVerdict {
   siOf("limit", limit, "gaugePressure", { above: 0 });
   const gauges = gaugesOf(job, part);
-  const pressure = gauges.reduce(lower);
+  const pressure = gauges.reduce(higher);
   const found =
     pressure.si >= limit.si - hair(limit)
       ? ownVerdict("pass", say("commissioning.test-pressure-reached", { pressure, limit }))

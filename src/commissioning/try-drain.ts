@@ -6,9 +6,12 @@ import {
   assessIndoorUnitPitch,
   type CondensatePumpInput,
   type CondensateStatements,
+  minimumFall,
   type SlopeReading,
 } from "../condensate/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import { isAtLeast } from "../quantity/limit.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { type Draft, whole } from "../shapes/index.ts";
 import { doubt } from "./doubt.ts";
@@ -20,6 +23,8 @@ import { servesIndoorUnit } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 
+type Length = Quantity<"length">;
+
 /** Does the water get away? */
 export function tryDrain({ runs }: Job): Tried {
   const trials = runs
@@ -29,7 +34,7 @@ export function tryDrain({ runs }: Job): Tried {
 }
 
 function drainTrials(drain: Drain, path: string): Trial[] {
-  const { slope, vertical, requiredSlope, run, route, unitPitch, pump, waterRanOff } = drain;
+  const { slope, vertical, requiredSlope, run, fall, route, unitPitch, pump, waterRanOff } = drain;
   const trials: Trial[] = [];
   if (slope || (!pump && !vertical)) {
     trials.push({
@@ -43,6 +48,7 @@ function drainTrials(drain: Drain, path: string): Trial[] {
     const passes = () => ownVerdict("pass", say("commissioning.drain-falls-straight"));
     trials.push({ name: "drain-slope", path: `${path}.vertical`, needs: {}, run: passes } as Trial);
   }
+  if (fall && !pump) trials.push(...tooLittleFall(drain, fall, `${path}.fall`));
   trials.push(...oddSlope(slope, `${path}.slope`), ...oddSlope(unitPitch, `${path}.unitPitch`));
   if (pump) {
     const check = () => assessCondensatePump(whole<CondensatePumpInput>(pump));
@@ -71,6 +77,21 @@ function drainTrials(drain: Drain, path: string): Trial[] {
           ),
   });
   return trials;
+}
+
+/** A slope is measured at one place; heights say whether the whole of it falls. */
+function tooLittleFall({ run, requiredSlope }: Drain, fall: Length, path: string): Trial[] {
+  const judged = () => {
+    const { si } = minimumFall(present({ run: run ?? fall.minus(fall), slope: requiredSlope }));
+    const needed = new Quantity(si, fall.unit);
+    return ownVerdict(
+      isAtLeast(fall.si, si) && fall.si > 0 ? "pass" : "fail",
+      say("commissioning.drain-fall", { fall, needed }),
+      say("commissioning.lower-drain"),
+    );
+  };
+  const paths = { run: path.replace(/fall$/, "run") };
+  return [{ name: "drain-slope", path, needs: {}, paths, run: judged } as Trial];
 }
 
 /** Lengths of spirit levels; common practice, no source. */

@@ -12,6 +12,7 @@ import {
 import { siOf } from "../quantity/check.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
 import { copiedLogs } from "./copied-logs.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import { atmosphereNeed, atmosphereOf, type Job } from "./job.ts";
@@ -49,9 +50,14 @@ export function tryPressureTest(job: Job): Tried {
 
 /** The drop of a test. */
 function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Trial {
-  const { readings, criterion, wall, sinceFill, elsewhere } = part;
+  const { readings, criterion, wall, sinceFill, elsewhere, zoneShares } = part;
   const { testGauge, gasThermometer } = job.record.instruments ?? {};
   const [start, end] = readings ?? [];
+  const isZoned = readings?.some(({ temperature }) => Array.isArray(temperature));
+  const zonesNeed = {
+    [`${path}.zoneShares`]: zoneShares,
+    [`${runs[0]?.path}.tubing.otherVolume`]: runs[0]?.run.tubing?.otherVolume,
+  };
   return {
     name: "pressure-test",
     path,
@@ -62,6 +68,7 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
       [`${path}.criterion`]: criterion,
       "instruments.testGauge": testGauge,
       "instruments.gasThermometer": gasThermometer,
+      ...(isZoned && zonesNeed),
     },
     paths: {
       readings: `${path}.readings`,
@@ -74,8 +81,10 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
       "instruments.pressure": "instruments.testGauge",
       "instruments.temperature": "instruments.gasThermometer",
       ...volumePaths(runs),
+      zoneShares: `${path}.zoneShares`,
     },
     run: () => {
+      const volume = volumeOf(runs);
       const setup = {
         atmosphere: atmosphereOf(job),
         instruments: present({ pressure: testGauge, temperature: gasThermometer }),
@@ -85,13 +94,24 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
         elsewhere,
         refrigerant: inService(job.refrigerant?.designation),
         required: {}, // the trials of hold and pressures hold the test against manual and markings
-        volume: volumeOf(runs),
+        volume: isZoned ? zonesOf(zoneShares as readonly Share[], volume as Volume) : volume,
       };
       return readings?.length === 2
         ? assessPressureTest(present({ ...setup, start, end }))
         : assessPressureLog(present({ ...setup, readings: readings as LogReading[] }));
     },
   };
+}
+
+type Share = Quantity<"ratio">;
+type Volume = Quantity<"volume">;
+
+/** The volume at each thermometer. */
+function zonesOf(shares: readonly Share[], volume: Volume): readonly Volume[] {
+  const parts = shares.map((share, i) => siOf(`zoneShares[${i}]`, share, "ratio", { above: 0 }));
+  const sum = parts.reduce((total, part) => total + part, 0);
+  siOf("zoneShares", percent(100 * sum), "ratio", { min: 0.99, max: 1.01 }); // rounded shares
+  return parts.map((part) => volume.times(part / sum));
 }
 
 /** What a leak would lose in service, where the refrigerant's vapor is in the table. */

@@ -564,6 +564,7 @@ const PressureTestPartShape: Shape = {
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     "sinceFill?": "duration",
     "elsewhere?": PressureTestPartElsewhereShape,
+    "zoneShares?": { list: "ratio" },
     "at?": "time",
   },
 };

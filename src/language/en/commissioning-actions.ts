@@ -73,6 +73,7 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     "commissioning.weigh-better": "Weigh the charge with a more accurate scale.",
     "commissioning.recover-down-to": "Recover refrigerant until the total is at most {most}.",
     "commissioning.state-tolerance": "Record the manufacturer’s tolerance of the charge.",
+    "commissioning.lower-drain": "Lead the drain lower, or fit a pump.",
     "commissioning.clear-drain": "Clear the drain, then pour water again.",
     "commissioning.pass-what-is-on-file": "Supply what is on file under that name.",
   },

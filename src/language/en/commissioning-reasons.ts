@@ -76,6 +76,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.blend-fed-as-liquid": "The blend was charged as liquid.",
     "commissioning.blend-fed-as-vapor":
       "The blend was charged as vapor, so its composition may have shifted.",
+    "commissioning.drain-fall":
+      "The drain falls {fall} from the pan to its end; at least {needed} required.",
     "commissioning.drain-falls-straight": "The drain falls straight down.",
     "commissioning.usual-air-difference":
       "The manual’s range was not given. The usual one is taken: {low} to {high}.",

@@ -56,6 +56,7 @@ export const workFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
   "commissioning.field.pressureTests.criterion.maximumLeakRate": "maximum leak rate",
   "commissioning.field.pressureTests.wall": "material of the walls",
   "commissioning.field.pressureTests.sinceFill": "time since the fill",
+  "commissioning.field.pressureTests.zoneShares": "share of the volume at each thermometer",
   "commissioning.field.pressureTests.elsewhere": "gas without a thermometer",
   "commissioning.field.pressureTests.elsewhere.share": "share of the gas without a thermometer",
   "commissioning.field.pressureTests.elsewhere.change":

@@ -79,6 +79,7 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     "commissioning.recover-down-to":
       "Recupere refrigerante hasta que el total sea de {most} como máximo.",
     "commissioning.state-tolerance": "Registre la tolerancia de la carga que da el fabricante.",
+    "commissioning.lower-drain": "Lleve el drenaje más abajo o instale una bomba.",
     "commissioning.clear-drain": "Despeje el drenaje y vuelva a verter agua.",
     "commissioning.pass-what-is-on-file": "Pase lo que está guardado con ese nombre.",
   },

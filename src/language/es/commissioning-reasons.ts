@@ -81,6 +81,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.blend-fed-as-liquid": "La mezcla se cargó como líquido.",
     "commissioning.blend-fed-as-vapor":
       "La mezcla se cargó como vapor; su composición puede haber cambiado.",
+    "commissioning.drain-fall":
+      "El drenaje cae {fall} desde la bandeja hasta su extremo; se exige al menos {needed}.",
     "commissioning.drain-falls-straight": "El drenaje cae vertical.",
     "commissioning.usual-air-difference":
       "No se indicó el intervalo del manual. Se toma el habitual: de {low} a {high}.",

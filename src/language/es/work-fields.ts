@@ -57,6 +57,7 @@ export const workFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
   "commissioning.field.pressureTests.criterion.maximumLeakRate": "tasa de fuga máxima",
   "commissioning.field.pressureTests.wall": "material de las paredes",
   "commissioning.field.pressureTests.sinceFill": "tiempo desde el llenado",
+  "commissioning.field.pressureTests.zoneShares": "parte del volumen en cada termómetro",
   "commissioning.field.pressureTests.elsewhere": "gas sin termómetro",
   "commissioning.field.pressureTests.elsewhere.share": "parte del gas sin termómetro",
   "commissioning.field.pressureTests.elsewhere.change":

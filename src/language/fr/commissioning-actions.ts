@@ -80,6 +80,7 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
     "commissioning.recover-down-to":
       "Récupérez du frigorigène jusqu’à ce que le total soit d’au plus {most}.",
     "commissioning.state-tolerance": "Notez la tolérance de la charge que donne le fabricant.",
+    "commissioning.lower-drain": "Faites descendre l’évacuation plus bas ou posez une pompe.",
     "commissioning.clear-drain": "Dégagez l’évacuation, puis versez de nouveau de l’eau.",
     "commissioning.pass-what-is-on-file": "Passez ce qui est enregistré sous ce nom.",
   },

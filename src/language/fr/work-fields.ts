@@ -59,6 +59,7 @@ export const workFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
   "commissioning.field.pressureTests.criterion.maximumLeakRate": "débit de fuite maximal",
   "commissioning.field.pressureTests.wall": "matériau des parois",
   "commissioning.field.pressureTests.sinceFill": "temps depuis le remplissage",
+  "commissioning.field.pressureTests.zoneShares": "part du volume à chaque thermomètre",
   "commissioning.field.pressureTests.elsewhere": "gaz sans thermomètre",
   "commissioning.field.pressureTests.elsewhere.share": "part du gaz sans thermomètre",
   "commissioning.field.pressureTests.elsewhere.change":

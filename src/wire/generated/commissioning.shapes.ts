@@ -628,6 +628,7 @@ export const CommissioningNotRecordedFieldsItemShape: Later<Shape> = /* @__PURE_
     "commissioning.field.pressureTests.readings.elapsed",
     "commissioning.field.pressureTests.covers",
     "commissioning.field.pressureTests.requirement",
+    "commissioning.field.pressureTests.zoneShares",
     "commissioning.field.pressureTests.criterion.per",
     "commissioning.field.pressureTests.criterion.maximumDrop",
     "commissioning.field.pressureTests.criterion.maximumLeakRate",
@@ -859,6 +860,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
     hold: CommissioningHoldShape(),
     steps: { list: CommissioningStepShape() },
   },
+  "commissioning.drain-fall": { fall: "length", needed: "length" },
   "commissioning.drain-falls-straight": {},
   "commissioning.drain-steep": { slope: "ratio", usual: "ratio" },
   "commissioning.entered-twice": {
@@ -928,6 +930,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   },
   "commissioning.lines-swapped": { liquid: "length", vapor: "length" },
   "commissioning.log-copied": {},
+  "commissioning.lower-drain": {},
   "commissioning.lower-pressure": { limit: "gaugePressure" },
   "commissioning.manual-silent": { standing: CommissioningStandingShape() },
   "commissioning.mass-odd": {

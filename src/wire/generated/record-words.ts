@@ -398,6 +398,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     sinceFill:
       "Time from the end of the fill to the first reading; without it the gas counts as warm from the fill.",
     elsewhere: "What part of the gas lies where no thermometer is.",
+    zoneShares:
+      "Share of the volume at each thermometer, in the order of the temperatures of a reading, 100 % together; needed where readings have several.",
     at: "When the last reading was taken.",
   },
   EvacuationReadingsItem: {
