@@ -3,6 +3,7 @@
 import { writeFileSync } from "node:fs";
 import { cpus, loadavg } from "node:os";
 import { join } from "node:path";
+import { firstCall } from "./first-call.ts";
 import { installation } from "./installation.ts";
 import { liveMonitor } from "./live-monitor.ts";
 import { loading } from "./loading.ts";
@@ -27,6 +28,7 @@ const parts = {
   voltageLogs,
   installation,
   wire,
+  firstCall,
   loading,
 };
 
