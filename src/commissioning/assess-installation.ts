@@ -13,6 +13,7 @@ import { objectOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { actionsOf } from "./actions.ts";
 import { calibrationsOf } from "./calibration.ts";
+import { sealedCharge } from "./charge-doubts.ts";
 import { checkRecord } from "./check-record.ts";
 import { completed, type Files } from "./complete-record.ts";
 import { earlierTests } from "./coverage.ts";
@@ -37,7 +38,7 @@ import { tryLineRun } from "./try-line-run.ts";
 import { tryOperation } from "./try-operation.ts";
 import { tryCircuit, trySupply } from "./try-power.ts";
 import { tryPressureTest } from "./try-pressure-test.ts";
-import { tryRoomLimit } from "./try-room-limit.ts";
+import { standsOutdoors, tryRoomLimit } from "./try-room-limit.ts";
 import { waived } from "./waived.ts";
 
 /**
@@ -150,12 +151,14 @@ export function assessInstallation(
         [...(waiver ? [waiver] : []), ...runWaivers].map(saidOnTheirWord),
       ),
       ...jointsAssumed(job),
+      ...standsOutdoors(job),
       ...ofChecks(steps, ({ assumptions }) => assumptions),
       ...calibration.assumptions,
     ]),
     cautions: heed<Placed>([
       ...calibration.cautions,
       ...recordCautions(job.record),
+      ...sealedCharge(job),
       ...testedAgain(job),
       ...ofSteps(steps, [
         // Every refrigerant takes the place of air: whoever says that no room counts is told so.
@@ -175,7 +178,7 @@ export function assessInstallation(
   });
 }
 
-/** The steps in the order of the work, each tried by itself. */
+/** The steps in the order of the work. */
 const attempts: readonly ((job: Job) => Tried)[] = [
   tryLineRun,
   tryJoints,
@@ -190,7 +193,7 @@ const attempts: readonly ((job: Job) => Tried)[] = [
   tryOperation,
 ];
 
-/** Tests that were done again: the record shows what came of the earlier ones. */
+/** Tests that were done again. */
 function testedAgain({ record, runs }: Job): PlacedCaution[] {
   const { pressureTests, evacuations } = record;
   return [
@@ -199,7 +202,7 @@ function testedAgain({ record, runs }: Job): PlacedCaution[] {
   ];
 }
 
-/** What the checks say of one sort, each at its place. */
+/** What the checks say, each at its place. */
 function ofChecks<S extends Placed>(
   steps: readonly InstallationStep[],
   said: (assessment: Assessment<string>) => readonly S[],

@@ -29,7 +29,7 @@ export interface Run {
   readonly manual?: RunManual | undefined;
   /** The condensate drain of its indoor unit. */
   readonly drain?: Drain | undefined;
-  /** The smallest room into which refrigerant can leak at its indoor unit. */
+  /** The smallest room into which refrigerant can leak at its indoor unit; of a monobloc the room that it stands in. */
   readonly room?: Room | undefined;
 }
 

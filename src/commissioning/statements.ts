@@ -133,6 +133,7 @@ interface Shown {
   };
   "commissioning.manual-silent": { readonly standing: StandingWord };
   "commissioning.nothing-added": None;
+  "commissioning.stands-outdoors": None;
   "commissioning.weighed-within": Weighed;
   "commissioning.weighed-outside": Weighed;
   "commissioning.weighed-too-close": Weighed;

@@ -10,6 +10,7 @@ import { type Job, refrigerantOf } from "./job.ts";
 import type { Room } from "./record-run.ts";
 import { doubtsOfRoom } from "./room-doubts.ts";
 import { runsOf, servesIndoorUnit } from "./runs.ts";
+import { type CommissioningStatement, say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 
 /** May each room hold it? */
@@ -17,7 +18,8 @@ export function tryRoomLimit(job: Job): Tried {
   const burns = /^A[23]/.test(job.refrigerant?.safetyClass ?? "");
   const all = { ...job, runs: runsOf(job.record) }; // the whole charge counts in each room
   const total = totalOnce(all);
-  const rooms = job.runs.filter((one) => servesIndoorUnit(one) || one.run.room);
+  const isWhole = job.construction === "monobloc"; // only a room that it stands in
+  const rooms = job.runs.filter((one) => (servesIndoorUnit(one) && !isWhole) || one.run.room);
   const trials = rooms.flatMap(({ run, path }): Trial[] => {
     const { room = {} } = run;
     const place = `${path}.room`;
@@ -29,12 +31,18 @@ export function tryRoomLimit(job: Job): Tried {
   return tryAll("room-limit", trials);
 }
 
+/** That a monobloc stands in no room, because none is recorded. */
+export const standsOutdoors = ({ construction, runs }: Job): CommissioningStatement[] =>
+  construction === "monobloc" && !runs.some(({ run }) => run.room)
+    ? [say("commissioning.stands-outdoors")]
+    : [];
+
 function needsOf(job: Job): Record<string, unknown> {
   const { equipment, charge } = job.record;
   return {
     "equipment.refrigerant": equipment?.refrigerant,
     "equipment.factoryCharge": equipment?.factoryCharge,
-    ...(charge?.added ? {} : ruleNeeds(job)),
+    ...(charge?.added || job.construction !== "split" ? {} : ruleNeeds(job)),
   };
 }
 
@@ -112,7 +120,9 @@ function totalOf(job: Job): Quantity<"mass"> {
   const { factoryCharge } = job.record.equipment ?? {};
   const added = job.record.charge?.added?.si ?? -Infinity;
   const asked = hasRule(job) ? (planned(job) ?? -Infinity) : -Infinity;
-  return new Quantity((factoryCharge?.si ?? 0) + Math.max(added, asked), factoryCharge?.unit ?? kg);
+  // Nothing is added to a circuit that is not opened on site.
+  const most = job.construction === "split" ? Math.max(added, asked) : 0;
+  return new Quantity((factoryCharge?.si ?? 0) + most, factoryCharge?.unit ?? kg);
 }
 
 function planned(job: Job): number | undefined {

@@ -35,7 +35,9 @@ const fitting: Readonly<Record<OptionalStep, WaiverReason>> = {
 export function waived(job: Job, attempt: (job: Job) => Tried): Tried {
   const tried = attempt(job);
   const { construction } = job;
-  if (construction !== "split" && fallsAway[construction].includes(tried.name)) {
+  // A monobloc may stand in the room itself: a room that is recorded is held against its charge.
+  const inRoom = tried.name === "room-limit" && job.runs.some(({ run }) => run.room);
+  if (construction !== "split" && fallsAway[construction].includes(tried.name) && !inRoom) {
     return fallenAway(job, tried, construction);
   }
   const own = [...(job.record.waivers ?? []).entries()].filter(

@@ -22,7 +22,7 @@ type Mass = Quantity<"mass">;
 export function roomShare(job: Job): Share {
   const { construction, equipment, refrigerant } = job;
   const { factoryCharge } = equipment;
-  if (construction === "monobloc") {
+  if (construction === "monobloc" && !job.runs.some(({ run }) => run.room)) {
     const needs = { "equipment.factoryCharge": factoryCharge };
     return shareOf("room", needs, () => {
       const said = say("planning.outdoor-zone", { charge: factoryCharge as Mass });

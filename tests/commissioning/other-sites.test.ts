@@ -211,3 +211,56 @@ describe("what is possible and rare", () => {
     expect(findings({}).filter((code) => /unusual|cable/.test(code))).toEqual([]);
   });
 });
+
+// A whole unit through the wall stands in the room: annex GG takes its charge against that room. m1 = 4 · 0.038 = 0.152 kg;
+// above it the root gives for a floor unit 2.5 · 0.038^1.25 · 0.6 · √24 = 0.123 kg in 24 m².
+describe("a monobloc in a room", () => {
+  const {
+    runs: _,
+    pressureTests: __,
+    evacuations: ___,
+    charge: ____,
+    valves: _____,
+    ...rest
+  } = complete;
+  const { manual: ______, lowestMarkedPressure: _______, ...equipment } = rest.equipment ?? {};
+  const monobloc = (mass: number, room?: object): InstallationRecord => ({
+    ...rest,
+    runs: [{ ...(room && { room }) }],
+    equipment: {
+      ...equipment,
+      construction: "monobloc",
+      refrigerant: "R-290",
+      factoryCharge: kg(mass),
+      capacity: kW(2.3),
+    },
+  });
+  const floor = { floorArea: m2(24), place: "floor" };
+  it("is held against it", () => {
+    expect(stepOf(monobloc(0.14, floor), "room-limit").outcome).toBe("pass");
+    expect(stepOf(monobloc(1.4, floor), "room-limit").outcome).toBe("fail");
+    expect(stepOf(monobloc(0.14, floor), "room-limit").missing).toEqual([]);
+  });
+  it("is taken as standing outdoors where no room is recorded, and says so", () => {
+    const { assumptions, steps } = assessInstallation(monobloc(0.14));
+    expect(assumptions.map(({ code }) => code)).toContain("commissioning.stands-outdoors");
+    expect(steps.find(({ name }) => name === "room-limit")?.state).toBe("not-applicable");
+  });
+  it("has a charge that fits its capacity, or a finding: 140 g typed as 1.4 kg", () => {
+    const findings = (mass: number) =>
+      assessInstallation(monobloc(mass)).cautions.map(({ code }) => code);
+    expect(findings(1.4)).toContain("commissioning.factory-charge-odd");
+    expect(findings(0.14)).not.toContain("commissioning.factory-charge-odd");
+  });
+  it("asks pre-charged lines for no rule of the charge: 4 kg on 9000 Btu/h is a finding", () => {
+    const record = changed({
+      "equipment.construction": "quick-connect",
+      "equipment.factoryCharge": kg(4),
+      "equipment.capacity": kW(2.6),
+    });
+    expect(assessInstallation(record).cautions.map(({ code }) => code)).toContain(
+      "commissioning.factory-charge-odd",
+    );
+    expect(stepOf(record, "room-limit").missing).toEqual([]);
+  });
+});

@@ -176,6 +176,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.test-pressure-too-low": "Tested at only {pressure}; at least {limit} required.",
     "commissioning.test-below-refrigerant":
       "Tested at {pressure}: below the {own} that {refrigerant} has at rest at {temperature}.",
+    "commissioning.stands-outdoors":
+      "No room was recorded, so the whole unit is taken as standing outdoors. A room that it stands in has to be recorded: its charge is held against it.",
     "commissioning.nothing-added": "Nothing was added: the manual asks for nothing at this length.",
     "commissioning.weighed-within":
       "The added charge, {added}, is within {tolerance} of the required {asked}.",

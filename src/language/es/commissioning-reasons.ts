@@ -183,6 +183,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.test-pressure-too-low": "Se probó a solo {pressure}; exigido: al menos {limit}.",
     "commissioning.test-below-refrigerant":
       "Se probó a {pressure}: por debajo de los {own} que {refrigerant} tiene en reposo a {temperature}.",
+    "commissioning.stands-outdoors":
+      "No se registró ningún recinto, así que se supone que toda la unidad está al aire libre. Si está en un recinto, hay que registrarlo: su carga se compara con él.",
     "commissioning.nothing-added": "No se agregó nada: el manual no pide nada con esta longitud.",
     "commissioning.weighed-within":
       "La carga agregada, {added}, está a menos de {tolerance} de la exigida, {asked}.",

@@ -187,6 +187,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "Essayé à {pressure} seulement; exigé : au moins {limit}.",
     "commissioning.test-below-refrigerant":
       "Essayé à {pressure} : au-dessous des {own} de {refrigerant} au repos à {temperature}.",
+    "commissioning.stands-outdoors":
+      "Aucun local n’est enregistré : l’appareil entier est supposé être à l’extérieur. S’il se trouve dans un local, il faut l’enregistrer : sa charge y est confrontée.",
     "commissioning.nothing-added":
       "Rien n’a été ajouté : le manuel ne demande rien à cette longueur.",
     "commissioning.weighed-within":

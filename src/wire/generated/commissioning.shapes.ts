@@ -1008,6 +1008,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
     name: VerbatimShape(),
     at: VerbatimShape(),
   },
+  "commissioning.stands-outdoors": {},
   "commissioning.state-air-difference": {},
   "commissioning.state-times": { hold: CommissioningHoldShape() },
   "commissioning.state-tolerance": {},

@@ -360,7 +360,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     joints: "Every joint of the lines.",
     manual: "What the manual says of this run in place of what it says of all.",
     drain: "The condensate drain of its indoor unit.",
-    room: "The smallest room into which refrigerant can leak at its indoor unit.",
+    room: "The smallest room into which refrigerant can leak at its indoor unit; of a monobloc the room that it stands in.",
   },
   PressureTestPartReadingsItem: {
     pressure: "What the gauge or absolute sensor shows; the same kind in all readings of a test.",
