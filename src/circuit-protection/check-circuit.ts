@@ -19,6 +19,7 @@ import { type Route, routeOf } from "./route.ts";
 import type { CircuitRules, RuleFamily, WiringOf } from "./rules/circuit-rules.ts";
 import { tidy } from "./standard-ratings.ts";
 import { sizesOf } from "./table.ts";
+import { checkVerifications } from "./verification.ts";
 
 /** The nameplate in A, with what shares its circuit; `maximum` is infinite where none is stated. */
 export interface CheckedPlate {
@@ -178,6 +179,7 @@ const optionsOf = ({ groundFault }: CircuitRules): Checks<CircuitInput> => ({
   nameplateReadAgain: flagOf,
   lockedRotorCurrent: amperesOf,
   largestLoadCurrent: amperesOf,
+  verifications: checkVerifications,
   groundFaultText: among(...(groundFault ? textsOf(groundFault) : [])),
 });
 

@@ -12,7 +12,7 @@ import type { CircuitDrop } from "./circuit-drop.ts";
 import type { CircuitInput } from "./circuit-input.ts";
 import type { Connection } from "./connection.ts";
 import type { EquipmentGrounding } from "./equipment-grounding.ts";
-import { verdictOf } from "./findings.ts";
+import { unconfirmedOf, verdictOf } from "./findings.ts";
 import { judgeConductors } from "./judge-conductor.ts";
 import { judgeDevice } from "./judge-device.ts";
 import { judgeDisconnect } from "./judge-disconnect.ts";
@@ -31,6 +31,7 @@ import type { RuleFamily } from "./rules/circuit-rules.ts";
 import { sizeCircuit } from "./size-circuit.ts";
 import type { CircuitPart, CircuitProtectionStatement } from "./statements.ts";
 import type { UsableAmpacity } from "./usable-ampacity.ts";
+import { verified } from "./verification.ts";
 
 /**
  * The circuit of a unit, and the verdict on what is fitted.
@@ -53,6 +54,8 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
   readonly equipmentGrounding?: EquipmentGrounding<F> | undefined;
   /** Disconnect at the unit. */
   readonly disconnect: RequiredDisconnect;
+  /** Clauses that are left to be checked by their text: whoever did says so in `verifications`. */
+  readonly toVerify: readonly string[];
   /** Largest residual or trip current that protects the circuit, where the rules ask for a device, or may. */
   readonly residualCurrent?: Quantity<"current"> | undefined;
   /** Voltage drop, where the length is stated. */
@@ -77,7 +80,8 @@ export interface CircuitAssessment<F extends RuleFamily = RuleFamily>
  *
  * A point of the rules that rests on memory passes with a finding that says so; in Canada, the United Kingdom,
  * Australia, New Zealand and Japan a point that is not confirmed by two texts decides nothing and leaves the outcome
- * open, with its clause.
+ * open, with its clause (`cause` is "not-confirmed" where nothing else is open). Who has checked such a clause by the
+ * text of the standard says so in `verifications`: a finding then names the person in place of the question.
  *
  * @param input - Rules, the two figures of the plate (above 0), supply, wiring, and what is fitted.
  * @returns The circuit and the verdict: `fail` when something stated does not comply, `inconclusive` until
@@ -135,9 +139,10 @@ export function circuitFromNameplate<F extends RuleFamily>(
     ...circuitAssumptions(circuit),
     ...circuitAdvice(circuit),
   ];
+  const answered = verified(rules.name, findings, input.verifications ?? []);
   const residual = residualLimit(circuit, sizes) ?? groundFaultTrip(circuit, sizes);
   return frozen({
-    ...verdictOf(findings, rules.citations),
+    ...verdictOf(answered, rules.citations),
     rules: rules.name,
     device: { ...permitted, ...connection },
     ...(run.smallest && { conductor: run.smallest }),
@@ -145,6 +150,7 @@ export function circuitFromNameplate<F extends RuleFamily>(
     ...(whip?.fitted && { fittedWhip: whip.fitted }),
     ...(grounding && { equipmentGrounding: grounding }),
     disconnect,
+    toVerify: [...new Set(unconfirmedOf(answered).map(({ clause }) => clause))],
     ...(residual && { residualCurrent: ampere(residual) }),
     ...(drop && { voltageDrop: drop }),
   });

@@ -15,6 +15,7 @@ import type {
   VoltageRating,
   WiringOf,
 } from "./rules/circuit-rules.ts";
+import type { ClauseVerification } from "./verification.ts";
 
 /**
  * How the plate words the largest protection. "fuse only": a breaker alone is not enough; the others allow
@@ -196,6 +197,8 @@ export interface CircuitInput<F extends RuleFamily = RuleFamily> {
    * for where it decides.
    */
   readonly groundFaultText?: string | undefined;
+  /** What was checked by the text of clauses that the verdict asked for in `toVerify`. */
+  readonly verifications?: readonly ClauseVerification[] | undefined;
   /** Earthing of the supply, which decides on residual-current devices under metric rules. */
   readonly earthing?: "TN" | "TT" | undefined;
   /** The supply. */

@@ -23,7 +23,21 @@ export type Finding =
       readonly actions?: readonly Said[] | undefined;
     }
   | { readonly as: "assumption" | "finding"; readonly said: Said }
-  | { readonly as: "memory"; readonly clause: string };
+  | { readonly as: "memory"; readonly clause: string }
+  | Unconfirmed;
+
+/** A point that this library does not know well enough, which leaves the outcome open until somebody verified it. */
+export interface Unconfirmed {
+  readonly as: "unconfirmed";
+  readonly clause: string;
+  readonly part: CircuitPart;
+  readonly said: Said;
+  readonly actions: readonly Said[];
+  /** What stands all the same once it was verified. */
+  readonly besides: readonly Finding[];
+  /** Whether nothing waits for it: by what is held of it here it is met, and it need not have been stated. */
+  readonly isNoted?: boolean;
+}
 
 /** Asks for what is missing, or says why it cannot be decided. */
 export const open = (said: Said, ...actions: readonly Said[]): Finding => ({
@@ -53,7 +67,11 @@ export function judged(
 ): Finding[] {
   const weak = points.filter((point) => rules.points[point]?.standing !== "confirmed");
   const undecided = weak.filter((point) => !decides(rules, point));
-  if (undecided.length > 0) return undecided.map((point) => notConfirmed(rules, point));
+  if (undecided.length > 0) {
+    // What rests on nothing else is noted; where a confirmed figure counts too, nobody's word covers it.
+    const short = undecided.length < points.length ? open(broken, ...actions) : noted(broken);
+    return undecided.map((point) => notConfirmed(rules, point, part, ok ? [] : [short]));
+  }
   const memory = weak.filter((point) => rules.points[point]?.standing === "memory");
   return [
     ok ? { as: "pass", part, said: met } : { as: "fail", part, said: broken, actions },
@@ -72,16 +90,32 @@ export const clauseOf = ({ points }: CircuitRules, point: RulePoint): string =>
   points[point]?.clause ?? "";
 
 /** A point that decides nothing, with its clause. */
-export function notConfirmed(set: CircuitRules, point: RulePoint): Finding {
+export function notConfirmed(
+  set: CircuitRules,
+  point: RulePoint,
+  part: CircuitPart,
+  besides: readonly Finding[] = [],
+): Unconfirmed {
   const [clause, rules] = [verbatim(clauseOf(set, point)), verbatim(set.name)];
-  return open(
-    say("circuit-protection.not-confirmed", {
-      point: `circuit-protection.point.${point}`,
-      clause,
-      rules,
-    }),
-    say("circuit-protection.ask-authority", { clause, rules }),
-  );
+  const said = say("circuit-protection.not-confirmed", {
+    point: `circuit-protection.point.${point}`,
+    clause,
+    rules,
+  });
+  return toVerify(set, clauseOf(set, point), part, said, besides);
+}
+
+/** What has to be checked by the text of a clause. */
+export function toVerify(
+  { name }: CircuitRules,
+  clause: string,
+  part: CircuitPart,
+  said: Said,
+  besides: readonly Finding[] = [],
+): Unconfirmed {
+  const where = { clause: verbatim(clause), rules: verbatim(name) };
+  const actions = [say("circuit-protection.ask-authority", where)];
+  return { as: "unconfirmed", clause, part, said, actions, besides };
 }
 
 /** The verdict: what failed first, then what is open, then what is met; each thing said once. */
@@ -91,12 +125,18 @@ export function verdictOf(
 ): Assessment<CircuitPart, CircuitProtectionStatement> {
   const of = (outcome: Outcome) =>
     findings.flatMap((one) => (one.as === outcome ? [one as Judgment] : []));
-  const [failed, asked, met] = [of("fail"), of("inconclusive"), of("pass")];
+  const [failed, met] = [of("fail"), of("pass")];
+  const unconfirmed = unconfirmedOf(findings);
+  const asked = [...of("inconclusive"), ...unconfirmed];
   const said = (as: "assumption" | "finding") =>
     once(findings.flatMap((one) => (one.as === as ? [(one as { said: Said }).said] : [])));
+  const idle = findings.flatMap((one) =>
+    one.as === "unconfirmed" && one.isNoted ? [one.said] : [],
+  );
   const remembered = findings.flatMap((one) => (one.as === "memory" ? [one.clause] : []));
   const clauses = [...new Set(remembered)].map(verbatim);
-  const cause = failed[0]?.part;
+  const isLeftToVerify = asked.length > 0 && asked.length === unconfirmed.length;
+  const cause = failed[0]?.part ?? (isLeftToVerify ? ("not-confirmed" as const) : undefined);
   return finish({
     outcome: failed.length ? "fail" : asked.length ? "inconclusive" : "pass",
     ...(cause && { cause }),
@@ -105,6 +145,7 @@ export function verdictOf(
     cautions: [
       ...[
         ...said("finding"),
+        ...idle,
         ...(clauses[0] ? [say("circuit-protection.from-memory", { clauses })] : []),
       ].map((one) => caution("finding", one)),
       danger("safety.line-voltage"),
@@ -113,6 +154,10 @@ export function verdictOf(
     sources,
   });
 }
+
+/** The points that wait to be verified. */
+export const unconfirmedOf = (findings: readonly Finding[]): readonly Unconfirmed[] =>
+  findings.flatMap((one) => (one.as === "unconfirmed" && !one.isNoted ? [one] : []));
 
 type Judgment = Extract<Finding, { readonly as: Outcome }>;
 

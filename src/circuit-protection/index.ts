@@ -64,6 +64,7 @@ export type {
 } from "./statements.ts";
 export * from "./trip-band.ts";
 export { type AmpacityInput, type UsableAmpacity, usableAmpacity } from "./usable-ampacity.ts";
+export type { ClauseVerification } from "./verification.ts";
 export {
   longestRun,
   type VoltageDrop,

@@ -3,9 +3,9 @@
 // Does not cover what they are made of beyond the stated material, and their condition.
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
-import { clauseOf, type Finding, judged, open } from "./findings.ts";
+import { clauseOf, type Finding, judged, open, toVerify } from "./findings.ts";
 import { carries, isProtected, type PlainDemand } from "./minimum-conductor.ts";
-import type { RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitRules, RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
 import type { CircuitSizes, SizedSection } from "./size-circuit.ts";
 import { type CircuitProtectionStatement, type Section, say, verbatim } from "./statements.ts";
 import { cellIn } from "./table.ts";
@@ -33,7 +33,7 @@ function judgeSection<F extends RuleFamily>(
   section: Section,
   size: SizeOf<F>,
 ): Finding[] {
-  if (fitted === undefined) return [notJudged(clauseOf(rules, "ampacity"), size)];
+  if (fitted === undefined) return [notJudged(rules, size)];
   const values = {
     section: `circuit-protection.section.${section}` as const,
     size: verbatim(size),
@@ -81,12 +81,14 @@ const remedyOf = <F extends RuleFamily>(
     : say("circuit-protection.fit-larger-conductor");
 
 /** A size for which the rule set has no confirmed table. */
-function notJudged(clause: string, size: string): Finding {
-  const where = verbatim(clause);
-  return open(
-    say("circuit-protection.conductor-not-judged", { size: verbatim(size), clause: where }),
-    say("circuit-protection.size-conductor-elsewhere", { clause: where }),
-  );
+function notJudged(rules: CircuitRules, size: string): Finding {
+  const clause = clauseOf(rules, "ampacity");
+  const values = { size: verbatim(size), clause: verbatim(clause) };
+  const said = say("circuit-protection.conductor-not-judged", values);
+  const actions = [
+    say("circuit-protection.size-conductor-elsewhere", { clause: verbatim(clause) }),
+  ];
+  return { ...toVerify(rules, clause, "conductor", said), actions };
 }
 
 /** Rating up to which a gG fuse's conventional fusing current is 2.1 In; IEC 60269-2, from memory. */

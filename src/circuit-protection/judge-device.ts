@@ -6,7 +6,7 @@ import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import type { FittedDevice } from "./circuit-input.ts";
 import type { DeviceKind } from "./circuit-kinds.ts";
-import { assumed, decides, type Finding, judged, notConfirmed, noted, open } from "./findings.ts";
+import { assumed, decides, type Finding, judged, noted, open } from "./findings.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { type CircuitPart, say, verbatim } from "./statements.ts";
 
@@ -146,7 +146,7 @@ function judgeMarking(
   const [, ground, lines] = rows.find(([name]) => name === voltageRating) ?? [];
   const marking = verbatim(voltageRating);
   const ok = (ground ?? 0) >= connection.voltsToGround && (lines ?? 0) >= connection.voltsBetween;
-  if (!decides(rules, "voltage-marking")) return ok ? [] : [notConfirmed(rules, "voltage-marking")];
+  if (ok && !decides(rules, "voltage-marking")) return [];
   return judged(rules, ["voltage-marking"], "device-voltage", ok, {
     met: say("circuit-protection.voltage-marking-met", { marking }),
     broken: say("circuit-protection.voltage-marking-too-low", { marking, needed, system }),

@@ -5,7 +5,16 @@ import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import type { FittedDisconnect } from "./circuit-input.ts";
-import { assumed, clauseOf, type Finding, judged, noted, open } from "./findings.ts";
+import {
+  assumed,
+  clauseOf,
+  decides,
+  type Finding,
+  judged,
+  notConfirmed,
+  noted,
+  open,
+} from "./findings.ts";
 import { judgeSmall } from "./judge-device.ts";
 import type { DisconnectDemand } from "./rules/circuit-rules.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
@@ -156,6 +165,10 @@ function judgeSpace(
   );
   if (!rules.workingSpace?.required) {
     return enough ? [] : [noted(say("circuit-protection.working-space-recommended", needed))];
+  }
+  // Whoever says more is not worse off: what is met by the figure that is held here leaves nothing open.
+  if (enough && !decides(rules, "working-space")) {
+    return [{ ...notConfirmed(rules, "working-space", "working-space"), isNoted: true }];
   }
   const { readUpTo = Infinity } = rules.workingSpace;
   const clause = clauseOf(rules, "working-space");

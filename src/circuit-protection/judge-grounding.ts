@@ -3,7 +3,7 @@
 // Does not cover the connection at its ends, and raceways as grounding path beyond 440.9.
 import { energyOf, factorOf } from "./adiabatic.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
-import { clauseOf, type Finding, judged, open } from "./findings.ts";
+import { clauseOf, type Finding, judged, open, toVerify } from "./findings.ts";
 import type { RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { say, verbatim } from "./statements.ts";
@@ -27,13 +27,10 @@ export function judgeGrounding<F extends RuleFamily>(
   const enlarged = grounding.areaFactor > 1 && rules.grounding?.by === "device";
   // Where two readings of the enlargement differ, only a size that fails even the smaller one fails.
   if (grounding.ambiguous && !enough && areaOf(rules, fitted) >= least) {
-    const clause = verbatim(clauseOf(rules, "enlarged-grounding"));
-    return [
-      open(
-        say("circuit-protection.grounding-two-readings", { size, clause }),
-        say("circuit-protection.ask-authority", { clause, rules: verbatim(rules.name) }),
-      ),
-    ];
+    const clause = clauseOf(rules, "enlarged-grounding");
+    const values = { size, clause: verbatim(clause) };
+    const said = say("circuit-protection.grounding-two-readings", values);
+    return [toVerify(rules, clause, "equipment-grounding", said)];
   }
   const values = { fitted: verbatim(fitted), size };
   const points = enlarged

@@ -71,6 +71,11 @@ interface Ruled {
 interface Clause {
   readonly clause: Verbatim;
 }
+interface Verified extends Clause {
+  readonly rules: Verbatim;
+  readonly by: Verbatim;
+  readonly date: Verbatim;
+}
 interface Plate {
   readonly maximum: Current;
   readonly ampacity: Current;
@@ -189,6 +194,8 @@ export interface CircuitProtectionReasons {
   "circuit-protection.raceway-fittings-met": Clause;
   // standing of the rules
   "circuit-protection.not-confirmed": Ruled;
+  "circuit-protection.found-not-to-comply": Verified;
+  "circuit-protection.clause-not-asked-for": Clause;
   // figures of a nameplate from its parts
   "circuit-protection.ampacity-fits": { readonly marked: Current; readonly ampacity: Current };
   "circuit-protection.ampacity-too-low": { readonly marked: Current; readonly ampacity: Current };
@@ -240,6 +247,7 @@ export interface CircuitProtectionFindings {
   "circuit-protection.start-may-trip": { readonly locked: Current; readonly from: Current };
   "circuit-protection.working-space-recommended": Space;
   "circuit-protection.voltage-drop-recommended": Drop;
+  "circuit-protection.verified": Verified;
   "circuit-protection.from-memory": { readonly clauses: readonly Verbatim[] };
   "circuit-protection.rules-older": { readonly reviewed: Verbatim; readonly date: Verbatim };
   "circuit-protection.ground-fault-required": Clause;
@@ -268,7 +276,6 @@ export interface CircuitProtectionActions {
   "circuit-protection.state-conductor": None;
   "circuit-protection.state-equipment": None;
   "circuit-protection.state-largest-load": None;
-  "circuit-protection.size-conductor-elsewhere": Clause;
   "circuit-protection.fit-conductor": { readonly size: Verbatim };
   "circuit-protection.fit-larger-conductor": None;
   "circuit-protection.fit-aluminum-terminals": None;
@@ -292,7 +299,10 @@ export interface CircuitProtectionActions {
   "circuit-protection.fit-ground-fault": { readonly limit: Current };
   "circuit-protection.state-date": None;
   "circuit-protection.state-ground-fault": Clause & { readonly limit: Current };
+  "circuit-protection.size-conductor-elsewhere": Clause;
   "circuit-protection.ask-authority": Clause & { readonly rules: Verbatim };
+  "circuit-protection.comply-and-verify": Clause & { readonly rules: Verbatim };
+  "circuit-protection.withdraw-verification": Clause;
   // hints of errors
   "circuit-protection.add-compressor": None;
   "circuit-protection.check-service": None;
@@ -317,7 +327,8 @@ export type CircuitProtectionWord =
   | `circuit-protection.cause.${CircuitPart | NameplateCause}`;
 
 /**
- * What a circuit can fail on, and what is checked.
+ * What a circuit can fail on, and what is checked; `not-confirmed` where nothing is open but clauses that this library
+ * does not know.
  */
 export type CircuitPart =
   | "device-rating"
@@ -333,7 +344,8 @@ export type CircuitPart =
   | "working-space"
   | "service-receptacle"
   | "voltage-drop"
-  | "residual-current";
+  | "residual-current"
+  | "not-confirmed";
 
 /** What a nameplate can fail on. */
 export type NameplateCause = "ampacity-too-low" | "protection-too-high";

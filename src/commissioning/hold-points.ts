@@ -2,6 +2,7 @@
 // Follows the order of the work in manuals; common practice, no source.
 // Does not cover who may release a hold: licensed practice and local code say that.
 
+import type { CircuitPart } from "../circuit-protection/index.ts";
 import { oneOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { IsoTime } from "../shapes/index.ts";
@@ -62,6 +63,13 @@ function needsOf(name: StepName, steps: readonly Tried[]): readonly Tried[] {
       (step.outcome === "fail" && unfailed[name]?.includes(step.name)),
   );
 }
+
+/** Whether nothing of a step is open but clauses that this library does not know: a limit of it, not of the work. */
+const isLeftToVerify = ({ state, checks }: Tried): boolean =>
+  state === "done" &&
+  checks.every(({ assessment }) => assessment.outcome === "pass" || assessment.cause === unknown);
+
+const unknown: CircuitPart = "not-confirmed";
 
 /** Whether a step holds nothing up: it passed, or it does not apply. */
 function clears({ outcome, state }: Tried): boolean {
@@ -184,7 +192,10 @@ export function holdsOf({ record, runs: all }: Job, steps: readonly Tried[]): re
 }
 
 function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Dates): Held {
-  const waitsFor = uncleared(needs);
+  // What was done all the same breaches nothing by a clause that nobody has checked yet.
+  const toVerify =
+    done.length > 0 ? needs.filter((step) => !clears(step) && isLeftToVerify(step)) : [];
+  const waitsFor = uncleared(needs.filter((step) => !toVerify.includes(step)));
   const away = needs.filter(({ state }) => state === "not-applicable").map((step) => step.name);
   const hold = holdWord(name);
   const point = (
@@ -212,12 +223,14 @@ function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Da
     return { hold: open, proven: false, undated: false };
   }
   const dated = done.every((at) => at && proofs.every((one) => one && surelyBefore(one, at)));
-  const reason = away.length
-    ? say("commissioning.released-by-declaration", { hold, steps: away.map(stepWord) })
-    : say("commissioning.released", { hold });
+  const reason = toVerify.length
+    ? say("commissioning.left-to-verify", { steps: toVerify.map(({ name }) => stepWord(name)) })
+    : away.length
+      ? say("commissioning.released-by-declaration", { hold, steps: away.map(stepWord) })
+      : say("commissioning.released", { hold });
   if (dated) return { hold: point("released", reason), proven: false, undated: false };
   // What was done without times that show that its proof came first is not shown to be right.
-  const unknown = say("commissioning.order-not-shown", { hold });
-  const undated = point("released", unknown, say("commissioning.state-times", { hold }));
+  const notShown = say("commissioning.order-not-shown", { hold });
+  const undated = point("released", notShown, say("commissioning.state-times", { hold }));
   return { hold: undated, proven: false, undated: true };
 }

@@ -4,6 +4,7 @@
 import type {
   AwgWiring,
   CircuitInput,
+  ClauseVerification,
   InstalledCircuit,
   MetricWiring,
   ProtectionMarking,
@@ -62,6 +63,8 @@ export interface Circuit {
   readonly occupancy?: NonNullable<CircuitInput["occupancy"]> | undefined;
   /** Which text of the clause on ground-fault protection is adopted: "as printed", an amendment's name, or "not adopted". */
   readonly groundFaultText?: string | undefined;
+  /** Who checked it by the text of clauses that the verdict asked for, and what they found. */
+  readonly verifications?: readonly Draft<ClauseVerification>[] | undefined;
   /** When it was inspected. */
   readonly at?: IsoTime | undefined;
 }

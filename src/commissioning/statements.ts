@@ -98,6 +98,7 @@ interface Shown {
   "commissioning.held": Hold & Steps;
   "commissioning.released": Hold;
   "commissioning.released-by-declaration": Hold & Steps;
+  "commissioning.left-to-verify": Steps;
   "commissioning.older-than-work": { readonly read: Verbatim; readonly at: Verbatim };
   "commissioning.begun-before-work": { readonly read: Verbatim; readonly at: Verbatim };
   "commissioning.lines-swapped": {

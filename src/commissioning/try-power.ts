@@ -1,7 +1,11 @@
 // Circuits and supply: is what feeds the units right?
 // Follows circuit-protection and supply-voltage, which decide.
 // Does not cover what those leave out: fault levels, surges, permits.
-import { type CircuitRules, circuitFromNameplate } from "../circuit-protection/index.ts";
+import {
+  type CircuitRules,
+  type ClauseVerification,
+  circuitFromNameplate,
+} from "../circuit-protection/index.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { assessSupplyVoltage } from "../supply-voltage/index.ts";
 import { doubt } from "./doubt.ts";
@@ -129,6 +133,7 @@ function circuitTrials(
             sharedWith: sharedWith?.[0] && sharedWith,
             earthing,
             groundFaultText,
+            verifications: circuit.verifications as readonly ClauseVerification[] | undefined,
             equipment: circuit.feeds,
             nameplateReadAgain: circuit.nameplateReadAgain,
             date: circuit.at?.slice(0, 10),

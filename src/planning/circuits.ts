@@ -74,6 +74,7 @@ function shareOfOne(job: Job, circuit: Circuit, place: number, isOutdoor: boolea
           sharedWith: circuit.sharedWith?.[0] && circuit.sharedWith,
           earthing: circuit.earthing,
           groundFaultText: circuit.groundFaultText,
+          verifications: circuit.verifications,
           nameplateReadAgain: circuit.nameplateReadAgain,
           equipment: circuit.feeds,
           date: circuit.at?.slice(0, 10),
@@ -179,11 +180,14 @@ function sized(
   return {
     bring: said.map((one) => item("circuit", one, sources, path)),
     check: dropChecks(found, called, path),
-    ask: found.reasons.flatMap(({ code }) => {
-      const field = decidedBy[code];
-      const known = field === undefined || circuit[field] !== undefined;
-      return known ? [] : [question(`${path}.${field}`, "circuit")];
-    }),
+    ask: [
+      ...found.reasons.flatMap(({ code }) => {
+        const field = decidedBy[code];
+        const known = field === undefined || circuit[field] !== undefined;
+        return known ? [] : [question(`${path}.${field}`, "circuit")];
+      }),
+      ...(found.toVerify.length ? [question(`${path}.verifications`, "circuit")] : []),
+    ],
     cautions: found.cautions,
   };
 }

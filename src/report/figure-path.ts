@@ -13,6 +13,7 @@ export type LeftOut =
   | "cautions"
   | "sources"
   | "actions"
+  | "toVerify"
   | "citation"
   | "fit"
   | "corrected";

@@ -21,6 +21,7 @@ const leftOut: ReadonlySet<string> = new Set([
   "cautions",
   "sources",
   "actions",
+  "toVerify",
   "citation",
   "fit",
   "corrected",

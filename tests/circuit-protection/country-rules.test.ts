@@ -72,7 +72,7 @@ describe("Canada", () => {
       });
     expect(cable(29).outcome).toBe("pass"); // 30 A of the 60 °C column is enough either way
     expect(cable(34).outcome).toBe("inconclusive"); // 35 A at 75 °C terminals, without a cap
-    expect(cable(34).cause).toBeUndefined();
+    expect(cable(34).cause).toBe("not-confirmed");
   });
 
   it("asks for the largest load where its 115 % decides on the disconnect: 28-714(2)", () => {
@@ -91,7 +91,7 @@ describe("Canada", () => {
     expect(low.outcome).toBe("inconclusive");
     expect(codes(low.reasons)[0]).toBe("not-confirmed");
     expect(sentences(low.actions ?? [])).toEqual([
-      "Have it checked by the text of CEC 2024, 14-012.",
+      "Have it checked by the text of CEC 2024, 14-012, and record who checked it.",
     ]);
   });
 
@@ -102,7 +102,7 @@ describe("Canada", () => {
     });
     expect(tight.outcome).toBe("inconclusive");
     expect(sentences(tight.actions ?? [])).toEqual([
-      "Have it checked by the text of CEC 2024, 2-308.",
+      "Have it checked by the text of CEC 2024, 2-308, and record who checked it.",
     ]);
   });
 });

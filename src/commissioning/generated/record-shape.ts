@@ -881,6 +881,11 @@ const CircuitInstalledShape: Shape = {
   },
 };
 
+const CircuitVerificationsItemShape: Shape = {
+  type: "CircuitVerificationsItem",
+  fields: { "clause?": "text", "complies?": "flag", "by?": "text", "at?": "text" },
+};
+
 const CircuitShape: Shape = {
   type: "Circuit",
   fields: {
@@ -908,6 +913,7 @@ const CircuitShape: Shape = {
     "powerFactor?": "number",
     "occupancy?": { words: ["dwelling", "other"] },
     "groundFaultText?": "text",
+    "verifications?": { list: CircuitVerificationsItemShape },
     "at?": "time",
   },
 };

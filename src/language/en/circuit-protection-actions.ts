@@ -23,7 +23,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Enter what the circuit feeds: a compressor, or something else such as a heater.",
     "circuit-protection.state-largest-load": "Enter the rated-load current of the largest load.",
     "circuit-protection.size-conductor-elsewhere":
-      "Have the conductor sized by {clause} and the local rules.",
+      "Have the conductor sized by {clause} and the local rules, and record who did.",
     "circuit-protection.fit-conductor": "Install {size} or larger.",
     "circuit-protection.fit-larger-conductor": "Install a larger conductor.",
     "circuit-protection.fit-aluminum-terminals": "Use terminals or connectors marked for aluminum.",
@@ -58,7 +58,12 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-date": "Enter the date of the work.",
     "circuit-protection.state-ground-fault":
       "Enter whether ground-fault protection of {limit} or less is installed, or the adopted text of {clause}.",
-    "circuit-protection.ask-authority": "Have it checked by the text of {rules}, {clause}.",
+    "circuit-protection.comply-and-verify":
+      "Change the circuit until it complies with {clause}, {rules}, and have it checked again.",
+    "circuit-protection.withdraw-verification":
+      "Remove the verification of {clause}, or name a clause that was asked for.",
+    "circuit-protection.ask-authority":
+      "Have it checked by the text of {rules}, {clause}, and record who checked it.",
     "circuit-protection.add-compressor": "Add the compressor to the loads.",
     "circuit-protection.check-service": "Check voltage, phases and system against the service.",
     "circuit-protection.maximum-below-ampacity":

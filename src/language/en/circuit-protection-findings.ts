@@ -42,6 +42,8 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "Working space recommended: {depth} deep, {width} wide, {height} high.",
     "circuit-protection.voltage-drop-recommended":
       "Voltage drop {drop}, above the recommended {limit}.",
+    "circuit-protection.verified":
+      "Checked by {by} against {clause}, {rules}, on {date}: not checked here.",
     "circuit-protection.from-memory": "Passed by rules quoted from memory. Check them: {clauses}.",
     "circuit-protection.rules-older":
       "The rule set was last checked on {reviewed}, before the work of {date}. Look for newer rules.",

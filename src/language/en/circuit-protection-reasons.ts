@@ -127,6 +127,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} requires ground-fault protection here. Whether it is installed was not given.",
     "circuit-protection.ground-fault-by-date":
       "{clause} requires ground-fault protection here for work from {from} on. The date of the work was not given.",
+    "circuit-protection.found-not-to-comply":
+      "{by} found on {date} that the circuit does not comply with {clause}, {rules}.",
+    "circuit-protection.clause-not-asked-for":
+      "Verified, but not asked for: {clause}. It is judged here, or this circuit does not need it.",
     "circuit-protection.not-confirmed":
       "Not confirmed for {rules}: {point} ({clause}). It does not count.",
     "circuit-protection.ampacity-fits":

@@ -78,6 +78,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.cause.working-space": "working space too small",
   "circuit-protection.cause.service-receptacle": "service receptacle",
   "circuit-protection.cause.voltage-drop": "voltage drop too high",
+  "circuit-protection.cause.not-confirmed": "clauses not confirmed",
   "circuit-protection.cause.residual-current": "residual-current device",
   "circuit-protection.cause.ampacity-too-low": "marked ampacity too low",
   "circuit-protection.cause.protection-too-high": "marked protection too high",

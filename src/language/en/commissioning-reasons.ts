@@ -141,6 +141,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       "add-charge": "Refrigerant may be added: every check before it passed.",
       other: "The unit may be energized: every check before it passed.",
     },
+    "commissioning.left-to-verify":
+      "Energized. Left to be checked by the text of the standard: {steps}.",
     "commissioning.released-by-declaration": {
       by: "hold",
       "open-valves": "The valves may be opened. Not applicable, so not checked: {steps}.",

@@ -141,5 +141,10 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "commissioning.field.power.circuits.sharedWith.maximumOvercurrentProtection":
     "maximum protection of the other load",
   "commissioning.field.power.circuits.sharedWith.continuous": "continuous other load",
+  "commissioning.field.power.circuits.verifications": "clauses checked by their text",
+  "commissioning.field.power.circuits.verifications.clause": "clause that was checked",
+  "commissioning.field.power.circuits.verifications.complies": "compliance with the clause",
+  "commissioning.field.power.circuits.verifications.by": "name of who checked the clause",
+  "commissioning.field.power.circuits.verifications.at": "date of the check of the clause",
   "commissioning.field.power.circuits.earthing": "earthing of the supply",
 });

@@ -29,7 +29,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-largest-load":
       "Escriba la corriente de carga nominal de la carga mayor.",
     "circuit-protection.size-conductor-elsewhere":
-      "Haga calcular el conductor según {clause} y las reglas locales.",
+      "Haga calcular el conductor según {clause} y las reglas locales, y registre quién lo hizo.",
     "circuit-protection.fit-conductor": "Instale {size} o mayor.",
     "circuit-protection.fit-larger-conductor": "Instale un conductor mayor.",
     "circuit-protection.fit-aluminum-terminals":
@@ -68,8 +68,12 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-date": "Indique la fecha del trabajo.",
     "circuit-protection.state-ground-fault":
       "Indique si hay instalada una protección contra falla a tierra de {limit} o menos, o el texto adoptado de {clause}.",
+    "circuit-protection.comply-and-verify":
+      "Cambie el circuito hasta que cumpla {clause}, {rules}, y haga que se compruebe de nuevo.",
+    "circuit-protection.withdraw-verification":
+      "Quite la verificación de {clause} o indique un apartado que se pidió.",
     "circuit-protection.ask-authority":
-      "Haga que se compruebe según el texto de {rules}, {clause}.",
+      "Haga que se compruebe según el texto de {rules}, {clause}, y registre quién lo comprobó.",
     "circuit-protection.add-compressor": "Añada el compresor a las cargas.",
     "circuit-protection.check-service":
       "Compare el voltaje, las fases y el sistema con la acometida.",

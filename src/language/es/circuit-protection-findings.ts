@@ -47,6 +47,8 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "Espacio de trabajo recomendado: {depth} de fondo, {width} de ancho, {height} de alto.",
     "circuit-protection.voltage-drop-recommended":
       "Caída de voltaje {drop}, superior a la recomendada, {limit}.",
+    "circuit-protection.verified":
+      "Comprobado por {by} según {clause}, {rules}, el {date}: no se comprobó aquí.",
     "circuit-protection.from-memory":
       "Cumple según reglas citadas de memoria. Compruébelas: {clauses}.",
     "circuit-protection.rules-older":

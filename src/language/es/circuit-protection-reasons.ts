@@ -137,6 +137,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} exige aquí protección contra falla a tierra. No se indicó si está instalada.",
     "circuit-protection.ground-fault-by-date":
       "{clause} exige aquí protección contra falla a tierra en trabajos desde el {from}. No se indicó la fecha del trabajo.",
+    "circuit-protection.found-not-to-comply":
+      "{by} comprobó el {date} que el circuito no cumple {clause}, {rules}.",
+    "circuit-protection.clause-not-asked-for":
+      "Verificado sin que se pidiera: {clause}. Se evalúa aquí o este circuito no lo necesita.",
     "circuit-protection.not-confirmed":
       "Sin confirmar para {rules}: {point} ({clause}). No decide nada.",
     "circuit-protection.ampacity-fits":

@@ -79,6 +79,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.cause.working-space": "espacio de trabajo insuficiente",
   "circuit-protection.cause.service-receptacle": "tomacorriente de servicio",
   "circuit-protection.cause.voltage-drop": "caída de voltaje excesiva",
+  "circuit-protection.cause.not-confirmed": "apartados sin confirmar",
   "circuit-protection.cause.residual-current": "dispositivo diferencial",
   "circuit-protection.cause.ampacity-too-low": "ampacidad indicada demasiado baja",
   "circuit-protection.cause.protection-too-high": "protección indicada demasiado alta",

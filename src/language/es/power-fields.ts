@@ -165,5 +165,10 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "commissioning.field.power.circuits.sharedWith.maximumOvercurrentProtection":
     "protección máxima de la otra carga",
   "commissioning.field.power.circuits.sharedWith.continuous": "otra carga continua",
+  "commissioning.field.power.circuits.verifications": "apartados comprobados según su texto",
+  "commissioning.field.power.circuits.verifications.clause": "apartado comprobado",
+  "commissioning.field.power.circuits.verifications.complies": "cumplimiento del apartado",
+  "commissioning.field.power.circuits.verifications.by": "nombre de quien comprobó el apartado",
+  "commissioning.field.power.circuits.verifications.at": "fecha de la comprobación del apartado",
   "commissioning.field.power.circuits.earthing": "esquema de puesta a tierra del suministro",
 });

@@ -26,7 +26,7 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-largest-load":
       "Saisissez le courant de charge nominal de la plus grosse charge.",
     "circuit-protection.size-conductor-elsewhere":
-      "Faites calculer le conducteur selon {clause} et les règles locales.",
+      "Faites calculer le conducteur selon {clause} et les règles locales, et notez qui l’a fait.",
     "circuit-protection.fit-conductor": "Posez {size} ou plus gros.",
     "circuit-protection.fit-larger-conductor": "Posez un conducteur plus gros.",
     "circuit-protection.fit-aluminum-terminals":
@@ -66,7 +66,12 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.state-date": "Indiquez la date des travaux.",
     "circuit-protection.state-ground-fault":
       "Indiquez si une protection contre les défauts à la terre de {limit} ou moins est posée, ou le texte adopté de {clause}.",
-    "circuit-protection.ask-authority": "Faites vérifier selon le texte de {rules}, {clause}.",
+    "circuit-protection.comply-and-verify":
+      "Modifiez le circuit jusqu’à ce qu’il soit conforme à {clause}, {rules}, et faites-le vérifier de nouveau.",
+    "circuit-protection.withdraw-verification":
+      "Retirez la vérification de {clause}, ou nommez un article qui a été demandé.",
+    "circuit-protection.ask-authority":
+      "Faites vérifier selon le texte de {rules}, {clause}, et notez qui l’a vérifié.",
     "circuit-protection.add-compressor": "Ajoutez le compresseur aux charges.",
     "circuit-protection.check-service":
       "Comparez la tension, les phases et le système avec le branchement.",

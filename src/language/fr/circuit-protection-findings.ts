@@ -49,6 +49,8 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
       "Espace de travail recommandé : {depth} de profondeur, {width} de largeur, {height} de hauteur.",
     "circuit-protection.voltage-drop-recommended":
       "Chute de tension {drop}, supérieure à celle recommandée, {limit}.",
+    "circuit-protection.verified":
+      "Vérifié par {by} selon {clause}, {rules}, le {date} : non vérifié ici.",
     "circuit-protection.from-memory":
       "Conforme selon des règles citées de mémoire. Vérifiez-les : {clauses}.",
     "circuit-protection.rules-older":

@@ -136,6 +136,10 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "{clause} exige ici une protection contre les défauts à la terre. On ne sait pas si elle est posée.",
     "circuit-protection.ground-fault-by-date":
       "{clause} exige ici une protection contre les défauts à la terre pour les travaux à partir du {from}. La date des travaux n’est pas donnée.",
+    "circuit-protection.found-not-to-comply":
+      "{by} a constaté le {date} que le circuit n’est pas conforme à {clause}, {rules}.",
+    "circuit-protection.clause-not-asked-for":
+      "Vérifié sans que ce soit demandé : {clause}. C’est évalué ici, ou ce circuit n’en a pas besoin.",
     "circuit-protection.not-confirmed":
       "Non confirmé pour {rules} : {point} ({clause}). Cela ne décide de rien.",
     "circuit-protection.ampacity-fits":

@@ -79,6 +79,7 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
   "circuit-protection.cause.working-space": "espace de travail insuffisant",
   "circuit-protection.cause.service-receptacle": "prise de service",
   "circuit-protection.cause.voltage-drop": "chute de tension excessive",
+  "circuit-protection.cause.not-confirmed": "articles non confirmés",
   "circuit-protection.cause.residual-current": "dispositif différentiel",
   "circuit-protection.cause.ampacity-too-low": "courant admissible indiqué trop bas",
   "circuit-protection.cause.protection-too-high": "protection indiquée trop élevée",

@@ -150,6 +150,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other:
         "L’appareil peut être mis sous tension : toutes les vérifications préalables sont conformes.",
     },
+    "commissioning.left-to-verify":
+      "Mis sous tension. Reste à vérifier selon le texte de la norme : {steps}.",
     "commissioning.released-by-declaration": {
       by: "hold",
       "open-valves": "Les robinets peuvent être ouverts. Sans objet, donc non vérifié : {steps}.",

@@ -158,5 +158,10 @@ export const powerFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "commissioning.field.power.circuits.sharedWith.maximumOvercurrentProtection":
     "protection maximale de l’autre charge",
   "commissioning.field.power.circuits.sharedWith.continuous": "autre charge continue",
+  "commissioning.field.power.circuits.verifications": "articles vérifiés selon leur texte",
+  "commissioning.field.power.circuits.verifications.clause": "article vérifié",
+  "commissioning.field.power.circuits.verifications.complies": "conformité à l’article",
+  "commissioning.field.power.circuits.verifications.by": "nom de qui a vérifié l’article",
+  "commissioning.field.power.circuits.verifications.at": "date de la vérification de l’article",
   "commissioning.field.power.circuits.earthing": "schéma de mise à la terre de l’alimentation",
 });

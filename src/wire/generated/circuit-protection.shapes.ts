@@ -986,7 +986,9 @@ export const CircuitProtectionStatements: Later<StatementTable> = /* @__PURE__ *
   "circuit-protection.calculated-not-marked": {},
   "circuit-protection.check-service": {},
   "circuit-protection.circuits-assumed": {},
+  "circuit-protection.clause-not-asked-for": { clause: VerbatimShape() },
   "circuit-protection.clear-space": { depth: "length", width: "length", height: "length" },
+  "circuit-protection.comply-and-verify": { clause: VerbatimShape(), rules: VerbatimShape() },
   "circuit-protection.compressor-inferred": { maximum: "current", ampacity: "current" },
   "circuit-protection.conductor-met": {
     section: CircuitProtectionSectionShape(),
@@ -1077,6 +1079,12 @@ export const CircuitProtectionStatements: Later<StatementTable> = /* @__PURE__ *
   "circuit-protection.fit-marking": { needed: VerbatimShape() },
   "circuit-protection.fit-poles": { needed: "number" },
   "circuit-protection.fit-residual-current": { limit: "current" },
+  "circuit-protection.found-not-to-comply": {
+    rules: VerbatimShape(),
+    by: VerbatimShape(),
+    date: VerbatimShape(),
+    clause: VerbatimShape(),
+  },
   "circuit-protection.from-memory": { clauses: { list: VerbatimShape() } },
   "circuit-protection.fuse-required": {},
   "circuit-protection.ground-fault-by-date": { clause: VerbatimShape(), from: VerbatimShape() },
@@ -1156,6 +1164,12 @@ export const CircuitProtectionStatements: Later<StatementTable> = /* @__PURE__ *
   "circuit-protection.state-maximum": {},
   "circuit-protection.state-poles": {},
   "circuit-protection.terminations-assumed": {},
+  "circuit-protection.verified": {
+    rules: VerbatimShape(),
+    by: VerbatimShape(),
+    date: VerbatimShape(),
+    clause: VerbatimShape(),
+  },
   "circuit-protection.voltage-drop-above-limit": { drop: "ratio", limit: "ratio" },
   "circuit-protection.voltage-drop-met": { drop: "ratio", limit: "ratio" },
   "circuit-protection.voltage-drop-recommended": { drop: "ratio", limit: "ratio" },
@@ -1167,6 +1181,7 @@ export const CircuitProtectionStatements: Later<StatementTable> = /* @__PURE__ *
     needed: VerbatimShape(),
     system: VerbatimShape(),
   },
+  "circuit-protection.withdraw-verification": { clause: VerbatimShape() },
   "circuit-protection.working-space-met": { depth: "length", width: "length", height: "length" },
   "circuit-protection.working-space-recommended": {
     depth: "length",
@@ -1275,6 +1290,18 @@ export const SharedLoadShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     maximumOvercurrentProtection: "Largest protection that its nameplate allows.",
     continuous:
       "Whether another load runs for three hours or more, so that it counts 125 %; assumed, on the safe side.",
+  },
+}));
+
+export const ClauseVerificationShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "ClauseVerification",
+  fields: { clause: "text", complies: "flag", by: "text", at: "text" },
+  docs: {
+    "": "What a person found who checked the circuit by the text of a clause that this library does not know well enough.",
+    clause: "The clause, as the verdict names it in toVerify.",
+    complies: "Whether the circuit complies with it.",
+    by: "Name of who checked it.",
+    at: 'The day on which it was checked, as "2026-11-29", or a time of that day.',
   },
 }));
 
@@ -1532,6 +1559,7 @@ export const CircuitFromNameplateInputShape: Later<Shape> = /* @__PURE__ */ late
     "date?": "text",
     "powerConversion?": "flag",
     "groundFaultText?": "text",
+    "verifications?": { list: ClauseVerificationShape() },
     "earthing?": TShape(),
     supply: SupplyShape(),
     wiring: { either: [AwgWiringShape(), MetricWiringShape()] },
@@ -1653,6 +1681,7 @@ export const CircuitFromNameplateResultShape: Later<Shape> = /* @__PURE__ */ lat
     "fittedWhip?": MinimumConductorResultShape(),
     "equipmentGrounding?": EquipmentGroundingResultShape(),
     disconnect: RequiredDisconnectShape(),
+    toVerify: { list: "text" },
     "residualCurrent?": "current",
     "voltageDrop?": CircuitFromNameplateResultVoltageDropShape(),
     outcome: { words: ["pass", "fail", "inconclusive"] },
@@ -1672,6 +1701,7 @@ export const CircuitFromNameplateResultShape: Later<Shape> = /* @__PURE__ */ lat
         "conductor",
         "terminals",
         "disconnect-fuse",
+        "not-confirmed",
       ],
     },
     reasons: { list: CircuitProtectionStatementShape() },

@@ -544,6 +544,12 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
       "Rated residual current of the residual-current device; false where there is none.",
     serviceReceptacle: "The service receptacle.",
   },
+  CircuitVerificationsItem: {
+    clause: "The clause, as the verdict names it in toVerify.",
+    complies: "Whether the circuit complies with it.",
+    by: "Name of who checked it.",
+    at: 'The day on which it was checked, as "2026-11-29", or a time of that day.',
+  },
   Circuit: {
     "": "A branch circuit.",
     name: "What it feeds: outdoor unit, air handler.",
@@ -561,6 +567,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     occupancy: "Where it stands.",
     groundFaultText:
       'Which text of the clause on ground-fault protection is adopted: "as printed", an amendment\'s name, or "not adopted".',
+    verifications:
+      "Who checked it by the text of clauses that the verdict asked for, and what they found.",
     at: "When it was inspected.",
   },
   SupplyPartReadingsItem1: {

@@ -231,6 +231,8 @@ const metricChanges: readonly Partial<CircuitInput<"metric">>[] = [
   put({ disconnect: { rating: ampere(20), onUnit: true } }),
   put({ disconnect: { rating: ampere(20), onUnit: false } }),
 ];
+const word = (clause: string, complies: boolean) =>
+  ({ clause, complies, by: "N. Tester", at: "2026-06-15" }) as const;
 const metricRules = [iec60364, bs7671, asNzs3000Australia, asNzs3000NewZealand];
 
 const compressor = { kind: "compressor", current: ampere(18) } as const;
@@ -247,6 +249,8 @@ const marked = (mca: number, mop: number, loads: readonly Load[] = [compressor])
 export const inputs: Partial<Inputs<typeof circuitProtection>> = {
   circuitFromNameplate: [
     ...changes.map((change) => [{ ...condenser, ...change }] as const),
+    [{ ...small, rules: bs7671, verifications: [word("537", true), word("999", true)] }],
+    [{ ...small, rules: bs7671, verifications: [word("537", false)] }],
     ...metricRules.flatMap((rules) =>
       metricChanges.map((change) => [{ ...small, rules, ...change }] as const),
     ),

@@ -211,6 +211,7 @@ const changes: readonly Change[] = [
   { "runs[0].drain.vertical": true, "runs[0].drain.slope": undefined },
   // operation
   { "operation[0].outdoorTemperature": degC(85) },
+  { "power.circuits[0].rules": "as-nzs-3000-2018-australia" },
   measured(56, 8.2),
   measured(20, 8.2),
   measured(56, 8.2, { least: deltaF(30) }),
