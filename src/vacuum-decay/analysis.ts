@@ -74,7 +74,7 @@ export function amountsOf({ volume, hoses }: Settings, rise: number): Amounts {
   return {
     leak: materialLeak * smaller,
     provenLeak: materialLeak + hoses,
-    hiddenLeak: 2 * materialLeak + hoses,
+    hiddenLeak: materialLeak * Math.max(1, 2 * smaller) + hoses,
     water: materialWater + materialWaterPart * Math.max(0, rise),
     endRate: materialEndRate,
   };

@@ -4,6 +4,7 @@
 
 import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
+import { readRoundness, typedByHand } from "./by-hand.ts";
 import type { ExclusionReason } from "./exclusion-reason.ts";
 import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
 import { readScatter, type Scatter, scatterOf } from "./scatter.ts";
@@ -111,7 +112,10 @@ export function collect(log: Collector, t: number, p: number, row: number): void
   }
   if (suspect) {
     const course = (at: number) => segment.lastP + log.slope * (at - segment.start - segment.last);
-    if (Math.abs(p - course(t)) < Math.abs(p - suspect.p)) {
+    const back = Math.abs(p - course(t)) < Math.abs(p - suspect.p);
+    // of a thousand readings with heavy tails one lies that far off by chance: the next has to lie off too
+    const again = p - log.slope * (t - suspect.t);
+    if (back || !jumps(log, segment, suspect.t, again, confirming)) {
       exclude(log, suspect.row, suspect.t, suspect.p, "spike");
     } else {
       log.steps.push({ t: suspect.t, change: suspect.p - course(suspect.t) });
@@ -133,8 +137,11 @@ function unusable({ segment, suspect, settings }: Collector, t: number, p: numbe
   return p >= settings.range ? "over-range" : undefined;
 }
 
+/** Part of a jump that the next reading has to confirm: four of five times the scatter; common practice, no source. */
+const confirming = 0.8;
+
 /** Whether the pressure left its course between two readings: a valve, a hose or a spike. */
-function jumps(log: Collector, segment: Segment, t: number, p: number): boolean {
+function jumps(log: Collector, segment: Segment, t: number, p: number, part = 1): boolean {
   const step = t - segment.start - segment.last;
   if (segment.last < 120 || segment.rows < 4) return false; // equalization moves fast too
   const course = log.slope * step;
@@ -148,7 +155,8 @@ function jumps(log: Collector, segment: Segment, t: number, p: number): boolean 
       0.012 * segment.lastP,
       2 * Math.abs(log.slope) * step,
     ) *
-      patience
+      patience *
+      part
   );
 }
 
@@ -171,24 +179,6 @@ function begin(log: Collector, t: number, p: number): void {
   log.slope = 0;
   log.scatter.recent = [];
   take(log, log.segment, t, p);
-}
-
-const grains = [50, 20, 10, 5, 2, 1];
-
-/** What hand-written rows look like: round times, round pressures. */
-function readRoundness(log: Collector, t: number, p: number): void {
-  if (Math.abs(t / 30 - Math.round(t / 30)) > 1e-6) log.wholeTimes = false;
-  const microns = p / micron.scale;
-  const divides = (by: number) => Math.abs(microns / by - Math.round(microns / by)) < 1e-6;
-  while (log.grain > 0 && !divides(log.grain / micron.scale)) {
-    const next = grains.find((by) => by * micron.scale < log.grain * 0.99);
-    log.grain = next === undefined ? Number.NaN : next * micron.scale;
-  }
-}
-
-/** Whether the log was written by hand: few rows at round times, or round pressures too; common practice, no source. */
-export function typedByHand({ wholeTimes, grain, rows, spacing }: Collector): boolean {
-  return wholeTimes && spacing > 29 && grain > 0 && (rows <= 12 || grain > 4.9 * micron.scale);
 }
 
 function take(log: Collector, segment: Segment, t: number, p: number): void {

@@ -62,7 +62,7 @@ export function leakUncertainty(one: Component, { T, scale, stepped, discrepancy
   return Math.sqrt(slopeU ** 2 + curved ** 2 + (scale * slope) ** 2 + stepped ** 2);
 }
 
-/** What water adds in one model: its plateau where it is reached, else what it has risen so far. */
+/** What water adds in one model: its plateau where it is near, else what it will have risen in as long again. */
 export function waterOf(
   { shape, amplitude, tau, fast1, fast2 }: Component,
   T: number,
@@ -73,7 +73,7 @@ export function waterOf(
   const risen =
     shape < levelling && shape !== hyperbolic && tau <= T
       ? 1
-      : slowShape(shape, Math.max(T, 600), tau);
+      : slowShape(shape, Math.max(2 * T, 600), tau);
   return fast + amplitude * risen;
 }
 

@@ -30,9 +30,9 @@ export const earlyFailShare = 0.99;
 /** Share of the evidence that names water, and a leak with no water. */
 export const sureWater = 0.6;
 export const sureLeak = 0.8;
-/** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not. */
-export const sureBesideWater = 0.68;
-export const excludedBesideWater = 0.2;
+/** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not: 3 to 1. */
+export const sureBesideWater = 0.75;
+export const excludedBesideWater = 0.25;
 /** Share below which water is excluded, and above which what looks like water is outgassing. */
 export const excludedWater = 0.12;
 export const sureOutgassing = 0.88;
@@ -40,7 +40,7 @@ export const sureOutgassing = 0.88;
 /** Share of the misfit that counts; below 1 where neighboring bins err together. */
 export const temper = 1;
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
-export const floor = 0.1;
+export const floor = 0.05;
 /** Part of the curved rise in the second half, per time, by which a wrong shape can feign a leak. */
 export const discrepancy = 0.08;
 /** Rise within a hold that walls may make and no shape has caught, Pa: 4 micron. */

@@ -239,6 +239,25 @@ describe("a jump", () => {
     expect([quickens(119), quickens(121)]).toEqual([0, 1]);
   });
 
+  it("is not made of single readings that scatter far", () => {
+    // Laplace's distribution, 2 micron: beyond 5 of them lies one reading in 1200, of 3600 three
+    const stepsOf = (seed: number) => {
+      const one = random(seed);
+      const heavy = () => {
+        const x = one() - 0.5;
+        return -Math.sign(x) * Math.log(1 - 1.999998 * Math.abs(x)) * Math.SQRT2;
+      };
+      const list = Array.from(
+        { length: 3600 },
+        (_, i) => micron(300 + 8 * Math.log1p(i / 60) + heavy()).si,
+      );
+      return collected(list, { spacing: 1 }).steps.length;
+    };
+    // one log in fourteen has one where any next reading confirms, one in eighty where the next lies as far off
+    const steps = Array.from({ length: 100 }, (_, i) => stepsOf(i + 1));
+    expect(steps.filter((n) => n > 0).length).toBeLessThan(4);
+  });
+
   it("is allowed more after a gap", () => {
     const settings = settingsOf({
       ambient: degC(20),

@@ -59,10 +59,10 @@ describe("the uncertainty of a leak", () => {
 });
 
 describe("water", () => {
-  it("counts by its plateau where that is reached, by what has risen where it is not", () => {
+  it("counts by its plateau where that is near, else by what it will have risen in as long again", () => {
     expect(waterOf(model({ shape: 0, tau: 500, amplitude: 100 }), 600, 600)).toBe(100);
     const slow = model({ shape: 0, tau: 1200, amplitude: 100 });
-    expect(waterOf(slow, 600, 600)).toBeCloseTo(100 * (1 - Math.exp(-0.5)), 9);
+    expect(waterOf(slow, 600, 600)).toBeCloseTo(100 * (1 - Math.exp(-1)), 9);
   });
 
   it("is what an equalization can not be", () => {
