@@ -58,13 +58,11 @@ const usual = (x: number): number => Math.max(1e-5, Math.exp(-(x ** 2) / 2));
 /** Odds of a slow time constant before any reading: even, falling beyond 1.5 h; common practice, no source. */
 const tauPrior = (k: number): number => 1 / (1 + (slowTau(k) / 5400) ** 2);
 
-/** Whether a family has a line. */
-const hasLine = (family: number): boolean => family === 1 || family >= firstDouble;
-
 /** Free parameters of a family, its variance among them. */
 const parametersOf = (i: number): number => {
   const family = i % families;
-  return 2 + (i >= families ? 2 : 0) + (hasLine(family) ? 1 : 0) + (family > 1 ? 2 : 0);
+  const line = family === 1 || family >= firstDouble ? 1 : 0;
+  return 2 + (i >= families ? 2 : 0) + line + (family > 1 ? 2 : 0);
 };
 
 /** All models with a share of the evidence above 0.1 %. */
@@ -119,9 +117,9 @@ function scoresOf(found: readonly Candidate[], n: number, { floor, temper }: Lim
     const left = Math.max(rss, 0) + n * floor + priorReadings;
     const misfit = (n + priorReadings) * Math.log(left / (n + priorReadings));
     aiccs.push(misfit + penalty(K));
-    // the slow time constant is averaged over with equal odds on the grid instead of penalized; nor is the line: that
-    // a curve needs no leak is no evidence that there is none
-    const counted = K - (slow ? 1 : 0) - (hasLine(family) ? 1 : 0);
+    // the slow time constant is averaged over with equal odds on the grid instead of penalized; nor is a line beside a
+    // curve: that the curve needs no leak is no evidence that there is none
+    const counted = K - (slow ? 1 : 0) - (family >= firstDouble ? 1 : 0);
     scores.push(temper * misfit + penalty(counted) + (slow ? 2 * Math.log(slowShapes.length) : 0));
   }
   return { aiccs, scores };
@@ -146,7 +144,7 @@ function averaged(
     if (!(weight > 2e-3)) continue;
     factor(work, fast);
     const family = i % families;
-    const line = hasLine(family);
+    const line = family === 1 || family >= firstDouble;
     const chosen = { fast, line, aicc: aiccs[i] as number };
     if (column < 0) {
       components.push(complete(work, { ...chosen, column, weight }, variance, end));

@@ -25,6 +25,8 @@ const truths: readonly Truth[] = [
 
 const share = (a: number, b: number): number => a / Math.max(1, b);
 const percent = (a: number, b: number): string => `${(100 * share(a, b)).toFixed(1)} %`;
+/** What a share stays below at 95 % where none of n was seen: (1 − x)^n = 0.05, Clopper & Pearson (1934). */
+const below = (n: number): string => `${(100 * (1 - 0.05 ** (1 / n))).toFixed(2)} %`;
 
 function run(make: typeof simulateBalance, effect: FieldEffect, seed: number, count: number) {
   const tally = emptyScore();
@@ -50,7 +52,7 @@ function tell(name: string, { tally, rules }: ReturnType<typeof run>): void {
   console.log(
     [
       name.padEnd(34),
-      `bad passed ${tally.badPassed}/${tally.bad}`,
+      `bad passed ${tally.badPassed}/${tally.bad}${tally.badPassed ? "" : ` (below ${below(tally.bad)} at 95 %)`}`,
       `sound failed ${percent(tally.soundFailed, tally.sound)}`,
       `undecided ${percent(tally.undecided, tally.logs)}`,
       `cause right ${percent(tally.right, tally.logs)} wrong ${percent(tally.wrong, tally.logs)} open ${percent(tally.open, tally.logs)}`,
@@ -77,10 +79,9 @@ it.each(makes)("%s, plain tests", { timeout: 3_600_000 }, (name, make, seed) => 
   expect(share(tally.undecided, tally.logs)).toBeLessThanOrEqual(0.06);
   expect(share(tally.dryHeld, tally.dryIntervals)).toBeGreaterThanOrEqual(0.9);
   expect(share(tally.wetHeld, tally.wetIntervals)).toBeGreaterThanOrEqual(0.8);
-  // the goals, 88 % right, 2 % wrong, 10 % open, are just missed on these seeds: see docs/methods/vacuum-decay.md
-  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.87);
-  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.025);
-  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.11);
+  expect(share(tally.right, tally.logs)).toBeGreaterThanOrEqual(0.88);
+  expect(share(tally.wrong, tally.logs)).toBeLessThanOrEqual(0.02);
+  expect(share(tally.open, tally.logs)).toBeLessThanOrEqual(0.1);
 });
 
 it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name, make, seed) => {

@@ -138,8 +138,8 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
     const m = n + prior;
     const misfit = m * Math.log((rss + n * floor + prior) / m);
     const aicc = misfit + capped(K);
-    // the time constant is averaged over; a line costs nothing: no leak is as likely as a leak (no source)
-    const penalty = capped(K - (slow ? 1 : 0) - (line ? 1 : 0));
+    // the time constant is averaged over; a line beside a curve costs nothing: no leak is as likely as a leak (no source)
+    const penalty = capped(slow ? K - 1 - (line ? 1 : 0) : K);
     const score = temper * misfit + penalty + (slow ? 2 * Math.log(7) : 0);
     const members = slow ? all.filter((one) => one.fast === fast) : [best];
     return { best, aicc, score, members };
