@@ -62,7 +62,9 @@ function noStandardDevice({ rules, plate }: CheckedCircuit): Finding[] {
       as: "fail",
       part: "device-rating",
       said: say("circuit-protection.no-standard-device", values),
-      actions: [say("circuit-protection.ask-manufacturer")],
+      actions: [
+        say(`circuit-protection.${plate.shared > 0 ? "give-own-circuit" : "ask-manufacturer"}`),
+      ],
     },
   ];
 }
@@ -86,11 +88,12 @@ export function judgeSmall(
   const window =
     from && to
       ? say("circuit-protection.fit-between", { from, to })
-      : say("circuit-protection.ask-manufacturer");
+      : say(`circuit-protection.${plate.shared > 0 ? "give-own-circuit" : "ask-manufacturer"}`);
   const fails = rules.deviceProtectsConductor || !isAtLeast(amperes, carried);
   if (fails) {
     const load = ampere(rules.deviceProtectsConductor ? plate.ampacity : carried);
-    const said = say("circuit-protection.device-below-load", { ...rated, load });
+    const code = plate.shared > 0 ? "device-below-loads" : "device-below-load";
+    const said = say(`circuit-protection.${code}`, { ...rated, load });
     return [{ as: "fail", part, said, actions: [window] }];
   }
   // Nothing that is made lies between the figures: with the nameplate read again the next size down is what there is.
@@ -117,7 +120,9 @@ function judgePoles(
   return judged(rules, ["poles"], "device-poles", poles >= needed, {
     met: say("circuit-protection.poles-met", { poles, needed }),
     broken: say("circuit-protection.poles-too-few", { poles, needed }),
-    actions: [say("circuit-protection.fit-poles", { needed })],
+    actions: [
+      say(`circuit-protection.${kind === "fuse" ? "fuse-every-line" : "fit-poles"}`, { needed }),
+    ],
   });
 }
 

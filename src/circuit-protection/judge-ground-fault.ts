@@ -53,7 +53,10 @@ export function judgeGroundFault(circuit: CheckedCircuit, sizes: CircuitSizes): 
   const { answer, from = "", classC } = found;
   const dated = { clause, from: verbatim(from) };
   if (answer === "outside") return [];
-  if (answer === "exempt") return [noted(say("circuit-protection.ground-fault-exempt", dated))];
+  if (answer === "exempt") {
+    const date = verbatim(input.date ?? "");
+    return [noted(say("circuit-protection.ground-fault-exempt", { ...dated, date }))];
+  }
   const { residualCurrent: fitted } = installed;
   const limit = ampere(tripOf(found));
   const decided = (ok: boolean, said: CircuitProtectionStatement) =>

@@ -87,6 +87,7 @@ export interface CircuitProtectionReasons {
   "circuit-protection.device-rating-met": DeviceRated & { readonly limit: Current };
   "circuit-protection.device-too-large": DeviceRated & { readonly limit: Current };
   "circuit-protection.device-below-load": DeviceRated & { readonly load: Current };
+  "circuit-protection.device-below-loads": DeviceRated & { readonly load: Current };
   "circuit-protection.device-below-ampacity": DeviceRated & { readonly ampacity: Current };
   "circuit-protection.device-kind-met": { readonly device: Device };
   "circuit-protection.fuse-required": None;
@@ -252,7 +253,10 @@ export interface CircuitProtectionFindings {
   "circuit-protection.rules-older": { readonly reviewed: Verbatim; readonly date: Verbatim };
   "circuit-protection.ground-fault-required": Clause;
   "circuit-protection.ground-fault-class-c": Clause;
-  "circuit-protection.ground-fault-exempt": Clause & { readonly from: Verbatim };
+  "circuit-protection.ground-fault-exempt": Clause & {
+    readonly from: Verbatim;
+    readonly date: Verbatim;
+  };
   "circuit-protection.advice": Clause & {
     readonly advice: `circuit-protection.advice.${RuleAdvice}`;
   };
@@ -266,6 +270,8 @@ export interface CircuitProtectionActions {
   "circuit-protection.fit-between": { readonly from: Current; readonly to: Current };
   "circuit-protection.fit-fuses": None;
   "circuit-protection.fit-poles": { readonly needed: number };
+  "circuit-protection.fuse-every-line": { readonly needed: number };
+  "circuit-protection.give-own-circuit": None;
   "circuit-protection.fit-marking": { readonly needed: Verbatim };
   "circuit-protection.ask-manufacturer": None;
   "circuit-protection.read-nameplate-again": None;

@@ -48,6 +48,15 @@ function usesOf(record: InstallationRecord): readonly Use[] {
   ];
 }
 
+/** Whether nothing shows how well an instrument reads; tape and level are trusted as they are: common practice, no source. */
+function isUnknown(instrument: Instruments[keyof Instruments], name: keyof Instruments): boolean {
+  if (!instrument || name === "tape" || name === "level") return false;
+  const { serialNumber, calibratedOn, calibrationDue } = instrument;
+  const { accuracy, relativeAccuracy, accuracyOfReading } = instrument as Record<string, unknown>;
+  const limits = accuracy ?? relativeAccuracy ?? accuracyOfReading;
+  return (limits ?? serialNumber ?? calibratedOn ?? calibrationDue) === undefined;
+}
+
 /** Cautions for calibrations that did not hold, assumptions where the dates do not say. */
 export function calibrationsOf(record: InstallationRecord): {
   readonly cautions: readonly PlacedCaution[];
@@ -57,11 +66,13 @@ export function calibrationsOf(record: InstallationRecord): {
   const find = (said: CommissioningStatement, part: string) =>
     cautions.push({ ...caution("finding", said), part });
   const unknown = new Set<string>();
+  const nameless = new Set<string>();
   for (const [instrument, reading, used, at] of usesOf(record)) {
     if (used === undefined) continue;
     const identity: InstrumentIdentity = record.instruments?.[instrument] ?? {};
     const { calibratedOn, calibrationDue } = identity;
     const path = `instruments.${instrument}`;
+    if (isUnknown(record.instruments?.[instrument], instrument)) nameless.add(path);
     if (at === undefined || calibrationDue === undefined) unknown.add(path);
     if (at === undefined) continue;
     const values = { instrument: fieldWord(path), at: verbatim(at) };
@@ -75,6 +86,11 @@ export function calibrationsOf(record: InstallationRecord): {
     }
   }
   const fields = fieldWords([...unknown]);
+  const unknowns = fieldWords([...nameless]);
+  if (unknowns.length) {
+    const said = say("commissioning.instrument-unknown", { fields: unknowns });
+    cautions.push(caution("finding", said));
+  }
   return {
     cautions,
     assumptions: fields.length

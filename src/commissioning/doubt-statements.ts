@@ -26,6 +26,11 @@ export interface Doubted {
     readonly altitude: Length;
     readonly usual: Quantity<"absolutePressure">;
   };
+  "commissioning.barometer-in-hectopascal": {
+    readonly atmosphere: Quantity<"absolutePressure">;
+    readonly altitude: Length;
+    readonly usual: Quantity<"absolutePressure">;
+  };
   "commissioning.room-height-odd": Heights;
   "commissioning.ceiling-odd": Heights;
   "commissioning.unit-high": { readonly height: Length; readonly usual: Length };

@@ -5,6 +5,7 @@ import { type Caution, caution } from "../assessment/caution.ts";
 import { isQuantity } from "../quantity/json.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { type Dated, momentOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
+import { circuitsLongBefore } from "./circuit-dates.ts";
 import { hasWords } from "./has-words.ts";
 import { valueAt } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -26,6 +27,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...misplaced(record),
     ...old(record),
     ...stale(record),
+    ...circuitsLongBefore(workOf(record)),
     ...exact(record),
     ...coarse(record),
     ...zonesMixed(record),

@@ -24,7 +24,10 @@ export function doubtsOfSite({ record: { site } }: Job): Trial[] {
     const average = atmosphereAtAltitude(altitude);
     if (Math.abs(average.si - atmosphere.si) <= weather) return doubts;
     const usual = rounded(average.si, atmosphere.unit, 3);
-    const reason = say("commissioning.barometer-odd", { atmosphere, altitude, usual });
+    // 1013 hPa typed as kPa is ten times too much.
+    const tenth = Math.abs(average.si - atmosphere.si / 10) <= weather;
+    const code = tenth ? "barometer-in-hectopascal" : "barometer-odd";
+    const reason = say(`commissioning.${code}`, { atmosphere, altitude, usual });
     doubts.push(doubt("site.atmosphere", reason));
   } catch (error) {
     if (!isInvalidInputError(error)) throw error; // the pressure test names it

@@ -189,6 +189,12 @@ interface Found {
   "commissioning.signed-before-change": Fields & { readonly name: Verbatim; readonly at: Verbatim };
   "commissioning.amended": Fields;
   "commissioning.unit-unknown": None;
+  "commissioning.instrument-unknown": Fields;
+  "commissioning.circuit-long-before": {
+    readonly circuit: Verbatim;
+    readonly first: Verbatim;
+    readonly field: FieldWord;
+  };
   "commissioning.older-than-a-year": Fields & {
     readonly field: FieldWord;
     readonly at: Verbatim;

@@ -11,6 +11,8 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.fit-between": "Install a breaker or fuses from {from} to {to}.",
     "circuit-protection.fit-fuses": "Install fuses, for example in the disconnect.",
     "circuit-protection.fit-poles": "Install a breaker with {needed} poles.",
+    "circuit-protection.fuse-every-line": "Put a fuse in each of the {needed} line conductors.",
+    "circuit-protection.give-own-circuit": "Give the unit a circuit of its own.",
     "circuit-protection.fit-marking": "Install a breaker marked {needed} or higher.",
     "circuit-protection.ask-manufacturer": "Ask the manufacturer.",
     "circuit-protection.read-nameplate-again": "Read the nameplate again.",

@@ -29,7 +29,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.maximum-confirmed":
       "A maximum of {maximum} is unusually high for {ampacity}. It was read twice and taken as printed.",
     "circuit-protection.rated-load-low":
-      "A rated load of {load} is too low for {ampacity}, which was used instead.",
+      "A minimum circuit ampacity of {ampacity} belongs to more than {load}: the rated load is the sum of compressor and fans. {ampacity} was used instead.",
     "circuit-protection.device-not-standard": "{rating} is not a standard size of {device}.",
     "circuit-protection.no-standard-device-between":
       "No standard size lies between {ampacity} and {maximum}. The next size down may trip in normal use.",
@@ -52,7 +52,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.ground-fault-class-c":
       "{clause} also allows a listed class C device, with a warning on the disconnect.",
     "circuit-protection.ground-fault-exempt":
-      "{clause} requires ground-fault protection here from {from} on.",
+      "{clause} requires ground-fault protection here from {from} on. The circuit is dated {date}; where the permit or the adopted text counts another day, that one decides.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Calculated figures do not take the place of the nameplate.",

@@ -13,6 +13,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "The {device} is too large: {rating}, nameplate maximum {limit}.",
     "circuit-protection.device-below-load":
       "The {device} is too small: {rating}, and the unit draws {load}.",
+    "circuit-protection.device-below-loads":
+      "The {device} is too small: {rating}, and the loads on this circuit draw {load}.",
     "circuit-protection.device-below-ampacity":
       "The {device} is {rating}, below the minimum circuit ampacity of {ampacity}. It may trip in normal use.",
     "circuit-protection.device-kind-met": "The nameplate allows a {device}.",

@@ -21,6 +21,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.altitude-odd": "An altitude of {altitude} is unusual. Is it in another unit?",
     "commissioning.barometer-odd":
       "The barometer shows {atmosphere}; at {altitude} it is about {usual}. Is it the pressure reduced to sea level?",
+    "commissioning.barometer-in-hectopascal":
+      "The barometer shows {atmosphere}; at {altitude} it is about {usual}. Is it in hPa?",
     "commissioning.room-height-odd":
       "Area and volume give a height of {height}; usual: {low} to {high}. Is one of them in another unit?",
     "commissioning.ceiling-odd":
@@ -95,6 +97,10 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "More than a year older than the {field} of {at}: {fields}. Is it this installation, and is the year right?",
     "commissioning.opened-long-after-evacuation":
       "The valves were opened {opened}, more than a week after the evacuation of {evacuated}. What leaked in between does not show.",
+    "commissioning.instrument-unknown":
+      "Recorded without accuracy, serial number or calibration, so nothing shows how well it reads: {fields}.",
+    "commissioning.circuit-long-before":
+      "The circuit is dated {circuit}, more than three months before the first other work, {field}, of {first}. Rules with dates were read for that day. Is it right?",
     "commissioning.instrument-without-error":
       "No instrument is exact, but the accuracy is recorded as 0: {fields}.",
     "commissioning.instrument-coarse":

@@ -38,7 +38,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", 
 
   "condensate.straight": "Straight between the points measured.",
   "condensate.exact-instrument": "No accuracy was given, so the reading is taken as exact.",
-  "condensate.code-slope": "Slope required by code: 1/8 in per foot, {slope}.",
+  "condensate.code-slope":
+    "The required slope was not given. Taken: 1/8 in per foot, {slope}, of the American codes.",
   "condensate.level-is-enough": "Level is taken as enough pitch.",
   "condensate.maximum-pitch-not-checked":
     "The manual’s maximum pitch was not given and not checked.",

@@ -13,6 +13,9 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
       "Instale un interruptor termomagnético o fusibles de {from} a {to}.",
     "circuit-protection.fit-fuses": "Instale fusibles, por ejemplo en el medio de desconexión.",
     "circuit-protection.fit-poles": "Instale un interruptor termomagnético de {needed} polos.",
+    "circuit-protection.fuse-every-line":
+      "Ponga un fusible en cada uno de los {needed} conductores de línea.",
+    "circuit-protection.give-own-circuit": "Dé a la unidad un circuito propio.",
     "circuit-protection.fit-marking":
       "Instale un interruptor termomagnético marcado {needed} o más.",
     "circuit-protection.ask-manufacturer": "Consulte al fabricante.",

@@ -34,7 +34,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.maximum-confirmed":
       "Un máximo de {maximum} es más de lo que corresponde a {ampacity}. Se leyó dos veces y se tomó como está impreso.",
     "circuit-protection.rated-load-low":
-      "Una carga nominal de {load} es menos de lo que corresponde a {ampacity}. Se usó {ampacity} en su lugar.",
+      "Una ampacidad mínima del circuito de {ampacity} corresponde a más de {load}: la carga nominal es la suma de compresor y ventiladores. Se usó {ampacity} en su lugar.",
     "circuit-protection.device-not-standard": "{rating} no es un tamaño normalizado de {device}.",
     "circuit-protection.no-standard-device-between":
       "No hay tamaño normalizado entre {ampacity} y {maximum}. El inmediato inferior puede dispararse en uso normal.",
@@ -58,7 +58,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.ground-fault-class-c":
       "{clause} admite también un dispositivo certificado de clase C, con una advertencia en el medio de desconexión.",
     "circuit-protection.ground-fault-exempt":
-      "{clause} exige aquí protección contra falla a tierra desde el {from}.",
+      "{clause} exige aquí protección contra falla a tierra desde el {from}. El circuito tiene fecha del {date}; si el permiso o el texto adoptado cuentan otro día, decide ese.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Los valores calculados no sustituyen a la placa de datos.",

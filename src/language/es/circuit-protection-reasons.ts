@@ -13,6 +13,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "El {device} es demasiado grande: {rating}; máximo de la placa de datos: {limit}.",
     "circuit-protection.device-below-load":
       "El {device} es demasiado chico: {rating}, y la unidad consume {load}.",
+    "circuit-protection.device-below-loads":
+      "El {device} es demasiado chico: {rating}, y las cargas de este circuito consumen {load}.",
     "circuit-protection.device-below-ampacity":
       "El {device} es de {rating}, menor que la ampacidad mínima del circuito, {ampacity}. Puede dispararse en uso normal.",
     "circuit-protection.device-kind-met": "La placa de datos admite un {device}.",

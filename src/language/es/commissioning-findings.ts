@@ -21,6 +21,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.altitude-odd": "Una altitud de {altitude} es inusual. ¿Se anotó en otra unidad?",
     "commissioning.barometer-odd":
       "El barómetro marca {atmosphere}; a {altitude} es cerca de {usual}. ¿Es la presión reducida al nivel del mar?",
+    "commissioning.barometer-in-hectopascal":
+      "El barómetro marca {atmosphere}; a {altitude} es cerca de {usual}. ¿Está en hPa?",
     "commissioning.room-height-odd":
       "El área y el volumen dan una altura de {height}; habitual: de {low} a {high}. ¿Se anotó uno en otra unidad?",
     "commissioning.ceiling-odd":
@@ -99,6 +101,10 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Las válvulas se abrieron el {opened}, más de una semana después de la evacuación del {evacuated}. Lo que se fugó entretanto no se ve.",
     "commissioning.instrument-coarse":
       "La exactitud supera 100 veces la resolución: {fields}. ¿Se anotó una de las dos en otra unidad?",
+    "commissioning.instrument-unknown":
+      "Registrado sin exactitud, número de serie ni calibración; nada muestra qué tan bien mide: {fields}.",
+    "commissioning.circuit-long-before":
+      "El circuito tiene fecha del {circuit}, más de tres meses antes del primer otro trabajo, {field}, del {first}. Las reglas con fecha se leyeron para ese día. ¿Es correcto?",
     "commissioning.instrument-without-error":
       "Ningún instrumento es exacto, pero la exactitud está registrada como 0: {fields}.",
     "commissioning.calibration-expired":

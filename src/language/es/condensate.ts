@@ -40,7 +40,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419",
 
   "condensate.straight": "Recto entre los puntos medidos.",
   "condensate.exact-instrument": "No se indicó la exactitud; la lectura se supone exacta.",
-  "condensate.code-slope": "Pendiente exigida por el código: 1/8 pulg por pie, {slope}.",
+  "condensate.code-slope":
+    "No se indicó la pendiente exigida. Se toma 1/8 pulg por pie, {slope}, de los códigos de Estados Unidos.",
   "condensate.level-is-enough": "A nivel se toma como inclinación suficiente.",
   "condensate.maximum-pitch-not-checked":
     "La inclinación máxima del manual no se indicó ni se comprobó.",

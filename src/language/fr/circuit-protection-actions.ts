@@ -12,6 +12,9 @@ export const circuitProtectionActions: CatalogueOf<CircuitProtectionActions> =
     "circuit-protection.fit-between": "Posez un disjoncteur ou des fusibles de {from} à {to}.",
     "circuit-protection.fit-fuses": "Posez des fusibles, par exemple dans le sectionneur.",
     "circuit-protection.fit-poles": "Posez un disjoncteur à {needed} pôles.",
+    "circuit-protection.fuse-every-line":
+      "Posez un fusible sur chacun des {needed} conducteurs de ligne.",
+    "circuit-protection.give-own-circuit": "Donnez à l’appareil un circuit à lui.",
     "circuit-protection.fit-marking": "Posez un disjoncteur marqué {needed} ou plus.",
     "circuit-protection.ask-manufacturer": "Consultez le fabricant.",
     "circuit-protection.read-nameplate-again": "Relisez la plaque signalétique.",

@@ -34,7 +34,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.maximum-confirmed":
       "Un maximum de {maximum} est plus que ce qui convient à {ampacity}. Il a été lu deux fois et pris tel qu’imprimé.",
     "circuit-protection.rated-load-low":
-      "Une charge nominale de {load} est moins que ce qui convient à {ampacity}. {ampacity} a été utilisé à la place.",
+      "Un courant admissible minimal du circuit de {ampacity} correspond à plus que {load} : la charge nominale est la somme du compresseur et des ventilateurs. {ampacity} a été utilisé à la place.",
     "circuit-protection.device-not-standard":
       "{rating} n’est pas un calibre normalisé de {device}.",
     "circuit-protection.no-standard-device-between":
@@ -60,7 +60,7 @@ export const circuitProtectionFindings: CatalogueOf<CircuitProtectionFindings> =
     "circuit-protection.ground-fault-class-c":
       "{clause} permet aussi un dispositif homologué de classe C, avec un avertissement sur le sectionneur.",
     "circuit-protection.ground-fault-exempt":
-      "{clause} exige ici une protection contre les défauts à la terre à partir du {from}.",
+      "{clause} exige ici une protection contre les défauts à la terre à partir du {from}. Le circuit est daté du {date}; si le permis ou le texte adopté comptent un autre jour, c’est celui-là qui décide.",
     "circuit-protection.advice": "{advice} ({clause}).",
     "circuit-protection.calculated-not-marked":
       "Les valeurs calculées ne remplacent pas la plaque signalétique.",

@@ -14,6 +14,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "Le {device} est trop gros : {rating}; maximum de la plaque signalétique : {limit}.",
     "circuit-protection.device-below-load":
       "Le {device} est trop petit : {rating}, et l’appareil tire {load}.",
+    "circuit-protection.device-below-loads":
+      "Le {device} est trop petit : {rating}, et les charges de ce circuit tirent {load}.",
     "circuit-protection.device-below-ampacity":
       "Le {device} est de {rating}, inférieur au courant admissible minimal du circuit, {ampacity}. Il peut se déclencher en usage normal.",
     "circuit-protection.device-kind-met": "La plaque signalétique permet un {device}.",

@@ -23,6 +23,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Une altitude de {altitude} est inhabituelle. A-t-elle été notée dans une autre unité?",
     "commissioning.barometer-odd":
       "Le baromètre indique {atmosphere}; à {altitude}, c’est environ {usual}. Est-ce la pression ramenée au niveau de la mer?",
+    "commissioning.barometer-in-hectopascal":
+      "Le baromètre indique {atmosphere}; à {altitude}, c’est environ {usual}. Est-ce en hPa?",
     "commissioning.room-height-odd":
       "La superficie et le volume donnent une hauteur de {height}; habituel : de {low} à {high}. L’un a-t-il été noté dans une autre unité?",
     "commissioning.ceiling-odd":
@@ -101,6 +103,10 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Les robinets ont été ouverts le {opened}, plus d’une semaine après la mise sous vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
     "commissioning.instrument-coarse":
       "L’exactitude dépasse 100 fois la résolution : {fields}. L’une des deux a-t-elle été notée dans une autre unité?",
+    "commissioning.instrument-unknown":
+      "Noté sans exactitude, numéro de série ni étalonnage; rien ne montre à quel point il mesure juste : {fields}.",
+    "commissioning.circuit-long-before":
+      "Le circuit est daté du {circuit}, plus de trois mois avant le premier autre travail, {field}, du {first}. Les règles datées ont été lues pour ce jour. Est-ce juste?",
     "commissioning.instrument-without-error":
       "Aucun instrument n’est exact, mais l’exactitude est notée 0 : {fields}.",
     "commissioning.calibration-expired":

@@ -41,7 +41,8 @@ export const condensate: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", 
 
   "condensate.straight": "Droit entre les points mesurés.",
   "condensate.exact-instrument": "L’exactitude n’est pas donnée; le relevé est supposé exact.",
-  "condensate.code-slope": "Pente exigée par le code : 1/8 po par pied, {slope}.",
+  "condensate.code-slope":
+    "La pente exigée n’est pas donnée. Prise : 1/8 po par pied, {slope}, des codes américains.",
   "condensate.level-is-enough": "De niveau est pris comme une inclinaison suffisante.",
   "condensate.maximum-pitch-not-checked":
     "L’inclinaison maximale du manuel n’est pas donnée et n’a pas été vérifiée.",

@@ -780,6 +780,11 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
     low: "area",
     high: "area",
   },
+  "commissioning.barometer-in-hectopascal": {
+    atmosphere: "absolutePressure",
+    altitude: "length",
+    usual: "absolutePressure",
+  },
   "commissioning.barometer-odd": {
     atmosphere: "absolutePressure",
     altitude: "length",
@@ -807,6 +812,11 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   },
   "commissioning.capacity-odd": { capacity: "power", rated: "current", voltage: "voltage" },
   "commissioning.ceiling-odd": { height: "length", low: "length", high: "length" },
+  "commissioning.circuit-long-before": {
+    circuit: VerbatimShape(),
+    first: VerbatimShape(),
+    field: CommissioningNotRecordedFieldsItemShape(),
+  },
   "commissioning.clear-drain": {},
   "commissioning.connect-less": { limit: "power" },
   "commissioning.connect-more": { limit: "power" },
@@ -903,6 +913,9 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.indoor-lift-too-close": { lift: "length", most: "length" },
   "commissioning.indoor-lift-within": { lift: "length", most: "length" },
   "commissioning.instrument-coarse": {
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
+  },
+  "commissioning.instrument-unknown": {
     fields: { list: CommissioningNotRecordedFieldsItemShape() },
   },
   "commissioning.instrument-without-error": {

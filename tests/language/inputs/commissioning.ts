@@ -13,6 +13,7 @@ import {
   ftLb,
   hour,
   inch,
+  kPaa,
   kW,
   lb,
   liter,
@@ -212,6 +213,9 @@ const changes: readonly Change[] = [
   // operation
   { "operation[0].outdoorTemperature": degC(85) },
   { "power.circuits[0].rules": "as-nzs-3000-2018-australia" },
+  { "site.atmosphere": kPaa(843) },
+  { "instruments.scale": { name: "scale" } },
+  { "power.circuits[0].at": "2025-09-15T12:00" },
   measured(56, 8.2),
   measured(20, 8.2),
   measured(56, 8.2, { least: deltaF(30) }),

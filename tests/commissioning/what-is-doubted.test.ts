@@ -1,0 +1,37 @@
+// Slips that leave a record believable as a whole: a year, a prefix, an instrument of which nothing is known.
+import { kPaa, oz } from "hvac-install-math/quantity";
+import { expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
+import { type Change, changed } from "./changed.ts";
+
+const codes = (changes: Change) => {
+  const { cautions, reasons } = assessInstallation(changed(changes));
+  return [...cautions, ...reasons].map(({ code }) => code.replace("commissioning.", ""));
+};
+
+// NFPA 70, 210.8(F): the duty begins on a day; three months before the rest of the work is common practice, no source.
+it("doubts a circuit that is dated more than three months before the first other work", () => {
+  expect(codes({})).not.toContain("circuit-long-before");
+  expect(codes({ "power.circuits[0].at": "2025-09-15T12:00" })).toContain("circuit-long-before");
+  expect(codes({ "power.circuits[0].at": "2026-04-15T12:00" })).not.toContain(
+    "circuit-long-before",
+  );
+});
+
+// ISO/IEC 17025:2017 asks for identity and calibration; without limits of error besides, nothing is known of a reading.
+it("notes an instrument of which neither accuracy nor serial number nor calibration is recorded", () => {
+  expect(codes({})).not.toContain("instrument-unknown");
+  for (const name of ["scale", "torqueWrench"]) {
+    expect(codes({ [`instruments.${name}`]: { name: "invented" } })).toContain(
+      "instrument-unknown",
+    );
+  }
+  const known = { accuracy: oz(0.2) };
+  expect(codes({ "instruments.scale": known })).not.toContain("instrument-unknown");
+});
+
+// U.S. Standard Atmosphere 1976: 843 hPa at 1520 m.
+it("asks for hPa where a barometer shows ten times what belongs to the altitude", () => {
+  expect(codes({ "site.atmosphere": kPaa(843) })).toContain("barometer-in-hectopascal");
+  expect(codes({ "site.atmosphere": kPaa(80) })).toContain("barometer-odd");
+});
