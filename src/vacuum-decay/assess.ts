@@ -67,7 +67,7 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * | E = a(1 − e^(−t/τ₁)) + b(1 − e^(−t/τ₂)) | equalization after isolation, 4 s to 64 s |
  * | f = 1 − e^(−x^β), β = 1, 0.9, 0.8, 0.7; x/(1 + x) | water: first order, the same from unlike spots, second order |
  * | f = ln(1 + x); 2(√(1 + x) − 1) | desorption from metal, from polymer: vacuum handbooks §1.3.3 |
- * | AICc = n ln(RSS/n) + 2K + 2K(K + 1)/(n − K − 1) | weight of a model: e^(−ΔAICc/2); the last term at most 2K |
+ * | AICc = n ln(RSS/n) + 2K + 2K(K + 1)/(n − K − 1) | weight of a model: e^(−ΔAICc/2); the last term at most 2K; K without a line beside a curve |
  * | P = Σ w Φ((s − S)/u) / Φ(s/u) | share of the evidence for a leak above S, none below 0 |
  * | u² = u²(fit) + (0.08 ΔA/Δt)² + (a s/√3)² + (r² / 6 + w²) / T² | the fit, a shape that is not in the set (ΔA: curved rise of the second half), scale, step, walls (w: 4 micron) |
  * | Q = s·V | throughput of the leak |

@@ -37,8 +37,6 @@ export const excludedBesideWater = 0.25;
 export const excludedWater = 0.12;
 export const sureOutgassing = 0.88;
 
-/** Share of the misfit that counts; below 1 where neighboring bins err together. */
-export const temper = 1;
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
 export const floor = 0.05;
 /** Part of the curved rise in the second half, per time, by which a wrong shape can feign a leak. */

@@ -20,8 +20,6 @@ export interface Limits {
   readonly largest: Largest;
   /** Sum of weighted squares that resolution alone would leave, per bin. */
   readonly floor: number;
-  /** Share of ΔAICc that counts: below 1 because neighboring bins err together. */
-  readonly temper: number;
   /** Rise of an equalization above which it becomes unlikely, Pa. */
   readonly equalization: number;
   /** Usual rise by outgassing in 10 min, Pa. */
@@ -99,7 +97,7 @@ function fillColumns({ columns, rates, ahead }: Workspace, { aheadTime, end }: L
 }
 
 /** AICc of every family, and −2 ln of its evidence up to a constant. */
-function scoresOf(found: readonly Candidate[], n: number, { floor, temper }: Limits) {
+function scoresOf(found: readonly Candidate[], n: number, { floor }: Limits) {
   const aiccs: number[] = [];
   const scores: number[] = [];
   // the small-sample term makes few rows believe in nothing: it doubles the penalty at most
@@ -120,7 +118,7 @@ function scoresOf(found: readonly Candidate[], n: number, { floor, temper }: Lim
     // the slow time constant is averaged over with equal odds on the grid instead of penalized; nor is a line beside a
     // curve: that the curve needs no leak is no evidence that there is none
     const counted = K - (slow ? 1 : 0) - (family >= firstDouble ? 1 : 0);
-    scores.push(temper * misfit + penalty(counted) + (slow ? 2 * Math.log(slowShapes.length) : 0));
+    scores.push(misfit + penalty(counted) + (slow ? 2 * Math.log(slowShapes.length) : 0));
   }
   return { aiccs, scores };
 }
@@ -129,7 +127,7 @@ function scoresOf(found: readonly Candidate[], n: number, { floor, temper }: Lim
 function averaged(
   work: Workspace,
   found: readonly Candidate[],
-  { temper, equalization, outgassing, end }: Limits,
+  { equalization, outgassing, end }: Limits,
   {
     aiccs,
     scores,
@@ -156,7 +154,7 @@ function averaged(
     let likely = 0;
     for (let k = 0; k < slowCount; k++) {
       const off = (work.profiles[row + 2 * k] as number) - rss;
-      shares[k] = tauPrior(k) * Math.exp((-temper * off) / (2 * variance));
+      shares[k] = tauPrior(k) * Math.exp(-off / (2 * variance));
       if ((shares[k] as number) > 0.02) likely++;
     }
     const apart = Math.max(1, Math.floor(likely / samples));

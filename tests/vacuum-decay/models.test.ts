@@ -23,7 +23,6 @@ import { random } from "./random.ts";
 const limits = {
   largest: { water: 300, outgassing: 260, waterTau: 1800, outgassingTau: 600 },
   floor: 0.1,
-  temper: 0.7,
   equalization: 12,
   outgassing: 15,
   aheadTime: 1300,
@@ -84,7 +83,7 @@ const parametersOf = ({ fast, shape, line }: Pick<Model, "fast" | "shape" | "lin
 function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "fastest">) {
   const { t, root, y, fastest } = log;
   const n = t.length;
-  const { largest, floor, temper, aheadTime } = limits;
+  const { largest, floor, aheadTime } = limits;
   interface Found extends Model {
     readonly rss: number;
     /** What is known of equalization and outgassing before any reading. */
@@ -140,7 +139,7 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
     const aicc = misfit + capped(K);
     // the time constant is averaged over; a line beside a curve costs nothing: no leak is as likely as a leak (no source)
     const penalty = capped(slow ? K - 1 - (line ? 1 : 0) : K);
-    const score = temper * misfit + penalty + (slow ? 2 * Math.log(7) : 0);
+    const score = misfit + penalty + (slow ? 2 * Math.log(7) : 0);
     const members = slow ? all.filter((one) => one.fast === fast) : [best];
     return { best, aicc, score, members };
   });
@@ -155,8 +154,7 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
     const oddsOf = (one: (typeof members)[number]) =>
       one.shape < 0
         ? 1
-        : Math.exp((-temper * (one.rss - best.rss)) / (2 * variance)) /
-          (1 + (slowTau(one.k) / 5400) ** 2);
+        : Math.exp(-(one.rss - best.rss) / (2 * variance)) / (1 + (slowTau(one.k) / 5400) ** 2);
     // every second, third … of the likely time constants stands for its neighbors, from the best on
     const likely = members.filter((one) => oddsOf(one) > 0.02).length;
     const apart = Math.max(1, Math.floor(likely / 3));
