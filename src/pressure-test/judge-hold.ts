@@ -8,7 +8,7 @@ import { combined, expected, statesOf } from "./drop.ts";
 import { fitLog } from "./fit-log.ts";
 import { judge } from "./judge.ts";
 import { courseDoubts, type Jump, jumpSaid, jumpsIn } from "./log-course.ts";
-import { errorSources } from "./log-errors.ts";
+import { type ErrorSource, errorSources } from "./log-errors.ts";
 import { type LogPoint, pointsOf, sum } from "./log-points.ts";
 import { doubtsOf } from "./plausible.ts";
 import { stillPressure } from "./pressure-still.ts";
@@ -61,27 +61,41 @@ export function judgeHold(
   const barometer = hasBarometer ? 0 : barometerDrift(seconds);
   const { points, variance } = pointsOf(states, volumes, beta);
   const open = { errors, gas, seconds, barometer, expansion };
-  const sources = errorSources({ points, variance }, open);
-  const shape = points.map(({ t }) => t / seconds);
-  const levels = points.map(({ level }) => level);
-  const fit = fitLog(shape, levels, sources);
-  const uncertaintyAfter = (hold: number) => {
-    const later = points.map((point) => ({ ...point, t: (point.t * hold) / seconds }));
-    const openThen = { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) };
-    return combined(
-      fitLog(shape, levels, errorSources({ points: later, variance }, openThen)).shares,
+  const fitOf = (own: readonly LogPoint[], sources: readonly ErrorSource[]) =>
+    fitLog(
+      own.map(({ t }) => t / seconds),
+      own.map(({ level }) => level),
+      sources,
     );
-  };
+  const sources = errorSources({ points, variance }, open);
+  const fit = fitOf(points, sources);
   const step = errors.pressure.step * Math.sqrt(12);
   const jumps = jumpsIn(points, fit, step, first.elapsed);
+  // Looks in between prove no less than the two ends alone, as long as they show nothing of their own. Of two readings
+  // far apart the stated distance from the gas counts once, not once for each memory.
+  const isPlain = jumps.length === 0 && (fit.misfit ?? 2) <= 1;
+  const ends = [points[0], points.at(-1)] as [LogPoint, LogPoint];
+  const byEnds = fitOf(ends, errorSources({ points: ends, variance }, open, Math.SQRT1_2));
+  const isByEnds = isPlain && combined(byEnds.shares) < combined(fit.shares);
+  const { drop, shares } = isByEnds ? byEnds : fit;
+  const uncertaintyAfter = (hold: number) => {
+    const later = (isByEnds ? ends : points).map((one) => ({
+      ...one,
+      t: (one.t * hold) / seconds,
+    }));
+    const openThen = { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) };
+    const near = isByEnds ? Math.SQRT1_2 : 1;
+    const then = errorSources({ points: later, variance }, openThen, near);
+    return combined(fitOf(isByEnds ? ends : points, then).shares);
+  };
   const said = after ? [jumpSaid(after, unit)] : [];
   // As long as what came before: a loss that was filled up would be there again.
   const isEnough = isFed && 2 * seconds >= whole;
   const volume = sum(setup.volumes);
   const limit = limitOf(test.criterion, seconds, volume, first.pressure - first.atmosphere);
   const verdict = judge({
-    drop: fit.drop,
-    shares: fit.shares,
+    drop,
+    shares,
     limit,
     first,
     last,

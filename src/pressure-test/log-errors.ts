@@ -21,10 +21,10 @@ const WANDER = [1200, 7200];
 /** Share of the swing that a thermometer misses that is always thought possible. */
 const MISSED = 0.03;
 
-/** Every part of the errors of a log. */
-export function errorSources(log: LogPoints, open: Open): ErrorSource[] {
+/** Every part of the errors of a log; `near` is the part of the stated distance from the gas that counts for each memory. */
+export function errorSources(log: LogPoints, open: Open, near = 1): ErrorSource[] {
   const seen = first(log.points).T.length - (open.gas.elsewhere > 0 ? 1 : 0);
-  return [...instrumentSources(log, open, seen), ...gasSources(log, open, seen)];
+  return [...instrumentSources(log, open, seen), ...gasSources(log, open, seen, near)];
 }
 
 /** One unknown factor of standard deviation 1 times a known course. */
@@ -132,7 +132,12 @@ function instrumentSources(
 }
 
 /** How far the gas may be from the thermometers, zone by zone, and what no thermometer saw. */
-function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number): ErrorSource[] {
+function gasSources(
+  { points }: LogPoints,
+  { errors, gas }: Open,
+  seen: number,
+  part: number,
+): ErrorSource[] {
   const { temperature: T } = errors;
   const times = points.map(({ t }) => t);
   const seconds = (times.at(-1) as number) - (times[0] as number);
@@ -148,7 +153,7 @@ function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number):
         const most = Math.min(least * 10, Math.max(least, gas.between / (size || 1)));
         return shape.map((value, i) => value * most * (per[i] as number));
       };
-      const near = per.map((c) => c * gas.between);
+      const near = per.map((c) => c * gas.between * part);
       return [
         wander(
           "thermometer-reading",
@@ -175,9 +180,9 @@ function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number):
     const apart = points.map(({ perKelvin }) => (perKelvin[seen] as number) * change);
     sources.push(walk("gas-temperature", times, apart));
   }
-  for (const part of gas.warmth) {
+  for (const warmth of gas.warmth) {
     const course = points.map(
-      ({ t, perKelvin }) => warmthAt(part, gas.sinceFill + t) * sum(perKelvin),
+      ({ t, perKelvin }) => warmthAt(warmth, gas.sinceFill + t) * sum(perKelvin),
     );
     sources.push(along("settling", course));
   }

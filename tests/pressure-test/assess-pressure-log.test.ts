@@ -16,6 +16,7 @@ import {
   kPaa,
   liter,
   minute,
+  percent,
   psi,
   psia,
   psig,
@@ -371,4 +372,50 @@ describe("bad input", () => {
     expect(call).toThrow(says);
     expect(call).toThrow(expect.objectContaining({ name: "InvalidInputError" }));
   });
+});
+
+// Looks in between are the same course: nitrogen by the gas law through a day that cools and warms again; common practice, no source.
+describe("looks in between", () => {
+  const setup = {
+    atmosphere: standardAtmosphere,
+    instruments: {
+      pressure: { accuracy: psi(2), resolution: psi(0.1), drift: psi(0.5) },
+      temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) },
+    },
+    criterion: { maximumDrop: psi(5) },
+    sinceFill: minute(30),
+    elsewhere: { share: percent(0) },
+    required: {},
+  } as const;
+  const day = (hours: readonly number[]) =>
+    hours.map((h) => {
+      const laterTemperature = degF(75 - 10 * Math.sin((h / 24) * Math.PI));
+      const pressure = expectedTestPressure({
+        pressure: psig(500),
+        temperature: degF(75),
+        laterTemperature,
+        atmosphere: standardAtmosphere,
+      });
+      return {
+        elapsed: hour(h),
+        pressure: psig(Math.round(pressure.in(psig) * 10) / 10),
+        temperature: laterTemperature,
+      };
+    });
+  it.each([[[0, 1, 24]], [[0, 2, 5, 12, 20, 24]], [Array.from({ length: 25 }, (_, i) => i)]])(
+    "at %j h prove no less than the two ends alone",
+    (hours) => {
+      const rows = day(hours);
+      const [start, end] = [rows[0], rows.at(-1)] as [(typeof rows)[0], (typeof rows)[0]];
+      expect(assessPressureTest({ ...setup, start, end }).outcome).toBe("pass");
+      const log = assessPressureLog({ ...setup, readings: rows });
+      expect(log.outcome).toBe("pass");
+      // A leak that the ends show, the log shows too.
+      const lost = rows.map((row, i) => ({
+        ...row,
+        pressure: psig(row.pressure.in(psig) - (14 * (hours[i] ?? 0)) / 24),
+      }));
+      expect(assessPressureLog({ ...setup, readings: lost }).outcome).toBe("fail");
+    },
+  );
 });
