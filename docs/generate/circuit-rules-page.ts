@@ -44,8 +44,35 @@ export function circuitRulesPage(): Page {
         onlyConfirmed ? "no" : "yes, with a finding that says so",
       ]),
     ),
+    "## Rules that are missing",
+    "Rules that exist, that an app may look for here, and that no function judges.",
+    table(["country", "rule", "why it is missing"], missing),
   ]);
 }
+
+/** What no function judges, and why. */
+const missing: readonly (readonly string[])[] = [
+  [
+    "Japan",
+    "Earth of class D: at most 100 Ω, or 500 Ω where a leakage breaker trips within 0.5 s (Interpretation, art. 17)",
+    "The figures were read in one country's pages of the trade; the input has no resistance of an earth. Only the size of the wire is judged.",
+  ],
+  [
+    "United States",
+    "Largest charge of a room by ASHRAE 15.2-2022, residential tables",
+    "The tables were not found in a public text. ASHRAE 15 and UL 60335-2-40 are judged instead.",
+  ],
+  [
+    "United States",
+    "Leak repair by 40 CFR 84.106 and 40 CFR 82, subpart F",
+    "From memory: from 15 lb of an HFC, residential and light commercial air conditioning exempt; from 50 lb of an ozone-depleting refrigerant. A law that was not read decides nothing.",
+  ],
+  [
+    "Great Britain",
+    "Leak checks by the retained Regulation (EU) No 517/2014, Articles 3 and 4",
+    "The thresholds of the retained text were not read. `leakCheckInterval` answers for the European Union alone, by its Regulation of 2024.",
+  ],
+];
 
 function row(point: RulePoint): string[] {
   const word = english.messages[`circuit-protection.point.${point}`];
