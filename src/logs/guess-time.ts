@@ -50,17 +50,17 @@ export function guessTime(
     const cells = cellsOf(dated).filter((cell) => orders.some((order) => isDate(order)(cell)));
     const order = orderOf(cells, findings);
     const inOne = cells.some((cell) => /:/.test(cell));
-    const two = !inOne && clocked >= 0 ? { timeColumn: place(clocked) } : {};
+    const isTwo = !inOne && clocked >= 0;
     const isZoned = cells.every((cell) => momentOf(cell, order)?.offset !== undefined);
     if (!isZoned) doubts.push(say("logs.zone-unknown"));
     const time: TimeFormat = {
       written: "date-time",
       column: place(dated),
-      ...two,
+      ...(isTwo && { timeColumn: place(clocked) }),
       order,
       zone: "wall-clock",
     };
-    return { time, taken: inOne || clocked < 0 ? [dated] : [dated, clocked] };
+    return { time, taken: isTwo ? [dated, clocked] : [dated] };
   }
   const firstOf = (at: number) => numberIn(cellsOf(at)[0] ?? "", { decimal });
   const serial = (at: number): GuessedTime => {
@@ -105,7 +105,7 @@ function orderOf(cells: readonly string[], { reasons, doubts }: Findings): DateO
   const fits = (order: DateOrder) => cells.filter((cell) => momentOf(cell, order)).length;
   const most = Math.max(...orders.map(fits));
   const fitting = orders.filter((order) => fits(order) === most);
-  const named = cells.some((cell) => /[a-z]{3}/i.test(cell.slice(0, 12)));
+  const named = cells.every((cell) => /[a-z]{3}/i.test(cell.slice(0, 12)));
   const [order] = fitting as [DateOrder];
   const telling =
     cells.find((cell) => orders.every((one) => (one === order) === !!momentOf(cell, one))) ??

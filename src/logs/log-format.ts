@@ -104,7 +104,7 @@ export interface LogFormat<C = Columns> {
   readonly separator: string;
   /** The decimal mark. */
   readonly decimal: "." | ",";
-  /** The thousands mark; none when left out. */
+  /** The thousands mark, between groups of three digits; none when left out. */
   readonly group?: "." | "," | " " | "'" | undefined;
   /** The line of the column titles, from 1; left out where there is none. */
   readonly header?: number | undefined;

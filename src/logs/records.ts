@@ -99,7 +99,7 @@ export function recordReader(separator: string): RecordReader {
       }
       rest = text.slice(from);
       searched = Math.max(0, rest.length - 1);
-      if (rest.replace(/\r$/, "").length > longestLine) {
+      if (rest.length - Number(rest.endsWith("\r")) > longestLine) {
         isLong = true;
         rest = rest.endsWith("\r") ? "\r" : "";
         searched = 0;

@@ -12,11 +12,11 @@ export function zoneClock(zone: string | undefined): ZoneClock {
   if (name === "wall-clock") return (wall) => [wall];
   const offsetAt = offsetsOf(name);
   return (wall) => {
+    // In the doubled hour the offset before is the larger one, so that the earlier moment comes first.
     const offsets = new Set([offsetAt(wall - 86_400), offsetAt(wall + 86_400)]);
     return [...offsets]
       .map((offset) => wall - offset)
-      .filter((utc) => utc + offsetAt(utc) === wall)
-      .sort((a, b) => a - b);
+      .filter((utc) => utc + offsetAt(utc) === wall);
   };
 }
 

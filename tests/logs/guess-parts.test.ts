@@ -58,11 +58,22 @@ describe("cells", () => {
   });
 
   it("that the end of the part which is looked at cuts are no blank ones", () => {
-    // A header of 14 characters and rows of 10: the 20 000th character is a comma.
-    const rows = Array.from({ length: 3000 }, (_, i) => `${String(i).padStart(5, "0")},2.5\n`);
-    const text = `s,P  [micron]\n${rows.join("")}`;
+    // A header of 12 characters and rows of 10: the 20 000th character is a comma.
+    const rows = Array.from({ length: 3000 }, (_, i) => `${String(i).padStart(7, "0")},2\n`);
+    const text = `s, P micron\n${rows.join("")}`;
     expect(text[19_999]).toBe(",");
     expect(doubts(text)).toEqual([]);
+  });
+
+  it("of a last line without an ending are looked at, up to 20 000 characters", () => {
+    const mark = {
+      code: "logs.decimal-mark",
+      values: { mark: verbatim(","), cell: verbatim("1,5") },
+    };
+    const short = "s;T °C\n0;20\n5;1,5";
+    const full = `sec; T °C\n${"0;20\n".repeat(3997)}5;1,5`;
+    expect(full.length).toBe(20_000);
+    for (const text of [short, full]) expect(guessLog(text).reasons).toContainEqual(mark);
   });
 });
 
@@ -188,6 +199,10 @@ describe("columns", () => {
     expect(columns("s,psig,psig\n0,1.5,2.5\n5,1.4,2.4\n")).toEqual([
       "pressure: 2 in psig",
       "pressure2: 3 in psig",
+    ]);
+    expect(columns("Time,,T\nmin,psig,degF\n0,1.5,60.5\n5,1.4,60.5\n")).toEqual([
+      "pressure: 2 in psig",
+      "temperature: T in °F",
     ]);
     const untitled = "s,P psig,,note\n0,1.5,2.5,3\n5,1.4,2.4,3\n";
     expect(said(untitled, "unit-unknown")).toEqual([
@@ -315,6 +330,13 @@ describe("the time", () => {
       "12/13/2026",
     ],
     ["nothing", ["03/04/2026 10:00 UTC", "03/05/2026 10:00 UTC"], "day-month-year", undefined],
+    [
+      "nothing: a letter is no month",
+      ["3/4/26T10:00", "3/4/26T10:05"],
+      "day-month-year",
+      undefined,
+    ],
+    ["nothing: one name of a month", ["10/03/2026", "10-Mar-2026"], "day-month-year", undefined],
   ])("has the order of its date settled by %s", (_, cells, order, cell) => {
     const text = timed("t", cells);
     const settled = { order: `logs.order.${order}`, cell: verbatim(cell ?? cells[0] ?? "") };

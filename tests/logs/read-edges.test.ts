@@ -170,13 +170,16 @@ describe("lines of any length", () => {
   it.each(["\n", "\r\n", "\r"])(
     "10 000 characters are a row, one more is none, before %j",
     (end) => {
-      expect(records(full + end)).toEqual(["1 1"]);
+      for (const chunks of [[full + end], [full, end], [full]]) {
+        expect(records(...chunks)).toEqual(["1 1"]);
+      }
       expect(records(`${full}x${end}a,b`)).toEqual(["1 long-line", "2 2"]);
       for (const chunks of [
         [`${full}x`, `${end}a,b`],
         [`${full}x${end}`, "a,b"],
         [`\r${full}`, `x${end}a,b`].map((chunk) => chunk.replace(/^\r/, "")),
         [full, `xx${end[0]}`, `${end.slice(1)}a,b`],
+        [full, "x", `${end}a,b`],
       ]) {
         expect(records(...chunks)).toEqual(["1 long-line", "2 2"]);
       }
@@ -194,9 +197,11 @@ describe("lines of any length", () => {
 
   it("a byte-order mark is one at the beginning only", () => {
     const reader = recordReader(",");
-    const found = ["", "\ufeffa,b\n", "\ufeffc,d\n"].flatMap((chunk) => reader.add(chunk));
-    expect(found.map(({ cells }) => cells[0]?.length)).toEqual([1, expect.any(Number)]);
-    expect(found[0]?.cells).toEqual(["a", "b"]);
+    const chunks = ["", '\ufeff"a,b",c\n', '\ufeff"a,b",c\n'];
+    const found = chunks.flatMap((chunk) => reader.add(chunk));
+    expect(found[0]?.cells).toEqual(["a,b", "c"]);
+    expect(found[1]?.cells).not.toEqual(["a,b", "c"]);
+    expect(found).toEqual(recordReader(",").add(chunks.join("")));
   });
 });
 
@@ -274,6 +279,8 @@ describe("a format", () => {
     const log = readLog(text, { ...titled, remark: "#", blankCells: ["---"], firstRow: 3 });
     expect(log.lines).toEqual([4, 6]);
     expect(said(log)).toEqual(["blank-cell 3 “2”", "not-a-time 5 “1” “7 #”"]);
+    const below = readLog("Logger,7\ns,t\n0,1\n", { ...titled, header: 2 });
+    expect([below.lines, below.refused]).toEqual([[3], []]);
     expect(readLog("s,t\n1,1\n2,1\n", { ...titled, firstRow: 2 }).lines).toEqual([2, 3]);
   });
 });

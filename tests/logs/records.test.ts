@@ -40,6 +40,7 @@ describe("records of a text", () => {
         ["d", "e"],
       ],
     ],
+    ["doubled quotation mark before a line break", '"a "",\nb",c', [['a ",\nb', "c"]]],
     ["doubled quotation mark", '"a ""b""",c', [['a "b"', "c"]]],
     [
       "quotation mark within a cell",
