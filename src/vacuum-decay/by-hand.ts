@@ -3,7 +3,7 @@
 import { micron } from "../quantity/units/pressure.ts";
 import type { Collector } from "./collect.ts";
 
-const grains = [50, 20, 10, 5, 2, 1];
+const grains = [50, 25, 20, 10, 5, 2, 1];
 
 /** What hand-written rows look like: round times, round pressures. */
 export function readRoundness(log: Collector, t: number, p: number): void {
@@ -16,7 +16,16 @@ export function readRoundness(log: Collector, t: number, p: number): void {
   }
 }
 
-/** Whether the log was written by hand: few rows at round times, or round pressures too; common practice, no source. */
-export function typedByHand({ wholeTimes, grain, rows, spacing }: Collector): boolean {
-  return wholeTimes && spacing > 29 && grain > 0 && (rows <= 12 || grain > 4.9 * micron.scale);
+/** Whether the log was written by hand: few rows at round times, or pressures rounder than the display; common practice, no source. */
+export function typedByHand({
+  wholeTimes,
+  grain,
+  rows,
+  spacing,
+  settings,
+  segment,
+}: Collector): boolean {
+  const display = settings.resolutionAt(segment?.origin ?? 0) || 0;
+  const isRound = grain > Math.max(4.9 * micron.scale, 1.01 * display);
+  return wholeTimes && spacing > 29 && grain > 0 && (rows <= 12 || isRound);
 }

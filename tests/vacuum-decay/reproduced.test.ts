@@ -147,6 +147,17 @@ describe("4. logs by hand", () => {
     },
   );
 
+  it("are not taken from a display whose own step is as round", () => {
+    const rows = [300, 325, 325, 325, 350, 350, 350, 350, 350, 350, 375, 375, 375, 375, 375, 375];
+    const written = (more: object) => {
+      const { assumptions } = judge(byHand(1, ...rows), "splitManualA", more);
+      return assumptions.find(({ code }) => code === "vacuum-decay.typed-by-hand")?.values;
+    };
+    expect(written({})).toEqual({ rows: 16, step: micronDifference(25) });
+    expect(written({ gauge: { resolution: micronDifference(25) } })).toBeUndefined();
+    expect(written({ gauge: { resolution: micronDifference(1) } })).toBeDefined();
+  });
+
   it("10 micron/min by 16 rows in 15 min fails", () => {
     const readings = byHand(1, ...Array.from({ length: 16 }, (_, i) => 300 + 10 * i));
     expect(judge(readings, "splitManualA").outcome).toBe("fail");
