@@ -149,7 +149,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
       other: "La unidad se puede energizar: cumplieron todas las comprobaciones previas.",
     },
     "commissioning.left-to-verify":
-      "Energizada. Queda por comprobar según el texto de la norma: {steps}.",
+      "La unidad está energizada. Queda por comprobar según el texto de la norma: {steps}.",
     "commissioning.released-by-declaration": {
       by: "hold",
       "open-valves": "Las válvulas se pueden abrir. No aplica y no se comprobó: {steps}.",

@@ -123,6 +123,7 @@ const write = /* @__PURE__ */ swapping([
   ["la unidad se energizó", "se dio tensión a la unidad"],
   ["la unidad se puede energizar", "se puede dar tensión a la unidad"],
   ["se energizó la unidad", "se dio tensión a la unidad"],
+  ["la unidad está energizada", "la unidad tiene tensión"],
   ["ni energizar", "ni dar tensión"],
   // Water and report
   ["drenaje", "desagüe"],
