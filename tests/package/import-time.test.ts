@@ -29,13 +29,13 @@ function importTime(name: string): number {
 const plain = 0.35;
 /** These open most of the modules. */
 const wide: Readonly<Record<string, number>> = {
-  "": 1,
-  commissioning: 1,
-  planning: 1.2,
+  "": 0.9,
+  commissioning: 0.95,
+  planning: 1.05,
   plots: 0.6,
-  report: 1.25,
-  wire: 1.6,
-  "wire/zod": 2.6,
+  report: 1.15,
+  wire: 1.3,
+  "wire/zod": 2.4,
 };
 // mathjs behind field-text takes so much time that nothing else shows.
 const budgets = subpaths
