@@ -2,15 +2,7 @@
 // Follows the decay picture of installation manuals: a leak keeps rising, water rises and levels off, a dry
 // and tight system stays. Does not cover the outcome: verdict.ts.
 import type { Odds } from "./odds.ts";
-import {
-  excludedBesideWater,
-  excludedWater,
-  passShare,
-  sureBesideWater,
-  sureLeak,
-  sureOutgassing,
-  sureWater,
-} from "./tuning.ts";
+import { excluded, named, passShare, sureOutgassing } from "./tuning.ts";
 
 /**
  * What is behind the decay, by amounts that matter to a system: a leak above 5 micron/min and what hoses may
@@ -32,11 +24,11 @@ export type DecayCause =
 /** Names the cause. */
 export function causeOf({ provenLeak, hiddenLeak, water, bad, outgassing }: Odds): DecayCause {
   if (bad < passShare) return "dry-and-tight";
-  if (water > sureWater) {
-    const alone = hiddenLeak < excludedBesideWater;
+  if (water > named) {
+    const alone = hiddenLeak < excluded;
     if (outgassing > sureOutgassing * water) return alone ? "outgassing" : "not-determined";
-    if (hiddenLeak > sureBesideWater) return "leak-and-moisture";
+    if (hiddenLeak > named) return "leak-and-moisture";
     return alone ? "moisture" : "moisture-leak-not-excluded";
   }
-  return provenLeak > sureLeak && water < excludedWater ? "leak" : "not-determined";
+  return provenLeak > named && water < excluded ? "leak" : "not-determined";
 }

@@ -27,14 +27,10 @@ export const earlyShare = 0.05;
 /** Share of the evidence that proves something bad: at the end, and before it. */
 export const failShare = 0.95;
 export const earlyFailShare = 0.99;
-/** Share of the evidence that names water, and a leak with no water. */
-export const sureWater = 0.6;
-export const sureLeak = 0.8;
-/** Share for a leak that moisture would not hide, above which it is named beside water, and below which it is not: 3 to 1. */
-export const sureBesideWater = 0.75;
-export const excludedBesideWater = 0.25;
-/** Share below which water is excluded, and above which what looks like water is outgassing. */
-export const excludedWater = 0.12;
+/** Share of the evidence that names a leak or water, and below which the other is excluded: 3 to 1. */
+export const named = 0.75;
+export const excluded = 0.25;
+/** Share of water above which what looks like it is outgassing. */
 export const sureOutgassing = 0.88;
 
 /** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
