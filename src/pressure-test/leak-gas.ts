@@ -3,7 +3,7 @@
 // Pressures at rest are the saturation (bubble) pressures at 20 °C of the modules' own equations of state.
 // Does not cover vapor near saturation, where viscosity is about 5 % to 10 % higher.
 
-import { frozen, frozenInPlace } from "../quantity/frozen.ts";
+import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { kPaa } from "../quantity/units/pressure.ts";
 
@@ -18,7 +18,7 @@ export interface LeakGas {
 }
 
 /** What the test is made with; apart, so that a verdict does not carry the other gases. */
-export const nitrogen: LeakGas = /* @__PURE__ */ frozenInPlace({
+export const nitrogen: LeakGas = /* @__PURE__ */ frozen({
   gramsPerMole: 28.0134,
   viscosity: 17.57,
 });
