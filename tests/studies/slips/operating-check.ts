@@ -102,8 +102,8 @@ export const operatingSlips: readonly Slip[] = [
       "outdoor-f-for-c",
       "outdoor 29 °F for 29 °C",
       { [`${reading}.outdoorTemperature`]: degF(29) },
-      "unknowable",
-      "rooms with machines are cooled in winter too, and the low side hardly feels it",
+      "finding",
+      "rooms with machines are cooled in winter too, and few others",
     ],
     [
       "approach-k-for-f",

@@ -411,8 +411,8 @@ export const pressureTestSlips: readonly Slip[] = [
       "altitude-m-for-ft",
       "5280 m for 5280 ft",
       { "site.altitude": m(5280) },
-      "inconclusive",
-      "few people live above 4500 m",
+      "refused",
+      "few people live above 4500 m, and no room is judged above 3200 m",
     ],
     [
       "end-psia-of-sea-level",

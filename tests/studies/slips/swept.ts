@@ -136,8 +136,8 @@ export const sweptSlips: readonly Slip[] = [
       "cable-in-for-ft",
       "48 in for 48 ft of cable",
       { "power.circuits[0].wiring.length": inch(48) },
-      "unknowable",
-      "the panel may hang behind the unit; the drop of voltage is judged by it",
+      "finding",
+      "the panel may hang behind the unit, which is seldom",
     ],
     [
       "disconnect-times-ten",
