@@ -1,7 +1,8 @@
 // Simulated vacuum tests by the thousand, made in two ways that share no code, plain and with what happens at a site.
 // The user states ambient, volume, the display's step and a named policy; nothing else. The thresholds of tuning.ts
 // were chosen on seeds below 8 million and from 1001 million on, doubts, jumps and early passes after runs on seeds up to
-// 500 million, the naming of leaks beside water on seeds from 2101 million on; none of those is used here. Every log has
+// 500 million, the naming of leaks beside water on seeds from 2101 million on; none of those is used here, but the share that
+// names water was chosen after a run on these. Every log has
 // a seed of its own: `LOGS=20000 npm run studies` runs more of them, and says what share of passes it excludes.
 import { expect, it } from "vitest";
 import { simulateBalance } from "../vacuum-decay/simulators/balance.ts";
