@@ -177,10 +177,8 @@ describe("what files have besides their rows", () => {
 });
 
 it("looks at the beginning only", () => {
-  const text = `s,micron\n${Array.from({ length: 200_000 }, (_, i) => `${i},2.5`).join("\n")}`;
-  const start = performance.now();
-  expect(guessLog(text).format).toBeDefined();
-  expect(performance.now() - start).toBeLessThan(1000);
+  const start = `s,micron\n${Array.from({ length: 4000 }, (_, i) => `${i},2.5`).join("\n")}`;
+  expect(guessLog(`${start}\n${"x;y;z\n".repeat(9000)}`)).toEqual(guessLog(start));
 });
 
 it("refuses what is no text and no wish", () => {
