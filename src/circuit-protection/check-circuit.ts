@@ -207,7 +207,7 @@ function installedOf<F extends RuleFamily>(rules: CircuitRules<F>): Check<Instal
         kind: among("breaker", "fuse"),
         curve: among("B", "C", "D"),
         hacr: flagOf,
-        poles: among(1, 2, 3),
+        poles: among(1, 2, 3, 4),
         voltageRating: among(...rules.voltageRatings.rows.map(([name]) => name)),
       },
       ["rating", "kind"],

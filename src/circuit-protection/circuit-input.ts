@@ -37,8 +37,8 @@ export interface FittedDevice {
   readonly kind: DeviceKind;
   /** Rating, more than 0. */
   readonly rating: Quantity<"current">;
-  /** Poles that open together. */
-  readonly poles?: 1 | 2 | 3 | undefined;
+  /** Poles that open together; 4 where a device for three phases opens the neutral too. */
+  readonly poles?: 1 | 2 | 3 | 4 | undefined;
   /** Voltage marking. */
   readonly voltageRating?: VoltageRating | undefined;
   /** Whether a breaker is marked HACR. */

@@ -21,7 +21,6 @@ const inchPerFoot = /* @__PURE__ */ unit("ratio", "in/ft", 1, 12);
 const mmPerM = /* @__PURE__ */ unit("ratio", "mm/m", 1e-3);
 const literPerMinute = /* @__PURE__ */ unit("volumeFlow", "L/min", 1e-3, 60);
 const inchPound = /* @__PURE__ */ unit("torque", "in·lb", [0.45359237, 9.80665, 0.0254]);
-const milliampere = /* @__PURE__ */ unit("current", "mA", 1e-3);
 const millivolt = /* @__PURE__ */ unit("voltage", "mV", 1e-3);
 const milliohm = /* @__PURE__ */ unit("resistance", "mΩ", 1e-3);
 const kiloohm = /* @__PURE__ */ unit("resistance", "kΩ", 1e3);
@@ -34,7 +33,6 @@ export const homeUnits: ReadonlyMap<AnyUnit, AnyUnit> = /* @__PURE__ */ new Map<
   [mmPerM, u.percent],
   [literPerMinute, u.literPerSecond],
   [inchPound, u.ftLb],
-  [milliampere, u.ampere],
   [millivolt, u.volt],
   [milliohm, u.ohm],
   [kiloohm, u.ohm],
@@ -206,7 +204,7 @@ function metricRows(): Row[] {
     [[u.volt], c.V],
     [[millivolt], "=mV|millivolt+"],
     [[u.ampere], `${c.A}|ampère+`],
-    [[milliampere], "=mA|milliamp+|miliamperio+|milliampère+"],
+    [[u.milliampere], "=mA|milliamp+|miliamperio+|milliampère+"],
     [[u.ohm], c["Ω"]],
     [[milliohm], "=mΩ|=mohm|milliohm+"],
     [[kiloohm], "kΩ|kohm|kilohm+"],

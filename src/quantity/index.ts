@@ -96,6 +96,7 @@ export {
   micronDifference,
   micronLiterPerSecond,
   micronPerMinute,
+  milliampere,
   minute,
   mL,
   mm,

@@ -97,7 +97,7 @@ describe("input from JavaScript", () => {
     ["no conductor", wired({ currentCarryingConductors: 0 }), "wiring.currentCarryingConductors"],
     ["a length of 0", wired({ length: ft(0) }), "wiring.length"],
     ["a cable below the roof", wired({ aboveRoof: ft(-1) }), "wiring.aboveRoof"],
-    ["four poles", fitted("device", { poles: 4 }), "installed.device.poles"],
+    ["five poles", fitted("device", { poles: 5 }), "installed.device.poles"],
     ["no poles", fitted("device", { poles: 0 }), "installed.device.poles"],
     ["a rating of 0", fitted("device", { rating: ampere(0) }), "installed.device.rating"],
     ["a device without rating", circuit({ installed: { device: {} } }), "installed.device.rating"],

@@ -98,6 +98,15 @@ describe.each([
   });
 });
 
+// IEC 60898-1: breakers are made with up to four poles; the fourth opens the neutral of three phases.
+it("takes a device of four poles for three phases and neutral", () => {
+  const found = metric({
+    supply: { voltage: volt(400), phases: 3 },
+    installed: { ...installed, device: { kind: "breaker", rating: ampere(16), poles: 4 } },
+  });
+  expect(found.cause).toBe("not-confirmed");
+});
+
 describe("a verification", () => {
   const { toVerify } = metric();
 

@@ -55,6 +55,7 @@ const rows: [name: string, mathjs: string, error: number][] = [
   ["kPaPerHour", "1 kPa/hour", exact],
   ["volt", "1 V", exact],
   ["ampere", "1 A", exact],
+  ["milliampere", "1 mA", exact],
   ["ohm", "1 ohm", exact],
   ["ohmPerKm", "1 ohm/km", exact],
   ["ohmPerKft", "0.001 ohm/ft", exact],

@@ -691,7 +691,7 @@ const CircuitInstalledDeviceShape: Shape = {
   fields: {
     "kind?": { words: ["breaker", "fuse"] },
     "rating?": "current",
-    "poles?": { words: [2, 1, 3] },
+    "poles?": { words: [2, 1, 3, 4] },
     "voltageRating?": {
       words: [
         "120 V",

@@ -7,6 +7,9 @@ export const volt: Unit<"voltage"> = /* @__PURE__ */ unit("voltage", "V", 1);
 /** One ampere. Exact: the SI base unit. Source: SI Brochure, 9th ed. */
 export const ampere: Unit<"current"> = /* @__PURE__ */ unit("current", "A", 1);
 
+/** One milliampere: residual currents. Exact. Source: SI Brochure, 9th ed. */
+export const milliampere: Unit<"current"> = /* @__PURE__ */ unit("current", "mA", 1e-3);
+
 /** One ohm. Exact: the SI unit. Source: SI Brochure, 9th ed. */
 export const ohm: Unit<"resistance"> = /* @__PURE__ */ unit("resistance", "Ω", 1);
 

@@ -1326,7 +1326,7 @@ export const FittedDeviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   fields: {
     kind: { words: ["breaker", "fuse"] },
     rating: "current",
-    "poles?": { words: [2, 1, 3] },
+    "poles?": { words: [2, 1, 3, 4] },
     "voltageRating?": {
       words: [
         "120 V",
@@ -1352,7 +1352,7 @@ export const FittedDeviceShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     "": "The breaker or the fuses at the start of the circuit.",
     kind: "Breaker or fuse.",
     rating: "Rating, more than 0.",
-    poles: "Poles that open together.",
+    poles: "Poles that open together; 4 where a device for three phases opens the neutral too.",
     voltageRating: "Voltage marking.",
     hacr: "Whether a breaker is marked HACR.",
     curve: "Curve of a miniature breaker.",

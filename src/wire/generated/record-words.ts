@@ -487,7 +487,7 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
   CircuitInstalledDevice: {
     kind: "Breaker or fuse.",
     rating: "Rating, more than 0.",
-    poles: "Poles that open together.",
+    poles: "Poles that open together; 4 where a device for three phases opens the neutral too.",
     voltageRating: "Voltage marking.",
     hacr: "Whether a breaker is marked HACR.",
     curve: "Curve of a miniature breaker.",
