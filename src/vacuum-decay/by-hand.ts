@@ -1,12 +1,23 @@
 // Was the log written by hand? Round times and round pressures, few rows.
 // Common practice, no source. Does not cover what that does to the weights: collect.ts.
 import { micron } from "../quantity/units/pressure.ts";
-import type { Collector } from "./collect.ts";
+
+/** What a log has shown of how it was written. */
+interface Written {
+  /** Every time a multiple of half a minute. */
+  wholeTimes: boolean;
+  /** Largest round step that every pressure is a multiple of, Pa; NaN where there is none. */
+  grain: number;
+  readonly rows: number;
+  readonly spacing: number;
+  readonly settings: { readonly resolutionAt: (p: number) => number };
+  readonly segment?: { readonly origin: number } | undefined;
+}
 
 const grains = [50, 25, 20, 10, 5, 2, 1];
 
 /** What hand-written rows look like: round times, round pressures. */
-export function readRoundness(log: Collector, t: number, p: number): void {
+export function readRoundness(log: Written, t: number, p: number): void {
   if (Math.abs(t / 30 - Math.round(t / 30)) > 1e-6) log.wholeTimes = false;
   const microns = p / micron.scale;
   const divides = (by: number) => Math.abs(microns / by - Math.round(microns / by)) < 1e-6;
@@ -24,7 +35,7 @@ export function typedByHand({
   spacing,
   settings,
   segment,
-}: Collector): boolean {
+}: Written): boolean {
   const display = settings.resolutionAt(segment?.origin ?? 0) || 0;
   const isRound = grain > Math.max(4.9 * micron.scale, 1.01 * display);
   return wholeTimes && spacing > 29 && grain > 0 && (rows <= 12 || isRound);
