@@ -250,6 +250,9 @@ const changes: readonly Change[] = [
   { "instruments.testGauge.calibratedOn": "2026-11-01" },
 ];
 /** Changes of three heads on one outdoor unit. */
+const capacities = Object.fromEntries(
+  [0, 1, 2].map((i) => [`runs[${i}].indoorUnits`, [{ capacity: kW(2.6) }]]),
+);
 const changesOfThree: readonly Change[] = [
   {},
   { evacuations: ["A", "B", "C"].map((name) => ({ ...watch, covers: [name] })) },
@@ -265,6 +268,25 @@ const changesOfThree: readonly Change[] = [
     "instruments.tape.accuracy": ft(1),
   },
   { "runs[0].joints": undefined, ...waiver("joints", "existing-lines", { run: "A" }) },
+  {
+    ...capacities,
+    "equipment.manual.leastConnected": kW(1),
+    "equipment.manual.mostConnected": kW(99),
+  },
+  {
+    ...capacities,
+    "equipment.manual.leastConnected": kW(90),
+    "equipment.manual.mostConnected": kW(99),
+  },
+  {
+    ...capacities,
+    "equipment.manual.leastConnected": kW(1),
+    "equipment.manual.mostConnected": kW(2),
+  },
+  { "runs[0].drain.run": ft(20), "runs[0].drain.fall": inch(9) },
+  { "runs[0].drain.run": ft(20), "runs[0].drain.fall": inch(1) },
+  { "power.circuits[0].wiring.length": ft(4) },
+  { "operation[0].mode": "cooling", "operation[0].outdoorTemperature": degF(20) },
 ];
 const without = Object.keys(complete)
   .filter((key) => key !== "version")
