@@ -101,9 +101,9 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
     format: {
       separator,
       decimal,
-      header,
-      firstRow: rows[0]?.line,
-      remark,
+      ...(header !== undefined && { header }),
+      ...(rows[0] && { firstRow: rows[0].line }),
+      ...(remark !== undefined && { remark }),
       time: guessed.time,
       columns: chosen as Columns,
     },

