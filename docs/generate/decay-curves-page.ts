@@ -69,8 +69,8 @@ export const decayCases: readonly DecayCase[] = [
   {
     title: "Outgassing",
     truth:
-      "Oil and plastics giving off gas: 110 micron for each factor e of time, pumped for two minutes.",
-    system: { outgassing: [110, 120] },
+      "Oil and plastics giving off gas: 70 micron for each factor e of time, pumped for two minutes.",
+    system: { outgassing: [70, 120] },
     cause: "dry-and-tight",
     reading:
       "It slows down but never levels off. Longer pumping makes it smaller. No water that matters and no leak above the limit fit this course: the system is called tight.",

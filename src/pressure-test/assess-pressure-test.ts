@@ -7,7 +7,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import type { psig } from "../quantity/units/pressure.ts";
 import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
-import { budget, combined, drop, expected, statesOf } from "./drop.ts";
+import { budget, drop, expected, statesOf } from "./drop.ts";
 import { judge } from "./judge.ts";
 import { sum } from "./log-points.ts";
 import { doubtsOf } from "./plausible.ts";
@@ -124,14 +124,9 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   const volume = sum(setup.volumes);
   const highest = Math.max(first.pressure - first.atmosphere, last.pressure - last.atmosphere);
   const units = unitsOfReading(end);
-  const open = { errors, gas, seconds, barometer, expansion };
   const verdict = judge({
     drop: drop(states),
-    shares: budget(states, open),
-    uncertaintyAfter: (hold) =>
-      combined(
-        budget(states, { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) }),
-      ),
+    shares: budget(states, { errors, gas, seconds, barometer, expansion }),
     gas,
     limit: limitOf(criterion, seconds, volume, first.pressure - first.atmosphere),
     first,

@@ -48,8 +48,6 @@ export interface Evidence extends LeakFactors, ReadingUnits {
   /** Absolute pressure of the first reading at the temperature of the last, Pa. */
   readonly expected: number;
   readonly confidence: number | undefined;
-  /** Standard uncertainty of the drop after a hold of so many seconds that went the same way, Pa. */
-  readonly uncertaintyAfter: (hold: number) => number;
   readonly doubts: readonly Doubt[];
   /** Reasons that decide nothing: where a log jumped before the hold. */
   readonly notes?: readonly PressureTestStatement[];

@@ -91,23 +91,6 @@ export function holdToDecide(
   return further <= WEEK ? Math.max(0, further) : 0;
 }
 
-/** How many times as long a hold is tried where no tight system would pass one of this length; common practice, no source. */
-const LONGER = [1.5, 2, 3, 4, 6, 8, 12, 16, 24];
-const DAY = 86_400;
-
-/** Seconds more after which the same loss, so much longer, would lie within a drop that is allowed for the whole hold; 0 when within a day it never does. */
-export function holdToProve(
-  { drop, limit, seconds, uncertaintyAfter }: Evidence,
-  k: number,
-): number {
-  const least = limit?.drop ?? 0;
-  const times = LONGER.find(
-    (by) =>
-      by * seconds <= DAY && Math.max(0, drop) * by + k * uncertaintyAfter(by * seconds) < least,
-  );
-  return seconds * ((times ?? 1) - 1);
-}
-
 /** The hold that would prove about half of the leak that this one does, s; 0 when none of a week does, or no time is known. */
 export function holdToHalve(seconds: number, growth: (seconds: number) => number): number {
   let hold = 2 * seconds;

@@ -78,16 +78,6 @@ export function judgeHold(
   const byEnds = fitOf(ends, errorSources({ points: ends, variance }, open, Math.SQRT1_2));
   const isByEnds = isPlain && combined(byEnds.shares) < combined(fit.shares);
   const { drop, shares } = isByEnds ? byEnds : fit;
-  const uncertaintyAfter = (hold: number) => {
-    const later = (isByEnds ? ends : points).map((one) => ({
-      ...one,
-      t: (one.t * hold) / seconds,
-    }));
-    const openThen = { ...open, seconds: hold, barometer: barometer && barometerDrift(hold) };
-    const near = isByEnds ? Math.SQRT1_2 : 1;
-    const then = errorSources({ points: later, variance }, openThen, near);
-    return combined(fitOf(isByEnds ? ends : points, then).shares);
-  };
   const said = after ? [jumpSaid(after, unit)] : [];
   // As long as what came before: a loss that was filled up would be there again.
   const isEnough = isFed && 2 * seconds >= whole;
@@ -103,7 +93,6 @@ export function judgeHold(
     expected: expected(statesOf(first, last, volumes, beta)),
     gas,
     confidence: test.confidence,
-    uncertaintyAfter,
     seconds,
     volume,
     volumeError: errors.volume,

@@ -10,14 +10,7 @@ import { dangers } from "./cautions.ts";
 import { coverage, decide } from "./decide.ts";
 import { combined } from "./drop.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import {
-  estimate,
-  growthOf,
-  holdToDecide,
-  holdToHalve,
-  holdToProve,
-  leakFigures,
-} from "./figures.ts";
+import { estimate, growthOf, holdToDecide, holdToHalve, leakFigures } from "./figures.ts";
 import { reasonsFor, smallestFinding } from "./reasons.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
@@ -41,13 +34,9 @@ export function judge(evidence: Evidence): PressureTestAssessment {
   const { outcome, cause, ruling, probability } = decision;
   const isOpen = outcome === "inconclusive" && cause === undefined && ruling !== "within";
   const growth = growthOf(evidence, u);
-  // Where no tight system would pass, only a smaller uncertainty helps.
+  // Where no tight system would pass, no wait helps: the uncertainty grows with the hold.
   const inVain = limit !== undefined && !limit.isRate && drop < limit.drop && k * u > limit.drop;
-  const further = !isOpen
-    ? 0
-    : inVain
-      ? holdToProve(evidence, k)
-      : holdToDecide(drop, limit, seconds, k * uLimit, growth);
+  const further = isOpen && !inVain ? holdToDecide(drop, limit, seconds, k * uLimit, growth) : 0;
   const leak = leakFigures(drop, u, k, evidence);
   const found: Found = {
     ...decision,

@@ -148,7 +148,7 @@ describe("the rated-load current", () => {
     expect(() => needed(23.6)).toThrow("ratedLoadCurrent: ");
     const said = plate(23, 40, { ratedLoadCurrent: ampere(17.9) }).cautions;
     expect(sentences(said)).toContain(
-      "A rated load of 17.9 A is too low for 23 A, which was used instead.",
+      "A minimum circuit ampacity of 23 A belongs to more than 17.9 A: the rated load is the sum of compressor and fans. 23 A was used instead.",
     );
   });
 
