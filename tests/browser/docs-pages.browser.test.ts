@@ -39,7 +39,7 @@ describe("every page", () => {
   it("weighs at most 60 kB on first load, but for the lists that are named", () => {
     const heavy = content.filter((page) => firstLoad(page) > 60);
     expect(heavy.filter((page) => !longLists.includes(page))).toEqual([]);
-    for (const page of heavy) expect(firstLoad(page), page).toBeLessThan(140);
+    for (const page of heavy) expect(firstLoad(page), page).toBeLessThan(150);
   });
 
   it("has a description of its own and its Markdown beside it", () => {

@@ -197,7 +197,7 @@ it("a unit goes into the state by a function; by itself React calls it", async (
 
 it("statements have unique keys, though codes repeat", async () => {
   await draw("verdict");
-  expect(await page.locator("section > ul").first().locator("li").count()).toBe(3);
+  expect(await page.locator("section > ul").first().locator("li").count()).toBe(6); // of three joints
   expect(said).toEqual([]);
   await draw("verdictAtFirst");
   await expect.poll(() => said.join()).toContain("same key");
