@@ -54,6 +54,7 @@ const config: ViteUserConfig = defineConfig({
             ...(process.argv.includes("--coverage") ? measured : []),
           ],
           testTimeout: 60_000,
+          isolate: false, // each file loading the library anew takes longer than its tests
         },
       },
       {
