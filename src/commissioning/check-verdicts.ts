@@ -41,6 +41,7 @@ export interface CheckVerdicts extends Record<CheckName, object> {
   readonly "line-sizes": OwnVerdict;
   /** All runs together against the manual. */
   readonly "total-length": OwnVerdict;
+  /** Capacities of the indoor units together against the manual. */
   readonly "connected-units": OwnVerdict;
   /** The height between the indoor units against the manual. */
   readonly "indoor-lift": OwnVerdict;

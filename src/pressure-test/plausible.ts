@@ -21,6 +21,7 @@ export interface Course {
   readonly highest: number;
   /** Seconds, 0 when unknown. */
   readonly seconds: number;
+  /** In which gauge pressures are told. */
   readonly gauge: Unit<"gaugePressure">;
 }
 
