@@ -1,6 +1,6 @@
 // Do all runs together keep the manual's limits? Their length in total, and the height between their indoor units.
-// Follows the manual; JCGM 106:2012, 8.3, for the verdict. Does not cover a run by itself: see try-line-run.ts.
-import { conformity } from "../assessment/conformity.ts";
+// Follows the manual; JCGM 106:2012, 8.2 and 8.3, for the verdict. Does not cover a run by itself: see try-line-run.ts.
+import { simpleAcceptance } from "../assessment/simple-acceptance.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { isEqual } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
@@ -11,7 +11,7 @@ import type { Job } from "./job.ts";
 import type { CheckName } from "./names.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
 import type { InstallationRecord } from "./record.ts";
-import { runsOf, servesIndoorUnit } from "./runs.ts";
+import { hasNominalLength, runsOf, servesIndoorUnit } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 
@@ -62,6 +62,7 @@ export function allRuns({ record }: Job): Trial[] {
   const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
   const [first] = lengths;
   const known = runs.length > 1 && first && lengths.length === runs.length;
+  const taped = runs.filter(({ run }) => !hasNominalLength(record, run)).length;
   const sum = lengths.reduce((all, length) => all + length.si, 0);
   const lift = liftOf(record);
   return [
@@ -72,7 +73,7 @@ export function allRuns({ record }: Job): Trial[] {
             field: "maximumTotalLength",
             value: new Quantity(sum, first.unit),
             most: manual.maximumTotalLength,
-            standard: () => each() * lengths.length, // one tape errs the same way on each
+            standard: () => each() * taped, // one tape errs the same way on each
             said: (how, total, most) => say(`commissioning.total-length-${how}`, { total, most }),
             action: (most) => say("commissioning.shorten-runs", { most }),
           }),
@@ -115,7 +116,7 @@ function trialOf({ name, field, value, most, standard, said, action }: Held): Tr
   const path = `equipment.manual.${field}`;
   const judge = (limit: Length): OwnVerdict => {
     const standardUncertainty = new Quantity(standard(), m);
-    const { outcome } = conformity({ value, standardUncertainty, upperLimit: limit });
+    const { outcome } = simpleAcceptance({ value, standardUncertainty, upperLimit: limit });
     if (outcome === "pass") return ownVerdict(outcome, said("within", value, limit));
     return outcome === "fail"
       ? ownVerdict(outcome, said("above", value, limit), action(limit))

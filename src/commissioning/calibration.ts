@@ -7,6 +7,8 @@ import { surelyBefore } from "../shapes/index.ts";
 import type { PlacedCaution } from "./placed.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
+import type { Tubing } from "./record-run.ts";
+import { hasNominalLength } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import { fieldWord, fieldWords, verbatim } from "./words.ts";
 
@@ -22,9 +24,11 @@ function usesOf(record: InstallationRecord): readonly Use[] {
     used: unknown,
     at: IsoTime | undefined,
   ): Use => (at === undefined ? [instrument, path, used] : [instrument, path, used, at]);
+  const taped = (tubing: Tubing | undefined) =>
+    hasNominalLength(record, { tubing }) ? tubing?.lift : tubing?.length;
   return [
     ...runs.flatMap(({ tubing, joints = [], drain }, i) => [
-      use("tape", `runs[${i}].tubing`, tubing?.length, tubing?.at),
+      use("tape", `runs[${i}].tubing`, taped(tubing), tubing?.at),
       ...joints.map((one, j) =>
         use("torqueWrench", `runs[${i}].joints[${j}]`, one.torque, one.at ?? tubing?.at),
       ),

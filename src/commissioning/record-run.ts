@@ -55,6 +55,11 @@ export interface Tubing {
   readonly way?: Quantity<"length"> | undefined;
   /** Length one way, with what is coiled up. */
   readonly length?: Quantity<"length"> | undefined;
+  /**
+   * Whether the length was measured, or is the nominal length of a factory-made line set that was not cut: then no tape
+   * stands behind it. When left out, `nominal` for pre-charged lines with couplings, otherwise `measured`.
+   */
+  readonly lengthIs?: LineRunInput["lengthIs"];
   /** Height difference of the units. */
   readonly lift?: Quantity<"length"> | undefined;
   /** Where the outdoor unit stands. */

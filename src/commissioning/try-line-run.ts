@@ -15,7 +15,7 @@ import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfRun, doubtsOfRuns } from "./run-doubts.ts";
-import type { PlacedRun } from "./runs.ts";
+import { hasNominalLength, type PlacedRun } from "./runs.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { type LineWord, verbatim } from "./words.ts";
@@ -68,6 +68,7 @@ function runTrials(job: Job, placed: PlacedRun, missing: string[]): Trial[] {
         assessLineRun(
           present({
             length,
+            lengthIs: hasNominalLength(job.record, run) ? "nominal" : undefined,
             lift,
             outdoorUnit,
             bends,

@@ -1,9 +1,11 @@
 // What do several findings make together? The deciding one first, with what to do about it. Internal.
-// Follows JCGM 106:2012, 8.3, for a figure against a limit.
+// Follows JCGM 106:2012, for a figure against a limit: 8.2 for lengths, whose limits are of design, 8.3 for masses.
 // Does not cover which limits there are: the manual says.
 import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
+import { simpleAcceptance } from "../assessment/simple-acceptance.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { rounded } from "../quantity/rounded.ts";
 import { type LineSetFigure, type LineSetStatement, say, type Verdict } from "./statements.ts";
 
 /** One thing that was found, and what to do where it is no pass. */
@@ -43,21 +45,26 @@ export interface Limited<K extends "length" | "mass"> {
 export function heldTo<K extends "length" | "mass">(held: Limited<K>): Finding {
   const { value, uncertainty, side, limit, remedy } = held;
   const isLeast = side === "minimum";
-  const { outcome } = conformity<K>({
+  // A length is held to a limit of design, a mass to one beyond which a unit or a room holds too much.
+  const judge = value.kind === "length" ? simpleAcceptance<K> : conformity<K>;
+  const { outcome, conformanceProbability } = judge({
     value,
     standardUncertainty: new Quantity(uncertainty, value.unit) as never,
     [isLeast ? "lowerLimit" : "upperLimit"]: limit,
   });
   const figure = `line-set.figure.${held.figure}` as const;
   const values = { figure, value, limit } as unknown as Values;
+  const expanded = rounded(2 * uncertainty, value.unit, 2); // k = 2; two digits by JCGM 100:2008, 7.2.6
+  const near = { ...values, uncertainty: expanded as unknown as Quantity<"length"> };
   if (outcome === "inconclusive") {
-    const expanded = new Quantity(2 * uncertainty, value.unit); // k = 2
-    const near = { ...values, uncertainty: expanded as unknown as Quantity<"length"> };
     return {
       outcome,
       said: say(isLeast ? "line-set.near-minimum" : "line-set.near-maximum", near),
       actions: [say("line-set.measure-better", { figure })],
     };
+  }
+  if (outcome === "pass" && conformanceProbability < 0.95) {
+    return { outcome, said: say("line-set.kept-as-measured", near) };
   }
   const codes = isLeast
     ? ({ pass: "line-set.above-minimum", fail: "line-set.below-minimum" } as const)

@@ -1,5 +1,5 @@
 // Is this run allowed? Length, lift, bends, oil traps and extra oil against the manual's limits.
-// Follows manufacturers' published manuals, brands withheld; limits with uncertainty by JCGM 106:2012, 8.3.
+// Follows manufacturers' published manuals, brands withheld; limits with uncertainty by JCGM 106:2012, 8.2 and 8.3.
 // Does not cover limits that the manual does not state: none is assumed.
 import { cite, verdict } from "../assessment/assessment.ts";
 import { danger } from "../assessment/safety.ts";
@@ -19,13 +19,19 @@ import { lengthOf } from "./tube.ts";
 export interface LineRunInput {
   /** Length of tube one way, coils included, 0 to 1000 m. */
   readonly length: Quantity<"length">;
+  /**
+   * Whether the length was measured, or is the nominal length of a factory-made line set that was not cut; `measured`
+   * when left out. A manual's limits are of nominal lengths, so a nominal length has no uncertainty before them, even
+   * where it equals the longest. Source: common practice, no source.
+   */
+  readonly lengthIs?: "measured" | "nominal" | undefined;
   /** Height difference of the units, 0 or more. */
   readonly lift: Quantity<"length">;
   /** Where the outdoor unit stands. */
   readonly outdoorUnit: "above" | "below" | "level";
   /** Number of bends, a whole number from 0 to 1000. */
   readonly bends?: number | undefined;
-  /** Standard uncertainty (k = 1) of length and lift, 0 when left out. */
+  /** Standard uncertainty (k = 1) of what was measured of length and lift, 0 when left out. */
   readonly standardUncertainty?: Quantity<"length"> | undefined;
   /** What the manual allows. */
   readonly limits: RunLimits;
@@ -50,14 +56,19 @@ export interface LineRunAssessment extends Verdict {
  * Assumes one vapor and one liquid line of the same length. Traps are counted only where the vapor
  * rises in cooling, that is, where the outdoor unit is above; the top of the riser needs none.
  *
+ * A manual's limits of length and height are limits of design, with their margin in them: what is measured as within
+ * one passes as measured where the expanded uncertainty (k = 2) is at most 5 % of the limit (simple acceptance), and
+ * with guard bands where it is more. What is measured beyond one fails where the uncertainty excludes that it is kept.
+ *
  * @param input - The run and the limits; at least one limit.
- * @returns The verdict with equivalent length, traps and oil. `inconclusive` where the measured length
- * is too close to a limit for its uncertainty, or bends that count were not counted.
+ * @returns The verdict with equivalent length, traps and oil. `inconclusive` where the length is measured beyond a
+ * limit by less than its uncertainty, or bends that count were not counted.
  * @throws {@link InvalidInputError} when no limit is given, the lift is more than the length, or an
  * argument is missing, of another kind or impossible.
  * Cautions: work at height; the manual decides.
  *
- * Source: manufacturers' published manuals, brands withheld; JCGM 106:2012, 8.3.
+ * Source: manufacturers' published manuals, brands withheld; JCGM 106:2012, 8.2 (simple acceptance) and 8.3; the 5 %
+ * are common practice, no source.
  *
  * @example
  * ```ts
@@ -88,6 +99,8 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
   const count = bends === undefined ? 0 : wholeNumberOf("bends", bends, { min: 0, max: 1000 });
   const { standardUncertainty: u = new Quantity(0, length.unit) } = input;
   siOf("standardUncertainty", u, "length", { min: 0 });
+  const { lengthIs = "measured" } = input;
+  const isNominal = oneOf("lengthIs", lengthIs, ["measured", "nominal"]) === "nominal";
   if (height > run) {
     throw new InvalidInputError({
       argument: "lift",
@@ -102,7 +115,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     length.unit,
   );
   const findings = [
-    ...lengthFindings(input, equivalentLength, u.si),
+    ...lengthFindings(input, equivalentLength, isNominal ? 0 : u.si),
     ...liftFindings(input, u.si),
     ...bendFindings(input),
   ];
@@ -113,7 +126,7 @@ export function assessLineRun(input: LineRunInput): LineRunAssessment {
     ...decide(findings),
     assumptions: [say("line-set.limits-of-the-manual")],
     cautions: [danger("safety.work-at-height")],
-    sources: [manuals, cite("jcgm-106-2012", "8.3")],
+    sources: [manuals, cite("jcgm-106-2012", "8.2 and 8.3")],
     equivalentLength,
     oilTraps: above ? trapsOf(limits, height) : trapsOf(limits, 0),
     extraOil: oilOf(limits, run),

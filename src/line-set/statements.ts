@@ -67,6 +67,7 @@ export interface LineSetStatements {
   "line-set.above-minimum": Held;
   "line-set.below-minimum": Held;
   "line-set.near-minimum": Near;
+  "line-set.kept-as-measured": Near;
   "line-set.bends-within-maximum": { readonly count: number; readonly most: number };
   "line-set.bends-above-maximum": { readonly count: number; readonly most: number };
   "line-set.bends-not-counted": { readonly most: number };

@@ -1,6 +1,7 @@
 // With what was a field of the record read? Its instrument, in which steps that shows, and its limits of error in words.
 // Follows the record of the instruments. Does not cover how large an error counts: the modules do. Internal.
 import type { Instruments } from "../commissioning/index.ts";
+import { hasNominalLength } from "../commissioning/runs.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Context } from "./context.ts";
 import { say, verbatim } from "./statements.ts";
@@ -49,6 +50,8 @@ export function stepOf(context: Context, path: string): AnyQuantity | undefined 
 
 function instrumentOf({ record }: Context, path: string) {
   const name = readBy.find(([field]) => field.test(path))?.[1];
+  const run = record.runs?.[Number(/^runs\[(\d+)\]\.tubing\.length$/.exec(path)?.[1])];
+  if (run && hasNominalLength(record, run)) return undefined;
   return name && { name, given: record.instruments?.[name] };
 }
 

@@ -21,6 +21,7 @@ import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
 import { complete } from "./complete-record.ts";
 import { threeHeads } from "./three-heads.ts";
+import { quickWren } from "./twelve.ts";
 
 const stepOf = (record: InstallationRecord, name: StepName) => {
   const found = assessInstallation(record).steps.find((one) => one.name === name);
@@ -70,6 +71,32 @@ describe("a wall that no tube has", () => {
     const tape = "instruments.tape.accuracy";
     const { problems } = stepOf(changed({ [tape]: inch(-0.5) }, threeHeads), "line-run");
     expect(problems.map((one) => one.path)).toContain(tape);
+  });
+});
+
+// "25 ft quick-connect line set, longest 25 ft": a nominal length is what the manual's limit is stated in; common
+// practice, no source. A wheel of ± 2 ft errs by more than 5 % of 25 ft, so by itself it would keep its guard band.
+describe("a line set of the longest length that is allowed", () => {
+  const tape = { "instruments.tape": { accuracy: ft(2) } };
+  const longest = { "equipment.manual.run.maximumLength": ft(25) };
+  const lineRun = (change: Change) => stepOf(changed(change, quickWren), "line-run").outcome;
+  it("passes where it is factory-made", () => {
+    expect(lineRun({ ...longest, ...tape })).toBe("pass");
+    expect(lineRun({ "equipment.manual.run.maximumLength": ft(24), ...tape })).toBe("fail");
+  });
+  it("is measured where the record says that it was, and then the tape counts", () => {
+    const measured = { "runs[0].tubing.lengthIs": "measured" };
+    expect(lineRun({ ...longest, ...tape, ...measured })).toBe("inconclusive");
+    const fine = { "instruments.tape": { accuracy: inch(1) } };
+    expect(lineRun({ ...longest, ...fine, ...measured })).toBe("pass");
+  });
+  it("is so in a split, too, where a stock set was not cut", () => {
+    const split = { "runs[0].tubing.lengthIs": "nominal" };
+    const own = complete.runs?.[0]?.tubing?.length;
+    const limit = { "equipment.manual.run.maximumLength": own };
+    const coarse = { "instruments.tape": { accuracy: ft(2) } };
+    expect(stepOf(changed({ ...limit, ...coarse }), "line-run").outcome).toBe("inconclusive");
+    expect(stepOf(changed({ ...limit, ...coarse, ...split }), "line-run").outcome).toBe("pass");
   });
 });
 

@@ -125,12 +125,12 @@ describe("additionalCharge", () => {
       inEnglish(additionalCharge({ ...run, ...change }).reasons[0]);
     const lengthUncertainty = ft(1);
     expect(first({ maximumLength: ft(50) })).toMatch(/^Length 60 ft: above the 50 ft maximum/);
-    expect(first({ maximumLength: ft(61), lengthUncertainty })).toMatch(
-      /^Length 60 ft ± 2 ft: too close to the 61 ft maximum/,
+    expect(first({ maximumLength: ft(59), lengthUncertainty })).toMatch(
+      /^Length 60 ft ± 2 ft: too close to the 59 ft maximum/,
     );
     expect(first({ minimumLength: ft(70) })).toMatch(/^Length 60 ft: below the 70 ft minimum/);
-    expect(first({ minimumLength: ft(59), lengthUncertainty })).toMatch(
-      /^Length 60 ft ± 2 ft: too close to the 59 ft minimum/,
+    expect(first({ minimumLength: ft(61), lengthUncertainty })).toMatch(
+      /^Length 60 ft ± 2 ft: too close to the 61 ft minimum/,
     );
     const factoryCharge = oz(40);
     expect(first({ maximumCharge: oz(43), factoryCharge })).toBe(
@@ -166,8 +166,8 @@ describe("additionalCharge", () => {
     // 2 · 0.16 oz/ft · 0.5 ft
     expect(additionalCharge(tape).expandedUncertainty?.toString(oz, 3)).toBe("0.160 oz");
     expect(additionalCharge(run).expandedUncertainty).toBeUndefined();
-    expect(additionalCharge({ ...tape, maximumLength: ft(60.5) }).outcome).toBe("inconclusive");
-    expect(additionalCharge({ ...tape, maximumLength: ft(61) }).outcome).toBe("pass");
+    expect(additionalCharge({ ...tape, maximumLength: ft(59.5) }).outcome).toBe("inconclusive");
+    expect(additionalCharge({ ...tape, maximumLength: ft(60) }).outcome).toBe("pass");
     expect(additionalCharge({ ...tape, maximumLength: ft(59) }).outcome).toBe("fail");
     const near = additionalCharge({ ...tape, maximumCharge: oz(43.25) });
     expect([near.outcome, near.reasons[0]?.code]).toEqual([
@@ -191,7 +191,7 @@ describe("additionalCharge", () => {
       "Shorten the line to 50 ft or less, or install a unit that allows it. No charge makes up for it.",
     ]);
     const both = { maximumCharge: oz(43), factoryCharge: oz(40) };
-    expect(todo({ ...both, maximumLength: ft(61), lengthUncertainty: ft(1) })[0]).toBe(
+    expect(todo({ ...both, maximumLength: ft(59), lengthUncertainty: ft(1) })[0]).toBe(
       "Measure again, more accurately: Length.",
     );
     expect(todo(both)[0]).toMatch(/^Do not add this charge\. .* more than 43 oz\.$/);

@@ -62,11 +62,46 @@ describe("assessLineRun", () => {
     expect(outcome({ limits, outdoorUnit: "below" })).toBe("pass");
   });
 
-  it("is undecided where the tape is not good enough", () => {
-    const standardUncertainty = m(0.3);
-    expect(outcome({ length: m(24.9), standardUncertainty })).toBe("inconclusive");
-    expect(outcome({ length: m(24.4), standardUncertainty })).toBe("pass");
-    expect(outcome({ length: m(25.6), standardUncertainty })).toBe("fail");
+  // A tape good to ± 0.3 m: u = 0.3/√3 m, U = 0.35 m, below 5 % of each limit. JCGM 106:2012, 8.2: what is measured
+  // within the limit is accepted; 8.3.3: what is beyond it by less than 1.645 · u = 0.28 m is not rejected yet.
+  describe("with a tape", () => {
+    const standardUncertainty = m(0.3 / Math.sqrt(3));
+    const taped = (change: object) => outcome({ ...change, standardUncertainty });
+    it("passes at the limit and within it", () => {
+      expect(taped({ length: m(25) })).toBe("pass");
+      expect(taped({ length: m(24.9) })).toBe("pass");
+      expect(taped({ length: m(24) })).toBe("pass");
+      expect(taped({ lift: m(10) })).toBe("pass");
+      expect(
+        inEnglish(assessLineRun({ ...run, length: m(25), standardUncertainty }).reasons[0]),
+      ).toBe("Length 25 m ± 0.35 m: as measured, within the 25 m allowed.");
+    });
+    it("asks to measure again just beyond the limit, and fails beyond the tape's error", () => {
+      expect(taped({ length: m(25.01) })).toBe("inconclusive");
+      expect(taped({ length: m(25.27) })).toBe("inconclusive");
+      expect(taped({ length: m(25.3) })).toBe("fail"); // the limit and all that the tape may err
+      expect(taped({ length: m(27) })).toBe("fail");
+      expect(taped({ lift: m(10.1) })).toBe("inconclusive");
+      expect(taped({ lift: m(10.3) })).toBe("fail");
+    });
+    it("keeps the guard bands where the tape errs by more than 5 % of the limit", () => {
+      const coarse = (length: number) =>
+        outcome({ length: m(length), standardUncertainty: m(0.7) });
+      expect([coarse(25), coarse(24), coarse(23.8)]).toEqual([
+        "inconclusive",
+        "inconclusive",
+        "pass",
+      ]);
+    });
+    it("passes a factory-made line set of the longest length, whatever the tape", () => {
+      const set = { length: ft(25), lift: ft(6), limits: { maximumLength: ft(25) } };
+      const poor = { ...set, standardUncertainty: ft(1) };
+      expect(outcome(poor)).toBe("inconclusive");
+      expect(outcome({ ...poor, lengthIs: "nominal" })).toBe("pass");
+      expect(outcome({ ...poor, length: ft(35), lengthIs: "nominal" })).toBe("fail");
+      const high = { ...poor, lengthIs: "nominal", limits: { ...set.limits, maximumLift: ft(6) } };
+      expect(outcome(high)).toBe("inconclusive"); // the lift was taped all the same
+    });
   });
 
   it("counts oil traps only where vapor rises far", () => {
@@ -135,6 +170,7 @@ describe("assessLineRun", () => {
     expect(bad({ limits: undefined })).toThrow(/^limits: nothing/);
     expect(bad({ lift: m(21) })).toThrow(/^lift: 21 m is not allowed; allowed: at most the length/);
     expect(bad({ lift: m(-1) })).toThrow(/^lift: -1 m/);
+    expect(bad({ lengthIs: "guessed" })).toThrow(/^lengthIs:/);
     expect(bad({ outdoorUnit: "roof" })).toThrow(/^outdoorUnit:/);
     expect(bad({ bends: Number.NaN })).toThrow(/^bends: NaN/);
     expect(bad({ bends: -1 })).toThrow(/^bends: -1/);

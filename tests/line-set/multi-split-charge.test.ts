@@ -116,8 +116,8 @@ describe("multiSplitCharge", () => {
       const { expandedUncertainty } = multiSplitCharge({ ...system, lengthUncertainty: m(0.5) });
       expect(expandedUncertainty?.in(g)).toBeCloseTo(2 * 15 * 0.5 * Math.sqrt(4), 9);
     }
-    // 65 m ± 1 m (k = 1): 1.5 m below the limit would do for one line of ± 0.5 m, not for four.
-    const limit = { maximumLength: m(66.5), lengthUncertainty: m(0.5) };
+    // 65 m ± 1 m (k = 1): 1.5 m beyond the limit would fail for one line of ± 0.5 m, not for four.
+    const limit = { maximumLength: m(63.5), lengthUncertainty: m(0.5) };
     expect(multiSplitCharge({ ...shared, ...limit }).outcome).toBe("inconclusive");
   });
 

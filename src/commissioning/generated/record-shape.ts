@@ -354,6 +354,7 @@ const TubingShape: Shape = {
     "vapor?": TubingLiquidShape,
     "way?": "length",
     "length?": "length",
+    "lengthIs?": { words: ["measured", "nominal"] },
     "lift?": "length",
     "outdoorUnit?": { words: ["above", "below", "level"] },
     "bends?": "number",

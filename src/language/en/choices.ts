@@ -116,6 +116,8 @@ export const choices: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "report.choice.serves.branch-box": "branch box",
   "report.choice.serves.indoor-unit": "indoor unit",
 
+  "report.choice.lengthIs.measured": "measured",
+  "report.choice.lengthIs.nominal": "nominal, of a factory-made line set",
   "report.choice.outdoorUnit.above": "above the indoor unit",
   "report.choice.outdoorUnit.below": "below the indoor unit",
   "report.choice.outdoorUnit.level": "level with the indoor unit",

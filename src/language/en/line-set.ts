@@ -18,6 +18,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.below-minimum": "{figure} {value}: below the {limit} minimum.",
   "line-set.near-minimum":
     "{figure} {value} ± {uncertainty}: too close to the {limit} minimum to call.",
+  "line-set.kept-as-measured":
+    "{figure} {value} ± {uncertainty}: as measured, within the {limit} allowed.",
   "line-set.bends-within-maximum": {
     by: "count",
     one: "{count} bend: within the {most} allowed.",
@@ -109,7 +111,7 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.no-heat-gain": "The liquid line takes up no heat.",
   "line-set.expansion-indoors": "The liquid expands at the indoor unit.",
   "line-set.liquid-only": "The line carries liquid only.",
-  "line-set.loss-not-checked": "No limit for the pressure loss was given, so it was not checked.",
+  "line-set.loss-not-checked": "The limit of the pressure loss was not given and not checked.",
   "line-set.same-density": "Vapor density is the same at both capacities.",
   "line-set.guide-minimum-velocity": "Minimum vapor velocity of piping guides: {least}.",
   "line-set.guide-maximum-velocity": "Maximum vapor velocity of piping guides: {most}.",
@@ -117,8 +119,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "line-set.no-service-loop": "No service loop.",
   "line-set.round-and-stiff": "The items are straight, round and not squeezed.",
   "line-set.no-clearance": "No room is kept for pulling the items through.",
-  "line-set.charge-as-labeled": "The charge in the system is what the label says.",
-  "line-set.cylinder-not-checked": "No cylinder was given, so its room was not checked.",
+  "line-set.charge-as-labeled": "The charge in the system is as labeled.",
+  "line-set.cylinder-not-checked": "The cylinder’s room was not given and not checked.",
 
   "line-set.charge-after-tests":
     "Weigh the charge in, and only after the pressure test and the evacuation have passed.",

@@ -117,6 +117,8 @@ export const choices: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "report.choice.serves.branch-box": "caja de derivación",
   "report.choice.serves.indoor-unit": "unidad interior",
 
+  "report.choice.lengthIs.measured": "medida",
+  "report.choice.lengthIs.nominal": "nominal, de un juego de tuberías de fábrica",
   "report.choice.outdoorUnit.above": "más alta que la interior",
   "report.choice.outdoorUnit.below": "más baja que la interior",
   "report.choice.outdoorUnit.level": "a la altura de la interior",

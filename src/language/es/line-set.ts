@@ -18,6 +18,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "line-set.below-minimum": "{figure} {value}: por debajo del mínimo de {limit}.",
   "line-set.near-minimum":
     "{figure} {value} ± {uncertainty}: demasiado cerca del mínimo de {limit} para decidir.",
+  "line-set.kept-as-measured":
+    "{figure} {value} ± {uncertainty}: según lo medido, dentro de los {limit} permitidos.",
   "line-set.bends-within-maximum": {
     by: "count",
     one: "{count} curva: dentro del máximo de {most}.",

@@ -117,6 +117,8 @@ export const choices: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "report.choice.serves.branch-box": "boîte de dérivation",
   "report.choice.serves.indoor-unit": "appareil intérieur",
 
+  "report.choice.lengthIs.measured": "mesurée",
+  "report.choice.lengthIs.nominal": "nominale, d’un jeu de liaisons d’usine",
   "report.choice.outdoorUnit.above": "plus haut que l’intérieur",
   "report.choice.outdoorUnit.below": "plus bas que l’intérieur",
   "report.choice.outdoorUnit.level": "au niveau de l’intérieur",

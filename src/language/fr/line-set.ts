@@ -19,6 +19,8 @@ export const lineSet: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "line-set.below-minimum": "{figure} {value} : au-dessous du minimum de {limit}.",
   "line-set.near-minimum":
     "{figure} {value} ± {uncertainty} : trop près du minimum de {limit} pour trancher.",
+  "line-set.kept-as-measured":
+    "{figure} {value} ± {uncertainty} : tel que mesuré, dans les {limit} autorisés.",
   "line-set.bends-within-maximum": {
     by: "count",
     one: "{count} coude : dans le maximum de {most}.",

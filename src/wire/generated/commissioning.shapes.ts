@@ -617,6 +617,7 @@ export const CommissioningNotRecordedFieldsItemShape: Later<Shape> = /* @__PURE_
     "commissioning.field.runs.tubing.vapor",
     "commissioning.field.runs.tubing.outdoorUnit",
     "commissioning.field.runs.tubing.way",
+    "commissioning.field.runs.tubing.lengthIs",
     "commissioning.field.runs.tubing.bends",
     "commissioning.field.runs.tubing.jointCount",
     "commissioning.field.runs.tubing.otherVolume",

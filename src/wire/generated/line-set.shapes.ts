@@ -117,6 +117,12 @@ export const LineSetStatements: Later<StatementTable> = /* @__PURE__ */ later(()
   "line-set.guide-maximum-velocity": { most: "speed" },
   "line-set.guide-minimum-velocity": { least: "speed" },
   "line-set.items-fit": { fill: "ratio" },
+  "line-set.kept-as-measured": {
+    uncertainty: { either: ["length", "mass", "pressureDifference"] },
+    figure: LineSetFigureShape(),
+    value: { either: ["length", "mass", "pressureDifference"] },
+    limit: { either: ["length", "mass", "pressureDifference"] },
+  },
   "line-set.larger-opening": { sleeve: "length" },
   "line-set.lengthen-line": { limit: "length" },
   "line-set.limits-of-the-manual": {},
@@ -592,6 +598,7 @@ export const LineRunInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "LineRunInput",
   fields: {
     length: "length",
+    "lengthIs?": { words: ["measured", "nominal"] },
     lift: "length",
     outdoorUnit: { words: ["above", "below", "level"] },
     "bends?": "number",
@@ -601,10 +608,13 @@ export const LineRunInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   docs: {
     "": "The run as it is or will be.",
     length: "Length of tube one way, coils included, 0 to 1000 m.",
+    lengthIs:
+      "Whether the length was measured, or is the nominal length of a factory-made line set that was not cut; measured when left out. A manual's limits are of nominal lengths, so a nominal length has no uncertainty before them, even where it equals the longest.",
     lift: "Height difference of the units, 0 or more.",
     outdoorUnit: "Where the outdoor unit stands.",
     bends: "Number of bends, a whole number from 0 to 1000.",
-    standardUncertainty: "Standard uncertainty (k = 1) of length and lift, 0 when left out.",
+    standardUncertainty:
+      "Standard uncertainty (k = 1) of what was measured of length and lift, 0 when left out.",
     limits: "What the manual allows.",
   },
 }));

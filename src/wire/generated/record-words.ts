@@ -252,6 +252,8 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     vapor: "Vapor line.",
     way: "The way along the wall, bends followed, as it was paced off before the tube was cut.",
     length: "Length one way, with what is coiled up.",
+    lengthIs:
+      "Whether the length was measured, or is the nominal length of a factory-made line set that was not cut: then no tape stands behind it. When left out, nominal for pre-charged lines with couplings, otherwise measured.",
     lift: "Height difference of the units.",
     outdoorUnit: "Where the outdoor unit stands.",
     bends: "Number of bends.",

@@ -258,7 +258,7 @@ const changesOfThree: readonly Change[] = [
   { evacuations: ["A", "B", "C"].map((name) => ({ ...watch, covers: [name] })) },
   { "pressureTests[2]": undefined },
   { "pressureTests[2].covers": ["Z"] },
-  { "equipment.manual.maximumTotalLength": ft(92.02), "instruments.tape.accuracy": ft(1) },
+  { "equipment.manual.maximumTotalLength": ft(91.98), "instruments.tape.accuracy": ft(1) },
   { "equipment.manual.maximumTotalLength": ft(50) },
   { "runs[0].tubing.lift": ft(15), "equipment.manual.maximumIndoorLift": ft(24) },
   { "runs[0].tubing.lift": ft(15), "equipment.manual.maximumIndoorLift": ft(5) },

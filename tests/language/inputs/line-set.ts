@@ -106,6 +106,7 @@ export const inputs: Partial<Inputs<typeof lineSet>> = {
     [{ ...run, length: m(30), bends: 2, limits: { ...limits, maximumBends: 1 } }],
     [{ ...run, length: m(9), bends: 2, limits: { ...limits, minimumLength: m(10) } }],
     [{ ...run, bends: 2, standardUncertainty: m(1), limits: { ...limits, minimumLength: m(20) } }],
+    [{ ...run, length: m(25), bends: 2, standardUncertainty: m(0.2), limits }],
   ],
   assessLiquidVelocity: [
     [velocity],
