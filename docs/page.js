@@ -1,4 +1,4 @@
-// What a page does in the browser beyond TypeDoc's own script: reachable navigation, the search and the playground, each
+// What a page does in the browser beyond TypeDoc's own script: icons and reachable navigation, the search and the playground, each
 // of these two loaded when it is used. Plain scripts, so that the site works from a folder too.
 
 const base = document.documentElement.dataset.base.replace(/\/?$/, "/");
@@ -12,6 +12,9 @@ function load(name) {
     document.head.append(script);
   });
 }
+
+// A browser takes no icons out of another file of a folder.
+if (location.protocol === "file:") load("icons.js");
 
 // In the navigation TypeDoc puts a link inside the control that opens the pages below it. This takes the link
 // out and stands it beside, so that each of the two can be reached and named by itself.

@@ -16,10 +16,10 @@ import {
 } from "./pressure-temperature-page.ts";
 import { referencePage, referenceSummary } from "./reference-page.ts";
 import { referenceStates } from "./reference-rows.ts";
-import { sentencesPage } from "./sentences-page.ts";
+import { sentencesPages } from "./sentences-page.ts";
 import { slipsPage } from "./slips-page.ts";
 import { summaryPage } from "./summary-page.ts";
-import { validationPage } from "./validation-page.ts";
+import { validationPages } from "./validation-page.ts";
 import { weightsPage } from "./weights-page.ts";
 
 /** Every generated page. */
@@ -41,12 +41,12 @@ export async function allPages(): Promise<Page[]> {
       "Circuit rules by country": "circuit-rules.md",
       "Checks by jurisdiction": "checks-by-jurisdiction.md",
     }),
-    ...modules.map(validationPage),
+    ...modules.flatMap(validationPages),
     referencePage(fluids),
     bibliographyPage(),
     circuitRulesPage(),
     jurisdictionsPage(modules),
-    sentencesPage(),
+    ...sentencesPages(),
     slipsPage(),
     changelogPage(),
   ];

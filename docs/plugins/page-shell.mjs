@@ -3,6 +3,7 @@
 // Where the site and the code live is read from `homepage` and `repository` of package.json, nowhere else.
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { ReflectionKind } from "typedoc";
 import { firstParagraph } from "./both-ways.mjs";
 
 const root = new URL("../../", import.meta.url);
@@ -64,8 +65,20 @@ const notFound = (
 <li><a href="documents/Guides.html">Guides</a></li><li><a href="documents/Changelog.html">Changelog</a></li></ul></main></body></html>
 `;
 
+/** The navigation leads to pages, modules and functions; types and data, most of its weight, are on a module's page. */
+const beside = [ReflectionKind.Interface, ReflectionKind.TypeAlias, ReflectionKind.Variable];
+const brief = (entries) =>
+  entries
+    .filter(({ kind }) => !beside.includes(kind))
+    .map(({ children, ...entry }) => (children ? { ...entry, children: brief(children) } : entry));
+
 /** @param {import("typedoc").Application} app */
 export function load(app) {
+  app.renderer.on("beginRender", ({ project }) => {
+    const { theme } = app.renderer;
+    const whole = theme.buildNavigation(project);
+    theme.buildNavigation = () => brief(whole);
+  });
   if (homepage) app.on("bootstrapEnd", () => app.options.setValue("hostedBaseUrl", homepage));
   app.renderer.on("endPage", (page) => {
     if (!page.contents || !page.url.endsWith(".html")) return;
@@ -87,6 +100,8 @@ export function load(app) {
         '<script type="text/plain" id="tsd-search-script"></script>',
       )
       .replace(/<script async src="[^"]*hierarchy\.js"[^>]*><\/script>/, "")
+      // Only a site that is opened as a folder needs its icons as a script: docs/page.js.
+      .replace(/<script async src="[^"]*icons\.js"[^>]*><\/script>/, "")
       .replace("Preparing search index...", "")
       .replace(
         '<ul role="listbox" id="tsd-search-results"></ul>',

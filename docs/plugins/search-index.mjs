@@ -16,7 +16,7 @@ const day = read("../ask/day.json");
 /** Pages of mere figures are found by their title, so that the index stays small enough for a phone. */
 const onlyTitle = (model) =>
   model.frontmatter?.search === "title" ||
-  /^(Changelog|How do we know|Bibliography|Every sentence)/.test(model.name);
+  /^(Changelog|How do we know|Bibliography|Every sentence|Sentences of )/.test(model.name);
 
 function kindOf(model) {
   if (model.isDocument?.()) {
