@@ -302,6 +302,10 @@ describe("the time", () => {
     const apart = "Time;Date;P psig\n23:55;2026-03-09;1.5\n0:05;2026-03-10;1.4\n";
     expect(guessLog(apart).format?.time).toMatchObject({ column: "Date", timeColumn: "Time" });
     expect(doubts(apart)).toEqual(["zone-unknown"]);
+    // One reading a day, no time of day anywhere: a column for it would be one that the file does not have.
+    const daily = "Date;P psig\n2026-03-09;1.5\n2026-03-10;1.4\n";
+    expect(guessLog(daily).format?.time).toMatchObject({ written: "date-time", column: "Date" });
+    expect(guessLog(daily).format?.time).not.toHaveProperty("timeColumn");
   });
 
   it("states its zone only where every row does", () => {

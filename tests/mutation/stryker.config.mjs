@@ -3,16 +3,16 @@
 // A change to a text is not tried: the words of codes are held by the compiler and by the codecs of src/wire, and
 // sentences for people are free. A mutant that outlives all tests is listed in survivors.md with its reason.
 const { MODULE } = process.env;
+const folder = MODULE === "wire" ? "{wire,shapes}" : MODULE; // the tests of the codecs are those of shapes
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   testRunner: "vitest",
   vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
   mutate: [
-    `src/${MODULE}/**/*.ts`,
-    `!src/${MODULE}/**/index.ts`,
-    `!src/${MODULE}/data/**`,
-    `!src/${MODULE}/generate/**`,
+    `src/${folder}/**/*.ts`,
+    `!src/${folder}/**/index.ts`,
+    `!src/${folder}/{data,generate,generated}/**`,
   ],
   mutator: { excludedMutations: ["StringLiteral"] },
   coverageAnalysis: "perTest",

@@ -1,9 +1,22 @@
-import { existsSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { defineConfig, type ViteUserConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const { MODULE } = process.env;
+
+/** What failed last or is small runs first: the first failure settles a mutant, and the long tests rarely have to run. */
+class SmallFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const { cache } = this.ctx;
+    const rank = ({ moduleId }: TestSpecification): number => {
+      const last = cache.getFileTestResults(`:${moduleId.slice(root.length)}`);
+      return last?.failed === true ? -1 : (last?.duration ?? statSync(moduleId).size);
+    };
+    return [...files].sort((a, b) => rank(a) - rank(b));
+  }
+}
 
 /** The tests of one module and its rows against outside sources. */
 const config: ViteUserConfig = defineConfig({
@@ -25,6 +38,7 @@ const config: ViteUserConfig = defineConfig({
     // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant; a changed
     // source weighs more than the code that is shipped.
     exclude: ["tests/*/{simulated*,speed,size,long-log}.test.ts"],
+    sequence: { sequencer: SmallFirst },
     isolate: false, // the files are run again for every mutant
     testTimeout: 60_000,
   },
