@@ -111,7 +111,7 @@ function laterThan(
   action: CommissioningStatement = say("commissioning.repeat-step", { step: stepWord(step) }),
   left = 0,
 ): StepCheck[] {
-  if (!read || work.length === 0) return [];
+  if (!read) return [];
   const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
   const span = 1000 * spread(elapsed); // ms
   return work.flatMap(([path, at]) => {

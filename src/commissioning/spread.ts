@@ -8,5 +8,5 @@ export function spread(values: readonly number[]): number {
     least = Math.min(least, value);
     largest = Math.max(largest, value);
   }
-  return values.length > 0 ? largest - least : 0;
+  return Math.max(0, largest - least);
 }

@@ -97,8 +97,7 @@ function recordPath(
 ): string {
   if (!/^[\w.[\]]+$/.test(argument)) return path; // the sign of a unit that cannot have such a figure
   const known = Object.keys(paths)
-    .filter((key) => argument === key || /^[.[]/.test(argument.slice(key.length)))
-    .filter((key) => argument.startsWith(key))
+    .filter((key) => argument.startsWith(key) && /^(?:$|[.[])/.test(argument.slice(key.length)))
     .sort((a, b) => b.length - a.length)[0];
   if (known === undefined) return `${path}.${argument}`;
   return `${paths[known]}${argument.slice(known.length)}`;

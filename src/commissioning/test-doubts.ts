@@ -39,8 +39,9 @@ export function doubtsOfTest(
   const evacuation = record.evacuations?.find(
     ({ covers }) => !covers || runs.some(({ run }) => run.name && covers.includes(run.name)),
   );
-  const { ambient, coldest = ambient } = evacuation ?? {};
-  if (!ambient || !coldest) return doubts;
+  const { ambient, coldest: stated } = evacuation ?? {};
+  if (!ambient) return doubts;
+  const coldest = stated ?? ambient;
   // From the coldest part to the warmest, no figure of the gas is odd: outdoors in winter, or in an attic.
   const apart = ({ si }: Temperature) => Math.max(si - ambient.si, coldest.si - si, 0);
   const [nearest] = readings
@@ -52,7 +53,7 @@ export function doubtsOfTest(
       evacuation: nearest.si < coldest.si ? coldest : ambient,
       usual: deltaK(farApart),
     });
-    const isCold = nearest.si < ambient.si && !evacuation?.coldest;
+    const isCold = nearest.si < ambient.si && !stated;
     const fields = ["commissioning.field.evacuations.coldest"] as const;
     const action = isCold ? say("commissioning.record-fields", { fields }) : undefined;
     doubts.push(doubt(`${path}.readings[0].temperature`, reason, action));

@@ -5,6 +5,7 @@ import { verdict } from "../assessment/assessment.ts";
 import type { TestReading } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
 import { requireKind, siOf } from "../quantity/check.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
 import { atmosphereNeed, atmosphereOf, type Job } from "./job.ts";
@@ -66,14 +67,11 @@ function gaugesOf(job: Job, { readings = [] }: PressureTestPart): readonly Gauge
 
 const higher = (a: Gauge, b: Gauge) => (b.si > a.si ? b : a);
 
-/** A hair of binary arithmetic breaks no limit. */
-const hair = ({ si }: Gauge) => 1e-9 * Math.abs(si);
-
 /** The highest reading against the lowest marked pressure. */
 function underMarked(gauges: readonly Gauge[], limit: Gauge): OwnVerdict {
   siOf("limit", limit, "gaugePressure", { above: 0 });
   const pressure = gauges.reduce(higher);
-  return pressure.si <= limit.si + hair(limit)
+  return isAtMost(pressure.si, limit.si)
     ? ownVerdict("pass", say("commissioning.within-marked-pressure", { pressure, limit }))
     : ownVerdict(
         "fail",
@@ -87,14 +85,13 @@ function aboveRequired(job: Job, part: PressureTestPart, limit: Gauge, isOwn: bo
   siOf("limit", limit, "gaugePressure", { above: 0 });
   const gauges = gaugesOf(job, part);
   const pressure = gauges.reduce(higher);
-  const found =
-    pressure.si >= limit.si - hair(limit)
-      ? ownVerdict("pass", say("commissioning.test-pressure-reached", { pressure, limit }))
-      : ownVerdict(
-          "inconclusive",
-          say("commissioning.test-pressure-too-low", { pressure, limit }),
-          say("commissioning.test-higher", { limit }),
-        );
+  const found = isAtLeast(pressure.si, limit.si)
+    ? ownVerdict("pass", say("commissioning.test-pressure-reached", { pressure, limit }))
+    : ownVerdict(
+        "inconclusive",
+        say("commissioning.test-pressure-too-low", { pressure, limit }),
+        say("commissioning.test-higher", { limit }),
+      );
   const low = belowOwnPressure(job, whole<TestReading[]>(part.readings ?? []), gauges);
   const { standing } = part.requirement ?? {};
   const assumptions =

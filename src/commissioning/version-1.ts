@@ -90,8 +90,8 @@ function changeOf(entry: Json, before: Json, path: readonly Segment[], removes: 
 /** Where a path of version 1 leads in version 2. */
 function newPath(path: string): string {
   for (const [from, to] of moved) {
-    if (path === from || /^[.[]/.test(path.slice(from.length)) ? path.startsWith(from) : false) {
-      const rest = path.slice(from.length);
+    const rest = path.slice(from.length);
+    if (path.startsWith(from) && /^(?:$|[.[])/.test(rest)) {
       // The free text of a declaration is the note of a waiver.
       return `${to}${from === "notApplicable" ? rest.replace(/\.reason$/, ".note") : rest}`;
     }
