@@ -7,9 +7,10 @@ import { count, type Page, page, plain, table, wholeWidth } from "./page.ts";
 /** A page of each module's sentences, and the page that leads to them. */
 export function sentencesPages(): Page[] {
   const { english, ...rest } = en;
-  const modules = Object.entries(rest as unknown as Record<string, Catalogue>).map(
+  const all = Object.entries(rest as unknown as Record<string, Catalogue>).map(
     ([name, { messages }]) => ({ name: kebab(name), messages: Object.entries(messages) }),
   );
+  const modules = all.filter((one) => !isJoined(one, all));
   const children = Object.fromEntries(
     modules.map(({ name }) => [`Sentences of ${name}`, `sentences/${name}.md`]),
   );
@@ -35,14 +36,24 @@ export function sentencesPages(): Page[] {
   return [index, ...modules.map(modulePage)];
 }
 
+/** A catalogue and its messages. */
+interface Messages {
+  readonly name: string;
+  readonly messages: readonly (readonly [string, Message])[];
+}
+
+/** A catalogue that only joins others for a module of many sentences: theirs are the pages. */
+const isJoined = ({ messages }: Messages, all: readonly Messages[]) => {
+  const smaller = all.filter((one) => one.messages.length < messages.length);
+  const said = new Set(smaller.flatMap((one) => one.messages.map(([code]) => code)));
+  return messages.every(([code]) => said.has(code));
+};
+
 const kebab = (name: string) => name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 const isSentence = (code: string) => code.split(".").length === 2;
 
 /** The page of one module: what it says, and the words that stand in it. */
-function modulePage(module: {
-  readonly name: string;
-  readonly messages: readonly (readonly [string, Message])[];
-}): Page {
+function modulePage(module: Messages): Page {
   const rows = module.messages.map(([code, message]) => [
     `<code>${plain(code)}</code>`,
     textOf(message),

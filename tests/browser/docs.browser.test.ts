@@ -18,7 +18,7 @@ const kinds = [
   "documents/For_app_developers.html",
   "documents/How_do_we_know.html",
   "documents/How_do_we_know.condensate.html",
-  "documents/Every_sentence.Sentences_of_commissioning.html",
+  "documents/Every_sentence.Sentences_of_commissioning-findings.html",
   "modules/refrigerants.html",
   "functions/refrigerants.subcooling.html",
   "interfaces/pressure-test.PressureTest.html",
