@@ -18,6 +18,16 @@ import {
 } from "./assess-room-charge.ts";
 import { type ChargeLimitStatement, say, verbatim } from "./statements.ts";
 
+/** What all rooms share, by its name in the input of one room. */
+const sharedFields = [
+  "refrigerant",
+  "charge",
+  "lowerFlammabilityLimit",
+  "edition",
+  "altitude",
+  "confidence",
+] as const;
+
 /** What all rooms of a system share. */
 export type SharedByRooms = Pick<
   RoomChargeInput,
@@ -52,7 +62,8 @@ export interface RoomsAssessment extends Assessment<RoomChargeCause, ChargeLimit
  *
  * @param system - Refrigerant, total charge, edition, and the rooms, 1 to 100, each with a name of its own.
  * @returns A verdict per room, and that of all: a fail in one room fails.
- * @throws {@link InvalidInputError} as {@link assessRoomCharge}, and when rooms are missing or share a name.
+ * @throws {@link InvalidInputError} as {@link assessRoomCharge}, by the path in `system`, and when rooms are missing,
+ * share a name, or one of them states for itself what all rooms share.
  *
  * Cautions: see {@link assessRoomCharge}.
  *
@@ -87,6 +98,7 @@ export function assessRooms(
   if (twice >= 0) {
     refuse(`rooms[${twice}].name`, names[twice], "a name that no other room has", "other-name");
   }
+  for (const [i, room] of rooms.entries()) requireOwn(`rooms[${i}]`, room);
   const judged = rooms.map(({ name, ...room }, i) => ({
     name,
     assessment: namedBy(`rooms[${i}]`, () => assessRoomCharge({ ...room, ...shared })),
@@ -127,16 +139,23 @@ export function assessRooms(
   });
 }
 
-/** What every room shares, by its name in the input of one room. */
-const sharedNames =
-  /^(input|refrigerant|charge|edition|lowerFlammabilityLimit|altitude|confidence)\b/;
+/** What all rooms share is stated once: of a room it would be dropped without a word, or hold for that room alone. */
+function requireOwn(path: string, room: object): void {
+  for (const field of sharedFields) {
+    const stated = (room as Record<string, unknown>)[field];
+    if (stated === undefined) continue;
+    refuse(`${path}.${field}`, stated, "nothing: it is stated once, for all rooms", "nothing");
+  }
+}
 
 /** Runs the verdict on one room; where it refuses what is the room's own, the error names the room. */
 function namedBy<T>(room: string, act: () => T): T {
   try {
     return act();
   } catch (error) {
-    if (!isInvalidInputError(error) || sharedNames.test(error.argument)) throw error;
+    if (!isInvalidInputError(error)) throw error;
+    const [field = ""] = error.argument.split(".");
+    if ((sharedFields as readonly string[]).includes(field)) throw error;
     const Failure = error.constructor as typeof InvalidInputError;
     throw new Failure({ ...error, argument: `${room}.${error.argument}` });
   }

@@ -109,11 +109,11 @@ export function safetyOf(
 }
 
 /** The molar mass of a flammable refrigerant, g/mol, where one is held. */
-export function molarMassOf(refrigerant: RoomRefrigerant): number {
+export function molarMassOf(argument: string, refrigerant: RoomRefrigerant): number {
   const found = rowOf(refrigerant, false)?.molarMass;
   if (found !== undefined) return found;
   const allowed = `a number in g/mol; none is held for ${describe(refrigerant.designation)}`;
-  return refuse("molarMass", undefined, allowed, "number");
+  return refuse(argument, undefined, allowed, "number");
 }
 
 function rowOf({ designation }: RoomRefrigerant, needed: boolean): SafetyRow | undefined {

@@ -147,7 +147,7 @@ function byOpenings(
   const A2 = siOf(path("adjoiningFloorArea"), protection.adjoiningFloorArea, "area", { above: 0 });
   const lower = siOf(path("lowerOpening"), protection.lowerOpening, "area", { min: 0 });
   const upper = siOf(path("upperOpening"), protection.upperOpening, "area", { min: 0 });
-  const { molarMass = molarMassOf(unit.refrigerant) } = protection;
+  const { molarMass = molarMassOf(path("molarMass"), unit.refrigerant) } = protection;
   const M = numberOf(path("molarMass"), molarMass, { above: 29, max: 1000 });
   const alone = Math.min(...Object.values(byArea(rule, A1)));
   const opening = Math.min(lower, 2 * upper); // the upper one has to have half of the area

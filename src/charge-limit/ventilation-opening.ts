@@ -72,7 +72,7 @@ export function ventilationOpening(
   const rule = ruleOf(room);
   const A = siOf("floorArea", room.floorArea, "area", { above: 0 });
   const charge = siOf("charge", room.charge, "mass", { above: 0 });
-  const { molarMass = molarMassOf(room.refrigerant) } = room;
+  const { molarMass = molarMassOf("molarMass", room.refrigerant) } = room;
   const M = numberOf("molarMass", molarMass, { above: 29, max: 1000 });
   const mMax = Math.min(...Object.values(byArea(rule, A)));
   const area =

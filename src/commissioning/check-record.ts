@@ -15,7 +15,8 @@ import { pathOf } from "./record-path.ts";
  *
  * @param record - Anything.
  * @returns A frozen copy.
- * @throws {@link InvalidInputError} that names the path where it is not a record.
+ * @throws {@link InvalidInputError} that names the path where it is not a record; at most 200 runs, 200 circuits and
+ * 100 000 changes in its history are.
  *
  * @example
  * ```ts
@@ -29,6 +30,7 @@ export function checkRecord(record: unknown): InstallationRecord {
   const checked = check(record, "record");
   requireNames(checked);
   const { history = [] } = checked;
+  numberOf("history.length", history.length, mostChanges);
   for (const [i, entry] of history.entries()) requireEntry(entry, i, history[i - 1]);
   requireDates(checked, history);
   return checked;
@@ -38,6 +40,9 @@ const check = /* @__PURE__ */ checkOf<InstallationRecord>(recordShape);
 
 /** More runs than any outdoor unit serves, and more circuits than feed one. */
 const most = { max: 200 };
+
+/** More changes than anyone makes by hand to the record of one installation. */
+const mostChanges = { max: 100_000 };
 
 /** Runs are told apart by their names. */
 function requireNames({ runs = [], power }: InstallationRecord): void {

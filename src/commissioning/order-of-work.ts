@@ -46,16 +46,21 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
             : [`${path}.joints[${i}].at`, at],
       ),
     ),
-    ...reworked.filter(([path]) => covered.some((one) => path.startsWith(`${one.path}.`))),
   ];
+  const madeAnew = (covered: readonly PlacedRun[]) =>
+    reworked.filter(([path]) => covered.some((one) => path.startsWith(`${one.path}.`)));
   const tests = lastOfEachRun(pressureTests, "pressureTests", runs).counting;
   if (step === "pressure-test") {
-    return tests.flatMap((test) => laterThan(step, test.part, made(test.runs)));
+    return tests.flatMap((test) => [
+      ...laterThan(step, test.part, made(test.runs)),
+      ...notBefore(step, test.part, madeAnew(test.runs)),
+    ]);
   }
   if (step === "evacuation") {
-    return lastOfEachRun(evacuations, "evacuations", runs).counting.flatMap((one) =>
-      laterThan(step, one.part, [...made(one.runs), ...testsOf(tests, one.runs)]),
-    );
+    return lastOfEachRun(evacuations, "evacuations", runs).counting.flatMap((one) => [
+      ...laterThan(step, one.part, [...made(one.runs), ...testsOf(tests, one.runs)]),
+      ...notBefore(step, one.part, madeAnew(one.runs)),
+    ]);
   }
   // Lines that were measured after a test: where their joints have dates, that of the lines is wrong.
   if (step === "line-run") {
@@ -106,14 +111,13 @@ const testsOf = (tests: readonly Covering<Read>[], runs: readonly PlacedRun[]): 
 
 function laterThan(
   step: StepName,
-  { at: read, readings = [] }: Read,
+  { at: read, readings }: Read,
   work: readonly Dated[],
   action: CommissioningStatement = say("commissioning.repeat-step", { step: stepWord(step) }),
   left = 0,
 ): StepCheck[] {
   if (!read) return [];
-  const elapsed = readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : []));
-  const span = 1000 * spread(elapsed); // ms
+  const span = spanOf(readings);
   return work.flatMap(([path, at]) => {
     if (!at || !surelyBefore(read, at, span - left)) return [];
     const code = span > 0 ? "begun-before-work" : "older-than-work";
@@ -125,6 +129,30 @@ function laterThan(
     return [{ name: "order", path, assessment }];
   });
 }
+
+/**
+ * What was made anew, and not surely before the test had begun: an amendment of the day of the test, without a time,
+ * may have come after it, and what may have come after it asks for it again.
+ */
+function notBefore(step: StepName, part: Read, reworked: readonly Dated[]): StepCheck[] {
+  const { at: read, readings } = part;
+  if (!read) return [];
+  const span = spanOf(readings);
+  const open = reworked.flatMap(([path, at]): StepCheck[] => {
+    if (!at || surelyBefore(at, read, -span) || surelyBefore(read, at, span)) return [];
+    const said = say("commissioning.rework-not-ordered", {
+      read: verbatim(read),
+      at: verbatim(at),
+    });
+    const action = say("commissioning.repeat-step", { step: stepWord(step) });
+    return [{ name: "order", path, assessment: ownVerdict("inconclusive", said, action) }];
+  });
+  return [...laterThan(step, part, reworked), ...open];
+}
+
+/** How long the readings took, ms. */
+const spanOf = (readings: Read["readings"] = []): number =>
+  1000 * spread(readings.flatMap((one) => (one.elapsed ? [one.elapsed.si] : [])));
 
 /** Joints of which no date says that they were made before they were tested. */
 export function jointsAssumed({ record, runs }: Job): CommissioningStatement[] {

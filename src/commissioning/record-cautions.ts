@@ -22,6 +22,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
   const findings = [
     ...signed(record),
     ...overwritten(record),
+    ...amendedBeforeWork(record),
     ...unnamed(record),
     ...sameNumber(record),
     ...misplaced(record),
@@ -100,6 +101,29 @@ function overwritten({ history = [] }: InstallationRecord): Finding[] {
   );
   return fields.length ? [say("commissioning.amended", { fields })] : [];
 }
+
+/**
+ * Work without a date of its own that was changed before any that has one. A plate, a plan or a manual may be changed
+ * before the work begins, so nothing bounds an amendment of them; of work without a date only the rest of the work can
+ * tell. Common practice, no source.
+ */
+function amendedBeforeWork(record: InstallationRecord): Finding[] {
+  const { history = [] } = record;
+  let first: IsoTime | undefined;
+  for (const [, at] of workOf(record)) if (at && (!first || surelyBefore(at, first))) first = at;
+  const earliest = first;
+  if (earliest === undefined) return [];
+  const early = history.filter(
+    ({ path, at }) => doneOnSite.test(path) && surelyBefore(at, earliest),
+  );
+  const fields = fieldWords(early.map(({ path }) => path));
+  return fields.length
+    ? [say("commissioning.amended-before-work", { first: verbatim(earliest), fields })]
+    : [];
+}
+
+/** What is done on site and not planned before. */
+const doneOnSite = /^(runs\[\d+\]\.(joints|drain)|pressureTests|evacuations|charge|valves)\b/;
 
 /** Two units with one serial number: a plate was copied. */
 function sameNumber({ equipment, runs = [] }: InstallationRecord): Finding[] {

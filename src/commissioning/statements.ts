@@ -100,6 +100,7 @@ interface Shown {
   "commissioning.released-by-declaration": Hold & Steps;
   "commissioning.left-to-verify": Steps;
   "commissioning.older-than-work": { readonly read: Verbatim; readonly at: Verbatim };
+  "commissioning.rework-not-ordered": { readonly read: Verbatim; readonly at: Verbatim };
   "commissioning.begun-before-work": { readonly read: Verbatim; readonly at: Verbatim };
   "commissioning.lines-swapped": {
     readonly liquid: Quantity<"length">;
@@ -187,6 +188,10 @@ interface Found {
   "commissioning.air-proves-no-charge": None;
   "commissioning.not-signed": None;
   "commissioning.signed-before-change": Fields & { readonly name: Verbatim; readonly at: Verbatim };
+  "commissioning.amended-before-work": {
+    readonly first: Verbatim;
+    readonly fields: readonly FieldWord[];
+  };
   "commissioning.amended": Fields;
   "commissioning.unit-unknown": None;
   "commissioning.instrument-unknown": Fields;

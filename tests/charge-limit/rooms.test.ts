@@ -1,5 +1,5 @@
 import * as charge from "hvac-install-math/charge-limit";
-import { kg, m, m2, m3, m3PerHour } from "hvac-install-math/quantity";
+import { kg, kgPerM3, m, m2, m3, m3PerHour } from "hvac-install-math/quantity";
 import { R32, R290, R410A, R454B } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
 import { argumentOf } from "./argument-of.ts";
@@ -104,6 +104,58 @@ describe("the rooms of a system", () => {
     const twice = { ...system, rooms: [rooms[0], rooms[0]] };
     expect(argumentOf(() => charge.assessRooms(twice))).toBe("rooms[1].name");
     expect(argumentOf(() => charge.assessRooms({ ...system, rooms: [] }))).toBe("rooms.length");
+  });
+});
+
+describe("what a room or the system states wrong", () => {
+  const system = { refrigerant: R32, charge: kg(2.4) };
+  const room = { name: "living room", place: "wall", floorArea: m2(30) } as const;
+  const named = (shared: object, own: object) =>
+    argumentOf(() =>
+      charge.assessRooms({
+        ...system,
+        ...shared,
+        rooms: [room, { ...room, name: "study", ...own }],
+      }),
+    );
+
+  test("is named where the caller wrote it", () => {
+    expect(named({ charge: kg(0) }, {})).toBe("charge");
+    expect(named({ confidence: 2 }, {})).toBe("confidence");
+    expect(named({ refrigerant: { ...R32, safetyClass: "A1" } }, {})).toBe(
+      "refrigerant.safetyClass",
+    );
+    expect(named({}, { floorArea: m2(0) })).toBe("rooms[1].floorArea");
+    expect(named({}, { instruments: { charge: { accuracy: m(1) } } })).toBe(
+      "rooms[1].instruments.charge.accuracy",
+    );
+  });
+
+  test("is named with the whole of its path, the molar mass of a protection too", () => {
+    const protection = {
+      kind: "connected-rooms",
+      adjoiningFloorArea: m2(20),
+      lowerOpening: m2(0.1),
+      upperOpening: m2(0.1),
+      placedAsRequired: true,
+    } as const;
+    const own = {
+      refrigerant: { designation: "R-9", safetyClass: "A2L" },
+      lowerFlammabilityLimit: kgPerM3(0.3),
+    } as const;
+    expect(named(own, { protection })).toBe("rooms[1].protection.molarMass");
+    expect(argumentOf(() => judged({ ...own, protection }))).toBe("protection.molarMass");
+  });
+
+  test.each([
+    ["edition", "iec-60335-2-40-2013"],
+    ["altitude", m(100)],
+    ["charge", kg(1)],
+    ["confidence", 0.9],
+    ["refrigerant", R290],
+    ["lowerFlammabilityLimit", kgPerM3(0.3)],
+  ])("is not a %s of one room alone, which would be dropped or hold there only", (field, value) => {
+    expect(named({}, { [field]: value })).toBe(`rooms[1].${field}`);
   });
 });
 

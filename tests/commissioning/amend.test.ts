@@ -148,6 +148,12 @@ describe("an amendment", () => {
 });
 
 describe("a history from outside", () => {
+  it("has an end", () => {
+    const entry = { ...who, path: "runs[0].tubing.bends", previous: 4 };
+    const history = (n: number) => ({ ...complete, history: Array(n).fill(entry) });
+    expect(() => checkRecord(history(100_000))).not.toThrow();
+    expect(argumentOf(() => checkRecord(history(100_001)))).toBe("history.length");
+  });
   it("is checked with its earlier values", () => {
     const entry = { ...who, path: "runs[0].tubing.length", previous: 36 };
     expect(argumentOf(() => checkRecord({ version: 2, history: [entry] }))).toBe(

@@ -486,6 +486,46 @@ describe("the document", () => {
     }
   });
 
+  // The pressure test of this record ended 2026-05-05 at 08:00 after a night, its evacuation at 11:00 of the same day.
+  it("asks for the tests again where work was done anew on their day, at a time that nobody knows", () => {
+    const path = "runs[0].joints[0].torque";
+    const undated = changed({ "runs[0].joints[0].at": undefined, "runs[0].tubing.at": undefined });
+    const anew = (at: string) => {
+      const entry = {
+        path,
+        previous: ftLb(5),
+        kind: "rework",
+        by: "N. N.",
+        at,
+        reason: "x",
+      } as const;
+      const record = { ...undated, history: [entry] };
+      const codes = (name: "pressure-test" | "evacuation") =>
+        step(record, name).checks.flatMap(({ assessment }) =>
+          assessment.reasons.map(({ code }) => code),
+        );
+      return [codes("pressure-test"), codes("evacuation")].map((said) =>
+        said.some((code) => code === "commissioning.rework-not-ordered"),
+      );
+    };
+    expect(anew("2026-05-04")).toEqual([true, false]);
+    expect(anew("2026-05-05")).toEqual([false, true]); // surely after the test had begun
+    expect(anew("2026-05-01")).toEqual([false, false]);
+  });
+
+  it("doubts the date of a change that lies before all work that has one", () => {
+    const path = "runs[0].joints[0].torque";
+    const undated = changed({ "runs[0].joints[0].at": undefined, "runs[0].tubing.at": undefined });
+    const entry = { previous: ftLb(5), kind: "rework", by: "N. N.", reason: "x" } as const;
+    const code = "commissioning.amended-before-work";
+    const found = (at: string, where = path) =>
+      cautionOf({ ...undated, history: [{ ...entry, path: where, at }] } as never, code);
+    expect(found("2025-05-04")).toBeDefined();
+    expect(found("2026-12-04")).toBeUndefined();
+    const plate = { ...entry, previous: "old", path: "equipment.refrigerant", at: "2025-05-04" };
+    expect(cautionOf({ ...undated, history: [plate] } as never, code)).toBeUndefined();
+  });
+
   it.each([
     { "equipment.outdoorUnit": undefined },
     { "runs[0].indoorUnits": [] },

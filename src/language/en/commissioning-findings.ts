@@ -89,6 +89,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.not-signed": "Nobody has signed this record.",
     "commissioning.signed-before-change":
       "{name} signed {at}, before these were done or changed: {fields}.",
+    "commissioning.amended-before-work":
+      "Changed before the first work that has a date, {first}: {fields}. Are the dates right?",
     "commissioning.amended":
       "Changed after it was recorded; the history keeps the earlier values: {fields}.",
     "commissioning.unit-unknown":

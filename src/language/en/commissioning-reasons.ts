@@ -151,6 +151,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.older-than-work":
       "The reading of {read} is older than work dated {at}, and proves nothing about it.",
+    "commissioning.rework-not-ordered":
+      "Work dated {at} may have been done after the reading of {read}, which then proves nothing about it.",
     "commissioning.begun-before-work":
       "The readings that ended {read} began before work dated {at}, and prove nothing about it.",
     "commissioning.lines-swapped":

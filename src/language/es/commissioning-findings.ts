@@ -91,6 +91,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.not-signed": "Nadie ha firmado este registro.",
     "commissioning.signed-before-change":
       "{name} firmó el {at}, antes de que esto se hiciera o cambiara: {fields}.",
+    "commissioning.amended-before-work":
+      "Cambiado antes del primer trabajo con fecha, {first}: {fields}. ¿Son correctas las fechas?",
     "commissioning.amended":
       "Cambiado después de registrado; el historial conserva los valores anteriores: {fields}.",
     "commissioning.unit-unknown":

@@ -158,6 +158,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.older-than-work":
       "La lectura del {read} es anterior al trabajo del {at}, y no demuestra nada sobre él.",
+    "commissioning.rework-not-ordered":
+      "El trabajo con fecha {at} pudo hacerse después de la lectura de {read}, que entonces no prueba nada de él.",
     "commissioning.begun-before-work":
       "Las lecturas que terminaron el {read} empezaron antes del trabajo del {at}, y no demuestran nada sobre él.",
     "commissioning.lines-swapped":

@@ -93,6 +93,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.not-signed": "Personne n’a signé ce dossier.",
     "commissioning.signed-before-change":
       "{name} a signé le {at}, avant que ceci soit fait ou changé : {fields}.",
+    "commissioning.amended-before-work":
+      "Changé avant le premier travail daté, {first} : {fields}. Les dates sont-elles justes ?",
     "commissioning.amended":
       "Changé après avoir été noté; l’historique garde les valeurs antérieures : {fields}.",
     "commissioning.unit-unknown":

@@ -160,6 +160,8 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     },
     "commissioning.older-than-work":
       "Le relevé du {read} est antérieur aux travaux du {at}, et n’en prouve rien.",
+    "commissioning.rework-not-ordered":
+      "Le travail daté du {at} a pu être fait après le relevé du {read}, qui alors ne prouve rien à son sujet.",
     "commissioning.begun-before-work":
       "Les relevés terminés le {read} ont commencé avant les travaux du {at}, et n’en prouvent rien.",
     "commissioning.lines-swapped":

@@ -775,6 +775,10 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.allowed-drop-large": { limit: "pressureDifference" },
   "commissioning.altitude-odd": { altitude: "length" },
   "commissioning.amended": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
+  "commissioning.amended-before-work": {
+    first: VerbatimShape(),
+    fields: { list: CommissioningNotRecordedFieldsItemShape() },
+  },
   "commissioning.area-odd": {
     field: CommissioningNotRecordedFieldsItemShape(),
     value: "area",
@@ -1013,6 +1017,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   },
   "commissioning.remake-joint": {},
   "commissioning.repeat-step": { step: CommissioningStepShape() },
+  "commissioning.rework-not-ordered": { read: VerbatimShape(), at: VerbatimShape() },
   "commissioning.room-height-odd": { height: "length", low: "length", high: "length" },
   "commissioning.rules-not-passed": { rules: VerbatimShape() },
   "commissioning.run-at-full-speed": {},

@@ -312,10 +312,20 @@ export const records: readonly InstallationRecord[] = [
   amended,
 ];
 
+/** The first joint made anew, of which no date says when it was made. */
+const madeAnew = (at: string) => ({
+  ...changed({ "runs[0].joints[0].at": undefined, "runs[0].tubing.at": undefined }),
+  history: [
+    { path: "runs[0].joints[0].torque", previous: ftLb(5), by: "N. N.", at, reason: "loose" },
+  ],
+});
+
 export const inputs: Partial<Inputs<typeof commissioning>> = {
   assessInstallation: [
     ...records.map((record) => [record, { rules }] as const),
     [complete, { rules: [] }],
+    [madeAnew("2026-05-05"), { rules }],
+    [madeAnew("2025-05-04"), { rules }],
   ] as never,
   completeRecord: [[{ version: 2, onFile: { equipment: "x" } } as never, {}]],
 };
