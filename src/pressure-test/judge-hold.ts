@@ -71,11 +71,10 @@ export function judgeHold(
   const fit = fitOf(points, sources);
   const step = errors.pressure.step * Math.sqrt(12);
   const jumps = jumpsIn(points, fit, step, first.elapsed);
-  // Looks in between prove no less than the two ends alone, as long as they show nothing of their own. Of two readings
-  // far apart the stated distance from the gas counts once, not once for each memory.
+  // Looks in between prove no less than the two ends alone, as long as they show nothing of their own.
   const isPlain = jumps.length === 0 && (fit.misfit ?? 2) <= 1;
   const ends = [points[0], points.at(-1)] as [LogPoint, LogPoint];
-  const byEnds = fitOf(ends, errorSources({ points: ends, variance }, open, Math.SQRT1_2));
+  const byEnds = fitOf(ends, errorSources({ points: ends, variance }, open));
   const isByEnds = isPlain && combined(byEnds.shares) < combined(fit.shares);
   const { drop, shares } = isByEnds ? byEnds : fit;
   const said = after ? [jumpSaid(after, unit)] : [];

@@ -21,10 +21,13 @@ const WANDER = [1200, 7200];
 /** Share of the swing that a thermometer misses that is always thought possible. */
 const MISSED = 0.03;
 
-/** Every part of the errors of a log; `near` is the part of the stated distance from the gas that counts for each memory. */
-export function errorSources(log: LogPoints, open: Open, near = 1): ErrorSource[] {
+/**
+ * Every part of the errors of a log. Of two readings far apart the distance from the gas counts once, as in drop.ts: not
+ * once for each memory and each course that rows in between could show.
+ */
+export function errorSources(log: LogPoints, open: Open): ErrorSource[] {
   const seen = first(log.points).T.length - (open.gas.elsewhere > 0 ? 1 : 0);
-  return [...instrumentSources(log, open, seen), ...gasSources(log, open, seen, near)];
+  return [...instrumentSources(log, open, seen), ...gasSources(log, open, seen)];
 }
 
 /** One unknown factor of standard deviation 1 times a known course. */
@@ -132,13 +135,9 @@ function instrumentSources(
 }
 
 /** How far the gas may be from the thermometers, zone by zone, and what no thermometer saw. */
-function gasSources(
-  { points }: LogPoints,
-  { errors, gas }: Open,
-  seen: number,
-  part: number,
-): ErrorSource[] {
+function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number): ErrorSource[] {
   const { temperature: T } = errors;
+  const isPair = points.length === 2;
   const times = points.map(({ t }) => t);
   const seconds = (times.at(-1) as number) - (times[0] as number);
   const sources = first(points)
@@ -153,7 +152,11 @@ function gasSources(
         const most = Math.min(least * 10, Math.max(least, gas.between / (size || 1)));
         return shape.map((value, i) => value * most * (per[i] as number));
       };
-      const near = per.map((c) => c * gas.between * part);
+      const near = per.map((c) => c * gas.between * (isPair ? Math.SQRT1_2 : 1));
+      const missed = Math.max(MISSED, gas.missed);
+      const courses = isPair
+        ? [swing.map((K, i) => K * missed * (per[i] as number))]
+        : [scaled(swing, missed), scaled(speeds(times, course), gas.lag)];
       return [
         wander(
           "thermometer-reading",
@@ -162,8 +165,7 @@ function gasSources(
           holds(T.step, course, seconds),
         ),
         ...WANDER.map((memory) => wander("gas-temperature", times, near, memory)),
-        along("gas-temperature", scaled(swing, Math.max(MISSED, gas.missed))),
-        along("gas-temperature", scaled(speeds(times, course), gas.lag)),
+        ...courses.map((shape) => along("gas-temperature", shape)),
       ];
     });
   const whole = points.map(({ perKelvin }) => sum(perKelvin.slice(0, seen)));

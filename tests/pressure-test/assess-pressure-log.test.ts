@@ -6,6 +6,7 @@ import {
   expectedTestPressure,
   type LogReading,
   leakGas,
+  type PressureTestAssessment,
   type PressureTestLog,
   refrigerantEquivalent,
 } from "hvac-install-math/pressure-test";
@@ -94,6 +95,24 @@ describe("a log", () => {
       both.correctedDrop.standardUncertainty.si / two.correctedDrop.standardUncertainty.si;
     expect(ratio).toBeGreaterThan(0.8);
     expect(ratio).toBeLessThan(2);
+  });
+
+  it.each([1, 5, 20])("counts the distance from the gas once in two readings, %d K apart", (K) => {
+    // Nothing stated but instruments: within ±1 K in each reading, and a part of the swing (uncertainty-budget.test.ts).
+    const [start] = log(0) as [LogReading];
+    const temperature = { accuracy: deltaF(1), resolution: deltaF(0.1) };
+    const { instruments, ...rest } = test([]);
+    const setup = { ...rest, instruments: { ...instruments, temperature } };
+    const end = {
+      ...start,
+      elapsed: hour(2),
+      temperature: degF(80 - 1.8 * K),
+    };
+    const of = ({ uncertaintyBudget }: PressureTestAssessment) =>
+      uncertaintyBudget.find(({ part }) => part === "gas-temperature")?.standardUncertainty.si ?? 0;
+    const two = of(assessPressureTest({ ...setup, start, end }));
+    const both = of(assessPressureLog({ ...setup, readings: [start, end] }));
+    expect(both / two).toBeCloseTo(1, 1);
   });
 
   it("does not mind the order of its rows, repeated times, gaps, or ten thousand rows", () => {

@@ -242,7 +242,7 @@ describe("what a pass leaves open", () => {
         end: { pressure: psig(499.5), temperature: degF(70), elapsed: hour(1) },
       }),
     );
-    expect(test.actions).toEqual(["settle-first"]);
+    expect(test.actions).toEqual(["settle-first", "state-elsewhere"]);
   });
 
   it("names a method that can find a leak of the size that is proven", () => {
