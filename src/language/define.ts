@@ -23,13 +23,9 @@ export function define(locale: string, messages: object): never {
 }
 
 /** Several catalogues of one language as one. */
-export function join<C>(catalogues: readonly C[]): Catalogue<CodeOf<C>> {
-  const [first] = catalogues as readonly Catalogue[];
-  const messages = Object.assign(
-    {},
-    ...(catalogues as readonly Catalogue[]).map((one) => one.messages),
-  );
-  return Object.freeze({ locale: first?.locale ?? "", messages: Object.freeze(messages) });
+export function join<C>(catalogues: readonly [C, ...C[]]): Catalogue<CodeOf<C>> {
+  const all = catalogues as unknown as readonly [Catalogue, ...Catalogue[]];
+  return define(all[0].locale, Object.assign({}, ...all.map(({ messages }) => messages)));
 }
 
 /** The codes of a catalogue, or of several. */

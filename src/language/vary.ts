@@ -2,6 +2,8 @@
 // Follows no standard: each country's table of words stands beside its base, es/spain.ts and fr/france.ts.
 // Does not cover grammar: where another word asks for another sentence, the table has the whole phrase.
 import type { Catalogue, Message } from "../assessment/catalogue.ts";
+import { define } from "./define.ts";
+import { eachText } from "./each-text.ts";
 
 /** A word or a phrase, and what stands in its place; the first letter of a sentence keeps its capital. */
 type Swap = readonly [from: string, to: string];
@@ -13,26 +15,14 @@ export function vary<C extends string>(
   write: (text: string) => string,
   own: { readonly [P in C]?: Message } = {},
 ): Catalogue<C> {
-  let varied: Catalogue<C>["messages"] | undefined;
-  for (const message of Object.values(own)) Object.freeze(message); // by hand: a language stands on no core
-  const written = () =>
-    Object.entries<Message>(messages).map(([code, message]) => [
-      code,
-      typeof message === "string" ? write(message) : variantsOf(message, write),
-    ]);
+  let varied: Catalogue<C> | undefined;
   return Object.freeze({
     locale,
     get messages() {
-      varied ??= Object.freeze({ ...Object.fromEntries(written()), ...own });
-      return varied as Catalogue<C>["messages"];
+      varied ??= define(locale, { ...eachText(messages, write), ...own }) as Catalogue<C>;
+      return varied.messages;
     },
   });
-}
-
-function variantsOf(message: object, write: (text: string) => string): object {
-  const variants = Object.entries<string>(message as Record<string, string>);
-  const written = variants.map(([name, text]) => [name, name === "by" ? text : write(text)]);
-  return Object.freeze(Object.fromEntries(written));
 }
 
 /** Puts words in the place of words: the longest that fits, never a part of one, nor the name of a value. */

@@ -3,20 +3,18 @@
 // A change to a text is not tried: the words of codes are held by the compiler and by the codecs of src/wire, and
 // sentences for people are free. A mutant that outlives all tests is listed in survivors.md with its reason.
 const { MODULE } = process.env;
-const folder = MODULE === "wire" ? "{wire,shapes}" : MODULE; // the tests of the codecs are those of shapes
+// The tests of the codecs are those of shapes. A catalogue is held by the compiler: of language, what works on them.
+const files =
+  { wire: "{wire,shapes}/**/*", language: "language/{*,fr/typeset}" }[MODULE] ?? `${MODULE}/**/*`;
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   testRunner: "vitest",
   vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
-  mutate: [
-    `src/${folder}/**/*.ts`,
-    `!src/${folder}/**/index.ts`,
-    `!src/${folder}/{data,generate,generated}/**`,
-  ],
+  mutate: [`src/${files}.ts`, "!src/**/index.ts", "!src/*/{data,generate,generated}/**"],
   mutator: { excludedMutations: ["StringLiteral"] },
   coverageAnalysis: "perTest",
-  ignoreStatic: MODULE !== "quantity", // the unit catalogue is made when it is loaded
+  ignoreStatic: !["quantity", "language"].includes(MODULE), // their catalogues are made when they are loaded
   disableTypeChecks: false,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
   timeoutMS: 10_000,
