@@ -55,7 +55,7 @@ const missing: readonly (readonly string[])[] = [
   [
     "Japan",
     "Earth of class D: at most 100 Ω, or 500 Ω where a leakage breaker trips within 0.5 s (Interpretation, art. 17)",
-    "The figures were read in one country's pages of the trade; the input has no resistance of an earth. Only the size of the wire is judged.",
+    "The figures were read in one country's pages of the trade; the input has no resistance of an earth. The result tells of the duty and judges only the size of the wire.",
   ],
   [
     "United States",
@@ -66,11 +66,6 @@ const missing: readonly (readonly string[])[] = [
     "United States",
     "Leak repair by 40 CFR 84.106 and 40 CFR 82, subpart F",
     "From memory: from 15 lb of an HFC, residential and light commercial air conditioning exempt; from 50 lb of an ozone-depleting refrigerant. A law that was not read decides nothing.",
-  ],
-  [
-    "Great Britain",
-    "Leak checks by the retained Regulation (EU) No 517/2014, Articles 3 and 4",
-    "The thresholds of the retained text were not read. `leakCheckInterval` answers for the European Union alone, by its Regulation of 2024.",
   ],
 ];
 

@@ -218,7 +218,8 @@ const works = {
   },
   "eu-517-2014": {
     readAs: "reproduction",
-    title: "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, Annexes I to IV",
+    title:
+      "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, Articles 2 and 4, Annexes I to IV",
     edition: "2014; repealed in the EU from 11 March 2024, retained in Great Britain",
     publisher: "European Union",
   },

@@ -372,6 +372,19 @@ describe("metric rules", () => {
     );
   });
 
+  it("of Japan tell of an earth of class D", () => {
+    const supply = { voltage: volt(200), phases: 1 } as const;
+    const { cautions, assumptions } = circuitFromNameplate(
+      plate(japan, {
+        supply,
+        installed: { device: { kind: "breaker", rating: ampere(20) }, conductor: "2.0 mm" },
+      }),
+    );
+    expect(sentences([...cautions, ...assumptions] as never)).toContain(
+      "The earth must be of class D: at most 100 Ω, or 500 Ω where a leakage breaker trips within 0.5 s (art. 17).",
+    );
+  });
+
   it("of Australia want a lockable isolator within arm's reach, and 30 mA up to 32 A", () => {
     const isolator = (changes: object) =>
       circuitFromNameplate(

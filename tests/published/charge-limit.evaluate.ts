@@ -56,11 +56,19 @@ export const evaluators: Evaluators = {
       })
       .estimate.in(q.lb),
   altitude: (i: { m: number }) => charge.roomAltitudeFactor(q.m(i.m)),
-  leakMonths: (i: { refrigerant: string; kg: number; detection?: boolean }) =>
+  leakMonths: (i: {
+    refrigerant: string;
+    kg: number;
+    detection?: boolean;
+    region?: "EU" | "GB";
+    sealed?: boolean;
+  }) =>
     charge.leakCheckInterval({
       refrigerant: named(i.refrigerant),
       charge: q.kg(i.kg),
       ...(i.detection !== undefined && { leakDetection: i.detection }),
+      ...(i.region && { region: i.region }),
+      ...(i.sealed !== undefined && { hermeticallySealed: i.sealed }),
     }).months ?? 0,
   barred: (i: {
     region: charge.LawAnswer["region"];

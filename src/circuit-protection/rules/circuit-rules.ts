@@ -322,6 +322,7 @@ export type RuleAdvice =
   | "surge-protection"
   | "buried-cable-residual-current"
   | "own-circuit"
+  | "earth-class-d"
   | "notifiable-work"
   | "gas-clearance";
 

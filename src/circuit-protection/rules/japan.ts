@@ -103,5 +103,9 @@ export const japan: CircuitRules<"metric"> = /* @__PURE__ */ ruleSet(() => ({
     mandatory: false,
   },
   residualCurrent: { upTo: Number.POSITIVE_INFINITY },
-  advice: [{ name: "own-circuit", clause: "JEAC 8001" }],
+  // Art. 17: class D up to 300 V. The resistance of an earth is measured at the building, and is not judged here.
+  advice: [
+    { name: "own-circuit", clause: "JEAC 8001" },
+    { name: "earth-class-d", clause: "art. 17" },
+  ],
 }));

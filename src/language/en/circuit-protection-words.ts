@@ -46,6 +46,8 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
     "A cable less than 50 mm deep in a wall requires a 30 mA residual-current device",
   "circuit-protection.advice.own-circuit":
     "Manuals and codes commonly require a circuit of its own for the unit",
+  "circuit-protection.advice.earth-class-d":
+    "The earth must be of class D: at most 100 Ω, or 500 Ω where a leakage breaker trips within 0.5 s",
   "circuit-protection.advice.notifiable-work":
     "A new circuit in a dwelling has to be notified in England and Wales",
   "circuit-protection.advice.gas-clearance":

@@ -46,6 +46,8 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
     "Un cable a menos de 50 mm de profundidad en un muro exige un dispositivo diferencial de 30 mA",
   "circuit-protection.advice.own-circuit":
     "Los manuales y códigos suelen exigir un circuito propio para la unidad",
+  "circuit-protection.advice.earth-class-d":
+    "La toma de tierra debe ser de clase D: como máximo 100 Ω, o 500 Ω si un interruptor de fuga dispara en 0.5 s",
   "circuit-protection.advice.notifiable-work":
     "Un circuito nuevo en una vivienda debe notificarse en Inglaterra y Gales",
   "circuit-protection.advice.gas-clearance":

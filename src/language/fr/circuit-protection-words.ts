@@ -47,6 +47,8 @@ export const circuitProtectionWords: CatalogueOf<Said> = /* @__PURE__ */ catalog
     "Un câble à moins de 50 mm de profondeur dans un mur exige un dispositif différentiel de 30 mA",
   "circuit-protection.advice.own-circuit":
     "Les manuels et les codes exigent d’ordinaire un circuit réservé à l’appareil",
+  "circuit-protection.advice.earth-class-d":
+    "La prise de terre doit être de classe D : 100 Ω au plus, ou 500 Ω si un disjoncteur différentiel déclenche en 0,5 s",
   "circuit-protection.advice.notifiable-work":
     "Un nouveau circuit dans un logement doit être déclaré en Angleterre et au pays de Galles",
   "circuit-protection.advice.gas-clearance":

@@ -952,6 +952,7 @@ export const LeakCheckIntervalInputShape: Later<Shape> = /* @__PURE__ */ later((
     "hermeticallySealed?": "flag",
     "residential?": "flag",
     "leakDetection?": "flag",
+    "region?": { words: ["EU", "GB"] },
   },
   docs: {
     refrigerant: "The refrigerant.",
@@ -960,6 +961,8 @@ export const LeakCheckIntervalInputShape: Later<Shape> = /* @__PURE__ */ later((
       "Whether every joint was made in the factory and the label says hermetically sealed; false when left out.",
     residential: "Whether it stands in a residential building; false when left out.",
     leakDetection: "Whether a leak detection system watches it; false when left out.",
+    region:
+      "Whose law: EU, also for Northern Ireland, or GB for England, Scotland and Wales; EU when left out.",
   },
 }));
 
@@ -985,8 +988,10 @@ export const LeakCheckAnswerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     standing: "How it was come by.",
     required: "Whether the law asks for checks.",
     months: "The interval between them; missing where none is asked for.",
-    carbonDioxide: "The charge of Annex I gases as carbon dioxide.",
-    unsaturated: "The charge of HFOs of Annex II, section 1.",
+    carbonDioxide:
+      "What counts of the charge as carbon dioxide: its Annex I gases; in Great Britain the whole of a mixture with one.",
+    unsaturated:
+      "The charge of HFOs of Annex II, section 1, which counts by its mass in the European Union alone.",
   },
 }));
 

@@ -956,6 +956,7 @@ export const CircuitProtectionAdviceShape: Later<Shape> = /* @__PURE__ */ later(
     "circuit-protection.advice.surge-protection",
     "circuit-protection.advice.buried-cable-residual-current",
     "circuit-protection.advice.own-circuit",
+    "circuit-protection.advice.earth-class-d",
     "circuit-protection.advice.notifiable-work",
     "circuit-protection.advice.gas-clearance",
   ],

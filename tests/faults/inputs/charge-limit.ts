@@ -120,6 +120,7 @@ export const inputs: Inputs<typeof chargeLimit> = {
         hermeticallySealed: false,
         residential: true,
         leakDetection: false,
+        region: "GB",
       },
     ],
   ],
