@@ -67,7 +67,7 @@ async function writeSchemas(): Promise<void> {
   const wire = await import(join(src, "../dist/wire/index.js"));
   mkdirSync(join(src, "../dist/schemas"), { recursive: true });
   for (const [file, codec] of Object.entries(schemas)) {
-    const text = JSON.stringify(wire[codec].jsonSchema());
+    const text = JSON.stringify(wire[codec].jsonSchema(wire.recordWords));
     writeFileSync(join(src, `../dist/schemas/${file}.json`), `${text}\n`);
   }
 }

@@ -1,6 +1,11 @@
 // What does the service offer, for programs and for people? An OpenAPI document from the library's own JSON Schemas.
 // Follows OpenAPI 3.1, whose schemas are JSON Schema, draft 2020-12.
-import { assessInstallationResult, changeCodec, recordCodec } from "hvac-install-math/wire";
+import {
+  assessInstallationResult,
+  changeCodec,
+  recordCodec,
+  recordWords,
+} from "hvac-install-math/wire";
 
 const json = (schema: string, description: string) => ({
   description,
@@ -98,7 +103,7 @@ export const openApi = {
   },
   components: {
     schemas: {
-      Record: recordCodec.jsonSchema(),
+      Record: recordCodec.jsonSchema(recordWords),
       Change: changeCodec.jsonSchema(),
       Verdict: assessInstallationResult.jsonSchema(),
       Kept: {

@@ -1,7 +1,7 @@
 // How does a value travel as JSON and come back? One codec for one shape.
 // Follows RFC 8259 (JSON), JSON Schema draft 2020-12 and Standard Schema, version 1.
 // Does not cover how it is stored or sent, nor whether its figures are right.
-import { numberOf } from "../quantity/check.ts";
+import { numberOf, objectOf } from "../quantity/check.ts";
 import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { frozenInPlace } from "../quantity/frozen.ts";
 import {
@@ -86,10 +86,12 @@ export interface Codec<T> {
   /**
    * The form, for programs in other languages.
    *
-   * @returns JSON Schema, draft 2020-12, with what each field is. Values that only a computation can refuse
-   * (−500 °F, 30 February) are allowed by it.
+   * @param words - What each type and field is, for the descriptions of a record: {@link recordWords}. Apart, so
+   * that an app that only reads and writes records doesn't carry them.
+   * @returns JSON Schema, draft 2020-12. Values that only a computation can refuse (−500 °F, 30 February) are
+   * allowed by it.
    */
-  jsonSchema(): JsonObject;
+  jsonSchema(words?: SchemaWords): JsonObject;
   /** The form as data, from which all of this is made. */
   readonly shape: Shape;
   /** JSON data in, for form libraries and servers that take any validator. */
@@ -106,8 +108,6 @@ export interface CodecParts {
   readonly shape: Later<Shape>;
   /** Versions, where the format has them. */
   readonly format?: Format | undefined;
-  /** What its types and fields are, where the shape itself does not say it. */
-  readonly words?: SchemaWords | undefined;
 }
 
 /** How many problems are listed. */
@@ -123,7 +123,7 @@ interface Walked {
 
 /** The codec of a shape. */
 export function codecOf<T>(parts: CodecParts): Codec<T> {
-  const { id, name, format, words } = parts;
+  const { id, name, format } = parts;
   const shape = later(() => frozenInPlace(parts.shape()));
   const readVisit = later(() => visitOf(shape(), reading));
   const writeVisit = later(() => visitOf(shape(), writing));
@@ -166,11 +166,11 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       numberOf(`${name}.length`, text.length, { max: limits.textLength });
       return text;
     },
-    jsonSchema: () =>
+    jsonSchema: (words = {}) =>
       jsonSchemaOf(shape(), {
         id,
         title: format ? `${name}, version ${format.version}` : name,
-        words,
+        words: objectOf("words", words),
       }),
     "~standard": Object.freeze<StandardProps<T>>({
       version: 1,

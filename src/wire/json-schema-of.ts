@@ -13,7 +13,7 @@ export type SchemaWords = Readonly<Record<string, Readonly<Record<string, string
 interface SchemaParts {
   readonly id: string;
   readonly title: string;
-  readonly words: SchemaWords | undefined;
+  readonly words: SchemaWords;
 }
 
 const object = (properties: JsonObject, required: readonly string[]): JsonObject => ({
@@ -40,7 +40,7 @@ const primitives: Readonly<Record<string, JsonObject>> = {
 const described = (text: string | undefined): JsonObject => (text ? { description: text } : {});
 
 /** The JSON Schema of a shape under a name of its own. */
-export function jsonSchemaOf(shape: Shape, { id, title, words = {} }: SchemaParts): JsonObject {
+export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): JsonObject {
   const definitions = new Map<string, JsonValue>();
 
   /** What a type is called in the schema, defined once. */

@@ -3,7 +3,6 @@
 // Does not cover what the record proves: assessInstallation says that.
 import { type InstallationRecord, recordShape } from "../commissioning/index.ts";
 import { type Codec, codecOf } from "./codec.ts";
-import { recordWords } from "./generated/record-words.ts";
 import { recordFormat } from "./record-format.ts";
 
 /**
@@ -32,5 +31,4 @@ export const recordCodec: Codec<InstallationRecord> = /* @__PURE__ */ codecOf({
   name: "record",
   shape: () => recordShape,
   format: recordFormat,
-  words: recordWords,
 });

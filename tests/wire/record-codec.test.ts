@@ -2,7 +2,7 @@ import Ajv2020 from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { amend } from "hvac-install-math/commissioning";
 import { ft, ftLb, isQuantity } from "hvac-install-math/quantity";
-import { type JsonObject, recordCodec } from "hvac-install-math/wire";
+import { type JsonObject, recordCodec, recordWords } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
@@ -203,6 +203,31 @@ describe("the JSON Schema of a record", () => {
   const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(
     recordCodec.jsonSchema() as object,
   );
+
+  it("says what each field is where the words are passed, and nothing else changes", () => {
+    const described = recordCodec.jsonSchema(recordWords);
+    // the doc comments of the types
+    expect(described).toMatchObject({
+      $defs: {
+        Site: {
+          description: "Where the installation is.",
+          properties: {
+            atmosphere: {
+              description: "Station pressure by a barometer; goes before the altitude.",
+            },
+          },
+        },
+      },
+    });
+    const bare = JSON.stringify(described, (key, value) =>
+      key === "description" && typeof value === "string" ? undefined : value,
+    );
+    expect(JSON.parse(bare)).toEqual(recordCodec.jsonSchema());
+  });
+
+  it("refuses words that are none", () => {
+    expect(thrownBy(() => recordCodec.jsonSchema(5 as never)).argument).toBe("words");
+  });
 
   it("accepts what the codec writes", () => {
     expect(validate(recordCodec.encode(complete)), JSON.stringify(validate.errors)).toBe(true);

@@ -90,11 +90,26 @@ export const recordShape: FieldsShape = /* @__PURE__ */ frozenInPlace(${whole});
 /** What the fields of the record are, by type and field; the type itself has no field's name. */
 export function recordWordsFile(constants: readonly Constant[]): Written {
   const described = constants.filter(({ about }) => Object.keys(about).length > 0);
-  const words = Object.fromEntries(
+  const words: Record<string, Readonly<Record<string, string>>> = Object.fromEntries(
     described.map(({ type, says, about }) => [type, { ...(says && { "": says }), ...about }]),
   );
-  const text = `/** What each type of the record is, and each of its fields. */
-export const recordWords: Readonly<Record<string, Readonly<Record<string, string>>>> = ${JSON.stringify(words)};
+  const text = `import { frozenInPlace } from "../../quantity/frozen.ts";
+import type { SchemaWords } from "../json-schema-of.ts";
+
+/**
+ * What each type of the record is, and each of its fields: the descriptions of its JSON Schema.
+ *
+ * Source: the doc comments of the types.
+ *
+ * @example
+ * \`\`\`ts
+ * import { recordCodec, recordWords } from "hvac-install-math/wire";
+ *
+ * recordWords.Site?.altitude; // => ${words.Site?.altitude}
+ * JSON.stringify(recordCodec.jsonSchema(recordWords)).includes("Where the installation is."); // => true
+ * \`\`\`
+ */
+export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace(${JSON.stringify(words)});
 `;
   return { question: "What are the fields of a record, in words?", text };
 }

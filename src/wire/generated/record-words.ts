@@ -1,8 +1,23 @@
 // What are the fields of a record, in words?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 
-/** What each type of the record is, and each of its fields. */
-export const recordWords: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+import { frozenInPlace } from "../../quantity/frozen.ts";
+import type { SchemaWords } from "../json-schema-of.ts";
+
+/**
+ * What each type of the record is, and each of its fields: the descriptions of its JSON Schema.
+ *
+ * Source: the doc comments of the types.
+ *
+ * @example
+ * ```ts
+ * import { recordCodec, recordWords } from "hvac-install-math/wire";
+ *
+ * recordWords.Site?.altitude; // => Altitude above sea level: gives the average atmosphere where none was measured.
+ * JSON.stringify(recordCodec.jsonSchema(recordWords)).includes("Where the installation is."); // => true
+ * ```
+ */
+export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
   Site: {
     "": "Where the installation is.",
     name: "How the site is called.",
@@ -689,4 +704,4 @@ export const recordWords: Readonly<Record<string, Readonly<Record<string, string
     signatures: "Signatures.",
     history: "What was changed afterwards, the oldest first; written by amend.",
   },
-};
+});
