@@ -18,6 +18,7 @@ export default {
   disableTypeChecks: false,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
   timeoutMS: 10_000,
+  timeoutFactor: 4, // a busy machine is no endless loop
   tempDirName: "tests/.generated/mutation",
   ignorePatterns: ["dist", "docs", "tests/.generated", "tests/runtimes", "coverage"],
   reporters: ["progress-append-only", "clear-text", "json"],
