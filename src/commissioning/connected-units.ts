@@ -13,8 +13,8 @@ export function connectedUnits({ record }: Job): Trial[] {
   const { leastConnected: least, mostConnected: most } = record.equipment?.manual ?? {};
   const units = runsOf(record) // also those that are waived
     .filter(servesIndoorUnit)
-    .flatMap(({ run: { indoorUnits = [] }, path }) =>
-      (indoorUnits.length > 0 ? indoorUnits : [{}]).map(
+    .flatMap(({ run: { indoorUnits }, path }) =>
+      (indoorUnits?.length ? indoorUnits : [{}]).map(
         ({ capacity }, i) => [`${path}.indoorUnits[${i}].capacity`, capacity] as const,
       ),
     );

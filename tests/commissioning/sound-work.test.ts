@@ -3,7 +3,7 @@
 import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
-import { degF, ft, hour, inch, percent, psi, psig } from "hvac-install-math/quantity";
+import { degF, ft, hour, inch, mm, percent, psi, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -124,4 +124,31 @@ describe("thermometers at several parts of the tubing", () => {
       expect(tested(shares(...list))?.assessment.outcome ?? "none").not.toBe("pass");
     },
   );
+});
+
+// Manufacturers' manuals for R-410A and R-32: 0.7 mm at least on 3/8 in; none has a figure for 3/4 in, and 7/8 in is brazed.
+describe("the wall of a line in a record with flares", () => {
+  const joints = (changes: Change) =>
+    assessInstallation(changed(changes)).steps.find(({ name }) => name === "joints");
+  const walls = (changes: Change) =>
+    joints(changes)?.checks.flatMap(({ name, assessment }) =>
+      name === "flare-wall" ? [assessment.outcome] : [],
+    );
+
+  it("that splits at the flare fails the joints", () => {
+    expect(walls({ "runs[0].tubing.vapor.wall": mm(0.5) })).toEqual(["fail"]);
+    expect(walls({ "runs[0].tubing.vapor.wall": mm(0.8) })).toEqual([]);
+  });
+
+  // A joint cannot be finished by a figure that nobody can state: the step would stay open for good.
+  it.each<[string, Change]>([
+    ["that was not measured", { "runs[0].tubing.vapor.wall": undefined }],
+    ["of 3/4 in", { "runs[0].tubing.vapor.outsideDiameter": inch(0.75) }],
+    ["of a size that has no flare", { "runs[0].tubing.vapor.outsideDiameter": inch(0.875) }],
+  ])("%s is nothing that the joints lack", (_, changes) => {
+    const found = joints(changes);
+    expect(found?.missing).toEqual([]);
+    expect(found?.problems).toEqual([]);
+    expect(walls(changes)).toEqual([]);
+  });
 });

@@ -1,5 +1,5 @@
 // Slips that leave a record believable as a whole: a year, a prefix, an instrument of which nothing is known.
-import { kPaa, oz } from "hvac-install-math/quantity";
+import { kPaa, m, oz } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -34,4 +34,12 @@ it("notes an instrument of which neither accuracy nor serial number nor calibrat
 it("asks for hPa where a barometer shows ten times what belongs to the altitude", () => {
   expect(codes({ "site.atmosphere": kPaa(843) })).toContain("barometer-in-hectopascal");
   expect(codes({ "site.atmosphere": kPaa(80) })).toContain("barometer-odd");
+});
+
+// U.S. Standard Atmosphere 1976: the lowest layer ends at 11 km. A slip of the altitude is asked about; it must not take
+// the verdict on all else with it.
+it("asks about an altitude beyond the atmosphere that is known, beside a barometer", () => {
+  const found = codes({ "site.altitude": m(18_000), "site.atmosphere": kPaa(84.3) });
+  expect(found).toContain("altitude-odd");
+  expect(found).not.toContain("barometer-odd");
 });

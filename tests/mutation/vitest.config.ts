@@ -31,6 +31,7 @@ const config: ViteUserConfig = defineConfig({
     setupFiles: "tests/fixed-seed.ts",
     include: [
       `tests/${MODULE}/**/*.test.ts`,
+      `tests/language/${MODULE}.test.ts`, // whether what it says has all of its values
       ...(existsSync(`${root}tests/published/${MODULE}.json`)
         ? ["tests/published/published.test.ts"]
         : []),
