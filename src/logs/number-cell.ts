@@ -10,7 +10,7 @@ export interface CellMarks {
 
 /** The number, NaN where the cell holds none; the unit's own symbol may stand behind it. */
 export function numberIn(cell: string, { decimal, group }: CellMarks, symbol = ""): number {
-  let text = cell.replace(/^[−–]/, "-");
+  let text = cell.replace(/[−–]/g, "-");
   if (symbol !== "" && text.endsWith(symbol)) text = text.slice(0, -symbol.length).trimEnd();
   if (group !== undefined) {
     const spaced = group === " " ? text.replace(/[\u00a0\u2009\u202f]/g, " ") : text;

@@ -11,6 +11,8 @@ const notations: readonly (readonly [CellMarks, Readonly<Record<string, number>>
     { decimal: "." },
     { "1234.5": 1234.5, "1,234.5": Number.NaN, "1 234": Number.NaN, "1,5": Number.NaN },
   ],
+  // A minus sign may be the one of typography (ISO 80000-1:2022, 7.3.2, from memory), in an exponent too.
+  [{ decimal: "." }, { "−1.5": -1.5, "–1.5e−3": -0.0015, "1.5e-3": 0.0015, "12–15": Number.NaN }],
   [
     { decimal: "," },
     { "1234,5": 1234.5, "1234.5": Number.NaN, "1.234,5": Number.NaN, "1,2,3": Number.NaN },

@@ -44,6 +44,12 @@ describe("cells", () => {
     expect(said(text, "separator")).toMatchObject([{ columns: 2 }]);
   });
 
+  it("of most lines, where the preamble has a mark of its own", () => {
+    const text = "Logger; serial A1\ns,P psig\n0,1.5\n5,1.6\n";
+    expect(said(text, "separator")).toEqual([{ separator: "logs.separator.comma", columns: 2 }]);
+    expect(columns(text)).toEqual(["pressure: P psig in psig"]);
+  });
+
   it("are none where the text has one column", () => {
     expect(doubts("hello\nworld\n")).toEqual(["no-separator", "no-header", "no-time"]);
     expect(said("hello\nworld\n", "separator")).toEqual([]);
