@@ -47,10 +47,14 @@ export function lastAboveLimit(
         pressure: new Quantity(lastP, micron),
         limit: new Quantity(most, micron),
       }),
-      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+      actions: deeperThan(target),
     },
   ];
 }
+
+const deeperThan = (target: number) => [
+  say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) }),
+];
 
 /** Was the vacuum never as deep as the policy wants it at isolation? */
 function targetMissed(
@@ -67,7 +71,7 @@ function targetMissed(
         start: new Quantity(origin, micron),
         target: new Quantity(target, micron),
       }),
-      actions: [say("vacuum-decay.evacuate-deeper", { target: new Quantity(target, micron) })],
+      actions: deeperThan(target),
     },
   ];
 }

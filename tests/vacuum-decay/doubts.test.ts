@@ -177,6 +177,13 @@ describe("a pressure that falls", () => {
     expect(codes(gap, settings(), [flat(51)])).toEqual([]);
   });
 
+  it("is what rose and came down again, where it came down by twice what is material", () => {
+    // 5 micron and 1 % of the last reading: 8.1 micron. Less is a gauge far from the pump that follows late.
+    const hump = (down: number) => [300, 305 + down, 305, 305, 305, 305, 305, 305, 305];
+    expect(codes(stretch(hump(15)), settings(), [flat(5)])).toEqual([]);
+    expect(codes(stretch(hump(17)), settings(), [flat(5)])).toEqual(["pressure-falls"]);
+  });
+
   it("is looked for after three minutes in a long log", () => {
     const long = (third: number) => [
       400,

@@ -248,10 +248,12 @@ describe("a hold of a few readings by hand", () => {
   );
 
   it("still says that the last one is above the limit", () => {
-    expect(codes(by5min(320, 2000, 4000))).toEqual([
-      "last-reading-above-limit",
-      "too-few-readings",
-    ]);
+    const result = by5min(320, 2000, 4000);
+    expect(codes(result)).toEqual(["last-reading-above-limit", "too-few-readings"]);
+    // The policy wants 500 micron: who is told no figure stops where the pump stood before.
+    const { code, values } = result.actions[0] as (typeof result.actions)[number];
+    expect(code).toBe("vacuum-decay.evacuate-deeper");
+    expect((values as { target: Quantity<"absolutePressure"> }).target.in(micron)).toBeCloseTo(500);
   });
 
   it("of four to seven names no water that was not estimated", () => {
@@ -332,4 +334,15 @@ describe("the smallest leak that could have been seen", () => {
     expect((high?.in(micronPerMinute) ?? 0) / reach).toBeGreaterThan(0.95);
     expect((high?.in(micronPerMinute) ?? 0) / reach).toBeLessThan(1.2);
   });
+});
+
+// The log itself: 20 micron a minute, without a curve and with next to no scatter.
+it("names the leak of a straight rise by its rate", () => {
+  const result = assess(log((t) => 300 + t / 3, 900));
+  const proven = result.reasons.find(({ code }) => code === "vacuum-decay.leak-proven");
+  const { low, high } = (proven?.values ?? {}) as Record<"low" | "high", Quantity<"pressureRate">>;
+  expect(low.in(micronPerMinute)).toBeGreaterThan(15);
+  expect(low.in(micronPerMinute)).toBeLessThanOrEqual(20.1);
+  expect(high.in(micronPerMinute)).toBeGreaterThanOrEqual(19.9);
+  expect(high.in(micronPerMinute)).toBeLessThan(25);
 });
