@@ -3,60 +3,105 @@
 // Does not cover where to look first: joints, valve cores and caps, flares; the hoses of the test itself.
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
-import { hour, minute, second } from "../quantity/units/time.ts";
+import { percent } from "../quantity/units/ratio.ts";
+import { minute, second } from "../quantity/units/time.ts";
 import { ceilingOf } from "./criterion.ts";
+import { combined } from "./drop.ts";
 import type { Evidence, Found } from "./evidence.ts";
-import { asWait, shown } from "./figures.ts";
+import { asTime, asWait, followToDecide, settleTo, shown } from "./figures.ts";
 import { inUnit } from "./reasons.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
-import type { Share, UncertaintyPart } from "./uncertainty-part.ts";
+import type { UncertaintyPart } from "./uncertainty-part.ts";
 
 /** How far the gas has to be from the temperature of the first reading to be worth waiting for, K; common practice, no source. */
 const notable = 2;
 
+/** The least distance from the gas that is worth asking for, K: a tenth of it is what thermometers show; common practice, no source. */
+const near = 0.2;
+
 /** What to do next, in order; nothing on a pass. */
 export function actionsFor(evidence: Evidence, found: Found): PressureTestStatement[] {
-  const { outcome, cause, ruling, further, inVain, leak } = found;
-  const { doubts, first, last, shares, unit, thermometer } = evidence;
+  const { outcome, cause, ruling, leak } = found;
+  const { doubts, first, unit } = evidence;
   if (outcome === "pass") return [];
   const asked = doubts.map(({ action }) => action);
   if (cause === "leak") return [findLeak(leak), say("pressure-test.repair-and-retest"), ...asked];
   if (cause === "unexplained-rise") return [say("pressure-test.close-supply"), ...asked];
-  const actions = [...asked];
-  if (ruling === "none") {
-    const largest = inUnit(ceilingOf(first.pressure - first.atmosphere), unit);
-    actions.push(say("pressure-test.state-limit", { largest }));
+  const largest = inUnit(ceilingOf(first.pressure - first.atmosphere), unit);
+  const limit = ruling === "none" ? [say("pressure-test.state-limit", { largest })] : [];
+  const stated = ruling === "across" ? betterEvidence(evidence) : [];
+  const before = [...asked, ...limit, ...stated];
+  return [...before, ...laterEvidence(evidence, found, before)];
+}
+
+/** What the user can say, and do at once, about what was assumed on the safe side and is much of the uncertainty: the soonest first. */
+function betterEvidence(evidence: Evidence): PressureTestStatement[] {
+  const { gas } = evidence;
+  const of = (part: UncertaintyPart) =>
+    evidence.shares.find((share) => share.part === part)?.u ?? 0;
+  const most = (...but: UncertaintyPart[]) =>
+    evidence.shares.reduce((u, share) => (but.includes(share.part) ? u : Math.max(u, share.u)), 0);
+  const isMuch = (part: UncertaintyPart) => of(part) > most() / 2;
+  const actions: PressureTestStatement[] = [];
+  if (gas.asks.elsewhere && isMuch("gas-temperature")) {
+    actions.push(say("pressure-test.state-elsewhere"));
   }
-  if (ruling === "across") actions.push(...betterEvidence(evidence));
+  if (gas.asks.change && isMuch("gas-temperature")) {
+    const share = percent(Number((100 * gas.elsewhere).toPrecision(3)));
+    actions.push(say("pressure-test.measure-elsewhere", { share }));
+  }
+  if (isMuch("settling")) {
+    // Until it is not much beside the others.
+    const settle = asTime(settleTo(most("settling") / 2, evidence));
+    actions.push(
+      gas.asks.sinceFill
+        ? say("pressure-test.state-since-fill", { settle })
+        : say("pressure-test.settle-first", { settle }),
+    );
+  }
+  return actions;
+}
+
+/** What takes another reading: nearer to the gas, at the first temperature, or later; else what is least sure. */
+function laterEvidence(
+  evidence: Evidence,
+  { further, inVain, U, ruling }: Found,
+  before: readonly PressureTestStatement[],
+): PressureTestStatement[] {
+  const { first, last, shares, unit, thermometer, gas } = evidence;
+  const isAlone = before.length === 0;
   const [worst] = shares;
+  const actions: PressureTestStatement[] = [];
+  const within = followToDecide(evidence, U / combined(shares));
+  if (
+    isAlone &&
+    ruling === "across" &&
+    gas.asks.within &&
+    worst?.part === "gas-temperature" &&
+    within > near
+  ) {
+    const { difference } = thermometer;
+    const tenths = Math.floor((10 * within) / difference.scale) / 10;
+    actions.push(say("pressure-test.state-follows-gas", { within: difference(tenths) }));
+  }
   // Where the first reading has to be taken again, no hold goes on from it.
+  const isAgain = before.some(({ code }) => settles.includes(code));
   const [start = 0] = first.temperatures;
   const away = Math.abs((last.temperatures[0] ?? start) - start) > notable;
-  if (inVain && away && actions.length === 0) {
+  if (inVain && away && isAlone) {
     const temperature = new Quantity(start, thermometer);
     actions.push(say("pressure-test.read-at-first-temperature", { temperature }));
-  } else if (further > 0 && actions[0]?.code !== "pressure-test.settle-first") {
+  } else if (further > 0 && !isAgain) {
     actions.push(say("pressure-test.hold-longer", { further: asWait(further) }));
-  } else if (worst && actions.length === 0) {
+  } else if (worst && isAlone && actions.length === 0) {
     const part = `pressure-test.part.${worst.part}` as const;
     actions.push(say("pressure-test.reduce-uncertainty", { part, share: inUnit(worst.u, unit) }));
   }
   return actions;
 }
 
-/** What the user can say or do about what was assumed on the safe side, where that is much of the uncertainty. */
-function betterEvidence({ shares, gas }: Evidence): PressureTestStatement[] {
-  const [worst] = shares;
-  const isMuch = (part: UncertaintyPart) =>
-    shares.some((share) => share.part === part && share.u > (worst as Share).u / 2);
-  // An hour lets gas and tubing settle within what an instrument shows; common practice, no source.
-  return [
-    ...(isMuch("settling") ? [say("pressure-test.settle-first", { settle: hour(1) })] : []),
-    ...(gas.asksElsewhere && isMuch("gas-temperature")
-      ? [say("pressure-test.state-elsewhere")]
-      : []),
-  ];
-}
+/** The actions that ask for another first reading. */
+const settles: readonly string[] = ["pressure-test.settle-first", "pressure-test.state-since-fill"];
 
 /** Smallest leak that bubble solution shows in a minute, and by foam in ten; Pa·m³/s. */
 const BUBBLES = 1e-5;

@@ -8,7 +8,9 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
 import { hour, minute, second } from "../quantity/units/time.ts";
 import type { Limit } from "./criterion.ts";
+import { expected } from "./drop.ts";
 import type { Evidence, LeakFactors } from "./evidence.ts";
+import { warmthAt } from "./gas-errors.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A quantity to four digits, for a sentence. */
@@ -62,13 +64,45 @@ export function leakFigures(
 
 /** How many times as uncertain as now, u in Pa, the drop is after a hold of other length: by the weather where no thermometer is. */
 export function growthOf(
-  { gas, last, seconds }: Pick<Evidence, "gas" | "last" | "seconds">,
+  evidence: Pick<Evidence, "gas" | "last" | "seconds">,
   u: number,
 ): (hold: number) => number {
-  const perKelvin = last.pressure / (last.temperatures[0] as number) / u;
+  const { gas, seconds } = evidence;
+  const perKelvin = perKelvinOf(evidence) / u;
   const wanders = (time: number) =>
     (perKelvin * (gas.unseen(time) + gas.elsewhere * gas.change(time))) ** 2;
   return (hold) => Math.sqrt(1 + wanders(hold) - wanders(seconds));
+}
+
+/** Pa by which a kelvin moves the last reading. */
+function perKelvinOf({ last }: Pick<Evidence, "last">): number {
+  const [T] = last.temperatures as [number];
+  const p = last.pressure;
+  return expected({ p1: p, T1: [T], p2: p, T2: [T + 1], volumes: [], beta: 0 }) - p;
+}
+
+/** How long after the fill a first reading has no more than u of its warmth, s: by 5 min, two hours at most. */
+export function settleTo(u: number, evidence: Pick<Evidence, "gas" | "last" | "seconds">): number {
+  const { gas, seconds } = evidence;
+  const left = (time: number) =>
+    perKelvinOf(evidence) *
+    Math.hypot(...gas.warmth.map((part) => warmthAt(part, time) - warmthAt(part, time + seconds)));
+  let time = 300;
+  while (time < 7200 && left(time) > u) time += 300;
+  return time;
+}
+
+/** Within how many K the thermometer has to follow the gas at both readings, for a tight system to pass; below 0 when none is near enough. */
+export function followToDecide(evidence: Evidence, k: number): number {
+  const { limit, drop, shares, gas, seconds } = evidence;
+  const perKelvin = perKelvinOf(evidence);
+  // The figure that is stated stands for these two, but not for the gas elsewhere.
+  const others = shares.filter(({ part }) => part !== "gas-temperature" && part !== "settling");
+  const elsewhere = perKelvin * gas.elsewhere * gas.change(seconds);
+  const room = ((limit?.drop ?? 0) - Math.max(0, drop)) / k;
+  const rest =
+    Math.sign(room) * room ** 2 - Math.hypot(elsewhere, ...others.map(({ u }) => u)) ** 2;
+  return (Math.sign(rest) * Math.sqrt(1.5 * Math.abs(rest))) / perKelvin;
 }
 
 const WEEK = 7 * 86_400;

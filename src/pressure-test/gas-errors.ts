@@ -41,8 +41,13 @@ export interface GasErrors {
   /** Share of the gas that is a zone of its own, and the change of its temperature after some seconds, K. */
   readonly elsewhere: number;
   readonly change: (seconds: number) => number;
-  /** Whether part of the gas lies elsewhere was not stated. */
-  readonly asksElsewhere: boolean;
+  /** What was not stated and would tell more: how far the thermometer follows the gas, whether part of it lies elsewhere and how that changed, how long ago the fill was. */
+  readonly asks: {
+    readonly within: boolean;
+    readonly elsewhere: boolean;
+    readonly change: boolean;
+    readonly sinceFill: boolean;
+  };
   readonly assumptions: readonly PressureTestStatement[];
 }
 
@@ -122,7 +127,12 @@ export function gasErrorsOf(stated: StatedGas): GasErrors {
     sinceFill,
     elsewhere,
     change: (seconds) => changed ?? DAY * overDay(seconds),
-    asksElsewhere: !isStated && !isMeasured,
+    asks: {
+      within: !isStated,
+      elsewhere: !isStated && !isMeasured,
+      change: elsewhere > 0 && change === undefined,
+      sinceFill: stated.sinceFill === undefined,
+    },
     assumptions: assumed(stated, bound, missed, isMeasured),
   };
 }

@@ -118,7 +118,10 @@ export interface PressureTestStatements {
   "pressure-test.read-again": None;
   "pressure-test.hold-again": None;
   "pressure-test.state-elsewhere": None;
+  "pressure-test.measure-elsewhere": { readonly share: Quantity<"ratio"> };
+  "pressure-test.state-since-fill": { readonly settle: Duration };
   "pressure-test.settle-first": { readonly settle: Duration };
+  "pressure-test.state-follows-gas": { readonly within: Kelvin };
   "pressure-test.reduce-uncertainty": {
     readonly part: `pressure-test.part.${UncertaintyPart}`;
     readonly share: Difference;

@@ -160,7 +160,10 @@ describe("a hold of two hours by data sheets", () => {
     const narrow = test(psi(2), hour(2));
     expect(narrow.outcome).toBe("inconclusive");
     expect(narrow).not.toHaveProperty("furtherHold");
-    expect(narrow.actions.map(({ code }) => code)).toEqual(["pressure-test.reduce-uncertainty"]);
+    expect(narrow.actions.map(({ code }) => code)).toEqual(["pressure-test.state-follows-gas"]);
+    // Below what the gauge alone proves, no thermometer helps: a quarter of ±4 psi of drift is U = 1.2 psi.
+    const beyond = test(psi(1.1), hour(2));
+    expect(beyond.actions.map(({ code }) => code)).toEqual(["pressure-test.reduce-uncertainty"]);
   });
 });
 

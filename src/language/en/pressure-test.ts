@@ -119,8 +119,14 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.hold-again": "Find out what changed, then start a new hold.",
   "pressure-test.state-elsewhere":
     "Enter how much of the gas lies away from the thermometer (0 if none), or measure there too.",
+  "pressure-test.measure-elsewhere":
+    "Put a second thermometer where the other {share} of the gas lies, or enter how much its temperature may have changed.",
+  "pressure-test.state-since-fill":
+    "Enter how long after the fill the first reading was taken. If less than {settle}, let the gas settle that long and take a new first reading.",
   "pressure-test.settle-first":
     "Let the gas settle for {settle} after the fill, take a new first reading and enter that time.",
+  "pressure-test.state-follows-gas":
+    "Put the thermometer on the tubing, under the insulation, and enter how far it may be from the gas. ±{within} or less is required to decide.",
   "pressure-test.reduce-uncertainty":
     "Holding longer will not decide. Reduce the largest uncertainty: {part}, {share}.",
 

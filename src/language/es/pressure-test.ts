@@ -124,8 +124,14 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.hold-again": "Averigüe qué cambió y empiece una nueva prueba.",
   "pressure-test.state-elsewhere":
     "Indique qué parte del gas está lejos del termómetro (0 si ninguna), o mida también allí.",
+  "pressure-test.measure-elsewhere":
+    "Ponga un segundo termómetro donde está el otro {share} del gas, o indique cuánto puede haber cambiado su temperatura.",
+  "pressure-test.state-since-fill":
+    "Indique cuánto tiempo después del llenado se tomó la primera lectura. Si fue menos de {settle}, deje reposar el gas ese tiempo y tome una nueva primera lectura.",
   "pressure-test.settle-first":
     "Deje reposar el gas {settle} después del llenado, tome una nueva primera lectura e indique ese tiempo.",
+  "pressure-test.state-follows-gas":
+    "Ponga el termómetro en la tubería, bajo el aislamiento, e indique cuánto puede diferir del gas. Para decidir se requiere ±{within} o menos.",
   "pressure-test.reduce-uncertainty":
     "Prolongar la prueba no lo decidirá. Reduzca la incertidumbre mayor: {part}, {share}.",
 

@@ -126,8 +126,14 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.hold-again": "Cherchez ce qui a changé, puis recommencez le maintien.",
   "pressure-test.state-elsewhere":
     "Saisissez quelle part du gaz est loin du thermomètre (0 si aucune), ou mesurez là aussi.",
+  "pressure-test.measure-elsewhere":
+    "Mettez un second thermomètre là où se trouvent les autres {share} du gaz, ou saisissez de combien sa température a pu varier.",
+  "pressure-test.state-since-fill":
+    "Saisissez combien de temps après le remplissage le premier relevé a été pris. Si c’était moins de {settle}, laissez le gaz se stabiliser ce temps et prenez un nouveau premier relevé.",
   "pressure-test.settle-first":
     "Laissez le gaz se stabiliser {settle} après le remplissage, prenez un nouveau premier relevé et saisissez ce temps.",
+  "pressure-test.state-follows-gas":
+    "Mettez le thermomètre sur la tuyauterie, sous l’isolant, et saisissez de combien il peut s’écarter du gaz. Pour trancher, il faut ±{within} ou moins.",
   "pressure-test.reduce-uncertainty":
     "Prolonger l’essai ne tranchera pas. Réduisez la plus grande incertitude : {part}, {share}.",
 

@@ -41,6 +41,9 @@ const gauge = (pressure: Test["instruments"]["pressure"]) => ({
 const thermometer = (temperature: Test["instruments"]["temperature"]) => ({
   instruments: { ...instruments, temperature },
 });
+const bySheet = { accuracy: deltaF(1), resolution: deltaF(0.1) };
+const allHere = { elsewhere: { share: percent(0) } };
+const settled = { sinceFill: hour(1) };
 /** As much pressure outside as inside: nothing leaks outward. */
 const still = {
   gramsPerMole: 28,
@@ -95,9 +98,17 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
       refrigerant: { gas: { gramsPerMole: 72.6, viscosity: 13 }, pressure: kPaa(4000) },
     }), // fill-below-service
     held(500, { required: { marked: [{ part: "low side", pressure: psig(450) }] } }), // above-marked
-    held(499, thermometer({ accuracy: deltaF(1), resolution: deltaF(0.1) })), // settle-first, state-elsewhere
+    held(499, thermometer(bySheet)), // state-elsewhere, state-since-fill
+    held(500, { ...thermometer(bySheet), ...allHere, sinceFill: minute(2) }), // settle-first
+    held(500, {
+      ...thermometer(bySheet),
+      ...allHere,
+      ...settled,
+      criterion: { maximumDrop: psi(2) },
+    }), // state-follows-gas
+    held(500, { ...thermometer(bySheet), ...settled, elsewhere: { share: percent(40) } }), // measure-elsewhere
     held(499, {
-      ...thermometer({ accuracy: deltaF(1), resolution: deltaF(0.1) }),
+      ...thermometer(bySheet),
       elsewhere: { share: percent(40), change: deltaF(2) },
       sinceFill: minute(45),
     }), // follows-gas
