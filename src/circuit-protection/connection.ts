@@ -18,7 +18,7 @@ export interface Supply {
   readonly voltage: Quantity<"voltage">;
   /** Phases that feed the unit. */
   readonly phases: 1 | 3;
-  /** The service; when left out, the first that fits is assumed, the stricter one where two do. */
+  /** The service; when left out, the first that fits is assumed, the stricter one where two do, and none of 127 V. */
   readonly system?: SupplySystemName | undefined;
 }
 
@@ -83,7 +83,7 @@ export function connectionOf(rules: CircuitRules, supply: Supply, path: string):
   if (supply.system !== undefined) oneOf(`${path}.system`, supply.system, names);
   const near = (nominal = 0) => Math.abs(volts - nominal) <= 0.1 * nominal + 1e-9;
   for (const system of rules.systems) {
-    if (supply.system && system.name !== supply.system) continue;
+    if (supply.system ? system.name !== supply.system : system.onlyNamed) continue;
     const between = near(system.lineToLine) && phases <= system.phases;
     if (!between && !(phases === 1 && near(system.lineToNeutral))) continue;
     const voltsBetween = between ? system.lineToLine : (system.lineToNeutral ?? 0);

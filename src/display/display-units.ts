@@ -169,7 +169,11 @@ function rates() {
     angle: both(show(u.degreeAngle, 1, 2), show(u.radian, 3, 3)),
     ratio: both(show(u.percent, 1, 2, 1e-3), show(u.ppm, 0, 3), show(u.fraction, 3, 3)),
     massFlow: {
-      "inch-pound": [show(u.lbPerHour, 1, 3, 1e-6), show(u.gPerYear, 0, 2)],
+      "inch-pound": [
+        show(u.lbPerHour, 1, 3, 1e-6),
+        show(u.gPerYear, 0, 2),
+        show(u.ozPerYear, 2, 2),
+      ],
       SI: [show(u.kgPerHour, 1, 3, 1e-6), show(u.gPerYear, 0, 2), show(u.kgPerSecond, 3, 3)],
     },
     volumeFlow: {

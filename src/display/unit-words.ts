@@ -35,6 +35,7 @@ type WordedUnit =
   | "lb/1000 ft³"
   | "lb/h"
   | "g/yr"
+  | "oz/yr"
   | "ft/min"
   | "ft·lb"
   | "Ω/kft"

@@ -108,6 +108,7 @@ export {
   ohmPerKm,
   oz,
   ozPerFt,
+  ozPerYear,
   paM3PerS,
   pascal,
   pascalAbsolute,

@@ -48,13 +48,45 @@ describe("an unnamed service", () => {
     [660.1, 3],
   ])("of %d V and %d phases is none that the rules know", (volts, phases) => {
     expect(() => connect(volts, phases)).toThrow(
-      `supply.voltage: ${volts} V, ${phases}-phase is not allowed; allowed: within 10 % of what 120/240 V, 208Y/120 V, 240 V delta, 240/120 V high-leg delta, 480 V delta, 480Y/277 V, 600 V delta, 600Y/347 V gives`,
+      `supply.voltage: ${volts} V, ${phases}-phase is not allowed; allowed: within 10 % of what 120/240 V, 208Y/120 V, 240 V delta, 240/120 V high-leg delta, 480 V delta, 480Y/277 V, 600 V delta, 600Y/347 V, 220Y/127 V, 440Y/254 V gives`,
     );
   });
 });
 
 it("of no voltage is none, not a line to a neutral that is not there", () => {
   expect(() => connect(0, 1)).toThrow("supply.voltage: 0 V is not allowed; allowed: more than 0 V");
+});
+
+// 240.85: a slash marking only where no line is further from ground than its lower figure, so not 120/240 V on 127 V.
+describe("a service of another country that is named", () => {
+  it.each<[number, 1 | 3, SupplySystemName, number, number, number, string]>([
+    [127, 1, "220Y/127 V", 1, 127, 127, "240 V"],
+    [220, 1, "220Y/127 V", 2, 127, 220, "240 V"],
+    [220, 3, "220Y/127 V", 3, 127, 220, "240 V"],
+    [440, 3, "440Y/254 V", 3, 254, 440, "480Y/277 V"],
+    [254, 1, "440Y/254 V", 1, 254, 254, "277 V"],
+  ])("%d V, %d phases, %s", (volts, phases, system, poles, ground, between, voltageRating) => {
+    expect(connect(volts, phases, system)).toEqual({
+      system,
+      poles,
+      voltsToGround: ground,
+      voltsBetween: between,
+      voltageRating,
+    });
+  });
+
+  it("is never assumed: 220 V without a name is of the services of the rules", () => {
+    expect(connect(220, 1).system).toBe("120/240 V");
+    expect(connect(127, 1).system).toBe("120/240 V");
+    expect(connect(440, 3).system).toBe("480 V delta");
+  });
+
+  it("by IEC: 220 V between lines has two poles, from line to neutral one", () => {
+    const by = (system: SupplySystemName) =>
+      breakerConnection({ rules: iec60364, supply: { voltage: volt(220), phases: 1, system } });
+    expect(by("127/220 V")).toMatchObject({ poles: 2, voltsToGround: 127 });
+    expect(by("220/380 V")).toMatchObject({ poles: 1, voltsToGround: 220 });
+  });
 });
 
 describe("a named service", () => {
@@ -102,5 +134,5 @@ it("marks line to neutral, and three phases, by the international markings", () 
   });
   expect(metric(400, 1)).toMatchObject({ poles: 2, voltsToGround: 230, voltsBetween: 400 });
   expect(metric(400, 3)).toMatchObject({ poles: 3, voltageRating: "230/400 V" });
-  expect(() => metric(230, 3)).toThrow("230/400 V, 220/380 V gives");
+  expect(() => metric(230, 3)).toThrow("230/400 V, 220/380 V, 127/220 V gives");
 });

@@ -111,6 +111,7 @@ const rows: [name: string, mathjs: string, error: number][] = [
   ["kgPerHour", "1 kg/hour", exact],
   ["lbPerHour", "1 lbm/hour", exact],
   ["gPerYear", "1 g/day / 365.25", exact],
+  ["ozPerYear", "1 oz/day / 365.25", exact],
   ["newtonMeter", "1 N m", exact],
   ["ftLb", "1 ft lbf", exact],
   ["second", "1 s", exact],

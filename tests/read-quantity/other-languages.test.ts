@@ -33,7 +33,33 @@ const typed: readonly [text: string, unit: u.Unit<u.Kind>, locale: string, expec
   ["20 degrés C", u.degC, "fr-CA", "20 °C"],
   ["90 secondes", u.second, "fr-CA", "90 s"],
   ["15 ampères", u.ampere, "fr-CA", "15 A"],
+  ["0.1 oz/yr", u.ozPerYear, "en-US", "0.1 oz/yr"],
+  ["0.1 OZ/YR", u.ozPerYear, "en-US", "0.1 oz/yr"],
+  ["5 g/yr", u.gPerYear, "en-US", "5 g/yr"],
+  ["60 in³", u.cuin, "en-US", "60 in³"],
+  ["60 in3", u.cuin, "en-US", "60 in³"],
 ] as never;
+
+/** Names that only field-text knows. */
+const alsoTyped: readonly [text: string, unit: u.Unit<u.Kind>, locale: string][] = [
+  ["0.1 oz/year", u.ozPerYear, "en-US"],
+  ["0.1 ounces per year", u.ozPerYear, "en-US"],
+  ["0.1 oz/año", u.ozPerYear, "es-MX"],
+  ["0,1 oz/an", u.ozPerYear, "fr-CA"],
+  ["5 g/a", u.gPerYear, "en-GB"],
+  ["5 g/año", u.gPerYear, "es-ES"],
+  ["5 g/an", u.gPerYear, "fr-FR"],
+  ["60 cu. in.", u.cuin, "en-US"],
+  ["60 cubic inches", u.cuin, "en-US"],
+  ["60 pulgadas cúbicas", u.cuin, "es-MX"],
+  ["60 pouces cubes", u.cuin, "fr-CA"],
+] as never;
+
+it.each(alsoTyped)("parseQuantity reads %s", (text, unit, locale) => {
+  const { kind } = unit;
+  const read = parseQuantity(text, { kind, locale });
+  expect(read.in(unit)).toBe(Number.parseFloat(text.replace(",", ".")));
+});
 
 describe("a field in Spanish or French", () => {
   it.each(typed)("reads %s", (text, unit, locale, expected) => {

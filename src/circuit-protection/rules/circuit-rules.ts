@@ -100,10 +100,13 @@ export type SupplySystemName =
   | "240/120 V high-leg delta"
   | "480 V delta"
   | "480Y/277 V"
+  | "220Y/127 V"
+  | "440Y/254 V"
   | "600 V delta"
   | "600Y/347 V"
   | "230/400 V"
   | "220/380 V"
+  | "127/220 V"
   | "100/200 V"
   | "200 V delta";
 
@@ -141,6 +144,8 @@ export interface SupplySystem {
   readonly lineToNeutral?: number | undefined;
   /** Highest nominal volts of a line to ground. */
   readonly toGround: number;
+  /** Whether it is only taken where it is named: other services of the rules are far more common. */
+  readonly onlyNamed?: true | undefined;
 }
 
 /**

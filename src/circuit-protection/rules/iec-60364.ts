@@ -206,6 +206,15 @@ export const iec60364: CircuitRules<"metric"> = /* @__PURE__ */ ruleSet(() => ({
   systems: [
     { name: "230/400 V", phases: 3, lineToLine: 400, lineToNeutral: 230, toGround: 230 },
     { name: "220/380 V", phases: 3, lineToLine: 380, lineToNeutral: 220, toGround: 220 },
+    // Nominal in parts of Brazil; common practice, no source.
+    {
+      name: "127/220 V",
+      phases: 3,
+      lineToLine: 220,
+      lineToNeutral: 127,
+      toGround: 127,
+      onlyNamed: true,
+    },
   ],
   voltageRatings: metricVoltageRatings,
   ampacity: tablesB52(),

@@ -169,6 +169,9 @@ export const americanSystems: readonly SupplySystem[] = [
   { name: "480Y/277 V", phases: 3, lineToLine: 480, lineToNeutral: 277, toGround: 277 },
   { name: "600 V delta", phases: 3, lineToLine: 600, toGround: 600 },
   { name: "600Y/347 V", phases: 3, lineToLine: 600, lineToNeutral: 347, toGround: 347 },
+  // Nominal in Mexico; common practice, no source.
+  { name: "220Y/127 V", phases: 3, lineToLine: 220, lineToNeutral: 127, toGround: 127, onlyNamed: true },
+  { name: "440Y/254 V", phases: 3, lineToLine: 440, lineToNeutral: 254, toGround: 254, onlyNamed: true },
 ];
 
 /** Voltage markings of American breakers and fuses: 240.85, from memory. */

@@ -37,6 +37,7 @@ export const display: CatalogueOf<DisplayStatements> = /* @__PURE__ */ catalogue
   "display.unit.lb/1000 ft³": "{count} lb/1000 ft³",
   "display.unit.lb/h": "{count} lb/h",
   "display.unit.g/yr": "{count} g/yr",
+  "display.unit.oz/yr": "{count} oz/yr",
   "display.unit.ft/min": "{count} ft/min",
   "display.unit.ft·lb": "{count} ft·lb",
   "display.unit.Ω/kft": "{count} Ω/kft",

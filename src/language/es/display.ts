@@ -37,6 +37,7 @@ export const display: CatalogueOf<DisplayStatements> = /* @__PURE__ */ catalogue
   "display.unit.lb/1000 ft³": "{count} lb/1000 pie³",
   "display.unit.lb/h": "{count} lb/h",
   "display.unit.g/yr": "{count} g/año",
+  "display.unit.oz/yr": "{count} oz/año",
   "display.unit.ft/min": "{count} pie/min",
   "display.unit.ft·lb": "{count} lb·pie",
   "display.unit.Ω/kft": "{count} Ω/1000 pie",

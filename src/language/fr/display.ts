@@ -38,6 +38,7 @@ export const display: CatalogueOf<DisplayStatements> = /* @__PURE__ */ catalogue
   "display.unit.lb/1000 ft³": "{count} lb/1000 pi³",
   "display.unit.lb/h": "{count} lb/h",
   "display.unit.g/yr": "{count} g/an",
+  "display.unit.oz/yr": "{count} oz/an",
   "display.unit.ft/min": "{count} pi/min",
   "display.unit.ft·lb": "{count} pi-lb",
   "display.unit.Ω/kft": "{count} Ω/1000 pi",

@@ -74,6 +74,17 @@ export const lbPerHour: Unit<"massFlow"> = /* @__PURE__ */ unit(
   3600,
 );
 
+/**
+ * One avoirdupois ounce per Julian year of 365.25 days, as leak detectors state what they find. Exact: 0.45359237/16 kg.
+ * Source: NIST SP 811 (2008), B.8, for the ounce; IAU style manual (1989), 5.15, for the Julian year.
+ */
+export const ozPerYear: Unit<"massFlow"> = /* @__PURE__ */ unit(
+  "massFlow",
+  "oz/yr",
+  0.45359237,
+  [16, 365.25, 86_400],
+);
+
 /** One gram per Julian year of 365.25 days. Source: IAU style manual (1989), 5.15, for the Julian year. */
 export const gPerYear: Unit<"massFlow"> = /* @__PURE__ */ unit(
   "massFlow",
