@@ -92,7 +92,7 @@ export function settleTo(u: number, evidence: Pick<Evidence, "gas" | "last" | "s
   return time;
 }
 
-/** Within how many K the thermometer has to follow the gas at both readings, for a tight system to pass; below 0 when none is near enough. */
+/** Within how many K the thermometer has to follow the gas at both readings, for a tight system to pass; 0 when none is near enough. */
 export function followToDecide(evidence: Evidence, k: number): number {
   const { limit, drop, shares, gas, seconds } = evidence;
   const perKelvin = perKelvinOf(evidence);
@@ -100,9 +100,8 @@ export function followToDecide(evidence: Evidence, k: number): number {
   const others = shares.filter(({ part }) => part !== "gas-temperature" && part !== "settling");
   const elsewhere = perKelvin * gas.elsewhere * gas.change(seconds);
   const room = ((limit?.drop ?? 0) - Math.max(0, drop)) / k;
-  const rest =
-    Math.sign(room) * room ** 2 - Math.hypot(elsewhere, ...others.map(({ u }) => u)) ** 2;
-  return (Math.sign(rest) * Math.sqrt(1.5 * Math.abs(rest))) / perKelvin;
+  const rest = room * Math.abs(room) - Math.hypot(elsewhere, ...others.map(({ u }) => u)) ** 2;
+  return Math.sqrt(1.5 * Math.max(0, rest)) / perKelvin;
 }
 
 const WEEK = 7 * 86_400;

@@ -71,8 +71,9 @@ export function judgeHold(
   const fit = fitOf(points, sources);
   const step = errors.pressure.step * Math.sqrt(12);
   const jumps = jumpsIn(points, fit, step, first.elapsed);
-  // Looks in between prove no less than the two ends alone, as long as they show nothing of their own.
-  const isPlain = jumps.length === 0 && (fit.misfit ?? 2) <= 1;
+  // Looks in between prove no less than the two ends alone, as long as they show nothing of their own. Two rows are
+  // their own ends.
+  const isPlain = jumps.length === 0 && fit.misfit !== undefined && fit.misfit <= 1;
   const ends = [points[0], points.at(-1)] as [LogPoint, LogPoint];
   const byEnds = fitOf(ends, errorSources({ points: ends, variance }, open));
   const isByEnds = isPlain && combined(byEnds.shares) < combined(fit.shares);

@@ -33,7 +33,11 @@ export const excluded = 0.25;
 /** Share of water above which what looks like it is outgassing. */
 export const sureOutgassing = 0.88;
 
-/** Variance that the fit never goes below, as a part of what the gauge's step and noise explain. */
+/**
+ * Variance that the fit never goes below, as a part of what the gauge's step and noise explain: a display that stands, or
+ * rows that were typed smooth, leave next to nothing of their step, and every row more would make the odds between shapes
+ * larger by the logarithm of nothing. A scatter below a fifth of the step (√0.05) is not believed.
+ */
 export const floor = 0.05;
 /** Part of the curved rise in the second half, per time, by which a wrong shape can feign a leak. */
 export const discrepancy = 0.08;

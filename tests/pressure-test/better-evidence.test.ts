@@ -2,11 +2,13 @@
 // The figures in them are held against the verdict itself, not against a source: they say what it would take.
 import { assessPressureTest, type PressureTest } from "hvac-install-math/pressure-test";
 import {
+  degC,
   degF,
   deltaF,
   deltaK,
   hour,
   liter,
+  MPaa,
   minute,
   percent,
   psi,
@@ -112,4 +114,17 @@ it("asks for a thermometer where the rest of the gas lies, until its change is s
     judged(test({ ...settled, end, elsewhere }));
   expect(apart({ share }).actions).toEqual(["measure-elsewhere"]);
   expect(apart({ share, change: deltaF(2) }).outcome).toBe("pass");
+});
+
+it.each([
+  [69.8, 5.9],
+  [-40, 5.9],
+  [69.8, 0.2],
+  [-40, 0.2],
+])("answers at the ends of the nitrogen equation: %d °C, %d MPa", (T, p) => {
+  const at = { pressure: MPaa(p), temperature: degC(T) };
+  const end = { ...at, elapsed: hour(2) };
+  const { outcome, actions } = assessPressureTest(test({ start: at, end, ...here }));
+  expect(outcome).toBe("inconclusive");
+  expect(actions).not.toEqual([]);
 });
