@@ -401,6 +401,9 @@ describe("dates", () => {
       "runs[0].tubing.at": undefined,
     });
     expect(said(undated)?.values.joints).toEqual([{ verbatim: "vapor, indoor" }]);
+    // Of joints that nobody recorded there is nothing to assume: the step says that they are missing.
+    const none = { "runs[0].joints": undefined, "runs[0].tubing.at": undefined };
+    expect(said(changed(none))).toBeUndefined();
     const { pressureTests: _, evacuations, ...untested } = undated;
     expect(said(untested)).toBeUndefined();
     expect(said({ ...untested, evacuations } as InstallationRecord)).toBeDefined();
