@@ -177,6 +177,19 @@ describe("a mistake is named by its path:", () => {
     expect(error.allowed).toContain(allowed);
   });
 
+  // An old value that goes back to a place that no record has would be lost when the record is walked back.
+  it.each(["charge[0]", "runs.length", "runs[0].tubing[0]", "site.nowhere", "runs[0].joints.tube"])(
+    "a path of the history that leads nowhere: %s",
+    (path) => {
+      const entry = { path, previous: 1, by: "a", at: "2026-05-06", reason: "b" };
+      const error = thrownBy(() =>
+        recordCodec.decode(changed((json) => Object.assign(json, { history: [entry] }))),
+      );
+      expect(error.argument).toBe("history[0].path");
+      expect(error.allowed).toContain("the path of a field");
+    },
+  );
+
   it("the whole, when it is no record", () => {
     for (const wrong of [null, 7, "text", [], true, undefined, () => 1]) {
       expect(thrownBy(() => recordCodec.decode(wrong)).argument).toBe("record");
