@@ -46,7 +46,7 @@ export function assessmentOf(
   const loss = [new Quantity(least, gPerYear), new Quantity(most, gPerYear)] as const;
   const wet =
     analysis?.plateau && found.cause.includes("moisture")
-      ? plateauOf(analysis.plateau, segment, settings)
+      ? plateauOf(analysis.plateau, analysis.segment.origin, settings)
       : undefined;
   const rejected = rejectedOf(log);
   return verdict({

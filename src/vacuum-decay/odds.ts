@@ -106,7 +106,7 @@ export function oddsOf(components: readonly Component[], amounts: Amounts, reach
     const risen = waterOf(one, T, equalization);
     const part = amplitude > 0 ? risen / amplitude : 0;
     const waterU = widening * Math.hypot(amplitudeU * part, scale * risen) + 1e-9;
-    const water = risen > 0 ? phi((risen - amounts.water) / waterU) : 0;
+    const water = phi((risen - amounts.water) / waterU);
     const rateU = widening * Math.hypot(one.endRateU, stepped, scale * one.endRate) + 1e-15;
     const rising = phi((one.endRate - blank - amounts.endRate) / rateU);
     sum.leak += weight * leak;

@@ -6,7 +6,6 @@ import { Quantity } from "../quantity/quantity.ts";
 import { g, mg } from "../quantity/units/mass.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
-import type { Segment } from "./collect.ts";
 import type { Settings } from "./settings.ts";
 import { saturationKelvin, saturationPa } from "./water.ts";
 import { vaporGrams } from "./water-vapor.ts";
@@ -30,7 +29,7 @@ export interface Plateau {
 /** What the plateau means: the vapor of an ideal gas at the ambient temperature. */
 export function plateauOf(
   { mean, u }: { readonly mean: number; readonly u: number },
-  segment: Segment | undefined,
+  origin: number,
   settings: Settings,
 ): Plateau {
   const { volume, ambient, coldest, accuracy } = settings;
@@ -40,7 +39,7 @@ export function plateauOf(
     pressure: estimate(new Quantity(p, micron), spread),
     saturationTemperature: kelvin(saturationKelvin(p)).as(degC),
     ...(volume > 0 && {
-      waterMass: g(vaporGrams(Math.max(0, p - (segment?.origin ?? p)), volume, ambient)).as(mg),
+      waterMass: g(vaporGrams(Math.max(0, p - origin), volume, ambient)).as(mg),
     }),
     aboveSaturation: p - 2 * spread > saturationPa(coldest),
   };

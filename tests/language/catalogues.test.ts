@@ -16,7 +16,6 @@ import * as ofPressureTest from "./inputs/pressure-test.ts";
 import * as ofPropertyModel from "./inputs/property-model.ts";
 import * as ofRefrigerants from "./inputs/refrigerants.ts";
 import * as ofSupplyVoltage from "./inputs/supply-voltage.ts";
-import * as ofVacuumDecay from "./inputs/vacuum-decay.ts";
 import { type Spoken, walk } from "./walk.ts";
 
 const spoken: readonly Spoken[] = [
@@ -41,7 +40,6 @@ const spoken: readonly Spoken[] = [
   { module: "pressure-test", catalogue: en.pressureTest, further: ofPressureTest.inputs },
   { module: "property-model", catalogue: en.propertyModel, further: ofPropertyModel.inputs },
   { module: "refrigerants", catalogue: en.refrigerants, further: ofRefrigerants.inputs },
-  { module: "vacuum-decay", catalogue: en.vacuumDecay, further: ofVacuumDecay.inputs },
 ];
 
 for (const one of spoken) walk(one);

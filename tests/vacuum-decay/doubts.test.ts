@@ -206,6 +206,20 @@ describe("a rise that quickens", () => {
     const [one] = doubts(stretch(points));
     expect(figure(one, "late")).toBeCloseTo(pa(11), 9);
   });
+
+  it("rises by more in a sixth of the time than in an earlier one, and slows down again", () => {
+    // 36 minutes: 12 micron in each sixth, and more in the fourth; 5 micron and 1 % of the last reading: 8.9 micron.
+    const course = (more: number) =>
+      stretch(
+        Array.from(
+          { length: 37 },
+          (_, i) => 300 + 2 * i + (more * Math.min(6, Math.max(0, i - 18))) / 6,
+        ),
+      );
+    const quickens = (more: number) => codes(course(more), settings(), [flat(71 + more)]);
+    expect(quickens(20)).toEqual(["rise-quickens"]);
+    expect(quickens(10)).toEqual([]);
+  });
 });
 
 describe("a pressure that stays", () => {

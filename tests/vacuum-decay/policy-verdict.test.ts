@@ -12,6 +12,7 @@ import {
 import type { Analysis } from "../../src/vacuum-decay/analysis.ts";
 import type { Component } from "../../src/vacuum-decay/component.ts";
 import type { VacuumGauge } from "../../src/vacuum-decay/gauge.ts";
+import { judgePolicy } from "../../src/vacuum-decay/judge-policy.ts";
 import { acceptancePolicies, type Checkpoint } from "../../src/vacuum-decay/policies.ts";
 import { judgeCheckpoint } from "../../src/vacuum-decay/policy-verdict.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
@@ -32,7 +33,7 @@ interface Given {
 }
 
 /** Started at 300 micron; the checkpoint is 10 minutes after isolation. */
-function verdict(
+function situation(
   one: Component,
   {
     checkpoints,
@@ -47,9 +48,14 @@ function verdict(
   const policy = { ...acceptancePolicies.commonPractice500, checkpoints };
   const settings = settingsOf({ ambient: degC(20), gauge, policy });
   const stage = { over: T >= 600, confidence: 0.95, mayFail, mayPass };
-  const given = { components: [one], segment: { origin: pa(300) }, T, first, step, widening: 1 };
+  const segment = { origin: pa(300), last: T, lastP: pa(300) };
+  const seen = { components: [one], segment, points: 100, T, first, step, widening: 1 };
+  return [seen as unknown as Analysis, settings, stage] as const;
+}
+function verdict(one: Component, given: Given) {
+  const [analysis, settings, stage] = situation(one, given);
   const kept = settings.checkpoints.map((checkpoint) =>
-    judgeCheckpoint(given as unknown as Analysis, checkpoint, settings, stage),
+    judgeCheckpoint(analysis, checkpoint, settings, stage),
   );
   return {
     outcome: overallOutcome(kept.map(({ outcome }) => outcome)),
@@ -218,4 +224,27 @@ it.each([
   expect(si("limit")).toBeCloseTo(pa(most), 9);
   expect(si("low")).toBeCloseTo(pa(value - z * 10), 4);
   expect(si("high")).toBeCloseTo(pa(value + z * 10), 4);
+});
+
+// A gauge is not bought where ten minutes more would do, and nobody waits where only a better gauge can tell.
+describe("what to do next", () => {
+  const advice = (one: Component, given: Given) =>
+    judgePolicy(...situation(one, given)).flatMap(({ actions = [] }) => actions);
+  const codes = (one: Component, given: Given) =>
+    advice(one, given).map(({ code }) => code.replace("vacuum-decay.", ""));
+
+  it("is to watch until the end of the hold before it is over", () => {
+    const early = { ...limit, T: 180, mayPass: false, mayFail: false };
+    expect(codes(risen(0), early)).toEqual(["watch-longer"]);
+    expect(advice(risen(0), early)[0]?.values).toMatchObject({ duration: minute(7) });
+  });
+
+  it("is a better gauge where the hold is over and the figure lies on the limit", () => {
+    expect(codes(risen(200), limit)).toEqual(["better-gauge"]);
+  });
+
+  it("is to dry and repeat where the limit is broken, and nothing where it is kept", () => {
+    expect(codes(risen(300), limit)).toEqual(["dry-and-repeat"]);
+    expect(codes(risen(100), limit)).toEqual([]);
+  });
 });

@@ -10,7 +10,6 @@ import {
   paM3PerS,
   percent,
 } from "../../src/quantity/index.ts";
-import type { Segment } from "../../src/vacuum-decay/collect.ts";
 import { plateauOf } from "../../src/vacuum-decay/plateau.ts";
 import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
@@ -125,7 +124,7 @@ describe("a plateau", () => {
   // 38.01 Pa over ice at −30 °C: IAPWS R14-08(2011), equation 6
   const cold = given({ coldest: degC(-30), gauge: { accuracy: percent(0) } });
   const above = (mean: number, u: number, settings = cold) =>
-    plateauOf({ mean, u }, undefined, settings).aboveSaturation;
+    plateauOf({ mean, u }, 0, settings).aboveSaturation;
 
   it("is above the saturation of water when it is by twice its uncertainty", () => {
     expect([above(38, 0), above(38.1, 0)]).toEqual([false, true]);
@@ -139,13 +138,13 @@ describe("a plateau", () => {
   it("counts the vapor since the start, and none where it lies below", () => {
     const settings = given({ volume: liter(1) });
     const mass = (mean: number, origin: number) =>
-      plateauOf({ mean, u: 0 }, { origin } as Segment, settings).waterMass?.si;
+      plateauOf({ mean, u: 0 }, origin, settings).waterMass?.si;
     // 133.3 Pa (1000 micron) in a liter at 20 °C are 0.985 mg of water: p·V·M/(R·T)
     expect((mass(173.3, 40) ?? 0) * 1e6).toBeCloseTo(0.985, 2);
     expect(mass(30, 40)).toBe(0);
   });
 
   it("is never told below a hundredth of a pascal", () => {
-    expect(plateauOf({ mean: -1, u: 0 }, undefined, cold).pressure.value.si).toBe(0.01);
+    expect(plateauOf({ mean: -1, u: 0 }, 0, cold).pressure.value.si).toBe(0.01);
   });
 });
