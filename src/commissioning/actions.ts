@@ -3,17 +3,20 @@
 // Does not cover how it is done: nameplate, manual and code say that.
 import type { Held } from "./hold-points.ts";
 import { eachOnce, type Placed, placed } from "./placed.ts";
+import type { StaleVacuum } from "./stale-vacuum.ts";
 import { say } from "./statements.ts";
 import type { InstallationStep } from "./step.ts";
 import { fieldWord, fieldWords, stepWord } from "./words.ts";
 
-/** What to do next: first about what was done too early, then step by step. */
+/** What to do next: first about what was done too early or too late, then step by step. */
 export function actionsOf(
   steps: readonly InstallationStep[],
   held: readonly Held[],
+  vacuum: StaleVacuum | undefined,
 ): readonly Placed[] {
   return eachOnce<Placed>([
     ...held.filter(({ proven }) => proven).flatMap(({ hold }) => hold.actions),
+    ...(vacuum ? [placed(vacuum.action, "evacuation")] : []),
     ...steps.flatMap(ofStep),
     ...held.filter(({ proven }) => !proven).flatMap(({ hold }) => hold.actions),
   ]);

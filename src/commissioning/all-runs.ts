@@ -9,9 +9,10 @@ import { checkRecord } from "./check-record.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import type { CheckName } from "./names.ts";
+import { hasNominalLength } from "./nominal-length.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
 import type { InstallationRecord } from "./record.ts";
-import { hasNominalLength, runsOf, servesIndoorUnit } from "./runs.ts";
+import { runsOf, servesIndoorUnit } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Trial } from "./step.ts";
 

@@ -29,6 +29,7 @@ import type { InstallationRecord } from "./record.ts";
 import { recordCautions } from "./record-cautions.ts";
 import { requireRules } from "./rule-sets.ts";
 import { lastOfEachRun } from "./runs.ts";
+import { staleVacuum } from "./stale-vacuum.ts";
 import type { InstallationStep, Tried } from "./step.ts";
 import { tryCharge, tryValves } from "./try-charge.ts";
 import { tryDrain } from "./try-drain.ts";
@@ -170,7 +171,7 @@ export function assessInstallation(
         ...ofChecks(steps, ({ cautions }) => cautions).filter(({ kind }) => kind !== "governing"),
       ]),
     ]),
-    actions: actionsOf(steps, held),
+    actions: actionsOf(steps, held, staleVacuum(job.record)),
     sources: sourcesOf(steps),
     steps,
     holds: held.map(({ hold }) => hold),

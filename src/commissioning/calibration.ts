@@ -4,11 +4,11 @@
 import { caution } from "../assessment/caution.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
+import { hasNominalLength } from "./nominal-length.ts";
 import type { PlacedCaution } from "./placed.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
 import type { Tubing } from "./record-run.ts";
-import { hasNominalLength } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import { fieldWord, fieldWords, verbatim } from "./words.ts";
 

@@ -41,6 +41,7 @@ export { recordShape } from "./generated/record-shape.ts";
 export { type HoldPoint, holdsAhead } from "./hold-points.ts";
 export { type ManualCharge, manualCharge } from "./manual-charge.ts";
 export type { CheckName, HoldName, HoldState, StepName, StepState } from "./names.ts";
+export { hasNominalLength } from "./nominal-length.ts";
 export type { OwnVerdict } from "./own-verdict.ts";
 export type { Placed, PlacedCaution } from "./placed.ts";
 export type { StepProblem } from "./problem.ts";

@@ -11,6 +11,7 @@ import { valueAt } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { UnitPlate } from "./record-equipment.ts";
 import type { Run } from "./record-run.ts";
+import { type StaleVacuum, staleVacuum } from "./stale-vacuum.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import { unusual } from "./unusual.ts";
 import { type FieldWord, fieldWord, fieldWords, verbatim } from "./words.ts";
@@ -27,7 +28,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...sameNumber(record),
     ...misplaced(record),
     ...old(record),
-    ...stale(record),
+    ...stood(staleVacuum(record)),
     ...circuitsLongBefore(workOf(record)),
     ...exact(record),
     ...coarse(record),
@@ -179,15 +180,8 @@ function old(record: InstallationRecord): Finding[] {
   return paths.length ? [say("commissioning.older-than-a-year", values)] : [];
 }
 
-/** A vacuum says nothing of what leaks in afterwards: it is opened within days; common practice, no source. */
-function stale({ evacuations = [], valves }: InstallationRecord): Finding[] {
-  const openedAt = valves?.openedAt;
-  const long = evacuations.find(({ at }) => at && openedAt && surelyBefore(at, openedAt, -week));
-  const at = long?.at;
-  if (!at || !openedAt) return [];
-  const values = { opened: verbatim(openedAt), evacuated: verbatim(at) };
-  return [say("commissioning.opened-long-after-evacuation", values)];
-}
+/** A vacuum that stood for days before it was broken. */
+const stood = (vacuum: StaleVacuum | undefined): Finding[] => (vacuum ? [vacuum.finding] : []);
 
 /** Limits of error of 0 are a claim that no instrument keeps; common practice, no source. */
 function exact({ instruments = {} }: InstallationRecord): Finding[] {
@@ -225,5 +219,4 @@ function zonesMixed(record: InstallationRecord): Finding[] {
 const figuresOf = (...figures: unknown[]) =>
   figures.flatMap((one) => (isQuantity(one) ? [one.si] : []));
 
-const week = 7 * 86_400_000; // ms
 const year = 366 * 86_400_000; // ms

@@ -35,13 +35,6 @@ export function runsOf({ runs = [] }: InstallationRecord): readonly PlacedRun[] 
   }));
 }
 
-/** Whether the length of a run is nominal: as it is stated, or as pre-charged lines come. */
-export const hasNominalLength = (
-  { equipment }: InstallationRecord,
-  { tubing }: Pick<Run, "tubing">,
-): boolean =>
-  tubing?.lengthIs ? tubing.lengthIs === "nominal" : equipment?.construction === "quick-connect";
-
 /** Whether a run ends at an indoor unit, with its room and drain. */
 export const servesIndoorUnit = ({ run }: PlacedRun): boolean => run.serves !== "branch-box";
 

@@ -245,6 +245,7 @@ export interface CommissioningActions {
   "commissioning.pass-rules": { readonly rules: Verbatim };
   "commissioning.put-right": Hold;
   "commissioning.finish-first": Hold & Steps;
+  "commissioning.read-vacuum-again": None;
   "commissioning.repeat-step": { readonly step: StepWord };
   "commissioning.see-which-line": None;
   "commissioning.record-each-joint": { readonly count: number };

@@ -1,7 +1,6 @@
 // With what was a field of the record read? Its instrument, in which steps that shows, and its limits of error in words.
 // Follows the record of the instruments. Does not cover how large an error counts: the modules do. Internal.
-import type { Instruments } from "../commissioning/index.ts";
-import { hasNominalLength } from "../commissioning/runs.ts";
+import { hasNominalLength, type Instruments } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import type { Context } from "./context.ts";
 import { say, verbatim } from "./statements.ts";

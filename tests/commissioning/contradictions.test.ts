@@ -409,16 +409,34 @@ describe("dates", () => {
     expect(said({ ...untested, evacuations } as InstallationRecord)).toBeDefined();
   });
 
-  it("of more than a week between evacuation and opening are a caution", () => {
-    const opened = (openedAt: string) =>
-      cautionOf(
-        changed({ "valves.openedAt": openedAt }),
-        "commissioning.opened-long-after-evacuation",
-      );
-    expect(opened("2026-05-12T11:00")).toBeUndefined(); // evacuated at 2026-05-05T11:00
-    expect(opened("2026-05-12T11:02")?.values).toEqual({
-      opened: { verbatim: "2026-05-12T11:02" },
-      evacuated: { verbatim: "2026-05-05T11:00" },
+  // Two days: common practice, no source. Evacuated at 2026-05-05T11:00.
+  describe("of more than two days between evacuation and opening", () => {
+    const code = "commissioning.opened-long-after-evacuation";
+    const opened = (at: string, more: object = {}) =>
+      changed({ "charge.at": at, "valves.openedAt": at, ...more });
+    it("are a finding, with the gauge to read again", () => {
+      expect(cautionOf(opened("2026-05-07T11:00"), code)).toBeUndefined();
+      expect(cautionOf(opened("2026-05-08T11:00"), code)?.values).toEqual({
+        opened: { verbatim: "2026-05-08T11:00" },
+        evacuated: { verbatim: "2026-05-05T11:00" },
+      });
+      const { actions } = assessInstallation(opened("2026-05-08T11:00"));
+      expect(actions[0]).toMatchObject({
+        code: "commissioning.read-vacuum-again",
+        step: "evacuation",
+      });
+      const { actions: none } = assessInstallation(opened("2026-05-07T11:00"));
+      expect(none.map((one) => one.code)).not.toContain("commissioning.read-vacuum-again");
+    });
+    it("end with the charge that broke the vacuum", () => {
+      const charged = opened("2026-05-08T11:00", { "charge.at": "2026-05-05T12:00" });
+      expect(cautionOf(charged, code)).toBeUndefined();
+    });
+    it("begin again with the vacuum that was read again", () => {
+      const [watch] = complete.evacuations ?? [];
+      const again = { ...watch, at: "2026-05-08T09:00" };
+      const read = opened("2026-05-08T11:00", { "evacuations[1]": again });
+      expect(cautionOf(read, code)).toBeUndefined();
     });
   });
 

@@ -55,6 +55,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       "add-charge": "Add no more refrigerant until this passes: {steps}.",
       other: "De-energize the unit until this passes: {steps}.",
     },
+    "commissioning.read-vacuum-again":
+      "Read the vacuum gauge again before breaking a vacuum that stood for days. Evacuate again where it rose.",
     "commissioning.repeat-step": "Do it again and record it: {step}.",
     "commissioning.see-which-line": "Check which line is which and correct the record.",
     "commissioning.record-each-joint": {

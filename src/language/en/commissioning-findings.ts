@@ -98,7 +98,7 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.older-than-a-year":
       "More than a year older than the {field} of {at}: {fields}. Is it this installation, and is the year right?",
     "commissioning.opened-long-after-evacuation":
-      "The valves were opened {opened}, more than a week after the evacuation of {evacuated}. What leaked in between does not show.",
+      "The vacuum was last read {evacuated} and broken {opened}, more than two days later. What leaked in between does not show.",
     "commissioning.instrument-unknown":
       "Recorded without accuracy, serial number or calibration, so nothing shows how well it reads: {fields}.",
     "commissioning.circuit-long-before":

@@ -59,6 +59,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       "add-charge": "No agregue más refrigerante hasta que cumpla lo siguiente: {steps}.",
       other: "Desenergice la unidad hasta que cumpla lo siguiente: {steps}.",
     },
+    "commissioning.read-vacuum-again":
+      "Vuelva a leer el vacuómetro antes de romper un vacío que estuvo días. Evacúe de nuevo si subió.",
     "commissioning.repeat-step": "Repita y registre: {step}.",
     "commissioning.see-which-line": "Vea cuál línea es cuál y corrija el registro.",
     "commissioning.record-each-joint": {

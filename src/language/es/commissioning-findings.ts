@@ -100,7 +100,7 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.older-than-a-year":
       "Más de un año anterior a este dato ({field}) del {at}: {fields}. ¿Es de esta instalación, y es correcto el año?",
     "commissioning.opened-long-after-evacuation":
-      "Las válvulas se abrieron el {opened}, más de una semana después de la evacuación del {evacuated}. Lo que se fugó entretanto no se ve.",
+      "El vacío se leyó por última vez el {evacuated} y se rompió el {opened}, más de dos días después. Lo que entró entretanto no se ve.",
     "commissioning.instrument-coarse":
       "La exactitud supera 100 veces la resolución: {fields}. ¿Se anotó una de las dos en otra unidad?",
     "commissioning.instrument-unknown":

@@ -60,6 +60,8 @@ export const commissioningActions: CatalogueOf<CommissioningActions> = /* @__PUR
       "add-charge": "N’ajoutez plus de frigorigène tant que ceci n’est pas conforme : {steps}.",
       other: "Mettez l’appareil hors tension tant que ceci n’est pas conforme : {steps}.",
     },
+    "commissioning.read-vacuum-again":
+      "Relisez le vacuomètre avant de casser un vide qui a tenu des jours. S’il a monté, refaites le vide.",
     "commissioning.repeat-step": "À refaire et à consigner : {step}.",
     "commissioning.see-which-line": "Voyez quelle conduite est laquelle et corrigez le dossier.",
     "commissioning.record-each-joint": {

@@ -102,7 +102,7 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.older-than-a-year":
       "Plus d’un an avant cette donnée ({field}) du {at} : {fields}. Est-ce cette installation, et l’année est-elle juste?",
     "commissioning.opened-long-after-evacuation":
-      "Les robinets ont été ouverts le {opened}, plus d’une semaine après la mise sous vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
+      "Le vide a été lu pour la dernière fois le {evacuated} et cassé le {opened}, plus de deux jours après. Ce qui est entré entre-temps ne se voit pas.",
     "commissioning.instrument-coarse":
       "L’exactitude dépasse 100 fois la résolution : {fields}. L’une des deux a-t-elle été notée dans une autre unité?",
     "commissioning.instrument-unknown":

@@ -90,8 +90,6 @@ const own: { readonly [C in Code]?: Message } = {
   "commissioning.field.evacuations": "tirage au vide",
   "commissioning.field.evacuations.at": "date du tirage au vide",
   "commissioning.field.evacuations.covers": "tracés du tirage au vide",
-  "commissioning.opened-long-after-evacuation":
-    "Les vannes ont été ouvertes le {opened}, plus d’une semaine après le tirage au vide du {evacuated}. Ce qui a fui entre-temps ne se voit pas.",
   "line-set.charge-after-tests":
     "Chargez à la balance, et seulement une fois l’essai de pression et le tirage au vide conformes.",
   "planning.adapter":

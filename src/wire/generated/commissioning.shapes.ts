@@ -31,6 +31,12 @@ import {
 } from "./operating-check.shapes.ts";
 import { LogAssessmentShape, TwoReadingAssessmentShape } from "./pressure-test.shapes.ts";
 import { CitationShape, NamedCheckOfChargeByGaugeAssessment2Shape } from "./refrigerants.shapes.ts";
+import {
+  EquipmentVoltageRangeShape,
+  ManualChargeRateShape,
+  ManualRunShape,
+  TubingLiquidShape,
+} from "./shapes.shapes.ts";
 import { SupplyVoltageAssessmentShape } from "./supply-voltage.shapes.ts";
 import { VacuumDecayAssessmentShape } from "./vacuum-decay.shapes.ts";
 
@@ -1006,6 +1012,7 @@ export const CommissioningStatements: Later<StatementTable> = /* @__PURE__ */ la
   "commissioning.rated-as-ampacity": { rated: "current" },
   "commissioning.read-air-again": {},
   "commissioning.read-current-again": {},
+  "commissioning.read-vacuum-again": {},
   "commissioning.record-each-joint": { count: "number" },
   "commissioning.record-fields": { fields: { list: CommissioningNotRecordedFieldsItemShape() } },
   "commissioning.recover-and-charge-anew": {},
@@ -1923,6 +1930,209 @@ export const InstallationAssessmentShape: Later<Shape> = /* @__PURE__ */ later((
     holds: "What may not be done yet.",
     missing: "Paths of all fields that are missing.",
   },
+}));
+
+export const UnitPlatePortsShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "UnitPlatePorts",
+  fields: {
+    "liquid?": {
+      words: [
+        "1/4",
+        "5/16",
+        "3/8",
+        "1/2",
+        "5/8",
+        "3/4",
+        "6 mm",
+        "8 mm",
+        "10 mm",
+        "12 mm",
+        "15 mm",
+        "18 mm",
+      ],
+    },
+    "vapor?": {
+      words: [
+        "1/4",
+        "5/16",
+        "3/8",
+        "1/2",
+        "5/8",
+        "3/4",
+        "6 mm",
+        "8 mm",
+        "10 mm",
+        "12 mm",
+        "15 mm",
+        "18 mm",
+      ],
+    },
+  },
+}));
+
+export const UnitPlateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "UnitPlate",
+  fields: {
+    "model?": "text",
+    "serialNumber?": "text",
+    "ports?": UnitPlatePortsShape(),
+    "capacity?": "power",
+  },
+  docs: {
+    "": "A unit by its plate.",
+    model: "Model designation as printed.",
+    serialNumber: "Serial number.",
+    ports: "Flare sizes of its ports, in inches; for an indoor unit those of its own.",
+    capacity: "Rated capacity of an indoor unit, for the combination of several.",
+  },
+}));
+
+export const ManualShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "Manual",
+  fields: {
+    "run?": ManualRunShape(),
+    "preChargedLength?": "length",
+    "chargeRate?": { either: ["massPerLength", ManualChargeRateShape()] },
+    "preChargedFor?": { words: ["each-run", "sum"] },
+    "shortLineRule?": { words: ["add-only", "add-and-subtract", "net-add-only", "not-stated"] },
+    "unusedPortAllowance?": "mass",
+    "chargeAllowance?": "mass",
+    "leastConnected?": "power",
+    "mostConnected?": "power",
+    "linkCable?": "text",
+    "maximumTotalLength?": "length",
+    "maximumIndoorLift?": "length",
+    "testPressure?": "gaugePressure",
+    "testHold?": "duration",
+  },
+  docs: {
+    "": "What the unit's manual says.",
+    run: "Limits of the run.",
+    preChargedLength: "Length of line that the factory charge covers.",
+    chargeRate: "Added charge per length.",
+    preChargedFor:
+      "Whether the pre-charged length counts for each run or for the sum of them; asked for where there are several.",
+    shortLineRule: "What happens below the pre-charged length.",
+    unusedPortAllowance:
+      "Mass that the manual adds, or takes off (negative), for each pair of ports that stays unused.",
+    chargeAllowance:
+      "Mass that the manual adds for the whole system, or takes off (negative), whatever the lengths: what the factory put in for a line of its own, where the rate counts for the whole length.",
+    leastConnected: "Least capacity of all indoor units together.",
+    mostConnected: "Largest capacity of all indoor units together.",
+    linkCable: "Cable between the units, as the manual words it.",
+    maximumTotalLength: "Largest length of all runs together.",
+    maximumIndoorLift: "Largest height difference between two indoor units.",
+    testPressure: "Least pressure of the tightness test.",
+    testHold: "Shortest hold of the tightness test.",
+  },
+}));
+
+export const EquipmentShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "Equipment",
+  fields: {
+    "construction?": { words: ["split", "quick-connect", "monobloc"] },
+    "duty?": { words: ["cooling", "heating", "both"] },
+    "capacity?": "power",
+    "outdoorUnit?": UnitPlateShape(),
+    "portPairs?": "number",
+    "refrigerant?": "text",
+    "factoryCharge?": "mass",
+    "maximumCharge?": "mass",
+    "lowestMarkedPressure?": "gaugePressure",
+    "minimumCircuitAmpacity?": "current",
+    "maximumOvercurrentProtection?": "current",
+    "ratedCurrent?": "current",
+    "maximumFuse?": "current",
+    "protectionMarking?": {
+      words: ["fuse only", "fuse or HACR breaker", "fuse or breaker", "max overcurrent protection"],
+    },
+    "ratedLoadCurrent?": "current",
+    "lockedRotorCurrent?": "current",
+    "ratedVoltages?": { list: "voltage" },
+    "voltageRange?": EquipmentVoltageRangeShape(),
+    "meteringDevice?": { words: ["orifice", "thermostatic-valve", "electronic-valve"] },
+    "compressor?": { words: ["single-speed", "inverter"] },
+    "expansion?": { words: ["outdoor-unit", "evaporating-unit"] },
+    "manual?": ManualShape(),
+  },
+  docs: {
+    "": "The equipment as its plates describe it.",
+    construction: "How its circuit is closed; split when left out.",
+    duty: "Whether it cools, heats or both.",
+    capacity: "Rated capacity.",
+    outdoorUnit: "Outdoor unit.",
+    portPairs:
+      "Pairs of ports of the outdoor unit; asked for where several indoor units can be joined to it.",
+    refrigerant: "Refrigerant by its ASHRAE 34 designation, however it is written.",
+    factoryCharge: "Charge that the unit came with.",
+    maximumCharge: "Most that the unit may hold.",
+    lowestMarkedPressure: "The lowest pressure marked on anything under test.",
+    minimumCircuitAmpacity: "Minimum circuit ampacity.",
+    maximumOvercurrentProtection: "Largest overcurrent protection.",
+    ratedCurrent: "Under metric rules, in place of the ampacity: the rated current.",
+    maximumFuse:
+      "Under metric rules, in place of the largest protection: the largest fuse that nameplate or manual allows.",
+    protectionMarking: "How the plate words it.",
+    ratedLoadCurrent: "Sum of the rated-load currents that run together.",
+    lockedRotorCurrent: "Locked-rotor current.",
+    ratedVoltages: "Rated voltages: one, or both of a dual plate.",
+    voltageRange: "Range of voltage that the plate prints.",
+    meteringDevice: "What sets the flow of refrigerant.",
+    compressor: "How the compressor runs.",
+    expansion: "Where the refrigerant expands.",
+    manual: "What the manual says.",
+  },
+}));
+
+export const HasNominalLengthInputRecordShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "HasNominalLengthInputRecord",
+  fields: { "equipment?": EquipmentShape() },
+  docs: { equipment: "What the plates and the manual say." },
+}));
+
+export const TubingShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "Tubing",
+  fields: {
+    "liquid?": TubingLiquidShape(),
+    "vapor?": TubingLiquidShape(),
+    "way?": "length",
+    "length?": "length",
+    "lengthIs?": { words: ["measured", "nominal"] },
+    "lift?": "length",
+    "outdoorUnit?": { words: ["above", "below", "level"] },
+    "bends?": "number",
+    "jointCount?": "number",
+    "otherVolume?": "volume",
+    "at?": "time",
+  },
+  docs: {
+    "": "The lines as they run.",
+    liquid: "Liquid line.",
+    vapor: "Vapor line.",
+    way: "The way along the wall, bends followed, as it was paced off before the tube was cut.",
+    length: "Length one way, with what is coiled up.",
+    lengthIs:
+      "Whether the length was measured, or is the nominal length of a factory-made line set that was not cut: then no tape stands behind it. When left out, nominal for pre-charged lines with couplings, otherwise measured.",
+    lift: "Height difference of the units.",
+    outdoorUnit: "Where the outdoor unit stands.",
+    bends: "Number of bends.",
+    jointCount:
+      "How many joints there are, where they are more than one at each end of each line: adapters, couplings.",
+    otherVolume:
+      "Inner volume of all else on this run that is tested together with the tubes: coils, manifold.",
+    at: "When it was measured.",
+  },
+}));
+
+export const HasNominalLengthInputRunShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "HasNominalLengthInputRun",
+  fields: { "tubing?": TubingShape() },
+  docs: { tubing: "The lines." },
+}));
+
+export const HasNominalLengthInputShape: Later<Shape> = /* @__PURE__ */ later(() => ({
+  type: "HasNominalLengthInput",
+  fields: { record: HasNominalLengthInputRecordShape(), run: HasNominalLengthInputRunShape() },
 }));
 
 export const ChangeShape: Later<Shape> = /* @__PURE__ */ later(() => ({

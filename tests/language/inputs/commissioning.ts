@@ -239,7 +239,7 @@ const changes: readonly Change[] = [
   // dates, signatures, instruments
   { valves: undefined, signatures: undefined, "equipment.outdoorUnit": undefined },
   { "valves.openedAt": "2026-01-01T11:00" },
-  { "valves.openedAt": "2026-05-20T11:30" },
+  { "charge.at": "2026-05-20T11:00", "valves.openedAt": "2026-05-20T11:30" },
   { "valves.openedAt": "2026-05-05T11:30Z" },
   { "runs[0].tubing.at": "2025-01-04" },
   { "signatures[0].at": "2026-05-04T16:00" },

@@ -28,6 +28,18 @@ export const recordSlips: readonly Slip[] = [
       "silence is no proof",
     ],
     [
+      "opened-days-later",
+      "valves opened three days after the vacuum was read, and nothing read in between",
+      {
+        "charge.at": "2026-05-08T12:00",
+        "valves.openedAt": "2026-05-08T12:15",
+        "operation[0].at": "2026-05-08T14:00",
+        "signatures[0].at": "2026-05-08T16:00",
+      },
+      "finding",
+      "what leaked in for three days does not show",
+    ],
+    [
       "charge-before-vacuum",
       "charged before the evacuation",
       { "charge.at": "2026-05-05T09:30" },
