@@ -28,7 +28,7 @@ export interface TestGauge extends Instrument<"gaugePressure"> {
  * Source: JCGM 100:2008, 5.2.
  */
 export interface GasThermometer extends Instrument<"temperature"> {
-  /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed. */
+  /** How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. Under the insulation of tubing in one place and in shade, ±0.5 K. When left out, a bound that grows with the swing, the time and the volume is assumed. */
   readonly followsGasWithin?: Quantity<"temperatureDifference"> | undefined;
   /** Two different thermometers read start and end, so that their errors do not cancel. */
   readonly separateInstruments?: boolean | undefined;

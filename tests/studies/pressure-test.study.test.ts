@@ -1,6 +1,7 @@
 // Simulated pressure tests of two makes, careful and hurried, judged by two readings and by their log, beside common
 // rules on the same readings. The defaults of gas-errors.ts were set with the first 600 cases of both seed-1 sets in
-// view; the fresh seeds were drawn afterwards. CASES=500 gives the tables of the guide, CASES=1000 for a larger run.
+// view, the warmth of the fill by warmth-of-fill.ts; the fresh seeds were drawn afterwards. CASES=1000 gives the tables of the
+// method page.
 import { assessPressureLog } from "hvac-install-math/pressure-test";
 import { pascal } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";

@@ -46,7 +46,7 @@ export const GasThermometerShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
     followsGasWithin:
-      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. When left out, a bound that grows with the swing, the time and the volume is assumed.",
+      "How far the reading may be from the mean gas temperature, differently at each reading, ±: sun on one pipe, indoor and outdoor parts, lag, warmth of the fill. Under the insulation of tubing in one place and in shade, ±0.5 K. When left out, a bound that grows with the swing, the time and the volume is assumed.",
     separateInstruments:
       "Two different thermometers read start and end, so that their errors do not cancel.",
   },
