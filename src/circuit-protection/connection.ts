@@ -7,7 +7,8 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
-import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/circuit-rules.ts";
+import type { CircuitRules } from "./rules/circuit-rules.ts";
+import type { SupplySystemName, VoltageRating } from "./rules/supply-system.ts";
 import { say } from "./statements.ts";
 
 /**

@@ -53,6 +53,7 @@ export { japan } from "./rules/japan.ts";
 export { nec2020 } from "./rules/nec-2020.ts";
 export { nec2023 } from "./rules/nec-2023.ts";
 export { nec2026 } from "./rules/nec-2026.ts";
+export type { SupplySystem, SupplySystemName, VoltageRating } from "./rules/supply-system.ts";
 export type {
   CircuitPart,
   CircuitProtectionStatement,

@@ -3,17 +3,15 @@
 // Does not cover who may release a hold: licensed practice and local code say that.
 
 import type { CircuitPart } from "../circuit-protection/index.ts";
-import { oneOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
 import type { HoldName, HoldState, StepName } from "./names.ts";
-import type { Construction } from "./record-equipment.ts";
 import { type Covering, lastOfEachRun } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
-import { type HoldWord, stepWord, verbatim } from "./words.ts";
+import { clears, holdWord, needsOf, uncleared } from "./step-order.ts";
+import { stepWord, verbatim } from "./words.ts";
 
 /** A point at which the work waits until steps have passed. */
 export interface HoldPoint {
@@ -29,59 +27,12 @@ export interface HoldPoint {
   readonly actions: readonly CommissioningStatement[];
 }
 
-/** The steps that have to pass before each step. */
-const before: Readonly<Record<StepName, readonly StepName[]>> = {
-  "line-run": [],
-  joints: [],
-  "pressure-test": ["joints"],
-  evacuation: ["pressure-test"],
-  "room-limit": [],
-  charge: ["pressure-test", "evacuation", "room-limit"],
-  valves: ["pressure-test", "evacuation", "room-limit"],
-  circuit: [],
-  supply: ["circuit"],
-  drain: [],
-  operation: ["valves", "circuit", "supply"],
-};
-
-/**
- * The steps that must not have failed before a step. The tests of tightness and dryness stand in for what was not
- * recorded of a joint, but not for a defect: a nut too loose or too tight can hold for a day and let go or crack in
- * service (manufacturers' manuals), and no such test shows the scale of brazing without nitrogen. Before there is
- * refrigerant, making it anew costs little. Common practice, no source.
- */
-const unfailed: Partial<Record<StepName, readonly StepName[]>> = {
-  charge: ["joints"],
-  valves: ["joints"],
-};
-
-/** The steps that a step waits for: those that have to pass, and those that have failed and must not. */
-function needsOf(name: StepName, steps: readonly Tried[]): readonly Tried[] {
-  return steps.filter(
-    (step) =>
-      before[name].includes(step.name) ||
-      (step.outcome === "fail" && unfailed[name]?.includes(step.name)),
-  );
-}
-
 /** Whether nothing of a step is open but clauses that this library does not know: a limit of it, not of the work. */
 const isLeftToVerify = ({ state, checks }: Tried): boolean =>
   state === "done" &&
   checks.every(({ assessment }) => assessment.outcome === "pass" || assessment.cause === unknown);
 
 const unknown: CircuitPart = "not-confirmed";
-
-/** Whether a step holds nothing up: it passed, or it does not apply. */
-function clears({ outcome, state }: Tried): boolean {
-  return outcome === "pass" || state === "not-applicable";
-}
-
-const uncleared = (needs: readonly Tried[]): StepName[] =>
-  needs.filter((step) => !clears(step)).map((step) => step.name);
-
-/** The earlier steps that are in the way of a step. */
-export const blockersOf = (name: StepName, steps: readonly Tried[]): StepName[] =>
-  uncleared(needsOf(name, steps));
 
 /**
  * A hold point, whether the record shows by itself that it was broken, and whether the dates of what was
@@ -92,9 +43,6 @@ export interface Held {
   readonly proven: boolean;
   readonly undated: boolean;
 }
-
-/** The word for a hold point. */
-export const holdWord = (name: HoldName): HoldWord => `commissioning.hold.${name}`;
 
 /** The step of the valves: that they were opened is no pass where they should have stayed closed. */
 export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
@@ -111,34 +59,6 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
     },
   }));
   return { ...step, outcome, checks } as Tried;
-}
-
-/**
- * What has to wait for which steps, before anything is done: the hold points of a job with this construction, in the
- * order of the work. Several indoor units share them: no valve is opened while a line of the system is still tested.
- *
- * @param construction - How the unit is built: what is not opened on site is not tested there.
- * @returns A statement for each hold point.
- * @throws {@link InvalidInputError} when it is none of the constructions.
- *
- * Source: common practice, no source.
- *
- * @example
- * ```ts
- * import { holdsAhead } from "hvac-install-math/commissioning";
- *
- * holdsAhead("split").length; // => 3
- * holdsAhead("monobloc").length; // => 1
- * ```
- */
-export function holdsAhead(construction: Construction): readonly CommissioningStatement[] {
-  oneOf("construction", construction, ["split", "quick-connect", "monobloc"]);
-  const held = (name: HoldName, steps: readonly StepName[]) =>
-    say("commissioning.held", { hold: holdWord(name), steps: steps.map(stepWord) });
-  const power = held("power-on", ["circuit", "supply"]);
-  if (construction === "monobloc") return frozen([power]);
-  if (construction === "quick-connect") return frozen([held("open-valves", ["room-limit"]), power]);
-  return frozen([held("add-charge", before.charge), held("open-valves", before.valves), power]);
 }
 
 /** When something was done, as often as it was; a date may be unknown. */

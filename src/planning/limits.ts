@@ -1,8 +1,10 @@
 // Are the runs what the manual allows? Each run, all of them together, and the units that are joined.
 // Follows line-set for a run; the manual for sums. Does not cover the place of a branch box.
 import { cite } from "../assessment/assessment.ts";
-import { indoorLift } from "../commissioning/index.ts";
+import type { Statement } from "../assessment/statement.ts";
+import { indoorLift, type Manual } from "../commissioning/index.ts";
 import { assessLineRun, type LineRunInput } from "../line-set/index.ts";
+import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { type Job, type PlannedRun, servesIndoorUnit, stated } from "./job.ts";
 import type { PlanCheck } from "./plan.ts";
@@ -54,30 +56,42 @@ function totalShare({ runs, manual }: Job): Share {
   const lengths = runs.flatMap(({ run }) => run.tubing?.length ?? []);
   const [first] = lengths;
   if (runs.length < 2 || !first || lengths.length < runs.length) return {};
-  const { maximumTotalLength } = manual;
-  const path = "equipment.manual.maximumTotalLength";
-  return shareOf("lines", { [path]: maximumTotalLength }, () => {
-    const limit = maximumTotalLength as Quantity<"length">;
-    const total = new Quantity(sum(lengths), first.unit);
-    const within = total.si <= limit.si * (1 + 1e-9);
-    const said = say(`planning.total-length-${within ? "within" : "above"}`, { total, limit });
-    return { check: [check(within ? "pass" : "fail", "lines", said, manuals, path)] };
-  });
+  const total = new Quantity(sum(lengths), first.unit);
+  return ofAll("maximumTotalLength", manual, total, (within, limit) =>
+    say(`planning.total-length-${within ? "within" : "above"}`, { total, limit }),
+  );
 }
 
 /** The height between the indoor units, where they do not hang level. */
 function liftShare({ runs, manual }: Job): Share {
   const lift = indoorLift({ version: 2, runs: runs.map(({ run }) => run) });
-  const { maximumIndoorLift } = manual;
-  if (!lift || (lift.si <= 1e-9 && !maximumIndoorLift)) return {};
-  const path = "equipment.manual.maximumIndoorLift";
-  return shareOf("lines", { [path]: maximumIndoorLift }, () => {
-    const limit = maximumIndoorLift as Quantity<"length">;
-    const within = lift.si <= limit.si * (1 + 1e-9);
-    const said = say(`planning.indoor-lift-${within ? "within" : "above"}`, { lift, limit });
-    return { check: [check(within ? "pass" : "fail", "lines", said, manuals, path)] };
+  const field = "maximumIndoorLift";
+  if (!lift || (lift.si <= 1e-9 && !manual[field])) return {};
+  return ofAll(field, manual, lift, (within, limit) =>
+    say(`planning.indoor-lift-${within ? "within" : "above"}`, { lift, limit }),
+  );
+}
+
+type Length = Quantity<"length">;
+
+/** A length of all runs against the manual's largest, which is asked for where it is not stated. */
+function ofAll(
+  field: "maximumTotalLength" | "maximumIndoorLift",
+  manual: Manual,
+  value: Length,
+  said: (within: boolean, limit: Length) => Statement,
+): Share {
+  const path = `equipment.manual.${field}`;
+  return shareOf("lines", { [path]: manual[field] }, () => {
+    const limit = manual[field] as Length;
+    const within = isAtMost(value.si, limit.si);
+    return { check: [kept(within, said(within, limit), path)] };
   });
 }
+
+/** A line of the plan: whether what is planned keeps the manual. */
+const kept = (within: boolean, said: Statement, path: string): PlanCheck =>
+  check(within ? "pass" : "fail", "lines", said, manuals, path);
 
 /** The indoor units together, where there are several. */
 function connectedShare({ runs, manual }: Job): Share {
@@ -93,17 +107,20 @@ function connectedShare({ runs, manual }: Job): Share {
     const capacities = own.flatMap(([, one]) => one ?? []);
     const [first] = capacities as [Quantity<"power">];
     const total = new Quantity(sum(capacities), first.unit);
-    const bounds = [
-      [most, (limit: number) => total.si <= limit * (1 + 1e-9), "within", "above"],
-      [least, (limit: number) => total.si >= limit * (1 - 1e-9), "enough", "below"],
-    ] as const;
+    const held = (
+      limit: typeof most,
+      within: boolean,
+      how: "within" | "above" | "enough" | "below",
+    ) =>
+      limit
+        ? [kept(within, say(`planning.connected-${how}`, { total, limit }), "equipment.manual")]
+        : [];
+    const [fits, fills] = [isAtMost(total.si, most?.si ?? 0), isAtLeast(total.si, least?.si ?? 0)];
     return {
-      check: bounds.flatMap(([limit, keeps, kept, beyond]): PlanCheck[] => {
-        if (!limit) return [];
-        const within = keeps(limit.si);
-        const said = say(`planning.connected-${within ? kept : beyond}`, { total, limit });
-        return [check(within ? "pass" : "fail", "lines", said, manuals, "equipment.manual")];
-      }),
+      check: [
+        ...held(most, fits, fits ? "within" : "above"),
+        ...held(least, fills, fills ? "enough" : "below"),
+      ],
     };
   });
 }

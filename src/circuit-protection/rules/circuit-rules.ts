@@ -1,12 +1,14 @@
 // What does one edition or jurisdiction lay down? The form that every rule set fills with its tables.
 // Follows no single standard: the fields are those of NFPA 70, CSA C22.1, IEC 60364 and others side by side.
 // Does not cover a rule that is not data: the arithmetic stands in the files that read these tables.
+
 import type { Citation } from "../../assessment/assessment.ts";
 import type { Unit } from "../../quantity/quantity.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { AwgSize, Material, MetricSize } from "../conductor-size.ts";
 import type { AwgWiring, MetricWiring } from "../wiring.ts";
 import type { GroundFaultRule } from "./ground-fault-rule.ts";
+import type { SupplySystem, VoltageRating } from "./supply-system.ts";
 
 /**
  * The two ways in which rule books describe a cable: by wire gauge, insulation and terminals (NFPA 70,
@@ -86,66 +88,6 @@ export interface RuleClause {
   readonly clause: string;
   /** How it came into this rule set. */
   readonly standing: ClauseStanding;
-}
-
-/**
- * Services that the rule sets know, by the way the trade writes them.
- *
- * Source: NFPA 70, 240.85, for the distinction; the names are common practice, no source.
- */
-export type SupplySystemName =
-  | "120/240 V"
-  | "208Y/120 V"
-  | "240 V delta"
-  | "240/120 V high-leg delta"
-  | "480 V delta"
-  | "480Y/277 V"
-  | "220Y/127 V"
-  | "440Y/254 V"
-  | "600 V delta"
-  | "600Y/347 V"
-  | "230/400 V"
-  | "220/380 V"
-  | "127/220 V"
-  | "100/200 V"
-  | "200 V delta";
-
-/**
- * Voltage marking of a breaker or fuse. A slash rating ("120/240 V") limits the voltage to ground as
- * well as the voltage between conductors.
- *
- * Source: NFPA 70, 240.85 (from memory).
- */
-export type VoltageRating =
-  | "120 V"
-  | "120/240 V"
-  | "240 V"
-  | "277 V"
-  | "480Y/277 V"
-  | "480 V"
-  | "600Y/347 V"
-  | "600 V"
-  | "230 V"
-  | "230/400 V"
-  | "400 V"
-  | "100 V"
-  | "100/200 V"
-  | "200 V";
-
-/** One service. */
-export interface SupplySystem {
-  /** Its name. */
-  readonly name: SupplySystemName;
-  /** Phases that it has. */
-  readonly phases: 1 | 3;
-  /** Nominal volts between two lines. */
-  readonly lineToLine: number;
-  /** Nominal volts from line to neutral; left out where there is no neutral. */
-  readonly lineToNeutral?: number | undefined;
-  /** Highest nominal volts of a line to ground. */
-  readonly toGround: number;
-  /** Whether it is only taken where it is named: other services of the rules are far more common. */
-  readonly onlyNamed?: true | undefined;
 }
 
 /**

@@ -3,7 +3,8 @@
 // Does not cover the tables of one jurisdiction: those stand in its own file.
 import type { Material, MetricSize } from "../conductor-size.ts";
 import type { InstallationMethod } from "../wiring.ts";
-import type { CircuitRules, PrintedTable, VoltageRating } from "./circuit-rules.ts";
+import type { CircuitRules, PrintedTable } from "./circuit-rules.ts";
+import type { VoltageRating } from "./supply-system.ts";
 
 /** IEC 60898-1:2015, 5.3.2: preferred ratings, with 8 A. */
 export const breakerRatings: readonly number[] = [

@@ -13,9 +13,8 @@ import type {
   PrintedTable,
   RuleClause,
   Steps,
-  SupplySystem,
-  VoltageRating,
 } from "./circuit-rules.ts";
+import type { SupplySystem, VoltageRating } from "./supply-system.ts";
 
 /** Table 310.16: ampacity, A; not more than three current-carrying conductors, ambient 30 °C. */
 // biome-ignore format: printed like the table
