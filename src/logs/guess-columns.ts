@@ -32,14 +32,15 @@ export function titledColumns({ titles, unitTitles, rows }: Layout): TitledColum
 
 /** The unit of a title: in brackets, behind the last comma, slash or underscore, or its last word. */
 function unitIn(title: string): Pick<TitledColumn, "kind" | "unit" | "zero"> {
+  const words = title.split(/\s+/);
   const names = [
     ...[...title.matchAll(/[[({]([^\])}]+)[\])}]/g)].map(([, inside = ""]) => inside).reverse(),
     ...title
       .split(/[,/_:]\s*/)
       .slice(1)
       .reverse(),
-    ...(title.match(/\S+\s+\S+$/) ?? []),
-    ...(title.match(/\S+$/) ?? []),
+    words.slice(-2).join(" "),
+    words.slice(-1).join(""),
   ];
   for (const name of names) {
     const [found] = kindsOf(name);

@@ -107,7 +107,7 @@ function scoresOf(found: readonly Candidate[], n: number, { floor }: Limits) {
     const family = i % families;
     const slow = family > 1;
     const K = parametersOf(i);
-    if (n < K + 1 || rss === Infinity) {
+    if (n < K + 1) {
       aiccs.push(Infinity);
       scores.push(Infinity);
       continue;

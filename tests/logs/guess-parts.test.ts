@@ -150,6 +150,7 @@ describe("the unit of a title", () => {
     ["P:psig", "pressure: P:psig in psig"],
     ["°F/°C", "temperature: °F/°C in °C"],
     ["P bar g", "pressure: P bar g in barg"],
+    ["P bar  g", "pressure: P bar  g in barg"],
     ["P psig", "pressure: P psig in psig"],
     ["psig", "pressure: psig in psig"],
     ["P1 microns", "pressure: P1 microns in micron"],
