@@ -30,7 +30,7 @@ const config: ViteUserConfig = defineConfig({
   test: {
     setupFiles: "tests/fixed-seed.ts",
     include: [
-      `tests/${MODULE}/**/*.test.ts`,
+      `tests/${MODULE === "wire" ? "{wire,shapes}" : MODULE}/**/*.test.ts`,
       `tests/language/${MODULE}.test.ts`, // whether what it says has all of its values
       ...(existsSync(`${root}tests/published/${MODULE}.json`)
         ? ["tests/published/published.test.ts"]
