@@ -2,11 +2,11 @@
 // Follows common practice of records under control; no source.
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, caution } from "../assessment/caution.ts";
-import { isQuantity } from "../quantity/json.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { type Dated, momentOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import { circuitsLongBefore } from "./circuit-dates.ts";
 import { hasWords } from "./has-words.ts";
+import { instrumentsDoubted } from "./instrument-doubts.ts";
 import { valueAt } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { UnitPlate } from "./record-equipment.ts";
@@ -30,8 +30,7 @@ export function recordCautions(record: InstallationRecord): Caution<Finding>[] {
     ...old(record),
     ...stood(staleVacuum(record)),
     ...circuitsLongBefore(workOf(record)),
-    ...exact(record),
-    ...coarse(record),
+    ...instrumentsDoubted(record),
     ...zonesMixed(record),
     ...unusual(record),
   ];
@@ -183,40 +182,11 @@ function old(record: InstallationRecord): Finding[] {
 /** A vacuum that stood for days before it was broken. */
 const stood = (vacuum: StaleVacuum | undefined): Finding[] => (vacuum ? [vacuum.finding] : []);
 
-/** Limits of error of 0 are a claim that no instrument keeps; common practice, no source. */
-function exact({ instruments = {} }: InstallationRecord): Finding[] {
-  const paths = Object.entries(instruments).flatMap(([name, instrument]) => {
-    const { accuracy, relativeAccuracy, accuracyOfReading, resolution, repeatability } =
-      instrument as Record<string, unknown>;
-    const limits = figuresOf(accuracy, relativeAccuracy, accuracyOfReading);
-    const known = limits.length > 0 ? limits : figuresOf(resolution, repeatability);
-    return known.length > 0 && known.every((si) => si === 0) ? [`instruments.${name}`] : [];
-  });
-  const fields = fieldWords(paths);
-  return fields.length ? [say("commissioning.instrument-without-error", { fields })] : [];
-}
-
-/** An accuracy of more than 100 steps of the display is one of another unit; common practice, no source. */
-function coarse({ instruments = {} }: InstallationRecord): Finding[] {
-  const paths = Object.entries(instruments).flatMap(([name, instrument]) => {
-    const { accuracy, resolution } = instrument as Record<string, unknown>;
-    const [error, step] = [accuracy, resolution];
-    const comparable = isQuantity(error) && isQuantity(step) && error.kind === step.kind;
-    return comparable && step.si > 0 && error.si > 100 * step.si ? [`instruments.${name}`] : [];
-  });
-  const fields = fieldWords(paths);
-  return fields.length ? [say("commissioning.instrument-coarse", { fields })] : [];
-}
-
 /** Times with and without an offset from UTC cannot be told apart to the hour. */
 function zonesMixed(record: InstallationRecord): Finding[] {
   const hours = workOf(record).flatMap(([, at]) => (at?.includes("T") ? [momentOf("", at)] : []));
   const zoned = hours.filter((one) => one.zoned).length;
   return zoned > 0 && zoned < hours.length ? [say("commissioning.zones-mixed")] : [];
 }
-
-/** The figures that are stated; a gauge may have a step per range, which is none. */
-const figuresOf = (...figures: unknown[]) =>
-  figures.flatMap((one) => (isQuantity(one) ? [one.si] : []));
 
 const year = 366 * 86_400_000; // ms
