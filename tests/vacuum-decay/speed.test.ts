@@ -5,6 +5,7 @@ import {
   createDecayMonitor,
 } from "hvac-install-math/vacuum-decay";
 import { expect, it } from "vitest";
+import { pace } from "../pace.ts";
 
 const options = { ambient: degC(20), volume: liter(4), policy: acceptancePolicies.guideSpec15182 };
 const log = (n: number, step = 1) =>
@@ -13,15 +14,16 @@ const log = (n: number, step = 1) =>
     pressure: micron(280 + Math.round(60 * Math.log1p(i / 400) + 2 * Math.sin(i * 1.7))),
   }));
 
-/** The least of several runs in ms: what the machine can do when nobody else uses it. */
+/** The least of several runs in ms, at the pace of the machine that the budgets are stated for. */
 function least(runs: number, act: () => void): number {
+  const before = pace();
   let best = Number.POSITIVE_INFINITY;
   for (let i = 0; i < runs; i++) {
     const start = performance.now();
     act();
     best = Math.min(best, performance.now() - start);
   }
-  return best;
+  return best / Math.max(before, pace());
 }
 
 it("judges 1800 readings within 5 ms", { retry: 3 }, () => {
