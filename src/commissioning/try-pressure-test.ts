@@ -12,7 +12,6 @@ import {
 import { siOf } from "../quantity/check.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { percent } from "../quantity/units/ratio.ts";
 import { copiedLogs } from "./copied-logs.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import { atmosphereNeed, atmosphereOf, type Job } from "./job.ts";
@@ -54,10 +53,6 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
   const { testGauge, gasThermometer } = job.record.instruments ?? {};
   const [start, end] = readings ?? [];
   const isZoned = readings?.some(({ temperature }) => Array.isArray(temperature));
-  const zonesNeed = {
-    [`${path}.zoneShares`]: zoneShares,
-    [`${runs[0]?.path}.tubing.otherVolume`]: runs[0]?.run.tubing?.otherVolume,
-  };
   return {
     name: "pressure-test",
     path,
@@ -68,7 +63,7 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
       [`${path}.criterion`]: criterion,
       "instruments.testGauge": testGauge,
       "instruments.gasThermometer": gasThermometer,
-      ...(isZoned && zonesNeed),
+      ...(isZoned && { [`${path}.zoneShares`]: zoneShares }),
     },
     paths: {
       readings: `${path}.readings`,
@@ -84,7 +79,6 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
       zoneShares: `${path}.zoneShares`,
     },
     run: () => {
-      const volume = volumeOf(runs);
       const setup = {
         atmosphere: atmosphereOf(job),
         instruments: present({ pressure: testGauge, temperature: gasThermometer }),
@@ -94,24 +88,14 @@ function tested(job: Job, { part, path, runs }: Covering<PressureTestPart>): Tri
         elsewhere,
         refrigerant: inService(job.refrigerant?.designation),
         required: {}, // the trials of hold and pressures hold the test against manual and markings
-        volume: isZoned ? zonesOf(zoneShares as readonly Share[], volume as Volume) : volume,
+        volume: volumeOf(runs),
+        zoneShares: isZoned ? zoneShares : undefined,
       };
       return readings?.length === 2
         ? assessPressureTest(present({ ...setup, start, end }))
         : assessPressureLog(present({ ...setup, readings: readings as LogReading[] }));
     },
   };
-}
-
-type Share = Quantity<"ratio">;
-type Volume = Quantity<"volume">;
-
-/** The volume at each thermometer. */
-function zonesOf(shares: readonly Share[], volume: Volume): readonly Volume[] {
-  const parts = shares.map((share, i) => siOf(`zoneShares[${i}]`, share, "ratio", { above: 0 }));
-  const sum = parts.reduce((total, part) => total + part, 0);
-  siOf("zoneShares", percent(100 * sum), "ratio", { min: 0.99, max: 1.01 }); // rounded shares
-  return parts.map((part) => volume.times(part / sum));
 }
 
 /** What a leak would lose in service, where the refrigerant's vapor is in the table. */

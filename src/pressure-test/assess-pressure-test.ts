@@ -9,7 +9,6 @@ import { slopeAt, zones } from "./charge.ts";
 import { limitOf } from "./criterion.ts";
 import { budget, drop, expected, statesOf } from "./drop.ts";
 import { judge } from "./judge.ts";
-import { sum } from "./log-points.ts";
 import { doubtsOf } from "./plausible.ts";
 import type { TestPressure, TestReading } from "./reading.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
@@ -121,7 +120,7 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
   }
   const sealed = expected(states);
   const expectedPressure = sealed - (isGauge ? last.atmosphere : 0);
-  const volume = sum(setup.volumes);
+  const { volume } = setup;
   const highest = Math.max(first.pressure - first.atmosphere, last.pressure - last.atmosphere);
   const units = unitsOfReading(end);
   const verdict = judge({

@@ -9,7 +9,7 @@ import { fitLog } from "./fit-log.ts";
 import { judge } from "./judge.ts";
 import { courseDoubts, type Jump, jumpSaid, jumpsIn } from "./log-course.ts";
 import { type ErrorSource, errorSources } from "./log-errors.ts";
-import { type LogPoint, pointsOf, sum } from "./log-points.ts";
+import { type LogPoint, pointsOf } from "./log-points.ts";
 import { doubtsOf } from "./plausible.ts";
 import { stillPressure } from "./pressure-still.ts";
 import { refrigerantLoss } from "./refrigerant-equivalent.ts";
@@ -81,7 +81,7 @@ export function judgeHold(
   const said = after ? [jumpSaid(after, unit)] : [];
   // As long as what came before: a loss that was filled up would be there again.
   const isEnough = isFed && 2 * seconds >= whole;
-  const volume = sum(setup.volumes);
+  const { volume } = setup;
   const limit = limitOf(test.criterion, seconds, volume, first.pressure - first.atmosphere);
   const verdict = judge({
     drop,

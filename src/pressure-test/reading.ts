@@ -5,6 +5,7 @@ import { ambientRange } from "../quantity/ambient-range.ts";
 import { listOf, oneOf, requireKind, siOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { percent } from "../quantity/units/ratio.ts";
 import { say } from "./statements.ts";
 
 /**
@@ -90,6 +91,31 @@ export function each<T, R>(
 export function volumesSi(volume: TestVolume | undefined): number[] {
   if (volume === undefined) return [];
   return each("volume", volume, (name, one) => siOf(name, one, "volume", { above: 0 }));
+}
+
+/** The share of each zone where shares were given; rounded ones may miss 1 by a hundredth. */
+export function zoneSharesSi({
+  volume,
+  zoneShares,
+}: {
+  readonly volume?: TestVolume | undefined;
+  readonly zoneShares?: readonly Quantity<"ratio">[] | undefined;
+}): number[] | undefined {
+  if (zoneShares === undefined) return undefined;
+  if (Array.isArray(volume)) {
+    throw new InvalidInputError({
+      argument: "zoneShares",
+      value: "given beside a list of volumes",
+      allowed: "shares, or a volume for each zone",
+      hint: say("pressure-test.zones-need-volumes"),
+    });
+  }
+  const shares = listOf<Quantity<"ratio">>("zoneShares", zoneShares, 1000, 1).map((one, i) =>
+    siOf(`zoneShares[${i}]`, one, "ratio", { above: 0 }),
+  );
+  const sum = shares.reduce((total, one) => total + one, 0);
+  siOf("zoneShares", percent(100 * sum), "ratio", { min: 0.99, max: 1.01 });
+  return shares.map((one) => one / sum);
 }
 
 /** The temperatures of a reading in K: one for the whole, or one for each volume. */

@@ -16,6 +16,7 @@ import {
   temperaturesSi,
   volumesSi,
   type Wall,
+  zoneSharesSi,
 } from "./reading.ts";
 import type { RefrigerantInService } from "./refrigerant-loss.ts";
 import { type PressureTestStatement, say } from "./statements.ts";
@@ -29,6 +30,8 @@ export interface PressureTestSetup {
   readonly atmosphere: Quantity<"absolutePressure">;
   /** Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate. */
   readonly volume?: TestVolume | undefined;
+  /** Share of the gas at each thermometer, in the order of the temperatures and together 1, where their volumes are not known one by one; counts as an estimate, each good to 15 % of itself (common practice, no source). */
+  readonly zoneShares?: readonly Quantity<"ratio">[] | undefined;
   /** The stated limit; without one nothing passes. */
   readonly criterion?: PressureTestCriterion | undefined;
   /** One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out. */
@@ -48,7 +51,11 @@ export interface PressureTestSetup {
 /** What every reading shares, in SI. */
 export interface Setup {
   readonly errors: TestErrors;
+  /** m³, 0 when unknown. */
+  readonly volume: number;
+  /** Weights of the zones, and their relative standard uncertainty. */
   readonly volumes: readonly number[];
+  readonly zoneError: number;
   readonly beta: number;
   readonly expansion: number;
   readonly atmosphere: number;
@@ -68,9 +75,13 @@ export function setupOf(test: PressureTestSetup): Setup {
     assumptions.push(say("pressure-test.volume-exact"));
   }
   if (!test.required && !test.refrigerant) assumptions.push(say("pressure-test.fill-unchecked"));
+  const volumes = volumesSi(volume);
+  const shares = zoneSharesSi(test);
   return {
     errors,
-    volumes: volumesSi(volume),
+    volume: volumes.reduce((sum, one) => sum + one, 0),
+    volumes: shares ?? volumes,
+    zoneError: shares ? Math.max(errors.volume, GUESSED) : errors.volume,
     beta,
     // Rectangular: all of copper's when nothing is known, a fifth of a stated one (no source).
     expansion: (wall === undefined ? betaOf("copper") : betaOf(wall) / 5) / Math.sqrt(3),
@@ -93,11 +104,10 @@ export interface Gas extends GasErrors {
 /** What the gas leaves open in a test, by the time of its states. */
 export function gasOf(
   { instruments, elsewhere, sinceFill }: PressureTestSetup,
-  { volumes, errors }: Setup,
+  { volume, volumes, zoneError }: Setup,
   states: readonly State[],
 ): Gas {
   const [first] = states as [State];
-  const V = volumes.reduce((sum, v) => sum + v, 0);
   const count = states.reduce((most, { temperatures: T }) => Math.max(most, T.length), 1);
   const isZoned = count > 1;
   const gas = gasErrorsOf({
@@ -105,13 +115,14 @@ export function gasOf(
     elsewhere,
     sinceFill,
     isZoned,
-    volume: V,
+    volume,
     fill: first.pressure,
   });
   const { elsewhere: share } = gas;
-  if (share === 0) return { ...gas, states, volumes, zoneError: errors.volume };
+  if (share === 0) return { ...gas, states, volumes, zoneError };
   const [still] = first.temperatures as [number];
-  const measured = isZoned ? volumes : [V || 1];
+  const measured = isZoned ? volumes : [volume || 1];
+  const all = measured.reduce((sum, one) => sum + one, 0);
   return {
     ...gas,
     states: states.map((state) => {
@@ -120,8 +131,8 @@ export function gasOf(
         state.temperatures.length === count ? state.temperatures : new Array(count).fill(whole);
       return { ...state, temperatures: [...seen, still] };
     }),
-    volumes: [...measured.map((v) => v * (1 - share)), (V || 1) * share],
-    zoneError: Math.max(errors.volume, GUESSED),
+    volumes: [...measured.map((v) => v * (1 - share)), all * share],
+    zoneError: Math.max(zoneError, GUESSED),
   };
 }
 

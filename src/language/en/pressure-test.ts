@@ -154,6 +154,6 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.station-pressure":
     "This is the station pressure of the site, from a barometer or from the altitude.",
   "pressure-test.zones-need-volumes":
-    "Zones at different temperatures need their volumes, in the same order.",
+    "Zones at different temperatures need their volumes or their shares of the gas, in the same order.",
   "pressure-test.gas-leaks-outward": "The pressure inside has to be above the pressure outside.",
 });

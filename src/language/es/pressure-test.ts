@@ -159,6 +159,6 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.station-pressure":
     "Es la presión atmosférica del lugar, según un barómetro o la altitud.",
   "pressure-test.zones-need-volumes":
-    "Las zonas a temperaturas distintas exigen sus volúmenes, en el mismo orden.",
+    "Las zonas a temperaturas distintas exigen sus volúmenes o sus partes del gas, en el mismo orden.",
   "pressure-test.gas-leaks-outward": "La presión interior tiene que ser mayor que la exterior.",
 });

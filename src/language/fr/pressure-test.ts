@@ -161,7 +161,7 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.station-pressure":
     "C’est la pression atmosphérique du lieu, d’après un baromètre ou l’altitude.",
   "pressure-test.zones-need-volumes":
-    "Des zones à des températures différentes exigent leurs volumes, dans le même ordre.",
+    "Des zones à des températures différentes exigent leurs volumes ou leurs parts du gaz, dans le même ordre.",
   "pressure-test.gas-leaks-outward":
     "La pression à l’intérieur doit dépasser celle de l’extérieur.",
 });

@@ -174,6 +174,7 @@ export const PressureTestLogShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     instruments: TestInstrumentsShape(),
     atmosphere: "absolutePressure",
     "volume?": { either: ["volume", { list: "volume" }] },
+    "zoneShares?": { list: "ratio" },
     "criterion?": { either: [DropLimitShape(), LeakLimitShape()] },
     "confidence?": "number",
     "refrigerant?": RefrigerantInServiceShape(),
@@ -189,6 +190,8 @@ export const PressureTestLogShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
       "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
+    zoneShares:
+      "Share of the gas at each thermometer, in the order of the temperatures and together 1, where their volumes are not known one by one; counts as an estimate, each good to 15 % of itself (common practice, no source).",
     criterion: "The stated limit; without one nothing passes.",
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
@@ -518,6 +521,7 @@ export const PressureTestShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     instruments: TestInstrumentsShape(),
     atmosphere: "absolutePressure",
     "volume?": { either: ["volume", { list: "volume" }] },
+    "zoneShares?": { list: "ratio" },
     "criterion?": { either: [DropLimitShape(), LeakLimitShape()] },
     "confidence?": "number",
     "refrigerant?": RefrigerantInServiceShape(),
@@ -534,6 +538,8 @@ export const PressureTestShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     atmosphere: "Station pressure; of every reading that does not state its own.",
     volume:
       "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
+    zoneShares:
+      "Share of the gas at each thermometer, in the order of the temperatures and together 1, where their volumes are not known one by one; counts as an estimate, each good to 15 % of itself (common practice, no source).",
     criterion: "The stated limit; without one nothing passes.",
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
@@ -660,6 +666,7 @@ export const HoldPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     "volume?": { either: ["volume", { list: "volume" }] },
     "wall?": { words: ["rigid", "copper", "aluminum"] },
     instruments: TestInstrumentsShape(),
+    "zoneShares?": { list: "ratio" },
     "confidence?": "number",
     "sinceFill?": "duration",
     "elsewhere?": GasElsewhereShape(),
@@ -675,6 +682,8 @@ export const HoldPlanShape: Later<Shape> = /* @__PURE__ */ later(() => ({
       "Inner volume of the whole, or one per zone in the order of the temperatures; needed for a leak rate.",
     wall: "What the walls are made of; when left out they count as rigid, with copper's expansion as uncertainty.",
     instruments: "What the test was read with.",
+    zoneShares:
+      "Share of the gas at each thermometer, in the order of the temperatures and together 1, where their volumes are not known one by one; counts as an estimate, each good to 15 % of itself (common practice, no source).",
     confidence:
       "One-sided confidence of the decision, 0.8 to below 1; 0.977 (k = 2) when left out.",
     sinceFill:
