@@ -14,6 +14,8 @@ const STOOD = 0.2;
 /** So many rows show a course; their range over their scatter from row to row, which independent rows keep below 5. */
 const ROWS = 8;
 const COURSE = 6;
+/** Standard uncertainties beyond which a course is asked about: 87 % of a normal distribution, as a question needs no proof. */
+const ENOUGH = 1.5;
 
 const lowest = (list: readonly number[]) => list.reduce((a, b) => Math.min(a, b));
 const highest = (list: readonly number[]) => list.reduce((a, b) => Math.max(a, b));
@@ -27,8 +29,7 @@ const scatterOf = (list: readonly number[]) =>
 /**
  * The doubt, where the pressures as shown stay within a step (0 when unknown) or a fifth of what the weather does,
  * while temperature and barometer alone move them between two points by more than the expanded uncertainty of their
- * difference and that step. Where many rows show a course, the errors of the instruments alone count: how far the
- * gas may be from its thermometers does not explain that it follows none of it.
+ * difference and that step. Where many rows show a course, less is enough to ask.
  */
 export function stillPressure(
   pressures: readonly number[],
@@ -45,10 +46,9 @@ export function stillPressure(
   // A thousandth of a pascal for what converting units leaves.
   if (highest(pressures) - lowest(pressures) > Math.max(step + 1e-3, STOOD * moved)) return [];
   const isCourse = levels.length >= ROWS && moved > COURSE * scatterOf(levels);
-  const counting = sources.filter(({ part }) => !isCourse || part !== "gas-temperature");
   const [i, j] = [levels.indexOf(low), levels.indexOf(high)];
-  const variance = sum(counting.map(({ covariance: c }) => c(i, i) + c(j, j) - 2 * c(i, j)));
-  if (moved <= k * Math.sqrt(Math.max(0, variance)) + step) return [];
+  const variance = sum(sources.map(({ covariance: c }) => c(i, i) + c(j, j) - 2 * c(i, j)));
+  if (moved <= (isCourse ? ENOUGH : k) * Math.sqrt(Math.max(0, variance)) + step) return [];
   return [
     {
       reason: say("pressure-test.pressure-still", { moved: shown(moved, unit) }),

@@ -208,7 +208,7 @@ describe("a log", () => {
         const gas = 500 - follows * 0.95 * (0.4 * 9 + 0.6 * 3.3) * wave;
         return rowOf(i, Math.round(10 * gas + (i % 2)) / 10, [47 - 9 * wave, 68 - 3.3 * wave]);
       });
-      const shares = { zoneShares: [percent(40), percent(60)], volume: liter(2) };
+      const shares = { zoneShares: [percent(40), percent(60)], sinceFill: minute(45) };
       const clamps = { pressure, temperature: { accuracy: deltaF(1), resolution: deltaF(0.1) } };
       return assessPressureLog(test(rows, { ...shares, instruments: clamps, ...limit }));
     };
