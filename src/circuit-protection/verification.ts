@@ -60,12 +60,12 @@ export function verified(
   const others = verifications.filter(({ clause }) => !asked.has(clause));
   return [
     ...answered,
-    ...others.map(({ clause: text }) => {
+    // More than was asked for settles nothing; but nobody's "does not comply" is passed over.
+    ...others.map(({ clause: text, complies }) => {
       const clause = verbatim(text);
-      return open(
-        say("circuit-protection.clause-not-asked-for", { clause }),
-        say("circuit-protection.withdraw-verification", { clause }),
-      );
+      const said = say("circuit-protection.clause-not-asked-for", { clause });
+      if (complies) return noted(said);
+      return open(said, say("circuit-protection.withdraw-verification", { clause }));
     }),
   ];
 }

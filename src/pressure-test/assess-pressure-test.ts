@@ -23,6 +23,7 @@ import {
   stateOf,
   unitsOfReading,
 } from "./setup.ts";
+import { swappedZones } from "./swapped-zones.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** A test judged by two readings. */
@@ -137,7 +138,10 @@ export function assessPressureTest(test: PressureTest): TwoReadingAssessment {
     volume,
     volumeError: errors.volume,
     densityPerPascal: slopeAt(states.p2, zones(states.T2, gas.volumes), beta),
-    doubts: doubtsOf(test, errors, { first, highest, seconds, gauge: units.gauge }),
+    doubts: [
+      ...doubtsOf(test, errors, { first, highest, seconds, gauge: units.gauge }),
+      ...swappedZones(read, units.thermometer),
+    ],
     assumptions,
     ...units,
   });

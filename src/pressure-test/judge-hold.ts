@@ -22,6 +22,7 @@ import {
   type Setup,
   type State,
 } from "./setup.ts";
+import { swappedZones } from "./swapped-zones.ts";
 import type { PressureTestAssessment } from "./verdict.ts";
 
 /** What the whole log says to each of its holds. */
@@ -100,6 +101,7 @@ export function judgeHold(
     doubts: [
       ...(isEnough ? [] : said),
       ...doubtsOf(test, errors, { first, highest, seconds, gauge }),
+      ...swappedZones(rows, thermometer),
       // The gauge may have been shut off.
       ...stillPressure(
         rows.map(({ pressure, atmosphere }) => pressure - (isGauge ? atmosphere : 0)),

@@ -62,6 +62,11 @@ export interface PressureTestStatements {
   "pressure-test.fill-below-service": { readonly pressure: Gauge; readonly service: Gauge };
   "pressure-test.above-marked": { readonly pressure: Gauge; readonly marked: Gauge };
   "pressure-test.pressure-still": { readonly moved: Difference };
+  "pressure-test.zones-swapped": {
+    readonly elapsed: Duration;
+    readonly from: Quantity<"temperature">;
+    readonly to: Quantity<"temperature">;
+  };
   "pressure-test.log-misfit": { readonly misfit: number };
   "pressure-test.last-reading-above-limit": {
     readonly drop: Difference;
@@ -113,6 +118,7 @@ export interface PressureTestStatements {
   "pressure-test.state-thermometer": None;
   "pressure-test.fill-higher": { readonly required: Gauge };
   "pressure-test.lower-pressure": { readonly marked: Gauge };
+  "pressure-test.check-thermometers": None;
   "pressure-test.open-to-system": None;
   "pressure-test.look-at-plot": None;
   "pressure-test.read-again": None;

@@ -112,9 +112,19 @@ describe("a verification", () => {
 
   it("counts for the clauses that were asked for alone", () => {
     for (const clause of ["433.1.1", "table 4D5", "537 ", "999"]) {
-      const found = metric({ verifications: verified([...toVerify, clause]) });
+      const said = `Verified, but not asked for: ${clause}. It is judged here, or this circuit does not need it.`;
+      const more = metric({ verifications: verified([...toVerify, clause]) });
+      expect(more.outcome, clause).toBe("pass");
+      expect(sentences(more.cautions as never), clause).toContain(said);
+      // In the place of one that was asked for it leaves that one open.
+      const instead = metric({ verifications: verified([...toVerify.slice(1), clause]) });
+      expect(instead.outcome, clause).toBe("inconclusive");
+      expect(instead.toVerify, clause).toEqual(toVerify.slice(0, 1));
+      // Nobody's "does not comply" is passed over.
+      const against = [...verified(toVerify), ...verified([clause], { complies: false })];
+      const found = metric({ verifications: against });
       expect(found.outcome, clause).toBe("inconclusive");
-      expect(found.cause, clause).toBeUndefined();
+      expect(sentences(found.reasons), clause).toContain(said);
       expect(sentences(found.actions ?? []), clause).toEqual([
         `Remove the verification of ${clause}, or name a clause that was asked for.`,
       ]);

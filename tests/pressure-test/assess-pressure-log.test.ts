@@ -233,6 +233,62 @@ describe("a log", () => {
     expect(falling.reasons.map(({ code }) => code)).toContain("pressure-test.pressure-still");
   });
 
+  it("asks about two thermometers that changed places at one reading", () => {
+    // A house of 68 °F and a night of 47 °F don't trade their temperatures within an hour: common practice, no source.
+    const zoned = (last: number[], shares: object = { zoneShares: [percent(40), percent(60)] }) =>
+      assessPressureLog(
+        test([rowOf(0, 500, [47, 68]), rowOf(23, 500, [47, 67.6]), rowOf(24, 500, last)], {
+          ...shares,
+          volume: liter(3),
+          sinceFill: hour(1),
+          ...limit,
+        }),
+      );
+    const swapped = zoned([67.4, 46.3]);
+    expect(swapped.outcome).toBe("inconclusive");
+    expect(swapped.reasons.map((one) => explain(one, english))).toContain(
+      "In the reading at 24 h the temperatures changed places: 47 °F to 67.4 °F, and back on the other thermometer.",
+    );
+    expect(zoned([46.3, 67.4]).outcome).toBe("pass");
+    // Only one changed, both changed alike, or too little to tell.
+    for (const last of [
+      [67.4, 67.4],
+      [60, 80],
+      [50, 65],
+    ]) {
+      const codes = zoned(last).reasons.map(({ code }) => code);
+      expect(codes, String(last)).not.toContain("pressure-test.zones-swapped");
+    }
+    const two = assessPressureTest({
+      ...test([]),
+      ...limit,
+      zoneShares: [percent(40), percent(60)],
+      start: rowOf(0, 500, [47, 68]),
+      end: rowOf(24, 500, [67.4, 46.3]),
+    });
+    expect(two.reasons.map(({ code }) => code)).toContain("pressure-test.zones-swapped");
+  });
+
+  it("weighs zones by their shares where their volumes are not known", () => {
+    const rows = [rowOf(0, 500, [47, 68]), rowOf(24, 497, [40, 66])];
+    const by = (change: object) =>
+      assessPressureLog(test(rows, { ...limit, sinceFill: hour(1), ...change }));
+    const shares = { zoneShares: [percent(40), percent(60)] };
+    const [one, other] = [
+      by({ ...shares, volume: liter(3) }),
+      by({ volume: [liter(1.2), liter(1.8)] }),
+    ];
+    expect(one.correctedDrop.value.si).toBeCloseTo(other.correctedDrop.value.si, 6);
+    // Shares are estimates: they leave more open than volumes that count as exact.
+    expect(one.correctedDrop.expandedUncertainty.si).toBeGreaterThan(other.correctedDrop.expandedUncertainty.si);
+    const none = by({ ...shares, volume: undefined });
+    expect(none.correctedDrop.value.si).toBeCloseTo(other.correctedDrop.value.si, 6);
+    const refused = (change: object) => () => by({ volume: liter(3), ...change });
+    expect(refused({ zoneShares: [percent(40), percent(70)] })).toThrow(/zoneShares/);
+    expect(refused({ ...shares, volume: [liter(1.2), liter(1.8)] })).toThrow(/zoneShares/);
+    expect(refused({ zoneShares: [percent(100)] })).toThrow(/temperature/);
+  });
+
   it("takes a barometer for weather that a gauge has to show, and an absolute sensor has not", () => {
     // The barometer falls by 3 kPa: a vented gauge on a tight system rises by as much.
     const rows = (of: (air: number) => object) =>

@@ -42,7 +42,9 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.above-marked":
     "The pressure reached {pressure}: above the lowest marked pressure, {marked}.",
   "pressure-test.pressure-still":
-    "The gauge did not move, although temperature and barometer alone change the pressure by {moved}.",
+    "The gauge hardly moved, although temperature and barometer alone change the pressure by {moved}.",
+  "pressure-test.zones-swapped":
+    "In the reading at {elapsed} the temperatures changed places: {from} to {to}, and back on the other thermometer.",
   "pressure-test.log-misfit":
     "The readings scatter {misfit} times as much as the stated errors explain.",
   "pressure-test.last-reading-above-limit":
@@ -111,6 +113,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
   "pressure-test.fill-higher": "Retest at {required} or more, if every marked pressure allows it.",
   "pressure-test.lower-pressure":
     "Lower the pressure below {marked}. Ask the manufacturer before the unit is used.",
+  "pressure-test.check-thermometers":
+    "Check which thermometer each temperature belongs to, and correct the reading.",
   "pressure-test.open-to-system":
     "Open the valve between gauge and system, release a held display, fasten the thermometer to the tubing and retest.",
   "pressure-test.look-at-plot":

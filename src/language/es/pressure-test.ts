@@ -43,7 +43,9 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
   "pressure-test.above-marked":
     "La presión llegó a {pressure}: por encima de la presión marcada más baja, {marked}.",
   "pressure-test.pressure-still":
-    "El manómetro no se movió, aunque la temperatura y el barómetro por sí solos mueven la presión en {moved}.",
+    "El manómetro apenas se movió, aunque la temperatura y el barómetro por sí solos mueven la presión en {moved}.",
+  "pressure-test.zones-swapped":
+    "En la lectura a {elapsed} las temperaturas cambiaron de lugar: de {from} a {to}, y al revés en el otro termómetro.",
   "pressure-test.log-misfit":
     "La dispersión de las lecturas es {misfit} veces la que explican los errores indicados.",
   "pressure-test.last-reading-above-limit":
@@ -116,6 +118,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
     "Repita la prueba a {required} o más, si lo admiten todas las presiones marcadas.",
   "pressure-test.lower-pressure":
     "Baje la presión por debajo de {marked}. Consulte al fabricante antes de usar la unidad.",
+  "pressure-test.check-thermometers":
+    "Compruebe a qué termómetro pertenece cada temperatura y corrija la lectura.",
   "pressure-test.open-to-system":
     "Abra la válvula entre el manómetro y el sistema, libere la lectura retenida, fije el termómetro a la tubería y repita la prueba.",
   "pressure-test.look-at-plot":

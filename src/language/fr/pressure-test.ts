@@ -46,7 +46,9 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
   "pressure-test.above-marked":
     "La pression a atteint {pressure} : au-dessus de la plus basse pression indiquée, {marked}.",
   "pressure-test.pressure-still":
-    "Le manomètre n’a pas bougé, alors que la température et le baromètre seuls font varier la pression de {moved}.",
+    "Le manomètre a à peine bougé, alors que la température et le baromètre seuls font varier la pression de {moved}.",
+  "pressure-test.zones-swapped":
+    "Dans le relevé à {elapsed}, les températures ont changé de place : de {from} à {to}, et l’inverse sur l’autre thermomètre.",
   "pressure-test.log-misfit":
     "La dispersion des relevés est de {misfit} fois celle qu’expliquent les erreurs indiquées.",
   "pressure-test.last-reading-above-limit":
@@ -118,6 +120,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
     "Refaites l’essai à {required} ou plus, si toutes les pressions indiquées le permettent.",
   "pressure-test.lower-pressure":
     "Baissez la pression au-dessous de {marked}. Consultez le fabricant avant d’utiliser l’appareil.",
+  "pressure-test.check-thermometers":
+    "Vérifiez à quel thermomètre appartient chaque température, et corrigez le relevé.",
   "pressure-test.open-to-system":
     "Ouvrez le robinet entre le manomètre et le système, libérez l’affichage figé, fixez le thermomètre à la tuyauterie et refaites l’essai.",
   "pressure-test.look-at-plot":

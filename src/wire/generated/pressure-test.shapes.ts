@@ -255,6 +255,7 @@ export const PressureTestStatements: Later<StatementTable> = /* @__PURE__ */ lat
     fill: "gaugePressure",
     warm: "gaugePressure",
   },
+  "pressure-test.check-thermometers": {},
   "pressure-test.close-supply": {},
   "pressure-test.cylinder-cools": {},
   "pressure-test.falls-faster": { lost: "pressureDifference" },
@@ -360,6 +361,7 @@ export const PressureTestStatements: Later<StatementTable> = /* @__PURE__ */ lat
     uncertainty: "pressureDifference",
   },
   "pressure-test.zones-need-volumes": {},
+  "pressure-test.zones-swapped": { elapsed: "duration", from: "temperature", to: "temperature" },
 }));
 
 export const PressureTestStatementShape: Later<Shape> = /* @__PURE__ */ later(() => ({

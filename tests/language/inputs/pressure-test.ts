@@ -200,6 +200,15 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
   ],
   assessPressureLog: [
     log(rows.map((t) => [t, 500, 75 + 10 * Math.cos(t / 2)])), // pressure-still
+    log([], {
+      volume: liter(3),
+      zoneShares: [percent(50), percent(50)],
+      readings: rows.map((t) => ({
+        elapsed: hour(t),
+        pressure: psig(500),
+        temperature: t === 12 ? [degF(70), degF(50)] : [degF(50), degF(70)],
+      })),
+    }), // zones-swapped, check-thermometers
     log(rows.map((t) => [t, t > 5 ? 491 : 500, 70])), // jump, hold-again
     log(rows.map((t) => [t, t === 12 ? 494 : 500, 70])), // last-reading-above-limit
     log(rows.map((t) => [t, 500 - 1.2 * Math.max(0, t - 9), 70])), // falls-faster

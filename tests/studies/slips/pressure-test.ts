@@ -17,6 +17,7 @@ import {
   MPag,
   m,
   minute,
+  percent,
   psi,
   psia,
   psig,
@@ -537,6 +538,31 @@ export const pressureTestSlips: readonly Slip[] = [
       { "readings[4].elapsed": minute(90) },
       "unknowable",
       "a log in whole minutes has two rows of one minute now and then",
+    ],
+    [
+      "log-zones-swapped",
+      "the two thermometers changed places in the last row",
+      { "readings[4].temperature": [degF(68), degF(88)] },
+      "inconclusive",
+      "no two places trade 20 °F within half an hour",
+      {
+        zoneShares: [percent(50), percent(50)],
+        ...Object.fromEntries(
+          [80, 77, 75, 75, 78].map((t, i) => [
+            `readings[${i}].temperature`,
+            [degF(t + 10), degF(t - 10)],
+          ]),
+        ),
+      },
+    ],
+    [
+      "log-gauge-shut-off",
+      "the gauge's valve closed after the fill, its last digit flickering",
+      Object.fromEntries(
+        [499.9, 500.1, 500, 499.9].map((p, i) => [`readings[${i + 1}].pressure`, psig(p)]),
+      ),
+      "inconclusive",
+      "5 °F less take about 5 psi off",
     ],
     [
       "log-gauge-left-out",
