@@ -280,7 +280,9 @@ describe("a log", () => {
     ];
     expect(one.correctedDrop.value.si).toBeCloseTo(other.correctedDrop.value.si, 6);
     // Shares are estimates: they leave more open than volumes that count as exact.
-    expect(one.correctedDrop.expandedUncertainty.si).toBeGreaterThan(other.correctedDrop.expandedUncertainty.si);
+    expect(one.correctedDrop.expandedUncertainty.si).toBeGreaterThan(
+      other.correctedDrop.expandedUncertainty.si,
+    );
     const none = by({ ...shares, volume: undefined });
     expect(none.correctedDrop.value.si).toBeCloseTo(other.correctedDrop.value.si, 6);
     const refused = (change: object) => () => by({ volume: liter(3), ...change });
