@@ -257,7 +257,13 @@ const marked = (mca: number, mop: number, loads: readonly Load[] = [compressor])
 export const inputs: Partial<Inputs<typeof circuitProtection>> = {
   circuitFromNameplate: [
     ...changes.map((change) => [{ ...condenser, ...change }] as const),
-    [{ ...small, rules: bs7671, verifications: [word("537", true), word("999", true), word("998", false)] }],
+    [
+      {
+        ...small,
+        rules: bs7671,
+        verifications: [word("537", true), word("999", true), word("998", false)],
+      },
+    ],
     [{ ...small, rules: bs7671, verifications: [word("537", false)] }],
     ...metricRules.flatMap((rules) =>
       metricChanges.map((change) => [{ ...small, rules, ...change }] as const),
