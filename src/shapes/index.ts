@@ -23,6 +23,7 @@ export {
   type ItemsShape,
   type ListShape,
   type NamedShape,
+  type SchemaWords,
   type Shape,
   type StatementsShape,
   type StatementTable,

@@ -128,3 +128,6 @@ export interface AtShape {
   /** The field beside it that holds the path. */
   readonly at: string;
 }
+
+/** What types and their fields are, by type and field; the type itself has no field's name. */
+export type SchemaWords = Readonly<Record<string, Readonly<Record<string, string>>>>;

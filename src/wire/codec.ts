@@ -11,6 +11,7 @@ import {
   later,
   pathText,
   reading,
+  type SchemaWords,
   type Shape,
   saidBy,
   shown,
@@ -19,7 +20,7 @@ import {
   visitOf,
 } from "../shapes/index.ts";
 import { type Format, inPresentVersion } from "./format.ts";
-import { jsonSchemaOf, type SchemaWords } from "./json-schema-of.ts";
+import { jsonSchemaOf } from "./json-schema-of.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
 import { namesIn, pathAt } from "./scan-text.ts";

@@ -3,11 +3,8 @@
 // Does not cover limits, nor values that no quantity can have (−400 °C).
 import { everyKind, unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import { casesOf, type FieldsShape, type Shape } from "../shapes/index.ts";
+import { casesOf, type FieldsShape, type SchemaWords, type Shape } from "../shapes/index.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
-
-/** What types and their fields are, by type and field; the type itself has no field's name. */
-export type SchemaWords = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 /** What a schema is made of besides its shape. */
 interface SchemaParts {

@@ -94,7 +94,7 @@ export function recordWordsFile(constants: readonly Constant[]): Written {
     described.map(({ type, says, about }) => [type, { ...(says && { "": says }), ...about }]),
   );
   const text = `import { frozenInPlace } from "../../quantity/frozen.ts";
-import type { SchemaWords } from "../json-schema-of.ts";
+import type { SchemaWords } from "../../shapes/index.ts";
 
 /**
  * What each type of the record is, and each of its fields: the descriptions of its JSON Schema.

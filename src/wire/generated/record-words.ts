@@ -2,7 +2,7 @@
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 
 import { frozenInPlace } from "../../quantity/frozen.ts";
-import type { SchemaWords } from "../json-schema-of.ts";
+import type { SchemaWords } from "../../shapes/index.ts";
 
 /**
  * What each type of the record is, and each of its fields: the descriptions of its JSON Schema.
