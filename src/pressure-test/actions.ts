@@ -41,16 +41,17 @@ function betterEvidence(evidence: Evidence): PressureTestStatement[] {
     evidence.shares.find((share) => share.part === part)?.u ?? 0;
   const most = (...but: UncertaintyPart[]) =>
     evidence.shares.reduce((u, share) => (but.includes(share.part) ? u : Math.max(u, share.u)), 0);
-  const isMuch = (part: UncertaintyPart) => of(part) > most() / 2;
+  // The warmth goes by itself: what is left beside it counts.
+  const isGasMuch = of("gas-temperature") > most("settling") / 2;
   const actions: PressureTestStatement[] = [];
-  if (gas.asks.elsewhere && isMuch("gas-temperature")) {
+  if (gas.asks.elsewhere && isGasMuch) {
     actions.push(say("pressure-test.state-elsewhere"));
   }
-  if (gas.asks.change && isMuch("gas-temperature")) {
+  if (gas.asks.change && isGasMuch) {
     const share = percent(Number((100 * gas.elsewhere).toPrecision(3)));
     actions.push(say("pressure-test.measure-elsewhere", { share }));
   }
-  if (isMuch("settling")) {
+  if (of("settling") > most() / 2) {
     // Until it is not much beside the others.
     const settle = asTime(settleTo(most("settling") / 2, evidence));
     actions.push(

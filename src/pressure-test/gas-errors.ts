@@ -70,13 +70,13 @@ const WITHIN = 1;
  * Warmth of a fill of 4 MPa, K, and its time constants, s. The work p·V of a fill goes into the wall: p·A/C' in tube of
  * ASTM B280, from 1.6 K in 1/4 in to 5 K in 3/4 in less what insulation (ASTM C534) takes, leaves through it and the film
  * to the air (ISO 12241) within C'/U', 4 min to 30 min; heat conduction alone gives the gas to the wall of a tube in
- * R²/(5.78 α), 1 s to 18 s, free convection in a shell in a minute. Mean of a system, so that twice the standard uncertainty covers
+ * R²/(5.78 α), 1 s to 18 s, free convection in a shell in 40 s to 110 s. Mean of a system, so that twice the standard uncertainty covers
  * 95 % of 6000 systems of tube to 3/4 in with coils and shells, stepped in time. More of the same tube is not slower; wider
  * tube is, and then more is warm. Warm gas feigns a leak and hides none.
  */
 const FILL = 4e6;
 /** The gas above its wall. */
-const GAS = { kelvin: 8, seconds: 50 };
+const GAS = { kelvin: 8, seconds: 75 };
 /** Tubing and coil, and the shell of an open outdoor unit. */
 const WALLS = [
   { kelvin: 2.7, seconds: 1000 },

@@ -249,10 +249,10 @@ describe("the thermometer", () => {
         temperature: { followsGasWithin: undefined },
         change: minutes === undefined ? {} : { sinceFill: minute(minutes) },
       }).settling ?? 0;
-    // At 4 MPa 8 K of the gas, 2.7 K of the tubing and 0.5 K of a shell, with 50 s, 1000 s and 5400 s; here 0.2 MPa
+    // At 4 MPa 8 K of the gas, 2.7 K of the tubing and 0.5 K of a shell, with 75 s, 1000 s and 5400 s; here 0.2 MPa
     // (warmth-of-fill.test.ts holds the figures against systems stepped in time). Of the shell some is left after 4 h.
     const left = (seconds: number) => [
-      8 * Math.exp(-seconds / 50),
+      8 * Math.exp(-seconds / 75),
       2.7 * Math.exp(-seconds / 1000),
       0.5 * (Math.exp(-seconds / 5400) - Math.exp(-(seconds + 14_400) / 5400)),
     ];
@@ -263,7 +263,7 @@ describe("the thermometer", () => {
     expect(settling(60)).toBeLessThan(settling(30) / 2);
     // A thermometer that is stated to follow the gas sees the wall, and not the gas beside it.
     const stated = budget({ change: { sinceFill: minute(1) } }).settling;
-    near(stated, (perKelvin / Math.sqrt(3)) * 0.05 * 8 * Math.exp(-1.2));
+    near(stated, (perKelvin / Math.sqrt(3)) * 0.05 * 8 * Math.exp(-0.8));
     expect(parts({})).not.toContain("settling");
   });
 

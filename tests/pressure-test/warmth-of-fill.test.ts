@@ -100,5 +100,5 @@ describe("the model of the fill", () => {
 it("leaves the gas above the wall where the thermometer is stated to follow it", () => {
   // Conduction in 3/4 in of thin wall has the longest time constant of all tubing, 18 s; shells take a minute.
   expect(bound(4e6, 60, 0.5)).toBeLessThan(bound(4e6, 60));
-  expect(bound(4e6, 300, 0.5)).toBeLessThan(0.05);
+  expect(bound(4e6, 300, 0.5)).toBeLessThan(0.2);
 });

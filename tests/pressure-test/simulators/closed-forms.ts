@@ -2,8 +2,8 @@
 // it smaller and later (first-order response), the fill leaves two exponentials, the sun a bell, clouds ripple;
 // a leak loses exponentially (molecular) or hyperbolically (laminar). Nitrogen by second and third virial
 // coefficients tabulated from the reference equation of state (Span et al. 2000). Sizes of the effects:
-// heat of filling p·V over the copper of ASTM B280 tube; film and foam; from the gas to the wall within a minute (heat
-// conduction in a tube 1 s to 18 s, a shell 60 s).
+// heat of filling p·V over the copper of ASTM B280 tube; film and foam; from the gas to the wall in a minute or so (heat
+// conduction in a tube 1 s to 18 s, a shell 40 s to 110 s).
 import type { Care, Effect, Row, Simulated, Simulator } from "./simulated.ts";
 
 const R = 8.314462618;
@@ -118,7 +118,7 @@ function zoneOf(
     ],
   ] as const;
   const lag = on("lag", 1) ? dice.log(240, 2000) : 30;
-  const gasLag = dice.in(5, 60);
+  const gasLag = dice.in(5, 90);
   const airWaves = wavesOf.map(([a, w, f]) => wave(a, w, f, 0));
   const tubeWaves = wavesOf.map(([a, w, f]) => wave(a, w, f, lag));
   const gasWaves = wavesOf.map(([a, w, f]) => wave(a, w, f, lag + gasLag));

@@ -3,7 +3,7 @@
 // wall. Nitrogen by compressibility factors tabulated from the reference equation of state (Span et al. 2000).
 // Sizes of the effects: heat of filling p·V shared with the copper (3.8 K at 3.5 MPa in 5/8 in, 4.7 K in thin 3/4 in),
 // film coefficients of 5 to 10 W/(m²·K) in still air and insulation of 1/4 in to 1 in: time constants of 5 to 30 min.
-// Gas to wall: conduction alone R²/(5.78·α), 1 s to 18 s in tubing; free convection in a shell, 60 s.
+// Gas to wall: conduction alone R²/(5.78·α), 1 s to 18 s in tubing; free convection in a shell, 40 s to 110 s.
 import type { Care, Effect, Row, Simulated, Simulator } from "./simulated.ts";
 
 // Z of nitrogen, rows T (K), columns p (MPa).
@@ -99,7 +99,7 @@ function partOf(
 ): Part {
   const air = airOf(draw, outdoors, steps, dt);
   const slow = has("lag", 1) ? draw.scale(300, 1800) : 60;
-  const gasLag = draw.between(5, 60);
+  const gasLag = draw.between(5, 90);
   const warm = has("warm-from-fill", 1);
   // Heat of the fill in the wall: up to 4 K in suction tubing at 35 bar; the gas itself some K above the wall, by
   // conduction dp/dt·R²/(8·k), 12 K in 3/4 in filled within 2 min.
