@@ -117,6 +117,15 @@ describe("a part that is missing", () => {
     expect(found.missing).toContain(field);
     expect(result.reasons.some(({ code }) => code === "commissioning.not-recorded")).toBe(true);
   });
+
+  // Who is told of one figure of the manual after the other opens it three times.
+  it("names all that the rule of the charge lacks at once", () => {
+    const fields = ["preChargedLength", "chargeRate", "shortLineRule"].map(
+      (name) => `equipment.manual.${name}`,
+    );
+    const record = changed(Object.fromEntries(fields.map((path) => [path, undefined])));
+    expect(step(record, "charge").missing).toEqual(expect.arrayContaining(fields));
+  });
 });
 
 describe("a step that fails", () => {
