@@ -6,6 +6,7 @@ import { changelogPage } from "./changelog-page.ts";
 import { circuitRulesPage } from "./circuit-rules-page.ts";
 import { decayCurvesPage } from "./decay-curves-page.ts";
 import { evaluateAll } from "./evaluate-checks.ts";
+import { finishedRecordPage } from "./finished-record-page.ts";
 import { guidesPage, methodsPage } from "./guides-page.ts";
 import { jurisdictionsPage } from "./jurisdictions-page.ts";
 import type { Page } from "./page.ts";
@@ -32,6 +33,7 @@ export async function allPages(): Promise<Page[]> {
     guidesPage(),
     methodsPage(),
     weightsPage(),
+    finishedRecordPage(),
     decayCurvesPage(),
     pressureTemperatureIndex(shipped),
     ...shipped.map((fluid) => pressureTemperaturePage(fluid)),
