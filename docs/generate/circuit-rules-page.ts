@@ -34,7 +34,7 @@ export function circuitRulesPage(): Page {
   return page("circuit-rules.md", "Circuit rules by country", [
     "# Circuit rules by country",
     wholeWidth,
-    "Each point on which a circuit is judged, by its clause and by how the rule came into the rule set. **confirmed**: two or more public texts agree, or the law was read. **secondary**: one transcription, or a text of the trade. **memory**: remembered, not read. **missing**: the rule exists, its content was not found. A dash: not judged under these rules. Outside the United States and the IEC a point that is not confirmed decides nothing; there a verdict stays inconclusive and names the clause.",
+    "Each point on which a circuit is judged, by its clause and by how the rule came into the rule set. **confirmed**: two or more public texts agree, or the law was read. **secondary**: one transcription, or a text of the trade. **memory**: remembered, not read. **missing**: the rule exists, its content was not found. A dash: not judged under these rules. Outside the United States and the IEC a point that is not confirmed decides nothing; there a verdict stays inconclusive and names the clause. A check by the text of the standard (`verifications`) names a clause as the verdict's `toVerify` does: as it stands here, several together where several stand here.",
     table(["point", ...sets.map(({ name }) => name)], points.map(row)),
     table(
       ["rule set", "held against its source on", "unconfirmed points decide"],
@@ -43,6 +43,17 @@ export function circuitRulesPage(): Page {
         reviewed,
         onlyConfirmed ? "no" : "yes, with a finding that says so",
       ]),
+    ),
+    "## Adopted texts on ground-fault protection",
+    "What `groundFaultText` may be, where the adopted text decides: one of these, or `not adopted`.",
+    table(
+      ["rule set", "texts"],
+      sets
+        .filter(({ groundFault }) => groundFault)
+        .map(({ name, groundFault }) => [
+          name,
+          (groundFault?.texts ?? []).map((text) => `\`${text.name}\``).join(", "),
+        ]),
     ),
     "## Rules that are missing",
     "Rules that exist, that an app may look for here, and that no function judges.",
