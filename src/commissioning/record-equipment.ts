@@ -15,7 +15,7 @@ export interface UnitPlate {
   readonly model?: string | undefined;
   /** Serial number. */
   readonly serialNumber?: string | undefined;
-  /** Flare sizes of its ports, in inches; for an indoor unit those of its own. */
+  /** Flare sizes of its ports, in inches; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own. */
   readonly ports?:
     | { readonly liquid?: FlareTube | undefined; readonly vapor?: FlareTube | undefined }
     | undefined;

@@ -37,7 +37,7 @@ export interface AirSideReading {
 
 /** A set of readings on the running system. */
 export interface OperatingReading {
-  /** Names of the runs whose indoor units ran; all of them when left out. */
+  /** Names of the runs whose indoor units were read; all of them when left out. Heads that ran together and were each read have an entry each, of the same time. */
   readonly covers?: readonly string[] | undefined;
   /** What the unit did. */
   readonly mode?: RunningMode | undefined;

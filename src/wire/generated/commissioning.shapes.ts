@@ -1982,7 +1982,8 @@ export const UnitPlateShape: Later<Shape> = /* @__PURE__ */ later(() => ({
     "": "A unit by its plate.",
     model: "Model designation as printed.",
     serialNumber: "Serial number.",
-    ports: "Flare sizes of its ports, in inches; for an indoor unit those of its own.",
+    ports:
+      "Flare sizes of its ports, in inches; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own.",
     capacity: "Rated capacity of an indoor unit, for the combination of several.",
   },
 }));

@@ -33,7 +33,8 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     "": "A unit by its plate.",
     model: "Model designation as printed.",
     serialNumber: "Serial number.",
-    ports: "Flare sizes of its ports, in inches; for an indoor unit those of its own.",
+    ports:
+      "Flare sizes of its ports, in inches; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own.",
     capacity: "Rated capacity of an indoor unit, for the combination of several.",
   },
   EquipmentVoltageRange: {
@@ -637,7 +638,8 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
   },
   OperatingReading: {
     "": "A set of readings on the running system.",
-    covers: "Names of the runs whose indoor units ran; all of them when left out.",
+    covers:
+      "Names of the runs whose indoor units were read; all of them when left out. Heads that ran together and were each read have an entry each, of the same time.",
     mode: "What the unit did.",
     indoorTemperature: "Air that enters the indoor coil.",
     outdoorTemperature: "Air that enters the outdoor coil.",
