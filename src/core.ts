@@ -15,6 +15,7 @@ export {
   type Value,
   type Verbatim,
 } from "./assessment/statement.ts";
+export * from "./assessment/simple-acceptance.ts";
 export * from "./assessment/statistics.ts";
 export * from "./assessment/uncertainty.ts";
 export * from "./quantity/ambient-range.ts";
