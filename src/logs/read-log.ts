@@ -66,5 +66,5 @@ export function readLog<const C extends Columns>(
   let i = 0;
   for (const chunk of chunks) append(reader.add(textOf(`text[${i++}]`, chunk)));
   append(reader.end());
-  return frozen({ rows, started, lines, refused, notes });
+  return frozen({ rows, ...(started !== undefined && { started }), lines, refused, notes });
 }

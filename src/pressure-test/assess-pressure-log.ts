@@ -98,7 +98,7 @@ export interface LogAssessment extends PressureTestAssessment {
  * });
  * test.outcome; // => pass
  * test.correctedDrop.value.toString(psi, 1); // => 0.0 psi
- * test.correctedDrop.expandedUncertainty.toString(psi, 1); // => 1.8 psi
+ * test.correctedDrop.expandedUncertainty.toString(psi, 1); // => 1.3 psi
  * ```
  */
 export function assessPressureLog(test: PressureTestLog): LogAssessment {

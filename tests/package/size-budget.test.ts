@@ -41,8 +41,8 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
     ["refrigerants", "superheat", 4000],
     ["refrigerants", "assessSuperheat", 4000],
     // These miss that aim; what they are is held so that they do not grow.
-    ["pressure-test", "assessPressureTest", 7850],
-    ["pressure-test", "assessPressureLog", 11_150], // judges the end of a log since, and what came before it
+    ["pressure-test", "assessPressureTest", 8600], // tells swapped thermometers, takes shares, and asks for more
+    ["pressure-test", "assessPressureLog", 11_900], // judges the end of a log since, and what came before it
     ["vacuum-decay", "assessVacuumDecay", 13_950],
     ["circuit-protection", "circuitFromNameplate", 13_200],
     ["supply-voltage", "assessSupplyVoltage", 9100],
@@ -69,7 +69,7 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
   });
 });
 
-it("adds at most 12.8 kB for the record's codec to the modules that it describes", async () => {
+it("adds at most 4.3 kB for the record's codec to the modules that it describes", async () => {
   // A record is made of every module's figures: commissioning, and quantity with its whole catalogue of units.
   const described = `import * as commissioning from "hvac-install-math/commissioning";
 import * as quantity from "hvac-install-math/quantity"; globalThis.described = [commissioning, quantity];`;
@@ -77,7 +77,7 @@ import * as quantity from "hvac-install-math/quantity"; globalThis.described = [
   const { gzip } = await bundle(
     `${described}\nimport { recordCodec } from "hvac-install-math/wire"; globalThis.codec = recordCodec;`,
   );
-  expect(gzip - without.gzip).toBeLessThanOrEqual(12_800);
+  expect(gzip - without.gzip).toBeLessThanOrEqual(4300);
 });
 
 it("adds at most 21.2 kB with all plots to the modules that they draw", async () => {
@@ -104,8 +104,8 @@ import { planInstallation } from "hvac-install-math/planning"; globalThis.judge 
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(22_100);
 });
 
-it("does not let the whole root grow beyond 131 kB", async () => {
+it("does not let the whole root grow beyond 132 kB", async () => {
   // Nine trade modules with the rules of nine editions, and 25 refrigerants.
   const { gzip } = await bundle(`export * from "hvac-install-math";`);
-  expect(gzip).toBeLessThanOrEqual(131_000);
+  expect(gzip).toBeLessThanOrEqual(132_000);
 });
