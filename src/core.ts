@@ -6,6 +6,7 @@ export { type CautionKind, caution, inOrder } from "./assessment/caution.ts";
 export * from "./assessment/conformity.ts";
 export { explain, label } from "./assessment/explain.ts";
 export * from "./assessment/safety.ts";
+export * from "./assessment/simple-acceptance.ts";
 export {
   type None,
   type Say,
@@ -15,7 +16,6 @@ export {
   type Value,
   type Verbatim,
 } from "./assessment/statement.ts";
-export * from "./assessment/simple-acceptance.ts";
 export * from "./assessment/statistics.ts";
 export * from "./assessment/uncertainty.ts";
 export * from "./quantity/ambient-range.ts";

@@ -9,7 +9,7 @@ import { checkRecord } from "./check-record.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import type { CheckName } from "./names.ts";
-import { hasNominalLength } from "./nominal-length.ts";
+import { isNominal } from "./nominal-length.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
 import type { InstallationRecord } from "./record.ts";
 import { runsOf, servesIndoorUnit } from "./runs.ts";
@@ -63,7 +63,7 @@ export function allRuns({ record }: Job): Trial[] {
   const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
   const [first] = lengths;
   const known = runs.length > 1 && first && lengths.length === runs.length;
-  const taped = runs.filter(({ run }) => !hasNominalLength(record, run)).length;
+  const taped = runs.filter(({ run }) => !isNominal(record, run)).length;
   const sum = lengths.reduce((all, length) => all + length.si, 0);
   const lift = liftOf(record);
   return [

@@ -4,7 +4,7 @@
 import { caution } from "../assessment/caution.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
-import { hasNominalLength } from "./nominal-length.ts";
+import { isNominal } from "./nominal-length.ts";
 import type { PlacedCaution } from "./placed.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { InstrumentIdentity, Instruments } from "./record-instruments.ts";
@@ -25,7 +25,7 @@ function usesOf(record: InstallationRecord): readonly Use[] {
     at: IsoTime | undefined,
   ): Use => (at === undefined ? [instrument, path, used] : [instrument, path, used, at]);
   const taped = (tubing: Tubing | undefined) =>
-    hasNominalLength(record, { tubing }) ? tubing?.lift : tubing?.length;
+    isNominal(record, { tubing }) ? tubing?.lift : tubing?.length;
   return [
     ...runs.flatMap(({ tubing, joints = [], drain }, i) => [
       use("tape", `runs[${i}].tubing`, taped(tubing), tubing?.at),

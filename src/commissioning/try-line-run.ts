@@ -13,7 +13,7 @@ import { connectedUnits } from "./connected-units.ts";
 import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
-import { hasNominalLength } from "./nominal-length.ts";
+import { isNominal } from "./nominal-length.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfRun, doubtsOfRuns } from "./run-doubts.ts";
 import type { PlacedRun } from "./runs.ts";
@@ -69,7 +69,7 @@ function runTrials(job: Job, placed: PlacedRun, missing: string[]): Trial[] {
         assessLineRun(
           present({
             length,
-            lengthIs: hasNominalLength(job.record, run) ? "nominal" : undefined,
+            lengthIs: isNominal(job.record, run) ? "nominal" : undefined,
             lift,
             outdoorUnit,
             bends,

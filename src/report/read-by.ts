@@ -49,8 +49,8 @@ export function stepOf(context: Context, path: string): AnyQuantity | undefined 
 
 function instrumentOf({ record }: Context, path: string) {
   const name = readBy.find(([field]) => field.test(path))?.[1];
-  const run = record.runs?.[Number(/^runs\[(\d+)\]\.tubing\.length$/.exec(path)?.[1])];
-  if (run && hasNominalLength(record, run)) return undefined;
+  const [, run] = /^runs\[(\d+)\]\.tubing\.length$/.exec(path) ?? [];
+  if (run && hasNominalLength(record, Number(run))) return undefined;
   return name && { name, given: record.instruments?.[name] };
 }
 

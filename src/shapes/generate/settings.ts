@@ -59,6 +59,7 @@ export const stays: Readonly<Record<string, string>> = {
   checkRecord: "the record has a codec",
   completeRecord: "the record has a codec",
   manualCharge: "the record has a codec, and so has the verdict of the rule",
+  hasNominalLength: "the record has a codec",
   circuitRulesNamed: "a rule set travels by its name",
   usualAirDifference: "two figures of the library",
   holdsAhead: "statements of the library for a construction",

@@ -31,7 +31,7 @@ export const inputs: Inputs<typeof commissioning> = {
   assessInstallation: [[small, { rules: [nec2023] }]],
   circuitRulesNamed: [["nfpa-70-2023", [nec2023]]],
   holdsAhead: [["split"], ["quick-connect"], ["monobloc"]],
-  hasNominalLength: [[{ equipment: small.equipment }, { tubing: small.runs[0].tubing }]],
+  hasNominalLength: [[small, 0]],
   indoorLift: [[{ version: 2, runs: [...small.runs, ...small.runs] }]],
   manualCharge: [[small]],
   usualAirDifference: [["cooling"], ["heating"]],
