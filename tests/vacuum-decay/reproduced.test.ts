@@ -94,6 +94,17 @@ it("2. by a display of 10 micron: a fall of 50 after a rise of 30, then 8 min fl
   expect(says(result, "state-isolation")).toBe(true);
 });
 
+it("6. a rise that levels off like water and then falls is named by no cause", () => {
+  // Neither a leak nor water takes gas out of a closed system: something pulls, and the curve proves neither.
+  const ripple = (t: number) => 1.5 * Math.sin(4.6 * t);
+  const course = (t: number) =>
+    Math.round(300 + 400 * (1 - Math.exp(-t / 4)) - 6 * Math.max(0, t - 15) + ripple(t));
+  const result = judge(log(30, 30, course), "guideSpec15182");
+  expect(says(result, "pressure-falls")).toBe(true);
+  expect(result.cause).toBe("not-determined");
+  expect(result.outcome).not.toBe("pass");
+});
+
 it("2. a flat end after 45 micron/min and pumping again, or a gauge shut off, does not pass", () => {
   const course = (t: number) => (t < 17 ? 250 + 45 * t : 287);
   const result = judge(log(39, 30, course, noise()), "splitManualA");
