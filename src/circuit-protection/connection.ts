@@ -5,6 +5,7 @@
 import { oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
 import type { CircuitRules } from "./rules/circuit-rules.ts";
@@ -82,7 +83,7 @@ export function connectionOf(rules: CircuitRules, supply: Supply, path: string):
   const phases = oneOf(`${path}.phases`, supply.phases, [1, 3]);
   const names = rules.systems.map(({ name }) => name);
   if (supply.system !== undefined) oneOf(`${path}.system`, supply.system, names);
-  const near = (nominal = 0) => Math.abs(volts - nominal) <= 0.1 * nominal + 1e-9;
+  const near = (nominal = 0) => isAtMost(Math.abs(volts - nominal), 0.1 * nominal, 1);
   for (const system of rules.systems) {
     if (supply.system ? system.name !== supply.system : system.onlyNamed) continue;
     const between = near(system.lineToLine) && phases <= system.phases;

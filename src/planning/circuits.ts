@@ -8,6 +8,7 @@ import {
   circuitFromNameplate,
 } from "../circuit-protection/index.ts";
 import { type Circuit, circuitRulesNamed } from "../commissioning/index.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { type Job, stated } from "./job.ts";
@@ -100,7 +101,7 @@ function withinDrop(
   circuitWith: (installed: CircuitInput["installed"]) => CircuitAssessment,
 ): CircuitAssessment | undefined {
   const keeps = ({ running, limit }: NonNullable<typeof voltageDrop>) =>
-    running.ratio.si <= Math.min(limit.si, plannedDrop) * (1 + 1e-9);
+    isAtMost(running.ratio.si, Math.min(limit.si, plannedDrop));
   if (!conductor || !voltageDrop || keeps(voltageDrop)) return undefined;
   for (const size of sizes.slice(sizes.indexOf(conductor.size) + 1)) {
     const found = circuitWith({ conductor: size });
@@ -206,7 +207,7 @@ function dropChecks(
 ): PlanCheck[] {
   if (!voltageDrop) return [];
   const { drop, limit } = dropOf(voltageDrop);
-  const within = voltageDrop.running.ratio.si <= voltageDrop.limit.si * (1 + 1e-9);
+  const within = isAtMost(voltageDrop.running.ratio.si, voltageDrop.limit.si);
   const { starting } = voltageDrop;
   const said = say(`planning.drop-${within ? "within" : "above"}`, { circuit, drop, limit });
   return [

@@ -7,6 +7,7 @@ import {
   pressurizationPlan,
 } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
+import { isAtLeast, stepsWithin } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { bubblePressure } from "../refrigerants/index.ts";
 import { type Job, known, stated } from "./job.ts";
@@ -162,7 +163,7 @@ function fillChecks(job: Job, wanted: Gauge, fill: Gauge, lowered: boolean): Pla
           ),
         ]
       : []),
-    ...(least && fill.si < least.si * (1 - 1e-9)
+    ...(least && !isAtLeast(fill.si, least.si)
       ? [
           check(
             "fail",
@@ -201,5 +202,5 @@ const rounded = ({ si, unit }: Gauge): Gauge => {
 function floored({ si, unit }: Gauge): Gauge {
   const value = new Quantity(si, unit).in(unit);
   const step = 10 ** (Math.floor(Math.log10(value)) - 3);
-  return unit(Number((Math.floor(value / step + 1e-6) * step).toPrecision(4)));
+  return unit(Number((stepsWithin(value, step) * step).toPrecision(4)));
 }

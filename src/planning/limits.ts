@@ -66,7 +66,7 @@ function totalShare({ runs, manual }: Job): Share {
 function liftShare({ runs, manual }: Job): Share {
   const lift = indoorLift({ version: 2, runs: runs.map(({ run }) => run) });
   const field = "maximumIndoorLift";
-  if (!lift || (lift.si <= 1e-9 && !manual[field])) return {};
+  if (!lift || (isAtMost(lift.si, 0, 1) && !manual[field])) return {};
   return ofAll(field, manual, lift, (within, limit) =>
     say(`planning.indoor-lift-${within ? "within" : "above"}`, { lift, limit }),
   );

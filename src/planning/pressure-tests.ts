@@ -8,6 +8,7 @@ import {
   type TestInstruments,
 } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
+import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { g } from "../quantity/units/mass.ts";
 import { bubblePressure } from "../refrigerants/index.ts";
@@ -109,7 +110,7 @@ function ofManual(hold: Duration | undefined, least: Duration | undefined): Shar
   if (!least) return {};
   const manuals = [cite("manufacturer-manuals")];
   const said = say("planning.hold-of-manual", { hold: least });
-  const short = hold && hold.si < least.si * (1 - 1e-9);
+  const short = hold && !isAtLeast(hold.si, least.si);
   return {
     set: [item("pressure-test", said, manuals)],
     check: short
