@@ -20,7 +20,9 @@ const rules = Object.values(circuitRules);
 /** The page. */
 export function finishedRecordPage(): Page {
   const needs = neededBy(heronCabin);
-  const inOrder = assessInstallation(heronCabin, { rules }).steps.map(({ name }) => name);
+  const { outcome, steps: judged } = assessInstallation(heronCabin, { rules });
+  if (outcome !== "pass") throw new Error("The finished record does not pass");
+  const inOrder = judged.map(({ name }) => name);
   const steps = [...inOrder, FORM].filter((step) =>
     [...needs.values()].some(([own]) => own === step),
   );
@@ -29,7 +31,7 @@ export function finishedRecordPage(): Page {
     .map(([path]) => path);
   return page("finished-record.md", "A finished record", [
     "# A finished record",
-    "One outdoor unit, one head, an invented job: this record passes. `recordCodec.parse` reads it from this JSON. What a plate, a manual or a certificate fixes can be kept apart and referred to in `onFile`; then 80 fields are typed beside the readings.",
+    "One outdoor unit, one head, an invented job: this record passes. `recordCodec.parse` reads it from this JSON. What a plate, a manual or a certificate fixes can be kept apart and referred to in `onFile`; then at most 80 fields are typed beside the readings.",
     `\`\`\`json\n${jsonOf(recordCodec.encode(heronCabin))}\n\`\`\``,
     "## Which field each step needs",
     "Each field was left out of this record by itself, and the record judged again: each step stands here with the fields without which it no longer passes, a field at the first step that it stops. Other jobs need more: pumps, several heads, brazed joints.",
