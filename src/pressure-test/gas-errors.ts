@@ -72,7 +72,8 @@ const WITHIN = 1;
  * to the air (ISO 12241) within C'/U', 4 min to 30 min; heat conduction alone gives the gas to the wall of a tube in
  * R²/(5.78 α), 1 s to 18 s, free convection in a shell in 40 s to 110 s. Mean of a system, so that twice the standard uncertainty covers
  * 95 % of 6000 systems of tube to 3/4 in with coils and shells, stepped in time. More of the same tube is not slower; wider
- * tube is, and then more is warm. Warm gas feigns a leak and hides none.
+ * tube is, and then more is warm. Warm gas feigns a leak and hides none. From memory: the metal of coils and shells, the heat
+ * that foam takes, how many outdoor units are open.
  */
 const FILL = 4e6;
 /** The gas above its wall. */

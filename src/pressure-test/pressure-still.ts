@@ -1,6 +1,6 @@
 // Did the gauge show anything at all? A log whose pressure stands while its temperature moves.
-// Follows JCGM 100:2008, 5.2, for what two rows may differ by, and Tippett (1925), doi 10.1093/biomet/17.3-4.364, for the
-// range of independent rows: 3.9 standard deviations of 25, 5.0 of 100. That more is a doubt: common practice, no source.
+// Follows JCGM 100:2008, 5.2, for what two rows may differ by, and Tippett (1925), doi 10.1093/biomet/17.3-4.364, from
+// memory, for the range of independent rows: 3.9 standard deviations of 25, 5.0 of 100. That more is a doubt: common practice, no source.
 // Does not cover a temperature that stood too: that is what a tight system shows.
 import type { Unit } from "../quantity/quantity.ts";
 import type { Doubt } from "./evidence.ts";
