@@ -14,6 +14,10 @@ export function pathOf(segments: readonly Segment[]): string {
     .join("");
 }
 
+/** Whether a path leads to a field, or to something in it: `run` holds `run.lift` and not `runs`. */
+export const leadsInto = (path: string, field: string): boolean =>
+  path.startsWith(field) && /^(?:$|[.[])/.test(path.slice(field.length));
+
 /** The path of the field itself, or of the part around it that a record has. */
 export function nearestField(path: string): string {
   const segments = segmentsOf("path", path);

@@ -7,7 +7,7 @@ import type { Draft } from "../shapes/index.ts";
 import type { CheckVerdicts, StepCheck } from "./check-verdicts.ts";
 import type { CheckName, StepName, StepState } from "./names.ts";
 import type { Refusal, StepProblem } from "./problem.ts";
-import { nearestField } from "./record-path.ts";
+import { leadsInto, nearestField } from "./record-path.ts";
 import type { CommissioningStatement } from "./statements.ts";
 import type { Waiver } from "./waiver.ts";
 
@@ -97,7 +97,7 @@ function recordPath(
 ): string {
   if (!/^[\w.[\]]+$/.test(argument)) return path; // the sign of a unit that cannot have such a figure
   const known = Object.keys(paths)
-    .filter((key) => argument.startsWith(key) && /^(?:$|[.[])/.test(argument.slice(key.length)))
+    .filter((key) => leadsInto(argument, key))
     .sort((a, b) => b.length - a.length)[0];
   if (known === undefined) return `${path}.${argument}`;
   return `${paths[known]}${argument.slice(known.length)}`;

@@ -4,7 +4,7 @@
 import { isOfKind, objectOf } from "../quantity/check.ts";
 import { segmentsOf } from "../shapes/index.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
-import { pathOf, type Segment } from "./record-path.ts";
+import { leadsInto, pathOf, type Segment } from "./record-path.ts";
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -90,8 +90,8 @@ function changeOf(entry: Json, before: Json, path: readonly Segment[], removes: 
 /** Where a path of version 1 leads in version 2. */
 function newPath(path: string): string {
   for (const [from, to] of moved) {
-    const rest = path.slice(from.length);
-    if (path.startsWith(from) && /^(?:$|[.[])/.test(rest)) {
+    if (leadsInto(path, from)) {
+      const rest = path.slice(from.length);
       // The free text of a declaration is the note of a waiver.
       return `${to}${from === "notApplicable" ? rest.replace(/\.reason$/, ".note") : rest}`;
     }
