@@ -3,6 +3,7 @@ import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { createServer } from "node:net";
 import { join } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { violations } from "./accessibility.ts";
@@ -12,6 +13,7 @@ import { pageExcess, slowTimes } from "./slow-phone.ts";
 const folder = join(import.meta.dirname, "../../examples/phone");
 let app: ChildProcess;
 let address: string;
+let said = "";
 let browser: Browser;
 let context: BrowserContext;
 let page: Page;
@@ -26,22 +28,28 @@ const freePort = () =>
     });
   });
 
+/** Waits until the app answers: what its server prints, and in which colors, is the server's own business. */
+async function answering(): Promise<void> {
+  const end = Date.now() + 240_000;
+  while (app.exitCode === null && Date.now() < end) {
+    if ((await fetch(address).catch(() => undefined))?.ok) return;
+    await setTimeout(200);
+  }
+  throw new Error(`the server of examples/phone did not answer:\n${said}`);
+}
+
 beforeAll(async () => {
   if (!existsSync(join(folder, "node_modules"))) execFileSync("npm", ["ci"], { cwd: folder });
   const port = await freePort();
+  address = `http://127.0.0.1:${port}/`;
   const options = ["--host", "127.0.0.1", "--port", String(port), "--strictPort"];
   const { NODE_ENV: _, ...env } = process.env; // vitest's "test" would make it a build for development
   app = spawn("npm", ["start", "--", ...options], { cwd: folder, env, detached: true });
-  address = await new Promise((done, fail) => {
-    let said = "";
-    app.stdout?.on("data", (text) => {
-      said += text;
-      if (said.includes(`:${port}`)) done(`http://127.0.0.1:${port}/`);
-    });
-    app.on("exit", () => fail(new Error(said)));
-  });
+  app.stdout?.on("data", (text) => (said += text));
+  app.stderr?.on("data", (text) => (said += text));
+  await answering();
   browser = await launch();
-}, 600_000);
+}, 300_000);
 
 afterAll(async () => {
   await browser?.close();
