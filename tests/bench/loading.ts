@@ -34,7 +34,7 @@ function makeProject(): string {
 
 /** ms until the import of a fresh process is done. */
 function importTime(project: string, name: string): number {
-  const code = `const t = process.hrtime.bigint(); await import("${name}"); console.log(Number(process.hrtime.bigint() - t) / 1e6)`;
+  const code = `const t = process.hrtime.bigint(); await import("${name}"); console.log(String(Number(process.hrtime.bigint() - t) / 1e6))`;
   return Number(
     execFileSync("node", ["--input-type=module", "-e", code], { cwd: project, encoding: "utf8" }),
   );

@@ -20,7 +20,7 @@ beforeAll(() => {
 
 /** Processor time of one import in a fresh process, in ms: what others do on the machine is not in it. */
 function importTime(name: string): number {
-  const code = `const t = process.cpuUsage(); await import("${name}"); const { user, system } = process.cpuUsage(t); console.log((user + system) / 1000)`;
+  const code = `const t = process.cpuUsage(); await import("${name}"); const { user, system } = process.cpuUsage(t); console.log(String((user + system) / 1000))`;
   const args = ["--input-type=module", "-e", code];
   return Number(execFileSync("node", args, { cwd: consumer, encoding: "utf8" }));
 }
