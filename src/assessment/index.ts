@@ -20,6 +20,7 @@ export { normalProbability, normalQuantile, studentQuantile } from "./statistics
 export {
   type Correlation,
   type Instrument,
+  type Meter,
   propagate,
   standardUncertainty,
   type UncertainInput,

@@ -34,6 +34,27 @@ export interface Instrument<K extends Kind> {
 }
 
 /**
+ * An instrument whose limits of error have a part that grows with the reading: "±(2 % + 5 counts)" is
+ * `{ accuracyOfReading: percent(2), accuracy: ampere(0.5), resolution: ampere(0.1) }` on a 0.1 A display.
+ *
+ * Source: JCGM 100:2008, 4.3.7.
+ */
+export interface Meter<K extends Kind> extends Instrument<K> {
+  /** Limits of error that grow with the reading, ±; added to `accuracy`. */
+  readonly accuracyOfReading?: Quantity<"ratio"> | undefined;
+}
+
+/** What a meter's limits of error are at one reading: both parts add, and are one rectangle. JCGM 100:2008, 4.3.7. */
+export function meterAt<K extends Kind>(meter: Meter<K>, reading: Quantity<K>): Instrument<K> {
+  const { accuracyOfReading, accuracy } = meter;
+  if (accuracyOfReading === undefined) return meter;
+  const most = { min: 0, max: 0.2 };
+  const gain = siOf("meter.accuracyOfReading", accuracyOfReading, "ratio", most);
+  const limits = (accuracy?.si ?? 0) + gain * reading.si;
+  return { ...meter, accuracy: new Quantity(limits, reading.unit.difference) };
+}
+
+/**
  * Standard uncertainty of one reading: accuracy limits a as a/√3, display step r as r/√12, and the
  * standard deviation of repeated readings, added as squares.
  *

@@ -78,6 +78,7 @@ export function airSideTrials(job: Job, reading: OperatingReading, path: string)
         ...plateCurrents(job),
         "instruments.clampMeter": instruments?.clampMeter,
       },
+      paths: { meter: "instruments.clampMeter" },
       run: () => runningCurrent(job, airSide),
     },
   ];

@@ -1,7 +1,7 @@
 // What was measured with? Instruments with accuracy and calibration, which an app keeps once and a record refers to.
 // Follows data sheets and certificates, by the inputs of the modules. Types only.
 // Does not cover how the figures are judged: see the modules.
-import type { Instrument } from "../assessment/uncertainty.ts";
+import type { Instrument, Meter } from "../assessment/uncertainty.ts";
 import type { TorqueWrench } from "../flare-joint/index.ts";
 import type { GasThermometer, TestGauge } from "../pressure-test/index.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
@@ -48,6 +48,6 @@ export interface Instruments {
   readonly level?: InstrumentIdentity | undefined;
   /** Thermometer in the air of the running unit. */
   readonly airThermometer?: (InstrumentIdentity & Instrument<"temperature">) | undefined;
-  /** Clamp meter on the running unit. */
-  readonly clampMeter?: (InstrumentIdentity & Instrument<"current">) | undefined;
+  /** Clamp meter on the running unit; "±(2 % + 5 counts)" as {@link Meter} shows. */
+  readonly clampMeter?: (InstrumentIdentity & Meter<"current">) | undefined;
 }

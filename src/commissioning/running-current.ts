@@ -4,7 +4,7 @@
 import { cite, verdict } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { conformity } from "../assessment/conformity.ts";
-import { standardUncertainty } from "../assessment/uncertainty.ts";
+import { meterAt, standardUncertainty } from "../assessment/uncertainty.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
@@ -62,7 +62,7 @@ export function runningCurrent(job: Job, { current, fullSpeed }: AirSideReading)
   const meter = errorsOf(job.record.instruments?.clampMeter);
   const { outcome } = conformity({
     value,
-    standardUncertainty: meter ? standardUncertainty(meter, ampere) : ampere(0),
+    standardUncertainty: meter ? standardUncertainty(meterAt(meter, value), ampere) : ampere(0),
     upperLimit: isRated ? new Quantity(deviation * most.si, most.unit) : most,
   });
   const onPlate = { current: value, most, field: fieldWord(field) };

@@ -1,7 +1,7 @@
 // What was read? One moment or a log, of one phase or of three, and what the voltmeter leaves open.
 // Follows JCGM 100:2008, 4.3.7, for the meter.
 // Does not cover line-to-neutral readings of a three-phase supply: the rules want line to line.
-import type { Instrument } from "../assessment/uncertainty.ts";
+import type { Meter } from "../assessment/uncertainty.ts";
 import { askOneOf, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
@@ -55,10 +55,7 @@ export type VoltageReading = SinglePhaseReading | ThreePhaseReading;
  *
  * Source: JCGM 100:2008, 4.3.7.
  */
-export interface Voltmeter extends Instrument<"voltage"> {
-  /** Limits of error that grow with the reading, ±; added to `accuracy`. */
-  readonly accuracyOfReading?: Quantity<"ratio"> | undefined;
-}
+export type Voltmeter = Meter<"voltage">;
 
 /** A reading in SI. */
 export interface PlainReading {

@@ -1,6 +1,6 @@
 // The current of the running unit against what its plate prints, by the kind of plate.
 import type { InstallationRecord } from "hvac-install-math/commissioning";
-import { ampere, degC, deltaK } from "hvac-install-math/quantity";
+import { ampere, degC, deltaK, percent } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { changed } from "./changed.ts";
@@ -93,4 +93,32 @@ it("asks the circuit of a metric plate for rated current and largest fuse", () =
   expect(circuit?.missing).toEqual(
     expect.arrayContaining(["equipment.ratedCurrent", "equipment.maximumFuse"]),
   );
+});
+
+// "±(2 % + 5 counts)" at 8.85 A: limits 0.677 A, u = 0.391 A, and 8.85 A + 1.645 u = 9.49 A is above the 9.4 A; by the
+// counts alone 9.32 A is not. JCGM 100:2008, 4.3.7; JCGM 106:2012, 8.3.2.
+it.each([
+  [percent(2), "inconclusive"],
+  [undefined, "pass"],
+] as const)(
+  "the part of the limits that grows with the reading counts: %s, %s",
+  (part, outcome) => {
+    const clampMeter = { accuracyOfReading: part, accuracy: ampere(0.5), resolution: ampere(0.1) };
+    const read = { ...unit(awg, 8.85), instruments: { clampMeter } };
+    expect(found(read).outcome).toBe(outcome);
+  },
+);
+
+it("names the part of the reading that no meter has", () => {
+  const clampMeter = { accuracyOfReading: percent(30), accuracy: ampere(0.5) };
+  const { steps } = assessInstallation({ ...unit(awg, 8.85), instruments: { clampMeter } });
+  expect(steps.find(({ name }) => name === "operation")).toMatchObject({
+    outcome: "inconclusive",
+    problems: [
+      {
+        path: "instruments.clampMeter.accuracyOfReading",
+        reason: { values: { value: percent(30), limit: percent(20) } },
+      },
+    ],
+  });
 });

@@ -292,6 +292,7 @@ const InstrumentsClampMeterShape: Shape = {
     "serialNumber?": "text",
     "calibratedOn?": "time",
     "calibrationDue?": "time",
+    "accuracyOfReading?": "ratio",
     "accuracy?": "current",
     "resolution?": "current",
     "repeatability?": "current",

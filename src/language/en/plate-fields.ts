@@ -195,6 +195,8 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "commissioning.field.instruments.clampMeter.accuracy": "accuracy of the clamp meter",
   "commissioning.field.instruments.clampMeter.resolution": "resolution of the clamp meter",
   "commissioning.field.instruments.clampMeter.repeatability": "repeatability of the clamp meter",
+  "commissioning.field.instruments.clampMeter.accuracyOfReading":
+    "accuracy of reading of the clamp meter",
   "commissioning.field.equipment.outdoorUnit.capacity": "capacity of the outdoor unit",
   "commissioning.field.equipment.manual.chargeAllowance": "charge whatever the lengths",
   "commissioning.field.equipment.manual.leastConnected": "least capacity of the indoor units",

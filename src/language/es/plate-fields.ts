@@ -206,6 +206,8 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "commissioning.field.instruments.clampMeter.resolution": "resolución de la pinza amperimétrica",
   "commissioning.field.instruments.clampMeter.repeatability":
     "repetibilidad de la pinza amperimétrica",
+  "commissioning.field.instruments.clampMeter.accuracyOfReading":
+    "exactitud de lectura de la pinza amperimétrica",
   "commissioning.field.equipment.outdoorUnit.capacity": "capacidad de la unidad exterior",
   "commissioning.field.equipment.manual.chargeAllowance": "carga para cualquier longitud",
   "commissioning.field.equipment.manual.leastConnected":

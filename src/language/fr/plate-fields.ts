@@ -204,6 +204,8 @@ export const plateFields: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "commissioning.field.instruments.clampMeter.resolution": "résolution de la pince ampèremétrique",
   "commissioning.field.instruments.clampMeter.repeatability":
     "répétabilité de la pince ampèremétrique",
+  "commissioning.field.instruments.clampMeter.accuracyOfReading":
+    "exactitude de lecture de la pince ampèremétrique",
   "commissioning.field.equipment.outdoorUnit.capacity": "puissance de l’unité extérieure",
   "commissioning.field.equipment.manual.chargeAllowance": "charge quelles que soient les longueurs",
   "commissioning.field.equipment.manual.leastConnected":

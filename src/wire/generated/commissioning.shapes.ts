@@ -407,6 +407,7 @@ export const CommissioningNotRecordedFieldsItemShape: Later<Shape> = /* @__PURE_
     "commissioning.field.instruments.clampMeter.calibrationDue",
     "commissioning.field.instruments.clampMeter.resolution",
     "commissioning.field.instruments.clampMeter.repeatability",
+    "commissioning.field.instruments.clampMeter.accuracyOfReading",
     "commissioning.field.valves.openedAt",
     "commissioning.field.operation.at",
     "commissioning.field.operation.pressure",

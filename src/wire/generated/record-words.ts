@@ -215,6 +215,7 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     serialNumber: "Serial number.",
     calibratedOn: "Date of its last calibration.",
     calibrationDue: "Last day on which that calibration holds.",
+    accuracyOfReading: "Limits of error that grow with the reading, ±; added to accuracy.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
@@ -232,7 +233,7 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     lineThermometer: "Thermometer on the lines of the running unit.",
     level: "Level or laser of the drain; its limits of error stand beside each reading.",
     airThermometer: "Thermometer in the air of the running unit.",
-    clampMeter: "Clamp meter on the running unit.",
+    clampMeter: 'Clamp meter on the running unit; "±(2 % + 5 counts)" as Meter shows.',
   },
   PlannedCylinder: {
     waterVolume:

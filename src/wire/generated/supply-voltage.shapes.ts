@@ -130,17 +130,17 @@ export const ThreePhaseReadingShape: Later<Shape> = /* @__PURE__ */ later(() => 
 export const VoltmeterShape: Later<Shape> = /* @__PURE__ */ later(() => ({
   type: "Voltmeter",
   fields: {
+    "accuracyOfReading?": "ratio",
     "accuracy?": "voltage",
     "resolution?": "voltage",
     "repeatability?": "voltage",
-    "accuracyOfReading?": "ratio",
   },
   docs: {
     "": 'The voltmeter. The limits of a digital one, "±(0.7 % + 2 counts)", are { accuracyOfReading: percent(0.7), accuracy: volt(0.2), resolution: volt(0.1) } on a 0.1 V display.',
+    accuracyOfReading: "Limits of error that grow with the reading, ±; added to accuracy.",
     accuracy: 'Stated limits of error, ±: "± 1 psi". Taken as a rectangular distribution.',
     resolution: "Smallest step that the display shows.",
     repeatability: "Standard deviation of repeated readings of the same thing.",
-    accuracyOfReading: "Limits of error that grow with the reading, ±; added to accuracy.",
   },
 }));
 
