@@ -5,6 +5,7 @@ export { variantFor } from "./assessment/catalogue.ts";
 export { type CautionKind, caution, inOrder } from "./assessment/caution.ts";
 export * from "./assessment/conformity.ts";
 export { explain, label } from "./assessment/explain.ts";
+export { isPlainEnglish } from "./assessment/grammar.ts";
 export * from "./assessment/safety.ts";
 export * from "./assessment/simple-acceptance.ts";
 export {

@@ -1,6 +1,7 @@
 // How is a sentence kept? As data of a language: text with the names of its values, and its plural forms.
-// Follows Unicode CLDR plural categories, as Intl.PluralRules gives them.
+// Follows Unicode CLDR plural categories, as grammar.ts tells them.
 // Does not cover figures: the reader's units and number format are display's.
+import { categoryOf } from "./grammar.ts";
 
 /**
  * A sentence in which `{name}` stands for a value (`{name:or}` for a list of alternatives), or variants of it: by the plural category of a number, or by the
@@ -39,9 +40,7 @@ export function variantFor(message: Message, value: unknown, locale: string): st
   if (typeof message === "string") return message;
   const variant =
     typeof value === "number"
-      ? typeof Intl === "object" && Intl.PluralRules
-        ? new Intl.PluralRules(locale).select(value)
-        : "other"
+      ? categoryOf(value, locale)
       : typeof value === "string"
         ? value.slice(value.lastIndexOf(".") + 1)
         : "other";

@@ -5,6 +5,7 @@ import { describe, numberOf, objectOf, refuse, requireKind, textOf } from "../qu
 import { InvalidInputError } from "../quantity/errors.ts";
 import { isQuantity } from "../quantity/json.ts";
 import { type Catalogue, type Message, variantFor } from "./catalogue.ts";
+import { listed } from "./grammar.ts";
 import type { Figure, Single, Statement, Value } from "./statement.ts";
 
 /** Prints a figure, given the other figures of its sentence. */
@@ -58,7 +59,7 @@ export function explain<C extends string>(
         : typeof one === "object" && "verbatim" in one
           ? textOf(`said.values.${name}.verbatim`, one.verbatim)
           : show(one, undefined, beside);
-    return isList(value) ? listed(value.map(print), words.locale, or) : print(value);
+    return isList(value) ? listed(value.map(print), words.locale, or !== undefined) : print(value);
   });
 }
 
@@ -137,12 +138,6 @@ function figuresIn(values: Statement["values"], name: string): Figure[] {
 /** Whether a value is a list of values. */
 function isList(value: Value | undefined): value is readonly Single[] {
   return Array.isArray(value);
-}
-
-/** "a, b, and c", or "a, b, or c", in the language; with commas alone where the runtime has no Intl. */
-function listed(texts: readonly string[], locale: string, or?: string): string {
-  if (typeof Intl !== "object" || !Intl.ListFormat) return texts.join(", ");
-  return new Intl.ListFormat(locale, { type: or ? "disjunction" : "conjunction" }).format(texts);
 }
 
 /** Four significant digits, never fewer than stand before the decimal point, and more beside a figure that would read the same. */

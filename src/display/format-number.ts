@@ -2,6 +2,7 @@
 // Follows ECMA-402, Intl.NumberFormat; ISO 80000-1:2022, 7.3, has no comma or point between thousands. A negative
 // number has the minus sign of Unicode, U+2212, in every locale: a hyphen is easily overlooked, and read out as none.
 // Does not cover which unit follows: format-quantity.ts.
+import { isPlainEnglish } from "../assessment/grammar.ts";
 import { localeOf } from "./locale.ts";
 import { languageOf, type UnitLanguage, withUnit } from "./unit-words.ts";
 
@@ -32,15 +33,16 @@ export interface Numbers {
 }
 
 /**
- * The numbers of a locale, of that of the language where none is stated. A format is dear to make: each is made once,
- * when it is first needed.
+ * The numbers of a locale, of that of the language where none is stated. A format of Intl is dear to make: each is made
+ * once, when it is first needed.
  */
 export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
   const language = languageOf("options.language", worded);
   const wanted = stated === undefined ? language?.locale : stated;
   const unit = (text: string, value: number, symbol: string) =>
     withUnit(text, value, symbol, language);
-  if (!globalThis.Intl && (wanted === undefined || /^en\b/.test(wanted))) {
+  const isPlain = wanted === undefined || isPlainEnglish(wanted);
+  if (isPlain || (!globalThis.Intl && /^en\b/.test(wanted))) {
     return { ...plainNumbers, withUnit: unit };
   }
   const locale = localeOf(wanted);
@@ -70,10 +72,15 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
   };
 }
 
-/** English digits and marks, for a small engine without Intl. */
+/**
+ * English digits and marks as JavaScript has them, without Intl: its first use takes longer than a whole report, and
+ * small engines have none.
+ */
 const plainNumbers: Pick<Numbers, "fixed" | "scientific"> = {
   fixed: (value, decimals, trim = false) => {
-    const text = (value + 0).toFixed(decimals).replace("-", "−");
+    const text = roundTo(value, 10 ** -decimals)
+      .toFixed(decimals)
+      .replace("-", "−");
     return trim && text.includes(".") ? text.replace(/\.?0+$/, "") : text;
   },
   scientific: (value, digits) =>
