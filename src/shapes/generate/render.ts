@@ -37,9 +37,9 @@ export function shapesFile(module: string, constants: readonly Constant[]): Writ
     .filter((one) => one.module === module)
     .map(
       ({ name, kind, text }) =>
-        `export const ${name}: Later<${kind}> = /* @__PURE__ */ later(() => (${text}));`,
+        `export function ${name}(): ${kind} { return once(${name}, () => (${text})); }`,
     );
-  const text = `import { type Later, later, type Shape, type StatementTable } from "../../shapes/index.ts";
+  const text = `import { once, type Shape, type StatementTable } from "../../shapes/index.ts";
 ${shapeImports(constants, module)}
 ${bodies.join("\n\n")}
 `;
