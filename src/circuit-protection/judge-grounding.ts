@@ -23,23 +23,26 @@ export function judgeGrounding<F extends RuleFamily>(
   const byEnergy = !enough && rules.grounding?.by === "line" && rules.grounding.adiabatic;
   if (byEnergy) return judgeByEnergy(circuit, fitted, grounding.size);
   const size = verbatim(grounding.size);
-  const least = areaOf(rules, grounding.tableSize) * 0.999;
   const enlarged = grounding.areaFactor > 1 && rules.grounding?.by === "device";
-  // Where two readings of the enlargement differ, only a size that fails even the smaller one fails.
-  if (grounding.ambiguous && !enough && areaOf(rules, fitted) >= least) {
-    const clause = clauseOf(rules, "enlarged-grounding");
-    const values = { size, clause: verbatim(clause) };
-    const said = say("circuit-protection.grounding-two-readings", values);
-    return [toVerify(rules, clause, "equipment-grounding", said)];
-  }
   const values = { fitted: verbatim(fitted), size };
+  const actions = [say("circuit-protection.fit-grounding", { size })];
+  // Enough for the device, not for the enlarged conductors: only what fails by every reading fails.
+  if (enlarged && !enough && areaOf(rules, fitted) >= areaOf(rules, grounding.tableSize) * 0.999) {
+    const clause = clauseOf(rules, "enlarged-grounding");
+    const where = { size, clause: verbatim(clause) };
+    const said = grounding.ambiguous
+      ? say("circuit-protection.grounding-two-readings", where)
+      : say("circuit-protection.grounding-by-exception", { ...where, ...values });
+    const open = toVerify(rules, clause, "equipment-grounding", said);
+    return [{ ...open, actions: [...actions, ...open.actions] }];
+  }
   const points = enlarged
     ? (["grounding", "enlarged-grounding"] as const)
     : (["grounding"] as const);
   return judged(rules, points, "equipment-grounding", enough, {
     met: say("circuit-protection.grounding-met", values),
     broken: say("circuit-protection.grounding-too-small", values),
-    actions: [say("circuit-protection.fit-grounding", { size })],
+    actions,
   });
 }
 

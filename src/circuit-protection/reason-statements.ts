@@ -79,6 +79,11 @@ export interface CircuitProtectionReasons {
     readonly size: Verbatim;
     readonly clause: Verbatim;
   };
+  "circuit-protection.grounding-by-exception": {
+    readonly fitted: Verbatim;
+    readonly size: Verbatim;
+    readonly clause: Verbatim;
+  };
   "circuit-protection.grounding-wire-missing": Clause;
   // disconnect
   "circuit-protection.disconnect-rating-met": {

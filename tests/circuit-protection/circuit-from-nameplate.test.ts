@@ -254,7 +254,7 @@ describe("conductors and grounding as fitted", () => {
   it("ask for a larger grounding conductor when the circuit conductors are larger than needed", () => {
     const circuit = fitted({ conductor: "6 AWG" });
     expect(circuit.equipmentGrounding?.size).toBe("6 AWG"); // 10 380 × 26 240/6530, capped by (A)
-    expect(circuit.cause).toBe("equipment-grounding");
+    expect(circuit.toVerify).toEqual(["250.122(B)"]); // or a qualified person's size, by its exception
   });
 });
 

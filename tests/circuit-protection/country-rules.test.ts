@@ -179,6 +179,33 @@ describe("aluminum", () => {
   });
 });
 
+// NFPA 70 (2020 and later), 250.122(B) and its exception (from memory). 10 AWG carries this unit's 23.5 A, so that 8 AWG is
+// larger than needed and asks for 10 AWG × 16 510/10 380 = 8 AWG, as the answer of the electrical contractors'
+// association to a question about a condenser on 10 or 8 AWG reads it (neca-neis.org, code question of 2018-02-07).
+describe("a grounding conductor beside larger circuit conductors than needed: 250.122(B)", () => {
+  const circuit = (equipmentGrounding: "12 AWG" | "10 AWG" | "8 AWG", complies?: boolean) =>
+    withChanges({
+      installed: { ...condenser.installed, conductor: "8 AWG", equipmentGrounding },
+      ...(complies !== undefined && {
+        verifications: [{ clause: "250.122(B)", complies, by: "A. Example", at: "2026-05-06" }],
+      }),
+    });
+
+  it("fails below the size for the device, passes at the size in proportion", () => {
+    expect(circuit("12 AWG")).toMatchObject({ outcome: "fail", cause: "equipment-grounding" });
+    expect(circuit("8 AWG").outcome).toBe("pass");
+  });
+
+  it("is asked about between them, as a qualified person may have sized it", () => {
+    const asked = circuit("10 AWG");
+    expect(asked).toMatchObject({ outcome: "inconclusive", toVerify: ["250.122(B)"] });
+    expect(codes(asked.reasons)).toContain("grounding-by-exception");
+    expect(codes(asked.actions ?? [])).toEqual(["fit-grounding", "ask-authority"]);
+    expect(circuit("10 AWG", true).outcome).toBe("pass");
+    expect(circuit("10 AWG", false).outcome).toBe("fail");
+  });
+});
+
 describe("a metal raceway on a roof as the grounding path: 440.9", () => {
   const onRoof = (compressionFittings?: boolean) =>
     withChanges({

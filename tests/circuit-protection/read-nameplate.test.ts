@@ -166,7 +166,7 @@ describe("the sentences", () => {
   it("name the figures that decided", () => {
     const { reasons } = fitted({ conductor: "6 AWG", equipmentGrounding: "10 AWG" });
     expect(sentences(reasons)).toContain(
-      "The grounding conductor is too small: 10 AWG; 6 AWG required.",
+      "10 AWG is enough for the device, but 250.122(B) requires 6 AWG beside circuit conductors larger than needed. Its exception lets a qualified person size it.",
     );
     const none = plate(26, 28);
     expect(sentences(none.cautions)).toContain(

@@ -71,6 +71,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "Grounding conductor {fitted} is below the {size} of the table. Only the fault energy can show that it is enough.",
     "circuit-protection.grounding-two-readings":
       "{clause} can be read two ways for enlarged conductors. The stricter requires {size}.",
+    "circuit-protection.grounding-by-exception":
+      "{fitted} is enough for the device, but {clause} requires {size} beside circuit conductors larger than needed. Its exception lets a qualified person size it.",
     "circuit-protection.grounding-wire-missing":
       "The raceway on the roof is the only grounding path ({clause}).",
     "circuit-protection.raceway-fittings-not-stated":

@@ -73,6 +73,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "El conductor de puesta a tierra {fitted} es menor que el de la tabla, {size}. Solo la energía de la falla puede mostrar que basta.",
     "circuit-protection.grounding-two-readings":
       "{clause} se puede leer de dos maneras para conductores aumentados. La más estricta exige {size}.",
+    "circuit-protection.grounding-by-exception":
+      "{fitted} basta para la protección, pero {clause} exige {size} junto a conductores mayores de lo necesario. Su excepción deja que lo dimensione una persona calificada.",
     "circuit-protection.grounding-wire-missing":
       "La canalización sobre el techo es el único camino a tierra ({clause}).",
     "circuit-protection.raceway-fittings-not-stated":

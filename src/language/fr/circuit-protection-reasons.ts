@@ -75,6 +75,8 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
       "Le conducteur de continuité des masses {fitted} est inférieur à celui du tableau, {size}. Seule l’énergie du défaut peut montrer qu’il suffit.",
     "circuit-protection.grounding-two-readings":
       "{clause} peut se lire de deux façons pour des conducteurs grossis. La plus stricte exige {size}.",
+    "circuit-protection.grounding-by-exception":
+      "{fitted} suffit pour la protection, mais {clause} exige {size} près de conducteurs plus gros que nécessaire. Son exception permet qu’une personne qualifiée en choisisse la grosseur.",
     "circuit-protection.grounding-wire-missing":
       "La canalisation sur le toit est le seul chemin vers la terre ({clause}).",
     "circuit-protection.raceway-fittings-not-stated":
