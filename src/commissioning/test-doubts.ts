@@ -3,6 +3,7 @@
 // Does not cover the drop: see try-pressure-test.ts.
 import type { Quantity } from "../quantity/quantity.ts";
 import { degC, deltaK } from "../quantity/units/temperature.ts";
+import { type IsoTime, surelyBefore } from "../shapes/index.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
@@ -17,10 +18,26 @@ const largestDrop = 0.05;
 /** How far the evacuated system may be from every temperature of its test before one is asked about; common practice, no source. */
 const farApart = 20; // K
 
+const aDay = 86_400_000; // ms
+
 /** Below this nobody installs; common practice, no source. */
 const coldestSite: Quantity<"temperature"> = /* @__PURE__ */ degC(-50);
 
 type Temperature = Quantity<"temperature">;
+
+const temperaturesOf = (
+  readings: NonNullable<PressureTestPart["readings"]>,
+): readonly Temperature[] => readings.flatMap(({ temperature }) => temperature ?? []);
+
+const leastBy = (of: (one: Temperature) => number, all: readonly Temperature[]) =>
+  [...all].sort((a, b) => of(a) - of(b))[0];
+
+const farFrom = (test: Temperature, evacuation: Temperature) =>
+  say("commissioning.temperatures-apart", { test, evacuation, usual: deltaK(farApart) });
+
+/** Whether two moments are known and lie within a day. */
+const isSameDay = (a: IsoTime | undefined, b: IsoTime | undefined): boolean =>
+  !!a && !!b && !surelyBefore(a, b, -aDay) && !surelyBefore(b, a, -aDay);
 
 /** What cannot be right of a test. */
 export function doubtsOfTest(
@@ -44,19 +61,20 @@ export function doubtsOfTest(
   const coldest = stated ?? ambient;
   // From the coldest part to the warmest, no figure of the gas is odd: outdoors in winter, or in an attic.
   const apart = ({ si }: Temperature) => Math.max(si - ambient.si, coldest.si - si, 0);
-  const [nearest] = readings
-    .flatMap(({ temperature }) => temperature ?? [])
-    .sort((a, b) => apart(a) - apart(b));
+  const nearest = leastBy(apart, temperaturesOf(readings));
   if (nearest && apart(nearest) > farApart) {
-    const reason = say("commissioning.temperatures-apart", {
-      test: nearest,
-      evacuation: nearest.si < coldest.si ? coldest : ambient,
-      usual: deltaK(farApart),
-    });
     const isCold = nearest.si < ambient.si && !stated;
     const fields = ["commissioning.field.evacuations.coldest"] as const;
     const action = isCold ? say("commissioning.record-fields", { fields }) : undefined;
-    doubts.push(doubt(`${path}.readings[0].temperature`, reason, action));
+    const beside = nearest.si < coldest.si ? coldest : ambient;
+    doubts.push(doubt(`${path}.readings[0].temperature`, farFrom(nearest, beside), action));
+  }
+  // Where all of the gas was at the thermometer, the coldest part was too.
+  const last = leastBy(({ si }) => si, temperaturesOf(readings.slice(-1)));
+  const isWhole = part.elsewhere?.share?.si === 0 && isSameDay(part.at, evacuation?.at);
+  if (last && isWhole && last.si - coldest.si > farApart) {
+    const at = `${path}.readings[${readings.length - 1}].temperature`;
+    doubts.push(doubt(at, farFrom(last, coldest)));
   }
   return doubts;
 }
