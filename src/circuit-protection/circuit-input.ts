@@ -132,7 +132,7 @@ export interface InstalledCircuit<F extends RuleFamily = RuleFamily> {
   readonly fault?: FaultEnergy | undefined;
   /** Disconnect at the unit. */
   readonly disconnect?: FittedDisconnect | undefined;
-  /** Rated residual current of the residual-current device; `false` where there is none. */
+  /** Rated residual current of the device: 30 mA, or 5 mA for a class A ground-fault device (UL 943, 4 to 6 mA, from memory); `false` where there is none. */
   readonly residualCurrent?: Quantity<"current"> | false | undefined;
   /** The service receptacle. */
   readonly serviceReceptacle?: ServiceReceptacle | undefined;

@@ -60,6 +60,7 @@ export interface Doubted {
   "commissioning.mass-odd": Odd<"mass">;
   "commissioning.area-odd": Odd<"area">;
   "commissioning.power-odd": Odd<"power">;
+  "commissioning.voltage-odd": Odd<"voltage">;
   "commissioning.entered-twice": { readonly field: FieldWord; readonly value: Verbatim };
   "commissioning.grounding-thick": {
     readonly grounding: Verbatim;

@@ -16,6 +16,7 @@ const codes = {
   mass: "commissioning.mass-odd",
   area: "commissioning.area-odd",
   power: "commissioning.power-odd",
+  voltage: "commissioning.voltage-odd",
 } as const;
 
 /** A doubt where a figure, if there is one, is not between two usual ones. */

@@ -13,7 +13,7 @@ import type {
 } from "../circuit-protection/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
-import type { VoltageMeasuredAt, VoltageReading } from "../supply-voltage/index.ts";
+import type { VoltageMeasuredAt, VoltageRange, VoltageReading } from "../supply-voltage/index.ts";
 import type { CircuitRulesName } from "./rule-names.ts";
 import type { VoltageStandardName } from "./voltage-standards.ts";
 
@@ -77,6 +77,8 @@ export interface SupplyPart {
   readonly measuredAt?: VoltageMeasuredAt | undefined;
   /** The standard of the supply by name. */
   readonly standard?: VoltageStandardName | undefined;
+  /** The range that the utility or the national code promises, such as 127 V ± 10 %; it goes before any standard. */
+  readonly range?: Draft<VoltageRange> | undefined;
   /** Largest voltage unbalance that the maker allows. */
   readonly unbalanceLimit?: Quantity<"ratio"> | undefined;
   /** When the first reading was taken, the unit being off. */
@@ -89,7 +91,7 @@ export interface Power {
   readonly voltage?: Quantity<"voltage"> | undefined;
   /** Phases that feed the unit. */
   readonly phases?: 1 | 3 | undefined;
-  /** The service. */
+  /** The service, as its rules write it: `220Y/127 V` by American rules is `127/220 V` by metric ones. */
   readonly system?: SupplySystemName | undefined;
   /** The branch circuits: one, or one per unit with a supply of its own. */
   readonly circuits?: readonly Circuit[] | undefined;

@@ -109,7 +109,7 @@ export interface Joint {
 
 /** The condensate drain: `slope` where it runs off by itself, `pump` where it is lifted. */
 export interface Drain {
-  /** Measured slope of the pipe. */
+  /** Measured slope of the pipe; beside a pump, of the part that still drains by gravity, if any. */
   readonly slope?: Draft<SlopeReading> | undefined;
   /** Whether the pipe falls straight down from the unit, so that it has no slope to measure. */
   readonly vertical?: boolean | undefined;
@@ -117,7 +117,7 @@ export interface Drain {
   readonly requiredSlope?: Quantity<"ratio"> | undefined;
   /** Horizontal length. */
   readonly run?: Quantity<"length"> | undefined;
-  /** Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher. */
+  /** Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher. Not judged beside a pump. */
   readonly fall?: Quantity<"length"> | undefined;
   /** Static pressure at the pan against the room, with dirty filters; 0 for most wall units. */
   readonly panPressure?: Quantity<"pressureDifference"> | undefined;

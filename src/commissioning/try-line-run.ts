@@ -81,16 +81,17 @@ function runTrials(job: Job, placed: PlacedRun, missing: string[]): Trial[] {
   ];
 }
 
-/** Both lines with their walls, each of the size of its port. */
+/** Both lines with their walls, each of the size of its port; pre-charged lines have the couplings of their own unit. */
 function linesOf(job: Job, { run, path }: PlacedRun, missing: string[]): Trial[] {
   const { tubing = {}, indoorUnits = [] } = run;
-  const outdoorPorts = job.record.equipment?.outdoorUnit?.ports;
+  const { outdoorUnit, construction } = job.record.equipment ?? {};
   return (["liquid", "vapor"] as const).flatMap((line): Trial[] => {
     const { outsideDiameter, wall } = tubing[line] ?? {};
     if (!outsideDiameter) missing.push(`${path}.tubing.${line}.outsideDiameter`);
     if (!wall) missing.push(`${path}.tubing.${line}.wall`);
-    const port = indoorUnits[0]?.ports?.[line] ?? outdoorPorts?.[line];
-    if (!port) missing.push(`equipment.outdoorUnit.ports.${line}`);
+    const port = indoorUnits[0]?.ports?.[line] ?? outdoorUnit?.ports?.[line];
+    if (!port && construction !== "quick-connect")
+      missing.push(`equipment.outdoorUnit.ports.${line}`);
     if (!outsideDiameter || !port || sizeOf(outsideDiameter) === port) return [];
     const word: LineWord = `commissioning.line.${line}`;
     const values = { line: word, diameter: outsideDiameter, port: verbatim(port) };

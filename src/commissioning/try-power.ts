@@ -6,15 +6,17 @@ import {
   type ClauseVerification,
   circuitFromNameplate,
 } from "../circuit-protection/index.ts";
+import { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
-import { assessSupplyVoltage } from "../supply-voltage/index.ts";
+import { whole } from "../shapes/index.ts";
+import { assessSupplyVoltage, type VoltageRange } from "../supply-voltage/index.ts";
 import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfPlate } from "./plate-doubts.ts";
-import type { Circuit } from "./record-power.ts";
+import type { Circuit, SupplyPart } from "./record-power.ts";
 import { circuitRulesNamed } from "./rule-sets.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
@@ -169,11 +171,12 @@ function demandsOf(
 /** Is the supply fit to connect to? */
 export function trySupply({ record }: Job): Tried {
   const { power, equipment, instruments } = record;
-  const { voltage, phases, supply, circuits } = power ?? {};
-  const { readings, measuredAt, standard, unbalanceLimit } = supply ?? {};
-  // The adopted circuit rules name the country where the standard is not recorded.
+  const { voltage, phases, system, supply, circuits } = power ?? {};
+  const { readings, measuredAt, standard, range: promised, unbalanceLimit } = supply ?? {};
+  // The adopted circuit rules name the country where the standard is not recorded. On a 127 V grid 220 V is no 240 V.
   const rules = circuits?.[0]?.rules;
-  const named = standard ?? (rules && standardOf[rules]);
+  const isOwnGrid = system === "220Y/127 V";
+  const named = standard ?? (rules && !isOwnGrid ? standardOf[rules] : undefined);
   const { ratedVoltages: rated, voltageRange: range } = equipment ?? {};
   const { ratedLoadCurrent, ratedCurrent } = equipment ?? {};
   const voltmeter = instruments?.voltmeter;
@@ -195,6 +198,7 @@ export function trySupply({ record }: Job): Tried {
         "instruments.voltmeter": voltmeter,
       },
       paths: {
+        "supply.range": "power.supply.range",
         supply: "power",
         "nameplate.rated": "equipment.ratedVoltages",
         "nameplate.range": "equipment.voltageRange",
@@ -205,7 +209,12 @@ export function trySupply({ record }: Job): Tried {
         assessSupplyVoltage(
           present({
             nameplate: present({ rated, range, ratedCurrent: ratedLoadCurrent ?? ratedCurrent }),
-            supply: present({ voltage, phases, standard: named && voltageStandards[named] }),
+            supply: present({
+              voltage,
+              phases,
+              standard: named && voltageStandards[named],
+              range: promised && whole<VoltageRange>(promised),
+            }),
             readings,
             measuredAt,
             unbalanceLimit,
@@ -214,5 +223,22 @@ export function trySupply({ record }: Job): Tried {
         ),
     },
   ];
-  return tryAll("supply", trials, missing);
+  return tryAll("supply", [...trials, ...rangeDoubts(voltage, promised)], missing);
+}
+
+/** Utilities promise 10 % at most, with a few percent more on site; common practice, no source. */
+const widest = 0.15;
+
+/** A promised range that is none: wider than any utility's, or of another voltage. */
+function rangeDoubts(
+  nominal: Quantity<"voltage"> | undefined,
+  promised: SupplyPart["range"],
+): Trial[] {
+  if (!nominal || !promised) return [];
+  const part = (of: number) => new Quantity(of * nominal.si, nominal.unit);
+  const at = "power.supply.range";
+  return [
+    ...oddFigure(`${at}.minimum`, promised.minimum, [part(1 - widest), part(1)]),
+    ...oddFigure(`${at}.maximum`, promised.maximum, [part(1), part(1 + widest)]),
+  ];
 }

@@ -15,6 +15,8 @@ import {
   minute,
   oz,
   ozPerFt,
+  percent,
+  volt,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
@@ -155,6 +157,57 @@ describe("a test in winter", () => {
   });
 });
 
+// 220 V ± 10 % between two lines of a 127 V grid: NMX-J-098-ANCE (Mexico), from memory. No standard here has a row for it.
+describe("a supply whose range the utility promises", () => {
+  const between = (range?: object) =>
+    changed({
+      "equipment.ratedVoltages": [volt(220)],
+      "power.voltage": volt(220),
+      "power.system": "220Y/127 V",
+      "power.supply.readings": [
+        { state: "rest", voltage: volt(223.4) },
+        { state: "load", voltage: volt(220.1) },
+      ],
+      "power.supply.standard": undefined,
+      ...(range && { "power.supply.range": range }),
+    });
+  it("is judged by that range, and asked for it where no standard knows the voltage", () => {
+    expect(stepOf(between(), "supply").outcome).toBe("inconclusive");
+    const grid = { minimum: volt(198), maximum: volt(242) };
+    expect(stepOf(between(grid), "supply").outcome).toBe("pass");
+    expect(stepOf(between({ ...grid, minimum: volt(224) }), "supply").outcome).not.toBe("pass");
+  });
+  it("is asked about where the range is none, and for the end that is missing", () => {
+    const wide = { minimum: volt(100), maximum: volt(300) };
+    expect(said(between(wide), "supply")).toContain("commissioning.voltage-odd");
+    expect(stepOf(between(wide), "supply").outcome).toBe("inconclusive");
+    const { missing } = stepOf(between({ minimum: volt(198) }), "supply");
+    expect(missing).toEqual(["power.supply.range.maximum"]);
+  });
+});
+
+// Common practice, no source: in one day a system does not cool by 40 °F, unless some of its gas lay elsewhere.
+describe("a test whose gas was all at the thermometer", () => {
+  const later = (share: number, evacuated: string) =>
+    changed({
+      "pressureTests[0].readings[0].temperature": degF(81),
+      "pressureTests[0].readings[1].temperature": degF(61),
+      "pressureTests[0].elsewhere": { share: percent(share) },
+      "pressureTests[0].at": "2030-01-20T08:30",
+      "evacuations[0].ambient": degF(66),
+      "evacuations[0].coldest": degF(21),
+      "evacuations[0].at": evacuated,
+    });
+  it.each([
+    ["of another job: its coldest part was 40 °F colder hours later", 0, "2030-01-20T12:05", true],
+    ["with a part of the gas outdoors", 30, "2030-01-20T12:05", false],
+    ["of a week before", 0, "2030-01-27T12:05", false],
+  ] as const)("%s", (_, share, evacuated, asked) => {
+    const reasons = said(later(share, evacuated), "pressure-test");
+    expect(reasons.includes("commissioning.temperatures-apart")).toBe(asked);
+  });
+});
+
 // Lines within the pre-charged length take no refrigerant under an add-only rule: there is nothing to weigh.
 describe("a line that takes no charge", () => {
   const short = (changes: Change) =>
@@ -278,6 +331,19 @@ describe("a monobloc in a room", () => {
       assessInstallation(monobloc(mass)).cautions.map(({ code }) => code);
     expect(findings(1.4)).toContain("commissioning.factory-charge-odd");
     expect(findings(0.14)).not.toContain("commissioning.factory-charge-odd");
+  });
+  it("asks pre-charged lines for no ports: their couplings are the unit's own", () => {
+    const missing = (construction: "split" | "quick-connect") =>
+      stepOf(
+        changed({
+          "equipment.construction": construction,
+          "equipment.outdoorUnit.ports": undefined,
+          "runs[0].indoorUnits": undefined,
+        }),
+        "line-run",
+      ).missing;
+    expect(missing("quick-connect")).not.toContain("equipment.outdoorUnit.ports.liquid");
+    expect(missing("split")).toContain("equipment.outdoorUnit.ports.liquid");
   });
   it("asks pre-charged lines for no rule of the charge: 4 kg on 9000 Btu/h is a finding", () => {
     const record = changed({

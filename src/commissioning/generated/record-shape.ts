@@ -947,6 +947,7 @@ const SupplyPartShape: Shape = {
     "readings?": { list: { either: [SupplyPartReadingsItem1Shape, SupplyPartReadingsItem2Shape] } },
     "measuredAt?": { words: ["service", "unit"] },
     "standard?": { words: ["esqcr-2002", "iec-60038", "japan-article-38", "ansi-c84.1-2020"] },
+    "range?": EquipmentVoltageRangeShape,
     "unbalanceLimit?": "ratio",
     "at?": "time",
   },

@@ -57,6 +57,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
     "commissioning.power-odd":
       "The {field} is {value}; usual: {low} to {high}. Is it in another unit?",
+    "commissioning.voltage-odd":
+      "The {field} is {value}; usual: {low} to {high}. Is it of this supply?",
     "commissioning.entered-twice": "The {field} is entered twice: {value}. Is one of them wrong?",
     "commissioning.grounding-thick":
       "The grounding conductor, {grounding}, is far thicker than the circuit conductors, {conductor}. Is one of them wrong?",

@@ -57,6 +57,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Inusual: {field}, {value}; habitual: de {low} a {high}. ¿Se anotó en otra unidad?",
     "commissioning.power-odd":
       "Inusual: {field}, {value}; habitual: de {low} a {high}. ¿Se anotó en otra unidad?",
+    "commissioning.voltage-odd":
+      "Inusual: {field}, {value}; habitual: de {low} a {high}. ¿Es de este suministro?",
     "commissioning.entered-twice":
       "Anotado dos veces: {field}, {value}. ¿Es incorrecto uno de los dos?",
     "commissioning.grounding-thick":

@@ -59,6 +59,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
       "Inhabituel : {field}, {value}; habituellement de {low} à {high}. Est-ce noté dans une autre unité?",
     "commissioning.power-odd":
       "Inhabituel : {field}, {value}; habituellement de {low} à {high}. Est-ce noté dans une autre unité?",
+    "commissioning.voltage-odd":
+      "Inhabituel : {field}, {value}; habituellement de {low} à {high}. Est-ce bien cette alimentation?",
     "commissioning.entered-twice":
       "Inscrit deux fois : {field}, {value}. L’un des deux est-il faux?",
     "commissioning.grounding-thick":

@@ -1201,6 +1201,11 @@ export function CircuitProtectionStatements(): StatementTable {
     "circuit-protection.ground-fault-required": { clause: VerbatimShape() },
     "circuit-protection.grounding-by-energy-met": { fitted: VerbatimShape(), area: "number" },
     "circuit-protection.grounding-by-energy-short": { fitted: VerbatimShape(), area: "number" },
+    "circuit-protection.grounding-by-exception": {
+      fitted: VerbatimShape(),
+      size: VerbatimShape(),
+      clause: VerbatimShape(),
+    },
     "circuit-protection.grounding-met": { fitted: VerbatimShape(), size: VerbatimShape() },
     "circuit-protection.grounding-needs-energy": { fitted: VerbatimShape(), size: VerbatimShape() },
     "circuit-protection.grounding-too-small": { fitted: VerbatimShape(), size: VerbatimShape() },

@@ -342,12 +342,13 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
   },
   Drain: {
     "": "The condensate drain: slope where it runs off by itself, pump where it is lifted.",
-    slope: "Measured slope of the pipe.",
+    slope:
+      "Measured slope of the pipe; beside a pump, of the part that still drains by gravity, if any.",
     vertical:
       "Whether the pipe falls straight down from the unit, so that it has no slope to measure.",
     requiredSlope: "The slope asked for; that of the codes when left out.",
     run: "Horizontal length.",
-    fall: "Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher.",
+    fall: "Height from the outlet of the pan, or of its trap, down to the discharge; negative where that lies higher. Not judged beside a pump.",
     panPressure:
       "Static pressure at the pan against the room, with dirty filters; 0 for most wall units.",
     route: "Where it runs.",
@@ -560,7 +561,7 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     fault: "Heat of a fault to ground, for a protective conductor below the table's size.",
     disconnect: "Disconnect at the unit.",
     residualCurrent:
-      "Rated residual current of the residual-current device; false where there is none.",
+      "Rated residual current of the device: 30 mA, or 5 mA for a class A ground-fault device (UL 943, 4 to 6 mA, from memory); false where there is none.",
     serviceReceptacle: "The service receptacle.",
   },
   CircuitVerificationsItem: {
@@ -608,6 +609,8 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     readings: "One reading or a log.",
     measuredAt: "At the service entrance or at the unit.",
     standard: "The standard of the supply by name.",
+    range:
+      "The range that the utility or the national code promises, such as 127 V ± 10 %; it goes before any standard.",
     unbalanceLimit: "Largest voltage unbalance that the maker allows.",
     at: "When the first reading was taken, the unit being off.",
   },
@@ -615,7 +618,8 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     "": "Circuits, supply and the moment of power.",
     voltage: "Nominal voltage between the conductors that feed the unit.",
     phases: "Phases that feed the unit.",
-    system: "The service.",
+    system:
+      "The service, as its rules write it: 220Y/127 V by American rules is 127/220 V by metric ones.",
     circuits: "The branch circuits: one, or one per unit with a supply of its own.",
     supply: "The readings of the supply.",
     energizedAt: "When the unit was first switched on.",

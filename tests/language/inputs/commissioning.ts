@@ -186,6 +186,7 @@ const changes: readonly Change[] = [
   { "equipment.maximumCharge": lb(60) },
   { "equipment.factoryCharge": oz(70) },
   { "equipment.capacity": kW(35) },
+  { "power.supply.range": { minimum: volt(100), maximum: volt(300) } },
   { "equipment.capacity": kW(0.5) },
   { "instruments.scale.resolution": undefined },
   // power
