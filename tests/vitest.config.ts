@@ -51,6 +51,7 @@ const config: ViteUserConfig = defineConfig({
             "tests/browser/**",
             "tests/runtimes/**",
             "tests/apps/**",
+            "tests/.generated/**", // copies that a mutation run left behind
             ...(process.argv.includes("--coverage") ? measured : []),
           ],
           testTimeout: 60_000,

@@ -4,7 +4,7 @@
 import { describe, numberOf, objectOf, refuse, requireKind, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { isQuantity } from "../quantity/json.ts";
-import { type Catalogue, type Message, variantFor } from "./catalogue.ts";
+import { type Catalogue, isCatalogue, type Message, variantFor } from "./catalogue.ts";
 import { listed } from "./grammar.ts";
 import type { Figure, Single, Statement, Value } from "./statement.ts";
 
@@ -19,7 +19,7 @@ type Show = (figure: Figure, resolution: undefined, beside: readonly Figure[]) =
  * @param show - How a figure is printed, for instance in the reader's units, given the other figures of the
  * sentence; when left out, in the unit in which it comes, to four significant digits or to the whole number,
  * and to more where two figures that differ would read the same.
- * @returns The sentence.
+ * @returns The sentence; a dash stands for a list of nothing.
  * @throws {@link InvalidInputError} when the language does not word the code, and from JavaScript, when an argument
  * is none; `reasons.map(explain)` is such a call: write `reasons.map((one) => explain(one, english))`.
  *
@@ -58,8 +58,9 @@ export function explain<C extends string>(
         ? label(one, words)
         : typeof one === "object" && "verbatim" in one
           ? textOf(`said.values.${name}.verbatim`, one.verbatim)
-          : show(one, undefined, beside);
-    return isList(value) ? listed(value.map(print), words.locale, or !== undefined) : print(value);
+          : textOf("show()", show(one, undefined, beside));
+    if (!isList(value)) return print(value);
+    return value.length > 0 ? listed(value.map(print), words.locale, or !== undefined) : "—";
   });
 }
 
@@ -88,10 +89,7 @@ export function label<C extends string>(code: C, language: Catalogue<NoInfer<C>>
 const places = /\{(\w+)(:or)?\}/g;
 
 function catalogueOf(language: unknown): Catalogue {
-  const { messages, locale } = (language ?? {}) as Partial<Catalogue>;
-  if (typeof messages === "object" && messages && typeof locale === "string") {
-    return language as Catalogue;
-  }
+  if (isCatalogue(language)) return language;
   throw new InvalidInputError({
     argument: "language",
     value: describe(language),

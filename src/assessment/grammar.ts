@@ -6,6 +6,17 @@
 /** Whether JavaScript by itself writes as the locale does. */
 export const isPlainEnglish = (locale: string): boolean => locale === "en" || locale === "en-US";
 
+/** Whether it is the tag of a language, as far as the runtime can tell: "en_US" is none. */
+export function isTag(locale: unknown): boolean {
+  if (typeof locale !== "string") return false;
+  try {
+    if (!isPlainEnglish(locale)) globalThis.Intl?.getCanonicalLocales?.(locale);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** The plural category of a number: "one" for 1 in English, "other" where nothing else is known. */
 export function categoryOf(value: number, locale: string): string {
   if (isPlainEnglish(locale)) return Math.abs(value) === 1 ? "one" : "other";

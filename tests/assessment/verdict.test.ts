@@ -114,6 +114,18 @@ describe("explain", () => {
     expect(() => said(3 as never)).toThrow('code: the text "a"');
   });
 
+  it("puts a dash where a list holds nothing, so that no gap is overlooked", () => {
+    expect(said("Enter: {fields}.", { fields: [] })).toBe("Enter: —.");
+    expect(said("Enter: {fields:or}.", { fields: [] })).toBe("Enter: —.");
+  });
+
+  it.each([undefined, 3, null])("refuses a show that answers %s", (answer) => {
+    const values = { drop: psi(1), times: [1, 2] };
+    for (const text of ["{drop}", "{times}"]) {
+      expect(() => said(text, values, (() => answer) as never)).toThrow(/^show\(\): .*a text/);
+    }
+  });
+
   it("leaves text without names alone", () => {
     expect(said("100 % {} { drop } {a-b}")).toBe("100 % {} { drop } {a-b}");
   });

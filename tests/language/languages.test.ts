@@ -176,6 +176,11 @@ describe("French", () => {
         expect(textsOf(message).join(" "), code).not.toMatch(/ [:;!?%»]|« /);
       }
     }
+    // None before ; ! ? in Canada, one narrow one in France: `\s` has them all.
+    const textOf = ({ messages }: Catalogue) =>
+      Object.values<Message>(messages).flatMap(textsOf).join("\n");
+    expect(textOf(fr.french)).not.toMatch(/\s[;!?]/);
+    expect(textOf(fr.frenchOfFrance)).not.toMatch(/(?<!\S\u202f)[;!?]/);
   });
 
   it("counts 0 to 1.9 as one", () => {

@@ -7,6 +7,7 @@ import { swapping, vary } from "../../src/language/vary.ts";
 const write = swapping([
   ["cilindro", "botella"],
   ["el cilindro", "la botella"],
+  ["cilindro de gas", "bombona"],
   ["1.36 veces", "1,36 veces"],
 ]);
 
@@ -14,6 +15,7 @@ describe("words of a country", () => {
   // A half-translated phrase ("el botella") reads as a mistake of the app.
   it.each([
     ["the longest that fits", "Cambie el cilindro.", "Cambie la botella."],
+    ["the longest that begins there", "cilindro de gas", "bombona"],
     ["a word by itself", "cilindro: lleno", "botella: lleno"],
     ["with the capital of a sentence", "El cilindro. Cilindro.", "La botella. Botella."],
     ["never a part of a word", "cilindros, minicilindro, cilindroé", undefined],

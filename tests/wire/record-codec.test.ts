@@ -1,4 +1,3 @@
-import Ajv2020 from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { amend } from "hvac-install-math/commissioning";
 import { ft, ftLb, isQuantity } from "hvac-install-math/quantity";
@@ -7,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
 import { arbitraryJson } from "./arbitrary-json.ts";
+import { mistakesBy } from "./mistakes-by.ts";
 import { thrownBy } from "./thrown-by.ts";
 
 type Json = { [name: string]: Json } & Json[];
@@ -213,9 +213,7 @@ describe("a mistake is named by its path:", () => {
 });
 
 describe("the JSON Schema of a record", () => {
-  const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(
-    recordCodec.jsonSchema() as object,
-  );
+  const mistakes = mistakesBy(recordCodec.jsonSchema());
 
   it("says what each field is where the words are passed, and nothing else changes", () => {
     const described = recordCodec.jsonSchema(recordWords);
@@ -243,10 +241,10 @@ describe("the JSON Schema of a record", () => {
   });
 
   it("accepts what the codec writes", () => {
-    expect(validate(recordCodec.encode(complete)), JSON.stringify(validate.errors)).toBe(true);
+    expect(mistakes(recordCodec.encode(complete))).toEqual([]);
     fc.assert(
       fc.property(anyRecord, (json) => {
-        expect(validate(recordCodec.encode(recordCodec.decode(json)))).toBe(true);
+        expect(mistakes(recordCodec.encode(recordCodec.decode(json)))).toEqual([]);
       }),
       { numRuns: 50 },
     );
@@ -267,6 +265,6 @@ describe("the JSON Schema of a record", () => {
     ["another word", (json) => Object.assign(json.runs?.[0]?.joints?.[0] ?? {}, { kind: "glued" })],
     ["a date of another form", (json) => Object.assign(json.photos?.[0] ?? {}, { at: "4 May" })],
   ])("refuses %s", (_, change) => {
-    expect(validate(JSON.parse(JSON.stringify(changed(change))))).toBe(false);
+    expect(mistakes(JSON.parse(JSON.stringify(changed(change))))).not.toEqual([]);
   });
 });

@@ -38,9 +38,9 @@ export const circuitProtectionReasons: CatalogueOf<CircuitProtectionReasons> =
     },
     "circuit-protection.allowed": {
       by: "poles",
-      one: "Autorisé : {kinds:or} de {ratings:or}, {poles} pôle ; conducteurs d’au moins {size} derrière {rating}.",
+      one: "Autorisé : {kinds:or} de {ratings:or}, {poles} pôle; conducteurs d’au moins {size} derrière {rating}.",
       other:
-        "Autorisé : {kinds:or} de {ratings:or}, {poles} pôles ; conducteurs d’au moins {size} derrière {rating}.",
+        "Autorisé : {kinds:or} de {ratings:or}, {poles} pôles; conducteurs d’au moins {size} derrière {rating}.",
     },
     "circuit-protection.no-standard-device":
       "Aucun calibre normalisé n’existe entre {ampacity} et {maximum}.",

@@ -86,8 +86,8 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
         "Refait : {step}. {tests} essais antérieurs sont conservés au dossier et ne comptent pas.",
     },
     "commissioning.weather-unusual":
-      "Il fait {outdoor} à l’extérieur, inhabituel en {mode}. Est-ce dans une autre unité ?",
-    "commissioning.cable-short": "Le circuit ne mesure que {length}. Est-ce dans une autre unité ?",
+      "Il fait {outdoor} à l’extérieur, inhabituel en {mode}. Est-ce dans une autre unité?",
+    "commissioning.cable-short": "Le circuit ne mesure que {length}. Est-ce dans une autre unité?",
     "commissioning.zones-mixed":
       "Certaines heures ont un décalage par rapport à UTC et d’autres non; leur ordre n’est pas certain.",
     "commissioning.air-proves-no-charge":
@@ -96,7 +96,7 @@ export const commissioningFindings: CatalogueOf<CommissioningFindings> = /* @__P
     "commissioning.signed-before-change":
       "{name} a signé le {at}, avant que ceci soit fait ou changé : {fields}.",
     "commissioning.amended-before-work":
-      "Changé avant le premier travail daté, {first} : {fields}. Les dates sont-elles justes ?",
+      "Changé avant le premier travail daté, {first} : {fields}. Les dates sont-elles justes?",
     "commissioning.amended":
       "Changé après avoir été noté; l’historique garde les valeurs antérieures : {fields}.",
     "commissioning.unit-unknown":

@@ -81,7 +81,7 @@ export const commissioningReasons: CatalogueOf<CommissioningReasons> = /* @__PUR
     "commissioning.blend-fed-as-vapor":
       "Le mélange a été chargé en vapeur; sa composition peut avoir changé.",
     "commissioning.drain-fall":
-      "L’évacuation descend de {fall} du bac à son extrémité ; exigé : au moins {needed}.",
+      "L’évacuation descend de {fall} du bac à son extrémité; exigé : au moins {needed}.",
     "commissioning.drain-falls-straight": "L’évacuation descend à la verticale.",
     "commissioning.usual-air-difference":
       "La plage du manuel n’est pas donnée. L’habituelle est prise : de {low} à {high}.",

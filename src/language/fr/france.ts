@@ -80,7 +80,7 @@ const words = /* @__PURE__ */ swapping([
 ]);
 
 /** A narrow no-break space stands before these in France. */
-const write = (text: string): string => words(text).replace(/ ?(?=[;!?])/g, "\u202f");
+const write = (text: string): string => words(text).replace(/[;!?]/g, "\u202f$&");
 
 type Code = CodeOf<typeof french>;
 
