@@ -1,7 +1,7 @@
 // What every module stands on, in one file of the build. Not a subpath: the public faces are
 // quantity/index.ts and assessment/index.ts, which re-export parts of it.
 export * from "./assessment/assessment.ts";
-export { isCatalogue, variantFor } from "./assessment/catalogue.ts";
+export { variantFor } from "./assessment/catalogue.ts";
 export { type CautionKind, caution, inOrder } from "./assessment/caution.ts";
 export * from "./assessment/conformity.ts";
 export { explain, label } from "./assessment/explain.ts";
@@ -29,6 +29,7 @@ export * from "./quantity/frozen.ts";
 export * from "./quantity/hints.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
+export * from "./quantity/known.ts";
 export * from "./quantity/limit.ts";
 export * from "./quantity/plain.ts";
 export * from "./quantity/problem-of.ts";

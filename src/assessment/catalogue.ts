@@ -1,7 +1,7 @@
 // How is a sentence kept? As data of a language: text with the names of its values, and its plural forms.
 // Follows Unicode CLDR plural categories, as grammar.ts tells them.
 // Does not cover figures: the reader's units and number format are display's.
-import { categoryOf, isTag } from "./grammar.ts";
+import { categoryOf } from "./grammar.ts";
 
 /**
  * A sentence in which `{name}` stands for a value (`{name:or}` for a list of alternatives), or variants of it: by the plural category of a number, or by the
@@ -33,12 +33,6 @@ export interface Catalogue<Code extends string = string> {
   readonly locale: string;
   /** Every sentence and word by its code. */
   readonly messages: Readonly<Record<Code, Message>>;
-}
-
-/** Whether it is a catalogue: messages, under a language tag. */
-export function isCatalogue(language: unknown): language is Catalogue {
-  const { messages, locale } = (language ?? {}) as Partial<Catalogue>;
-  return typeof messages === "object" && messages !== null && isTag(locale);
 }
 
 /** The variant of a message for the value that chooses: a number by its plural category, a word by its last part. */

@@ -4,7 +4,7 @@
 import { describe, numberOf, objectOf, refuse, requireKind, textOf } from "../quantity/check.ts";
 import { InvalidInputError } from "../quantity/errors.ts";
 import { isQuantity } from "../quantity/json.ts";
-import { type Catalogue, isCatalogue, type Message, variantFor } from "./catalogue.ts";
+import { type Catalogue, type Message, variantFor } from "./catalogue.ts";
 import { listed } from "./grammar.ts";
 import type { Figure, Single, Statement, Value } from "./statement.ts";
 
@@ -89,7 +89,10 @@ export function label<C extends string>(code: C, language: Catalogue<NoInfer<C>>
 const places = /\{(\w+)(:or)?\}/g;
 
 function catalogueOf(language: unknown): Catalogue {
-  if (isCatalogue(language)) return language;
+  const { messages, locale } = (language ?? {}) as Partial<Catalogue>;
+  if (typeof messages === "object" && messages && typeof locale === "string") {
+    return language as Catalogue;
+  }
   throw new InvalidInputError({
     argument: "language",
     value: describe(language),

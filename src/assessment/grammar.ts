@@ -2,26 +2,16 @@
 // Follows Unicode CLDR, plural rules and list patterns, by Intl where the runtime has it; American English by the same
 // rules written out, because the first use of Intl takes longer than a verdict.
 // Does not cover how numbers and units are written: display does.
+import { refuse } from "../quantity/check.ts";
 
 /** Whether JavaScript by itself writes as the locale does. */
 export const isPlainEnglish = (locale: string): boolean => locale === "en" || locale === "en-US";
-
-/** Whether it is the tag of a language, as far as the runtime can tell: "en_US" is none. */
-export function isTag(locale: unknown): boolean {
-  if (typeof locale !== "string") return false;
-  try {
-    if (!isPlainEnglish(locale)) globalThis.Intl?.getCanonicalLocales?.(locale);
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** The plural category of a number: "one" for 1 in English, "other" where nothing else is known. */
 export function categoryOf(value: number, locale: string): string {
   if (isPlainEnglish(locale)) return Math.abs(value) === 1 ? "one" : "other";
   return typeof Intl === "object" && Intl.PluralRules
-    ? kept(`plural ${locale}`, () => new Intl.PluralRules(locale)).select(value)
+    ? kept("plural", locale, () => new Intl.PluralRules(locale)).select(value)
     : "other";
 }
 
@@ -30,7 +20,7 @@ export function listed(texts: readonly string[], locale: string, or = false): st
   if (isPlainEnglish(locale)) return inEnglish(texts, or ? "or" : "and");
   if (typeof Intl !== "object" || !Intl.ListFormat) return texts.join(", ");
   const type = or ? "disjunction" : "conjunction";
-  return kept(`${type} ${locale}`, () => new Intl.ListFormat(locale, { type })).format(texts);
+  return kept(type, locale, () => new Intl.ListFormat(locale, { type })).format(texts);
 }
 
 function inEnglish(texts: readonly string[], word: string): string {
@@ -41,10 +31,15 @@ function inEnglish(texts: readonly string[], word: string): string {
 }
 
 /** An object of Intl is dear to make: each is made once. There are as many as languages. */
-function kept<T>(key: string, make: () => T): T {
-  const one = made.get(key) ?? make();
-  made.set(key, one);
-  return one as T;
+function kept<T>(what: string, locale: string, make: () => T): T {
+  const key = `${what} ${locale}`;
+  try {
+    const one = made.get(key) ?? make();
+    made.set(key, one);
+    return one as T;
+  } catch {
+    return refuse("language.locale", locale, 'a BCP 47 language tag, such as "es-419"');
+  }
 }
 
 const made = /* @__PURE__ */ new Map<string, unknown>();

@@ -7,7 +7,7 @@ import {
   multiSplitCharge,
 } from "../line-set/index.ts";
 import { wholeNumberOf } from "../quantity/check.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Job } from "./job.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -47,13 +47,7 @@ export const hasRule = (job: Job): boolean =>
 
 /** What the rule asks for, kg; nothing where it cannot be followed, which the charge step says. */
 export function askedBy(job: Job): number | undefined {
-  if (!hasRule(job)) return undefined;
-  try {
-    return ruleOf(job).unroundedCharge.si;
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return undefined;
-  }
+  return hasRule(job) ? known(() => ruleOf(job).unroundedCharge.si) : undefined;
 }
 
 /** Where the arguments of the rule stand in the record. */

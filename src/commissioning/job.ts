@@ -3,7 +3,7 @@
 // Does not cover a guess: what is not recorded is undefined.
 import type { CircuitRules } from "../circuit-protection/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Refrigerant, refrigerantByDesignation } from "../refrigerants/index.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -26,23 +26,15 @@ export interface Job {
 
 /** The job of a checked record. */
 export function jobOf(record: InstallationRecord, rules: readonly CircuitRules[]): Job {
+  const { construction = "split", refrigerant } = record.equipment ?? {};
   return {
     record,
     rules,
     runs: runsOf(record),
-    construction: record.equipment?.construction ?? "split",
-    refrigerant: knownRefrigerant(record.equipment?.refrigerant),
+    construction,
+    refrigerant:
+      refrigerant === undefined ? undefined : known(() => refrigerantByDesignation(refrigerant)),
   };
-}
-
-function knownRefrigerant(name: string | undefined): Refrigerant | undefined {
-  if (name === undefined) return undefined;
-  try {
-    return refrigerantByDesignation(name);
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return undefined;
-  }
 }
 
 /** The refrigerant of the plate; throws where it is none that the library knows. */

@@ -1,6 +1,6 @@
 // How is a path written, and which field of a record is nearest to it? Paths such as `runs[0].tubing.length`.
 // Follows the writing of JavaScript. Does not cover which fields there are: shapes does.
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import { segmentsOf, shapeAt } from "../shapes/index.ts";
 import { recordShape } from "./generated/record-shape.ts";
 
@@ -28,12 +28,5 @@ export function nearestField(path: string): string {
   return pathOf(segments.slice(0, 1));
 }
 
-function isField(path: string): boolean {
-  try {
-    shapeAt("path", path, recordShape);
-    return true;
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return false;
-  }
-}
+const isField = (path: string): boolean =>
+  known(() => shapeAt("path", path, recordShape)) !== undefined;

@@ -2,7 +2,7 @@
 // Follows the U.S. Standard Atmosphere 1976; weather moves it by some 4 kPa at most (common practice, no source).
 // Does not cover the weather itself.
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import { rounded } from "../quantity/rounded.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
@@ -20,17 +20,12 @@ export function doubtsOfSite({ record: { site } }: Job): Trial[] {
     doubts.push(doubt("site.altitude", say("commissioning.altitude-odd", { altitude })));
   }
   if (!altitude || !atmosphere) return doubts;
-  try {
-    const average = atmosphereAtAltitude(altitude);
-    if (Math.abs(average.si - atmosphere.si) <= weather) return doubts;
-    const usual = rounded(average.si, atmosphere.unit, 3);
-    // 1013 hPa typed as kPa is ten times too much.
-    const tenth = Math.abs(average.si - atmosphere.si / 10) <= weather;
-    const code = tenth ? "barometer-in-hectopascal" : "barometer-odd";
-    const reason = say(`commissioning.${code}`, { atmosphere, altitude, usual });
-    doubts.push(doubt("site.atmosphere", reason));
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error; // the pressure test names it
-  }
-  return doubts;
+  const average = known(() => atmosphereAtAltitude(altitude)); // else the pressure test names it
+  if (!average || Math.abs(average.si - atmosphere.si) <= weather) return doubts;
+  const usual = rounded(average.si, atmosphere.unit, 3);
+  // 1013 hPa typed as kPa is ten times too much.
+  const tenth = Math.abs(average.si - atmosphere.si / 10) <= weather;
+  const code = tenth ? "barometer-in-hectopascal" : "barometer-odd";
+  const reason = say(`commissioning.${code}`, { atmosphere, altitude, usual });
+  return [...doubts, doubt("site.atmosphere", reason)];
 }

@@ -9,7 +9,7 @@ import {
   minimumFall,
   type SlopeReading,
 } from "../condensate/index.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
@@ -105,15 +105,11 @@ function oddSlope(reading: Draft<SlopeReading> | undefined, path: string): Trial
 }
 
 function steep(reading: Draft<SlopeReading>, path: string): Trial[] {
-  try {
-    const { cautions } = assessDrainSlope({ reading: whole<SlopeReading>(reading) });
-    const found = cautions.find(({ code }) => code === "condensate.steep");
-    const { slope, usual } = (found?.values ?? {}) as SteepValues;
-    return found ? [doubt(path, say("commissioning.drain-steep", { slope, usual }))] : [];
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return []; // the check of the slope names it
-  }
+  // What is refused, the check of the slope names.
+  const judged = known(() => assessDrainSlope({ reading: whole<SlopeReading>(reading) }));
+  const found = judged?.cautions.find(({ code }) => code === "condensate.steep");
+  const { slope, usual } = (found?.values ?? {}) as SteepValues;
+  return found ? [doubt(path, say("commissioning.drain-steep", { slope, usual }))] : [];
 }
 
 type SteepValues = CondensateStatements["condensate.steep"];

@@ -4,7 +4,7 @@
 import { standardUncertainty } from "../assessment/uncertainty.ts";
 import { type FlareTube, flareTube } from "../flare-joint/index.ts";
 import { assessLineRun, type RunLimits } from "../line-set/index.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
@@ -105,11 +105,5 @@ function linesOf(job: Job, { run, path }: PlacedRun, missing: string[]): Trial[]
 }
 
 /** The size of flare for a tube, where there is one. */
-export function sizeOf(diameter: Quantity<"length">): FlareTube | undefined {
-  try {
-    return flareTube(diameter);
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return undefined;
-  }
-}
+export const sizeOf = (diameter: Quantity<"length">): FlareTube | undefined =>
+  known(() => flareTube(diameter));

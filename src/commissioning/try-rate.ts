@@ -7,8 +7,8 @@ import {
   liquidChargePlausibility,
   type TubeSize,
 } from "../line-set/index.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { known } from "../quantity/known.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { whole } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
@@ -41,16 +41,13 @@ function plausibility(
   if (!rate || !tube || !length || !preChargedLength || !refrigerant) return undefined;
   const covered = runs.length === 1 && length.si <= preChargedLength.si;
   if (covered && manual.shortLineRule !== "add-and-subtract") return undefined;
-  try {
-    return liquidChargePlausibility({
+  return known(() =>
+    liquidChargePlausibility({
       rate: whole<ChargeRate>(rate),
       tube: whole<TubeSize>(tube),
       refrigerant,
       temperature: liquidTemperature,
       expansionDevice: "not-known",
-    });
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return undefined;
-  }
+    }),
+  );
 }

@@ -1,7 +1,7 @@
 // How does a language write a unit? The units that are words somewhere, or differ from one language to another.
 // Follows Unicode CLDR for plural forms; the symbols of all other units are international.
 // Does not cover which unit is shown: display-units.ts.
-import { type Catalogue, isCatalogue, type Message, variantFor } from "../assessment/catalogue.ts";
+import { type Catalogue, type Message, variantFor } from "../assessment/catalogue.ts";
 import { anyKindOf, refuse, requireUnit } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import type { Unit } from "../quantity/quantity.ts";
@@ -59,7 +59,8 @@ export function languageOf(
   language: UnitLanguage | undefined,
 ): UnitLanguage | undefined {
   if (language === undefined) return undefined;
-  if (isCatalogue(language)) return language;
+  const { messages, locale } = (language ?? {}) as Partial<UnitLanguage>;
+  if (typeof messages === "object" && messages && typeof locale === "string") return language;
   const allowed = "a language or its module display, of hvac-install-math/language/en or its like";
   return refuse(argument, language, allowed);
 }

@@ -3,10 +3,11 @@
 import { cite } from "../assessment/assessment.ts";
 import { type ManualCharge, manualCharge } from "../commissioning/index.ts";
 import type { ChargeAssessment } from "../line-set/index.ts";
+import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { rounded } from "../quantity/rounded.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
-import { type Job, known } from "./job.ts";
+import type { Job } from "./job.ts";
 import { check, item, type Needs, type Share, shareOf } from "./share.ts";
 import { say, verbatim } from "./statements.ts";
 

@@ -2,6 +2,7 @@
 // Follows vacuum-decay. Does not cover water: it sets the pace below about 2000 micron in a wet system.
 import { cite } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
+import { known } from "../quantity/known.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { inch } from "../quantity/units/geometry.ts";
 import { minute } from "../quantity/units/time.ts";
@@ -12,7 +13,7 @@ import {
   pumpDownTime,
   waterSaturationPressure,
 } from "../vacuum-decay/index.ts";
-import { type Job, known } from "./job.ts";
+import type { Job } from "./job.ts";
 import type { PlanItem } from "./plan.ts";
 import { item, type Share, shareOf, together } from "./share.ts";
 import { say } from "./statements.ts";

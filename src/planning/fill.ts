@@ -7,10 +7,11 @@ import {
   pressurizationPlan,
 } from "../pressure-test/index.ts";
 import { toGauge } from "../quantity/atmosphere.ts";
+import { known } from "../quantity/known.ts";
 import { isAtLeast, stepsWithin } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { bubblePressure } from "../refrigerants/index.ts";
-import { type Job, known, stated } from "./job.ts";
+import { type Job, stated } from "./job.ts";
 import type { PlanCheck, PlanItem } from "./plan.ts";
 import { check, item, type Needs, type Share, shareOf } from "./share.ts";
 import { say } from "./statements.ts";

@@ -12,7 +12,7 @@ import type {
 } from "../commissioning/index.ts";
 import { chooseStockLength, type StockLengthAssessment } from "../line-set/index.ts";
 import { atmosphereAtAltitude } from "../quantity/atmosphere.ts";
-import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Refrigerant, refrigerantByDesignation } from "../refrigerants/index.ts";
 import type { Draft } from "../shapes/index.ts";
@@ -113,16 +113,6 @@ type Loose<T> = { readonly [P in keyof T]: T[P] | Draft<T[P]> | undefined };
 /** The fields that are stated, as a module takes them; what a part still lacks, its module names. */
 export function stated<T extends object>(fields: Loose<NoInfer<T>>): T {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as T;
-}
-
-/** A value, or nothing where what it rests on can't be used: the part that needs it asks. */
-export function known<T>(make: () => T): T | undefined {
-  try {
-    return make();
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    return undefined;
-  }
 }
 
 /** Whether a run ends at an indoor unit. */

@@ -11,9 +11,10 @@ import {
   flareTorque,
   flareTube,
 } from "../flare-joint/index.ts";
+import { known } from "../quantity/known.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
-import { type Job, known, type PlannedRun, servesIndoorUnit } from "./job.ts";
+import { type Job, type PlannedRun, servesIndoorUnit } from "./job.ts";
 import type { PlanItem, PlanQuestion } from "./plan.ts";
 import { item, question, type Share, together } from "./share.ts";
 import { say, verbatim } from "./statements.ts";

@@ -8,10 +8,11 @@ import {
   type RoomUnit,
 } from "../charge-limit/index.ts";
 import type { Room } from "../commissioning/index.ts";
+import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
 import { ruleOf } from "./charge.ts";
-import { type Job, known, type PlannedRun, servesIndoorUnit, stated } from "./job.ts";
+import { type Job, type PlannedRun, servesIndoorUnit, stated } from "./job.ts";
 import type { PlanCheck } from "./plan.ts";
 import { check, item, type Share, shareOf, together } from "./share.ts";
 import { say } from "./statements.ts";

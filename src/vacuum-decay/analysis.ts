@@ -133,7 +133,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   const late = few ? rateOfFew(segment, step) : 0;
   const harmless = late < amounts.leak && segment.lastP - origin < amounts.water;
   const wet = components.filter(
-    ({ shape, amplitude }) => shape < levelling && shape >= 0 && amplitude > materialWater,
+    ({ shape, amplitude }) => shape < levelling && amplitude > materialWater,
   );
   return {
     segment,

@@ -139,15 +139,14 @@ function cautionsOf(
   segment: Segment | undefined,
   [least, most]: VacuumDecayAssessment["lossAtLimit"],
 ): Caution<VacuumDecayStatement | SafetyStatement>[] {
-  const still = segment && stillness(segment, settings) === "wide-steps" ? segment : undefined;
   const limit = paM3PerS(settings.leakLimit.throughput);
   return [
-    ...(still
+    ...(segment && stillness(segment, settings) === "wide-steps"
       ? [
           caution(
             "finding",
             say("vacuum-decay.display-steps", {
-              step: new Quantity(settings.resolutionAt(still.lastP), micron.difference),
+              step: new Quantity(settings.resolutionAt(segment.lastP), micron.difference),
             }),
           ),
         ]

@@ -70,7 +70,7 @@ export function complete(
     }
     amplitude = e / d;
   }
-  const c = coefficientsOf(work, m, column < 0 ? 0 : amplitude);
+  const c = coefficientsOf(work, m, amplitude);
   const Ltt = L[(m - 1) * size + m - 1] as number;
   const qt = q[m - 1] as number;
   const slopeU = Math.sqrt(variance * (1 + (column < 0 ? 0 : (qt * qt) / d))) / Ltt / timeUnit;
@@ -103,7 +103,7 @@ export function complete(
 function coefficientsOf({ L, q, qy }: Workspace, m: number, amplitude: number): number[] {
   const c = [0, 0, 0, 0, 0];
   for (let i = m - 1; i >= 0; i--) {
-    let sum = (qy[i] as number) - (amplitude === 0 ? 0 : amplitude * (q[i] as number));
+    let sum = (qy[i] as number) - amplitude * (q[i] as number);
     for (let j = i + 1; j < m; j++) sum -= (L[j * size + i] as number) * (c[j] as number);
     c[i] = sum / (L[i * size + i] as number);
   }

@@ -122,7 +122,7 @@ describe("any statement of any module (property)", () => {
     const lists = fc.tuple(nothing, fc.array(singles, { maxLength: 2 }), fc.nat(2));
     const wrong = fc.oneof(
       nothing,
-      lists.map(([one, all, at]) => all.toSpliced(at, 0, one as Single)),
+      lists.map(([one, all, at]) => [...all.slice(0, at), one, ...all.slice(at)]),
     );
     fc.assert(
       fc.property(wrong, fc.nat(3), (bad, which) => {
@@ -158,11 +158,13 @@ describe("a language", () => {
   it.each(["en_US", "", "x", "english language", "\u0000"])(
     "under the tag %j is refused",
     (locale) => {
-      expect(refusal(() => explain(said, { locale, messages }))).toBe("language");
-      const display = { locale, messages: {} } as never;
-      expect(refusal(() => figureText({ system: "SI", locale: "en", language: display }))).toBe(
-        "options.language",
-      );
+      const one = { code: "b", values: said.values } as const;
+      for (const act of [
+        () => explain(said, { locale, messages }),
+        () => explain(one, { locale, messages: { b: "{list}" } }),
+      ]) {
+        expect(refusal(act)).toBe("language.locale");
+      }
     },
   );
 
