@@ -38,7 +38,7 @@ function kept<T>(what: string, locale: string, make: () => T): T {
     made.set(key, one);
     return one as T;
   } catch {
-    return refuse("language.locale", locale, 'a BCP 47 language tag, such as "es-419"');
+    return refuse("language.locale", locale, "a BCP 47 language tag");
   }
 }
 

@@ -1,5 +1,6 @@
 // What do the weighed models say of one stretch of the log? Leak, water, rates and shares of the evidence.
 // Follows JCGM 100:2008 for the leak's uncertainty. Does not decide: verdict.ts.
+import { allPoints } from "./binning.ts";
 import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
 import type { Component } from "./component.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
@@ -182,10 +183,9 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
  * Few rows tell no shapes apart. What they show is that a rise that only slows down has a leak no larger than its
  * mean rate over the second half, Pa/s.
  */
-function rateOfFew({ t, p, open }: Segment, step: number): number {
-  const times = open ? [...t, open.t / open.n] : t;
-  const rises = open ? [...p, open.p / open.n] : p;
-  const half = Math.floor((times.length - 1) / 2);
-  const dt = (times.at(-1) ?? 0) - (times[half] ?? 0);
-  return dt > 0 ? ((rises.at(-1) ?? 0) - (rises[half] ?? 0) + step) / dt : Infinity;
+function rateOfFew(segment: Segment, step: number): number {
+  const { t, p } = allPoints(segment);
+  const half = Math.floor((t.length - 1) / 2);
+  const dt = (t.at(-1) ?? 0) - (t[half] ?? 0);
+  return dt > 0 ? ((p.at(-1) ?? 0) - (p[half] ?? 0) + step) / dt : Infinity;
 }

@@ -10,6 +10,7 @@ import { gPerYear } from "../quantity/units/mass.ts";
 import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
+import { allPoints } from "./binning.ts";
 import { typedByHand } from "./by-hand.ts";
 import type { Collector, ExcludedRow, Segment } from "./collect.ts";
 import type { VacuumDecayAssessment } from "./decay-assessment.ts";
@@ -193,15 +194,13 @@ function rejectedOf(log: Collector) {
   };
 }
 
-/** The binned readings of a segment; the last bin may still be open. */
+/** The binned readings of a segment. */
 export function pointsOf(segment: Segment | undefined): DecayReading[] {
   if (!segment) return [];
-  const { start, origin, t, p, open } = segment;
-  const point = (at: number, rise: number) => ({
+  const { start, origin } = segment;
+  const { t, p } = allPoints(segment);
+  return t.map((at, i) => ({
     elapsed: second(start + at),
-    pressure: new Quantity(origin + rise, micron),
-  });
-  const points = t.map((at, i) => point(at, p[i] as number));
-  if (open) points.push(point(open.t / open.n, open.p / open.n));
-  return points;
+    pressure: new Quantity(origin + (p[i] as number), micron),
+  }));
 }

@@ -17,3 +17,13 @@ export interface Bin {
   t: number;
   p: number;
 }
+
+/** What a stretch came to, by time in s. */
+interface Points {
+  readonly t: readonly number[];
+  readonly p: readonly number[];
+}
+
+/** The points of a stretch, that of the bin which is still open included. */
+export const allPoints = ({ t, p, open }: Points & { readonly open: Bin | undefined }): Points =>
+  open ? { t: [...t, open.t / open.n], p: [...p, open.p / open.n] } : { t, p };

@@ -6,6 +6,7 @@ import { micron } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
 import { second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
+import { allPoints } from "./binning.ts";
 import type { Segment } from "./collect.ts";
 import { componentAt } from "./component.ts";
 import type { Stage } from "./policy-verdict.ts";
@@ -95,7 +96,7 @@ export function doubtsOfCourse(
     ? say("vacuum-decay.isolate-at-the-system")
     : say("vacuum-decay.state-isolation");
   const difference = (si: number) => new Quantity(si, micron.difference);
-  const { t, p } = pointsSi(segment);
+  const { t, p } = allPoints(segment);
   const n = t.length;
   if (n < 3) return doubts;
   const mean = (list: readonly number[]) => ((list[n - 2] as number) + (list[n - 1] as number)) / 2;
@@ -167,8 +168,4 @@ function quickening(t: readonly number[], p: readonly number[], T: number): numb
     least = Math.min(least, Math.max(0, rise));
   }
   return most;
-}
-
-function pointsSi({ t, p, open }: Segment): { t: readonly number[]; p: readonly number[] } {
-  return open ? { t: [...t, open.t / open.n], p: [...p, open.p / open.n] } : { t, p };
 }
