@@ -145,10 +145,13 @@ interface Job {
   readonly operation: OperatingReading;
 }
 
+/** A watch of a sound system; no two of them rise alike. */
 const vacuum = (start: number) =>
   Array.from({ length: 91 }, (_, i) => ({
     elapsed: second(20 * i),
-    pressure: micron(Math.round(start + 40 * (1 - Math.exp(-i / 10)) + 2 * Math.sin(1.7 * i))),
+    pressure: micron(
+      Math.round(start + (32 + (start % 11)) * (1 - Math.exp(-i / 10)) + 2 * Math.sin(1.7 * i)),
+    ),
   }));
 
 /** The complete record of a job. */

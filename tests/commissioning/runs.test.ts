@@ -1,6 +1,6 @@
 // Several indoor units on one outdoor unit: each run with its own length, joints, room and drain; tests that cover runs.
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
-import { ft, ftLb, m3, oz, psig } from "hvac-install-math/quantity";
+import { ft, ftLb, m3, micron, minute, oz, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed as changedOf } from "./changed.ts";
@@ -95,6 +95,25 @@ describe("three heads", () => {
       evacuations: each,
     } as InstallationRecord);
     expect(reasons.filter(({ code }) => code === "commissioning.log-copied")).toHaveLength(2);
+  });
+
+  // Common practice, no source: no two logs of eight rows rise alike in every one of them.
+  it("do not take the log of one run, raised by 2 micron, for that of another", () => {
+    const [watch] = threeHeads.evacuations ?? [];
+    const course = (start: number, rises: readonly number[]) =>
+      rises.map((rise, i) => ({ elapsed: minute(2 * i), pressure: micron(start + rise) }));
+    const rises = [0, 19, 26, 31, 34, 37, 39, 41, 42];
+    const asked = (second: readonly number[]) =>
+      assessInstallation({
+        ...threeHeads,
+        evacuations: [
+          { ...watch, covers: ["A"], readings: course(212, rises) },
+          { ...watch, covers: ["B", "C"], readings: course(214, second) },
+        ],
+      } as InstallationRecord).reasons.some(({ code }) => code === "commissioning.log-copied");
+    expect(asked(rises)).toBe(true);
+    expect(asked([...rises.slice(0, -1), 43])).toBe(false);
+    expect(asked(rises.slice(0, 7))).toBe(false);
   });
 
   it("have names of their own", () => {
