@@ -39,7 +39,10 @@ const config: ViteUserConfig = defineConfig({
     // Thousands of simulated logs and times on a clock say little for what they cost, mutant by mutant; a changed
     // source weighs more than the code that is shipped. What is generated takes minutes and none of the code that is
     // changed here.
-    exclude: ["tests/*/{simulated*,speed,size,long-log,generated}.test.ts"],
+    exclude: [
+      "tests/*/{simulated*,speed,size,long-log,generated}.test.ts",
+      "tests/wire/{codecs,zod}.test.ts", // 250 codecs over one walk, which the others take too
+    ],
     sequence: { sequencer: SmallFirst },
     isolate: false, // the files are run again for every mutant
     testTimeout: 60_000,

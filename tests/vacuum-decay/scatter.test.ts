@@ -37,4 +37,11 @@ describe("readings", () => {
     expect(count).toBe(21);
     expect(variance).toBeCloseTo((64 / 20) * (1 + 8 / 21), 9);
   });
+
+  it("count as they are up to the tenth, before it is known what a standard deviation is", () => {
+    // Twelve readings have nine differences; the jump makes the tenth of 1e6 + 3 + 3 + 1.
+    const { variance, count } = scatterIn([...alternating(12), 1e6]);
+    expect(count).toBe(10);
+    expect(variance / ((9 * 64 + (1e6 + 7) ** 2) / 20 / 10)).toBeCloseTo(1, 12);
+  });
 });
