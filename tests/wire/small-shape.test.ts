@@ -1,0 +1,256 @@
+// Every form that a shape can have, in one small invented document: reading, writing, JSON Schema and zod agree on it.
+// What is right is said here by hand, from the words of the shapes; the validator of JSON Schema is not ours.
+import { isQuantity, kg, type Unit } from "hvac-install-math/quantity";
+import { schemaOf } from "hvac-install-math/wire/zod";
+import { describe, expect, it } from "vitest";
+import type { FieldsShape, Shape } from "../../src/shapes/index.ts";
+import { codecOf } from "../../src/wire/codec.ts";
+import { mistakesBy } from "./mistakes-by.ts";
+import { thrownBy } from "./thrown-by.ts";
+
+const held = { helium: { mass: 4 }, argon: { mass: 40 } };
+const wood = { fields: { made: { words: ["wood"] }, age: "number" } } as const;
+const steel = { fields: { made: { words: ["steel"] }, painted: "flag" } } as const;
+const first = { fields: { issue: { words: [1] }, pages: "number" } } as const;
+
+const shape: FieldsShape = {
+  type: "Lamp",
+  fields: {
+    name: "text",
+    "height?": "length",
+    "measured?": "quantity",
+    "count?": "number",
+    "lit?": "flag",
+    "hungAt?": "time",
+    "color?": { words: ["red", "green"] },
+    "phases?": { words: [1, 3] },
+    "tags?": { list: "text" },
+    "pair?": { items: ["text", "number"] },
+    "free?": "any",
+    "where?": "path",
+    "prices?": { each: "number" },
+    "post?": { by: "made", cases: { wood, steel } },
+    "manual?": { by: "issue", cases: { 1: first } },
+    "said?": { statements: [{ "lamp.hot": { heat: "temperature" }, "lamp.off": {} }] },
+    "sold?": { unit: "mass" },
+    "gas?": { named: () => held },
+    "size?": { either: ["length", "text", { list: "length" }] },
+    "change?": { type: "Change", fields: { path: "path", value: { at: "path" } } },
+  },
+};
+const of = (shape: Shape) =>
+  codecOf<Record<string, unknown>>({ id: "lamp", name: "lamp", shape: () => shape });
+const codec = of(shape);
+const schema = schemaOf(codec);
+const mistakes = mistakesBy(codec.jsonSchema());
+
+const m = (value: unknown, unit = "m") => ({ kind: "length", value, unit });
+const hot = { code: "lamp.hot", values: { heat: { kind: "temperature", value: 90, unit: "°C" } } };
+
+describe("a document that the shape allows", () => {
+  it.each<[string, object]>([
+    ["texts", { name: "" }],
+    ["a quantity of its kind", { height: m(2) }],
+    ["a quantity of any kind", { measured: { kind: "mass", value: 1, unit: "kg" } }],
+    ["numbers", { count: -0.5 }],
+    ["nought", { count: 0 }],
+    ["flags", { lit: false }],
+    ["a day", { hungAt: "2026-05-04" }],
+    ["a moment", { hungAt: "2026-05-04T14:30:00Z" }],
+    ["words", { color: "green" }],
+    ["numbers as words", { phases: 3 }],
+    ["a list", { tags: ["a", "b"] }],
+    ["an empty list", { tags: [] }],
+    ["just so many items", { pair: ["a", 1] }],
+    ["any data", { free: [null, true, "a", 1, { b: [m(1)] }] }],
+    ["a path", { where: "post.age" }],
+    ["names of its writer's own", { prices: { USD: 3, EUR: 2 } }],
+    ["one of two objects", { post: { made: "wood", age: 3 } }],
+    ["the other", { post: { made: "steel", painted: true } }],
+    ["one that a number tells", { manual: { issue: 1, pages: 9 } }],
+    ["what is said", { said: hot }],
+    ["what is said without values", { said: { code: "lamp.off", values: {} } }],
+    ["a unit", { sold: "kg" }],
+    ["what goes by its name", { gas: "argon" }],
+    ["the first of several forms", { size: m(1) }],
+    ["the second", { size: "large" }],
+    ["the third", { size: [m(1), m(2, "ft")] }],
+    ["what stands at a path", { change: { path: "count", value: 4 } }],
+    ["what stands at a deeper path", { change: { path: "post.age", value: 4 } }],
+  ])("has %s", (_, own) => {
+    const json = { name: "a lamp", ...own };
+    const value = codec.decode(json);
+    expect(codec.encode(value)).toEqual(json);
+    expect(codec.parse(codec.stringify(value))).toEqual(value);
+    expect(codec.problems(json)).toEqual([]);
+    expect(Object.isFrozen(value)).toBe(true);
+    expect(mistakes(json)).toEqual([]);
+    expect(schema.parse(json)).toEqual(value);
+  });
+
+  it("comes alive", () => {
+    const { height, sold, gas, post } = codec.decode({
+      name: "a",
+      height: m(2),
+      sold: "kg",
+      gas: "argon",
+      post: { made: "wood", age: 3 },
+    });
+    expect(isQuantity(height, "length")).toBe(true);
+    expect((sold as Unit<"mass">).symbol).toBe(kg.symbol);
+    expect(gas).toBe(held.argon);
+    expect(Object.isFrozen(post)).toBe(true);
+  });
+
+  it("may have fields that are undefined, as JavaScript has them: they are left out", () => {
+    const given = { name: "a", height: undefined, unknown: undefined };
+    expect(Object.keys(codec.decode(given))).toEqual(["name"]);
+    expect(Object.keys(schema.parse(given) as object)).toEqual(["name"]);
+    expect(codec.encode(given)).toEqual({ name: "a" });
+  });
+});
+
+/** What the shape refuses and JSON Schema cannot see: what is said of days, numbers and paths. */
+const unseen = ["a day that is none", "no path of the whole", "not what stands at the path"];
+
+describe("a document that the shape refuses is named by its place:", () => {
+  it.each<[string, unknown, string]>([
+    ["a list", [], "lamp"],
+    ["a text", "lamp", "lamp"],
+    ["nothing", null, "lamp"],
+    ["a missing field", { name: undefined }, "name"],
+    ["a field that is not known", { colour: "red" }, "colour"],
+    ["a number for a text", { name: 1 }, "name"],
+    ["another kind", { height: { kind: "mass", value: 1, unit: "kg" } }, "height.kind"],
+    ["another unit", { height: m(1, "kg") }, "height.unit"],
+    ["a quantity of a text", { height: m("1") }, "height.value"],
+    ["a quantity of more fields", { height: { ...m(1), about: "x" } }, "height.about"],
+    ["a bare number for a quantity", { height: 1 }, "height"],
+    ["a text for a number", { count: "1" }, "count"],
+    ["a text for a flag", { lit: "true" }, "lit"],
+    ["a day that is none", { hungAt: "2026-02-30" }, "hungAt"],
+    ["another word", { color: "blue" }, "color"],
+    ["a text for a number as a word", { phases: "3" }, "phases"],
+    ["an object for a list", { tags: { 0: "a" } }, "tags"],
+    ["another item", { tags: ["a", 1] }, "tags[1]"],
+    ["an item too few", { pair: ["a"] }, "pair"],
+    ["an item too many", { pair: ["a", 1, 2] }, "pair"],
+    ["items in another order", { pair: [1, "a"] }, "pair[0]"],
+    ["no path of the whole", { where: "post.wheels" }, "where"],
+    ["a price that is none", { prices: { USD: "3" } }, "prices.USD"],
+    ["an object of neither kind", { post: { made: "brick" } }, "post.made"],
+    ["an object that does not tell its kind", { post: { age: 3 } }, "post.made"],
+    [
+      "a field of the other kind",
+      { post: { made: "wood", age: 3, painted: true } },
+      "post.painted",
+    ],
+    ["what is not said", { said: { code: "lamp.cold", values: {} } }, "said.code"],
+    ["values that are missing", { said: { ...hot, values: {} } }, "said.values.heat"],
+    ["a unit of another kind", { sold: "m" }, "sold"],
+    ["a name that is not held", { gas: "neon" }, "gas"],
+    ["a name that every object has", { gas: "constructor" }, "gas"],
+    ["none of several forms", { size: 3 }, "size"],
+    ["not what stands at the path", { change: { path: "count", value: "4" } }, "change.value"],
+  ])("%s", (what, own, argument) => {
+    const isPart = typeof own === "object" && own !== null && !Array.isArray(own);
+    const json = isPart ? { name: "a lamp", ...own } : own;
+    expect(thrownBy(() => codec.decode(json)).argument).toBe(argument);
+    expect(codec.problems(json).map((one) => one.argument)).toContain(argument);
+    expect(schema.safeParse(json).success).toBe(false);
+    if (!unseen.includes(what)) expect(mistakes(json)).not.toEqual([]);
+  });
+
+  it("an object of a class, be it all of the fields", () => {
+    class Lamp {
+      name = "a lamp";
+    }
+    expect(thrownBy(() => codec.decode(new Lamp())).value).toBe("an object of a class");
+    expect(schema.safeParse(new Lamp()).success).toBe(false);
+  });
+
+  it("a number that is none, which JSON has not", () => {
+    for (const count of [Number.NaN, Number.POSITIVE_INFINITY]) {
+      expect(thrownBy(() => codec.decode({ name: "a", count })).argument).toBe("count");
+      expect(thrownBy(() => codec.encode({ name: "a", count })).argument).toBe("count");
+    }
+  });
+
+  it("in a list that is the whole, by its position first", () => {
+    const lamps = of({ list: shape });
+    expect(thrownBy(() => lamps.decode([{ name: "a" }, { name: 1 }])).argument).toBe("[1].name");
+    expect(thrownBy(() => lamps.decode({})).argument).toBe("lamp");
+  });
+});
+
+describe("limits", () => {
+  const decode = (own: object, limits: object) => () => codec.decode({ name: "a", ...own }, limits);
+
+  it("of depth count the whole and what lies in it", () => {
+    expect(decode({ free: [[1]] }, { depth: 3 })).not.toThrow();
+    expect(thrownBy(decode({ free: [[[1]]] }, { depth: 3 })).argument).toBe("free[0][0]");
+    expect(thrownBy(decode({ free: { a: { b: {} } } }, { depth: 3 })).argument).toBe("free.a.b");
+  });
+
+  it("of texts count a name of the writer's own too", () => {
+    expect(decode({ prices: { abcd: 1 } }, { stringLength: 4 })).not.toThrow();
+    expect(thrownBy(decode({ prices: { abcde: 1 } }, { stringLength: 4 })).argument).toBe(
+      "prices.abcde",
+    );
+    expect(thrownBy(decode({ free: "abcde" }, { stringLength: 4 })).argument).toBe("free");
+  });
+
+  it("of lists and of all values hold to the last one", () => {
+    expect(decode({ tags: ["a", "b"] }, { listItems: 2 })).not.toThrow();
+    expect(thrownBy(decode({ tags: ["a", "b", "c"] }, { listItems: 2 })).argument).toBe("tags");
+    // The whole, its name, the list and two items are five.
+    expect(decode({ tags: ["a", "b"] }, { values: 5 })).not.toThrow();
+    expect(thrownBy(decode({ tags: ["a", "b"] }, { values: 4 })).allowed).toBe(
+      "at most 4 values in all",
+    );
+  });
+});
+
+describe("of several forms that it may have,", () => {
+  const box = { fields: { width: "number", height: "number" } } as const;
+  const ball = { fields: { diameter: "number", weight: "number", color: "text" } } as const;
+  const flat = { fields: { part: "number" } } as const;
+  const deep = { fields: { part: { fields: { width: "number" } } } } as const;
+  const places = (either: Shape[], json: unknown) =>
+    of({ either })
+      .problems(json)
+      .map(({ argument }) => argument)
+      .sort();
+
+  it.each([[[box, ball]], [[ball, box]]])(
+    "the one with the least to complain of was meant",
+    (either) => {
+      expect(places(either, { width: 1, hight: 2 })).toEqual(["height", "hight"]);
+      expect(of({ either }).decode({ width: 1, height: 2 })).toEqual({ width: 1, height: 2 });
+    },
+  );
+
+  it.each([[[flat, deep]], [[deep, flat]]])(
+    "and of two alike, the one that gets farther",
+    (either) => {
+      expect(places(either, { part: { width: "wide" } })).toEqual(["part.width"]);
+    },
+  );
+
+  it("where it has none, all are named, and what a person enters is the first that asks", () => {
+    const { allowed, hint } = thrownBy(() =>
+      of({ either: ["flag", { list: "number" }] }).decode(7),
+    );
+    expect(allowed).toBe("true, false or a list");
+    expect(hint?.code).toBe("quantity.enter.yes-or-no");
+  });
+});
+
+// Sixty words are read at a glance, more are not: common practice, no source.
+it("of many words an error names a few", () => {
+  const words = (count: number) => Array.from({ length: count }, (_, i) => `w${i + 1}`);
+  const allowed = (count: number) =>
+    thrownBy(() => of({ words: words(count) }).decode("other")).allowed;
+  expect(allowed(60)).toBe(words(60).join(", "));
+  expect(allowed(61)).toBe("one of 61 words, such as w1, w2, w3, w4, w5");
+});
