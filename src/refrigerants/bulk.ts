@@ -5,6 +5,7 @@
 import { describe, oneOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
 import { checked } from "./arguments.ts";
+import { packed, sumOf } from "./chebyshev.ts";
 import type { InverseSeries, Refrigerant, SaturationSeries } from "./refrigerant.ts";
 import { pressureAt, type Side } from "./saturation-curve.ts";
 import { say } from "./statements.ts";
@@ -27,8 +28,8 @@ interface Plan {
   readonly interval: readonly [from: number, to: number];
   /** Tr for temperatures, pr for pressures. */
   readonly scale: number;
-  readonly inverse: boolean;
-  readonly logarithm: boolean;
+  readonly inverse?: boolean;
+  readonly logarithm?: boolean;
 }
 
 const plans: Record<SaturationCurve, (series: SaturationSeries) => Plan> = {
@@ -41,11 +42,11 @@ const plans: Record<SaturationCurve, (series: SaturationSeries) => Plan> = {
 };
 
 function forward(series: SaturationSeries, terms: readonly number[], logarithm: boolean): Plan {
-  return { terms, interval: series.x, scale: series.temperature, inverse: false, logarithm };
+  return { terms, interval: series.x, scale: series.temperature, logarithm };
 }
 
 function backward(series: SaturationSeries, { s, terms }: InverseSeries): Plan {
-  return { terms, interval: s, scale: series.pressure, inverse: true, logarithm: false };
+  return { terms, interval: s, scale: series.pressure, inverse: true };
 }
 
 /**
@@ -114,50 +115,24 @@ export function saturationArray(
   });
 }
 
-/**
- * Evaluates the series for each value and returns how many lay within [low, high]: it stops at the first
- * that does not. The recurrence of chebyshev.ts stands here once more, because a loop over numbers without
- * calls is twice as fast.
- */
+/** Evaluates the series for each value and returns how many lay within [low, high]: it stops at the first that does not. */
 function fill(
-  plan: Plan,
+  { terms, interval: [from, to], scale, inverse, logarithm }: Plan,
   values: Float64Array,
   target: Float64Array,
   low: number,
   high: number,
 ): number {
-  const { scale, inverse, logarithm } = plan;
-  const terms = Float64Array.from(plan.terms); // frozen lists of numbers are read at half the speed
-  const from = plan.interval[0];
-  const to = plan.interval[1];
+  const numbers = packed(terms);
   const slope = 2 / (to - from);
   const shift = -(from + to) / (to - from);
-  const first = terms[0] as number;
-  const second = terms[1] as number;
-  const last = terms.length - 1;
-  const lead = last % 2 === 0 ? (terms[last] as number) : 0;
-  const start = last % 2 === 0 ? last - 1 : last;
   const reciprocal = 1 / scale;
   const count = values.length;
   for (let i = 0; i < count; i++) {
     const value = values[i] as number;
     if (!(value >= low && value <= high)) return i;
-    const y = slope * Math.sqrt(inverse ? Math.log(scale / value) : 1 - value * reciprocal) + shift;
-    const z = 2 * y * y - 1;
-    const twice = 2 * z;
-    let even1 = lead;
-    let even2 = 0;
-    let odd1 = 0;
-    let odd2 = 0;
-    for (let k = start; k > 1; k -= 2) {
-      const odd = twice * odd1 + ((terms[k] as number) - odd2);
-      const even = twice * even1 + ((terms[k - 1] as number) - even2);
-      odd2 = odd1;
-      odd1 = odd;
-      even2 = even1;
-      even1 = even;
-    }
-    const sum = z * even1 + (first - even2) + y * (twice * odd1 + (second - odd2) - odd1);
+    const x = Math.sqrt(inverse ? Math.log(scale / value) : 1 - value * reciprocal);
+    const sum = sumOf(numbers, slope * x + shift);
     target[i] = logarithm ? Math.exp(sum) : sum;
   }
   return count;
