@@ -1,5 +1,6 @@
 // The build: one file per module and one, core, for what all of them share, so that an import opens few
-// files. A module that imports another leaves it where it is instead of taking a copy.
+// files. A module that imports another leaves it where it is instead of taking a copy. Parts of a module that are opened
+// without the rest of it are files of their own.
 import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
@@ -11,12 +12,11 @@ const foldersIn = (folder: string) =>
   readdirSync(join(src, folder), { withFileTypes: true })
     .filter((one) => one.isDirectory())
     .map(({ name }) => name);
+const parts = ["wire/zod", "commissioning/format"];
 const modules = foldersIn(".").flatMap((name) =>
   name === "language"
     ? foldersIn(name).map((language) => `${name}/${language}`)
-    : name === "wire"
-      ? [name, "wire/zod"]
-      : [name],
+    : [name, ...parts.filter((part) => dirname(part) === name)],
 );
 const entry = Object.fromEntries([
   ["index", "src/index.ts"],
@@ -26,10 +26,11 @@ const entry = Object.fromEntries([
 /** Where an import from one source file to another leads in the build; nothing when it is bundled in. */
 function builtPath(importer: string, target: string): string | undefined {
   const [from = "", to = ""] = [relative(src, importer), relative(src, target)];
-  const moduleOf = (file: string) =>
-    file.startsWith(join("wire", "zod")) ? "wire/zod" : (file.split(sep)[0] ?? "");
+  const partOf = (file: string) => parts.find((part) => file.startsWith(join(part, sep)));
+  const moduleOf = (file: string) => partOf(file) ?? file.split(sep)[0] ?? "";
   const isCore = (file: string) => ["quantity", "assessment", "core.ts"].includes(moduleOf(file));
-  const isFace = (file: string) => file.split(sep).length <= 2 && file.endsWith("index.ts");
+  const isFace = (file: string) =>
+    file.endsWith("index.ts") && (file.split(sep).length <= 2 || parts.includes(dirname(file)));
   if (isCore(to)) return isFace(to) ? to : isCore(from) && !isFace(from) ? undefined : "core.ts";
   return isFace(to) && moduleOf(from) !== moduleOf(to) ? to : undefined;
 }

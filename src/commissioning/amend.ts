@@ -13,11 +13,9 @@ import {
 import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
 import { doneAt } from "./done-at.ts";
-import { recordShape } from "./generated/record-shape.ts";
+import { deepCopy, pathOf, recordShape, valueAt, whatChanged, withValue } from "./format/index.ts";
 import { hasWords } from "./has-words.ts";
-import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import type { InstallationRecord } from "./record.ts";
-import { pathOf } from "./record-path.ts";
 
 /**
  * A change to a record.

@@ -4,10 +4,9 @@ import { numberOf, refuse } from "../quantity/check.ts";
 import { checkOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import type { Amendment } from "./amendment.ts";
 import { doneAt } from "./done-at.ts";
-import { recordShape } from "./generated/record-shape.ts";
+import { pathOf, recordShape } from "./format/index.ts";
 import { hasWords } from "./has-words.ts";
 import type { InstallationRecord } from "./record.ts";
-import { pathOf } from "./record-path.ts";
 
 /**
  * Checks the form of a record that came from outside: every field known and of its form. The copy that

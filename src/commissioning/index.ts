@@ -37,7 +37,14 @@ export { checkRecord } from "./check-record.ts";
 export type { CheckVerdicts, NamedCheck, StepCheck } from "./check-verdicts.ts";
 export { completeRecord, type Files } from "./complete-record.ts";
 export type { FieldPath } from "./field-path.ts";
-export { recordShape } from "./generated/record-shape.ts";
+export {
+  type CircuitRulesName,
+  circuitRules,
+  fromVersion1,
+  recordShape,
+  type VoltageStandardName,
+  voltageStandards,
+} from "./format/index.ts";
 export type { HoldPoint } from "./hold-points.ts";
 export { holdsAhead } from "./holds-ahead.ts";
 export { type ManualCharge, manualCharge } from "./manual-charge.ts";
@@ -62,12 +69,9 @@ export type { Planned } from "./record-plan.ts";
 export type { Circuit, CircuitPlate, Power, SupplyPart } from "./record-power.ts";
 export type { Drain, Joint, Room, Run, RunManual, Tubing } from "./record-run.ts";
 export { recordText } from "./record-text.ts";
-export { type CircuitRulesName, circuitRules } from "./rule-names.ts";
 export { circuitRulesNamed } from "./rule-sets.ts";
 export type { CommissioningStatement, CommissioningStatements } from "./statements.ts";
 export type { InstallationStep } from "./step.ts";
-export { fromVersion1 } from "./version-1.ts";
-export { type VoltageStandardName, voltageStandards } from "./voltage-standards.ts";
 export type { OptionalStep, Waiver, WaiverReason } from "./waiver.ts";
 export type {
   CommissioningWord,

@@ -14,8 +14,7 @@ import type {
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft, IsoTime } from "../shapes/index.ts";
 import type { VoltageMeasuredAt, VoltageRange, VoltageReading } from "../supply-voltage/index.ts";
-import type { CircuitRulesName } from "./rule-names.ts";
-import type { VoltageStandardName } from "./voltage-standards.ts";
+import type { CircuitRulesName, VoltageStandardName } from "./format/index.ts";
 
 /**
  * The plate of a unit that is fed by a circuit of its own, such as an air handler with a heater.

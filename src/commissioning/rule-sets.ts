@@ -2,7 +2,7 @@
 // Follows the designations of the standards. Does not cover which of them applies: the adopted edition decides.
 import type { CircuitRules } from "../circuit-protection/index.ts";
 import { listOf, objectOf, oneOf } from "../quantity/check.ts";
-import type { CircuitRulesName } from "./rule-names.ts";
+import type { CircuitRulesName } from "./format/index.ts";
 
 /** The name by which each rule set calls itself, which tells it from the others. */
 const titles: Readonly<Record<CircuitRulesName, string>> = {

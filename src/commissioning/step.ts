@@ -5,9 +5,9 @@ import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
 import type { Draft } from "../shapes/index.ts";
 import type { CheckVerdicts, StepCheck } from "./check-verdicts.ts";
+import { leadsInto, nearestField } from "./format/index.ts";
 import type { CheckName, StepName, StepState } from "./names.ts";
 import type { Refusal, StepProblem } from "./problem.ts";
-import { leadsInto, nearestField } from "./record-path.ts";
 import type { CommissioningStatement } from "./statements.ts";
 import type { Waiver } from "./waiver.ts";
 

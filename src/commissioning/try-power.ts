@@ -11,6 +11,7 @@ import { m } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
 import { assessSupplyVoltage, type VoltageRange } from "../supply-voltage/index.ts";
 import { doubt } from "./doubt.ts";
+import { standardOf, voltageStandards } from "./format/index.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import { oddFigure } from "./odd-figure.ts";
@@ -20,7 +21,6 @@ import type { Circuit, SupplyPart } from "./record-power.ts";
 import { circuitRulesNamed } from "./rule-sets.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
-import { standardOf, voltageStandards } from "./voltage-standards.ts";
 import { verbatim } from "./words.ts";
 
 /** Lengths of branch circuits; common practice, no source. */

@@ -1,7 +1,7 @@
 // Which objects go by their names on the wire? Refrigerants, rule sets, standards and acceptance policies.
 // Follows the designations of ANSI/ASHRAE Standard 34 and of the standards themselves.
 // Does not cover objects of the caller's own: they go by their fields, where these are data.
-import { circuitRules, voltageStandards } from "../commissioning/index.ts";
+import { circuitRules, voltageStandards } from "../commissioning/format/index.ts";
 import { refrigerants } from "../refrigerants/index.ts";
 import type { NamedShape } from "../shapes/index.ts";
 import { acceptancePolicies } from "../vacuum-decay/index.ts";

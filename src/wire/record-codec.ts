@@ -1,7 +1,8 @@
 // How does the record of an installation travel as JSON?
 // Follows recordShape of commissioning, which is derived from the type of the record.
 // Does not cover what the record proves: assessInstallation says that.
-import { type InstallationRecord, recordShape } from "../commissioning/index.ts";
+import { recordShape } from "../commissioning/format/index.ts";
+import type { InstallationRecord } from "../commissioning/index.ts";
 import { type Codec, codecOf } from "./codec.ts";
 import { recordFormat } from "./record-format.ts";
 

@@ -1,6 +1,6 @@
 // Which versions has the format of the installation record? Data only.
 // Follows no standard. Does not cover the fields: commissioning's recordShape holds them.
-import { fromVersion1 } from "../commissioning/index.ts";
+import { fromVersion1 } from "../commissioning/format/index.ts";
 import type { Format } from "./format.ts";
 import type { JsonObject } from "./json-value.ts";
 

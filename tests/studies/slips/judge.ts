@@ -2,7 +2,7 @@
 // A record is judged whole, with every rule set; a function is called. Does not cover what is right: the data says that.
 import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { isInvalidInputError } from "hvac-install-math/quantity";
-import { valueAt, withValue } from "../../../src/commissioning/path-values.ts";
+import { valueAt, withValue } from "../../../src/commissioning/format/path-values.ts";
 import { segmentsOf } from "../../../src/shapes/index.ts";
 import { assessInstallation } from "../../commissioning/assess.ts";
 import type { Change, RightAnswer, Slip } from "./slip.ts";

@@ -1,7 +1,7 @@
 // The slip catalogue as JSON, for apps that hold their own forms against it: what is typed, what was meant, the answer.
 // Does not cover the sound inputs: they are the records and examples of this project.
 
-import { valueAt } from "../../../src/commissioning/path-values.ts";
+import { valueAt } from "../../../src/commissioning/format/path-values.ts";
 import { segmentsOf } from "../../../src/shapes/index.ts";
 import { slips } from "./all.ts";
 import { twinOf } from "./judge.ts";

@@ -13,8 +13,8 @@ import {
   nec2020,
   nec2023,
   nec2026,
-} from "../circuit-protection/index.ts";
-import { frozenInPlace } from "../quantity/frozen.ts";
+} from "../../circuit-protection/index.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */
 export type CircuitRulesName =

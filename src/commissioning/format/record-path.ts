@@ -1,8 +1,8 @@
 // How is a path written, and which field of a record is nearest to it? Paths such as `runs[0].tubing.length`.
 // Follows the writing of JavaScript. Does not cover which fields there are: shapes does.
-import { known } from "../quantity/known.ts";
-import { segmentsOf, shapeAt } from "../shapes/index.ts";
-import { recordShape } from "./generated/record-shape.ts";
+import { known } from "../../quantity/known.ts";
+import { segmentsOf, shapeAt } from "../../shapes/index.ts";
+import { recordShape } from "../generated/record-shape.ts";
 
 /** A step of a path: the name of a field or a position in a list. */
 export type Segment = string | number;

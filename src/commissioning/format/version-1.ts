@@ -1,8 +1,8 @@
 // How does a record of version 1 become one of version 2? One run of what was one line set, and the same history.
 // Follows the formats of this library. Does not cover what version 1 could not say: it stays missing.
 
-import { isOfKind, objectOf } from "../quantity/check.ts";
-import { segmentsOf } from "../shapes/index.ts";
+import { isOfKind, objectOf } from "../../quantity/check.ts";
+import { segmentsOf } from "../../shapes/index.ts";
 import { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 import { leadsInto, pathOf, type Segment } from "./record-path.ts";
 

@@ -1,6 +1,6 @@
 // What stands at a path, and what does a change there really change? Values of a record by the segments of a path.
 // Follows the writing of JavaScript. Does not cover whether a record has such a field: see record-path.ts.
-import { isOfKind, numberOf } from "../quantity/check.ts";
+import { isOfKind, numberOf } from "../../quantity/check.ts";
 import type { Segment } from "./record-path.ts";
 
 /** The value of a field of an object or a list, if there is one. */

@@ -1,14 +1,14 @@
 // Which standard of supply voltage is meant? Names that stand in a record and on the wire.
 // Follows the designations of the standards themselves.
 // Does not cover a standard of one's own: judge it with the module directly.
-import { frozenInPlace } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import {
   ansiC84,
   britishSupply,
   iec60038,
   japaneseSupply,
   type VoltageStandard,
-} from "../supply-voltage/index.ts";
+} from "../../supply-voltage/index.ts";
 import type { CircuitRulesName } from "./rule-names.ts";
 
 /** Names of the standards of supply voltage. Source: the designations of the standards. */
