@@ -39,10 +39,6 @@ export interface Catalogue<Code extends string = string> {
 export function variantFor(message: Message, value: unknown, locale: string): string {
   if (typeof message === "string") return message;
   const variant =
-    typeof value === "number"
-      ? categoryOf(value, locale)
-      : typeof value === "string"
-        ? value.slice(value.lastIndexOf(".") + 1)
-        : "other";
+    typeof value === "number" ? categoryOf(value, locale) : String(value).replace(/.*\./, "");
   return (Object.hasOwn(message, variant) && message[variant]) || message.other;
 }

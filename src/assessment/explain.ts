@@ -50,17 +50,17 @@ export function explain<C extends string>(
   }
   const sentence = variantOf(messageOf(words, code), values, words.locale);
   const names = [...sentence.matchAll(places)].map(([, name = ""]) => name);
-  const beside = names.flatMap((name) => figuresIn(values, name));
+  const beside = names.flatMap((name) => partsOf(valueNamed(values, name)).filter(isFigure));
   return sentence.replace(places, (_, name: string, or?: string) => {
     const value = valueNamed(values, name);
     const print = (one: Single): string =>
       typeof one === "string"
         ? label(one, words)
         : typeof one === "object" && "verbatim" in one
-          ? textOf(`said.values.${name}.verbatim`, one.verbatim)
+          ? one.verbatim
           : textOf("show()", show(one, undefined, beside));
-    if (!isList(value)) return print(value);
-    return value.length > 0 ? listed(value.map(print), words.locale, or !== undefined) : "—";
+    const parts = (partsOf(value) as readonly Single[]).map(print);
+    return parts.length > 0 ? listed(parts, words.locale, or) : "—";
   });
 }
 
@@ -120,7 +120,7 @@ function variantOf(message: Message, values: Statement["values"], locale: string
 function valueNamed(values: Statement["values"], name: string): Value {
   const argument = `said.values.${name}`;
   const value = Object.hasOwn(values, name) ? values[name] : undefined;
-  for (const one of isList(value) ? value : [value]) {
+  for (const one of partsOf(value)) {
     if (typeof one === "number") numberOf(argument, one);
     else if (typeof one === "object" && one && "verbatim" in one) textOf(argument, one.verbatim);
     else if (typeof one !== "string") requireKind(argument, one);
@@ -128,18 +128,11 @@ function valueNamed(values: Statement["values"], name: string): Value {
   return value as Value;
 }
 
-/** The figures of a value. */
-function figuresIn(values: Statement["values"], name: string): Figure[] {
-  const value = valueNamed(values, name);
-  return (isList(value) ? value : [value]).filter(
-    (one): one is Figure => typeof one === "number" || isQuantity(one),
-  );
-}
+/** Whether a value, or a part of one, is a figure. */
+const isFigure = (one: unknown): one is Figure => typeof one === "number" || isQuantity(one);
 
-/** Whether a value is a list of values. */
-function isList(value: Value | undefined): value is readonly Single[] {
-  return Array.isArray(value);
-}
+/** The parts of a value: those of a list, or itself. */
+const partsOf = (value: Value | undefined) => [value].flat() as readonly (Single | undefined)[];
 
 /** Four significant digits, never fewer than stand before the decimal point, and more beside a figure that would read the same. */
 function rounded(figure: Figure, _: undefined, beside: readonly Figure[]): string {

@@ -10,36 +10,33 @@ export const isPlainEnglish = (locale: string): boolean => locale === "en" || lo
 /** The plural category of a number: "one" for 1 in English, "other" where nothing else is known. */
 export function categoryOf(value: number, locale: string): string {
   if (isPlainEnglish(locale)) return Math.abs(value) === 1 ? "one" : "other";
-  return typeof Intl === "object" && Intl.PluralRules
-    ? kept("plural", locale, () => new Intl.PluralRules(locale)).select(value)
-    : "other";
+  const Rules = globalThis.Intl?.PluralRules;
+  return Rules ? kept("plural", locale, () => new Rules(locale)).select(value) : "other";
 }
 
 /** "a, b, and c", or "a, b, or c", in the language; with commas alone where the runtime has no Intl. */
-export function listed(texts: readonly string[], locale: string, or = false): string {
-  if (isPlainEnglish(locale)) return inEnglish(texts, or ? "or" : "and");
-  if (typeof Intl !== "object" || !Intl.ListFormat) return texts.join(", ");
+export function listed(texts: readonly string[], locale: string, or?: string): string {
+  if (isPlainEnglish(locale)) {
+    const last = texts.length - 1;
+    const before = `${last > 1 ? "," : ""} ${or ? "or" : "and"} `;
+    return texts.map((one, i) => (i ? (i < last ? ", " : before) + one : one)).join("");
+  }
+  const Format = globalThis.Intl?.ListFormat;
   const type = or ? "disjunction" : "conjunction";
-  return kept(type, locale, () => new Intl.ListFormat(locale, { type })).format(texts);
-}
-
-function inEnglish(texts: readonly string[], word: string): string {
-  const last = texts.at(-1) ?? "";
-  if (texts.length < 2) return last;
-  const comma = texts.length > 2 ? "," : "";
-  return `${texts.slice(0, -1).join(", ")}${comma} ${word} ${last}`;
+  return Format
+    ? kept(type, locale, () => new Format(locale, { type })).format(texts)
+    : texts.join(", ");
 }
 
 /** An object of Intl is dear to make: each is made once. There are as many as languages. */
 function kept<T>(what: string, locale: string, make: () => T): T {
-  const key = `${what} ${locale}`;
+  const key = what + locale;
   try {
-    const one = made.get(key) ?? make();
-    made.set(key, one);
-    return one as T;
+    if (!made.has(key)) made.set(key, make());
   } catch {
-    return refuse("language.locale", locale, "a BCP 47 language tag");
+    refuse("language.locale", locale, "a BCP 47 language tag");
   }
+  return made.get(key) as T;
 }
 
 const made = /* @__PURE__ */ new Map<string, unknown>();

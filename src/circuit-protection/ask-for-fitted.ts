@@ -3,6 +3,7 @@
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { decides, type Finding, open } from "./findings.ts";
+import { word } from "./judge-device.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { say, verbatim } from "./statements.ts";
 
@@ -16,11 +17,7 @@ export function askForFitted(
     open(say(`circuit-protection.${part}-not-stated`), say(`circuit-protection.state-${part}`)),
   );
   if (!asked[0] || !ratings[0]) return found;
-  const [breaker, fuse] = [
-    "circuit-protection.device.breaker",
-    "circuit-protection.device.fuse",
-  ] as const;
-  const kinds = kind === "fuse" ? [fuse] : [breaker, fuse];
+  const kinds = (kind === "fuse" ? [kind] : (["breaker", "fuse"] as const)).map(word);
   const device = { kinds, ratings, poles };
   const allowed =
     smallest && route.points.every((point) => decides(rules, point))

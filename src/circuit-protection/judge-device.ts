@@ -8,6 +8,7 @@ import type { FittedDevice } from "./circuit-input.ts";
 import type { DeviceKind } from "./circuit-kinds.ts";
 import { assumed, decides, type Finding, judged, noted, open } from "./findings.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
+import type { Device } from "./statement-values.ts";
 import { type CircuitPart, say, verbatim } from "./statements.ts";
 
 /** Judges the device; fuses in the disconnect may do the nameplate's job. */
@@ -49,7 +50,8 @@ export function judgeDevice(circuit: CheckedCircuit, sizes: CircuitSizes): Findi
   ];
 }
 
-const word = (kind: DeviceKind) => `circuit-protection.device.${kind}` as const;
+/** The word for a kind of device. */
+export const word = (kind: DeviceKind): Device => `circuit-protection.device.${kind}`;
 
 /** No standard size lies between the two figures of the nameplate. */
 function noStandardDevice({ rules, plate }: CheckedCircuit): Finding[] {

@@ -20,7 +20,7 @@ import type { AwgWiring, InstallationMethod, MetricWiring } from "./wiring.ts";
 /** Where the wiring reads the tables, and the points of the rules that its ampacity rests on. */
 export interface Route {
   readonly column: string;
-  readonly limitColumn: string | undefined;
+  readonly limitColumn?: string;
   readonly celsius: number;
   readonly ambientFactor: number;
   readonly adjustmentFactor: number;
@@ -145,7 +145,6 @@ function metricRoute(
   if (adjustmentFactor !== 1) points.push("grouping");
   return {
     column: `${material} ${insulation} ${method} ${phases === 3 ? 3 : 2}`,
-    limitColumn: undefined,
     celsius,
     ambientFactor,
     adjustmentFactor,

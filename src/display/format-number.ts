@@ -38,11 +38,10 @@ export interface Numbers {
  */
 export function numbersOf(stated: string | undefined, worded: UnitLanguage | undefined): Numbers {
   const language = languageOf("options.language", worded);
-  const wanted = stated === undefined ? language?.locale : stated;
+  const wanted = stated === undefined ? (language?.locale ?? "en") : stated;
   const unit = (text: string, value: number, symbol: string) =>
     withUnit(text, value, symbol, language);
-  const isPlain = wanted === undefined || isPlainEnglish(wanted);
-  if (isPlain || (!globalThis.Intl && /^en\b/.test(wanted))) {
+  if (isPlainEnglish(wanted) || (!globalThis.Intl && /^en\b/.test(wanted))) {
     return { ...plainNumbers, withUnit: unit };
   }
   const locale = localeOf(wanted);
@@ -53,9 +52,7 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
     return one;
   };
   const written = (value: number, key: string, options: Intl.NumberFormatOptions) =>
-    format(key, options)
-      .format(value + 0)
-      .replaceAll("-", "−");
+    withMinus(format(key, options).format(value + 0));
   return {
     fixed: (value, decimals, trim = false) =>
       written(value, `${decimals} ${trim}`, {
@@ -72,6 +69,9 @@ export function numbersOf(stated: string | undefined, worded: UnitLanguage | und
   };
 }
 
+/** Hyphens as the minus sign of Unicode. */
+const withMinus = (text: string) => text.replaceAll("-", "−");
+
 /**
  * English digits and marks as JavaScript has them, without Intl: its first use takes longer than a whole report, and
  * small engines have none.
@@ -84,8 +84,5 @@ const plainNumbers: Pick<Numbers, "fixed" | "scientific"> = {
     return trim && text.includes(".") ? text.replace(/\.?0+$/, "") : text;
   },
   scientific: (value, digits) =>
-    String(Number(value.toPrecision(digits)).toExponential())
-      .replace("e+", "E")
-      .replace("e", "E")
-      .replaceAll("-", "−"),
+    withMinus(Number(value.toPrecision(digits)).toExponential()).replace(/e\+?/, "E"),
 };

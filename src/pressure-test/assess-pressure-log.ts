@@ -163,7 +163,7 @@ function statesIn(
       return state;
     })
     .sort((a, b) => a.elapsed - b.elapsed);
-  if (read.length < 2 || (read.at(-1) as State).elapsed === (read[0] as State).elapsed) {
+  if (read.at(-1)?.elapsed === read[0]?.elapsed) {
     const allowed = "readings at two different times or more";
     const value = `${readings.length} readings`;
     throw new InvalidInputError({ argument: "readings", value, allowed, hint: enter("two-times") });

@@ -36,7 +36,8 @@ const gaugeOf = (si: number, unit: Unit<"gaugePressure">) =>
 
 /** Every doubt about a test. */
 export function doubtsOf(test: PressureTestSetup, errors: TestErrors, course: Course): Doubt[] {
-  const required = test.required === undefined ? {} : objectOf("required", test.required);
+  const { required: stated = {} } = test;
+  const required = objectOf("required", stated);
   const doubts = fillDoubts(test, required, course);
   const { reason, needed } = holdDoubt(required, errors, course);
   if (reason) {
@@ -55,32 +56,27 @@ export function doubtsOf(test: PressureTestSetup, errors: TestErrors, course: Co
 
 /** Why the hold is too short, and the hold that is needed, s. */
 function holdDoubt(
-  required: TestRequirement,
+  { hold: required }: TestRequirement,
   errors: TestErrors,
   { first, seconds, gauge }: Course,
 ): { readonly reason?: PressureTestStatement | undefined; readonly needed: number } {
   const asked =
-    required.hold === undefined
-      ? 0
-      : siOf("required.hold", required.hold, "duration", { above: 0 });
+    required === undefined ? 0 : siOf("required.hold", required, "duration", { above: 0 });
   const fill = first.pressure - first.atmosphere;
   const width = errors.pressure.step * Math.sqrt(12);
   const byStep = fill > 0 ? width / (RATE * fill) : 0;
   const hold = asTime(seconds);
-  const reasonOf = () => {
-    if (seconds === 0) return say("pressure-test.hold-time-unknown");
-    if (!isAtLeast(seconds, SHORTEST))
-      return say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) });
-    if (required.hold && !isAtLeast(seconds, asked))
-      return say("pressure-test.hold-below-manual", { hold, required: required.hold });
-    if (!isAtLeast(seconds, byStep))
-      return say("pressure-test.hold-below-step", {
-        hold,
-        step: shown(width, gauge.difference),
-      });
-    return undefined;
-  };
-  return { reason: reasonOf(), needed: Math.max(SHORTEST, asked, byStep) };
+  const reason =
+    seconds === 0
+      ? say("pressure-test.hold-time-unknown")
+      : !isAtLeast(seconds, SHORTEST)
+        ? say("pressure-test.short-hold", { hold, shortest: asTime(SHORTEST) })
+        : required && !isAtLeast(seconds, asked)
+          ? say("pressure-test.hold-below-manual", { hold, required })
+          : !isAtLeast(seconds, byStep)
+            ? say("pressure-test.hold-below-step", { hold, step: shown(width, gauge.difference) })
+            : undefined;
+  return { reason, needed: Math.max(SHORTEST, asked, byStep) };
 }
 
 function fillDoubts(
@@ -88,7 +84,7 @@ function fillDoubts(
   required: TestRequirement,
   { first, highest, gauge }: Course,
 ): Doubt[] {
-  const { testPressure, marked } = required;
+  const { testPressure, marked = [] } = required;
   const fill = first.pressure - first.atmosphere;
   const doubts: Doubt[] = [];
   if (testPressure !== undefined) {
@@ -102,10 +98,10 @@ function fillDoubts(
     }
   }
   // The refrigerant at rest at 20 °C is the least that the system reaches (ANSI/ASHRAE 15: own charge at 68 °F).
-  const { pressure: atRest } = test.refrigerant ?? {};
+  const { pressure: atRest, gas } = test.refrigerant ?? {};
   const service = Math.max(
     atRest === undefined ? 0 : siOf("refrigerant.pressure", atRest, "absolutePressure"),
-    test.refrigerant?.gas?.pressureAtRest?.si ?? 0,
+    gas?.pressureAtRest?.si ?? 0,
   );
   if (!isAtLeast(first.pressure, service)) {
     const reached = gaugeOf(service - first.atmosphere, gauge);
@@ -117,15 +113,13 @@ function fillDoubts(
       action: say("pressure-test.fill-higher", { required: reached }),
     });
   }
-  const limits = (marked === undefined ? [] : listOf<MarkedLimit>("required.marked", marked)).map(
-    (limit, i) => {
-      const path = `required.marked[${i}]`;
-      return siOf(`${path}.pressure`, markedPressure(path, limit), "gaugePressure", { above: 0 });
-    },
-  );
+  const limits = listOf<MarkedLimit>("required.marked", marked).map((limit, i) => {
+    const path = `required.marked[${i}]`;
+    return siOf(`${path}.pressure`, markedPressure(path, limit), "gaugePressure", { above: 0 });
+  });
   const lowest = limits.reduce((a, b) => Math.min(a, b), Infinity);
   if (!isAtMost(highest, lowest, gauge.scale)) {
-    const of = marked?.[limits.indexOf(lowest)]?.pressure as Quantity<"gaugePressure">;
+    const of = marked[limits.indexOf(lowest)]?.pressure as Quantity<"gaugePressure">;
     const values = { pressure: gaugeOf(highest, of.unit), marked: of };
     doubts.push({
       reason: say("pressure-test.above-marked", values),

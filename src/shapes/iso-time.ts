@@ -22,12 +22,13 @@ interface Moment {
   readonly zoned: boolean;
 }
 
-const pattern =
+/** The form of a date or a moment. */
+export const isoTime: RegExp =
   /^(\d{4})-(\d\d)-(\d\d)(?:T(\d\d):(\d\d)(?::(\d\d)(?:\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)?)?$/;
 
 /** What a text means; throws where it is no date. Never asks the machine for its time zone. */
 export function momentOf(path: string, text: IsoTime): Moment {
-  const found = typeof text === "string" && text.length < 40 ? pattern.exec(text) : null;
+  const found = typeof text === "string" && text.length < 40 ? isoTime.exec(text) : null;
   if (found) {
     const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = found
       .slice(1, 7)

@@ -129,10 +129,8 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
   const readVisit = later(() => visitOf(shape(), reading));
   const writeVisit = later(() => visitOf(shape(), writing));
 
-  const read = (json: unknown, limits: WireLimits, upTo: number): Walked =>
-    walked(readVisit(), json, { limits, upTo, name, versions: format });
-  const write = (value: unknown, limits: WireLimits): Walked =>
-    walked(writeVisit(), value, { limits, upTo: 1, name });
+  const read = (json: unknown, limits: WireLimits, upTo = 1): Walked =>
+    walked(readVisit(), json, limits, upTo, format);
 
   const whole = <V>({ value, findings: [first] }: Walked): V => {
     if (first) throw errorOf(first, name);
@@ -148,18 +146,18 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       if (typeof given !== "string") throw notJson(name, shown(given));
       const text = given.startsWith("\uFEFF") ? given.slice(1) : given;
       const names = namesIn(text, limits, name);
-      const result = read(parsed(text, name), limits, 1);
+      const result = read(parsed(text, name), limits);
       // As many names in the text as in what was made of it: then none stood twice. Else it is looked for.
       if (result.names !== names || result.findings.length > 0) pathAt(text, text.length, name);
       return whole(result);
     },
-    decode: (json, stated) => whole(read(json, limitsOf(stated), 1)),
+    decode: (json, stated) => whole(read(json, limitsOf(stated))),
     problems: (json, stated) =>
       findingsIn(json, limitsOf(stated)).map(({ path, ...problem }) => ({
         argument: pathText(path, name),
         ...problem,
       })),
-    encode: (value, stated) => whole(write(value, limitsOf(stated))),
+    encode: (value, stated) => whole(walked(writeVisit(), value, limitsOf(stated), 1)),
     stringify(value, spaces = 0, stated = {}) {
       numberOf("spaces", spaces, { min: 0, max: 10 });
       const limits = limitsOf(stated);
@@ -187,6 +185,29 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
     }),
   };
 
+  /** What a visit of all values comes to, as far as it is asked for. */
+  function walked(
+    visit: Visit,
+    given: unknown,
+    limits: WireLimits,
+    upTo: number,
+    versions?: Format,
+  ): Walked {
+    const walk = startWalk(limits, upTo);
+    try {
+      const value = visit.of(versions ? inPresentVersion(given, versions) : given, walk);
+      return { value, findings: walk.findings, names: walk.names };
+    } catch (error) {
+      if (isInvalidInputError(error)) throw error;
+      // A getter or a proxy of the caller's.
+      throw new InvalidInputError({
+        argument: name,
+        value: "an object that cannot be read",
+        allowed: "data that can be read",
+      });
+    }
+  }
+
   function findingsIn(json: unknown, limits: WireLimits): readonly Finding[] {
     try {
       return read(json, limits, most).findings;
@@ -197,28 +218,6 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
   }
 
   return Object.freeze(codec);
-}
-
-/** What a visit of all values comes to, as far as it is asked for. */
-function walked(
-  visit: Visit,
-  given: unknown,
-  by: { limits: WireLimits; upTo: number; name: string; versions?: Format | undefined },
-): Walked {
-  const walk = startWalk(by.limits, by.upTo);
-  try {
-    const value = by.versions ? inPresentVersion(given, by.versions) : given;
-    const made = visit.of(value, walk);
-    return { value: made, findings: walk.findings, names: walk.names };
-  } catch (error) {
-    if (isInvalidInputError(error)) throw error;
-    // A getter or a proxy of the caller's.
-    throw new InvalidInputError({
-      argument: by.name,
-      value: "an object that cannot be read",
-      allowed: "data that can be read",
-    });
-  }
 }
 
 function parsed(text: string, name: string): unknown {

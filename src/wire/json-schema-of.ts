@@ -3,7 +3,13 @@
 // Does not cover limits, nor values that no quantity can have (−400 °C).
 import { everyKind, unitsBySymbol } from "../quantity/catalogue.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import { casesOf, type FieldsShape, type SchemaWords, type Shape } from "../shapes/index.ts";
+import {
+  casesOf,
+  type FieldsShape,
+  isoTime,
+  type SchemaWords,
+  type Shape,
+} from "../shapes/index.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
 
 /** What a schema is made of besides its shape. */
@@ -26,15 +32,13 @@ const primitives: Readonly<Record<string, JsonObject>> = {
   number: { type: "number" },
   flag: { type: "boolean" },
   any: {},
-  time: {
-    type: "string",
-    // ISO 8601-1:2019, calendar date and extended format
-    pattern:
-      "^\\d{4}-\\d\\d-\\d\\d(T\\d\\d:\\d\\d(:\\d\\d(\\.\\d{1,9})?)?(Z|[+-]\\d\\d:\\d\\d)?)?$",
-  },
+  time: { type: "string", pattern: isoTime.source },
 };
 
 const described = (text: string | undefined): JsonObject => (text ? { description: text } : {});
+
+/** The symbols of the units of a kind. */
+const unitsOf = (kind: Kind): JsonObject => ({ enum: [...unitsBySymbol("kind", kind).keys()] });
 
 /** The JSON Schema of a shape under a name of its own. */
 export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): JsonObject {
@@ -51,12 +55,8 @@ export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): J
 
   const quantity = (kind: Kind): JsonObject =>
     defined(kind, () => {
-      const unit = { enum: [...unitsBySymbol("kind", kind).keys()] };
-      return object({ kind: { const: kind }, value: { type: "number" }, unit }, [
-        "kind",
-        "value",
-        "unit",
-      ]);
+      const parts = { kind: { const: kind }, value: { type: "number" }, unit: unitsOf(kind) };
+      return object(parts, Object.keys(parts));
     });
 
   const fields = ({ type = "", fields: own, docs }: FieldsShape): JsonObject => {
@@ -69,10 +69,15 @@ export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): J
     return { ...described(texts[""]), ...object(Object.fromEntries(properties), required) };
   };
 
-  function made(own: Shape, isRoot = false): JsonObject {
-    if (typeof own === "object" && "type" in own && own.type && !isRoot) {
-      return defined(own.type, () => made(own, true));
-    }
+  /** A shape where it is mentioned. */
+  const made = (own: Shape): JsonObject =>
+    typeof own === "object" && "type" in own && own.type
+      ? defined(own.type, () => written(own))
+      : written(own);
+
+  const anyOf = (all: readonly Shape[]): JsonObject => ({ anyOf: all.map(made) });
+
+  function written(own: Shape): JsonObject {
     if (typeof own === "string") {
       if (Object.hasOwn(primitives, own)) return primitives[own] as JsonObject;
       return own === "quantity" ? { anyOf: everyKind().map(quantity) } : quantity(own as Kind);
@@ -82,20 +87,19 @@ export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): J
     if ("list" in own) return { type: "array", items: made(own.list) };
     if ("items" in own) {
       const count = own.items.length;
-      const prefixItems = own.items.map((one) => made(one));
+      const prefixItems = own.items.map(made);
       return { type: "array", prefixItems, items: false, minItems: count, maxItems: count };
     }
-    if ("either" in own) return { anyOf: own.either.map((one) => made(one)) };
-    if ("cases" in own)
-      return { anyOf: [...new Set(Object.values(own.cases))].map((one) => made(one)) };
+    if ("either" in own) return anyOf(own.either);
+    if ("cases" in own) return anyOf([...new Set(Object.values(own.cases))]);
     if ("statements" in own) return made(casesOf(own));
     if ("named" in own) return { enum: Object.keys(own.named()) };
-    if ("unit" in own) return { enum: [...unitsBySymbol("kind", own.unit).keys()] };
+    if ("unit" in own) return unitsOf(own.unit);
     if ("each" in own) return { type: "object", additionalProperties: made(own.each) };
     return {}; // what the path beside it allows
   }
 
-  const whole = made(shape, true);
+  const whole = written(shape);
   return {
     $schema: "https://json-schema.org/draft/2020-12/schema",
     $id: `urn:hvac-install-math:${id}`,

@@ -21,7 +21,6 @@ export function namesOf(
   const names = Object.keys(held);
   let known: Map<string, string> | undefined;
   return (value) => {
-    if (typeof value !== "object" || value === null) return undefined;
     const own = names.find((name) => held[name] === value);
     if (own !== undefined) return own;
     known ??= new Map(names.map((name) => [said(held[name]), name]));

@@ -6,8 +6,14 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { pathText } from "../shapes/index.ts";
 import type { WireLimits } from "./limits.ts";
 
-const [quote, backslash, colon, comma] = [0x22, 0x5c, 0x3a, 0x2c];
-const [brace, bracket, braceEnd, bracketEnd] = [0x7b, 0x5b, 0x7d, 0x5d];
+const quote = 0x22;
+const backslash = 0x5c;
+const colon = 0x3a;
+const comma = 0x2c;
+const brace = 0x7b;
+const braceEnd = 0x7d;
+const bracket = 0x5b;
+const bracketEnd = 0x5d;
 
 /** Where the text that starts with a quotation mark ends. */
 function endOfText(text: string, start: number): number {

@@ -2,22 +2,17 @@
 // Follows Quantity.toJSON. Does not cover lists and fields: the walk of shapes does.
 import type { Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
-import { type Leaves, leaf, live, oneOfWords, refuse, tried } from "../shapes/index.ts";
+import { type Leaves, leaf, live, oneOfWords, refuse, tried, type Visit } from "../shapes/index.ts";
 import { namesOf } from "./name-of.ts";
 
 /** Live values become JSON data. */
 export const writing: Leaves = {
-  quantity(kind) {
-    const { allowed, fits } = live.quantity(kind);
-    return leaf(allowed, fits, undefined, (value, walk) => {
+  quantity: (kind) =>
+    written(live.quantity(kind), (value, walk) => {
       walk.values += 3;
       return tried(walk, () => (value as Quantity<Kind>).toJSON());
-    });
-  },
-  unit(kind) {
-    const { allowed, fits } = live.unit(kind);
-    return leaf(allowed, fits, undefined, (value) => (value as Unit<Kind>).symbol);
-  },
+    }),
+  unit: (kind) => written(live.unit(kind), (value) => (value as Unit<Kind>).symbol),
   named(objects) {
     const held = objects();
     const nameOf = namesOf(held);
@@ -30,3 +25,7 @@ export const writing: Leaves = {
   },
   done: (made) => made,
 };
+
+/** A live value that is written as something else. */
+const written = ({ allowed, fits }: Visit, as: Visit["of"]): Visit =>
+  leaf(allowed, fits, undefined, as);

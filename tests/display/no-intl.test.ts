@@ -44,7 +44,7 @@ it("counts and lists as Intl does in English", () => {
   for (const texts of [[], ["a"], ["a", "b"], ["a", "b", "c"], ["a", "b", "c", "d"]]) {
     for (const type of ["conjunction", "disjunction"] as const) {
       const expected = new Intl.ListFormat("en-US", { type }).format(texts);
-      expect(listed(texts, "en-US", type === "disjunction")).toBe(expected);
+      expect(listed(texts, "en-US", type === "disjunction" ? ":or" : undefined)).toBe(expected);
     }
   }
 });
