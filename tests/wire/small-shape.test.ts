@@ -161,6 +161,12 @@ describe("a document that the shape refuses is named by its place:", () => {
     if (!unseen.includes(what)) expect(mistakes(json)).not.toEqual([]);
   });
 
+  it("with what stands there", () => {
+    expect(thrownBy(() => codec.decode([])).value).toBe("a list");
+    expect(thrownBy(() => codec.decode({ name: {} })).value).toBe("an object");
+    expect(thrownBy(() => codec.decode({ name: null })).value).toBe("null");
+  });
+
   it("an object of a class, be it all of the fields", () => {
     class Lamp {
       name = "a lamp";
