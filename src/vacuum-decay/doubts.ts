@@ -11,7 +11,9 @@ import type { Segment } from "./collect.ts";
 import { componentAt } from "./component.ts";
 import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
+import { standstill } from "./standstill.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
+import { passShare } from "./tuning.ts";
 import { saturationPa } from "./water.ts";
 
 /**
@@ -130,6 +132,18 @@ export function doubtsOfCourse(
     doubts.push({
       reason: say("vacuum-decay.too-flat", { change: difference(Math.max(0, still)) }),
       action: isolation,
+    });
+  }
+  const mayPass = stage.mayPass && analysis.odds.bad < passShare;
+  const stop = mayPass ? standstill(t, p, least) : undefined;
+  if (stop) {
+    const { at, missing } = stop;
+    doubts.push({
+      reason: say("vacuum-decay.rise-stops", {
+        elapsed: second(segment.start + at),
+        missing: difference(missing),
+      }),
+      action: say("vacuum-decay.keep-gauge-open", { hold: second(settings.hold) }),
     });
   }
   const late = Math.max(end - averaged(mean(t)), quickening(t, p, T) - least / 2);

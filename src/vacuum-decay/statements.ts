@@ -69,6 +69,7 @@ export interface VacuumDecayStatements {
   "vacuum-decay.display-still": { readonly since: Duration; readonly pressure: Pressure };
   "vacuum-decay.pressure-falls": { readonly fall: Difference };
   "vacuum-decay.too-flat": { readonly change: Difference };
+  "vacuum-decay.rise-stops": { readonly elapsed: Duration; readonly missing: Difference };
   "vacuum-decay.rise-quickens": { readonly late: Difference };
   "vacuum-decay.course-unexplained": { readonly off: Difference };
   "vacuum-decay.step-before": { readonly elapsed: Duration };
@@ -99,6 +100,7 @@ export interface VacuumDecayStatements {
   // actions
   "vacuum-decay.watch-longer": { readonly duration: Duration; readonly rows: number };
   "vacuum-decay.hold-again": { readonly hold: Duration };
+  "vacuum-decay.keep-gauge-open": { readonly hold: Duration };
   "vacuum-decay.state-isolation": None;
   "vacuum-decay.isolate-at-the-system": None;
   "vacuum-decay.blank-test": None;

@@ -65,6 +65,7 @@ const doubts = (
     step: 0,
     misfit: 1,
     residual: 0,
+    odds: { bad: 1 }, // a rise that stops is looked for only in what would pass: standstill.test.ts
     endRate: { mean: 0, u: 0 },
   };
   return [

@@ -68,6 +68,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
     "The pressure fell by {fall}. Something still pulls: the pump, or its valve.",
   "vacuum-decay.too-flat":
     "The pressure stopped rising: {change} in the second half. A pump valve that weeps looks like this, also with a leak.",
+  "vacuum-decay.rise-stops":
+    "The rise stopped at once at {elapsed}, {missing} short: leaks, water and walls only slow down. Was a valve to the gauge closed?",
   "vacuum-decay.rise-quickens":
     "The rise gets faster: the last readings lie {late} above every curve.",
   "vacuum-decay.course-unexplained":
@@ -109,6 +111,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
     other: "Watch {duration} more, with at least {rows} more readings.",
   },
   "vacuum-decay.hold-again": "Start a new hold of {hold} and touch nothing.",
+  "vacuum-decay.keep-gauge-open":
+    "Keep every valve between the gauge and the system open, and hold again for {hold}.",
   "vacuum-decay.state-isolation":
     "State how the pump was shut off: an isolation valve at the system, the hose removed, or the pump’s valve.",
   "vacuum-decay.isolate-at-the-system":

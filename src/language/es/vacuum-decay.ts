@@ -70,6 +70,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
     "La presión bajó {fall}. Algo sigue aspirando: la bomba, o su válvula.",
   "vacuum-decay.too-flat":
     "La presión dejó de subir: {change} en la segunda mitad. Así se ve una válvula de bomba que no cierra bien, también con una fuga.",
+  "vacuum-decay.rise-stops":
+    "El aumento se detuvo de golpe a los {elapsed}; faltan {missing}: fugas, agua y paredes solo se frenan. ¿Se cerró una válvula hacia el vacuómetro?",
   "vacuum-decay.rise-quickens":
     "El aumento se acelera: las últimas lecturas están {late} por encima de toda curva.",
   "vacuum-decay.course-unexplained":
@@ -113,6 +115,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
     other: "Observe {duration} más, con al menos {rows} lecturas más.",
   },
   "vacuum-decay.hold-again": "Empiece una nueva prueba de {hold} y no toque nada.",
+  "vacuum-decay.keep-gauge-open":
+    "Deje abiertas todas las válvulas entre el vacuómetro y el sistema, y repita la prueba de {hold}.",
   "vacuum-decay.state-isolation":
     "Indique cómo se aisló la bomba: válvula de aislamiento en el sistema, manguera retirada, o válvula de la bomba.",
   "vacuum-decay.isolate-at-the-system":

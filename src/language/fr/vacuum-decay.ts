@@ -72,6 +72,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
     "La pression a baissé de {fall}. Quelque chose tire encore : la pompe, ou son robinet.",
   "vacuum-decay.too-flat":
     "La pression a cessé de monter : {change} dans la seconde moitié. Un robinet de pompe qui ferme mal donne cela, même avec une fuite.",
+  "vacuum-decay.rise-stops":
+    "La remontée s’est arrêtée net à {elapsed}; il manque {missing} : fuites, eau et parois ne font que ralentir. A-t-on fermé un robinet vers le vacuomètre?",
   "vacuum-decay.rise-quickens":
     "La remontée s’accélère : les derniers relevés sont {late} au-dessus de toute courbe.",
   "vacuum-decay.course-unexplained":
@@ -114,6 +116,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
     other: "Observez encore {duration}, avec au moins {rows} relevés de plus.",
   },
   "vacuum-decay.hold-again": "Recommencez un essai de {hold} et ne touchez à rien.",
+  "vacuum-decay.keep-gauge-open":
+    "Laissez ouverts tous les robinets entre le vacuomètre et le système, et recommencez l’essai de {hold}.",
   "vacuum-decay.state-isolation":
     "Indiquez comment la pompe a été isolée : robinet d’isolement au système, boyau retiré, ou robinet de la pompe.",
   "vacuum-decay.isolate-at-the-system":

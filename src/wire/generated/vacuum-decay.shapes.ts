@@ -214,6 +214,7 @@ export function VacuumDecayStatements(): StatementTable {
     "vacuum-decay.ice-not-excluded": { coldest: "temperature", saturation: "absolutePressure" },
     "vacuum-decay.isolate-at-the-system": {},
     "vacuum-decay.isolated": {},
+    "vacuum-decay.keep-gauge-open": { hold: "duration" },
     "vacuum-decay.last-reading-above-limit": {
       pressure: "absolutePressure",
       limit: "absolutePressure",
@@ -304,6 +305,7 @@ export function VacuumDecayStatements(): StatementTable {
       limit: "pressureDifference",
     },
     "vacuum-decay.rise-quickens": { late: "pressureDifference" },
+    "vacuum-decay.rise-stops": { elapsed: "duration", missing: "pressureDifference" },
     "vacuum-decay.rise-too-close": {
       at: "duration",
       value: "pressureDifference",

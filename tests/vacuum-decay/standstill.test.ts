@@ -1,0 +1,84 @@
+// A valve between gauge and system that is shut in mid-watch: what the gauge then shows proves nothing. Sums of decays are
+// log-convex (Widder, 1941, chapter IV, from memory), so that none of them stops at once; the courses are made by formula.
+import fc from "fast-check";
+import { degC, liter, micron, minute, percent, second } from "hvac-install-math/quantity";
+import { acceptancePolicies, assessVacuumDecay } from "hvac-install-math/vacuum-decay";
+import { describe, expect, it } from "vitest";
+import { standstill } from "../../src/vacuum-decay/standstill.ts";
+import { random } from "./random.ts";
+
+/** A course in micron by minute, with a row each 5 s and the noise of a gauge. */
+function watched(course: (minutes: number) => number, minutes = 10, seed = 1) {
+  const noise = random(seed);
+  const readings = Array.from({ length: 12 * minutes + 1 }, (_, i) => ({
+    elapsed: second(5 * i),
+    pressure: micron(Math.round(course(i / 12) + noise.normal())),
+  }));
+  return assessVacuumDecay({
+    readings,
+    ambient: degC(20),
+    volume: liter(3),
+    policy: acceptancePolicies.commonPractice500,
+    gauge: { accuracy: percent(10), resolution: micron(1).minus(micron(0)) },
+  });
+}
+
+const saysStop = ({ reasons }: ReturnType<typeof watched>) =>
+  reasons.find((one) => one.code === "vacuum-decay.rise-stops");
+
+describe("a gauge that is shut off from the system", () => {
+  const leak = (t: number) => 216 + 35 * (1 - Math.exp(-t / 0.2)) + 39 * t;
+  const water = (t: number) => 231 + 900 * (1 - Math.exp(-t / 6));
+
+  it.each([
+    ["a leak of 39 micron/min", leak, 2.2],
+    ["a leak of 39 micron/min", leak, 1.5],
+    ["water with a plateau of 1131 micron", water, 1.7],
+  ] as const)("with %s behind it passes nothing: %#", (_, course, shut) => {
+    const open = watched(course);
+    expect(open.outcome).toBe("fail");
+    expect(saysStop(open)).toBeUndefined();
+    const closed = watched((t) => course(Math.min(t, shut)));
+    expect(closed.outcome).toBe("inconclusive");
+    expect(saysStop(closed)?.values.elapsed.in(minute)).toBeCloseTo(shut, -0.3);
+    expect(closed.actions.map(({ code }) => code)).toContain("vacuum-decay.keep-gauge-open");
+  });
+
+  it("is not seen in the watch of a sound system, fast or slow to equalize", () => {
+    for (const [seed, tau] of [0.1, 0.4, 1, 2].entries()) {
+      const sound = watched(
+        (t) => 240 + 60 * (1 - Math.exp(-t / tau)) + 9 * Math.log1p(t),
+        15,
+        seed,
+      );
+      expect(saysStop(sound)).toBeUndefined();
+    }
+  });
+});
+
+it("no sum of decays and a leak stops, however it is made", () => {
+  const decay = fc.tuple(
+    fc.double({ min: 1, max: 500, noNaN: true }),
+    fc.double({ min: 0.5, max: 60, noNaN: true }),
+  );
+  fc.assert(
+    fc.property(
+      fc.array(decay, { maxLength: 4 }),
+      fc.double({ min: 0, max: 50, noNaN: true }),
+      (decays, leak) => {
+        const t = Array.from({ length: 121 }, (_, i) => i / 4);
+        const p = t.map((time) =>
+          decays.reduce(
+            (sum, [size, tau]) => sum + size * (1 - Math.exp(-time / tau)),
+            leak * time,
+          ),
+        );
+        expect(standstill(t, p, 0.5)).toBeUndefined();
+        const stopped = t.map((_, i) => p[Math.min(i, 40)] as number);
+        const late = (p[40] as number) - (p[36] as number);
+        if (late > 2)
+          expect(standstill(t, stopped, 0.5)).toMatchObject({ at: expect.closeTo(10, -0.5) });
+      },
+    ),
+  );
+});
