@@ -22,7 +22,7 @@ export interface ReadQuantityOptions<K extends Kind> {
   /** The kind of quantity that the field holds. */
   readonly kind: K;
   /**
-   * The units that the field takes, at least one. A number without a unit is in the first: make it the one
+   * The units that the field takes, 1 to 100. A number without a unit is in the first: make it the one
    * that the field shows.
    */
   readonly units: readonly Unit<K>[];
@@ -36,6 +36,9 @@ export interface ReadQuantityOptions<K extends Kind> {
 
 /** What may stand in the field, for an error message. */
 const notation = /* @__PURE__ */ say("field-text.one-number");
+
+/** More units than any field offers. */
+const mostUnits = 100;
 
 /**
  * Reads one number, with or without its unit, as a person types it. Nothing is guessed: an empty box is refused,
@@ -72,7 +75,7 @@ export function readQuantity<K extends Kind>(
   options: ReadQuantityOptions<K>,
 ): Quantity<K> {
   const { kind, units, locale } = objectOf("options", options);
-  listOf("options.units", units, Infinity, 1).forEach((unit, i) => {
+  listOf("options.units", units, mostUnits, 1).forEach((unit, i) => {
     requireUnit(`options.units[${i}]`, unit, units[0]?.kind ?? kind);
   });
   const [first] = units as [Unit<K>];

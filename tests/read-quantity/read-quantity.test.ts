@@ -171,3 +171,9 @@ it("costs 6 kB beside a unit, and no mathjs", async () => {
   expect(inputs.filter((name) => name.includes("mathjs"))).toEqual([]);
   expect(gzip - alone.gzip).toBeLessThanOrEqual(6000);
 });
+
+it("takes no more units than a field may offer", () => {
+  const units = Array.from({ length: 101 }, () => ft);
+  expect(() => readQuantity("12", { kind: "length", units })).toThrow("options.units: ");
+  expect(readQuantity("12", { kind: "length", units: units.slice(1) }).in(ft)).toBe(12);
+});
