@@ -21,6 +21,8 @@ import {
   equalization,
   fewestPoints,
   floor,
+  hosesOfEndRate,
+  hosesOfLeak,
   largeShare,
   materialEndRate,
   materialLeak,
@@ -29,9 +31,9 @@ import {
   outgassing,
   outgassingMax,
   outgassingTau,
+  slowestWater,
   usualVolume,
   walls,
-  watchedTimes,
 } from "./tuning.ts";
 import { weighModels } from "./weigh.ts";
 import { lineUncertainty, type Workspace } from "./workspace.ts";
@@ -72,11 +74,11 @@ export interface Analysis {
 export function amountsOf({ volume, hoses }: Settings, rise: number): Amounts {
   const smaller = Math.min(1, (largeShare * usualVolume) / (volume || usualVolume));
   return {
-    leak: materialLeak * smaller,
+    leak: materialLeak * smaller + hoses * hosesOfLeak,
     provenLeak: materialLeak + hoses,
     hiddenLeak: materialLeak * Math.max(1, 2 * smaller) + hoses,
     water: materialWater + materialWaterPart * Math.max(0, rise),
-    endRate: materialEndRate,
+    endRate: materialEndRate + hoses * hosesOfEndRate,
   };
 }
 
@@ -101,7 +103,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
     largest: {
       water: waterMax - origin,
       outgassing: outgassingMax,
-      waterTau: Math.max(480, watchedTimes * T),
+      waterTau: slowestWater(T),
       outgassingTau,
     },
     floor,
@@ -131,8 +133,8 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   );
   const amounts = amountsOf(settings, segment.lastP - origin);
   const few = points < enoughPoints;
-  const late = few ? rateOfFew(segment, step) : 0;
-  const harmless = late < amounts.leak && segment.lastP - origin < amounts.water;
+  const late = few ? fewOf(segment, step, settings.hoses) : { rate: 0, goesOn: false };
+  const harmless = late.rate < amounts.leak && segment.lastP - origin < amounts.water;
   const wet = components.filter(
     ({ shape, amplitude }) => shape < levelling && amplitude > materialWater,
   );
@@ -148,13 +150,15 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
     residual,
     widening,
     amounts,
-    // few rows that show too much exclude nothing and prove nothing
-    odds: few ? evenOdds(harmless ? 0 : 0.5) : oddsOf(components, amounts, reach),
+    // few rows that show too much exclude nothing, and prove only that something is bad
+    odds: few
+      ? { ...evenOdds(harmless ? 0 : 0.5), provenBad: late.goesOn ? 1 : 0 }
+      : oddsOf(components, amounts, reach),
     leak,
     leakBelow: (probability) => {
       const bound = boundOf(leak, probability);
       if (!few) return Math.max(0, bound);
-      return probability < 0.5 ? 0 : Math.max(bound, late);
+      return probability < 0.5 ? 0 : Math.max(bound, late.rate);
     },
     lineU: widening * lineUncertainty(work, variance),
     water: components.reduce((sum, one) => sum + one.weight * waterOf(one, T, 2 * equalization), 0),
@@ -180,12 +184,17 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
 }
 
 /**
- * Few rows tell no shapes apart. What they show is that a rise that only slows down has a leak no larger than its
- * mean rate over the second half, Pa/s.
+ * Few rows tell no shapes apart. They show that a rise that only slows down has a leak no larger than its mean `rate` over
+ * the second half, Pa/s, and whether it `goesOn`: that half rose by more than a sound system makes, an equalization at
+ * most by a quarter of it (e^(−x) − e^(−2x)), taken twice, what still rises at the end, hoses twice what they may; and by
+ * half as much as the first, as what is left of a valve opened late does not.
  */
-function rateOfFew(segment: Segment, step: number): number {
+function fewOf(segment: Segment, step: number, hoses: number): { rate: number; goesOn: boolean } {
   const { t, p } = allPoints(segment);
   const half = Math.floor((t.length - 1) / 2);
-  const dt = (t.at(-1) ?? 0) - (t[half] ?? 0);
-  return dt > 0 ? ((p.at(-1) ?? 0) - (p[half] ?? 0) + step) / dt : Infinity;
+  const span = (t.at(-1) as number) - (t[half] as number);
+  const risen = (p.at(-1) as number) - (p[half] as number);
+  const before = (p[half] as number) - (p[0] as number);
+  const sound = equalization / 2 + (materialEndRate + 2 * hoses) * span;
+  return { rate: (risen + step) / span, goesOn: risen - step > Math.max(sound, before / 2) };
 }

@@ -50,11 +50,12 @@ export function collectAll(input: VacuumDecayInput): Collector {
  * assumed; the gauge's step and accuracy; how the pump was shut off (`isolation`), because a course that falls or
  * stays too flat is believed only where that is known; hoses or a blank test where the volume is small.
  *
- * **What it decides.** A pass needs all of this: the share of the evidence for a leak above 5 micron/min (in 4.5 L; less
- * in more), for water above 300 micron and 5 % of the rise, or for a rise that still goes on by more than
- * 6 micron/min, is below a tenth; the 95 % bound of the leak is within the limit; the policy is kept with the
- * uncertainty allowed for, by the last reading too; at least eight points or a course that is harmless whatever its
- * shape; nothing in the course contradicts a system that is shut off. A fail needs 95 % for a leak or water, or the
+ * **What it decides.** A pass needs all of this: the leak limit, 10 micron/min in 3 L, excluded with 95 %; less than a tenth
+ * of the evidence for a leak of half of it, 5 micron/min (in more than 4.5 L three quarters of it), for water above 300 micron and
+ * 5 % of the rise, or for a rise that still goes on by more than 6 micron/min, each with a part of what hoses let in
+ * besides; the policy kept with the uncertainty allowed for, by the last reading too; at least eight points or a course that
+ * is harmless whatever its shape; nothing in the course that contradicts a system that is shut off. A fail needs 95 % for
+ * water or a leak above 5 micron/min and what hoses may let in, a rise by few rows that nothing harmless makes, or the
  * policy's limit broken beyond the uncertainty. Everything else is inconclusive, and the actions say what decides. The
  * stretch since the last step is judged; what came before is evidence against only.
  *

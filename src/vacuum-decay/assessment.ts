@@ -22,6 +22,7 @@ import { lossOf } from "./loss.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
 import type { Settings } from "./settings.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
+import { slowestWater } from "./tuning.ts";
 import { type Finding, findingOf } from "./verdict.ts";
 import { createWorkspace, type Workspace } from "./workspace.ts";
 
@@ -54,7 +55,7 @@ export function assessmentOf(
     outcome: found.outcome,
     cause: found.cause,
     reasons: [...found.reasons, ...findingsOf(found, wet), ...rejected.reasons],
-    assumptions: assumptionsOf(log),
+    assumptions: assumptionsOf(log, found),
     cautions: [...rejected.cautions, ...cautionsOf(settings, segment, loss)],
     actions: found.actions,
     sources: [settings.policy.source, ...sources],
@@ -128,12 +129,25 @@ function findingsOf(
   ];
 }
 
-function assumptionsOf(log: Collector): VacuumDecayStatement[] {
+function assumptionsOf(
+  log: Collector,
+  { cause, reasons, analysis }: Finding,
+): VacuumDecayStatement[] {
   const { settings, rows, grain } = log;
-  if (rows < 2 || !typedByHand(log)) return [...settings.assumptions];
-  const step = new Quantity(grain, micron.difference);
-  return [...settings.assumptions, say("vacuum-decay.typed-by-hand", { rows, step })];
+  const said = [...settings.assumptions];
+  if (analysis && (cause.startsWith("leak") || reasons.some(({ code }) => leaks.includes(code)))) {
+    const duration = minute(slowestWater(analysis.T) / 60);
+    said.push(say("vacuum-decay.no-slow-water", { duration }));
+  }
+  if (rows > 1 && typedByHand(log)) {
+    const step = new Quantity(grain, micron.difference);
+    said.push(say("vacuum-decay.typed-by-hand", { rows, step }));
+  }
+  return said;
 }
+
+/** What is said of a steady rise, which slower water would make too. */
+const leaks: readonly string[] = ["vacuum-decay.leak-proven", "vacuum-decay.leak-within-limit"];
 
 function cautionsOf(
   settings: Settings,

@@ -2,7 +2,7 @@
 // Follows the decay picture of installation manuals: a leak keeps rising, water rises and levels off, a dry
 // and tight system stays. Does not cover the outcome: verdict.ts.
 import type { Odds } from "./odds.ts";
-import { excluded, named, passShare, sureOutgassing } from "./tuning.ts";
+import { excluded, named, namedBeside, passShare, sureOutgassing } from "./tuning.ts";
 
 /**
  * What is behind the decay, by amounts that matter to a system: a leak above 5 micron/min and what hoses may
@@ -27,7 +27,7 @@ export function causeOf({ provenLeak, hiddenLeak, water, bad, outgassing }: Odds
   if (water > named) {
     const alone = hiddenLeak < excluded;
     if (outgassing > sureOutgassing * water) return alone ? "outgassing" : "not-determined";
-    if (hiddenLeak > named) return "leak-and-moisture";
+    if (hiddenLeak > namedBeside) return "leak-and-moisture";
     return alone ? "moisture" : "moisture-leak-not-excluded";
   }
   return provenLeak > named && water < excluded ? "leak" : "not-determined";

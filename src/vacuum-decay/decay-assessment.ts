@@ -35,7 +35,7 @@ export interface DecayStep {
  * Source: JCGM 106:2012, 7, over a mixture weighed by Akaike's criterion (Burnham & Anderson, 2002, from memory).
  */
 export interface EvidenceShares {
-  /** A leak above what hoses may let in and 5 micron/min. */
+  /** A leak above what hoses may let in and 5 micron/min: the one that fails. */
   readonly leak: number;
   /** Water above 300 micron and 5 % of the rise. */
   readonly moisture: number;
@@ -67,7 +67,7 @@ export interface VacuumDecayAssessment extends Assessment<DecayCause, VacuumDeca
   readonly smallestLeak?: Quantity<"pressureRate"> | undefined;
   /** The same as a throughput; missing without the volume. */
   readonly smallestLeakThroughput?: Quantity<"throughput"> | undefined;
-  /** The largest leak that may pass: the policy's, or the caller's smaller one. */
+  /** The largest leak that may pass: the policy's, in less than 3 L as much less, or the caller's smaller one. */
   readonly leakLimit: Quantity<"throughput">;
   /** What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude. */
   readonly lossAtLimit: readonly [Quantity<"massFlow">, Quantity<"massFlow">];

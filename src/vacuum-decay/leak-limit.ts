@@ -8,6 +8,7 @@ import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { micronPerMinute } from "../quantity/units/pressure.ts";
 import { commonLeakLimit } from "./policies.ts";
+import { usualVolume } from "./tuning.ts";
 
 /** A leak limit, in Pa·m³/s and, for the volume, in Pa/s. */
 export interface LeakLimit {
@@ -17,7 +18,11 @@ export interface LeakLimit {
   readonly stated: boolean;
 }
 
-/** The limit that counts: the policy's, else the common one; the caller's where it is less, never where it is more. */
+/**
+ * The limit that counts: the policy's, else the common one; the caller's where it is less, never where it is more. What
+ * nobody stated falls with the volume below the usual one: a leak of so many micron a minute then is as large a part of a
+ * charge that is as much smaller.
+ */
 export function leakLimitOf(
   stated: Quantity<"throughput"> | Quantity<"pressureRate"> | undefined,
   ofPolicy: Quantity<"throughput"> | undefined,
@@ -27,7 +32,10 @@ export function leakLimitOf(
     ofPolicy === undefined
       ? commonLeakLimit.si
       : siOf("policy.leakLimit", ofPolicy, "throughput", { above: 0 });
-  if (stated === undefined) return { throughput: most, rate: most / volume, stated: false };
+  if (stated === undefined) {
+    const rate = most / Math.max(volume, usualVolume);
+    return { throughput: rate * volume, rate, stated: false };
+  }
   const asRate = stated?.kind === "pressureRate";
   const throughput = asRate
     ? siOf("leakLimit", stated as Quantity<"pressureRate">, "pressureRate", { above: 0 }) * volume

@@ -45,7 +45,7 @@ export interface AcceptancePolicy {
   readonly target: Quantity<"absolutePressure">;
   /** What has to hold, in order of time; the last one ends the hold. */
   readonly checkpoints: readonly Checkpoint[];
-  /** Largest leak that is accepted, where the source states one; {@link commonLeakLimit} when left out. */
+  /** Largest leak that is accepted in 3 L and more, where the source states one; in less as much less; {@link commonLeakLimit} when left out. */
   readonly leakLimit?: Quantity<"throughput"> | undefined;
   /** Whether a pass may be given before the hold is over, once the readings prove it. */
   readonly earlyPass: boolean;
@@ -56,8 +56,9 @@ export interface AcceptancePolicy {
 }
 
 /**
- * The largest leak that a vacuum may pass with where its policy names none: 10 micron a minute in 3 L. What
- * such a leak loses under pressure is in the verdict; only the pressure test finds it.
+ * The largest leak that a vacuum may pass with where its policy names none: 10 micron a minute in 3 L. In more it is the
+ * same throughput, the same hole; in less the same 10 micron a minute, the same part of the charge. What such a
+ * leak loses under pressure is in the verdict; only the pressure test finds it.
  *
  * Source: common practice, no source; a fifth to a tenth of what the usual rises in ten minutes allow in that volume.
  */

@@ -89,6 +89,7 @@ export interface VacuumDecayStatements {
   "vacuum-decay.usual-volume": { readonly volume: Quantity<"volume"> };
   "vacuum-decay.gauge-accuracy": { readonly accuracy: Quantity<"ratio"> };
   "vacuum-decay.hoses-unknown": { readonly allowance: Quantity<"throughput"> };
+  "vacuum-decay.no-slow-water": { readonly duration: Duration };
   "vacuum-decay.typed-by-hand": { readonly rows: number; readonly step: Difference };
   // cautions
   "vacuum-decay.not-a-pressure-test": {

@@ -21,6 +21,13 @@ export const equalization: number = /* @__PURE__ */ (() => 300 * micron.scale)()
 /** What hoses of unknown make may let in, Pa·m³/s: 3 micron·L/min. */
 export const hoseAllowance: number = /* @__PURE__ */ (() => rate(3) * 1e-3)();
 
+/**
+ * Parts of what hoses may let in that a leak and a rise at the end may have besides: what they usually let in, and what
+ * fades. In half a liter a leak then matters from 7 micron/min on, a quarter of the throughput that matters in 3 L.
+ */
+export const hosesOfLeak: number = 1 / 3;
+export const hosesOfEndRate: number = 1 / 2;
+
 /** Largest share of the evidence for something bad beside which a system passes: at the end, and before it. */
 export const passShare = 0.1;
 export const earlyShare = 0.05;
@@ -29,6 +36,8 @@ export const failShare = 0.95;
 export const earlyFailShare = 0.99;
 /** Share of the evidence that names a leak or water, and below which the other is excluded: 3 to 1. */
 export const named = 0.75;
+/** Share that names a leak beside water, 10 to 3: more often than not what was named wrong was water alone. */
+export const namedBeside = 0.77;
 export const excluded = 0.25;
 /** Share of water above which what looks like it is outgassing. */
 export const sureOutgassing = 0.88;
@@ -52,5 +61,5 @@ export const outgassingMax: number = /* @__PURE__ */ (() => 2000 * micron.scale)
 export const outgassing: number = /* @__PURE__ */ (() => 100 * micron.scale)();
 /** Longest time constant of outgassing, s. */
 export const outgassingTau = 600;
-/** Time constants of water beyond this many times what was watched are a straight line. */
-export const watchedTimes = 3;
+/** Time constants of water beyond this, three times what was watched, are a straight line, s. */
+export const slowestWater = (watched: number): number => Math.max(480, 3 * watched);

@@ -13,7 +13,7 @@ import { type Point, tooFew } from "./point.ts";
 import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import type { VacuumDecayStatement } from "./statements.ts";
-import { enoughPoints } from "./tuning.ts";
+import { earlyFailShare, enoughPoints } from "./tuning.ts";
 import type { Workspace } from "./workspace.ts";
 
 /** The verdict in SI units, before it is put into quantities. */
@@ -41,9 +41,12 @@ export function findingOf(log: Collector, work: Workspace): Finding {
   const lost = normalQuantile(stage.confidence) * analysis.lineU;
   const leakHigh = Math.max(analysis.leakBelow(stage.confidence), lost);
   const course = judgeCourse(log, analysis, stage);
+  const strange = isStrange(course);
   const points = [
-    ...explained(judgeLeak(analysis, settings, stage, leakLow, leakHigh), course),
-    ...explained(judgeRest(analysis, settings, stage), course),
+    ...[
+      ...judgeLeak(analysis, settings, stage, leakLow, leakHigh),
+      ...judgeRest(analysis, settings, stage),
+    ].filter((point) => !(strange && point.outcome === "fail")),
     ...judgePolicy(analysis, settings, stage),
     ...judgeGauge(log),
     ...course,
@@ -52,37 +55,37 @@ export function findingOf(log: Collector, work: Workspace): Finding {
     points.push(...judgeBefore(log, log.earlier, work));
   }
   const { outcome, reasons, actions } = together(points);
-  let cause = causeOf(analysis.odds);
+  const named = causeOf(analysis.odds);
   const doubted = points.some((one) => one.outcome !== "pass" && !forecast(one));
-  if (cause === "dry-and-tight" && doubted) cause = "not-determined";
-  if (points.some(({ reason }) => reason.code === "vacuum-decay.pressure-falls"))
-    cause = "not-determined";
+  const cause = strange || (named === "dry-and-tight" && doubted) ? "not-determined" : named;
   return { outcome, cause, reasons, actions, segment, analysis, leakLow, leakHigh };
 }
 
-/** A curve that neither leak nor water makes proves none: a valve that opens slowly looks like them for a while. */
-function explained(found: Point[], course: readonly Point[]): Point[] {
-  const strange = course.some(
+/**
+ * Whether the curve is one that neither leak nor water makes: it proves none and names none. A valve that opens slowly
+ * looks like them for a while.
+ */
+const isStrange = (course: readonly Point[]): boolean =>
+  course.some(
     ({ reason }) =>
       reason.code === "vacuum-decay.course-unexplained" ||
       reason.code === "vacuum-decay.rise-quickens" ||
       reason.code === "vacuum-decay.pressure-falls",
   );
-  return strange ? found.filter(({ outcome }) => outcome !== "fail") : found;
-}
 
 /** Only more time is lacking. */
 const forecast = ({ reason }: Point): boolean =>
   reason.code.endsWith("-forecast") || reason.code === "vacuum-decay.too-few-readings";
 
 /** Before the hold is over many looks are taken: more is asked for, and some evidence. */
-function stageOf({ T, points }: Analysis, { hold, policy, confidence }: Settings): Stage {
+function stageOf({ T, points, odds }: Analysis, { hold, policy, confidence }: Settings): Stage {
   const over = T >= hold;
   const enough = points >= enoughPoints;
+  const shown = enough || odds.provenBad > earlyFailShare;
   return {
     over,
     confidence: over ? confidence : 1 - (1 - confidence) / 5,
-    mayFail: over || (enough && T >= Math.max(120, Math.min(hold / 5, 600))),
+    mayFail: over || (shown && T >= Math.max(120, Math.min(hold / 5, 600))),
     mayPass: over || (policy.earlyPass && enough && T >= Math.max(120, hold / 3)),
   };
 }

@@ -2,6 +2,7 @@
 // each threshold. The thresholds are common practice, no source, as verdict.ts and tuning.ts state them.
 import {
   degC,
+  liter,
   m as meter,
   micron,
   micronDifference,
@@ -345,4 +346,73 @@ it("names the leak of a straight rise by its rate", () => {
   expect(low.in(micronPerMinute)).toBeLessThanOrEqual(20.1);
   expect(high.in(micronPerMinute)).toBeGreaterThanOrEqual(19.9);
   expect(high.in(micronPerMinute)).toBeLessThan(25);
+});
+
+describe("a small system", () => {
+  const rising = (perMinute: number) => log((t) => 300 + (perMinute * t) / 60, 900);
+
+  it("is allowed no larger part of its charge: 10 micron/min, not 30 micron·L/min", () => {
+    const leaking = assess(rising(20), { volume: liter(1) });
+    expect([leaking.outcome, leaking.reasons[0]?.code]).toEqual([
+      "fail",
+      "vacuum-decay.leak-proven",
+    ]);
+    // 10 micron/min of 133.322 mPa in 1 L, 60 s a minute
+    expect(leaking.leakLimit.si).toBeCloseTo((10 * 0.1333224 * 1e-3) / 60, 9);
+    const large = assess(rising(0.5), { volume: liter(6) });
+    expect(large.leakLimit.si).toBeCloseTo((30 * 0.1333224 * 1e-3) / 60, 9);
+    // what a caller states is not made smaller
+    const stated = assess(rising(20), { volume: liter(1), leakLimit: micronPerMinute(30) });
+    expect(stated.reasons[0]?.code).toBe("vacuum-decay.leak-within-limit");
+  });
+
+  it("passes with what hoses usually let in, where it has hoses that let in anything", () => {
+    // 5 + 3/0.4/3 = 7.5 micron/min may be there besides walls; 5 where hoses are of metal
+    const small = { volume: liter(0.4) };
+    const metal = { material: "metal", length: meter(3) } as const;
+    expect(assess(rising(5.8), small).outcome).toBe("pass");
+    expect(assess(rising(5.8), { ...small, hoses: metal }).outcome).toBe("inconclusive");
+    expect(assess(rising(9), small).outcome).toBe("inconclusive");
+  });
+});
+
+describe("five readings, one a minute", () => {
+  const five = (course: (minutes: number) => number) => assess(log((t) => course(t / 60), 240, 60));
+
+  it("fail where the second half rises by more than anything harmless", () => {
+    // 150 micron of equalization and 8 micron/min are 166 in 2 min
+    const proven = five((t) => 300 + 90 * t);
+    expect([proven.outcome, proven.reasons[0]?.code, proven.cause]).toEqual([
+      "fail",
+      "vacuum-decay.leak-or-moisture",
+      "not-determined",
+    ]);
+    expect(proven.actions.length).toBeGreaterThan(1);
+    expect(five((t) => 300 + 80 * t).outcome).toBe("inconclusive");
+  });
+
+  it("fail nothing that slows down as a valve opened late does", () => {
+    // half as much as in the first half: e^(−2/τ) = 0.5 at τ = 2.89 min
+    expect(five((t) => 300 + 900 * (1 - Math.exp(-t / 2.4))).outcome).toBe("inconclusive");
+    expect(five((t) => 300 + 900 * (1 - Math.exp(-t / 3.4))).outcome).toBe("fail");
+  });
+});
+
+describe("what a cause claims", () => {
+  it("says of a leak which water it takes to be absent, and of nothing else", () => {
+    const slow = ({ assumptions }: VacuumDecayAssessment) =>
+      assumptions.find(({ code }) => code === "vacuum-decay.no-slow-water")?.values;
+    // three times the quarter of an hour that was watched
+    expect(slow(assess(log((t) => 300 + 0.5 * t, 900)))).toEqual({ duration: minute(45) });
+    expect(slow(assess(log((t) => 300 + 0.13 * t, 900)))).toEqual({ duration: minute(45) });
+    expect(slow(assess(log((t) => 300 + 4 * Math.log1p(t / 60), 900)))).toBeUndefined();
+    expect(slow(assess(log((t) => 300 - 2000 * Math.expm1(-t / 200), 900)))).toBeUndefined();
+  });
+
+  it("is nothing where neither leak nor water makes such a curve", () => {
+    // shut for 4 min, then 40 micron/min
+    const late = assess(log((t) => 300 + (40 / 60) * Math.max(0, t - 240), 600));
+    expect(codes(late)).toContain("course-unexplained");
+    expect([late.outcome, late.cause]).toEqual(["inconclusive", "not-determined"]);
+  });
 });

@@ -94,6 +94,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US",
   "vacuum-decay.usual-volume": "The volume is {volume}.",
   "vacuum-decay.gauge-accuracy": "The gauge is accurate to ±{accuracy} of the reading.",
   "vacuum-decay.hoses-unknown": "Hoses of unknown make let in up to {allowance}.",
+  "vacuum-decay.no-slow-water":
+    "No water takes longer than {duration} to evaporate: in this log it would rise as steadily as a leak.",
   "vacuum-decay.typed-by-hand": {
     by: "rows",
     one: "{rows} row written by hand, rounded to {step}.",

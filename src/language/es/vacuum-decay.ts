@@ -98,6 +98,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419"
   "vacuum-decay.gauge-accuracy": "El vacuómetro tiene una exactitud de ±{accuracy} de la lectura.",
   "vacuum-decay.hoses-unknown":
     "Las mangueras de marca desconocida dejan entrar hasta {allowance}.",
+  "vacuum-decay.no-slow-water":
+    "No hay agua que tarde más de {duration} en evaporarse: en este registro subiría tan constante como una fuga.",
   "vacuum-decay.typed-by-hand": {
     by: "rows",
     one: "{rows} fila escrita a mano, redondeada a {step}.",

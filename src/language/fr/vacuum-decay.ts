@@ -99,6 +99,8 @@ export const vacuumDecay: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA",
   "vacuum-decay.gauge-accuracy": "Le vacuomètre a une exactitude de ±{accuracy} du relevé.",
   "vacuum-decay.hoses-unknown":
     "Des boyaux de marque inconnue laissent entrer jusqu’à {allowance}.",
+  "vacuum-decay.no-slow-water":
+    "Aucune eau ne met plus de {duration} à s’évaporer : sur ce relevé, elle monterait aussi régulièrement qu’une fuite.",
   "vacuum-decay.typed-by-hand": {
     by: "rows",
     one: "{rows} ligne écrite à la main, arrondie à {step}.",

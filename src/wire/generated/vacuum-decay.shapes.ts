@@ -79,7 +79,7 @@ export function AcceptancePolicyShape(): Shape {
       target: "Pressure to reach before isolation.",
       checkpoints: "What has to hold, in order of time; the last one ends the hold.",
       leakLimit:
-        "Largest leak that is accepted, where the source states one; commonLeakLimit when left out.",
+        "Largest leak that is accepted in 3 L and more, where the source states one; in less as much less; commonLeakLimit when left out.",
       earlyPass: "Whether a pass may be given before the hold is over, once the readings prove it.",
       standing: "How sure the figures are.",
       source: "Where it comes from.",
@@ -246,6 +246,7 @@ export function VacuumDecayStatements(): StatementTable {
     "vacuum-decay.moisture-not-excluded": { water: "pressureDifference" },
     "vacuum-decay.moisture-proven": { water: "pressureDifference" },
     "vacuum-decay.no-cold-spot": { ambient: "temperature" },
+    "vacuum-decay.no-slow-water": { duration: "duration" },
     "vacuum-decay.not-a-pressure-test": {
       limit: "throughput",
       least: "massFlow",
@@ -377,7 +378,7 @@ export function EvidenceSharesShape(): Shape {
     fields: { leak: "number", moisture: "number", either: "number" },
     docs: {
       "": "The share of the evidence for what matters to a system, each from 0 to 1.",
-      leak: "A leak above what hoses may let in and 5 micron/min.",
+      leak: "A leak above what hoses may let in and 5 micron/min: the one that fails.",
       moisture: "Water above 300 micron and 5 % of the rise.",
       either: "Either, or a rise that goes on: a pass needs this below 0.1.",
     },
@@ -561,7 +562,8 @@ export function VacuumDecayAssessmentShape(): Shape {
       smallestLeak:
         "The smallest leak that these readings could have shown; a pass says nothing of smaller ones.",
       smallestLeakThroughput: "The same as a throughput; missing without the volume.",
-      leakLimit: "The largest leak that may pass: the policy's, or the caller's smaller one.",
+      leakLimit:
+        "The largest leak that may pass: the policy's, in less than 3 L as much less, or the caller's smaller one.",
       lossAtLimit:
         "What a leak of that size loses at operating pressure, least and most: R-410A at 20 °C, order of magnitude.",
       plateau: "Where the water levels off; missing when there is no sign of water.",
