@@ -37,7 +37,7 @@ export function gaugeTrials(job: Job, reading: OperatingReading, path: string): 
     altitude: "site.altitude",
     expansion: "equipment.expansion",
     temperature: path, // of a coil: its air and its approach together
-    instrument: "instruments.serviceGauge",
+    gauge: "instruments.serviceGauge",
   };
   const gauge: Trial = {
     name: "service-reading",

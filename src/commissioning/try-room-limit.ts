@@ -46,11 +46,13 @@ function needsOf(job: Job): Record<string, unknown> {
   };
 }
 
-const pathsOf = (place: string) => ({
+const pathsOf = (place: string, size: "volume" | "floorArea") => ({
   ...rulePaths,
   charge: "equipment.factoryCharge",
   volume: `${place}.volume`,
   floorArea: `${place}.floorArea`,
+  "instruments.charge": "instruments.scale",
+  "instruments.size.accuracy": `${place}.${size}Accuracy`,
 });
 
 function floorTrial(job: Job, room: Room, place: string, total: Total): Trial {
@@ -63,7 +65,7 @@ function floorTrial(job: Job, room: Room, place: string, total: Total): Trial {
       [`${place}.floorArea`]: floorArea,
       [`${place}.place`]: unit ?? installationHeight,
     },
-    paths: pathsOf(place),
+    paths: pathsOf(place, "floorArea"),
     run: () =>
       assessRoomCharge(
         present({
@@ -89,7 +91,7 @@ function volumeTrial(job: Job, room: Room, place: string, total: Total): Trial {
     name: "room-concentration",
     path: place,
     needs: { ...needsOf(job), [`${place}.volume`]: volume },
-    paths: pathsOf(place),
+    paths: pathsOf(place, "volume"),
     run: () =>
       assessConcentration(
         present({
