@@ -70,7 +70,7 @@ const WITHIN = 1;
  * Warmth of a fill of 4 MPa, K, and its time constants, s. The work p·V of a fill goes into the wall: p·A/C' in tube of
  * ASTM B280, from 1.6 K in 1/4 in to 5 K in 3/4 in less what insulation (ASTM C534) takes, leaves through it and the film
  * to the air (ISO 12241) within C'/U', 4 min to 30 min; heat conduction alone gives the gas to the wall of a tube in
- * R²/(5.78 α), 1 s to 18 s, free convection in a shell in 40 s to 110 s. Mean of a system, so that twice the standard uncertainty covers
+ * R²/(7.35 α), 1 s to 20 s, free convection in a shell in 45 s to 140 s. Mean of a system, so that twice the standard uncertainty covers
  * 95 % of 6000 systems of tube to 3/4 in with coils and shells, stepped in time. More of the same tube is not slower; wider
  * tube is, and then more is warm. Warm gas feigns a leak and hides none. From memory: the metal of coils and shells, the heat
  * that foam takes, how many outdoor units are open.

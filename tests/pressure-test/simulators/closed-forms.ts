@@ -2,8 +2,9 @@
 // it smaller and later (first-order response), the fill leaves two exponentials, the sun a bell, clouds ripple;
 // a leak loses exponentially (molecular) or hyperbolically (laminar). Nitrogen by second and third virial
 // coefficients tabulated from the reference equation of state (Span et al. 2000). Sizes of the effects:
-// heat of filling p·V over the copper of ASTM B280 tube; film and foam; from the gas to the wall in a minute or so (heat
-// conduction in a tube 1 s to 18 s, a shell 40 s to 110 s).
+// heat of filling p·V over the copper of ASTM B280 tube; film and foam; from the gas to the wall in 5 s to 90 s: heat
+// conduction in a closed tube R²/(7.35 α), 1 s in 1/4 in to 20 s in 3/4 in at 4.2 MPa (x·J0(x) = −2(γ − 1)·J1(x)), convection
+// only faster; a shell of 10 cm to 20 cm by Churchill and Chu (1975) at 1 K to 5 K 27 s to 140 s, up to half of the gas.
 import type { Care, Effect, Row, Simulated, Simulator } from "./simulated.ts";
 
 const R = 8.314462618;

@@ -3,7 +3,16 @@
 // wall. Nitrogen by compressibility factors tabulated from the reference equation of state (Span et al. 2000).
 // Sizes of the effects: heat of filling p·V shared with the copper (3.8 K at 3.5 MPa in 5/8 in, 4.7 K in thin 3/4 in),
 // film coefficients of 5 to 10 W/(m²·K) in still air and insulation of 1/4 in to 1 in: time constants of 5 to 30 min.
-// Gas to wall: conduction alone R²/(5.78·α), 1 s to 18 s in tubing; free convection in a shell, 40 s to 110 s.
+// Gas to wall, 5 s to 90 s for the mean of a part. Nitrogen at 293 K (Span et al. 2000; Lemmon and Jacobsen 2004; rounded,
+// from memory): 3 MPa 34.6 kg/m³, c_p 1.09 kJ/(kg·K), c_p/c_v 1.455, 27 mW/(m·K), 18 µPa·s, so α = 7.2e-7, ν = 5.2e-7 m²/s;
+// 4.2 MPa α = 5.1e-7.
+// - Conduction, cylinder (Carslaw and Jaeger, 7.6: J0(x) = 0, x² = 5.78). In a closed system the pressure follows the mean:
+//   ρ·c_p·θ' = k·∇²θ + p', so x·J0(x) = −2(γ − 1)·J1(x), x² = 7.35: τ = R²/(7.35 α) is 1.1 s in 1/4 in (4.8 mm inside),
+//   9 s in 5/8 in, 14 s in 3/4 in (17.3 mm) at 3 MPa, 20 s in 3/4 in at 4.2 MPa. No tube of this size is slower.
+// - Free convection in it, Nu = 0.55·Ra^¼ (Evans and Stefany 1966, from memory), τ = D²/(4·Nu·α): Ra = 4.8e5 at 1 K in
+//   3/4 in, Nu = 14, 7 s at 3 MPa and 9 s at 4.2 MPa; at 0.1 K no faster than conduction.
+// - A shell of 10 cm to 20 cm, half as high again: Churchill and Chu (1975), vertical wall, at 1 K Ra = 1e8 to 1e9, Nu = 60 to 140, 45 s
+//   to 140 s; at 5 K, where the fill leaves it, 27 s to 90 s; at 0.1 K, which moves no gauge, up to 240 s. It holds up to half of a part's gas.
 import type { Care, Effect, Row, Simulated, Simulator } from "./simulated.ts";
 
 // Z of nitrogen, rows T (K), columns p (MPa).
