@@ -11,7 +11,7 @@ const files =
 export default {
   testRunner: "vitest",
   vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
-  mutate: [`src/${files}.ts`, "!src/**/index.ts", "!src/*/{data,generate,generated}/**"],
+  mutate: [`src/${files}.ts`, "!src/**/index.ts", "!src/**/{data,generate,generated}/**"],
   mutator: { excludedMutations: ["StringLiteral"] },
   // A codec is made by the first test that needs it and kept: which tests use it, their coverage does not tell.
   coverageAnalysis: MODULE === "wire" ? "off" : "perTest",

@@ -10,7 +10,7 @@ import { programOf, root } from "../../src/shapes/generate/program.ts";
 it("are current: `npm run generate` would change nothing", { timeout: 300_000 }, () => {
   const files = generate();
   for (const [path, text] of files) expect(readFileSync(join(root, path), "utf8"), path).toBe(text);
-  for (const folder of ["src/wire/generated", "src/commissioning/generated"]) {
+  for (const folder of ["src/wire/generated", "src/commissioning/format/generated"]) {
     for (const name of readdirSync(join(root, folder)))
       expect([...files.keys()]).toContain(`${folder}/${name}`);
   }

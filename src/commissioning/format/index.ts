@@ -2,7 +2,7 @@
 // the build, so that reading a record doesn't load what judges it.
 // Does not cover what the record proves.
 
-export { recordShape } from "../generated/record-shape.ts";
+export { recordShape } from "./generated/record-shape.ts";
 export { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 export { leadsInto, nearestField, pathOf, type Segment } from "./record-path.ts";
 export { type CircuitRulesName, circuitRules } from "./rule-names.ts";

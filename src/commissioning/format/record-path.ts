@@ -2,7 +2,7 @@
 // Follows the writing of JavaScript. Does not cover which fields there are: shapes does.
 import { known } from "../../quantity/known.ts";
 import { segmentsOf, shapeAt } from "../../shapes/index.ts";
-import { recordShape } from "../generated/record-shape.ts";
+import { recordShape } from "./generated/record-shape.ts";
 
 /** A step of a path: the name of a field or a position in a list. */
 export type Segment = string | number;

@@ -90,7 +90,7 @@ export function generate(): ReadonlyMap<string, string> {
   files.set(`${folder}/index.ts`, indexFile(withCodecs));
   files.set(`${folder}/record-words.ts`, recordWordsFile(record.constants));
   files.set(
-    "src/commissioning/generated/record-shape.ts",
+    "src/commissioning/format/generated/record-shape.ts",
     recordFile("InstallationRecordShape", record.constants),
   );
   return new Map([...files].map(([path, file]) => [path, formatted(path, file)]));

@@ -76,9 +76,11 @@ export function recordFile(root: string, constants: readonly Constant[]): Writte
   const own = constants.filter(({ name }) => name !== root);
   const bodies = own.map(({ name, text }) => `const ${name}: Shape = ${text};`).join("\n\n");
   const whole = constants.find(({ name }) => name === root)?.text;
-  const text = `import { frozenInPlace } from "../../quantity/frozen.ts";
-import type { FieldsShape, Shape } from "../../shapes/index.ts";
-
+  const above = "../../../";
+  const imports =
+    importing(["frozenInPlace"], `${above}quantity/frozen.ts`) +
+    importing(["FieldsShape", "Shape"], `${above}shapes/index.ts`, "type ");
+  const text = `${imports}
 ${bodies}
 
 /** The form of a record, as data: for forms, reports and codecs. */

@@ -1,8 +1,8 @@
 // Which fields has a record, and of which form?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 
-import { frozenInPlace } from "../../quantity/frozen.ts";
-import type { FieldsShape, Shape } from "../../shapes/index.ts";
+import { frozenInPlace } from "../../../quantity/frozen.ts";
+import type { FieldsShape, Shape } from "../../../shapes/index.ts";
 
 const SiteShape: Shape = {
   type: "Site",
