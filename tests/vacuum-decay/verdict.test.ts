@@ -409,6 +409,19 @@ describe("what a cause claims", () => {
     expect(slow(assess(log((t) => 300 - 2000 * Math.expm1(-t / 200), 900)))).toBeUndefined();
   });
 
+  it("says of a leak what it is, and between which rates it lies", () => {
+    const { reasons } = assess(log((t) => 300 + (20 * t) / 60, 900));
+    const said = reasons.find(({ code }) => code === "vacuum-decay.leak")?.values;
+    const { leak, low, high } = said as Record<string, Quantity<"pressureRate">>;
+    const rates = [low, leak, high].map((one) => one?.in(micronPerMinute) ?? Number.NaN);
+    // The log rises by 20 micron a minute; a quarter either way is the most that a steady line leaves open.
+    expect(rates[1]).toBeCloseTo(20, 0);
+    expect(rates[0]).toBeGreaterThan(15);
+    expect(rates[0]).toBeLessThan(20);
+    expect(rates[2]).toBeGreaterThan(20);
+    expect(rates[2]).toBeLessThan(25);
+  });
+
   it("is nothing where neither leak nor water makes such a curve", () => {
     // shut for 4 min, then 40 micron/min
     const late = assess(log((t) => 300 + (40 / 60) * Math.max(0, t - 240), 600));
