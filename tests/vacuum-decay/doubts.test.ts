@@ -56,6 +56,7 @@ const doubts = (
   components = [flat()],
   k = 0,
   stage = segment.last >= given.hold ? over : { ...early, mayPass: false },
+  fit: Partial<Analysis> = {},
 ) => {
   const analysis = {
     segment,
@@ -67,6 +68,7 @@ const doubts = (
     residual: 0,
     odds: { bad: 1 }, // a rise that stops is looked for only in what would pass: standstill.test.ts
     endRate: { mean: 0, u: 0 },
+    ...fit,
   };
   return [
     ...doubtsOfReadings(segment, given, k),
@@ -105,6 +107,23 @@ describe("a display that stands still", () => {
     expect(one?.code).toBe("display-still");
     expect(one?.values).toMatchObject({ since: { si: 300 } });
     expect(figure(one, "pressure")).toBeCloseTo(pa(302), 9);
+  });
+});
+
+describe("a course that no model explains", () => {
+  const found = (p: number, misfit: number, off: number) =>
+    doubts(steady(p), settings(), [flat()], 0, over, { misfit, residual: pa(off) });
+
+  it("misses twelve times what scatter makes, by more than 2 micron or 1 %", () => {
+    expect(found(300, 13, 3.1).map(({ code }) => code)).toEqual(["course-unexplained"]);
+    expect(found(300, 11, 3.1)).toEqual([]);
+    expect(found(300, 13, 2.9)).toEqual([]);
+    expect(found(100, 13, 2.1).map(({ code }) => code)).toEqual(["course-unexplained"]);
+    expect(found(100, 13, 1.9)).toEqual([]);
+  });
+
+  it("is said with how far it lies off", () => {
+    expect(figure(found(300, 20, 8)[0], "off")).toBeCloseTo(pa(8), 9);
   });
 });
 
