@@ -110,6 +110,7 @@ export function judgeHold(
         sources,
         coverage(test.confidence).k,
         unit,
+        gas.asks.within ? 0 : gas.between * Math.sqrt(3),
       ),
       ...courseDoubts(fit, points, jumps, limit, unit),
     ],

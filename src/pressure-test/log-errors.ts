@@ -13,8 +13,9 @@ export interface ErrorSource {
 }
 
 /**
- * Times over which a thermometer's distance from the gas changes (sun, wind, a door), s; each counts with
- * the whole stated distance. Set so that 95 % intervals cover a hidden truth in a simulated study.
+ * Times over which a thermometer's distance from the gas changes (sun, wind, a door), s. A stated distance is that of a
+ * reading (JCGM 100:2008, 4.3.7): it counts once, half of its variance with each; what is assumed where none was stated, with each. Set
+ * so that 95 % intervals cover a hidden truth in a simulated study.
  */
 const WANDER = [1200, 7200];
 
@@ -138,6 +139,7 @@ function instrumentSources(
 function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number): ErrorSource[] {
   const { temperature: T } = errors;
   const isPair = points.length === 2;
+  const once = isPair || !gas.asks.within;
   const times = points.map(({ t }) => t);
   const seconds = (times.at(-1) as number) - (times[0] as number);
   const sources = first(points)
@@ -152,7 +154,7 @@ function gasSources({ points }: LogPoints, { errors, gas }: Open, seen: number):
         const most = Math.min(least * 10, Math.max(least, gas.between / (size || 1)));
         return shape.map((value, i) => value * most * (per[i] as number));
       };
-      const near = per.map((c) => c * gas.between * (isPair ? Math.SQRT1_2 : 1));
+      const near = per.map((c) => c * gas.between * (once ? Math.SQRT1_2 : 1));
       const missed = Math.max(MISSED, gas.missed);
       const courses = isPair
         ? [swing.map((K, i) => K * missed * (per[i] as number))]

@@ -29,7 +29,8 @@ const scatterOf = (list: readonly number[]) =>
 /**
  * The doubt, where the pressures as shown stay within a step (0 when unknown) or a fifth of what the weather does,
  * while temperature and barometer alone move them between two points by more than the expanded uncertainty of their
- * difference and that step. Where many rows show a course, less is enough to ask.
+ * difference and that step. Where many rows show a course, less is enough to ask. What a stated distance of gas and
+ * thermometer, ± `within` K, can hide is not asked about.
  */
 export function stillPressure(
   pressures: readonly number[],
@@ -38,6 +39,7 @@ export function stillPressure(
   sources: readonly ErrorSource[],
   k: number,
   unit: Unit<"pressureDifference">,
+  within: number,
 ): Doubt[] {
   // As the pressures stood, the levels move by what the weather would have done.
   const levels = points.map(({ level }) => level);
@@ -48,7 +50,11 @@ export function stillPressure(
   const isCourse = levels.length >= ROWS && moved > COURSE * scatterOf(levels);
   const [i, j] = [levels.indexOf(low), levels.indexOf(high)];
   const variance = sum(sources.map(({ covariance: c }) => c(i, i) + c(j, j) - 2 * c(i, j)));
-  if (moved <= (isCourse ? ENOUGH : k) * Math.sqrt(Math.max(0, variance)) + step) return [];
+  // a stated distance is a bound at either end
+  const perKelvin = points.map((point) => Math.abs(sum(point.perKelvin)));
+  const hidden = within * ((perKelvin[i] as number) + (perKelvin[j] as number));
+  const explained = (isCourse ? ENOUGH : k) * Math.sqrt(Math.max(0, variance));
+  if (moved <= Math.max(explained, hidden) + step) return [];
   return [
     {
       reason: say("pressure-test.pressure-still", { moved: shown(moved, unit) }),

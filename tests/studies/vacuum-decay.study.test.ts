@@ -1,7 +1,8 @@
 // Simulated vacuum tests by the thousand, made in two ways that share no code, plain and with what happens at a site.
 // The user states ambient, volume, the display's step and a named policy; nothing else. The thresholds of tuning.ts
 // were chosen on seeds below 8 million and from 1001 million on, doubts, jumps and early passes after runs on seeds up to
-// 500 million, the naming of leaks beside water on seeds from 2101 million on; none of those is used here, but the share that
+// 500 million, the naming of leaks beside water on seeds from 2101 and 6300 million on, few rows and hoses on seeds from
+// 6100 million on; none of those is used here, but the share that
 // names water was chosen after a run on these. Every log has
 // a seed of its own: `LOGS=20000 npm run studies` runs more of them, and says what share of passes it excludes.
 import { expect, it } from "vitest";
@@ -98,7 +99,7 @@ it.each(makes)("%s, with what happens at a site", { timeout: 3_600_000 }, (name,
   expect(total.badPassed).toBe(0);
   expect(share(total.livePassWrong, total.live)).toBeLessThanOrEqual(0.001);
   expect(share(total.soundFailed, total.sound)).toBeLessThanOrEqual(0.01);
-  expect(share(total.undecided, total.logs)).toBeLessThanOrEqual(0.25); // the goal, 20 %, is missed: see the method page
+  expect(share(total.undecided, total.logs)).toBeLessThanOrEqual(0.22); // the goal, 20 %, lies within chance: see the method page
 });
 
 function add(total: ReturnType<typeof emptyScore>, more: Score): void {
