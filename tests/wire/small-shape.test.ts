@@ -1,6 +1,6 @@
 // Every form that a shape can have, in one small invented document: reading, writing, JSON Schema and zod agree on it.
 // What is right is said here by hand, from the words of the shapes; the validator of JSON Schema is not ours.
-import { isQuantity, kg, type Unit } from "hvac-install-math/quantity";
+import { isQuantity, kg, mm, type Unit } from "hvac-install-math/quantity";
 import { schemaOf } from "hvac-install-math/wire/zod";
 import { describe, expect, it } from "vitest";
 import type { FieldsShape, Shape } from "../../src/shapes/index.ts";
@@ -159,6 +159,19 @@ describe("a document that the shape refuses is named by its place:", () => {
     expect(codec.problems(json).map((one) => one.argument)).toContain(argument);
     expect(schema.safeParse(json).success).toBe(false);
     if (!unseen.includes(what)) expect(mistakes(json)).not.toEqual([]);
+  });
+
+  it("where it is written, too: what is no unit of the kind", () => {
+    for (const sold of [mm, "kg", { kind: "mass" }, kg(1), () => 1]) {
+      expect(thrownBy(() => codec.encode({ name: "a", sold })).argument).toBe("sold");
+    }
+    expect(codec.encode({ name: "a", sold: kg })).toEqual({ name: "a", sold: "kg" });
+  });
+
+  it("where a limit is none", () => {
+    expect(thrownBy(() => codec.decode({ name: "a" }, { values: 0 })).argument).toBe(
+      "limits.values",
+    );
   });
 
   it("with what stands there", () => {
