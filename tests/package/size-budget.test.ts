@@ -42,8 +42,8 @@ describe("what a use adds to quantity and assessment stays within its budget:", 
     ["refrigerants", "assessSuperheat", 4000],
     // These miss that aim; what they are is held so that they do not grow.
     ["pressure-test", "assessPressureTest", 8600], // tells swapped thermometers, takes shares, and asks for more
-    ["pressure-test", "assessPressureLog", 11_900], // judges the end of a log since, and what came before it
-    ["vacuum-decay", "assessVacuumDecay", 13_950],
+    ["pressure-test", "assessPressureLog", 12_000], // judges the end of a log since, and what came before it
+    ["vacuum-decay", "assessVacuumDecay", 14_500], // sees a gauge that was shut off, few rows that go on, slow water
     ["circuit-protection", "circuitFromNameplate", 13_200],
     ["supply-voltage", "assessSupplyVoltage", 9100],
   ])("%s, %s", async (module, name, budget) => {
@@ -104,8 +104,8 @@ import { planInstallation } from "hvac-install-math/planning"; globalThis.judge 
   expect(used.gzip - shared.gzip).toBeLessThanOrEqual(22_100);
 });
 
-it("does not let the whole root grow beyond 132 kB", async () => {
+it("does not let the whole root grow beyond 133 kB", async () => {
   // Nine trade modules with the rules of nine editions, and 25 refrigerants.
   const { gzip } = await bundle(`export * from "hvac-install-math";`);
-  expect(gzip).toBeLessThanOrEqual(132_000);
+  expect(gzip).toBeLessThanOrEqual(133_000);
 });
