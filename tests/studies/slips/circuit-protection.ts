@@ -119,8 +119,8 @@ export const circuitSlips: readonly Slip[] = [
       "conductor-larger",
       "10 AWG for the 12 AWG in the wall",
       { [`${fitted}.conductor`]: "10 AWG" },
-      "fail",
-      "a larger conductor asks for larger grounding, which is 12 AWG",
+      "inconclusive",
+      "a larger conductor asks for larger grounding than 12 AWG, but for a qualified person's size: 250.122(B), exception",
     ],
     [
       "conductor-thin",
