@@ -39,7 +39,8 @@ async function answering(): Promise<void> {
 }
 
 beforeAll(async () => {
-  if (!existsSync(join(folder, "node_modules"))) execFileSync("npm", ["ci"], { cwd: folder });
+  if (!existsSync(join(folder, "node_modules")))
+    execFileSync("npm", ["ci", "--no-audit", "--no-fund"], { cwd: folder });
   const port = await freePort();
   address = `http://127.0.0.1:${port}/`;
   const options = ["--host", "127.0.0.1", "--port", String(port), "--strictPort"];
