@@ -176,6 +176,9 @@ describe("a supply whose range the utility promises", () => {
     const grid = { minimum: volt(198), maximum: volt(242) };
     expect(stepOf(between(grid), "supply").outcome).toBe("pass");
     expect(stepOf(between({ ...grid, minimum: volt(224) }), "supply").outcome).not.toBe("pass");
+    const narrow = between({ ...grid, maximum: volt(222) }); // 223.4 V was read
+    expect(said(narrow, "supply")).not.toContain("commissioning.voltage-odd");
+    expect(stepOf(narrow, "supply").outcome).not.toBe("pass");
   });
   it("is asked about where the range is none, and for the end that is missing", () => {
     const wide = { minimum: volt(100), maximum: volt(300) };
