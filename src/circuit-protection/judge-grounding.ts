@@ -26,7 +26,8 @@ export function judgeGrounding<F extends RuleFamily>(
   const enlarged = grounding.areaFactor > 1 && rules.grounding?.by === "device";
   const values = { fitted: verbatim(fitted), size };
   const actions = [say("circuit-protection.fit-grounding", { size })];
-  // Enough for the device, not for the enlarged conductors: only what fails by every reading fails.
+  // Enough for the device, not for the enlarged conductors: only what fails by every reading fails. By the exception of
+  // 250.122(B), in the editions from 2020 on (from memory), a qualified person may have sized it.
   if (enlarged && !enough && areaOf(rules, fitted) >= areaOf(rules, grounding.tableSize) * 0.999) {
     const clause = clauseOf(rules, "enlarged-grounding");
     const where = { size, clause: verbatim(clause) };

@@ -1,8 +1,7 @@
 // When was the part of a record done that a path leads into? The nearest date around the field.
 // Follows common practice, no source. Does not cover whether the date is right.
 import type { IsoTime } from "../shapes/index.ts";
-import type { Segment } from "./format/index.ts";
-import { valueAt } from "./format/index.ts";
+import { type Segment, valueAt } from "./format/index.ts";
 import type { InstallationRecord } from "./record.ts";
 
 /** The date, and the path where it stands; nothing for the date itself, which may be what was wrong. */
