@@ -13,8 +13,8 @@ import {
   type Reach,
   waterOf,
 } from "./odds.ts";
+import { levelOf } from "./plateau.ts";
 import type { Settings } from "./settings.ts";
-import { levelling } from "./shapes.ts";
 import {
   discrepancy,
   enoughPoints,
@@ -135,9 +135,6 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
   const few = points < enoughPoints;
   const late = few ? fewOf(segment, step, settings.hoses) : { rate: 0, goesOn: false };
   const harmless = late.rate < amounts.leak && segment.lastP - origin < amounts.water;
-  const wet = components.filter(
-    ({ shape, amplitude }) => shape < levelling && amplitude > materialWater,
-  );
   return {
     segment,
     T,
@@ -173,13 +170,7 @@ export function analyze(log: Collector, segment: Segment, work: Workspace): Anal
       ({ ahead }) => origin + ahead,
       ({ aheadU }) => aheadU,
     ),
-    plateau: wet.length
-      ? mixtureOf(
-          wet,
-          (one) => origin + one.constant + one.fast1 + one.fast2 + one.amplitude,
-          ({ amplitudeU }) => amplitudeU,
-        )
-      : undefined,
+    plateau: levelOf(components, origin),
   };
 }
 

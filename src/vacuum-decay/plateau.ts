@@ -6,7 +6,11 @@ import { Quantity } from "../quantity/quantity.ts";
 import { g, mg } from "../quantity/units/mass.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { degC, kelvin } from "../quantity/units/temperature.ts";
+import type { Component } from "./component.ts";
+import { type Mixture, mixtureOf } from "./mixture.ts";
 import type { Settings } from "./settings.ts";
+import { levelling } from "./shapes.ts";
+import { materialWater } from "./tuning.ts";
 import { saturationKelvin, saturationPa } from "./water.ts";
 import { vaporGrams } from "./water-vapor.ts";
 
@@ -24,6 +28,19 @@ export interface Plateau {
   readonly waterMass?: Quantity<"mass"> | undefined;
   /** Whether the plateau lies above the saturation of water at the coldest part, which contradicts water alone. */
   readonly aboveSaturation: boolean;
+}
+
+/** Where the models with water that matters level off, without the line, Pa; undefined where there is none of them. */
+export function levelOf(components: readonly Component[], origin: number): Mixture | undefined {
+  const wet = components.filter(
+    ({ shape, amplitude }) => shape < levelling && amplitude > materialWater,
+  );
+  if (wet.length === 0) return undefined;
+  return mixtureOf(
+    wet,
+    ({ constant, fast1, fast2, amplitude }) => origin + constant + fast1 + fast2 + amplitude,
+    ({ amplitudeU }) => amplitudeU,
+  );
 }
 
 /** What the plateau means: the vapor of an ideal gas at the ambient temperature. */

@@ -98,7 +98,7 @@ describe("a circuit of a record", () => {
     expect(codes(false)).not.toContain("maximum-confirmed");
   });
 
-  it("asks what the rules make a duty: sight of the disconnect, and in Canada its distance and the length", () => {
+  it("asks what the rules make a duty: sight of the disconnect, its distance, the length", () => {
     const { disconnect: _, ...rest } = own?.installed ?? {};
     const missing = (rules: Circuit["rules"], changes: Partial<Circuit> = {}) =>
       circuitOf({
@@ -111,6 +111,22 @@ describe("a circuit of a record", () => {
     const { length: __, ...wiring } = own?.wiring ?? {};
     expect(missing("csa-c22.1-2024", { wiring })).toEqual([
       "installed.disconnect.visible",
+      "installed.disconnect.distance",
+      "wiring.length",
+    ]);
+    // BS 7671, 462, 537 (secondary source): in sight or locked off. IEC 60364 and Japan ask for neither.
+    const asked = (rules: Circuit["rules"], lockable?: boolean) => {
+      const disconnect = { rating: ampere(30), lockable };
+      const changes = { wiring, installed: { ...rest, disconnect } };
+      return missing(rules, changes).filter((path) => /disconnect|length/.test(path));
+    };
+    expect(asked("bs-7671-2018")).toEqual(["installed.disconnect.visible"]);
+    expect(asked("bs-7671-2018", true)).toEqual([]);
+    expect(asked("nfpa-70-2023", true)).toEqual(["installed.disconnect.visible"]);
+    for (const rules of ["iec-60364", "japan-interpretation"] as const)
+      expect(asked(rules)).toEqual([]);
+    // 4.19 with 1.4.6: within arm's reach; 3.6.2: at most 5 %.
+    expect(asked("as-nzs-3000-2018-australia")).toEqual([
       "installed.disconnect.distance",
       "wiring.length",
     ]);

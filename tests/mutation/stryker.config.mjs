@@ -6,6 +6,8 @@ const { MODULE } = process.env;
 // The tests of the codecs are those of shapes. A catalogue is held by the compiler: of language, what works on them.
 const files =
   { wire: "{wire,shapes}/**/*", language: "language/{*,fr/typeset}" }[MODULE] ?? `${MODULE}/**/*`;
+// A codec or an analysis is made by the first test that needs it and kept: which tests use it, coverage does not tell.
+const sharing = ["wire", "vacuum-decay"];
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
@@ -13,9 +15,8 @@ export default {
   vitest: { configFile: "tests/mutation/vitest.config.ts", related: false },
   mutate: [`src/${files}.ts`, "!src/**/index.ts", "!src/**/{data,generate,generated}/**"],
   mutator: { excludedMutations: ["StringLiteral"] },
-  // A codec is made by the first test that needs it and kept: which tests use it, their coverage does not tell.
-  coverageAnalysis: MODULE === "wire" ? "off" : "perTest",
-  ignoreStatic: !["quantity", "language", "wire"].includes(MODULE), // what they hold is made when they are loaded
+  coverageAnalysis: sharing.includes(MODULE) ? "off" : "perTest",
+  ignoreStatic: !["quantity", "language", ...sharing].includes(MODULE), // what they hold is made when they are loaded
   disableTypeChecks: false,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
   timeoutMS: 10_000,

@@ -170,7 +170,12 @@ function bruteForce(log: Pick<ReturnType<typeof weighed>, "t" | "root" | "y" | "
   const total = sum();
   weights = weights.filter(({ weight }) => weight > 3e-4 * total);
   const kept = sum();
-  return { variance, weights: weights.map((one) => ({ ...one, weight: one.weight / kept })) };
+  return {
+    variance,
+    freedom,
+    rss: top.best.rss,
+    weights: weights.map((one) => ({ ...one, weight: one.weight / kept })),
+  };
 }
 
 const keyOf = ({ fast, shape, tau, line }: Component) =>
@@ -226,6 +231,11 @@ describe.each(logs)("the models of %s", (_, pressure, until, step, noise) => {
     const ours = new Map(log.components.map((one) => [keyOf(one), one]));
     expect(log.components.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
     expect(log.variance / brute.variance).toBeCloseTo(1, 6);
+    // what the best leaves: χ² per degree of freedom, and the weighted root mean square
+    const weight = log.root.reduce((sum, one) => sum + one * one, 0);
+    expect(log.freedom).toBe(brute.freedom);
+    expect((log.misfit * brute.freedom) / brute.rss).toBeCloseTo(1, 4);
+    expect((log.residual ** 2 * weight) / brute.rss).toBeCloseTo(1, 4);
     expect(brute.weights).toHaveLength(log.components.length);
     for (const { model, weight, aicc } of brute.weights) {
       const one = ours.get(`${model.fast} ${model.shape} ${model.k} ${model.line}`);

@@ -1,4 +1,4 @@
-// What is taken from the options, what is assumed without them, and what a plateau means with them.
+// What is taken from the options, and what is assumed without them.
 import { describe, expect, it } from "vitest";
 import {
   degC,
@@ -10,7 +10,6 @@ import {
   paM3PerS,
   percent,
 } from "../../src/quantity/index.ts";
-import { plateauOf } from "../../src/vacuum-decay/plateau.ts";
 import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
 import { saturation } from "./saturation.ts";
@@ -117,34 +116,5 @@ describe("a leak limit", () => {
     const policy = { ...acceptancePolicies.commonPractice500, leakLimit: paM3PerS(1e-5) };
     expect(() => given({ leakLimit: paM3PerS(2e-5), policy })).toThrow("leakLimit");
     expect(given({ policy }).leakLimit.throughput).toBe(1e-5);
-  });
-});
-
-describe("a plateau", () => {
-  // 38.01 Pa over ice at −30 °C: IAPWS R14-08(2011), equation 6
-  const cold = given({ coldest: degC(-30), gauge: { accuracy: percent(0) } });
-  const above = (mean: number, u: number, settings = cold) =>
-    plateauOf({ mean, u }, 0, settings).aboveSaturation;
-
-  it("is above the saturation of water when it is by twice its uncertainty", () => {
-    expect([above(38, 0), above(38.1, 0)]).toEqual([false, true]);
-    expect([above(42, 2), above(42.1, 2)]).toEqual([false, true]);
-    const gauge = { accuracy: percent(10) };
-    // p·(1 − 2 · 0.1/√3) = 38.01 Pa at 42.97 Pa
-    const rough = given({ coldest: degC(-30), gauge });
-    expect([above(42.9, 0, rough), above(43.05, 0, rough)]).toEqual([false, true]);
-  });
-
-  it("counts the vapor since the start, and none where it lies below", () => {
-    const settings = given({ volume: liter(1) });
-    const mass = (mean: number, origin: number) =>
-      plateauOf({ mean, u: 0 }, origin, settings).waterMass?.si;
-    // 133.3 Pa (1000 micron) in a liter at 20 °C are 0.985 mg of water: p·V·M/(R·T)
-    expect((mass(173.3, 40) ?? 0) * 1e6).toBeCloseTo(0.985, 2);
-    expect(mass(30, 40)).toBe(0);
-  });
-
-  it("is never told below a hundredth of a pascal", () => {
-    expect(plateauOf({ mean: -1, u: 0 }, 0, cold).pressure.value.si).toBe(0.01);
   });
 });
