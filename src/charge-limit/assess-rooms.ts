@@ -9,7 +9,7 @@ import {
   verdict,
 } from "../assessment/assessment.ts";
 import { listOf, objectOf, refuse, textOf } from "../quantity/check.ts";
-import { type InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
+import { namingArguments } from "../quantity/naming-arguments.ts";
 import {
   assessRoomCharge,
   type RoomChargeAssessment,
@@ -101,7 +101,10 @@ export function assessRooms(
   for (const [i, room] of rooms.entries()) requireOwn(`rooms[${i}]`, room);
   const judged = rooms.map(({ name, ...room }, i) => ({
     name,
-    assessment: namedBy(`rooms[${i}]`, () => assessRoomCharge({ ...room, ...shared })),
+    assessment: namingArguments(
+      (argument) => (isShared(argument) ? argument : `rooms[${i}].${argument}`),
+      () => assessRoomCharge({ ...room, ...shared }),
+    ),
   }));
   const outcome = overallOutcome(judged.map(({ assessment }) => assessment.outcome));
   const decisive = judged.filter(({ assessment }) => assessment.outcome === outcome);
@@ -148,15 +151,6 @@ function requireOwn(path: string, room: object): void {
   }
 }
 
-/** Runs the verdict on one room; where it refuses what is the room's own, the error names the room. */
-function namedBy<T>(room: string, act: () => T): T {
-  try {
-    return act();
-  } catch (error) {
-    if (!isInvalidInputError(error)) throw error;
-    const [field = ""] = error.argument.split(".");
-    if ((sharedFields as readonly string[]).includes(field)) throw error;
-    const Failure = error.constructor as typeof InvalidInputError;
-    throw new Failure({ ...error, argument: `${room}.${error.argument}` });
-  }
-}
+/** Whether an argument of the verdict on a room is stated once, for all rooms. */
+const isShared = (argument: string): boolean =>
+  sharedFields.some((field) => field === argument.split(".")[0]);

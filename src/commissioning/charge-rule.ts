@@ -10,6 +10,7 @@ import { wholeNumberOf } from "../quantity/check.ts";
 import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { Job } from "./job.ts";
+import { manualPath } from "./manual-path.ts";
 import type { InstallationRecord } from "./record.ts";
 import { type PlacedRun, servesIndoorUnit } from "./runs.ts";
 import { present } from "./step.ts";
@@ -18,11 +19,11 @@ import { present } from "./step.ts";
 export function ruleNeeds({ record, runs }: Job): Record<string, unknown> {
   const { factoryCharge, manual = {} } = record.equipment ?? {};
   const needs: Record<string, unknown> = {};
-  for (const { run, path } of runs) {
-    const { preChargedLength, chargeRate } = { ...manual, ...run.manual };
-    needs[`${path}.tubing.length`] = run.tubing?.length;
-    needs["equipment.manual.preChargedLength"] ??= preChargedLength;
-    needs["equipment.manual.chargeRate"] ??= chargeRate;
+  for (const one of runs) {
+    const { preChargedLength, chargeRate } = { ...manual, ...one.run.manual };
+    needs[`${one.path}.tubing.length`] = one.run.tubing?.length;
+    needs[manualPath(one, "preChargedLength")] = preChargedLength;
+    needs[manualPath(one, "chargeRate")] = chargeRate;
   }
   needs["equipment.manual.shortLineRule"] = manual.shortLineRule;
   const spare = sparePorts(record, runs);
@@ -51,24 +52,30 @@ export function askedBy(job: Job): number | undefined {
 }
 
 /** Where the arguments of the rule stand in the record. */
-export const rulePaths: Readonly<Record<string, string>> = {
-  lines: "runs",
-  length: "runs[0].tubing.length",
-  preChargedLength: "equipment.manual.preChargedLength",
+export const rulePaths = ({ runs }: Job): Readonly<Record<string, string>> => ({
+  ...linePaths(runs[0] as PlacedRun, ""),
+  ...Object.assign({}, ...runs.map((one, i) => linePaths(one, `lines[${i}].`))),
   preChargedTotal: "equipment.manual.preChargedLength",
-  rate: "equipment.manual.chargeRate",
   shortLineRule: "equipment.manual.shortLineRule",
   factoryCharge: "equipment.factoryCharge",
   maximumCharge: "equipment.maximumCharge",
-  maximumLength: "equipment.manual.run.maximumLength",
-  minimumLength: "equipment.manual.run.minimumLength",
   portPairs: "equipment.portPairs",
   allowance: "equipment.manual.chargeAllowance",
   scaleResolution: "instruments.scale.resolution",
   designation: "equipment.refrigerant",
   refrigerant: "equipment.refrigerant",
   instrument: "instruments.scale",
-};
+});
+
+/** Where the arguments of the rule for one run stand, which begin alike. */
+const linePaths = (one: PlacedRun, prefix: string): Readonly<Record<string, string>> => ({
+  [`${prefix}length`]: `${one.path}.tubing.length`,
+  [`${prefix}preChargedLength`]: manualPath(one, "preChargedLength"),
+  [`${prefix}rate`]: manualPath(one, "chargeRate"),
+  [`${prefix}maximumLength`]: manualPath(one, "run", "maximumLength"),
+  [`${prefix}minimumLength`]: manualPath(one, "run", "minimumLength"),
+  [`${prefix}allowance`]: `${one.path}.manual.chargeAllowance`,
+});
 
 /** The manual's rule for the runs. */
 export function ruleOf(job: Job): ChargeAssessment {

@@ -8,6 +8,7 @@ import { kW } from "../quantity/units/electricity.ts";
 import { liter, m, mL } from "../quantity/units/geometry.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
+import { manualPath } from "./manual-path.ts";
 import { oddFigure } from "./odd-figure.ts";
 import { type PlacedRun, servesIndoorUnit } from "./runs.ts";
 import { say } from "./statements.ts";
@@ -30,7 +31,8 @@ const heads = [/* @__PURE__ */ kW(1), /* @__PURE__ */ kW(35)] as const;
 const longestRuns = [/* @__PURE__ */ m(3), /* @__PURE__ */ m(165)] as const;
 
 /** What cannot be right of a run. */
-export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
+export function doubtsOfRun(job: Job, placed: PlacedRun): Trial[] {
+  const { run, path } = placed;
   const { length, lift, way, liquid, vapor, otherVolume: vessels } = run.tubing ?? {};
   const { run: limits, preChargedLength: ofAll } = job.record.equipment?.manual ?? {};
   const preCharged = run.manual?.preChargedLength ?? ofAll;
@@ -44,13 +46,14 @@ export function doubtsOfRun(job: Job, { run, path }: PlacedRun): Trial[] {
   const sums = job.runs.length > 1 || job.record.equipment?.manual?.preChargedFor === "sum";
   if (preCharged && longest && !sums && !isAtMost(preCharged.si, longest.si)) {
     const reason = say("commissioning.pre-charged-above-longest", { preCharged, longest });
-    doubts.push(doubt("equipment.manual.preChargedLength", reason));
+    doubts.push(doubt(manualPath(placed, "preChargedLength"), reason));
   }
   const highest = run.manual?.run?.maximumLift ?? limits?.maximumLift;
   if (longest) {
-    doubts.push(...oddFigure("equipment.manual.run.maximumLift", highest, [m(0), longest]));
+    const where = manualPath(placed, "run", "maximumLift");
+    doubts.push(...oddFigure(where, highest, [m(0), longest]));
   }
-  doubts.push(...oddFigure("equipment.manual.run.maximumLength", longest, longestRuns));
+  doubts.push(...oddFigure(manualPath(placed, "run", "maximumLength"), longest, longestRuns));
   if (length && way) {
     const longestWay = rounded(pacedOver * length.si, way.unit, 3);
     const none = new Quantity(0, way.unit);

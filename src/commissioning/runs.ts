@@ -3,6 +3,7 @@
 import type { Single } from "../assessment/statement.ts";
 import { type TubeSize, tubeVolume } from "../line-set/index.ts";
 import { siOf } from "../quantity/check.ts";
+import { namingArguments } from "../quantity/naming-arguments.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { whole } from "../shapes/index.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -80,16 +81,28 @@ export const uncovered = (
   return runs.filter((run) => !covered.has(run));
 };
 
-/** The tubes of the runs and the rest, or nothing as long as one of them is unknown. */
+/** The tubes of the runs and the rest, or nothing as long as one of them is unknown; an error names the field itself. */
 export function volumeOf(runs: readonly PlacedRun[]): Quantity<"volume"> | undefined {
   let sum: Quantity<"volume"> | undefined;
-  for (const { run } of runs) {
+  for (const { run, path } of runs) {
     const { liquid, vapor, length, otherVolume } = run.tubing ?? {};
     if (!liquid || !vapor || !length || !otherVolume) return undefined;
-    siOf("volume", otherVolume, "volume", { min: 0 });
-    const tubes = [liquid, vapor].map((tube) => tubeVolume(whole<TubeSize>(tube), length));
-    const own = tubes.reduce((total, one) => total.plus(one), otherVolume);
+    siOf(`${path}.tubing.otherVolume`, otherVolume, "volume", { min: 0 });
+    let own = otherVolume;
+    for (const [line, tube] of Object.entries({ liquid, vapor })) {
+      own = namingArguments(
+        (argument) => `${path}.tubing.${argument.replace("tube", line)}`,
+        () => own.plus(tubeVolume(whole<TubeSize>(tube), length)),
+      );
+    }
     sum = sum ? sum.plus(own) : own;
   }
   return sum;
+}
+
+/** Where the arguments of a volume stand; one too large in all is that of the run with the most besides its tubes. */
+export function volumePaths(runs: readonly PlacedRun[]): Readonly<Record<string, string>> {
+  const rest = ({ run }: PlacedRun) => run.tubing?.otherVolume?.si ?? 0;
+  const [largest] = [...runs].sort((a, b) => rest(b) - rest(a));
+  return { runs: "runs", volume: `${largest?.path}.tubing.otherVolume` };
 }

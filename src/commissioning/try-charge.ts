@@ -24,7 +24,7 @@ export function tryCharge(job: Job): Tried {
       name: "additional-charge",
       path: "charge",
       needs,
-      paths: rulePaths,
+      paths: rulePaths(job),
       run: () => withoutRoom(ruleOf(job)),
     },
     {
@@ -38,7 +38,7 @@ export function tryCharge(job: Job): Tried {
         }),
         ...needs,
       },
-      paths: { ...rulePaths, tolerance: "charge.tolerance", value: "charge.added" },
+      paths: { ...rulePaths(job), tolerance: "charge.tolerance", value: "charge.added" },
       run: () =>
         isNothing ? ownVerdict("pass", say("commissioning.nothing-added")) : weighed(job),
     },

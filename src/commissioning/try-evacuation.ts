@@ -5,7 +5,7 @@ import { copiedLogs } from "./copied-logs.ts";
 import { uncoveredRuns, unknownRuns } from "./coverage.ts";
 import type { Job } from "./job.ts";
 import type { Evacuation } from "./record-circuit.ts";
-import { type Covering, lastOfEachRun, type PlacedRun, volumeOf } from "./runs.ts";
+import { type Covering, lastOfEachRun, volumeOf, volumePaths } from "./runs.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { doubtsOfEvacuation } from "./test-doubts.ts";
 
@@ -53,10 +53,3 @@ function watched({ record }: Job, { part, path, runs }: Covering<Evacuation>): T
       ),
   };
 }
-
-/** Where the arguments of a volume stand: those of the first run, as the others are called alike. */
-export const volumePaths = ([first]: readonly PlacedRun[]): Readonly<Record<string, string>> => ({
-  volume: `${first?.path}.tubing.otherVolume`,
-  tube: `${first?.path}.tubing.liquid`,
-  length: `${first?.path}.tubing.length`,
-});

@@ -13,6 +13,7 @@ import { connectedUnits } from "./connected-units.ts";
 import { doubt } from "./doubt.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
+import { manualPath } from "./manual-path.ts";
 import { isNominal } from "./nominal-length.ts";
 import { ownVerdict } from "./own-verdict.ts";
 import { doubtsOfRun, doubtsOfRuns } from "./run-doubts.ts";
@@ -42,6 +43,17 @@ function limitsOf({ record }: Job, { run }: PlacedRun): RunLimits | undefined {
   return all || own ? whole<RunLimits>({ ...all, ...own }) : undefined;
 }
 
+/** Where these limits stand. */
+const limitPaths = (one: PlacedRun): Readonly<Record<string, string>> => ({
+  limits: "equipment.manual.run",
+  ...Object.fromEntries(
+    Object.keys(one.run.manual?.run ?? {}).map((name) => [
+      `limits.${name}`,
+      manualPath(one, "run", name),
+    ]),
+  ),
+});
+
 function runTrials(job: Job, placed: PlacedRun, missing: string[]): Trial[] {
   const { run, path } = placed;
   const limits = limitsOf(job, placed);
@@ -64,7 +76,7 @@ function runTrials(job: Job, placed: PlacedRun, missing: string[]): Trial[] {
         [`${path}.tubing.outdoorUnit`]: outdoorUnit,
         "equipment.manual.run": limits,
       },
-      paths: { limits: "equipment.manual.run", instrument: "instruments.tape" },
+      paths: { ...limitPaths(placed), instrument: "instruments.tape" },
       run: () =>
         assessLineRun(
           present({

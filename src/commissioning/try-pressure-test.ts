@@ -18,14 +18,13 @@ import { atmosphereNeed, atmosphereOf, type Job } from "./job.ts";
 import { type OwnVerdict, ownVerdict } from "./own-verdict.ts";
 import { doubtsOfPressures } from "./pressure-doubts.ts";
 import type { PressureTestPart } from "./record-circuit.ts";
-import { type Covering, lastOfEachRun, volumeOf } from "./runs.ts";
+import { type Covering, lastOfEachRun, volumeOf, volumePaths } from "./runs.ts";
 import { doubtsOfSite } from "./site-doubts.ts";
 import { spread } from "./spread.ts";
 import { say } from "./statements.ts";
 import { present, type Trial, type Tried, tryAll } from "./step.ts";
 import { doubtsOfTest } from "./test-doubts.ts";
 import { pressureTrials } from "./test-pressures.ts";
-import { volumePaths } from "./try-evacuation.ts";
 
 /** Is it tight? */
 export function tryPressureTest(job: Job): Tried {

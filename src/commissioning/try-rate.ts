@@ -12,6 +12,7 @@ import { known } from "../quantity/known.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { whole } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
+import { manualPath } from "./manual-path.ts";
 import type { PlacedRun } from "./runs.ts";
 import type { Trial } from "./step.ts";
 
@@ -23,11 +24,8 @@ export function doubtedRate(job: Job): Trial[] {
   return job.runs.flatMap((one): Trial[] => {
     const found = plausibility(job, one);
     if (found?.outcome !== "fail") return [];
-    const path = one.run.manual?.chargeRate
-      ? `${one.path}.manual.chargeRate`
-      : "equipment.manual.chargeRate";
     const run = () => frozen({ ...found, outcome: "inconclusive" as const });
-    return [{ name: "charge-rate", path, needs: {}, run }];
+    return [{ name: "charge-rate", path: manualPath(one, "chargeRate"), needs: {}, run }];
   });
 }
 

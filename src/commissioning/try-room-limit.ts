@@ -46,8 +46,8 @@ function needsOf(job: Job): Record<string, unknown> {
   };
 }
 
-const pathsOf = (place: string, size: "volume" | "floorArea") => ({
-  ...rulePaths,
+const pathsOf = (job: Job, place: string, size: "volume" | "floorArea") => ({
+  ...rulePaths(job),
   charge: "equipment.factoryCharge",
   volume: `${place}.volume`,
   floorArea: `${place}.floorArea`,
@@ -65,7 +65,7 @@ function floorTrial(job: Job, room: Room, place: string, total: Total): Trial {
       [`${place}.floorArea`]: floorArea,
       [`${place}.place`]: unit ?? installationHeight,
     },
-    paths: pathsOf(place, "floorArea"),
+    paths: pathsOf(job, place, "floorArea"),
     run: () =>
       assessRoomCharge(
         present({
@@ -91,7 +91,7 @@ function volumeTrial(job: Job, room: Room, place: string, total: Total): Trial {
     name: "room-concentration",
     path: place,
     needs: { ...needsOf(job), [`${place}.volume`]: volume },
-    paths: pathsOf(place, "volume"),
+    paths: pathsOf(job, place, "volume"),
     run: () =>
       assessConcentration(
         present({
