@@ -4,6 +4,7 @@
 import { overallOutcome } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type Dated, type IsoTime, surelyBefore } from "../shapes/index.ts";
+import type { Amendment } from "./amendment.ts";
 import type { StepCheck } from "./check-verdicts.ts";
 import type { Job } from "./job.ts";
 import { joint as nameOf } from "./joint-name.ts";
@@ -36,7 +37,7 @@ export function inOrder(job: Job, tried: Tried): Tried {
 function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
   const { pressureTests, evacuations, valves, power, charge, operation = [] } = record;
   const { supply, circuits = [] } = power ?? {};
-  const reworked = (record.history ?? []).filter(isRework).map(({ path, at }): Dated => [path, at]);
+  const reworked = (record.history ?? []).filter(isRework);
   const made = (covered: readonly PlacedRun[]) => [
     ...covered.flatMap(({ run, path }) =>
       (run.joints ?? []).map(
@@ -48,7 +49,7 @@ function lateFor({ record, runs }: Job, step: StepName): StepCheck[] {
     ),
   ];
   const madeAnew = (covered: readonly PlacedRun[]) =>
-    reworked.filter(([path]) => covered.some((one) => path.startsWith(`${one.path}.`)));
+    reworked.filter(({ path }) => covered.some((one) => path.startsWith(`${one.path}.`)));
   const tests = lastOfEachRun(pressureTests, "pressureTests", runs).counting;
   if (step === "pressure-test") {
     return tests.flatMap((test) => [
@@ -134,12 +135,12 @@ function laterThan(
  * What was made anew, and not surely before the test had begun: an amendment of the day of the test, without a time,
  * may have come after it, and what may have come after it asks for it again.
  */
-function notBefore(step: StepName, part: Read, reworked: readonly Dated[]): StepCheck[] {
+function notBefore(step: StepName, part: Read, reworked: readonly Amendment[]): StepCheck[] {
   const { at: read, readings } = part;
   if (!read) return [];
   const span = spanOf(readings);
-  const open = reworked.flatMap(([path, at]): StepCheck[] => {
-    if (!at || surelyBefore(at, read, -span) || surelyBefore(read, at, span)) return [];
+  const open = reworked.flatMap(({ path, at }): StepCheck[] => {
+    if (surelyBefore(at, read, -span) || surelyBefore(read, at, span)) return [];
     const said = say("commissioning.rework-not-ordered", {
       read: verbatim(read),
       at: verbatim(at),
@@ -147,7 +148,8 @@ function notBefore(step: StepName, part: Read, reworked: readonly Dated[]): Step
     const action = say("commissioning.repeat-step", { step: stepWord(step) });
     return [{ name: "order", path, assessment: ownVerdict("inconclusive", said, action) }];
   });
-  return [...laterThan(step, part, reworked), ...open];
+  const dated = reworked.map(({ path, at }): Dated => [path, at]);
+  return [...laterThan(step, part, dated), ...open];
 }
 
 /** How long the readings took, ms. */

@@ -5,9 +5,5 @@
 export function isRecord(value: unknown): value is Record<string, unknown> {
   if (typeof value !== "object" || value === null || Array.isArray(value)) return false;
   const prototype: unknown = Object.getPrototypeOf(value);
-  return (
-    prototype === Object.prototype ||
-    prototype === null ||
-    Object.getPrototypeOf(prototype) === null
-  );
+  return prototype === null || Object.getPrototypeOf(prototype) === null;
 }

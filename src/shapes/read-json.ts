@@ -80,11 +80,13 @@ function refusePart(
 /** A quantity that names its kind. */
 function anyQuantity(): Visit {
   const known = new Map<string, Visit>();
+  const allowed = "a quantity: an object with kind, value and unit";
   return {
-    allowed: "a quantity: an object with kind, value and unit",
+    allowed,
     fits: (value) => isRecord(value) && Object.keys(value).sort().join() === "kind,unit,value",
     of(json, walk) {
-      const { kind } = json as QuantityJson;
+      if (!isRecord(json)) return refuse(walk, json, allowed);
+      const { kind } = json as unknown as QuantityJson;
       const visit = known.get(kind) ?? tried(walk, () => quantityOf(kind));
       if (visit) known.set(kind, visit);
       return visit?.of(json, walk);

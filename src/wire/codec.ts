@@ -118,7 +118,7 @@ const most = 1000;
 interface Walked {
   readonly value: unknown;
   readonly findings: readonly Finding[];
-  /** How many names of fields were seen. */
+  /** How many names of fields were seen; none where an earlier version had others. */
   readonly names: number;
 }
 
@@ -148,12 +148,12 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       const names = namesIn(text, limits, name);
       const result = read(parsed(text, name), limits);
       // As many names in the text as in what was made of it: then none stood twice. Else it is looked for.
-      if (result.names !== names || result.findings.length > 0) pathAt(text, text.length, name);
+      if (result.names !== names) pathAt(text, text.length, name);
       return whole(result);
     },
     decode: (json, stated) => whole(read(json, limitsOf(stated))),
     problems: (json, stated) =>
-      findingsIn(json, limitsOf(stated)).map(({ path, ...problem }) => ({
+      lookedAt(json, limitsOf(stated)).findings.map(({ path, ...problem }) => ({
         argument: pathText(path, name),
         ...problem,
       })),
@@ -175,12 +175,12 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       version: 1,
       vendor: "hvac-install-math",
       validate(json) {
-        const found = findingsIn(json, limitsOf());
-        const issues = found.map((one) => ({
+        const { value, findings } = lookedAt(json, limitsOf());
+        const issues = findings.map((one) => ({
           message: errorOf(one, name).message,
           path: one.path,
         }));
-        return issues.length > 0 ? { issues } : { value: codec.decode(json) };
+        return issues.length > 0 ? { issues } : { value: value as T };
       },
     }),
   };
@@ -195,8 +195,10 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
   ): Walked {
     const walk = startWalk(limits, upTo);
     try {
-      const value = visit.of(versions ? inPresentVersion(given, versions) : given, walk);
-      return { value, findings: walk.findings, names: walk.names };
+      const document = versions ? inPresentVersion(given, versions) : given;
+      const value = visit.of(document, walk);
+      const names = document === given ? walk.names : Number.NaN;
+      return { value, findings: walk.findings, names };
     } catch (error) {
       if (isInvalidInputError(error)) throw error;
       // A getter or a proxy of the caller's.
@@ -208,12 +210,14 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
     }
   }
 
-  function findingsIn(json: unknown, limits: WireLimits): readonly Finding[] {
+  /** What reading comes to, with all that is wrong: also with the whole, or its version. */
+  function lookedAt(json: unknown, limits: WireLimits): Pick<Walked, "value" | "findings"> {
     try {
-      return read(json, limits, most).findings;
+      return read(json, limits, most);
     } catch (error) {
-      if (!isInvalidInputError(error)) throw error;
-      return [{ path: error.argument === name ? [] : [error.argument], ...saidBy(error) }];
+      const said = error as InvalidInputError; // a walk throws nothing else
+      const path = said.argument === name ? [] : [said.argument];
+      return { value: undefined, findings: [{ path, ...saidBy(said) }] };
     }
   }
 

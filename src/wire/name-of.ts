@@ -26,8 +26,7 @@ export function namesOf(
     known ??= new Map(names.map((name) => [said(held[name]), name]));
     try {
       return known.get(said(value));
-    } catch {
-      return undefined; // a ring, or a getter that throws
-    }
+    } catch {} // a ring, or a getter that throws
+    return undefined;
   };
 }

@@ -77,13 +77,12 @@ interface Level {
 /** The path of a place in the text; throws where an object before it has the same field twice. */
 export function pathAt(text: string, end: number, whole: string): string {
   const open: Level[] = [];
-  const path = () =>
-    pathText(
-      open.map(({ at }) => at).filter((at) => at !== ""),
-      whole,
-    );
+  const path = () => {
+    const steps = open.map(({ at }) => at);
+    return pathText(steps, whole);
+  };
   let name = ""; // the last text, which a colon makes a name
-  for (let i = 0; i <= end && i < text.length; i++) {
+  for (let i = 0; i <= end; i++) {
     const code = text.charCodeAt(i);
     const level = open.at(-1);
     if (code === quote) {
