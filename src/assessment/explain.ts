@@ -113,8 +113,8 @@ function messageOf({ messages, locale }: Catalogue, code: string): Message {
 
 /** The variant of a sentence for its values. */
 function variantOf(message: Message, values: Statement["values"], locale: string): string {
-  if (typeof message === "string") return message;
-  return variantFor(message, valueNamed(values, message.by), locale);
+  const chosenBy = typeof message === "string" ? undefined : valueNamed(values, message.by);
+  return variantFor(message, chosenBy, locale);
 }
 
 function valueNamed(values: Statement["values"], name: string): Value {

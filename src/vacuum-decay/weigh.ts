@@ -143,9 +143,9 @@ function averaged(
     factor(work, fast);
     const family = i % families;
     const line = family === 1 || family >= firstDouble;
-    const chosen = { fast, line, aicc: aiccs[i] as number };
+    const aicc = aiccs[i] as number;
     if (column < 0) {
-      components.push(complete(work, { ...chosen, column, weight }, variance, end));
+      components.push(complete(work, { fast, column, line, weight, aicc }, variance, end));
       continue;
     }
     // the profile of the sums gives each point of the grid its likelihood; a wide one is sampled
@@ -161,8 +161,10 @@ function averaged(
     for (let k = (column - first) % apart; k < slowCount; k += apart) {
       const share = shares[k] as number;
       if (!(share > 0.02)) continue;
-      const part = { ...chosen, column: first + k, weight: (weight * share * apart) / slowCount };
-      components.push(complete(work, part, variance, end));
+      // written out: spreading what they share into each took as long as fitting it
+      const part = (weight * share * apart) / slowCount;
+      const chosen = { fast, column: first + k, line, weight: part, aicc };
+      components.push(complete(work, chosen, variance, end));
     }
   }
   let total = 0;
