@@ -16,6 +16,6 @@ export function cutAt(text: string, most: number): readonly [shown: string, left
  */
 export function visible(text: string): string {
   return text
-    .replace(/[\s\u0085]+/gu, " ")
-    .replace(/(?![\u00ad\u061c\u200c-\u200f])[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/gu, "\ufffd");
+    .replace(/[\s\u0085]{2,}|[^\S ]|\u0085/g, " ") // a single blank is one already
+    .replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Co}](?<![\u00ad\u061c\u200c-\u200f])/gu, "\ufffd");
 }

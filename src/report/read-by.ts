@@ -1,4 +1,4 @@
-// With what was a field of the record read? Its instrument, in which steps that shows, and its limits of error in words.
+// With what was a field of the record read? Its instrument, the steps in which that shows, its limits of error in words.
 // Follows the record of the instruments. Does not cover how large an error counts: the modules do. Internal.
 import { hasNominalLength, type Instruments } from "../commissioning/index.ts";
 import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
@@ -41,12 +41,6 @@ export function errorsText(context: Context, instrument: object | undefined): st
     .join("; ");
 }
 
-/** The step in which the instrument of a field shows its figures. */
-export function stepOf(context: Context, path: string): AnyQuantity | undefined {
-  const { resolution } = (instrumentOf(context, path)?.given ?? {}) as { resolution?: unknown };
-  return isThere(resolution) && resolution.si > 0 ? resolution : undefined;
-}
-
 function instrumentOf({ record }: Context, path: string) {
   const name = readBy.find(([field]) => field.test(path))?.[1];
   const [, run] = /^runs\[(\d+)\]\.tubing\.length$/.exec(path) ?? [];
@@ -54,19 +48,31 @@ function instrumentOf({ record }: Context, path: string) {
   return name && { name, given: record.instruments?.[name] };
 }
 
-/** Limits of error as they stand behind a value, and where the value is from. */
-export function originOf(context: Context, path: string): [limits: string, source: string] {
+/** Where a value of the record is from. */
+interface Origin {
+  /** The plate, the manual, the record, or the instrument that read it. */
+  readonly source: string;
+  /** The instrument's limits of error as they stand behind the value; empty where none are stated. */
+  readonly limits: string;
+  /** The step in which the instrument shows its figures. */
+  readonly step?: AnyQuantity | undefined;
+}
+
+/** Where the value of a field is from. */
+export function originOf(context: Context, path: string): Origin {
   const { words } = context;
-  if (path.startsWith("equipment.manual")) return ["", words.of("from-manual")];
-  if (path.startsWith("equipment")) return ["", words.of("from-nameplate")];
+  const from = (source: string): Origin => ({ source, limits: "" });
+  if (path.startsWith("equipment.manual")) return from(words.of("from-manual"));
+  if (path.startsWith("equipment")) return from(words.of("from-nameplate"));
   const by = instrumentOf(context, path);
-  if (!by) return ["", words.of("from-record")];
+  if (!by) return from(words.of("from-record"));
   const { name, given } = by;
+  const { resolution } = (given ?? {}) as { resolution?: unknown };
+  const step = isThere(resolution) && resolution.si > 0 ? resolution : undefined;
   const instrument = words.field(`instruments.${name}`);
-  if (name === "level") return ["", `${instrument}, ${words.of("limits-beside")}`];
+  if (name === "level") return { ...from(`${instrument}, ${words.of("limits-beside")}`), step };
   const limits = errorsText(context, given);
-  if (limits.startsWith("±")) {
-    return [` ${limits} (${words.of("limits-of-error")})`, instrument];
-  }
-  return ["", `${instrument}, ${limits}`];
+  return limits.startsWith("±")
+    ? { source: instrument, limits: ` ${limits} (${words.of("limits-of-error")})`, step }
+    : { ...from(`${instrument}, ${limits}`), step };
 }

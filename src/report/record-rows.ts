@@ -5,7 +5,7 @@ import { type AnyQuantity, isQuantity } from "../quantity/json.ts";
 import { choiceText } from "./choices.ts";
 import type { Context } from "./context.ts";
 import { fieldText, runOf, runText } from "./places.ts";
-import { originOf, stepOf } from "./read-by.ts";
+import { originOf } from "./read-by.ts";
 import { type Block, table, text } from "./report-document.ts";
 import { say } from "./statements.ts";
 import { capital } from "./words.ts";
@@ -152,13 +152,8 @@ function partsOf(value: unknown, path: string): Parts {
 }
 
 function rowOf(context: Context, [path, value]: Leaf, isPart: boolean): Row {
-  const shown = valueText(
-    context,
-    path,
-    value,
-    isQuantity(value) ? stepOf(context, path) : undefined,
-  );
-  const [limits, source] = originOf(context, path);
+  const { source, limits, step } = originOf(context, path);
+  const shown = valueText(context, path, value, isQuantity(value) ? step : undefined);
   return [isPart ? fieldText(context, path) : "", shown + limits, source];
 }
 
@@ -173,7 +168,10 @@ function readingsBlocks(
   items: readonly object[],
   name: string,
 ): Block[] {
-  const columns = columnsOf(items);
+  const columns = columnsOf(items).map((key) => ({
+    key,
+    ...originOf(context, `${path}[0].${key}`),
+  }));
   const last = items.length - 1;
   const every = Math.ceil(last / (mostRows - 1));
   const picked = items
@@ -183,25 +181,24 @@ function readingsBlocks(
     const own = new Map(leavesOf(item, ""));
     return [
       String(i + 1),
-      ...columns.map((key) =>
-        own.has(key)
-          ? valueText(context, key, own.get(key), stepOf(context, `${path}[0].${key}`))
-          : "—",
+      ...columns.map(({ key, step }) =>
+        own.has(key) ? valueText(context, key, own.get(key), step) : "—",
       ),
     ];
   });
   const { said, words } = context;
   const all = { shown: picked.length, all: items.length };
   const count = picked.length < items.length ? ` (${said(say("report.shown-of", all))})` : "";
-  const column = (key: string) => capital(words.field(`${path.replace(/\[\d+\]/g, "")}.${key}`));
-  const origins = columns.flatMap((key) => {
-    const [limits, source] = originOf(context, `${path}[0].${key}`);
-    return source === words.of("from-record")
+  const heads = columns.map(({ key }) =>
+    capital(words.field(`${path.replace(/\[\d+\]/g, "")}.${key}`)),
+  );
+  const origins = columns.flatMap(({ source, limits }, i) =>
+    source === words.of("from-record")
       ? []
-      : [`${context.behind(column(key))} ${source}${limits}.`];
-  });
+      : [`${context.behind(heads[i] as string)} ${source}${limits}.`],
+  );
   return [
-    ...table(`${name}${count}`, [words.of("number"), ...columns.map(column)], rows),
+    ...table(`${name}${count}`, [words.of("number"), ...heads], rows),
     ...(origins.length ? [text(origins.join(" "))] : []),
   ];
 }

@@ -86,13 +86,13 @@ const listItem = (item: Words, id: string | undefined): string =>
 
 /** A table that stays one for screen readers when a narrow screen stacks its cells. */
 function tableHtml({ caption, head, rows, ids }: Table): string {
-  const heads = head.map((one) => `<th scope="col" role="columnheader">${htmlText(one)}</th>`);
+  const names = head.map(htmlText);
+  const heads = names.map((name) => `<th scope="col" role="columnheader">${name}</th>`);
   const lines = rows.map((cells, i) => {
     const [first = "", ...others] = cells;
     const id = ids ? ` id="part-${ids[i]}"` : "";
     const rest = others.map(
-      (cell, j) =>
-        `<td role="cell" data-head="${htmlText(head[j + 1] ?? "")}">${wordsHtml(cell)}</td>`,
+      (cell, j) => `<td role="cell" data-head="${names[j + 1] ?? ""}">${wordsHtml(cell)}</td>`,
     );
     return `<tr role="row"${id}><th scope="row" role="rowheader">${wordsHtml(first)}</th>${rest.join("")}</tr>`;
   });
