@@ -37,4 +37,5 @@ export * from "./quantity/products.ts";
 export * from "./quantity/quantity.ts";
 export * from "./quantity/rounded.ts";
 export * from "./quantity/station-pressure.ts";
+export * from "./quantity/twelve-digits.ts";
 export * from "./quantity/units/index.ts";

@@ -6,6 +6,7 @@ import { describe, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/c
 import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import {
   type RefrigerantComponent,
   type WarmingBasis,
@@ -108,7 +109,7 @@ export function potentialOfBlend(
   if (counted === 0) throw noValue(path, unlisted.join(", "), basis);
   const whole = basis === "cfr-40-84" ? counted : 100;
   return frozen({
-    value: Number((sum / whole).toPrecision(12)),
+    value: twelveDigits(sum / whole),
     standing: read ? "published" : "from-memory",
     unlisted,
     citation: cite(basis, methods[basis]),

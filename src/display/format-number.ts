@@ -3,14 +3,15 @@
 // number has the minus sign of Unicode, U+2212, in every locale: a hyphen is easily overlooked, and read out as none.
 // Does not cover which unit follows: format-quantity.ts.
 import { isPlainEnglish } from "../assessment/grammar.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { localeOf } from "./locale.ts";
 import { languageOf, type UnitLanguage, withUnit } from "./unit-words.ts";
 
 /** Rounds to a multiple of the step, halves away from zero; never −0. */
 export function roundTo(value: number, step: number): number {
-  const steps = Number((Math.abs(value) / step).toPrecision(12));
+  const steps = twelveDigits(Math.abs(value) / step);
   if (!(steps < 1e12)) return value;
-  return Math.sign(value) * Number((Math.round(steps) * step).toPrecision(12)) + 0;
+  return Math.sign(value) * twelveDigits(Math.round(steps) * step) + 0;
 }
 
 /** The decimals that a step needs, at most nine: 2 for 0.25. */

@@ -5,6 +5,7 @@ import { objectOf, oneOf, requireKind, requireUnit, siOf } from "../quantity/che
 import type { AnyQuantity } from "../quantity/json.ts";
 import type { DifferenceOf, Kind } from "../quantity/kinds.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ft, inch } from "../quantity/units/geometry.ts";
 import { oz } from "../quantity/units/mass.ts";
 import { second } from "../quantity/units/time.ts";
@@ -144,16 +145,15 @@ function splitText<K extends Kind>(
   }
   if (system !== "inch-pound") return undefined;
   if (kind === "mass" && (stepUnit === undefined || stepUnit === oz.symbol)) {
-    const ounces = Number((si / oz.scale).toPrecision(12));
-    const inOunces =
-      step === undefined ? 10 ** -(1 + finer) : Number((step / oz.scale).toPrecision(12));
+    const ounces = twelveDigits(si / oz.scale);
+    const inOunces = step === undefined ? 10 ** -(1 + finer) : twelveDigits(step / oz.scale);
     const small = step === undefined && ounces !== 0 && Math.abs(ounces) < 1;
     return small || isBeyond(ounces / inOunces)
       ? undefined
       : poundsAndOunces(numbers, ounces, inOunces);
   }
   if (kind !== "length" || (finer > 0 && step === undefined)) return undefined;
-  const inches = Number((si / inch.scale).toPrecision(12));
+  const inches = twelveDigits(si / inch.scale);
   const denominator = denominatorFor(inches, step === undefined ? undefined : step / inch.scale);
   const inInches = stepUnit === undefined || stepUnit === inch.symbol;
   if (!denominator || !inInches || isBeyond(inches * 64)) return undefined;
@@ -270,7 +270,7 @@ function decimalText<K extends Kind>(
 
 /** The step in the unit: as stated where it is stated in that unit, else the power of ten below it. */
 function stepIn<K extends Kind>(unit: Unit<K>, resolution: Quantity<DifferenceOf<K>>): number {
-  const step = Number((resolution.si / unit.scale).toPrecision(12));
+  const step = twelveDigits(resolution.si / unit.scale);
   const own = resolution.unit.symbol === unit.difference.symbol && decimalsOf(step) < 9;
   return own ? step : 10 ** Math.floor(Math.log10(step));
 }

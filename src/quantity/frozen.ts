@@ -11,8 +11,8 @@ export function frozen<T>(value: T): T {
   if (Array.isArray(value)) return Object.freeze(value.map(frozen)) as T;
   const prototype = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== null) return value;
-  const copy: Record<string, unknown> = {};
-  for (const [key, one] of Object.entries(value)) copy[key] = frozen(one);
+  const copy = { ...value } as Record<string, unknown>;
+  for (const key of Object.keys(copy)) copy[key] = frozen(copy[key]);
   return Object.freeze(copy) as T;
 }
 

@@ -12,6 +12,7 @@ import {
 } from "./check.ts";
 import { InvalidInputError } from "./errors.ts";
 import type { AdditiveKind, DifferenceOf, Kind, PointKind } from "./kinds.ts";
+import { twelveDigits } from "./twelve-digits.ts";
 
 /**
  * A unit of one kind: call it to make a quantity, pass it to {@link Quantity.in} to read one.
@@ -40,29 +41,6 @@ export interface Unit<in out K extends Kind> {
   /** The unit of the difference of two values in this unit: `psi` for `psig`, itself where values add. */
   readonly difference: Unit<DifferenceOf<K>>;
 }
-
-/**
- * Rounds off the noise of binary arithmetic: twelve significant digits of the larger of the value and
- * the scale's offset, so that 32 °F does not print as 32.00000000000003.
- *
- * Multiplying by a power of ten, rounding and dividing gives the same double as the text of
- * `toFixed(digits)` read back, and ten times sooner, as long as 10^digits and the rounded integer are exact
- * and the product is far from a tie; the text decides the rest.
- */
-function clean(value: number, offset: number): number {
-  const size = Math.abs(value);
-  const digits = 11 - Math.floor(Math.log10(Math.max(size, offset)));
-  const power = powers[digits] as number;
-  const scaled = value * power;
-  const whole = Math.round(scaled);
-  if (Math.abs(scaled - whole) < 0.49) return whole / power + 0; // no −0
-  return Number(size < offset ? value.toFixed(digits) : value.toPrecision(12)) + 0;
-}
-
-/** The powers of ten that a double holds exactly. */
-const powers: readonly number[] = /* @__PURE__ */ Array.from({ length: 23 }, (_, n) =>
-  Number(`1e${n}`),
-);
 
 /**
  * An immutable value with a kind, kept in SI and remembered in the unit in which it was entered.
@@ -104,7 +82,7 @@ export class Quantity<in out K extends Kind> {
     this.unit = unit;
     Object.freeze(this);
     if (si < 0 && (unit.kind === "temperature" || unit.kind === "absolutePressure")) {
-      const limit = () => unit(clean(-unit.offset / unit.scale, unit.offset));
+      const limit = () => unit(twelveDigits(-unit.offset / unit.scale, unit.offset));
       within(unit.symbol, si, { min: 0 }, InvalidInputError, this, limit);
     }
   }
@@ -120,7 +98,7 @@ export class Quantity<in out K extends Kind> {
   in(unit: Unit<K>): number {
     requireUnit("unit", unit, this.kind);
     const value = finiteOf(unit.symbol, (this.si - unit.offset) / unit.scale);
-    return clean(value, unit.offset / unit.scale);
+    return twelveDigits(value, unit.offset / unit.scale);
   }
 
   /**
