@@ -2,9 +2,11 @@
 // Follows usual charges per capacity; common practice, no source. A doubt leaves the charge open, it never fails it.
 // Does not cover the rule of the manual: line-set decides it.
 import { caution } from "../assessment/caution.ts";
+import type { ChargeAssessment } from "../line-set/index.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { rounded } from "../quantity/rounded.ts";
+import type { Later } from "../shapes/index.ts";
 import { askedBy } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";
@@ -41,7 +43,7 @@ export const sealedCharge = (job: Job): PlacedCaution[] =>
     : oddFactoryCharge(job).map((said) => caution<Placed>("finding", said));
 
 /** What cannot be right of the charge. */
-export function doubtsOfCharge(job: Job): Trial[] {
+export function doubtsOfCharge(job: Job, rule: Later<ChargeAssessment>): Trial[] {
   const { equipment = {}, charge } = job.record;
   const { factoryCharge, maximumCharge } = equipment;
   const added = charge?.added;
@@ -59,7 +61,7 @@ export function doubtsOfCharge(job: Job): Trial[] {
     doubts.push(...oddFigure("equipment.maximumCharge", maximumCharge, [factoryCharge, largest]));
   }
   if (!added || added.si <= 0) return doubts;
-  const total = factoryCharge.si + (askedBy(job) ?? Number.NaN);
+  const total = factoryCharge.si + (askedBy(job, rule) ?? Number.NaN);
   const tolerance = charge?.tolerance?.si ?? 0;
   if (Math.abs(added.si - total) <= tolerance) {
     doubts.push(doubt("charge.added", say("commissioning.total-as-added", { added })));

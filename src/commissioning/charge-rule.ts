@@ -9,6 +9,7 @@ import {
 import { wholeNumberOf } from "../quantity/check.ts";
 import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
+import type { Later } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
 import { manualPath } from "./manual-path.ts";
 import type { InstallationRecord } from "./record.ts";
@@ -47,8 +48,8 @@ export const hasRule = (job: Job): boolean =>
   Object.values(ruleNeeds(job)).every((value) => value !== undefined);
 
 /** What the rule asks for, kg; nothing where it cannot be followed, which the charge step says. */
-export function askedBy(job: Job): number | undefined {
-  return hasRule(job) ? known(() => ruleOf(job).unroundedCharge.si) : undefined;
+export function askedBy(job: Job, rule: Later<ChargeAssessment>): number | undefined {
+  return hasRule(job) ? known(() => rule().unroundedCharge.si) : undefined;
 }
 
 /** Where the arguments of the rule stand in the record. */

@@ -3,6 +3,7 @@
 // Does not cover a charge by superheat or subcooling: see the operation.
 import type { ChargeAssessment } from "../line-set/index.ts";
 import { frozen } from "../quantity/frozen.ts";
+import { later } from "../shapes/index.ts";
 import { doubtsOfCharge } from "./charge-doubts.ts";
 import { askedBy, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
 import type { Job } from "./job.ts";
@@ -17,15 +18,16 @@ import { verbatim } from "./words.ts";
 export function tryCharge(job: Job): Tried {
   const { charge, instruments } = job.record;
   const needs = ruleNeeds(job);
+  const rule = later(() => ruleOf(job));
   // Lines within the pre-charged length take nothing: that nothing was added needs no scale and no tolerance.
-  const isNothing = charge?.added?.si === 0 && askedBy(job) === 0;
+  const isNothing = charge?.added?.si === 0 && askedBy(job, rule) === 0;
   return tryAll("charge", [
     {
       name: "additional-charge",
       path: "charge",
       needs,
       paths: rulePaths(job),
-      run: () => withoutRoom(ruleOf(job)),
+      run: () => withoutRoom(rule()),
     },
     {
       name: "weighed-charge",
@@ -40,11 +42,11 @@ export function tryCharge(job: Job): Tried {
       },
       paths: { ...rulePaths(job), tolerance: "charge.tolerance", value: "charge.added" },
       run: () =>
-        isNothing ? ownVerdict("pass", say("commissioning.nothing-added")) : weighed(job),
+        isNothing ? ownVerdict("pass", say("commissioning.nothing-added")) : weighed(job, rule()),
     },
     ...fedAsLiquid(job),
     ...doubtedRate(job),
-    ...doubtsOfCharge(job),
+    ...doubtsOfCharge(job, rule),
   ]);
 }
 

@@ -4,6 +4,7 @@ import { assessConcentration, assessRoomCharge } from "../charge-limit/index.ts"
 import { isInvalidInputError } from "../quantity/errors.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
+import { type Later, later } from "../shapes/index.ts";
 import { hasRule, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import { type Job, refrigerantOf } from "./job.ts";
@@ -17,7 +18,7 @@ import { present, type Trial, type Tried, tryAll } from "./step.ts";
 export function tryRoomLimit(job: Job): Tried {
   const burns = /^A[23]/.test(job.refrigerant?.safetyClass ?? "");
   const all = { ...job, runs: runsOf(job.record) }; // the whole charge counts in each room
-  const total = totalOnce(all);
+  const total = later(() => totalOf(all));
   const isWhole = job.construction === "monobloc"; // only a room that it stands in
   const rooms = job.runs.filter((one) => (servesIndoorUnit(one) && !isWhole) || one.run.room);
   const trials = rooms.flatMap(({ run, path }): Trial[] => {
@@ -107,17 +108,9 @@ function volumeTrial(job: Job, room: Room, place: string, total: Total): Trial {
   };
 }
 
-type Total = () => Quantity<"mass">;
+type Total = Later<Quantity<"mass">>;
 
-/** The larger of what was weighed in and what the rule asks for, on top of the factory charge; worked out once. */
-function totalOnce(job: Job): Total {
-  let total: Quantity<"mass"> | undefined;
-  return () => {
-    total ??= totalOf(job);
-    return total;
-  };
-}
-
+/** The larger of what was weighed in and what the rule asks for, on top of the factory charge. */
 function totalOf(job: Job): Quantity<"mass"> {
   const { factoryCharge } = job.record.equipment ?? {};
   const added = job.record.charge?.added?.si ?? -Infinity;

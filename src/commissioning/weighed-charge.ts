@@ -4,12 +4,12 @@
 import { cite, overallOutcome, verdict } from "../assessment/assessment.ts";
 import { conformity } from "../assessment/conformity.ts";
 import { standardUncertainty } from "../assessment/uncertainty.ts";
+import type { ChargeAssessment } from "../line-set/index.ts";
 import { siOf } from "../quantity/check.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rounded } from "../quantity/rounded.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { ruleOf } from "./charge-rule.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import type { Job } from "./job.ts";
 import type { OwnVerdict } from "./own-verdict.ts";
@@ -18,10 +18,11 @@ import { type CommissioningStatement, say } from "./statements.ts";
 /** Share of the whole charge within which a weighed charge decides anything; common practice, no source. */
 const largestTolerance = 0.1;
 
-/** What was weighed in against the rule and the tolerance. */
-export function weighed(job: Job): OwnVerdict {
-  const { record } = job;
-  const unrounded = ruleOf(job).unroundedCharge;
+/** What was weighed in against what the rule asks for and the tolerance. */
+export function weighed(
+  { record }: Job,
+  { unroundedCharge: unrounded }: ChargeAssessment,
+): OwnVerdict {
   const added = record.charge?.added as Quantity<"mass">;
   const tolerance = record.charge?.tolerance as Quantity<"mass">;
   const scale = errorsOf(record.instruments?.scale);

@@ -80,12 +80,11 @@ export function figureText(
       return quantityText(figure as never, options, numbers, finer, trim);
     };
     const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
-    for (let finer = 0; ; finer++) {
-      const shown = text(figure, resolution, finer);
-      if (finer === mostFiner || others.every((one) => text(one, resolution, finer) !== shown)) {
-        return finer > 0 ? shown : text(figure, resolution, 0, true);
-      }
-    }
+    const isLike = (other: Figure, finer: number) =>
+      text(other, resolution, finer) === text(figure, resolution, finer);
+    let finer = 0;
+    while (finer < mostFiner && others.some((one) => isLike(one, finer))) finer++;
+    return text(figure, resolution, finer, finer === 0);
   };
 }
 
