@@ -31,6 +31,7 @@ export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/known.ts";
 export * from "./quantity/limit.ts";
+export * from "./quantity/naming-arguments.ts";
 export * from "./quantity/plain.ts";
 export * from "./quantity/problem-of.ts";
 export * from "./quantity/products.ts";
