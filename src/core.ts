@@ -30,6 +30,7 @@ export * from "./quantity/hints.ts";
 export * from "./quantity/json.ts";
 export * from "./quantity/kinds.ts";
 export * from "./quantity/known.ts";
+export * from "./quantity/later.ts";
 export * from "./quantity/limit.ts";
 export * from "./quantity/naming-arguments.ts";
 export * from "./quantity/plain.ts";

@@ -3,6 +3,7 @@
 // Does not cover feet and inches, pounds and ounces, hours and minutes: see format-quantity.ts.
 import { oneOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
+import { later } from "../quantity/later.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import * as u from "../quantity/units/index.ts";
 
@@ -47,7 +48,9 @@ function both<K extends Kind>(...rows: Display<K>[]): Record<UnitSystem, Display
  * Per kind and system: the unit that was entered when it is listed, otherwise the first whose `from`
  * is reached. The first row is also the unit of a product.
  */
-export const displayUnits: DisplayTable = /* @__PURE__ */ table();
+export const displayUnits = /* @__PURE__ */ later(
+  (): DisplayTable => ({ ...readings(), ...amounts(), ...rates() }),
+);
 
 /**
  * The unit in which a kind of quantity is shown when nothing else speaks for another: for the label of a
@@ -69,13 +72,9 @@ export const displayUnits: DisplayTable = /* @__PURE__ */ table();
  * ```
  */
 export function usualUnit<K extends Kind>(kind: K, system: UnitSystem): Unit<K> {
-  oneOf("kind", kind, Object.keys(displayUnits) as Kind[]);
+  oneOf("kind", kind, Object.keys(displayUnits()) as Kind[]);
   oneOf("system", system, ["inch-pound", "SI"]);
-  return (displayUnits[kind][system][0] as Display<K>).unit;
-}
-
-function table(): DisplayTable {
-  return { ...readings(), ...amounts(), ...rates() };
+  return (displayUnits()[kind][system][0] as Display<K>).unit;
 }
 
 /** What a thermometer and a gauge show. */

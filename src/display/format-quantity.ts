@@ -220,10 +220,10 @@ function displayOf<K extends Kind>(
   quantity: Quantity<K>,
   { system, unit, resolution }: FormatQuantityOptions<K>,
 ): Display<K> {
-  const rows: readonly Display<K>[] = displayUnits[quantity.kind][system];
+  const rows: readonly Display<K>[] = displayUnits()[quantity.kind][system];
   const bySymbol = (symbol: string) => (row: Display<K>) => row.unit.symbol === symbol;
   if (unit) {
-    const all: readonly Display<K>[] = Object.values(displayUnits[quantity.kind]).flat() as never;
+    const all: readonly Display<K>[] = Object.values(displayUnits()[quantity.kind]).flat() as never;
     return all.find(bySymbol(unit.symbol)) ?? { unit, decimals: 0, digits: 4, from: 0 };
   }
   const stepSymbol = resolution?.unit.symbol;

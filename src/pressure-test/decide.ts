@@ -9,17 +9,17 @@ import { pascal } from "../quantity/units/pressure.ts";
 import type { Limit } from "./criterion.ts";
 import type { PressureTestCause } from "./statements.ts";
 
-/** k = 2 decides, so that the verdict agrees with the ± that is shown; stricter than one-sided 95 %. */
-const defaultConfidence = /* @__PURE__ */ normalProbability(2);
-
 /** Half as much again as the expanded uncertainty: 1 in 700 by chance at k = 2. */
 const BEYOND_CHANCE = 1.5;
 
 /** Whether a drop is a leak beyond chance, with its expanded uncertainty. */
 export const isBeyondChance = (drop: number, U: number): boolean => drop > BEYOND_CHANCE * U;
 
-/** The confidence of the decision and its coverage factor. */
-export function coverage(confidence: number = defaultConfidence): { level: number; k: number } {
+/**
+ * The confidence of the decision and its coverage factor. Where nothing else is asked, k = 2 decides, so that the verdict
+ * agrees with the ± that is shown; stricter than one-sided 95 %.
+ */
+export function coverage(confidence: number = normalProbability(2)): { level: number; k: number } {
   const level = numberOf("confidence", confidence, { min: 0.8, below: 1 });
   return { level, k: normalQuantile(level) };
 }

@@ -5,30 +5,29 @@ import { refuse } from "./check.ts";
 import { frozen } from "./frozen.ts";
 import { choose } from "./hints.ts";
 import type { Kind } from "./kinds.ts";
+import { later } from "./later.ts";
 import type { Unit } from "./quantity.ts";
 import * as catalogue from "./units/index.ts";
 
 /** The units of each kind by their symbols, in the order of the catalogue. */
-const bySymbol: ReadonlyMap<string, ReadonlyMap<string, Unit<Kind>>> = /* @__PURE__ */ sorted();
-
-function sorted(): ReadonlyMap<string, ReadonlyMap<string, Unit<Kind>>> {
+const bySymbol = /* @__PURE__ */ later<ReadonlyMap<string, ReadonlyMap<string, Unit<Kind>>>>(() => {
   const kinds = new Map<string, Map<string, Unit<Kind>>>();
   for (const unit of Object.values<Unit<Kind>>(catalogue as never)) {
     const units = kinds.get(unit.kind) ?? new Map<string, Unit<Kind>>();
     kinds.set(unit.kind, units.set(unit.symbol, unit));
   }
   return kinds;
-}
+});
 
 /** Every kind that a unit measures. */
-export const everyKind = (): readonly Kind[] => [...bySymbol.keys()] as Kind[];
+export const everyKind = (): readonly Kind[] => [...bySymbol().keys()] as Kind[];
 
 /** The units of a kind by their symbols; throws where there is no such kind. */
 export function unitsBySymbol<K extends Kind>(
   argument: string,
   kind: K,
 ): ReadonlyMap<string, Unit<K>> {
-  const units = bySymbol.get(kind);
+  const units = bySymbol().get(kind);
   if (units) return units as unknown as ReadonlyMap<string, Unit<K>>;
   return refuse(argument, kind, "a kind of quantity");
 }

@@ -7,7 +7,6 @@
 export { type Draft, whole } from "./draft.ts";
 export { isRecord } from "./is-record.ts";
 export { type Dated, type IsoTime, isoTime, momentOf, surelyBefore } from "./iso-time.ts";
-export { type Later, later, once } from "./later.ts";
 export { oneOfWords } from "./leaf-visits.ts";
 export { checkOf, live } from "./live.ts";
 export { pathText, shown } from "./path-text.ts";

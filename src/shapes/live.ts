@@ -2,7 +2,7 @@
 // Follows the shapes that are derived from the types. Does not cover JSON: the codecs of wire do.
 import { isOfKind } from "../quantity/check.ts";
 import { enter } from "../quantity/hints.ts";
-import { later } from "./later.ts";
+import { later } from "../quantity/later.ts";
 import { type Path, pathText } from "./path-text.ts";
 import type { Shape } from "./shape.ts";
 import { type Leaves, visitOf } from "./visit.ts";

@@ -2,9 +2,9 @@
 // What a quantity, a unit or a named object is differs between JSON and live values: the leaves say that.
 // Does not cover which leaves there are: live.ts, read-json.ts, and write-json.ts of wire.
 import type { Kind } from "../quantity/kinds.ts";
+import { type Later, later } from "../quantity/later.ts";
 import { alternatives } from "./alternatives.ts";
 import { isRecord } from "./is-record.ts";
-import { type Later, later } from "./later.ts";
 import { primitives, text, words } from "./leaf-visits.ts";
 import {
   type CasesShape,

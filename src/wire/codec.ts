@@ -4,11 +4,10 @@
 import { numberOf, objectOf } from "../quantity/check.ts";
 import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { frozenInPlace } from "../quantity/frozen.ts";
+import { type Later, later } from "../quantity/later.ts";
 import {
   errorOf,
   type Finding,
-  type Later,
-  later,
   pathText,
   reading,
   type SchemaWords,

@@ -3,7 +3,7 @@
 import { type Catalogue, explain, type Statement } from "hvac-install-math/assessment";
 import { english } from "hvac-install-math/language/en";
 import { describe, expect, it } from "vitest";
-import { later } from "../../src/shapes/index.ts";
+import { later } from "../../src/quantity/later.ts";
 import { listening } from "./listening.ts";
 import { type Further, resultsOf } from "./results.ts";
 import { isStatement, isVerdict, namesIn, partsOf, wordsOf } from "./said.ts";

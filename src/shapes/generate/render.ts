@@ -39,7 +39,8 @@ export function shapesFile(module: string, constants: readonly Constant[]): Writ
       ({ name, kind, text }) =>
         `export function ${name}(): ${kind} { return once(${name}, () => (${text})); }`,
     );
-  const text = `import { once, type Shape, type StatementTable } from "../../shapes/index.ts";
+  const text = `import { once } from "../../quantity/later.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 ${shapeImports(constants, module)}
 ${bodies.join("\n\n")}
 `;

@@ -1,7 +1,8 @@
 // Which shapes have the types of planning?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 
-import { once, type Shape } from "../../shapes/index.ts";
+import { once } from "../../quantity/later.ts";
+import type { Shape } from "../../shapes/index.ts";
 import { CautionShape, VerbatimShape } from "./assessment.shapes.ts";
 import { CitationShape } from "./refrigerants.shapes.ts";
 

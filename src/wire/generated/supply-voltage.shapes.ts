@@ -1,7 +1,8 @@
 // Which shapes have the types of supply-voltage?
 // Derived from the types by `npm run generate`; a test holds it current. Not edited by hand.
 
-import { once, type Shape, type StatementTable } from "../../shapes/index.ts";
+import { once } from "../../quantity/later.ts";
+import type { Shape, StatementTable } from "../../shapes/index.ts";
 import { byStandard } from "../named.ts";
 import {
   EstimateOfResistanceShape,
