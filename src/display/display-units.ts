@@ -3,7 +3,7 @@
 // Does not cover feet and inches, pounds and ounces, hours and minutes: see format-quantity.ts.
 import { oneOf } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
-import { later } from "../quantity/later.ts";
+import { type Later, later } from "../quantity/later.ts";
 import type { Unit } from "../quantity/quantity.ts";
 import * as u from "../quantity/units/index.ts";
 
@@ -48,9 +48,11 @@ function both<K extends Kind>(...rows: Display<K>[]): Record<UnitSystem, Display
  * Per kind and system: the unit that was entered when it is listed, otherwise the first whose `from`
  * is reached. The first row is also the unit of a product.
  */
-export const displayUnits = /* @__PURE__ */ later(
-  (): DisplayTable => ({ ...readings(), ...amounts(), ...rates() }),
-);
+export const displayUnits: Later<DisplayTable> = /* @__PURE__ */ later(() => ({
+  ...readings(),
+  ...amounts(),
+  ...rates(),
+}));
 
 /**
  * The unit in which a kind of quantity is shown when nothing else speaks for another: for the label of a

@@ -21,7 +21,7 @@ export function frozenInPlace<T>(value: T): T {
   if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
   if (ArrayBuffer.isView(value)) return value; // can't be frozen
   Object.freeze(value);
-  const parts = Array.isArray(value) ? value : Object.values(value);
-  for (const one of parts) if (typeof one === "object") frozenInPlace(one);
+  const parts: readonly unknown[] = Array.isArray(value) ? value : Object.values(value);
+  for (let i = 0; i < parts.length; i++) if (typeof parts[i] === "object") frozenInPlace(parts[i]);
   return value;
 }
