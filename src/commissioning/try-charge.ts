@@ -3,7 +3,7 @@
 // Does not cover a charge by superheat or subcooling: see the operation.
 import type { ChargeAssessment } from "../line-set/index.ts";
 import { frozen } from "../quantity/frozen.ts";
-import { later } from "../shapes/index.ts";
+import { later } from "../quantity/later.ts";
 import { doubtsOfCharge } from "./charge-doubts.ts";
 import { askedBy, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
 import type { Job } from "./job.ts";

@@ -2,9 +2,9 @@
 // Follows charge-limit, which decides. Does not cover the room of a branch box, unless it is recorded.
 import { assessConcentration, assessRoomCharge } from "../charge-limit/index.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import { type Later, later } from "../quantity/later.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { type Later, later } from "../shapes/index.ts";
 import { hasRule, ruleNeeds, ruleOf, rulePaths } from "./charge-rule.ts";
 import { errorsOf } from "./instrument-errors.ts";
 import { type Job, refrigerantOf } from "./job.ts";

@@ -1,6 +1,6 @@
 // What is large is made once, and no sooner than it is needed: the promise of later.ts itself.
 import { expect, it } from "vitest";
-import { type Later, later, once } from "../../src/shapes/later.ts";
+import { type Later, later, once } from "../../src/quantity/later.ts";
 
 it.each<[string, (make: () => object) => Later<object>]>([
   ["later", later],
