@@ -3,10 +3,10 @@
 // Does not cover the rule of the manual: line-set decides it.
 import { caution } from "../assessment/caution.ts";
 import type { ChargeAssessment } from "../line-set/index.ts";
+import type { Later } from "../quantity/later.ts";
 import { isAtLeast } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { rounded } from "../quantity/rounded.ts";
-import type { Later } from "../shapes/index.ts";
 import { askedBy } from "./charge-rule.ts";
 import { doubt } from "./doubt.ts";
 import type { Job } from "./job.ts";

@@ -8,8 +8,8 @@ import {
 } from "../line-set/index.ts";
 import { wholeNumberOf } from "../quantity/check.ts";
 import { known } from "../quantity/known.ts";
+import type { Later } from "../quantity/later.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import type { Later } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
 import { manualPath } from "./manual-path.ts";
 import type { InstallationRecord } from "./record.ts";
