@@ -227,7 +227,7 @@ function parsed(text: string, name: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw notJson(name, `${shown(text)} (${(error as Error).message.slice(0, 120)})`);
+    throw notJson(name, `${shown(text)} (${(error as Error).message})`);
   }
 }
 

@@ -54,6 +54,8 @@ describe("is surely before", () => {
     ["2026-05-04T10:00", "2026-05-04T10:01", 0, true],
     ["2026-05-04T10:00:00", "2026-05-04T10:00:01", 0, true],
     ["2026-05-04T10:00:01", "2026-05-04T10:00:00", 0, false],
+    // the last millisecond of the minute, and the same one
+    ["2026-05-04T10:00", "2026-05-04T10:01", -1, false],
     // the same moment in two zones, and an hour between
     ["2026-05-04T12:00+02:00", "2026-05-04T10:00Z", 0, false],
     ["2026-05-04T12:00+02:00", "2026-05-04T11:00Z", 0, true],

@@ -35,6 +35,7 @@ const shape: FieldsShape = {
     "sold?": { unit: "mass" },
     "gas?": { named: () => held },
     "size?": { either: ["length", "text", { list: "length" }] },
+    "rate?": { either: ["length", { fields: { per: "length" } }] },
     "change?": { type: "Change", fields: { path: "path", value: { at: "path" } } },
   },
 };
@@ -77,6 +78,7 @@ describe("a document that the shape allows", () => {
     ["the third", { size: [m(1), m(2, "ft")] }],
     ["what stands at a path", { change: { path: "count", value: 4 } }],
     ["what stands at a deeper path", { change: { path: "post.age", value: 4 } }],
+    ["what stands in one of several forms", { change: { path: "rate.per", value: m(1) } }],
     ["what stands in a list", { change: { path: "tags[1]", value: "b" } }],
     [
       "what stands in the field of either object",
@@ -161,6 +163,7 @@ describe("a document that the shape refuses is named by its place:", () => {
     ["a price that is none", { prices: { USD: "3" } }, "prices.USD"],
     ["an object of neither kind", { post: { made: "brick" } }, "post.made"],
     ["an object that does not tell its kind", { post: { age: 3 } }, "post.made"],
+    ["an object where a word tells", { post: { made: Object.create(null) } }, "post.made"],
     ["a text where a number tells", { manual: { issue: "1", pages: 9 } }, "manual.issue"],
     [
       "a field of the other kind",
@@ -223,6 +226,17 @@ describe("a document that the shape refuses is named by its place:", () => {
       "height.value",
       "height.unit",
     ]);
+  });
+
+  it("a quantity that cannot be written: the whole, as nobody knows what it is", () => {
+    const toJSON = () => {
+      throw new RangeError("of the app");
+    };
+    const height = Object.create(mm(1), { toJSON: { value: toJSON } });
+    expect(thrownBy(() => codec.encode({ name: "a", height }))).toMatchObject({
+      argument: "lamp",
+      value: "an object that cannot be read",
+    });
   });
 
   it("a number that is none, which JSON has not", () => {
@@ -314,16 +328,24 @@ describe("of several forms that it may have,", () => {
     },
   );
 
-  it("what was seen of a form that is not meant counts for nothing", () => {
-    const [one, other] = [
-      { fields: { a: "number", b: "number" } },
-      { fields: { a: "number", b: "text" } },
-    ] as const;
-    // The whole and its two fields are three values.
-    expect(of({ either: [one, other] }).decode({ a: 1, b: "x" }, { values: 3 })).toEqual({
-      a: 1,
-      b: "x",
-    });
+  it("only what was seen of the one that is meant counts", () => {
+    const one = { fields: { a: "number", b: "number" } } as const;
+    const other = { fields: { a: "number", b: "text" } } as const;
+    const items = of({ list: { either: [one, other] } });
+    const json = [
+      { a: 1, b: "x" },
+      { a: 2, b: "y" },
+    ];
+    // The list, and each item with two fields, are seven values.
+    expect(items.decode(json, { values: 7 })).toEqual(json);
+    expect(thrownBy(() => items.decode(json, { values: 6 })).argument).toBe("[1].b");
+  });
+
+  it("and of two that are as likely, the first", () => {
+    const [number, flag] = [{ fields: { on: "number" } }, { fields: { on: "flag" } }] as const;
+    const allowed = (either: Shape[]) => of({ either }).problems({ on: "x" })[0]?.allowed;
+    expect(allowed([number, flag])).toBe("a finite number");
+    expect(allowed([flag, number])).toBe("true, false");
   });
 
   it("where it has none, all are named, and what a person enters is the first that asks", () => {
@@ -331,6 +353,8 @@ describe("of several forms that it may have,", () => {
       of({ either: ["flag", { list: "number" }] }).decode(7),
     );
     expect(allowed).toBe("true, false or a list");
+    const figure = of({ either: ["number", { list: "number" }] });
+    expect(thrownBy(() => figure.decode("7")).allowed).toBe("a finite number or a list");
     expect(hint?.code).toBe("quantity.enter.yes-or-no");
   });
 });
