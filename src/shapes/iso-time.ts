@@ -28,7 +28,7 @@ export const isoTime: RegExp =
 
 /** What a text means; throws where it is no date. Never asks the machine for its time zone. */
 export function momentOf(path: string, text: IsoTime): Moment {
-  const found = typeof text === "string" && text.length < 40 ? isoTime.exec(text) : null;
+  const found = typeof text === "string" ? isoTime.exec(text) : null;
   if (found) {
     const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0] = found
       .slice(1, 7)

@@ -94,7 +94,8 @@ const each = (visit: Visit, { done }: Leaves): Visit =>
     const copy: Record<string, unknown> = {};
     for (const key of Object.keys(value)) {
       walk.names++;
-      if (value[key] === undefined || !counts(walk) || isOver(walk)) continue;
+      if (isOver(walk)) break;
+      if (value[key] === undefined || !counts(walk)) continue;
       walk.path.push(key);
       // Assigning __proto__ would change the prototype instead of adding a field.
       if (key === "__proto__") refuse(walk, value[key], "no such field");
@@ -119,16 +120,17 @@ function fields(shape: FieldsShape, leaves: Leaves, root: Shape): Visit {
     const keys = Object.keys(value);
     walk.names += keys.length;
     for (const key of keys) {
-      if (known.has(key) || value[key] === undefined || isOver(walk)) continue;
+      if (isOver(walk)) break;
+      if (known.has(key) || value[key] === undefined) continue;
       path[at] = key;
       refuse(walk, value[key], `no such field; the fields are ${[...known].join(", ")}`);
     }
     const copy: Record<string, unknown> = {};
     for (const { name, optional, visit, at: beside } of parts) {
+      if (isOver(walk)) break;
       const own = Object.hasOwn(value, name) ? value[name] : undefined;
       if (own === undefined && optional) continue;
       path[at] = name;
-      if (isOver(walk)) break;
       if (own === undefined) refuse(walk, own, visit.allowed, visit.hint);
       else if (counts(walk)) copy[name] = visit.of(own, walk, beside && value[beside]);
     }

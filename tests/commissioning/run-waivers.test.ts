@@ -47,6 +47,20 @@ describe("a waiver of one run", () => {
     expect(twice?.outcome).toBe("inconclusive");
   });
 
+  it("is told from an earlier one that holds for the same run", () => {
+    const { run: _, ...ofAll } = existing;
+    const other = { ...existing, run: "A" };
+    const twice = (...waivers: Waiver[]) =>
+      judged(withWaivers(withoutB, ...waivers)).step?.checks.flatMap(({ path, assessment }) =>
+        assessment.reasons.some(({ code }) => code === "commissioning.waived-twice") ? [path] : [],
+      );
+    expect(twice(existing, existing)).toEqual(["waivers[1]"]);
+    expect(twice(ofAll, existing)).toEqual(["waivers[1]"]);
+    expect(twice(existing, ofAll)).toEqual(["waivers[1]"]);
+    expect(twice(other, existing, other)).toEqual(["waivers[2]"]);
+    expect(twice(other, existing)).toEqual([]);
+  });
+
   it("takes the whole step where all runs are waived one by one", () => {
     const none = { "runs[0].joints": undefined, ...withoutB, "runs[2].joints": undefined };
     const all = ["A", "B", "C"].map((run) => ({ ...existing, run }));

@@ -13,6 +13,11 @@ const step = (record: InstallationRecord, name: StepName) => {
   return found;
 };
 
+it("runs of which nothing is recorded yet are asked for their lines, each by itself", () => {
+  const { missing } = step({ version: 2, runs: [{}, {}], evacuations: [{}] }, "line-run");
+  for (const run of ["runs[0]", "runs[1]"]) expect(missing).toContain(`${run}.tubing.length`);
+});
+
 describe("three heads", () => {
   const result = assessInstallation(threeHeads);
 

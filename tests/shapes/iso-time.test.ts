@@ -22,7 +22,10 @@ describe("a moment", () => {
     expect(found.zoned).toBe(/Z|[+-]\d\d:\d\d$/.test(text));
   });
 
-  it.each([
+  it.each<unknown>([
+    20260504,
+    ["2026-05-04"],
+    null,
     "2025-02-29",
     "2026-13-01",
     "2026-04-31",
@@ -45,7 +48,7 @@ describe("a moment", () => {
     `2026-05-04T12:30:00.${"0".repeat(30)}`,
   ])("%s is none", (text) => {
     try {
-      momentOf("record.at", text);
+      momentOf("record.at", text as string);
       expect.unreachable();
     } catch (error) {
       expect(isInvalidInputError(error) && error.argument).toBe("record.at");

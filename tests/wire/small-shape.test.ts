@@ -218,6 +218,26 @@ describe("a document that the shape refuses is named by its place:", () => {
     expect(schema.safeParse(new Lamp()).success).toBe(false);
   });
 
+  // A document of a million mistakes costs no more than one.
+  it("and nothing behind it is looked at", () => {
+    const unread = {
+      enumerable: true,
+      get: () => {
+        throw new RangeError("it was looked at");
+      },
+    };
+    const behind = (given: object, name: string) => Object.defineProperty(given, name, unread);
+    for (const [given, place] of [
+      [behind({ name: 1 }, "height"), "name"],
+      [behind({ name: "a", colour: 1 }, "height"), "colour"],
+      [behind({ name: "a", colour: 1 }, "shade"), "colour"],
+      [{ name: "a", tags: behind([1, "b"], "1") }, "tags[0]"],
+      [{ name: "a", prices: behind({ USD: "3" }, "EUR") }, "prices.USD"],
+    ] as const) {
+      expect(thrownBy(() => codec.decode(given)).argument).toBe(place);
+    }
+  });
+
   it("each wrong part of a quantity, and no other", () => {
     const places = (height: object) =>
       codec.problems({ name: "a", height }).map((one) => one.argument);
