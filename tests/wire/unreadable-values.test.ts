@@ -6,7 +6,7 @@ import { expect, it } from "vitest";
 import { thrownBy } from "./thrown-by.ts";
 
 const throwing = (field: string, thrown: unknown) =>
-  Object.defineProperty(field === "site" ? { version: 1 } : {}, field, {
+  Object.defineProperty(field === "site" ? { version: 2 } : {}, field, {
     enumerable: true,
     get: () => {
       throw thrown;
